@@ -1,0 +1,68 @@
+using System.Reflection;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace ExamDocs.Core.Criteria;
+
+/// <summary>Every category that can be examined, in the order they are offered; one data file each.</summary>
+public static class Catalogue
+{
+    /// <summary>The explicit index: a new category is one file in Criteria/Data and one line here.</summary>
+    private static readonly string[] Index =
+    [
+        "harness",
+        "rope-bridge",
+        "climbing-rope",
+        "lanyard",
+        "connector",
+        "pulley",
+        "swivel-ring",
+        "rope-adjuster",
+        "friction-cord",
+        "sling",
+        "anchor-cover",
+        "energy-absorber",
+        "helmet",
+        "rigging-rope",
+        "rigging-block",
+        "lowering-device",
+    ];
+
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        AllowDuplicateProperties = false,
+        WriteIndented = true,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
+    };
+
+    public static IReadOnlyList<Category> All { get; } = [.. Index.Select(Load)];
+
+    private static readonly Dictionary<string, Category> ById = All.ToDictionary(c => c.Id, StringComparer.Ordinal);
+
+    /// <summary>Names of the data files built in, for the test that names a forgotten index line.</summary>
+    internal static IEnumerable<string> DataFiles => typeof(Catalogue).Assembly.GetManifestResourceNames()
+        .Where(n => n.StartsWith("criteria/", StringComparison.Ordinal))
+        .Select(n => n["criteria/".Length..^".json".Length]);
+
+    internal static IEnumerable<string> IndexLines => Index;
+
+    /// <summary>The category with this id; null where there is none.</summary>
+    public static Category? Find(string? id) => id is not null && ById.TryGetValue(id, out var category) ? category : null;
+
+    /// <summary>The whole catalogue as JSON, every flag spelt out.</summary>
+    public static string ToJson() => JsonSerializer.Serialize(All, Options);
+
+    private static Category Load(string id)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"criteria/{id}.json")
+            ?? throw new InvalidOperationException($"the catalogue names {id}, and there is no Criteria/Data/{id}.json");
+        var category = JsonSerializer.Deserialize<Category>(stream, Options)
+            ?? throw new InvalidOperationException($"Criteria/Data/{id}.json is empty");
+        return string.Equals(category.Id, id, StringComparison.Ordinal)
+            ? category
+            : throw new InvalidOperationException($"Criteria/Data/{id}.json calls itself {category.Id}");
+    }
+}

@@ -1,0 +1,100 @@
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Criteria;
+
+/// <summary>How much a defect against the criterion weighs.</summary>
+public enum CriterionClass
+{
+    /// <summary>A defect ends the item's service.</summary>
+    Decisive,
+
+    /// <summary>Weighed with the rest of the evidence.</summary>
+    Judged,
+
+    /// <summary>Normal wear, to be noted.</summary>
+    Advisory,
+}
+
+/// <summary>By what means a criterion is examined.</summary>
+public enum Means
+{
+    Look,
+    Feel,
+    Measure,
+    Operate,
+    Ask,
+    Read,
+}
+
+/// <summary>What a category, or the part of it that a criterion concerns, is made of.</summary>
+public enum MaterialFamily
+{
+    Textile,
+    Plastic,
+    Metal,
+    Mixed,
+}
+
+/// <summary>One thing examined on a category of item.</summary>
+public sealed record Criterion
+{
+    /// <summary>Identifier in the record, unique within its category: lower case and hyphens.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The question in plain words; the answer clear is the good one.</summary>
+    public required string Question { get; init; }
+
+    public required IReadOnlyList<Means> Means { get; init; }
+
+    public required CriterionClass Class { get; init; }
+
+    /// <summary>A required criterion without an observation leaves the item undetermined.</summary>
+    public bool Required { get; init; } = true;
+
+    public bool AllowsNoted { get; init; }
+
+    public bool AllowsNotApplicable { get; init; }
+
+    /// <summary>Only for what can only be asked: nobody to ask, and no sign found.</summary>
+    public bool AllowsNoSign { get; init; }
+
+    /// <summary>A withdrawal that rests on it can never be released.</summary>
+    public bool NeverReleasable { get; init; }
+
+    public required MaterialFamily Material { get; init; }
+
+    /// <summary>Published source, or the words "common practice, no source".</summary>
+    public required string Source { get; init; }
+
+    /// <summary>Whether the criterion may be answered with this state at all.</summary>
+    public bool Allows(ObservedState state) => state switch
+    {
+        ObservedState.Noted => AllowsNoted,
+        ObservedState.NotApplicable => AllowsNotApplicable,
+        ObservedState.NoSign => AllowsNoSign,
+        _ => true,
+    };
+}
+
+/// <summary>A kind of item, with everything that is examined on it, decisive criteria first.</summary>
+public sealed record Category
+{
+    /// <summary>Identifier in the record, for example rope-bridge.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Singular name for print, for example Rope bridge.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Plural name, used as the workbook's sheet name; at most 31 characters.</summary>
+    public required string Plural { get; init; }
+
+    public required MaterialFamily Material { get; init; }
+
+    public required IReadOnlyList<Criterion> Criteria { get; init; }
+
+    /// <summary>Textile and plastic kit ages; so does kit of mixed build, by its textile or plastic part.</summary>
+    public bool Ages => Material is not MaterialFamily.Metal;
+
+    public Criterion? Find(string? criterion) =>
+        Criteria.FirstOrDefault(c => string.Equals(c.Id, criterion, StringComparison.Ordinal));
+}

@@ -1,0 +1,118 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Determination;
+
+/// <summary>
+/// An item with its outcome. Only <see cref="Determine"/> makes one; documents can be composed from nothing else, so
+/// that what was not determined cannot reach a page.
+/// </summary>
+public sealed class DeterminedItem
+{
+    internal DeterminedItem(ItemFacts facts)
+    {
+        Item = facts.Item;
+        Category = facts.Category;
+        Examination = facts.Examination;
+        ExaminedOn = facts.ExaminedOn;
+        Limits = facts.Limits;
+        RegimeId = facts.RegimeId;
+        Outcome = facts.Outcome;
+        Until = facts.Until;
+        NextExaminationBy = facts.NextExaminationBy;
+        EndOfService = facts.EndOfService;
+        Reasons = facts.Reasons;
+        Findings = facts.Findings;
+        Parts = facts.Parts;
+    }
+
+    public Item Item { get; }
+
+    /// <summary>Null where the record names a category that is not in the catalogue.</summary>
+    public Category? Category { get; }
+
+    /// <summary>The examination that decided; null where there is none at this visit.</summary>
+    public Examination? Examination { get; }
+
+    /// <summary>Date of the deciding examination; null where there is none or it cannot be read.</summary>
+    public LocalDate? ExaminedOn { get; }
+
+    /// <summary>The maker's limits that apply; null where none are recorded.</summary>
+    public MakersLimits? Limits { get; }
+
+    /// <summary>Identifier of the regime of the deciding examination, as recorded.</summary>
+    public string? RegimeId { get; }
+
+    public Outcome Outcome { get; }
+
+    /// <summary>Last day on which it may be used, inclusive; null unless the outcome is fit-until.</summary>
+    public LocalDate? Until { get; }
+
+    /// <summary>Latest date for the next thorough examination, inclusive; null for withdraw and undetermined.</summary>
+    public LocalDate? NextExaminationBy { get; }
+
+    /// <summary>Last day of service by the limits recorded, inclusive; null where none can be counted.</summary>
+    public LocalDate? EndOfService { get; }
+
+    /// <summary>Every reason that holds, in the order of the rules.</summary>
+    public IReadOnlyList<Reason> Reasons { get; }
+
+    /// <summary>Findings that reach this item.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>Ids of the parts fitted to it now.</summary>
+    public IReadOnlyList<string> Parts { get; }
+
+    /// <summary>True where no finding of severity error reaches it: its particulars may stand in a report.</summary>
+    public bool MayBeReported =>
+        Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
+}
+
+/// <summary>A whole record with an outcome for every item, in input order.</summary>
+public sealed class DeterminedVisit
+{
+    internal DeterminedVisit(ExaminationRecord record, IReadOnlyList<DeterminedItem> items, IReadOnlyList<Finding> findings) =>
+        (Record, Items, Findings) = (record, items, findings);
+
+    public ExaminationRecord Record { get; }
+
+    public IReadOnlyList<DeterminedItem> Items { get; }
+
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>The person with this id; null where the record has none.</summary>
+    public Person? Person(string? id) =>
+        id is null ? null : Record.People.FirstOrDefault(p => string.Equals(p.Id, id, StringComparison.Ordinal));
+}
+
+/// <summary>Everything <see cref="Determine"/> found out about one item.</summary>
+internal sealed record ItemFacts
+{
+    public required Item Item { get; init; }
+
+    public Category? Category { get; init; }
+
+    public Examination? Examination { get; init; }
+
+    public LocalDate? ExaminedOn { get; init; }
+
+    public MakersLimits? Limits { get; init; }
+
+    public string? RegimeId { get; init; }
+
+    public Outcome Outcome { get; init; }
+
+    public LocalDate? Until { get; init; }
+
+    public LocalDate? NextExaminationBy { get; init; }
+
+    public LocalDate? EndOfService { get; init; }
+
+    public IReadOnlyList<Reason> Reasons { get; init; } = [];
+
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
+
+    public IReadOnlyList<string> Parts { get; init; } = [];
+}

@@ -1,0 +1,22 @@
+namespace ExamDocs.Core.Findings;
+
+/// <summary>How much a finding weighs. An error makes the record undecidable or a report unlawful.</summary>
+public enum Severity
+{
+    Note,
+    Warning,
+    Error,
+}
+
+/// <summary>What a check has to say about the record.</summary>
+/// <param name="Code">Three letters for the room and a number, for example PAR005; never reused.</param>
+/// <param name="Severity">See <see cref="Findings.Severity"/>.</param>
+/// <param name="Path">JSON pointer into the record, for example /items/3/serial.</param>
+/// <param name="Message">What is wrong.</param>
+/// <param name="Hint">What to type instead.</param>
+/// <param name="Source">The law, standard or practice behind it.</param>
+public sealed record Finding(string Code, Severity Severity, string Path, string Message, string Hint, string Source)
+{
+    /// <summary>Id of the item it is about, where it is about one.</summary>
+    public string? Item { get; init; }
+}

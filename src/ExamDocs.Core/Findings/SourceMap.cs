@@ -1,0 +1,36 @@
+namespace ExamDocs.Core.Findings;
+
+/// <summary>
+/// Says where in the user's input a place of the record was typed: <c>file#/items/3/serial</c> for JSON,
+/// <c>file!Sheet!F12</c> for a workbook.
+/// </summary>
+public sealed class SourceMap
+{
+    private readonly IReadOnlyDictionary<string, string> _cells;
+
+    private SourceMap(string file, IReadOnlyDictionary<string, string> cells, bool pointers) =>
+        (File, _cells, IsJson) = (file, cells, pointers);
+
+    public string File { get; }
+
+    public bool IsJson { get; }
+
+    public static SourceMap ForJson(string file) => new(file, new Dictionary<string, string>(StringComparer.Ordinal), true);
+
+    /// <param name="file">File name as the user gave it.</param>
+    /// <param name="cells">Pointer to place within the workbook, for example <c>/items/3/serial</c> to <c>Sheet!F12</c>.</param>
+    public static SourceMap ForWorkbook(string file, IReadOnlyDictionary<string, string> cells) => new(file, cells, false);
+
+    /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
+    public string Locate(string pointer)
+    {
+        if (IsJson)
+            return $"{File}#{pointer}";
+        for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
+        {
+            if (_cells.TryGetValue(at, out var cell))
+                return $"{File}!{cell}";
+        }
+        return File;
+    }
+}

@@ -1,0 +1,12 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Intake;
+
+/// <summary>What reading gave: a record with what was found wrong on the way, or the reason it cannot be read at all.</summary>
+/// <param name="Record">Null where the input is unreadable.</param>
+/// <param name="Findings">Findings of the reader, with pointers into the record.</param>
+/// <param name="Sources">Where in the input each pointer was typed.</param>
+/// <param name="Unreadable">One sentence saying why nothing could be read; null where a record is given.</param>
+public sealed record ReadResult(
+    ExaminationRecord? Record, IReadOnlyList<Finding> Findings, SourceMap Sources, string? Unreadable);
