@@ -23,6 +23,18 @@ public sealed class KillTests : Workplace
         AssertFolderEqualsRegister(register, Out);
     }
 
+    [Fact]
+    public async Task Another_process_keeps_this_one_out_until_it_is_gone()
+    {
+        using var process = KilledRun.Start(Database, Out, run: 0);
+        Assert.NotNull(await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken));
+        Assert.Throws<RegisterInUseException>(Open);
+        process.Kill();
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        using var register = Open();
+        Assert.NotEmpty(register.Issued());
+    }
+
     private async Task<List<string>> RunAndKill(int run)
     {
         using var process = KilledRun.Start(Database, Out, run);
