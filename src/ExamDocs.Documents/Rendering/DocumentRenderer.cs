@@ -1,3 +1,6 @@
+using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
@@ -12,6 +15,12 @@ public sealed class DocumentRenderer : IAsyncDisposable
     private readonly ServiceProvider _services = new ServiceCollection().BuildServiceProvider();
 
     public Task<string> HtmlAsync(ReportModel model) => RenderAsync(ReportDocument.Of(model));
+
+    public Task<string> HtmlAsync(NoticeModel model) => RenderAsync(NoticeDocument.Of(model));
+
+    public Task<string> HtmlAsync(CertificateModel model) => RenderAsync(CertificateDocument.Of(model));
+
+    public Task<string> HtmlAsync(LabelModel model) => RenderAsync(LabelDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

@@ -6,7 +6,6 @@ namespace ExamDocs.Templates.Shared;
 public sealed class DiameterScale
 {
     public const double Left = 130;
-    public const double Right = 1770;
     public const double Top = 20;
     public const double Bottom = 250;
 
@@ -15,8 +14,11 @@ public sealed class DiameterScale
     private readonly double _from;
     private readonly double _to;
 
-    public DiameterScale(DiameterProfile profile)
+    /// <param name="profile">What is plotted.</param>
+    /// <param name="widthMm">Width of the plot, millimetres.</param>
+    public DiameterScale(DiameterProfile profile, int widthMm)
     {
+        Width = widthMm * 10;
         decimal?[] bounds = [profile.Low, profile.High, profile.Nominal];
         double[] values = [.. profile.Stations.SelectMany(s => s.Readings).Concat(bounds).OfType<decimal>().Select(v => (double)v)];
         var (low, high) = values.Length == 0 ? (0, 1) : (values.Min(), values.Max());
@@ -25,6 +27,11 @@ public sealed class DiameterScale
         double[] positions = [.. profile.Stations.Select(s => s.Position).OfType<decimal>().Select(v => (double)v)];
         (_from, _to) = positions.Length == 0 ? (0, 1) : (positions.Min(), positions.Max());
     }
+
+    /// <summary>Width of the whole plot.</summary>
+    public double Width { get; }
+
+    public double Right => Width - 30;
 
     public double X(decimal position) =>
         _to <= _from ? (Left + Right) / 2 : Left + 30 + (((double)position - _from) / (_to - _from) * (Right - Left - 60));

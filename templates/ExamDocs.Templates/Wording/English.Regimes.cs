@@ -8,6 +8,7 @@ public static partial class English
     {
         Title = "Report of thorough examination",
         Law = "Lifting Operations and Lifting Equipment Regulations 1998 (SI 1998/2307), regulation 10(1)(b) and Schedule 1",
+        ShortLaw = "SI 1998/2307",
         Examination = "thorough examination",
         Keys = "Small boxed numbers give the paragraph of Schedule 1 to SI 1998/2307 that asks for the particular.",
         DutyNow = "The item must not be used before the defect is rectified: regulation 10(3)(a) of SI 1998/2307.",
@@ -30,6 +31,7 @@ public static partial class English
     {
         Title = "Report of periodic inspection",
         Law = "Work at Height Regulations 2005 (SI 2005/735), regulation 12. For this equipment the law prescribes a record, not its contents: the particulars here are the issuer's choice",
+        ShortLaw = "SI 2005/735",
         Examination = "inspection",
         Keys = null,
         DutyNow = "The item must not be used before the defect is put right. Personal protective equipment has to be kept in an efficient state, in efficient working order and in good repair: regulation 7 of SI 1992/2966.",
@@ -52,6 +54,7 @@ public static partial class English
     {
         Title = "Report of examination",
         Law = "The law this examination was made under is not recorded",
+        ShortLaw = NotRecorded,
         Examination = "examination",
         DutyNow = "The item must not be used before the defect is put right.",
         NoticeLead = "The examination found a defect that is, or could become, a danger to persons. The employer is told of it by this notice.",

@@ -100,7 +100,7 @@ public static partial class English
         public static readonly IReadOnlyList<string> Legend =
         [
             "Decisive criteria end an item's service when a defect is found; judged criteria are weighed with the rest; advisory criteria note normal wear. A doubt counts as a defect.",
-            "A date after which an item is not to be used includes that day: it is the last day of use. It stands apart from the latest date for the next examination, and the earlier of the two governs.",
+            "“Not to be used after” a date: that date is the last day of use. It stands apart from the latest date for the next examination, and the earlier of the two governs.",
             "“Not recorded” means that the record holds no such value; it does not mean that there is none.",
         ];
 

@@ -10,6 +10,9 @@ public sealed record RegimeWording
     /// <summary>The law the report is made under, as printed below its title.</summary>
     public required string Law { get; init; }
 
+    /// <summary>The law in a few words, for labels.</summary>
+    public required string ShortLaw { get; init; }
+
     /// <summary>What the examination is called there, for example thorough examination.</summary>
     public required string Examination { get; init; }
 
