@@ -1,0 +1,74 @@
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Intake.Binding;
+
+/// <summary>Binds one examination with all that hangs on it.</summary>
+internal static class ExaminationBinder
+{
+    public static Examination Examination(Members m)
+    {
+        var examinedOn = m.Date("examinedOn");
+        return new Examination
+        {
+            Item = m.Identity("item"),
+            Examiner = m.Identity("examiner"),
+            Author = m.Identity("author"),
+            AuthenticatedBy = m.Identity("authenticatedBy"),
+            Regime = m.Identity("regime"),
+            Basis = m.Word("basis", Words.Bases),
+            Scheme = m.Part("scheme", s => new Scheme
+            {
+                Reference = s.Text("reference"),
+                Author = s.Text("author"),
+                Months = s.Whole("months", 1, 120),
+            }),
+            Event = m.Part("event", e => new ExceptionalEvent { What = e.Text("what"), On = e.Date("on") }),
+            ExaminedOn = examinedOn,
+            ExaminedOnUnreadable = examinedOn is null && m.IsTyped("examinedOn"),
+            NextBy = m.Date("nextBy"),
+            Observations = m.List("observations", Observation),
+            Diameters = m.List("diameters", Station),
+            Tests = m.List("tests", t => new TestMade { Description = t.Text("description"), Result = t.Text("result") }),
+            Defects = m.List("defects", Defect),
+            Exposure = m.Part("exposure", e => new Exposure
+            {
+                Hardware = e.Text("hardware"),
+                Ground = e.Text("ground"),
+                UserMassKg = e.Number("userMassKg", 1, 1_000),
+                Use = e.Text("use"),
+            }),
+            Conclusion = m.Word("conclusion", Words.Conclusions),
+        };
+    }
+
+    private static Observation Observation(Members m)
+    {
+        var (typed, state) = m.WordAsTyped("state", Words.States);
+        return new Observation
+        {
+            Criterion = m.Identity("criterion"),
+            StateAsTyped = typed,
+            State = state,
+            Note = m.Text("note"),
+            Photo = m.Text("photo"),
+        };
+    }
+
+    private static DiameterStation Station(Members m) => new()
+    {
+        PositionMm = m.Number("positionMm", 0, 1_000_000),
+        ReadingsMm = m.Numbers("readingsMm", 0.01m, 1_000),
+    };
+
+    private static Defect Defect(Members m) => new()
+    {
+        Criterion = m.Identity("criterion"),
+        Part = m.Text("part"),
+        Description = m.Text("description"),
+        Danger = m.Word("danger", Words.Dangers),
+        BecomesDangerOn = m.Date("becomesDangerOn"),
+        Remedy = m.Text("remedy"),
+        ImminentRisk = m.Flag("imminentRisk"),
+        Notified = m.Part("notified", n => new Notification { Whom = n.Text("whom"), How = n.Text("how"), On = n.Date("on") }),
+    };
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Text;
+
+namespace ExamDocs.Intake.Binding;
+
+/// <summary>Refuses characters that would print as something else than what was typed.</summary>
+internal static class TextGuard
+{
+    public const int MaxText = 2_000;
+
+    public const int MaxIdentity = 80;
+
+    /// <summary>Names the first character that cannot be printed as typed; null where all can.</summary>
+    public static string? Objection(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (!Rune.TryGetRuneAt(text, i, out var rune))
+                return "half of a character pair";
+            if (IsRefused(rune))
+                return string.Create(CultureInfo.InvariantCulture, $"the hidden or unprintable character U+{rune.Value:X4}");
+            i += rune.Utf16SequenceLength - 1;
+        }
+        return null;
+    }
+
+    private static bool IsRefused(Rune rune) => rune.Value switch
+    {
+        '\n' or '\r' or '\t' => false,
+        0xFFFD or 0xFFFC => true,
+        // Zero-width joiners shape some scripts; the other format characters only hide.
+        0x200C or 0x200D => false,
+        _ => Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format
+            or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned or UnicodeCategory.Surrogate
+            or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator,
+    };
+}

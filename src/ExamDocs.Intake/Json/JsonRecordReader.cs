@@ -1,0 +1,23 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Binding;
+
+namespace ExamDocs.Intake.Json;
+
+/// <summary>Reads a record in the format examdocs/1 from JSON.</summary>
+public static class JsonRecordReader
+{
+    /// <summary>Largest file that is parsed, bytes.</summary>
+    public const int MaxBytes = JsonTree.MaxBytes;
+
+    /// <param name="utf8">The file's bytes.</param>
+    /// <param name="fileName">The name that findings give.</param>
+    public static ReadResult Read(ReadOnlyMemory<byte> utf8, string fileName)
+    {
+        var sources = SourceMap.ForJson(fileName);
+        var (root, unreadable) = JsonTree.Parse(utf8);
+        if (root is null)
+            return new ReadResult(null, [], sources, unreadable);
+        var (record, findings) = RecordBinder.Bind(root);
+        return new ReadResult(record, findings, sources, null);
+    }
+}

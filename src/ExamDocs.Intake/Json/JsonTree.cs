@@ -1,0 +1,55 @@
+using System.Text.Json;
+
+namespace ExamDocs.Intake.Json;
+
+/// <summary>Turns JSON text into source nodes, keeping duplicates and the characters of every number.</summary>
+internal static class JsonTree
+{
+    /// <summary>More than a hundred thousand items need; larger files are refused before they are parsed.</summary>
+    public const int MaxBytes = 64 * 1024 * 1024;
+
+    private const int MaxDepth = 32;
+
+    /// <returns>The root, or a sentence saying why there is none.</returns>
+    public static (SourceNode? Root, string? Unreadable) Parse(ReadOnlyMemory<byte> utf8)
+    {
+        if (utf8.Length > MaxBytes)
+            return (null, "the file is larger than 64 MiB");
+        try
+        {
+            using var document = JsonDocument.Parse(WithoutByteOrderMark(utf8), new JsonDocumentOptions { MaxDepth = MaxDepth });
+            return (Node(document.RootElement, ""), null);
+        }
+        catch (JsonException e)
+        {
+            var place = e.LineNumber is { } line
+                ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $" at line {line + 1}, byte {e.BytePositionInLine + 1}")
+                : "";
+            return (null, $"the file is not valid JSON{place}");
+        }
+        catch (InvalidOperationException)
+        {
+            return (null, "the file holds text that is not valid Unicode");
+        }
+    }
+
+    private static ReadOnlyMemory<byte> WithoutByteOrderMark(ReadOnlyMemory<byte> utf8) =>
+        utf8.Span.StartsWith(new byte[] { 0xEF, 0xBB, 0xBF }) ? utf8[3..] : utf8;
+
+    private static SourceNode Node(JsonElement element, string at) => element.ValueKind switch
+    {
+        JsonValueKind.Object => new ObjectNode(at, [.. element.EnumerateObject().Select(m =>
+            KeyValuePair.Create(m.Name, Node(m.Value, $"{at}/{Escape(m.Name)}")))]),
+        JsonValueKind.Array => new ListNode(at, [.. element.EnumerateArray().Select((e, i) =>
+            Node(e, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{at}/{i}")))]),
+        JsonValueKind.String => new TextNode(at, element.GetString()!),
+        JsonValueKind.Number => new NumberNode(at, element.GetRawText()),
+        JsonValueKind.True => new BooleanNode(at, true),
+        JsonValueKind.False => new BooleanNode(at, false),
+        _ => new NullNode(at),
+    };
+
+    /// <summary>RFC 6901: ~ and / within a member's name.</summary>
+    private static string Escape(string name) =>
+        name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+}

@@ -1,0 +1,32 @@
+using System.Runtime.InteropServices;
+
+namespace ExamDocs.Intake.Workbook.Package;
+
+internal enum CellKind
+{
+    Text,
+    Number,
+    Boolean,
+
+    /// <summary>A date spelt out in ISO 8601, not counted in days.</summary>
+    IsoDate,
+
+    /// <summary>#N/A and the like.</summary>
+    Error,
+
+    /// <summary>A formula that was saved without its result.</summary>
+    FormulaWithoutValue,
+
+    /// <summary>A pointer to a shared text that is not there, or a kind of cell that the format does not have.</summary>
+    Damaged,
+}
+
+/// <summary>A filled cell as the file holds it.</summary>
+/// <param name="Column">Counted from 1.</param>
+/// <param name="Raw">Its text, or the characters of its number.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Cell(int Column, CellKind Kind, string Raw, NumberFormat Format, bool IsFormula);
+
+/// <summary>A row with at least one filled cell.</summary>
+/// <param name="Number">Counted from 1.</param>
+internal sealed record SheetRow(int Number, bool Hidden, IReadOnlyList<Cell> Cells);

@@ -1,0 +1,48 @@
+namespace ExamDocs.Intake.Workbook.Package;
+
+/// <summary>One link between parts; external ones are never followed.</summary>
+internal sealed record Relationship(string Id, string Type, string Target, bool External)
+{
+    public bool IsOf(string kind) => Type.EndsWith("/" + kind, StringComparison.Ordinal);
+}
+
+internal static class Relationships
+{
+    /// <summary>The links that start at a part; an empty name stands for the package itself.</summary>
+    public static List<Relationship> Of(WorkbookPackage package, string part)
+    {
+        var slash = part.LastIndexOf('/') + 1;
+        var links = $"{part[..slash]}_rels/{part[slash..]}.rels";
+        var found = new List<Relationship>();
+        if (!package.Has(links))
+            return found;
+        using var reader = package.Read(links);
+        while (reader.Read() && found.Count <= WorkbookLimits.Parts)
+        {
+            if (reader.AtStart && reader.Is("Relationship"))
+                found.Add(One(reader, part[..slash]));
+        }
+        return found;
+    }
+
+    private static Relationship One(PartReader reader, string folder) => new(
+        reader.Attribute("Id") ?? "",
+        reader.Attribute("Type") ?? "",
+        Resolve(folder, reader.Attribute("Target") ?? ""),
+        string.Equals(reader.Attribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase));
+
+    private static string Resolve(string folder, string target)
+    {
+        if (target.StartsWith('/'))
+            return target[1..];
+        var steps = new List<string>();
+        foreach (var step in (folder + target).Split('/'))
+        {
+            if (step is "..")
+                steps.RemoveRange(Math.Max(0, steps.Count - 1), Math.Min(1, steps.Count));
+            else if (step is not ("." or ""))
+                steps.Add(step);
+        }
+        return string.Join('/', steps);
+    }
+}

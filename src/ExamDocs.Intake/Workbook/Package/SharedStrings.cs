@@ -1,0 +1,50 @@
+using System.Text;
+
+namespace ExamDocs.Intake.Workbook.Package;
+
+/// <summary>The table of texts that cells point into.</summary>
+internal static class SharedStrings
+{
+    public static List<string> Read(WorkbookPackage package, string? part, ReadingBudget budget)
+    {
+        var texts = new List<string>();
+        if (part is null)
+            return texts;
+        using var reader = package.Read(part);
+        while (reader.Read())
+        {
+            if (!reader.AtStart || !reader.Is("si"))
+                continue;
+            texts.Add(RichText.Read(reader));
+            budget.Text(texts[^1].Length);
+            if (texts.Count > WorkbookLimits.SharedStrings)
+                throw new UnreadableWorkbookException("The workbook holds more texts than any recorded visit does.");
+        }
+        return texts;
+    }
+}
+
+/// <summary>The text of an element made of runs; reading aids for its pronunciation are left out.</summary>
+internal static class RichText
+{
+    /// <summary>Reads to the end of the element the reader stands at.</summary>
+    public static string Read(PartReader reader)
+    {
+        if (reader.IsEmptyElement)
+            return "";
+        var text = new StringBuilder();
+        var (depth, pronunciation, inText) = (reader.Depth, 0, false);
+        while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
+        {
+            if (reader.AtStart && !reader.IsEmptyElement && reader.Is("rPh"))
+                pronunciation++;
+            else if (reader.AtEnd && reader.Is("rPh"))
+                pronunciation--;
+            else if ((reader.AtStart || reader.AtEnd) && reader.Is("t"))
+                inText = reader.AtStart && !reader.IsEmptyElement;
+            else if (inText && pronunciation == 0)
+                reader.AppendText(text);
+        }
+        return CellText.Clean(text.ToString());
+    }
+}

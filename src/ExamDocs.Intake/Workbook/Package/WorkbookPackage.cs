@@ -1,0 +1,94 @@
+using System.IO.Compression;
+
+namespace ExamDocs.Intake.Workbook.Package;
+
+/// <summary>The parts of a workbook file, opened only after their declared sizes have been found bearable.</summary>
+internal sealed class WorkbookPackage : IDisposable
+{
+    private readonly ZipArchive _archive;
+    private readonly Dictionary<string, ZipArchiveEntry> _parts = new(StringComparer.OrdinalIgnoreCase);
+
+    private WorkbookPackage(ZipArchive archive)
+    {
+        _archive = archive;
+        if (archive.Entries.Count > WorkbookLimits.Parts)
+            throw new UnreadableWorkbookException("The workbook has more parts than any workbook has.");
+        foreach (var entry in archive.Entries)
+        {
+            if (!_parts.TryAdd(Normal(entry.FullName), entry))
+                throw new UnreadableWorkbookException("The workbook has two parts of one name, so it is not clear which one counts.");
+        }
+        RefuseOversized();
+    }
+
+    /// <exception cref="UnreadableWorkbookException">It is no workbook, or too large a one.</exception>
+    public static WorkbookPackage Open(Stream stream)
+    {
+        var file = ReadWhole(stream);
+        if (FileKind.WhyNotZip(file.GetBuffer().AsSpan(0, (int)file.Length)) is { } notZip)
+            throw new UnreadableWorkbookException(notZip);
+        var archive = OpenArchive(file);
+        try
+        {
+            return FileKind.WhyNotWorkbook(archive) is { } notWorkbook
+                ? throw new UnreadableWorkbookException(notWorkbook)
+                : new WorkbookPackage(archive);
+        }
+        catch
+        {
+            archive.Dispose();
+            throw;
+        }
+    }
+
+    public bool Has(string part) => _parts.ContainsKey(Normal(part));
+
+    public PartReader Read(string part) => _parts.TryGetValue(Normal(part), out var entry)
+        ? new PartReader(entry.Open())
+        : throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
+
+    public void Dispose() => _archive.Dispose();
+
+    private static string Normal(string name) => name.Replace('\\', '/').TrimStart('/');
+
+    private static MemoryStream ReadWhole(Stream stream)
+    {
+        var copy = new MemoryStream();
+        var buffer = new byte[81920];
+        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0;)
+        {
+            copy.Write(buffer, 0, read);
+            if (copy.Length > WorkbookLimits.FileBytes)
+                throw new UnreadableWorkbookException("The file is larger than 32 MiB, which no recorded visit is.");
+        }
+        copy.Position = 0;
+        return copy;
+    }
+
+    private static ZipArchive OpenArchive(MemoryStream file)
+    {
+        try
+        {
+            var archive = new ZipArchive(file, ZipArchiveMode.Read);
+            _ = archive.Entries;
+            return archive;
+        }
+        catch (InvalidDataException)
+        {
+            throw new UnreadableWorkbookException("The workbook is cut short or damaged. Copy or save it again.");
+        }
+    }
+
+    private void RefuseOversized()
+    {
+        var total = 0L;
+        foreach (var entry in _archive.Entries)
+        {
+            total += entry.Length;
+            if (entry.Length > WorkbookLimits.PartBytes || total > WorkbookLimits.TotalBytes)
+                throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");
+            if (entry.Length > WorkbookLimits.RatioFromBytes && entry.Length / WorkbookLimits.Ratio > entry.CompressedLength)
+                throw new UnreadableWorkbookException("The workbook is packed more tightly than any real workbook is.");
+        }
+    }
+}

@@ -1,0 +1,94 @@
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>Puts the rows of detail sheets to the examinations they speak of, and loses none.</summary>
+internal sealed class DetailRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index)
+{
+    /// <summary>What names the examination and is no part of the entry itself.</summary>
+    private static readonly string[] Keys = ["item", "examinedOn"];
+
+    /// <summary>Adds one entry, such as a defect, to a list within its examination.</summary>
+    public DraftObject Add(RowView row, SheetShape shape)
+    {
+        var key = KeyOf(row, Keys);
+        var examination = ExaminationOf(row, key, out var belongs);
+        var entry = examination.List(shape.Path).AddObject();
+        filling.Fill(entry, row, c => !Keys.Contains(c.Path, StringComparer.Ordinal));
+        ReportIfCarried(row, key, belongs, entry.Pointer);
+        if (shape.Role is SheetRole.EarlierObservations)
+            CheckEarlier(examination, entry, row, key);
+        return entry;
+    }
+
+    /// <summary>Adds a photo to the observation it shows.</summary>
+    public DraftObject AddPhoto(RowView row)
+    {
+        var key = KeyOf(row, [.. Keys, "criterion"]);
+        var examination = ExaminationOf(row, key, out var belongs);
+        var observations = examination.List("observations");
+        var criterion = key.Text("criterion");
+        var observation = index.FindObservation(observations, criterion);
+        if (observation is null)
+        {
+            observation = observations.AddObject();
+            filling.Fill(observation, row, c => c.Path is "criterion" or "photo");
+            index.AddObservation(observations, criterion, observation);
+            if (belongs)
+                notes.Report(WorkbookFindings.PhotoWithoutObservation, $"{observation.Pointer}/photo", row.Place,
+                    $"there is no observation of '{criterion ?? "no criterion"}' to put the photo to", key.Text("item"));
+        }
+        else
+        {
+            filling.Fill(observation, row, c => c.Path is "photo");
+        }
+        ReportIfCarried(row, key, belongs, observation.Pointer);
+        return observation;
+    }
+
+    /// <summary>What tells where the row belongs, read on the side.</summary>
+    private DraftObject KeyOf(RowView row, string[] paths)
+    {
+        var key = new DraftObject(ReadingNotes.Outside(row.Sheet, row.Place[(row.Sheet.Length + 1)..]));
+        filling.Fill(key, row, c => paths.Contains(c.Path, StringComparer.Ordinal));
+        return key;
+    }
+
+    private DraftObject ExaminationOf(RowView row, DraftObject key, out bool belongs)
+    {
+        var (item, day) = (key.Text("item"), key.Text("examinedOn"));
+        var found = index.Find(item, day);
+        belongs = found is not null;
+        return found ?? index.Carrier(item, day, () => Carrier(row, item, day));
+    }
+
+    private DraftObject Carrier(RowView row, string? item, string? day)
+    {
+        var examination = record.List("examinations").AddObject();
+        notes.Place(examination.Pointer, row.Place);
+        if (item is not null)
+            examination.Add("item", new TextNode($"{examination.Pointer}/item", item));
+        if (day is not null)
+            examination.Add("examinedOn", new TextNode($"{examination.Pointer}/examinedOn", day));
+        _ = examination.List("observations");
+        return examination;
+    }
+
+    private void ReportIfCarried(RowView row, DraftObject key, bool belongs, string pointer)
+    {
+        var (item, day) = (key.Text("item"), key.Text("examinedOn"));
+        if (item is null)
+            notes.Report(WorkbookFindings.NoItemNamed, $"{pointer}/item", row.Place, "the row names no item");
+        else if (!belongs)
+            notes.Report(WorkbookFindings.NoExamination, $"{pointer}/item", row.Place, day is null
+                ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
+                : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}", item);
+    }
+
+    private void CheckEarlier(DraftObject examination, DraftObject entry, RowView row, DraftObject key)
+    {
+        index.AddObservation(examination.List("observations"), entry.Text("criterion"), entry);
+        if (key.Text("examinedOn") is null)
+            notes.Report(WorkbookFindings.EarlierWithoutDate, $"{entry.Pointer}/examinedOn", row.Place, "the date is missing", key.Text("item"));
+    }
+}

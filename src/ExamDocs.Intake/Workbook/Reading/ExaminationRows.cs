@@ -1,0 +1,94 @@
+using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>Makes examinations of item rows and of the rows of earlier examinations.</summary>
+internal sealed class ExaminationRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index)
+{
+    private static readonly Column State = Column.Text("state", "state", "");
+    private static readonly Column Note = Column.Text("note", "note", "");
+
+    /// <summary>Adds the item of a row, and its examination where anything of one is filled in.</summary>
+    public DraftObject AddItem(RowView row, SheetShape shape)
+    {
+        var item = record.List("items").AddObject();
+        filling.Fill(item, row, c => c.Group is ColumnGroup.Item);
+        if (shape.Category is { } category)
+            item.Add("category", new TextNode($"{item.Pointer}/category", category.Id));
+        if (row.AnyFilled(c => c.Group is not ColumnGroup.Item))
+            AddExaminationOf(row, item);
+        return item;
+    }
+
+    /// <summary>Adds the earlier examination that a row holds.</summary>
+    public DraftObject AddEarlier(RowView row)
+    {
+        var examination = record.List("examinations").AddObject();
+        filling.Fill(examination, row, _ => true);
+        _ = examination.List("observations");
+        var item = examination.Text("item");
+        if (item is null)
+            notes.Report(WorkbookFindings.NoItemNamed, $"{examination.Pointer}/item", row.Place, "the row names no item");
+        if (examination.Text("examinedOn") is null)
+            notes.Report(WorkbookFindings.EarlierWithoutDate, $"{examination.Pointer}/examinedOn", row.Place, "the date is missing", item);
+        if (!index.AddEarlier(item, examination))
+            ReportSameDay(examination, row, item);
+        return examination;
+    }
+
+    private void AddExaminationOf(RowView row, DraftObject item)
+    {
+        var examination = record.List("examinations").AddObject();
+        var id = item.Text("id");
+        if (id is not null)
+            examination.Add("item", new TextNode($"{examination.Pointer}/item", id));
+        filling.Fill(examination, row, c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion);
+        notes.Place($"{examination.Pointer}/item", notes.Cells.GetValueOrDefault($"{item.Pointer}/id", row.Place));
+        AddObservations(examination, row);
+        if (!index.AddInItemRow(id, examination))
+            ReportSameDay(examination, row, id);
+    }
+
+    private void ReportSameDay(DraftObject examination, RowView row, string? item) => notes.Report(
+        WorkbookFindings.TwoExaminationsOfOneDay, $"{examination.Pointer}/examinedOn", row.Place,
+        "the item has two examinations of one day", item);
+
+    private void AddObservations(DraftObject examination, RowView row)
+    {
+        var observations = examination.List("observations");
+        var notesLeft = row.Columns.Where(c => c.Column.Group is ColumnGroup.CriterionNote)
+            .GroupBy(c => c.Column.Path, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => new Queue<int>(g.Select(c => c.Index)), StringComparer.Ordinal);
+        foreach (var (index, column) in row.Columns.Where(c => c.Column.Group is ColumnGroup.Criterion))
+        {
+            notes.Place(observations.Pointer, row.Address(index));
+            int? noteIndex = notesLeft.TryGetValue(column.Path, out var left) && left.TryDequeue(out var next) ? next : null;
+            AddObservation(observations, row, column.Path, index, noteIndex);
+        }
+        foreach (var (criterion, left) in notesLeft)
+        {
+            foreach (var noteIndex in left)
+                AddObservation(observations, row, criterion, null, noteIndex);
+        }
+    }
+
+    private void AddObservation(DraftList observations, RowView row, string criterion, int? stateIndex, int? noteIndex)
+    {
+        Cell? state = stateIndex is { } s ? row.At(s) : null;
+        Cell? note = noteIndex is { } n ? row.At(n) : null;
+        var place = row.Address(stateIndex ?? noteIndex ?? 1);
+        if (state is null && note is null)
+        {
+            notes.Place($"{observations.Pointer}/{criterion}", place);
+            return;
+        }
+        var observation = observations.AddObject();
+        notes.Place(observation.Pointer, place);
+        notes.Place($"{observation.Pointer}/criterion", place);
+        observation.Add("criterion", new TextNode($"{observation.Pointer}/criterion", criterion));
+        filling.Put(observation, State, state, place);
+        filling.Put(observation, Note, note, noteIndex is { } at ? row.Address(at) : place);
+        index.AddObservation(observations, criterion, observation);
+    }
+}

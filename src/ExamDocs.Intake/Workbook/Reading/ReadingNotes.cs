@@ -1,0 +1,34 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Workbook.Package;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>What reading notes down on the way: where everything stood, and what was wrong.</summary>
+internal sealed class ReadingNotes
+{
+    private readonly Dictionary<string, string> _cells = new(StringComparer.Ordinal);
+    private readonly List<Finding> _findings = [];
+
+    public IReadOnlyDictionary<string, string> Cells => _cells;
+
+    public IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>Notes where a place of the record stood; of two cells the first counts.</summary>
+    public void Place(string pointer, string address) => _cells.TryAdd(pointer, address);
+
+    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null)
+    {
+        Place(pointer, address);
+        _findings.Add(rule.At(pointer, message, item: item));
+        if (_findings.Count > WorkbookLimits.Findings)
+            throw new UnreadableWorkbookException("The workbook has more than 5,000 faults. Begin again from a fresh capture workbook.");
+    }
+
+    /// <summary>A pointer for a place outside the record: the sheet, or a cell on it.</summary>
+    public static string Outside(string sheet, string? cell = null) =>
+        cell is null ? $"/{Escape(sheet)}" : $"/{Escape(sheet)}/{cell}";
+
+    /// <summary>RFC 6901: ~ and / within a member's name.</summary>
+    public static string Escape(string name) =>
+        name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+}

@@ -1,0 +1,63 @@
+using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>Puts a row's cells into the object they belong to, noting the place of each.</summary>
+internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
+{
+    /// <summary>Puts the columns chosen; an empty one is noted as the place where its value would stand.</summary>
+    public void Fill(DraftObject target, RowView row, Func<Column, bool> which)
+    {
+        notes.Place(target.Pointer, row.Place);
+        foreach (var (index, column) in row.Columns.Where(c => which(c.Column)))
+        {
+            if (column.Kind is ColumnKind.NumberInList)
+                AddToList(target, column, row.At(index), row.Address(index));
+            else
+                Put(target, column, row.At(index), row.Address(index));
+        }
+    }
+
+    /// <summary>Reports what stands under no heading or an unknown one.</summary>
+    /// <param name="pointer">The object that the row became; outside the record where it became none.</param>
+    public void ReportStrays(RowView row, string pointer, string? item)
+    {
+        foreach (var cell in row.Strays)
+        {
+            var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
+            if (row.HeadingTyped(cell.Column) is { } heading)
+                notes.Report(WorkbookFindings.UnknownColumn, $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}", address,
+                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}", item);
+            else
+                notes.Report(WorkbookFindings.NoHeading, $"{pointer}/{reference}", address,
+                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading", item);
+        }
+    }
+
+    /// <summary>Puts one cell, or notes its place where it is empty.</summary>
+    /// <returns>The text put; null where there is none.</returns>
+    public string? Put(DraftObject target, Column column, Cell? cell, string address)
+    {
+        var pointer = $"{target.Pointer}/{column.Path}";
+        notes.Place(pointer, address);
+        if (cell is not { } filled || reading.Read(filled, column.Kind, pointer, address) is not { } node)
+            return null;
+        var steps = column.Path.Split('/');
+        var owner = steps[..^1].Aggregate(target, (draft, step) => draft.Child(step));
+        notes.Place(owner.Pointer, address);
+        owner.Add(steps[^1], node);
+        return (node as TextNode)?.Text;
+    }
+
+    private void AddToList(DraftObject target, Column column, Cell? cell, string address)
+    {
+        var list = target.List(column.Path);
+        notes.Place(list.Pointer, address);
+        if (cell is not { } filled)
+            return;
+        var pointer = list.Next;
+        notes.Place(pointer, address);
+        list.Add(reading.Read(filled, column.Kind, pointer, address) ?? new NullNode(pointer));
+    }
+}

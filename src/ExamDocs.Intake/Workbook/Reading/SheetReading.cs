@@ -1,0 +1,82 @@
+using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>Reads sheets into the record, each by what its rows are.</summary>
+internal sealed class SheetReading
+{
+    private readonly DraftObject _record = new("");
+    private readonly ExaminationIndex _index = new();
+    private readonly ReadingNotes _notes;
+    private readonly RowFilling _filling;
+    private readonly ExaminationRows _examinations;
+    private readonly DetailRows _details;
+    private readonly VisitRows _visit;
+
+    public SheetReading(ReadingNotes notes, bool counts1904)
+    {
+        _notes = notes;
+        _filling = new RowFilling(notes, new CellReading(notes, counts1904));
+        _examinations = new ExaminationRows(_record, _filling, notes, _index);
+        _details = new DetailRows(_record, _filling, notes, _index);
+        _visit = new VisitRows(_record, _filling, notes);
+    }
+
+    /// <summary>The record read, with an empty list for every list that no sheet held.</summary>
+    public ObjectNode Finish()
+    {
+        if (_record.Text("format") is null)
+            _record.Add("format", new TextNode("/format", Core.Records.ExaminationRecord.FormatName));
+        _ = _record.Child("visit");
+        foreach (var list in new[] { "people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals" })
+            _ = _record.List(list);
+        return _record.Freeze();
+    }
+
+    public void Read(SheetEntry sheet, SheetShape shape, IEnumerable<SheetRow> rows)
+    {
+        if (shape.Path.Length > 0 && shape.Role is SheetRole.Visit or SheetRole.Items or SheetRole.RecordList)
+            _notes.Place($"/{shape.Path}", $"{sheet.Name}!A1");
+        var remarks = new SheetRemarks(sheet, _notes);
+        HeadingMap? headings = null;
+        foreach (var row in rows)
+        {
+            remarks.Look(row);
+            if (shape.Role is SheetRole.Visit)
+                _visit.Add(sheet.Name, row);
+            else if (headings is null && row.Number == 1)
+                headings = HeadingMap.Of(row, shape);
+            else
+                ReadRow(new RowView(sheet.Name, row, headings ??= HeadingMap.Of(row, shape)), shape);
+        }
+        remarks.Report();
+        if (shape.Role is SheetRole.Visit)
+            _index.VisitDay = _record.Child("visit").Text("examinedOn");
+    }
+
+    private void ReadRow(RowView row, SheetShape shape)
+    {
+        if (!row.HasKnownContent)
+        {
+            _filling.ReportStrays(row, ReadingNotes.Outside(row.Sheet), null);
+            return;
+        }
+        var target = shape.Role switch
+        {
+            SheetRole.Items => _examinations.AddItem(row, shape),
+            SheetRole.EarlierExaminations => _examinations.AddEarlier(row),
+            SheetRole.Photos => _details.AddPhoto(row),
+            SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),
+            _ => AddEntry(row, shape),
+        };
+        _filling.ReportStrays(row, target.Pointer, target.Text("id") ?? target.Text("item"));
+    }
+
+    private DraftObject AddEntry(RowView row, SheetShape shape)
+    {
+        var entry = _record.List(shape.Path).AddObject();
+        _filling.Fill(entry, row, _ => true);
+        return entry;
+    }
+}

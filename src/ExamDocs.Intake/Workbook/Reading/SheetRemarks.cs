@@ -1,0 +1,40 @@
+using System.Globalization;
+using ExamDocs.Intake.Workbook.Package;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>What is said once about a sheet: that it or rows of it are hidden, that formulas stand on it.</summary>
+internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
+{
+    private int _hidden;
+    private int _formulas;
+    private string? _firstHidden;
+    private string? _firstFormula;
+
+    public void Look(SheetRow row)
+    {
+        if (row.Hidden && _hidden++ == 0)
+            _firstHidden = Reference(row.Cells[0], row);
+        foreach (var cell in row.Cells.Where(c => c.IsFormula && c.Kind is not CellKind.FormulaWithoutValue))
+        {
+            if (_formulas++ == 0)
+                _firstFormula = Reference(cell, row);
+        }
+    }
+
+    public void Report()
+    {
+        if (sheet.Hidden)
+            Say(WorkbookFindings.HiddenRead, "A1", $"the sheet {sheet.Name} is hidden");
+        if (_firstHidden is not null)
+            Say(WorkbookFindings.HiddenRead, _firstHidden, string.Create(CultureInfo.InvariantCulture, $"hidden rows on the sheet {sheet.Name}: {_hidden}, this being the first"));
+        if (_firstFormula is not null)
+            Say(WorkbookFindings.FormulaResult, _firstFormula, string.Create(CultureInfo.InvariantCulture, $"formulas on the sheet {sheet.Name}: {_formulas}, this being the first"));
+    }
+
+    private static string Reference(Cell cell, SheetRow row) =>
+        string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(cell.Column)}{row.Number}");
+
+    private void Say(Core.Findings.RuleInfo rule, string cell, string message) =>
+        notes.Report(rule, ReadingNotes.Outside(sheet.Name, cell), $"{sheet.Name}!{cell}", message);
+}

@@ -1,0 +1,39 @@
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Intake.Workbook.Shape;
+
+/// <summary>What is recorded about an item itself.</summary>
+internal static class ItemColumns
+{
+    public static IReadOnlyList<Column> All { get; } =
+    [
+        Column.Id("id", "id", "The item's own name in this record; no other item has it."),
+        Column.Text("description", "description", "What it is, in words that tell it from the rest.", 28),
+        Column.Text("maker", "maker", "As marked on the item."),
+        Column.Text("model", "model", "As marked on the item."),
+        Column.Identity("part number", "partNumber", "As marked on the item."),
+        Column.Identity("serial", "serial", "As marked on the item, every nought included."),
+        Column.Identity("owner's mark", "ownersMark", "The mark its owner gave it."),
+        Column.PartialDate("manufactured", "manufactured", "As marked on the item."),
+        Column.PartialDate("purchased", "purchased", "When it was bought."),
+        Column.PartialDate("first used", "firstUsed", "When it was first taken into use."),
+        Column.Flag("never used", "neverUsed", "yes where it has not been used yet."),
+        Column.PartialDate("obsolete on", "obsoleteOn", "The last day of service, where one is marked."),
+        Column.Number("safe working load", "safeWorkingLoad/value", "The number marked on the item."),
+        Column.Word("safe working load unit", "safeWorkingLoad/unit", Words.LoadUnits, "The unit marked with it."),
+        Column.Flag("safe working load not marked", "safeWorkingLoad/notMarked", "yes where the item bears none."),
+        Column.Text("safe working load basis", "safeWorkingLoad/basis", "Where the load was taken from, if the item bears none."),
+        Column.Number("marked strength", "markedStrength/value", "The number marked on the item."),
+        Column.Word("marked strength unit", "markedStrength/unit", Words.LoadUnits, "The unit marked with it."),
+        Column.Flag("marked strength not marked", "markedStrength/notMarked", "yes where the item bears none."),
+        Column.Text("marked strength basis", "markedStrength/basis", "Where the strength was taken from, if the item bears none."),
+        Column.List("standards", "standards", "Standards marked on it, for example EN 358."),
+        Column.Id("fitted to", "fittedTo", "The id of the item that this one is a part of."),
+        Column.Word("status", "status", Words.Statuses.All, "Where the item was at the visit."),
+        Column.Word("purpose", "purpose", Words.Purposes.All, "What it is for; it sets the interval."),
+        Column.PartialDate("last examined", "lastExamined", "Its last thorough examination before this visit."),
+        Column.Identity("declaration reference", "declaration/reference", "Reference of the maker's declaration of conformity."),
+        Column.Date("declaration on", "declaration/on", "Date of the maker's declaration of conformity."),
+        Column.Text("transfer evidence", "transferEvidence", "Evidence of its last examination, where it came from another undertaking."),
+    ];
+}

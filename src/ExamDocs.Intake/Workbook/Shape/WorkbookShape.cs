@@ -1,0 +1,57 @@
+using ExamDocs.Core.Criteria;
+
+namespace ExamDocs.Intake.Workbook.Shape;
+
+/// <summary>The one description of the capture workbook, used to write it and to read it.</summary>
+internal static class WorkbookShape
+{
+    public const string GuideName = "How to fill this in";
+
+    /// <summary>Hidden; holds the words of long drop-down lists.</summary>
+    public const string WordsName = "Words";
+
+    public const string OtherItemsName = "Other items";
+
+    /// <summary>Sheets after the item sheets, in tab order.</summary>
+    /// <param name="readings">Reading columns of the diameter sheet.</param>
+    public static IReadOnlyList<SheetShape> AfterItems(int readings) =>
+    [
+        OtherSheets.Limits, OtherSheets.Diameters(readings), OtherSheets.Tests, OtherSheets.Defects, OtherSheets.Renewals,
+        OtherSheets.Remedies, OtherSheets.Releases, OtherSheets.Disposals, OtherSheets.Photos,
+        OtherSheets.EarlierExaminations, OtherSheets.EarlierObservations,
+    ];
+
+    /// <summary>Every sheet that the reader knows.</summary>
+    public static IReadOnlyList<SheetShape> Known { get; } =
+    [
+        new(GuideName, SheetRole.Guide, "", []), new(WordsName, SheetRole.Guide, "", []),
+        VisitSheet.Shape, OtherSheets.People, .. Catalogue.All.Select(Items), OtherItems,
+        .. AfterItems(OtherSheets.MostReadings),
+    ];
+
+    /// <summary>Items of a category that the catalogue does not have; their observations stand on the observation sheet.</summary>
+    public static SheetShape OtherItems => new(OtherItemsName, SheetRole.Items, "items",
+    [
+        .. ItemColumns.All,
+        Column.Id("category", "category", "What kind of item it is."),
+        .. ExaminationColumns.Particulars,
+        ExaminationColumns.Conclusion,
+    ])
+    { About = "Items of other categories." };
+
+    public static SheetShape Items(Category category) => new(category.Plural, SheetRole.Items, "items",
+    [
+        .. ItemColumns.All,
+        .. ExaminationColumns.Particulars,
+        .. ExaminationColumns.Criteria(category),
+        ExaminationColumns.Conclusion,
+    ])
+    { Category = category, About = "One row per item, with what was examined on it." };
+
+    /// <summary>The sheet of this name; null where there is none.</summary>
+    public static SheetShape? Find(string sheetName)
+    {
+        var name = Heading.Normal(sheetName);
+        return Known.FirstOrDefault(s => string.Equals(Heading.Normal(s.Name), name, StringComparison.Ordinal));
+    }
+}

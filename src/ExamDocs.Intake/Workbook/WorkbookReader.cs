@@ -1,0 +1,75 @@
+using System.Xml;
+using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Reading;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook;
+
+/// <summary>
+/// Reads a capture workbook, filled in by whatever program, into the tree that the same record in JSON would give. The
+/// file is taken for hostile: it is never calculated, nothing outside it is fetched, and what it may cost is limited.
+/// </summary>
+public static class WorkbookReader
+{
+    private static readonly SheetShape Unknown = new("", SheetRole.Guide, "", []);
+
+    /// <param name="stream">The file, from its beginning; it is left open.</param>
+    /// <param name="fileName">The name the user knows it by.</param>
+    /// <returns>Never throws for what the file holds: that is said in <see cref="WorkbookContent.Unreadable"/>.</returns>
+    public static WorkbookContent Read(Stream stream, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        try
+        {
+            using var package = WorkbookPackage.Open(stream);
+            return Read(package);
+        }
+        catch (UnreadableWorkbookException e)
+        {
+            return Unreadable(e.Message);
+        }
+        catch (Exception e) when (e is XmlException or InvalidDataException or EndOfStreamException or NotSupportedException)
+        {
+            return Unreadable($"{fileName} is damaged, or no workbook that can be read. Open it in a spreadsheet program and save it again as .xlsx.");
+        }
+    }
+
+    private static WorkbookContent Unreadable(string sentence) =>
+        new(null, new Dictionary<string, string>(StringComparer.Ordinal), [], sentence);
+
+    private static WorkbookContent Read(WorkbookPackage package)
+    {
+        var directory = WorkbookDirectory.Read(package);
+        var budget = new ReadingBudget();
+        var texts = SharedStrings.Read(package, directory.SharedStrings, budget);
+        var rows = new SheetRows(texts, CellFormats.Read(package, directory.Styles), budget);
+        var notes = new ReadingNotes();
+        var reading = new SheetReading(notes, directory.Counts1904);
+        foreach (var (sheet, shape) in directory.Sheets.Select(s => (s, ShapeOf(s))).OrderBy(s => s.Item2.Role))
+        {
+            if (shape.Role is SheetRole.Guide && !ReferenceEquals(shape, Unknown))
+                continue;
+            using var part = package.Read(sheet.Part);
+            if (ReferenceEquals(shape, Unknown))
+                ReportUnknown(sheet, rows.Read(part), notes);
+            else
+                reading.Read(sheet, shape, rows.Read(part));
+        }
+        return new(reading.Finish(), notes.Cells, notes.Findings, null);
+    }
+
+    /// <summary>The sheet of words is passed over only where it is hidden, as it was written.</summary>
+    private static SheetShape ShapeOf(SheetEntry sheet) => WorkbookShape.Find(sheet.Name) switch
+    {
+        null => Unknown,
+        { Name: WorkbookShape.WordsName } when !sheet.Hidden => Unknown,
+        var shape => shape,
+    };
+
+    private static void ReportUnknown(SheetEntry sheet, IEnumerable<SheetRow> rows, ReadingNotes notes)
+    {
+        if (rows.Any())
+            notes.Report(WorkbookFindings.UnknownSheet, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
+                $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it");
+    }
+}
