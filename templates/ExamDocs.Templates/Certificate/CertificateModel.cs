@@ -45,6 +45,13 @@ public sealed class CertificateModel
 
     public Visit Visit => Determined.Record.Visit;
 
+    /// <summary>Who makes the statement: the person, and the firm where not self-employed.</summary>
+    public Party Issuer => new()
+    {
+        Name = Printed.Join(", ", Signatory?.Name, Signatory?.SelfEmployed is true ? null : Signatory?.Employer?.Name) is { Length: > 0 } name ? name : null,
+        Address = Signatory?.Address,
+    };
+
     public string Function => Examiner is not null && Signatory == Examiner ? English.Certificate.Function : English.Certificate.OtherFunction;
 
     public string Statement => Printed.Join(
@@ -54,7 +61,7 @@ public sealed class CertificateModel
 
     /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
     public IReadOnlyList<string> Requirements =>
-        [.. All.Select(ByMaker), Regime.Law, .. All.Where(i => i.Item.Standards.Count > 0).Select(Marks)];
+        [Regime.Law, .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
 
     public IReadOnlyList<string> Limits
     {
@@ -86,7 +93,7 @@ public sealed class CertificateModel
     private static string ByMaker(DeterminedItem item) => English.Certificate.ByMaker(Printed.Text(item.Item.Id), Document(item));
 
     private static string Marks(DeterminedItem item) =>
-        English.Certificate.Standards(Printed.Text(item.Item.Id), string.Join(", ", item.Item.Standards));
+        English.Certificate.Standards(string.Join(", ", item.Item.Standards));
 
     private static string Document(DeterminedItem item) => item.Limits?.Source is { } s
         ? English.Report.Document(s.Title, s.Revision, s.Page)

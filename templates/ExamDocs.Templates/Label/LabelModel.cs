@@ -27,7 +27,7 @@ public sealed class LabelModel
         QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
         Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
         Text = LabelText.Fit(
-            Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release, Owner], IsHold ? 46 : 50);
+            Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release, Owner], Room);
     }
 
     public DocumentIdentity Identity { get; }
@@ -68,6 +68,9 @@ public sealed class LabelModel
     public RegimeWording Regime => English.Regime(Item.RegimeId ?? Determined.Record.Visit.Regime);
 
     internal LabelText Text { get; }
+
+    // What head and foot leave of the height, millimetres; the foot is as high as its lines or its code.
+    private double Room => (IsHold ? 73 : 79) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
 
     private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
 

@@ -6,11 +6,11 @@ namespace ExamDocs.Templates.Label;
 /// <summary>The words of a label, at the largest size of type at which all of them fit; lengths in millimetres.</summary>
 internal sealed class LabelText
 {
-    private const double Column = 86;
-    private const double Indented = 71;
+    private const double Column = 85.5;
+    private const double Indented = 70;
 
     // From large to small: type of the identity, type of the rest. The smallest is still printed text, about 6.8 pt.
-    private static readonly (double Id, double Text)[] Sizes = [(10, 3.7), (8, 3.5), (6.4, 3.2), (5.2, 2.9), (4.4, 2.6), (3.8, 2.4)];
+    private static readonly (double Id, double Text)[] Sizes = [(12, 4.2), (10, 3.9), (8.4, 3.6), (7, 3.3), (5.6, 3), (4.6, 2.7), (3.8, 2.4)];
 
     private LabelText(string id, string description, IReadOnlyList<string> reasons, int step) =>
         (Id, Description, Reasons, Step) = (id, description, reasons, step);
@@ -35,7 +35,7 @@ internal sealed class LabelText
         for (var kept = reasons.Count; kept >= Math.Min(1, reasons.Count); kept--)
         {
             var shown = Shown(reasons, kept);
-            var smallest = kept == 1 ? Sizes.Length : Math.Min(4, Sizes.Length);
+            var smallest = kept == 1 ? Sizes.Length : Sizes.Length - 2;
             for (var step = 0; step < smallest; step++)
                 if (Height(id, description, shown, others, Sizes[step]) <= room)
                     return new LabelText(id, description, shown, step);
@@ -59,6 +59,6 @@ internal sealed class LabelText
     private static double Height(string id, string description, IEnumerable<string> reasons, IEnumerable<string> others, (double Id, double Text) size)
     {
         var lines = TextWidth.Lines(description, size.Text, Column) + reasons.Concat(others).Sum(r => TextWidth.Lines(r, size.Text, Indented));
-        return (TextWidth.Lines(id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.27) + 5;
+        return (TextWidth.Lines(id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 4;
     }
 }

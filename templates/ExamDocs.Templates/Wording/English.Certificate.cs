@@ -41,8 +41,8 @@ public static partial class English
 
         public static string ByMaker(string item, string document) => $"{item}: the maker's instructions, {document}";
 
-        public static string Standards(string item, string standards) =>
-            $"{item}: marked {standards}; the marks were read, and the item was not tested to those standards";
+        public static string Standards(string standards) =>
+            $"marked {standards} (the marks were read; the item was not tested to those standards)";
 
         public static string LimitState(LocalDate? on) => $"It speaks of the state of the item on {Printed.Day(on)}, and of no later one.";
 

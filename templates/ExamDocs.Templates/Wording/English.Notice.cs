@@ -14,6 +14,8 @@ public static partial class English
         public const string Employer = "Employer";
         public const string Owner = "Owner it is hired or leased from";
         public const string AuthorityHeading = "A copy of the report goes to the enforcing authority as soon as practicable";
+        public const string AuthorityRecorded = "Authority in the record:";
+        public const string AuthorityMissing = "name and address of its office: not recorded";
         public const string Premises = "Examined at";
         public const string Item = "The item";
         public const string Defects = "The defect";
@@ -28,7 +30,6 @@ public static partial class English
         public const string ReceivedBy = "Received for the employer:";
         public const string NoDetail = "No defect is written out in the record; the reasons below say why the item is not to be used.";
         public const string KeepApart = "Take the item out of use, label it and keep it apart from kit in service.";
-        public const string RecordGaps = "This notice is given although the record has gaps: whatever it does not hold is printed as not recorded.";
 
         public static readonly IReadOnlyList<string> Cautions =
         [

@@ -39,7 +39,7 @@ public static partial class English
         public const string Manufactured = "Date of manufacture";
         public const string FirstUsed = "First used";
         public const string NeverUsed = "never used";
-        public const string Standards = "Standards marked on it";
+        public const string Standards = "Standards marked";
         public const string FittedTo = "Fitted to";
         public const string Parts = "Parts fitted to it";
         public const string LastExamined = "Last thorough examination";
@@ -65,10 +65,10 @@ public static partial class English
         public const string NoNext = "none set: the item is not to be used";
         public const string NotAfter = "Not to be used after";
         public const string NotAfterAnyDay = "not to be used at all";
-        public const string NoNotAfter = "no earlier date than the next examination";
+        public const string NoNotAfter = "no earlier date set";
         public const string Tests = "Tests made";
         public const string NoTests = "none recorded";
-        public const string ExaminedOn = "Date of the examination";
+        public const string ExaminedOn = "Date examined";
         public const string EvidenceHeading = "What was examined";
         public const string EvidenceClear = "Clear";
         public const string EvidenceNoSign = "Nobody to ask; no sign found";
