@@ -60,7 +60,7 @@ public sealed class DeterminedItem
     /// <summary>Last day of service by the limits recorded, inclusive; null where none can be counted.</summary>
     public LocalDate? EndOfService { get; }
 
-    /// <summary>Every reason that holds, in the order of the rules.</summary>
+    /// <summary>Every reason that holds, in the order of the rules: D1 to D3 only where the outcome is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }
 
     /// <summary>Findings that reach this item.</summary>
