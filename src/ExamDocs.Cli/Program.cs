@@ -9,6 +9,7 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     CommonOptions.Language,
     CommonOptions.Quiet,
     CheckCommand.Create(),
+    IssueCommand.Create(),
 };
 
 var parsed = root.Parse(args);
