@@ -1,6 +1,108 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Rules;
+using NodaTime;
+
 namespace ExamDocs.Core.Determination;
 
-/// <summary>Determines whether each item may stay in service.</summary>
+/// <summary>Determines whether each item of a record may stay in service: the worst reason wins.</summary>
 public static class Determine
 {
+    /// <param name="record">What was recorded.</param>
+    /// <param name="intake">What reading found wrong with it.</param>
+    /// <param name="history">What is known of the items from before.</param>
+    /// <param name="asOf">The day on which it is determined.</param>
+    public static DeterminedVisit Visit(ExaminationRecord record, IReadOnlyList<Finding> intake, History history, LocalDate asOf)
+    {
+        var context = new RecordContext(record, history, asOf);
+        var verdicts = new Verdicts(context);
+        Withdraw(context, verdicts);
+        var findings = Check(context, verdicts, intake);
+        Undetermine(context, verdicts);
+        Limit(context, verdicts);
+        return new DeterminedVisit(record, [.. context.Items.Select(i => Close(i, verdicts[i]))], findings);
+    }
+
+    private static void Withdraw(RecordContext context, Verdicts verdicts)
+    {
+        foreach (var item in context.Items)
+        {
+            verdicts[item].Withdraw.AddRange(OutcomeRules.OfExamination.SelectMany(rule =>
+                item.Deciding.SelectMany(e => rule.Reasons(item, e))).Select(r => r.Reason));
+        }
+        UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
+    }
+
+    private static IReadOnlyList<Finding> Check(RecordContext context, Verdicts verdicts, IReadOnlyList<Finding> intake)
+    {
+        var withdrawn = context.Items.Where(i => verdicts[i].Withdraw.Count > 0).ToHashSet();
+        var findings = intake.Concat(RuleBook.Check(context, withdrawn)).ToList();
+        for (var i = 0; i < findings.Count; i++)
+        {
+            var reached = FindingReach.Of(findings[i], context).ToList();
+            if (reached.Count == 1 && findings[i].Item is null)
+                findings[i] = findings[i] with { Item = reached[0].Item.Id };
+            foreach (var item in reached)
+                verdicts[item].Findings.Add(findings[i]);
+        }
+        return findings;
+    }
+
+    private static void Undetermine(RecordContext context, Verdicts verdicts) =>
+        UntilNothingChanges(context, item =>
+            AddNew(verdicts[item].Undetermined, OutcomeRules.Undetermining.SelectMany(r => r.Reasons(item, verdicts))));
+
+    private static void Limit(RecordContext context, Verdicts verdicts) =>
+        UntilNothingChanges(context, item =>
+            AddNew(verdicts[item].Until, OutcomeRules.Limiting.SelectMany(r => r.Days(item, verdicts))));
+
+    /// <summary>Reasons climb from parts to wholes over any depth; none is ever taken back, so this ends.</summary>
+    private static void UntilNothingChanges(RecordContext context, Func<ItemCase, bool> step)
+    {
+        bool changed;
+        do
+        {
+            changed = false;
+            foreach (var item in context.Items)
+                changed |= step(item);
+        }
+        while (changed);
+    }
+
+    private static bool AddNew<T>(List<T> to, IEnumerable<T> found)
+    {
+        var added = found.Where(f => !to.Contains(f)).ToList();
+        to.AddRange(added);
+        return added.Count > 0;
+    }
+
+    private static DeterminedItem Close(ItemCase item, Verdict verdict)
+    {
+        var usable = verdict.Outcome is Outcome.Fit or Outcome.FitUntil;
+        return new DeterminedItem(new ItemFacts
+        {
+            Item = item.Item,
+            Category = item.Category,
+            Examination = item.Examination?.Examination,
+            ExaminedOn = item.ExaminedOn,
+            LastExamined = item.LastExamined,
+            Limits = item.Limits.Applying,
+            RegimeId = item.RegimeId,
+            Outcome = verdict.Outcome,
+            Until = verdict.LastDay,
+            NextExaminationBy = usable ? NextExamination.LatestFor(item) : null,
+            EndOfService = item.Life.End,
+            Reasons = Ordered(verdict),
+            Findings = [.. verdict.Findings],
+            Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
+        });
+    }
+
+    private static IReadOnlyList<Reason> Ordered(Verdict verdict)
+    {
+        var order = OutcomeRules.All.Select(r => r.Code).ToList();
+        return [.. verdict.Withdraw.Concat(verdict.Undetermined).Concat(verdict.Until.Select(u => u.Reason))
+            .OrderBy(r => order.IndexOf(r.Code))];
+    }
 }

@@ -17,6 +17,7 @@ public sealed class DeterminedItem
         Category = facts.Category;
         Examination = facts.Examination;
         ExaminedOn = facts.ExaminedOn;
+        LastExamined = facts.LastExamined;
         Limits = facts.Limits;
         RegimeId = facts.RegimeId;
         Outcome = facts.Outcome;
@@ -38,6 +39,9 @@ public sealed class DeterminedItem
 
     /// <summary>Date of the deciding examination; null where there is none or it cannot be read.</summary>
     public LocalDate? ExaminedOn { get; }
+
+    /// <summary>Date of the examination before this one, typed or found in the record; null where not known.</summary>
+    public PartialDate? LastExamined { get; }
 
     /// <summary>The maker's limits that apply; null where none are recorded.</summary>
     public MakersLimits? Limits { get; }
@@ -97,6 +101,8 @@ internal sealed record ItemFacts
     public Examination? Examination { get; init; }
 
     public LocalDate? ExaminedOn { get; init; }
+
+    public PartialDate? LastExamined { get; init; }
 
     public MakersLimits? Limits { get; init; }
 

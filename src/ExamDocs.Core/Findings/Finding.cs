@@ -8,6 +8,17 @@ public enum Severity
     Error,
 }
 
+/// <summary>Words for severities as they stand in files.</summary>
+public static class SeverityWords
+{
+    public static string Word(this Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "note",
+    };
+}
+
 /// <summary>What a check has to say about the record.</summary>
 /// <param name="Code">Three letters for the room and a number, for example PAR005; never reused.</param>
 /// <param name="Severity">See <see cref="Findings.Severity"/>.</param>

@@ -6,6 +6,9 @@ namespace ExamDocs.Intake.Json;
 /// <summary>Reads a record in the format examdocs/1 from JSON.</summary>
 public static class JsonRecordReader
 {
+    /// <summary>Largest file that is parsed, bytes.</summary>
+    public const int MaxBytes = JsonTree.MaxBytes;
+
     /// <param name="utf8">The file's bytes.</param>
     /// <param name="fileName">The name that findings give.</param>
     public static ReadResult Read(ReadOnlyMemory<byte> utf8, string fileName)

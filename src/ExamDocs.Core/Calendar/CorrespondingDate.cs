@@ -1,0 +1,44 @@
+using NodaTime;
+
+namespace ExamDocs.Core.Calendar;
+
+/// <summary>
+/// The corresponding-date rule for periods of months: the day of the event is left out and the period ends on the
+/// same-numbered day of the right later month, or on the last day of that month where it has no such day. Nothing is
+/// rolled past a weekend or a holiday, because that would lengthen a safety interval, and the end of a month does not
+/// stick: six months from 28 February is 28 August.
+/// </summary>
+/// <remarks>
+/// Source: Dodds v Walker [1981] 1 WLR 1027 (HL); E J Riley Investments v Eurostile Holdings. That a month without such a
+/// day ends the period on its last day is the same judgment, from memory. A month is a calendar month: Interpretation
+/// Act 1978 s 5 and Sch 1, as restated there. Always count from the date of the event itself, never from an earlier due
+/// date: 31 August and twice six months gives 28 August, and once twelve gives 31 August.
+/// </remarks>
+public static class CorrespondingDate
+{
+    /// <summary>The last day of a period, inclusive.</summary>
+    /// <param name="day">The day of the event, which is outside the period.</param>
+    /// <param name="months">Calendar months, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Months are negative, or the end lies after 9999.</exception>
+    public static LocalDate AddMonths(LocalDate day, int months)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(months);
+        // NodaTime's PlusMonths keeps the day of the month and clamps it to the month's length: the same rule.
+        return Within9999(day, months) ? day.PlusMonths(months) : throw AfterCalendar(nameof(months));
+    }
+
+    /// <summary>The last day of a period, inclusive; a year is twelve months, so 29 February gives 28 February.</summary>
+    /// <param name="day">The day of the event, which is outside the period.</param>
+    /// <param name="years">Calendar years, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Years are negative, or the end lies after 9999.</exception>
+    public static LocalDate AddYears(LocalDate day, int years)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(years);
+        return years <= 9999 ? AddMonths(day, years * 12) : throw AfterCalendar(nameof(years));
+    }
+
+    private static bool Within9999(LocalDate day, int months) => (day.Year * 12L) + (day.Month - 1) + months < 10_000L * 12;
+
+    private static ArgumentOutOfRangeException AfterCalendar(string parameter) =>
+        new(parameter, "The period ends after the year 9999.");
+}

@@ -1,0 +1,53 @@
+using System.Globalization;
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using NodaTime;
+
+namespace ExamDocs.Core.Cases;
+
+/// <summary>One examination with the item, people and law it refers to.</summary>
+public sealed class ExaminationCase(RecordContext context, Examination examination, string path) : ICase
+{
+    public RecordContext Context { get; } = context;
+
+    public Examination Examination { get; } = examination;
+
+    public string Path { get; } = path;
+
+    public string? ItemId => Examination.Item;
+
+    /// <summary>The item examined; null where the record has none of that id.</summary>
+    public ItemCase? Item => Context.ItemsWithId(Examination.Item).FirstOrDefault();
+
+    public Category? Category => Item?.Category;
+
+    /// <summary>E: the day examined, which is the visit's unless the examination has its own.</summary>
+    public LocalDate? On => Examination.ExaminedOn
+        ?? (Examination.ExaminedOnUnreadable ? null : Context.Record.Visit.ExaminedOn);
+
+    /// <summary>Dated before the visit: history, which decides nothing but what is still open.</summary>
+    public bool IsBeforeVisit => On < Context.Record.Visit.ExaminedOn;
+
+    public string? RegimeId => Examination.Regime ?? Context.Record.Visit.Regime;
+
+    /// <summary>Null where the regime named is not known.</summary>
+    public Regime? Regime => RegimeIndex.Find(RegimeId);
+
+    public string? AuthorId => Examination.Author ?? Examination.Examiner;
+
+    public string? AuthenticatedById => Examination.AuthenticatedBy ?? Examination.Examiner;
+
+    /// <summary>Whether it is the one that decides on its item, or one of several on the same last day.</summary>
+    public bool Decides => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this));
+
+    public IEnumerable<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
+        Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)));
+
+    public IEnumerable<(Defect Defect, string Path)> Defects => Examination.Defects.Select((d, i) => (d, At("defects", i)));
+
+    public IEnumerable<(DiameterStation Station, string Path)> Stations =>
+        Examination.Diameters.Select((s, i) => (s, At("diameters", i)));
+
+    private string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"{Path}/{member}/{index}");
+}

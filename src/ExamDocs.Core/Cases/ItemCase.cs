@@ -1,0 +1,94 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Service;
+using NodaTime;
+
+namespace ExamDocs.Core.Cases;
+
+/// <summary>One item with everything in the record that bears on it.</summary>
+public sealed class ItemCase : ICase
+{
+    private readonly List<ItemCase> _parts = [];
+
+    internal ItemCase(RecordContext context, Item item, string path)
+    {
+        (Context, Item, Path) = (context, item, path);
+        Category = Catalogue.Find(item.Category);
+        Limits = LimitsMatch.For(item, context.Limits);
+        Life = ServiceLife.Of(item, Limits.Applying);
+        var own = context.ExaminationsOf(item.Id).ToList();
+        var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
+        Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];
+        Earlier = [.. own.Except(Deciding).OrderBy(e => e.On)];
+    }
+
+    public RecordContext Context { get; }
+
+    public Item Item { get; }
+
+    public string Path { get; }
+
+    public string? ItemId => Item.Id;
+
+    public string? RegimeId => Examination?.RegimeId ?? Context.Record.Visit.Regime;
+
+    public Category? Category { get; }
+
+    public LimitsMatch Limits { get; }
+
+    public ServiceLife Life { get; }
+
+    /// <summary>
+    /// The examinations of the last day of this visit: one where the record is sound. Where there are more, or one
+    /// whose date cannot be read, all of them count and the worst holds.
+    /// </summary>
+    public IReadOnlyList<ExaminationCase> Deciding { get; }
+
+    /// <summary>History, oldest first.</summary>
+    public IReadOnlyList<ExaminationCase> Earlier { get; }
+
+    public ExaminationCase? Examination => Deciding.Count == 0 ? null : Deciding[0];
+
+    /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
+    public LocalDate? ExaminedOn => Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;
+
+    /// <summary>What it is fitted to now.</summary>
+    public IReadOnlyList<ItemCase> Wholes { get; private set; } = [];
+
+    /// <summary>What is fitted to it now, by the items' own word or by a renewal.</summary>
+    public IReadOnlyList<ItemCase> Parts => _parts;
+
+    public IEnumerable<RowCase<Release>> Releases =>
+        Context.Releases.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));
+
+    public IEnumerable<RowCase<Renewal>> Renewals =>
+        Context.Renewals.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));
+
+    /// <summary>The date of the last examination before this one: as typed, else the latest earlier one in the record.</summary>
+    public PartialDate? LastExamined
+    {
+        get
+        {
+            var recorded = Earlier.Where(e => e.On is not null).Select(e => e.On!.Value).ToList();
+            var latest = recorded.Count == 0 ? null : PartialDate.Of(recorded.Max());
+            return (Item.LastExamined, latest) switch
+            {
+                (null, _) => latest,
+                (_, null) => Item.LastExamined,
+                var (typed, earlier) => typed.Latest >= earlier.Latest ? typed : earlier,
+            };
+        }
+    }
+
+    /// <summary>
+    /// Nothing recorded says how long it may serve: no duration, no statement that there is none, no word that the
+    /// instructions cannot be had, no obsolescence date on the item.
+    /// </summary>
+    public bool LacksTimeLimit => Item.ObsoleteOn is null && Limits.Applying is not
+        ({ MaxUseYears: not null } or { MaxStorageYears: not null } or { MaxAgeYears: not null } or { NoLimit: true }
+        or { Unobtainable.UseUntil: not null });
+
+    internal void Assemble() => Wholes = [.. Assembly.WholesOf(this)];
+
+    internal void Connect(ItemCase part) => _parts.Add(part);
+}

@@ -1,0 +1,87 @@
+using System.Globalization;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Cases;
+
+/// <summary>
+/// A record made ready to be examined: every reference looked up once, the examinations of an item put in order, the
+/// maker's limits matched. It knows no clock and no store: <see cref="AsOf"/> and <see cref="History"/> are given.
+/// </summary>
+public sealed class RecordContext
+{
+    private readonly ILookup<string, ItemCase> _byId;
+    private readonly ILookup<string, RowCase<Person>> _people;
+    private readonly ILookup<string, ExaminationCase> _examinations;
+
+    public RecordContext(ExaminationRecord record, History history, LocalDate asOf)
+    {
+        (Record, History, AsOf) = (record, history, asOf);
+        Visit = new VisitCase(this);
+        People = Rows(record.People, "people", _ => null);
+        _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
+        Limits = Rows(record.Limits, "limits", _ => null);
+        Examinations = [.. record.Examinations.Select((e, i) => new ExaminationCase(this, e, At("examinations", i)))];
+        _examinations = Examinations.Where(e => e.ItemId is not null).ToLookup(e => e.ItemId!, StringComparer.Ordinal);
+        Items = [.. record.Items.Select((item, i) => new ItemCase(this, item, At("items", i)))];
+        _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
+        Renewals = Rows(record.Renewals, "renewals", r => r.Item);
+        Remedies = Rows(record.Remedies, "remedies", r => r.Item);
+        Releases = Rows(record.Releases, "releases", r => r.Item);
+        Disposals = Rows(record.Disposals, "disposals", r => r.Item);
+        foreach (var item in Items)
+            item.Assemble();
+        foreach (var part in Items)
+        {
+            foreach (var whole in part.Wholes)
+                whole.Connect(part);
+        }
+    }
+
+    public ExaminationRecord Record { get; }
+
+    public History History { get; }
+
+    /// <summary>The day on which the record is looked at.</summary>
+    public LocalDate AsOf { get; }
+
+    public VisitCase Visit { get; }
+
+    public IReadOnlyList<RowCase<Person>> People { get; }
+
+    public IReadOnlyList<RowCase<MakersLimits>> Limits { get; }
+
+    public IReadOnlyList<ItemCase> Items { get; }
+
+    public IReadOnlyList<ExaminationCase> Examinations { get; }
+
+    public IReadOnlyList<RowCase<Renewal>> Renewals { get; }
+
+    public IReadOnlyList<RowCase<Remedy>> Remedies { get; }
+
+    public IReadOnlyList<RowCase<Release>> Releases { get; }
+
+    public IReadOnlyList<RowCase<Disposal>> Disposals { get; }
+
+    /// <summary>Every item with this id: more than one where the id is there twice.</summary>
+    public IEnumerable<ItemCase> ItemsWithId(string? id) => id is null ? [] : _byId[id];
+
+    public IEnumerable<ExaminationCase> ExaminationsOf(string? id) => id is null ? [] : _examinations[id];
+
+    public bool KnowsItem(string? id) => id is not null && _byId.Contains(id);
+
+    public bool KnowsPerson(string? id) => id is not null && _people.Contains(id);
+
+    /// <summary>The first person with this id; null where there is none.</summary>
+    public Person? PersonWithId(string? id) => id is null ? null : _people[id].FirstOrDefault()?.Row;
+
+    public IEnumerable<string> ItemIds => _byId.Select(g => g.Key);
+
+    public IEnumerable<string> PersonIds => _people.Select(g => g.Key);
+
+    private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>
+        [.. rows.Select((row, i) => new RowCase<T>(this, row, At(member, i), item(row)))];
+
+    private static string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"/{member}/{index}");
+}

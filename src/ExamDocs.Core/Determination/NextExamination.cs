@@ -1,0 +1,32 @@
+using ExamDocs.Core.Cases;
+using NodaTime;
+
+namespace ExamDocs.Core.Determination;
+
+/// <summary>
+/// Latest date for the next examination: the earliest of the regime's interval, the maker's and the examiner's own date.
+/// Months by the corresponding date from the day examined, never rolled past a weekend.
+/// </summary>
+internal static class NextExamination
+{
+    /// <summary>Inclusive; null where the item was not examined or its regime is not known.</summary>
+    public static LocalDate? LatestFor(ItemCase item)
+    {
+        if (item.ExaminedOn is null)
+            return null;
+        var dates = item.Deciding.SelectMany(e => DatesOf(item, e)).ToList();
+        return dates.Count == 0 || item.Deciding.Any(e => e.Regime is null) ? null : dates.Min();
+    }
+
+    private static IEnumerable<LocalDate> DatesOf(ItemCase item, ExaminationCase examination)
+    {
+        if (examination.On is not { } on)
+            yield break;
+        if (examination.Regime is { } regime)
+            yield return on.PlusMonths(regime.Interval(examination).Months);
+        if (item.Limits.Applying?.IntervalMonths is { } months)
+            yield return on.PlusMonths(months);
+        if (examination.Examination.NextBy is { } by)
+            yield return by;
+    }
+}

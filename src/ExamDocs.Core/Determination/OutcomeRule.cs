@@ -1,0 +1,44 @@
+using ExamDocs.Core.Cases;
+using NodaTime;
+
+namespace ExamDocs.Core.Determination;
+
+/// <summary>What is always true of an outcome rule: the text of its page and of <c>examdocs rules CODE</c>.</summary>
+/// <param name="Code">W1 to W10, U0 to U6 or D1 to D3.</param>
+/// <param name="Title">The rule as a sentence.</param>
+/// <param name="Why">Why it matters.</param>
+/// <param name="Source">The law, standard or practice behind it.</param>
+public sealed record OutcomeRuleInfo(string Code, string Title, string Why, string Source)
+{
+    internal Reason Because(string text) => new(Code, text, Source);
+
+    internal Reason Because(string text, string source) => new(Code, text, source);
+}
+
+/// <summary>A rule with a code of its own.</summary>
+internal interface IOutcomeRule
+{
+    OutcomeRuleInfo Info { get; }
+}
+
+/// <summary>A reason to withdraw that one examination gives by itself, now or when it was made.</summary>
+internal interface IExaminationRule : IOutcomeRule
+{
+    IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination);
+}
+
+/// <summary>A reason that the item and what stands around it give.</summary>
+internal interface IItemRule : IOutcomeRule
+{
+    IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts);
+}
+
+/// <summary>A day after which a fit item may not be used.</summary>
+internal interface IUntilRule : IOutcomeRule
+{
+    IEnumerable<(LocalDate LastDay, Reason Reason)> Days(ItemCase item, Verdicts verdicts);
+}
+
+/// <param name="Reason">The reason itself.</param>
+/// <param name="NeverReleasable">No release can ever undo a withdrawal that rests on it.</param>
+internal readonly record struct WithdrawalReason(Reason Reason, bool NeverReleasable = false);

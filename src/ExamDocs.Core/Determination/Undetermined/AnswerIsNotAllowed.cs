@@ -1,0 +1,23 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Determination.Undetermined;
+
+/// <summary>U2. An answer without a word, and one against a criterion that does not exist, are no answers.</summary>
+internal sealed class AnswerIsNotAllowed : IItemRule
+{
+    public OutcomeRuleInfo Info { get; } = new("U2", "An answer is not one that the criterion allows",
+        "A misspelt answer, or one that dodges a question which must be answered, is no answer.",
+        "record format examdocs/1 and the criteria catalogue");
+
+    public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
+        from examination in item.Deciding
+        from o in examination.Observations
+        where IsRefused(o.Observation, o.Criterion)
+        select Info.Because(
+            $"'{o.Observation.StateAsTyped ?? "nothing"}' is not an answer that {o.Observation.Criterion ?? "a criterion not named"} allows");
+
+    private static bool IsRefused(Observation observation, Criterion? criterion) =>
+        observation.State is not { } state || (criterion is not null && !criterion.Allows(state));
+}

@@ -1,0 +1,23 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Determination.Undetermined;
+
+/// <summary>U1.</summary>
+internal sealed class RequiredCriterionIsUnanswered : IItemRule
+{
+    public OutcomeRuleInfo Info { get; } = new("U1", "A required criterion has no answer or was not examined",
+        "A thorough examination leaves out nothing that could end the item's service.",
+        "SI 1998/2307 reg 2(1): thorough examination");
+
+    public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
+        from examination in item.Deciding
+        from criterion in item.Category?.Criteria ?? []
+        where criterion.Required
+        let answers = examination.Examination.Observations
+            .Where(o => string.Equals(o.Criterion, criterion.Id, StringComparison.Ordinal) && o.StateAsTyped is not null).ToList()
+        where answers.Count == 0 || answers.Exists(o => o.State is ObservedState.NotExamined)
+        select Info.Because(answers.Count == 0
+            ? $"no answer to {criterion.Id} ({criterion.Question})"
+            : $"not examined: {criterion.Id} ({criterion.Question})");
+}

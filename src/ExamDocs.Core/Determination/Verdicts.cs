@@ -1,0 +1,35 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
+using NodaTime;
+
+namespace ExamDocs.Core.Determination;
+
+/// <summary>What has been found out so far about each item of one record; it only ever grows worse.</summary>
+internal sealed class Verdicts(RecordContext context)
+{
+    private readonly Dictionary<ItemCase, Verdict> _verdicts = context.Items.ToDictionary(i => i, _ => new Verdict());
+
+    public Verdict this[ItemCase item] => _verdicts[item];
+
+    public IReadOnlyList<ItemCase> Items => context.Items;
+}
+
+/// <summary>The growing verdict on one item.</summary>
+internal sealed class Verdict
+{
+    public List<Reason> Withdraw { get; } = [];
+
+    public List<Reason> Undetermined { get; } = [];
+
+    public List<(LocalDate LastDay, Reason Reason)> Until { get; } = [];
+
+    public List<Finding> Findings { get; } = [];
+
+    public Outcome Outcome => Withdraw.Count > 0 ? Outcome.Withdraw
+        : Undetermined.Count > 0 ? Outcome.Undetermined
+        : Until.Count > 0 ? Outcome.FitUntil
+        : Outcome.Fit;
+
+    /// <summary>The last day of use; null unless the outcome is fit-until.</summary>
+    public LocalDate? LastDay => Outcome is Outcome.FitUntil ? Until.Min(u => u.LastDay) : null;
+}

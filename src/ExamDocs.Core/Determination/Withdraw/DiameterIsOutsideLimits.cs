@@ -1,0 +1,29 @@
+using System.Globalization;
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Service;
+
+namespace ExamDocs.Core.Determination.Withdraw;
+
+/// <summary>W7. The tolerance is inclusive: a mean on the limit is inside it.</summary>
+internal sealed class DiameterIsOutsideLimits : IExaminationRule
+{
+    public OutcomeRuleInfo Info { get; } = new("W7", "A mean diameter lies outside the maker's nominal and tolerance",
+        "Thinning tells of core damage or wear, thickening of a parted or slipped core.",
+        "the maker's instructions recorded in the limits");
+
+    public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
+    {
+        if (item.Limits.Applying is not { NominalDiameterMm: { } nominal, DiameterTolerancePercent: { } percent } limits)
+            yield break;
+        var band = new DiameterBand(nominal, percent);
+        foreach (var (station, _) in examination.Stations)
+        {
+            if (StationMean.Of(station) is { } mean && !band.Holds(mean))
+                yield return new(Info.Because(string.Create(CultureInfo.InvariantCulture,
+                    $"mean diameter {mean.Rounded} mm at {Place(station.PositionMm)} is outside {Say.Number(nominal)} mm ± {Say.Number(percent)} % ({Say.Number(band.Least)} to {Say.Number(band.Most)} mm; {LimitsSourceText.Of(limits)})")));
+        }
+    }
+
+    private static string Place(decimal? position) => position is { } mm ? $"{Say.Number(mm)} mm" : "a station without a position";
+}

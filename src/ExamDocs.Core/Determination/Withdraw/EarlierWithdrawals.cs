@@ -1,0 +1,42 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Determination.Withdraw;
+
+/// <summary>A withdrawal from before the deciding examination.</summary>
+internal sealed record EarlierWithdrawal(LocalDate On, string? Document, string Why, IReadOnlyList<string> Codes, bool NeverReleasable)
+{
+    public bool RestsOnPartsAlone => Codes.All(c => c is "W8" or "W9");
+
+    /// <summary>Whether the entry is a release at all, by somebody known and with grounds, and of this withdrawal.</summary>
+    public bool IsReleasedBy(RowCase<Release> release) =>
+        release.Row is { Grounds: not null, On: { } on } && on >= On
+        && release.Context.KnowsPerson(release.Row.By)
+        && (Document is null || string.Equals(Document, release.Row.Document, StringComparison.Ordinal));
+}
+
+/// <summary>Gathers the withdrawals that may still be open: from the record's own history and from the store's.</summary>
+internal static class EarlierWithdrawals
+{
+    private static readonly IExaminationRule[] Rules =
+    [
+        new DecisiveCriterionIsDefective(), new CriterionIsInDoubt(), new JudgedDefectHasNoLaterDate(), new DefectIsDangerNow(),
+        new ServiceHasEnded(), new ExaminerConcludesWithdraw(), new DiameterIsOutsideLimits(),
+    ];
+
+    public static IEnumerable<EarlierWithdrawal> Of(ItemCase item) =>
+        item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().Concat(Stored(item));
+
+    private static EarlierWithdrawal? InRecord(ItemCase item, ExaminationCase examination)
+    {
+        var reasons = Rules.SelectMany(r => r.Reasons(item, examination)).ToList();
+        return reasons.Count == 0 || examination.On is not { } on ? null : new EarlierWithdrawal(on, null,
+            string.Join("; ", reasons.Select(r => r.Reason.Text)), [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable));
+    }
+
+    private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
+        from w in item.Context.History.Withdrawals
+        where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && !(w.On >= item.ExaminedOn)
+        select new EarlierWithdrawal(w.On, w.Document, string.Join(", ", w.Codes), w.Codes, w.NeverReleasable);
+}

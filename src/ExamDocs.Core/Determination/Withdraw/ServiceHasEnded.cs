@@ -1,0 +1,19 @@
+using ExamDocs.Core.Cases;
+
+namespace ExamDocs.Core.Determination.Withdraw;
+
+/// <summary>W5. The last day of a limit is inside it.</summary>
+internal sealed class ServiceHasEnded : IExaminationRule
+{
+    public OutcomeRuleInfo Info { get; } = new("W5", "The end of service has passed, or it was stored too long before first use",
+        "The maker's limit overrides the examiner's favourable view, never the unfavourable one.",
+        "the maker's instructions recorded in the limits; that they override is common practice, no source");
+
+    public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
+    {
+        if (examination.On is { } on && item.Life.Biting is { } limit && on > limit.LastDay)
+            yield return new(Info.Because($"end of service was {Say.Day(limit.LastDay)}: {limit.Sentence}"), NeverReleasable: true);
+        if (item.Life.StoredTooLong is { } stored)
+            yield return new(Info.Because(stored), NeverReleasable: true);
+    }
+}

@@ -1,0 +1,34 @@
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Measurement;
+
+/// <summary>The mean of a station's readings, kept as an exact fraction so that no rounding decides.</summary>
+/// <param name="SumMm">Sum of the readings, millimetres.</param>
+/// <param name="Count">How many readings; at least one.</param>
+public readonly record struct StationMean(decimal SumMm, int Count)
+{
+    /// <summary>Millimetres, to a hundredth, for print only.</summary>
+    public decimal Rounded => Math.Round(SumMm / Count, 2, MidpointRounding.AwayFromZero);
+
+    /// <summary>Null where the station has no reading that can be read.</summary>
+    public static StationMean? Of(DiameterStation station)
+    {
+        var readings = station.ReadingsMm.OfType<decimal>().ToList();
+        return readings.Count == 0 ? null : new StationMean(readings.Sum(), readings.Count);
+    }
+}
+
+/// <summary>The maker's nominal diameter with its tolerance; both ends inclusive.</summary>
+/// <param name="NominalMm">Millimetres.</param>
+/// <param name="TolerancePercent">Per cent of nominal, to either side.</param>
+public readonly record struct DiameterBand(decimal NominalMm, decimal TolerancePercent)
+{
+    /// <summary>Millimetres, inclusive.</summary>
+    public decimal Least => NominalMm * (100 - TolerancePercent) / 100;
+
+    /// <summary>Millimetres, inclusive.</summary>
+    public decimal Most => NominalMm * (100 + TolerancePercent) / 100;
+
+    public bool Holds(StationMean mean) =>
+        mean.SumMm >= Least * mean.Count && mean.SumMm <= Most * mean.Count;
+}

@@ -1,0 +1,25 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Rules.Conflicts;
+
+public sealed class DefectMatchesObservation : ExaminationRule
+{
+    public DefectMatchesObservation() : base(new RuleInfo("CON019", Severity.Error, "A defect and the observation it belongs to agree",
+        "A criterion cannot be clear and have a defect.",
+        "Name the criterion that has the defect, and answer it with defect.", "record format examdocs/1")) =>
+        Each(e => e.Category is null ? [] : e.Examination.Defects.Select((d, i) => Problem(d, e) is { } problem
+            ? new Fault($"/defects/{Index.Of(i)}/criterion", problem) : null).OfType<Fault>());
+
+    private static string? Problem(Defect defect, ExaminationCase e)
+    {
+        if (defect.Criterion is null)
+            return null;
+        if (e.Category!.Find(defect.Criterion) is null)
+            return $"'{defect.Criterion}' is not a criterion of {e.Category.Id}";
+        var answers = e.Examination.Observations.Where(o => string.Equals(o.Criterion, defect.Criterion, StringComparison.Ordinal)).ToList();
+        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null)
+            ? null : $"{defect.Criterion} has a defect, and its answer is {answers.Select(o => o.StateAsTyped).FirstOrDefault() ?? "not recorded"}";
+    }
+}

@@ -1,0 +1,13 @@
+using ExamDocs.Core.Findings;
+
+namespace ExamDocs.Core.Rules.Measurement;
+
+public sealed class ToleranceIsKnown : ExaminationRule
+{
+    public ToleranceIsKnown() : base(new RuleInfo("MEA004", Severity.Warning, "Diameters measured can be held against the maker's",
+        "Without the maker's nominal diameter and tolerance a profile only compares the rope with itself; no limit is made up.",
+        "Record the nominal diameter and the tolerance from the maker's instructions.", "common practice, no source")) =>
+        Forbid(e => e.Examination.Diameters.Count > 0
+            && e.Item?.Limits.Applying is not { NominalDiameterMm: not null, DiameterTolerancePercent: not null }, "/diameters",
+            _ => "diameters were measured, and the maker's nominal diameter or tolerance is not recorded");
+}

@@ -1,0 +1,11 @@
+using ExamDocs.Core.Findings;
+
+namespace ExamDocs.Core.Rules.Particulars;
+
+public sealed class PurposeIsStated : LolerRule
+{
+    public PurposeIsStated() : base(new RuleInfo("PAR022", Severity.Warning, "The purpose of the item is stated",
+        "What it lifts sets how often it must be examined; without it the shorter interval is taken.",
+        "Type lifts-persons, accessory, other or fall-arrest-only.", "SI 1998/2307 reg 9(3)(a)(i) and (ii)")) =>
+        Forbid(e => e.Item is { Item.Purpose: null }, "", _ => "the purpose of the item is not stated; 6 months are taken");
+}

@@ -1,0 +1,26 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
+
+namespace ExamDocs.Core.Rules.Particulars;
+
+public sealed class SafeWorkingLoadIsStated : LolerRule
+{
+    public SafeWorkingLoadIsStated() : base(new RuleInfo("PAR005", Severity.Error, "The safe working load is stated with its unit",
+        "Whoever uses the item must know what it may carry; the report states it, or that none is marked and why.",
+        "Type the load marked on the item, with its unit; where none is marked, say so and give the basis.",
+        "SI 1998/2307 Schedule 1 para 5")) =>
+        Each(e => e.Item is null ? [] : Faults(e.Item));
+
+    private static IEnumerable<Fault> Faults(ItemCase item)
+    {
+        var load = item.Item.SafeWorkingLoad;
+        if (load is { NotMarked: true, Basis: null })
+            yield return new("", "the safe working load is not marked, and why not is not recorded");
+        else if (load is null or { NotMarked: false, Value: null or <= 0 })
+            yield return new("", "safe working load is missing");
+        else if (load is { NotMarked: false, Unit: null })
+            yield return new("", "the safe working load has no unit");
+        else if (load is { NotMarked: true, Value: not null })
+            yield return new("", "the safe working load is said to be not marked, and a value is given all the same");
+    }
+}

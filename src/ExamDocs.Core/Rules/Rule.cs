@@ -1,0 +1,71 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
+using FluentValidation;
+using FluentValidation.Results;
+
+namespace ExamDocs.Core.Rules;
+
+/// <summary>A rule of the rule book, whatever it looks at.</summary>
+public interface IRule
+{
+    RuleInfo Info { get; }
+}
+
+/// <summary>What a rule found: where, below the case's own place, and in which words.</summary>
+/// <param name="Member">JSON pointer relative to the case, for example /serial; empty for the case itself.</param>
+/// <param name="Message">What is wrong.</param>
+/// <param name="Hint">What to type instead, where it can be said more closely than the rule does.</param>
+/// <param name="Item">Id of an item it reaches besides the case's own.</param>
+public sealed record Fault(string Member, string Message, string? Hint = null, string? Item = null);
+
+/// <summary>One check with one code, on one kind of thing in the record.</summary>
+/// <typeparam name="T">The kind of thing it looks at.</typeparam>
+public abstract class Rule<T> : AbstractValidator<T>, IRule where T : class, ICase
+{
+    protected Rule(RuleInfo info)
+    {
+        Info = info;
+        RuleLevelCascadeMode = CascadeMode.Continue;
+    }
+
+    public RuleInfo Info { get; }
+
+    /// <summary>Whether the rule applies to the case at all.</summary>
+    protected virtual bool Concerns(T subject) => true;
+
+    /// <summary>What the members of faults are relative to.</summary>
+    protected virtual string PathOf(T subject) => subject.Path;
+
+    internal IEnumerable<Finding> Check(T subject) => Concerns(subject)
+        ? Validate(subject).Errors.Select(f => (Fault)f.CustomState)
+            .Select(f => Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId))
+        : [];
+
+    /// <summary>The text must be there.</summary>
+    protected void Require(Func<T, string?> text, string member, string message) =>
+        Forbid(subject => text(subject) is null, member, _ => message);
+
+    /// <summary>The thing must not be so.</summary>
+    protected void Forbid(Func<T, bool> wrong, string member, Func<T, string> message) =>
+        Each(subject => wrong(subject) ? [new Fault(member, message(subject))] : []);
+
+    /// <summary>Reports every fault named.</summary>
+    protected void Each(Func<T, IEnumerable<Fault>> faults) => RuleFor(subject => subject).Custom((subject, context) =>
+    {
+        foreach (var fault in faults(subject))
+            context.AddFailure(new ValidationFailure(fault.Member, fault.Message) { ErrorCode = Info.Code, CustomState = fault });
+    });
+}
+
+/// <summary>A rule about examinations that decide at this visit, not about history.</summary>
+public abstract class ExaminationRule(RuleInfo info) : Rule<ExaminationCase>(info)
+{
+    protected override bool Concerns(ExaminationCase subject) => subject.Decides;
+}
+
+/// <summary>A rule about what a report under gb-loler must say.</summary>
+public abstract class LolerRule(RuleInfo info) : ExaminationRule(info)
+{
+    protected override bool Concerns(ExaminationCase subject) =>
+        base.Concerns(subject) && string.Equals(subject.RegimeId, Regimes.GbLoler.RegimeId, StringComparison.Ordinal);
+}

@@ -1,0 +1,147 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Rules.Conflicts;
+using ExamDocs.Core.Rules.Dates;
+using ExamDocs.Core.Rules.Identity;
+using ExamDocs.Core.Rules.Measurement;
+using ExamDocs.Core.Rules.Particulars;
+using ExamDocs.Core.Rules.Renewals;
+
+namespace ExamDocs.Core.Rules;
+
+/// <summary>Every check there is, in the order it is run: a new one is one file and one line here.</summary>
+public static class RuleBook
+{
+    private static readonly Rule<VisitCase>[] OfVisit =
+    [
+        new EmployerIsNamed(),
+        new PremisesAreNamed(),
+        new ReportDateIsStated(),
+        new OwnerHiredFromIsNamed(),
+        new RegimeIsKnown(),
+        new ReportedAfterExamined(),
+        new NothingIsInTheFuture(),
+        new ItemReferredToExists(),
+        new PersonReferredToExists(),
+        new SerialIsUnique(),
+    ];
+
+    private static readonly Rule<RowCase<Person>>[] OfPerson =
+    [
+        new MakerOfReportIsNamed(),
+        new PersonsEmployerIsNamed(),
+        new PersonIdIsUnique(),
+    ];
+
+    private static readonly Rule<ItemCase>[] OfItem =
+    [
+        new ItemIsDescribed(),
+        new CategoryIsKnown(),
+        new ItemIdIsUnique(),
+        new ItemCanBeTold(),
+        new SerialIsKnown(),
+        new IdentityHasOneAlphabet(),
+        new ItemWasPresented(),
+        new ManufactureDateIsKnown(),
+        new EarlierExaminationIsKnown(),
+        new LoadIsMarked(),
+        new ManufacturedBeforePurchased(),
+        new PurchasedBeforeFirstUse(),
+        new ManufacturedBeforeFirstUse(),
+        new FirstUseBeforeExamination(),
+        new ManufacturedBeforeExamination(),
+        new ManufacturedBeforeLastExamination(),
+        new ManufacturedBeforeObsolete(),
+        new LastExaminationBeforeThisOne(),
+        new NeverUsedMeansNeverUsed(),
+        new LimitsDoNotCompete(),
+        new KitOfMetalHasTimeLimit(),
+        new PartIsOnOneItem(),
+        new PartIsNotOnItself(),
+        new ItemIsExaminedOnceADay(),
+    ];
+
+    private static readonly Rule<RowCase<MakersLimits>>[] OfLimits =
+    [
+        new LimitsNameTheirSource(),
+        new LimitsNameRevisionAndPage(),
+        new UnobtainableIsExplained(),
+        new LimitsAgreeWithThemselves(),
+        new LimitsApplyToSomething(),
+    ];
+
+    private static readonly Rule<ExaminationCase>[] OfExamination =
+    [
+        new ExaminerConcludes(),
+        new DateExaminedIsStated(),
+        new OwnRegimeIsKnown(),
+        new SafeWorkingLoadIsStated(),
+        new PurposeIsStated(),
+        new RegimeSuitsItem(),
+        new BasisIsStated(),
+        new BasisFitsPurpose(),
+        new SchemeIsNamed(),
+        new EventIsNamed(),
+        new EventBeforeExamination(),
+        new CriterionBelongsToCategory(),
+        new CriterionIsAnsweredOnce(),
+        new StateIsAllowed(),
+        new StateHasNote(),
+        new DefectIsDescribed(),
+        new DangerIsStated(),
+        new LaterDangerHasTime(),
+        new RemedyIsStated(),
+        new DefectMatchesObservation(),
+        new EmployerWasTold(),
+        new AuthorityIsNamed(),
+        new TestIsDescribed(),
+        new ReadingIsPossible(),
+        new StationIsMeasuredOnce(),
+        new ReadingsAreCrossed(),
+        new ToleranceIsKnown(),
+        new ExaminedInTime(),
+        new ExaminedBeforeFirstService(),
+        new NextDateIsAfterThisOne(),
+        new NextDateIsNotTooLate(),
+        new DestroyedKitIsNotFit(),
+        new ExaminerDoesNotOwnTheKit(),
+    ];
+
+    private static readonly Rule<RowCase<Renewal>>[] OfRenewal =
+    [
+        new RenewalIsComplete(),
+        new RenewalBeforeExamination(),
+        new FittedPartSaysSo(),
+        new PersonWhoRenewsIsSupervised(),
+    ];
+
+    private static readonly Rule<RowCase<Release>>[] OfRelease =
+    [
+        new ReleaseIsComplete(),
+        new ReleaseIsInTime(),
+        new ReleaseIsPossible(),
+    ];
+
+    private static readonly Rule<WithdrawnCase>[] OfWithdrawn = [new ConclusionIsNotKinder()];
+
+    /// <summary>Every rule, by code.</summary>
+    public static IReadOnlyList<IRule> All { get; } =
+        [.. OfVisit.Concat<IRule>(OfPerson).Concat(OfItem).Concat(OfLimits).Concat(OfExamination).Concat(OfRenewal)
+            .Concat(OfRelease).Concat(OfWithdrawn).OrderBy(r => r.Info.Code, StringComparer.Ordinal)];
+
+    /// <param name="context">The record.</param>
+    /// <param name="withdrawn">The items that have a reason to withdraw: a conclusion may not be kinder.</param>
+    internal static IEnumerable<Finding> Check(RecordContext context, IReadOnlySet<ItemCase> withdrawn) =>
+        Run(OfVisit, [context.Visit])
+            .Concat(Run(OfPerson, context.People))
+            .Concat(Run(OfLimits, context.Limits))
+            .Concat(Run(OfItem, context.Items))
+            .Concat(Run(OfExamination, context.Examinations))
+            .Concat(Run(OfRenewal, context.Renewals))
+            .Concat(Run(OfRelease, context.Releases))
+            .Concat(Run(OfWithdrawn, [.. withdrawn.SelectMany(i => i.Deciding).Select(e => new WithdrawnCase(e))]));
+
+    private static IEnumerable<Finding> Run<T>(Rule<T>[] rules, IReadOnlyList<T> subjects) where T : class, ICase =>
+        subjects.SelectMany(subject => rules.SelectMany(rule => rule.Check(subject)));
+}

@@ -1,0 +1,25 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+using NodaTime;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>One input read, checked and determined.</summary>
+/// <param name="File">The input as the user named it.</param>
+/// <param name="Visit">Null where the input is unreadable.</param>
+/// <param name="Sources">Where in the input each place of the record was typed.</param>
+/// <param name="Unreadable">Why it is unreadable; null where it is not.</param>
+public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap Sources, string? Unreadable);
+
+/// <summary>Reads, checks and determines, and issues nothing.</summary>
+public static class CheckRecord
+{
+    /// <param name="path">A JSON file or a workbook.</param>
+    /// <param name="asOf">The day on which it is looked at.</param>
+    public static CheckedInput Of(string path, LocalDate asOf)
+    {
+        var read = ReadInput.From(path);
+        return new CheckedInput(path, read.Record is { } record
+            ? Determine.Visit(record, read.Findings, History.None, asOf) : null, read.Sources, read.Unreadable);
+    }
+}

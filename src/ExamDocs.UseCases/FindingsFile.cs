@@ -1,0 +1,74 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ExamDocs.Core.Determination;
+using NodaTime;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>Writes outcomes and findings as examdocs-findings/1, in input order.</summary>
+public static class FindingsFile
+{
+    public const string FormatName = "examdocs-findings/1";
+
+    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    public static string Write(IReadOnlyList<CheckedInput> inputs)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", FormatName);
+            json.WriteStartArray("items");
+            foreach (var item in inputs.SelectMany(i => i.Visit?.Items ?? []))
+                Write(json, item);
+            json.WriteEndArray();
+            json.WriteStartArray("findings");
+            foreach (var input in inputs)
+                WriteFindings(json, input);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(buffer.ToArray());
+    }
+
+    private static void Write(Utf8JsonWriter json, DeterminedItem item)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", item.Item.Id);
+        json.WriteString("outcome", item.Outcome.Word());
+        json.WriteString("until", Day(item.Until));
+        json.WriteString("nextExaminationBy", Day(item.NextExaminationBy));
+        json.WriteStartArray("reasons");
+        foreach (var reason in item.Reasons)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", reason.Code);
+            json.WriteString("text", reason.Text);
+            json.WriteString("source", reason.Source);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteFindings(Utf8JsonWriter json, CheckedInput input)
+    {
+        foreach (var finding in input.Visit?.Findings ?? [])
+        {
+            json.WriteStartObject();
+            json.WriteString("code", finding.Code);
+            json.WriteString("severity", finding.Severity.Word());
+            json.WriteString("item", finding.Item);
+            json.WriteString("location", input.Sources.Locate(finding.Path));
+            json.WriteString("message", finding.Message);
+            json.WriteString("hint", finding.Hint);
+            json.WriteString("source", finding.Source);
+            json.WriteEndObject();
+        }
+    }
+
+    private static string? Day(LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,44 @@
+using ExamDocs.Core.Calendar;
+using NodaTime;
+
+namespace ExamDocs.Core.Tests.Calendar;
+
+/// <summary>Every expectation follows from reg 9(1) as in SR 1999/304 (Northern Ireland), whose numbering GB shares.</summary>
+public sealed class FirstServiceTests
+{
+    private static readonly LocalDate Enters = new(2026, 5, 20);
+
+    [Theory]
+    [InlineData(2025, 4, 20, true)]   // thirteen months old
+    [InlineData(2025, 5, 19, true)]   // twelve months and a day
+    [InlineData(2025, 5, 20, false)]  // twelve months
+    [InlineData(2026, 5, 20, false)]  // the same day
+    [InlineData(2026, 5, 21, true)]   // not yet made
+    public void New_kit_is_excused_by_a_declaration_of_the_last_twelve_months(int year, int month, int day, bool needed) =>
+        Assert.Equal(needed, FirstService.NeedsExamination(new(Enters, UsedBefore: false, new(year, month, day))));
+
+    [Fact]
+    public void New_kit_without_a_declaration_is_examined_first_unless_none_could_exist()
+    {
+        Assert.True(FirstService.NeedsExamination(new(Enters, UsedBefore: false, null)));
+        Assert.False(FirstService.NeedsExamination(new(Enters, UsedBefore: false, null, DeclarationCouldExist: false)));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(null)]
+    public void A_declaration_excuses_no_kit_that_was_or_may_have_been_used(bool? usedBefore) =>
+        Assert.True(FirstService.NeedsExamination(new(Enters, usedBefore, new(2026, 5, 1))));
+
+    [Fact]
+    public void Used_kit_from_another_undertaking_needs_its_evidence()
+    {
+        var entry = new EntryIntoService(Enters, UsedBefore: true, null, FromOtherUndertaking: true);
+        Assert.True(FirstService.NeedsExamination(entry));
+        Assert.False(FirstService.NeedsExamination(entry with { TransferEvidence = true }));
+    }
+
+    [Fact]
+    public void Evidence_without_a_transfer_excuses_nothing() =>
+        Assert.True(FirstService.NeedsExamination(new(Enters, UsedBefore: true, null, TransferEvidence: true)));
+}

@@ -1,0 +1,53 @@
+namespace ExamDocs.Register.Tests;
+
+public sealed class KillTests : Workplace
+{
+    /// <summary>
+    /// Kills, without warning, five runs that are busy issuing, each after another short while, and looks at what is left.
+    /// </summary>
+    [Fact]
+    public async Task Killed_at_any_moment_the_next_run_sets_things_right()
+    {
+        var told = new List<string>();
+        for (var run = 0; run < 5; run++)
+            told.AddRange(await RunAndKill(run));
+        Assert.True(told.Count >= 15, $"Only {told.Count} documents were issued before the kills.");
+
+        using var register = Open();
+        register.Recover();
+        var issued = register.Issued().Select(document => document.Number).ToHashSet(StringComparer.Ordinal);
+        Assert.All(told, number => Assert.Contains(number, issued));
+        Assert.Equal(told.Count, told.Distinct(StringComparer.Ordinal).Count());
+        Assert.True(issued.Count - told.Count is >= 0 and <= 5, "More came out than a killed run could not tell of.");
+        AssertNoNumberLostOrReused(register, issued.Count + register.Voided().Count);
+        AssertFolderEqualsRegister(register, Out);
+    }
+
+    [Fact]
+    public async Task Another_process_keeps_this_one_out_until_it_is_gone()
+    {
+        using var process = KilledRun.Start(Database, Out, run: 0);
+        Assert.NotNull(await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken));
+        Assert.Throws<RegisterInUseException>(Open);
+        process.Kill();
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        using var register = Open();
+        Assert.NotEmpty(register.Issued());
+    }
+
+    private async Task<List<string>> RunAndKill(int run)
+    {
+        using var process = KilledRun.Start(Database, Out, run);
+        var told = new List<string>();
+        while (told.Count < 3 && await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } number)
+            told.Add(number);
+        // Not in step with the lines: the kill falls somewhere between two documents.
+        await Task.Delay(TimeSpan.FromMilliseconds(7 * (run + 1)), TestContext.Current.CancellationToken);
+        process.Kill();
+        var rest = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        // The last line counts only where it is whole.
+        told.AddRange(rest.Split('\n')[..^1]);
+        return told;
+    }
+}
