@@ -9,6 +9,8 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     CommonOptions.Language,
     CommonOptions.Quiet,
     CheckCommand.Create(),
+    CriteriaCommand.Create(),
+    RulesCommand.Create(),
 };
 
 var parsed = root.Parse(args);
