@@ -70,7 +70,8 @@ public static partial class PrintLabels
         }
         catch (ArgumentException e)
         {
-            return e.Message;
+            // The first line says it; what follows names the parameter, which is none of the user's business.
+            return e.Message.Split(" (Parameter", 2, StringSplitOptions.None)[0];
         }
     }
 
