@@ -9,6 +9,11 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     CommonOptions.Language,
     CommonOptions.Quiet,
     CheckCommand.Create(),
+    IssueCommand.Create(),
+    LabelCommand.Create(),
+    BlankCommand.Create(),
+    CriteriaCommand.Create(),
+    RulesCommand.Create(),
 };
 
 var parsed = root.Parse(args);

@@ -49,15 +49,9 @@ public sealed class LabelModel
     /// <summary>Side of one module of the code in millimetres: at least 0.43, so that it stays above 0.4 at 95 %.</summary>
     public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
 
-    /// <summary>Saw contact, severe loading and an expired life can never be released.</summary>
-    public bool NeverReleasable =>
-        Item.Reasons.Any(r => string.Equals(r.Code, "W5", StringComparison.Ordinal))
-        || (Item.Examination?.Observations ?? []).Any(o =>
-            o.State is ObservedState.Defect or ObservedState.Doubt && Item.Category?.Find(o.Criterion)?.NeverReleasable is true);
-
     public string Release => IsHold
         ? English.Label.ReleaseHold
-        : NeverReleasable ? English.Label.NeverRelease : English.Label.ReleaseByPerson;
+        : Item.NeverReleasable ? English.Label.NeverRelease : English.Label.ReleaseByPerson;
 
     public string Since => English.Label.SinceDay(Day);
 
