@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using static ExamDocs.Intake.Tests.Workbook.XlsxFile;
 
@@ -82,7 +83,7 @@ public sealed class ReadingTests
         Assert.Equal("Rope bridges!B2", cells["/items/0/serial"]);
         Assert.Equal("Rope bridges!C2", cells["/items/0/safeWorkingLoad/value"]);
         Assert.Equal("Rope bridges!D2", cells["/examinations/0/observations/0"]);
-        Assert.Equal("Rope bridges!D2", cells["/examinations/0/observations/0/state"]);
+        Assert.Equal("kit.xlsx!Rope bridges!D2", SourceMap.ForWorkbook("kit.xlsx", cells).Locate("/examinations/0/observations/0/state"));
         Assert.Equal("Rope bridges!E2", cells["/examinations/0/observations/0/note"]);
         Assert.Equal("Rope bridges!F2", cells["/examinations/0/conclusion"]);
     }
@@ -115,7 +116,7 @@ public sealed class ReadingTests
     {
         var read = new ReadWorkbook(new XlsxFile()
             .Sheet("Diameters", Row("item", "examined on", "position mm", "reading 1", "reading 2") + Row("B-1", "", "50", "11.1", "11.0") + Row("B-1", "2025-11-10", "50", "11.3"))
-            .Sheet("Photos", Row("item", "criterion", "photo") + Row("B-1", "cover-cut", "p.jpg") + Row("B-1", "heat", "q.jpg"))
+            .Sheet("Photos", Row("item", "criterion", "photo") + Row("B-1", "cover-cut", "p.jpg") + Row("B-1", "termination", "q.jpg"))
             .Sheet("Earlier observations", Row("item", "examined on", "criterion", "state") + Row("B-1", "2025-11-10", "heat", "clear") + Row("B-1", "", "heat", "clear"))
             .Sheet("Earlier examinations", Row("item", "examined on", "conclusion") + Row("B-1", "2025-11-10", "fit"))
             .Sheet("Rope bridges", Row("id", "cover-cut") + Row("B-1", "clear"))
