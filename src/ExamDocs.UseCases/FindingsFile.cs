@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
 using NodaTime;
 
 namespace ExamDocs.UseCases;

@@ -1,5 +1,6 @@
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
+using ExamDocs.Intake.Workbook;
 
 namespace ExamDocs.UseCases;
 

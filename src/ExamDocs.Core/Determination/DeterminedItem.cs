@@ -27,6 +27,7 @@ public sealed class DeterminedItem
         Reasons = facts.Reasons;
         Findings = facts.Findings;
         Parts = facts.Parts;
+        NeverReleasable = facts.NeverReleasable;
     }
 
     public Item Item { get; }
@@ -60,7 +61,7 @@ public sealed class DeterminedItem
     /// <summary>Last day of service by the limits recorded, inclusive; null where none can be counted.</summary>
     public LocalDate? EndOfService { get; }
 
-    /// <summary>Every reason that holds, in the order of the rules.</summary>
+    /// <summary>Every reason that holds, in the order of the rules: D1 to D3 only where the outcome is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }
 
     /// <summary>Findings that reach this item.</summary>
@@ -69,8 +70,11 @@ public sealed class DeterminedItem
     /// <summary>Ids of the parts fitted to it now.</summary>
     public IReadOnlyList<string> Parts { get; }
 
-    /// <summary>True where no finding of severity error reaches it: its particulars may stand in a report.</summary>
-    public bool MayBeReported =>
+    /// <summary>It is withdrawn on something no release can undo: saw contact, severe loading or an expired life.</summary>
+    public bool NeverReleasable { get; }
+
+    /// <summary>True where it was examined and no finding of severity error reaches it: its particulars may stand in a report.</summary>
+    public bool MayBeReported => Examination is not null &&
         Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
 }
 
@@ -121,4 +125,6 @@ internal sealed record ItemFacts
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 
     public IReadOnlyList<string> Parts { get; init; } = [];
+
+    public bool NeverReleasable { get; init; }
 }

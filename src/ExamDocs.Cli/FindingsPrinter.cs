@@ -1,0 +1,51 @@
+using System.Globalization;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+using ExamDocs.UseCases;
+using Spectre.Console;
+
+namespace ExamDocs.Cli;
+
+/// <summary>Prints findings to standard error, as a compiler does, and outcomes to standard output.</summary>
+internal static class FindingsPrinter
+{
+    public static void Print(IReadOnlyList<CheckedInput> inputs, bool quiet)
+    {
+        foreach (var input in inputs)
+        {
+            if (input.Unreadable is { } why)
+                Console.Error.WriteLine($"{input.File}: unreadable: {why}");
+            foreach (var finding in input.Visit?.Findings ?? [])
+            {
+                if (!quiet || finding.Severity is Severity.Error)
+                    Console.Error.WriteLine(Line(input, finding));
+            }
+            if (input.Visit is { } visit && !quiet)
+                PrintOutcomes(visit);
+        }
+    }
+
+    /// <summary>place: severity code: words. Hint: what to type.</summary>
+    public static string Line(CheckedInput input, Finding finding) =>
+        $"{input.Sources.Locate(finding.Path)}: {finding.Severity.Word()} {finding.Code}: {(finding.Item is { } id ? $"{id}: " : "")}{finding.Message}. Hint: {finding.Hint}";
+
+    private static void PrintOutcomes(DeterminedVisit visit)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("Item", "Outcome", "Not after", "Next examination by", "Reasons");
+        foreach (var item in visit.Items)
+        {
+            table.AddRow(
+                Markup.Escape(item.Item.Id ?? "(no id)"), Markup.Escape(Tone(item.Outcome)), Day(item.Until), Day(item.NextExaminationBy),
+                Markup.Escape(string.Join(" ", item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal))));
+        }
+        AnsiConsole.Write(table);
+        Console.WriteLine(string.Join(", ", Enum.GetValues<Outcome>().Select(o =>
+            string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))));
+    }
+
+    /// <summary>What may not be used stands out by its letters, not by colour.</summary>
+    private static string Tone(Outcome outcome) => outcome is Outcome.Withdraw or Outcome.Undetermined ? outcome.Word().ToUpperInvariant() : outcome.Word();
+
+    private static string Day(NodaTime.LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "";
+}

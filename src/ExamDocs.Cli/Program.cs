@@ -1,0 +1,27 @@
+using System.CommandLine;
+using ExamDocs.Cli;
+using ExamDocs.Cli.Commands;
+
+var root = new RootCommand("Checks what a competent person recorded, determines what may stay in service, and issues the documents. "
+    + "Maker's instructions, local law and the competent person's judgement come first.")
+{
+    CommonOptions.Register,
+    CommonOptions.Language,
+    CommonOptions.Quiet,
+    CheckCommand.Create(),
+    IssueCommand.Create(),
+    LabelCommand.Create(),
+    BlankCommand.Create(),
+    CriteriaCommand.Create(),
+    RulesCommand.Create(),
+};
+
+var parsed = root.Parse(args);
+if (parsed.Errors.Count > 0)
+{
+    foreach (var error in parsed.Errors)
+        await Console.Error.WriteLineAsync(error.Message);
+    await Console.Error.WriteLineAsync("Run examdocs --help to see how it is called.");
+    return ExitCode.Refused;
+}
+return await parsed.InvokeAsync();

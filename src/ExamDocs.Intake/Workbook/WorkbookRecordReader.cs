@@ -1,0 +1,20 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Binding;
+
+namespace ExamDocs.Intake.Workbook;
+
+/// <summary>Reads a record from a workbook: the same data as JSON gives the same record.</summary>
+public static class WorkbookRecordReader
+{
+    /// <param name="stream">The workbook.</param>
+    /// <param name="fileName">The name that findings give.</param>
+    public static ReadResult Read(Stream stream, string fileName)
+    {
+        var content = WorkbookReader.Read(stream, fileName);
+        var sources = SourceMap.ForWorkbook(fileName, content.Cells);
+        if (content.Root is null)
+            return new ReadResult(null, content.Findings, sources, content.Unreadable);
+        var (record, findings) = RecordBinder.Bind(content.Root);
+        return new ReadResult(record, [.. content.Findings, .. findings], sources, null);
+    }
+}
