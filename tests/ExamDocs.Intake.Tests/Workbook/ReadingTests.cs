@@ -121,7 +121,7 @@ public sealed class ReadingTests
             .Sheet("Earlier examinations", Row("item", "examined on", "conclusion") + Row("B-1", "2025-11-10", "fit"))
             .Sheet("Rope bridges", Row("id", "cover-cut") + Row("B-1", "clear"))
             .Sheet("Visit", Row("particular", "value") + Row("examined on", "2026-05-11")));
-        Assert.Equal(["INT032 kit.xlsx!Earlier observations!B3", "INT033 kit.xlsx!Photos!A3"], read.Places.Order(StringComparer.Ordinal).ToList());
+        Assert.Equal(["INT032 kit.xlsx!Earlier observations!B3", "INT033 kit.xlsx!Photos!C3"], read.Places.Order(StringComparer.Ordinal).ToList());
         Assert.Equal(2, read.Record.Examinations.Count);
         Assert.Equal([11.1m, 11.0m], read.Record.Examinations[0].Diameters[0].ReadingsMm.Select(r => r!.Value));
         Assert.Equal([11.3m], read.Record.Examinations[1].Diameters[0].ReadingsMm.Select(r => r!.Value));
