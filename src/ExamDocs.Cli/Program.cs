@@ -10,6 +10,7 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     CommonOptions.Quiet,
     CheckCommand.Create(),
     CriteriaCommand.Create(),
+    IssueCommand.Create(),
     RulesCommand.Create(),
 };
 

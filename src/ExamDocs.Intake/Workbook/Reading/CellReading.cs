@@ -90,7 +90,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         return Digits(number, cell, kind, pointer, address);
     }
 
-    private string DateMessage(double number) => SerialDate.Day(number, counts1904) is { } day
+    private string DateMessage(double number) => SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day
         ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
         : "the cell holds a time";
 
@@ -101,7 +101,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         var isTime = cell.Format.Kind is FormatKind.Time or FormatKind.Duration;
         if (isTime || (cell.Format.Kind is FormatKind.DateAndTime && number != Math.Floor(number)))
             return Report(WorkbookFindings.TimeNotDate, pointer, address, "the cell holds a time of day or a span of hours") as TextNode;
-        if (SerialDate.Day(number, counts1904) is { } day)
+        if (SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day)
             return new TextNode(pointer, NodaTime.Text.LocalDatePattern.Iso.Format(day));
         return Report(WorkbookFindings.NoSuchDay, pointer, address, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar") as TextNode;
     }
