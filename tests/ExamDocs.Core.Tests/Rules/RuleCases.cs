@@ -34,7 +34,7 @@ internal static class RuleCases
         Gone("PAR016", "/visit/reportedOn"),
         new("PAR016", "the visit has no date examined", ["/visit/examinedOn"], RuleCase.All(
             Without("/visit/examinedOn"), OnEach("examinedOn", "\"2026-05-11\""), Without("/examinations/4"), Without("/releases/0"))) { Besides = "PAR004" },
-        Gone("PAR017", "/items/0/category") with { Make = RuleCase.All(Without("/items/0/category"), Without("/items/0/firstUsed")) },
+        Gone("PAR017", "/items/3/category"),
         Gone("PAR017", "/items/0/description"),
         new("PAR017", "an item without an id", ["/items/4/id"], WithCopy("/items", 3, i => { i.AsObject().Remove("id"); i["serial"] = "K-2"; })) { Besides = "IDN006" },
         Gone("PAR022", "/items/0/purpose"),
@@ -43,7 +43,7 @@ internal static class RuleCases
         Wrong("PAR026", "/visit/regime", "\"gb-loller\""),
         Gone("PAR026", "/visit/regime"),
         Wrong("PAR027", "/examinations/3/regime", "\"gb-waf\""),
-        Wrong("PAR028", "/items/0/category", "\"harnes\"") with { Make = RuleCase.All(With("/items/0/category", "\"harnes\"")) },
+        Wrong("PAR028", "/items/3/category", "\"helmett\""),
     ];
 
     private static RuleCase[] OfPeopleAndLimits =>
@@ -80,11 +80,12 @@ internal static class RuleCases
         Gone("PAR012", "/examinations/0/tests/0/description"),
         Gone("PAR012", "/examinations/0/tests/0/result"),
         new("PAR013", "neither visit nor examination has a date", [.. Enumerable.Range(0, 4).Select(i => $"/examinations/{i}/examinedOn")],
-            RuleCase.All(Without("/visit/examinedOn"), Without("/examinations/4"), Without("/releases/0"))) { Besides = "PAR016" },
+            RuleCase.All(Without("/visit/examinedOn"), Without("/examinations/4"), Without("/releases/0"), With("/examinations/0/conclusion", "\"withdraw\""),
+                With("/items/2/lastExamined", "\"2025-11-20\""))) { Besides = "PAR016" },
         Gone("PAR018", "/examinations/0/examiner"),
         Gone("PAR018", "/examinations/0/conclusion"),
         new("PAR018", "nothing was observed", ["/examinations/3/observations"], Without("/examinations/3/observations")),
-        Gone("PAR018", "/examinations/4/item"),
+        Gone("PAR018", "/examinations/4/item") with { Besides = "PAR004" },
         new("PAR019", "a scheme without particulars", ["/examinations/0/scheme/reference", "/examinations/0/scheme/author", "/examinations/0/scheme/months"],
             With("/examinations/0/basis", "\"scheme\"")),
         new("PAR020", "an exceptional examination without its event", ["/examinations/0/event/what", "/examinations/0/event/on"],
@@ -112,7 +113,7 @@ internal static class RuleCases
         Gone("IDN004", "/items/2/serial"),
         new("IDN005", "two people with one id", ["/people/0/id", "/people/2/id"], WithCopy("/people", 0)),
         new("IDN006", "an item nobody examined", ["/items/3"], Without("/examinations/3")),
-        Wrong("IDN007", "/items/0/serial", "\"\u0410-1\""),
+        Wrong("IDN007", "/items/0/serial", "\"A\u0410-1\""),
         Wrong("IDN007", "/items/1/partNumber", "\"FB\u041538\"")
             with { Make = RuleCase.All(With("/items/1/partNumber", "\"FB\u041538\""), Without("/limits/1/partNumber")) },
         new("IDN008", "metal kit without a limit", ["/items/2/model"], Without("/limits/2/noLimit")),
@@ -207,7 +208,11 @@ internal static class RuleCases
     private static RuleCase[] DatesOfDeeds =>
     [
         Wrong("DAT010", "/visit/reportedOn", "\"2026-06-02\""),
-        Wrong("DAT010", "/examinations/3/examinedOn", "\"2026-06-02\"") with { Besides = "DAT009" },
+        Wrong("DAT010", "/examinations/3/examinedOn", "\"2026-06-02\"") with
+        {
+            Make = RuleCase.All(With("/examinations/3/examinedOn", "\"2026-06-02\""), With("/items/3/lastExamined", "\"2026-01-12\"")),
+            Besides = "DAT009",
+        },
         Wrong("DAT010", "/remedies/0/doneOn", "\"2026-06-02\""),
         Wrong("DAT010", "/disposals/0/on", "\"2026-06-02\"") with { Besides = "CON018" },
         Wrong("DAT010", "/renewals/0/doneOn", "\"2026-06-02\"") with { Besides = "REN002" },
