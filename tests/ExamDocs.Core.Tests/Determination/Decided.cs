@@ -21,12 +21,14 @@ internal sealed class Decided
     public static Decided From(JsonNode record, params PastWithdrawal[] history) =>
         FromText(record.ToJsonString(), history);
 
-    public static Decided FromText(string json, params PastWithdrawal[] history)
+    public static Decided FromText(string json, params PastWithdrawal[] history) => AsOfDay(json, AsOf, history);
+
+    public static Decided AsOfDay(string json, LocalDate asOf, params PastWithdrawal[] history)
     {
         var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(json), "visit.json");
         return new Decided(read.Record is null
             ? null
-            : Determine.Visit(read.Record, read.Findings, new History(history), AsOf));
+            : Determine.Visit(read.Record, read.Findings, new History(history), asOf));
     }
 
     /// <summary>True where the whole input was refused: nothing can be issued from it.</summary>
