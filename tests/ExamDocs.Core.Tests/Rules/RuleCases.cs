@@ -132,7 +132,7 @@ internal static class RuleCases
         new("CON008", "two examinations on one day", ["/examinations/5"], WithCopy("/examinations", 3)),
         new("CON009", "two sets of limits", ["/items/0/model"], With("/limits/-", Limits)),
         Wrong("CON010", "/limits/0/noLimit", "true"),
-        new("CON011", "limits of a model that no item is", ["/limits/4/model"], RuleCase.All(With("/limits/-", Limits), With("/limits/4/model", "\"F2\""))),
+        Wrong("CON011", "/limits/0/model", "\"F2\""),
         Wrong("CON012", "/items/0/neverUsed", "true"),
         new("CON013", "a release after severe loading", ["/releases/0"], RuleCase.All(
             With($"/examinations/4/observations/{Saw}/state", "\"defect\""), With($"/examinations/4/observations/{Saw}/note", "\"held a fall\""),
