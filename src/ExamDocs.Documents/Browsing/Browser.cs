@@ -15,13 +15,13 @@ public sealed class Browser : IAsyncDisposable
     internal int? ProcessId => _browser.Process?.Id;
 
     /// <param name="path">The browser's program; null to look for one.</param>
-    /// <param name="limit">The longest that one document may take; null for 60 seconds.</param>
+    /// <param name="limit">The longest that one document may take; null for two minutes.</param>
     /// <exception cref="BrowserMissing">There is no browser.</exception>
     /// <exception cref="BrowserDidNotStart">It did not start.</exception>
     public static async Task<Browser> StartAsync(string? path = null, TimeSpan? limit = null)
     {
         var found = path ?? BrowserPath.Find();
-        var bound = limit ?? TimeSpan.FromSeconds(60);
+        var bound = limit ?? TimeSpan.FromMinutes(2);
         return new Browser(found, bound, await LaunchAsync(found, bound));
     }
 
@@ -62,7 +62,7 @@ public sealed class Browser : IAsyncDisposable
     private async Task<byte[]> PrintOnceAsync(string html, CancellationToken cancellation)
     {
         using var job = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        var printing = PrintPage.PrintAsync(_browser, html);
+        var printing = PrintPage.PrintAsync(_browser, html, _limit);
         var first = await Task.WhenAny(printing, Task.Delay(_limit, job.Token));
         if (first == printing)
         {
@@ -86,7 +86,7 @@ public sealed class Browser : IAsyncDisposable
         {
             return await Puppeteer.LaunchAsync(Lockdown.Options(path, limit));
         }
-        catch (Exception e) when (e is PuppeteerException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
+        catch (Exception e) when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
         {
             throw new BrowserDidNotStart(path, e);
         }
@@ -99,7 +99,7 @@ public sealed class Browser : IAsyncDisposable
         {
             await browser.CloseAsync().WaitAsync(TimeSpan.FromSeconds(5));
         }
-        catch (Exception e) when (e is PuppeteerException or TimeoutException or IOException or InvalidOperationException)
+        catch (Exception e) when (e is PuppeteerException or ProcessException or TimeoutException or IOException or InvalidOperationException)
         {
             // A browser that cannot be asked to close is ended below.
         }

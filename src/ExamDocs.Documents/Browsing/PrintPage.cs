@@ -11,11 +11,14 @@ internal static class PrintPage
         PrintBackground = true,
         Tagged = true,
         Outline = true,
+        // Its own limit of 30 seconds is off: the one given for the whole job governs.
+        Timeout = 0,
     };
 
     /// <exception cref="BrowserCrashed">The browser or the page died.</exception>
+    /// <exception cref="PrintTimedOut">A step of it took longer than the limit.</exception>
     /// <exception cref="PrintFailed">It answered with anything but a PDF.</exception>
-    public static async Task<byte[]> PrintAsync(IBrowser browser, string html)
+    public static async Task<byte[]> PrintAsync(IBrowser browser, string html, TimeSpan limit)
     {
         try
         {
@@ -30,6 +33,10 @@ internal static class PrintPage
         catch (Exception e) when (e is TargetClosedException or CrashException or IOException or ObjectDisposedException)
         {
             throw new BrowserCrashed(e);
+        }
+        catch (TimeoutException)
+        {
+            throw new PrintTimedOut(limit);
         }
         catch (PuppeteerException e)
         {

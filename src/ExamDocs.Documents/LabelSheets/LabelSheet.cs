@@ -22,6 +22,7 @@ public static class LabelSheet
         Refuse(stock, offset);
         using var sheets = new PdfDocument();
         sheets.Info.Title = "Labels";
+        sheets.Options.CompressContentStreams = false;
         var sheet = NewSheet(sheets, stock);
         var place = start - 1;
         foreach (var label in labels)
