@@ -146,6 +146,11 @@ public sealed class HostileTests
         Row("id") + string.Concat(Enumerable.Repeat(Row("<c t=\"e\"><v>#N/A</v></c>"), 6_000))), "more than 5,000 faults");
 
     [Fact]
+    public void Lists_without_end() => Refused(
+        new XlsxFile { SharedStrings = [$"<t>{string.Concat(Enumerable.Repeat("a;", 200))}</t>"] }.Sheet("Rope bridges",
+            Row("standards") + string.Concat(Enumerable.Repeat(Row("<c t=\"s\"><v>0</v></c>"), 1_501))), "lists more things");
+
+    [Fact]
     public void A_million_empty_cells_cost_little()
     {
         var row = "<row>" + string.Concat(Enumerable.Repeat("<c s=\"1\"/>", 1_000)) + "</row>";

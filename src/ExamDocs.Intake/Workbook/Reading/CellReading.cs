@@ -11,6 +11,8 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// </summary>
 internal sealed class CellReading(ReadingNotes notes, bool counts1904)
 {
+    private int _listed;
+
     /// <returns>Null where the value counts as missing, which has then been reported.</returns>
     public SourceNode? Read(Cell cell, ColumnKind kind, string pointer)
     {
@@ -52,6 +54,8 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             notes.Report(WorkbookFindings.ListTooLong, pointer, "the cell lists more than 200 things");
             return null;
         }
+        if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
+            throw new UnreadableWorkbookException("The workbook lists more things in its cells than any recorded visit does.");
         var nodes = entries.Select((entry, n) => new TextNode(string.Create(CultureInfo.InvariantCulture, $"{pointer}/{n}"), entry)).ToList();
         return new ListNode(pointer, nodes);
     }
