@@ -9,8 +9,10 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     CommonOptions.Language,
     CommonOptions.Quiet,
     CheckCommand.Create(),
-    CriteriaCommand.Create(),
     IssueCommand.Create(),
+    LabelCommand.Create(),
+    BlankCommand.Create(),
+    CriteriaCommand.Create(),
     RulesCommand.Create(),
 };
 

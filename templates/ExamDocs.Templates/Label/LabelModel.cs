@@ -72,13 +72,8 @@ public sealed class LabelModel
     {
         get
         {
-            string[] reasons = [.. Item.Reasons.Select(r => r.Text).Distinct(StringComparer.Ordinal)];
-            return (IsHold, reasons.Length) switch
-            {
-                (true, _) => [English.Label.WhyHold, .. reasons],
-                (false, 0) => [English.NotRecorded],
-                _ => reasons,
-            };
+            var reasons = ShortReasons.Of(Item);
+            return IsHold ? [English.Label.WhyHold, .. reasons] : reasons;
         }
     }
 

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 
@@ -45,7 +46,7 @@ public sealed class NoticeModel
     public string Headline => IsNow ? English.Notice.DoNotUse : English.Notice.DoNotUseAfter(Item.Until);
 
     /// <summary>The employer's duties that apply, each with its law.</summary>
-    public IReadOnlyList<string> Duties
+    public IReadOnlyList<string> EmployersDuties
     {
         get
         {
@@ -59,7 +60,10 @@ public sealed class NoticeModel
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
-    public string? Authority => !ImminentRisk
-        ? null
-        : Visit.HiredFrom is null ? Regime.AuthorityWhenOwned : Regime.AuthorityWhenHired;
+    public string? Authority => Duties.ImminentRiskCopy(Visit.HiredFrom is not null, ImminentRisk) switch
+    {
+        Recipient.HealthAndSafetyExecutive => Regime.AuthorityWhenHired,
+        Recipient.AuthorityForThePremises => Regime.AuthorityWhenOwned,
+        _ => null,
+    };
 }

@@ -25,7 +25,12 @@ public static class Printed
         _ => DayPattern.Format(date.Earliest),
     };
 
-    public static string Number(decimal value) => value.ToString("0.#####", CultureInfo.InvariantCulture);
+    /// <summary>The number with the decimals it was typed with.</summary>
+    public static string Number(decimal value) => value.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The text with a capital at its start.</summary>
+    public static string Sentence(string text) =>
+        text.Length == 0 ? text : string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(text[0])}{text[1..]}");
 
     public static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
 
@@ -34,7 +39,7 @@ public static class Printed
 
     public static string Load(Load? load) => load switch
     {
-        { Value: { } value } => Join(" ", Number(value), load.Unit ?? English.UnitNotRecorded) + Basis(load.Basis),
+        { Value: { } value } => Join(" ", Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
         { NotMarked: true } => English.LoadNotMarked + Basis(load.Basis, English.NotRecorded),
         _ => English.NotRecorded,
     };
@@ -44,13 +49,19 @@ public static class Printed
     {
         if (string.IsNullOrWhiteSpace(id))
             return English.NotRecorded;
-        var words = id.Replace('-', ' ');
-        return string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(words[0])}{words[1..]}");
+        return Sentence(id.Replace('-', ' '));
     }
 
     /// <summary>The parts that are not blank, joined.</summary>
     public static string Join(string separator, params string?[] parts) =>
         string.Join(separator, parts.Where(p => !string.IsNullOrWhiteSpace(p)));
+
+    private static string Unit(decimal value, string? unit) => (value, unit) switch
+    {
+        (1, "persons") => English.OnePerson,
+        (_, null) => English.UnitNotRecorded,
+        _ => unit,
+    };
 
     private static string Basis(string? basis, string? missing = null)
     {

@@ -11,7 +11,7 @@ public static partial class English
         public const string Title = "Certificate of conformity for reissue";
         public const string Law = "Statement of return to service, made by the examiner after a renewal. Contents as ISO/IEC 17050-1:2004, 6.1, lists them, (a) to (h)";
         public const string NotTheMakers = "This is the examiner's own statement about one item as examined. It is not the maker's declaration of conformity, does not stand in for it, and is no mark of approval.";
-        public const string Number = "Identification of this statement";
+        public const string Number = "This statement";
         public const string Issuer = "Issued by";
         public const string Object = "The item";
         public const string Fitted = "Parts fitted";
@@ -27,8 +27,8 @@ public static partial class English
         public const string Document = "Under the maker's document";
         public const string NothingFitted = "nothing";
         public const string Limits = "Limits on its validity";
-        public const string Issue = "Date of issue";
-        public const string IssuedAt = "Examined at";
+        public const string Issue = "Date and place";
+        public const string IssuedAt = "examined at";
         public const string For = "Issued to (employer)";
         public const string SignLead = "Signed, with the place and date of signing:";
         public const string Function = "the competent person who examined the item";

@@ -52,7 +52,7 @@ public static partial class English
         public const string MakersLimits = "Maker's instructions used";
         public const string EndOfService = "End of service by recorded limits";
         public const string ReasonsHeading = "Why";
-        public const string RemarksHeading = "Remarks on the record";
+        public const string RemarksHeading = "remarks on the record";
         public const string DefectsHeading = "Defects";
         public const string NoDefects = "No defect that is, or could become, a danger to persons is recorded.";
         public const string DefectPart = "Part and defect";
@@ -69,7 +69,7 @@ public static partial class English
         public const string Tests = "Tests made";
         public const string NoTests = "none recorded";
         public const string ExaminedOn = "Date examined";
-        public const string EvidenceHeading = "What was examined";
+        public const string EvidenceHeading = "what was examined";
         public const string EvidenceClear = "Clear";
         public const string EvidenceNoSign = "Nobody to ask; no sign found";
         public const string EvidenceNotApplicable = "Not applicable";
@@ -80,12 +80,12 @@ public static partial class English
         public const string EvidenceNote = "Note";
         public const string Photo = "photo on record:";
         public const string Exposure = "Use and exposure";
-        public const string DiametersHeading = "Diameter along the rope";
+        public const string DiametersHeading = "diameter along the rope";
         public const string Position = "Position, mm";
         public const string Readings = "Readings, mm";
         public const string Mean = "Mean, mm";
         public const string NoTolerance = "No maker's nominal diameter with a tolerance is recorded. The means are shown to be compared with one another; no limit is drawn.";
-        public const string RenewalsHeading = "Parts renewed";
+        public const string RenewalsHeading = "parts renewed";
         public const string AuthorHeading = "Report made by";
         public const string AuthenticatedHeading = "Authenticated by";
         public const string Name = "Name";

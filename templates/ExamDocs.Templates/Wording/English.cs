@@ -12,6 +12,7 @@ public static partial class English
     public const string NotRecorded = "not recorded";
     public const string AddressNotRecorded = "address not recorded";
     public const string UnitNotRecorded = "(unit not recorded)";
+    public const string OnePerson = "person";
     public const string LoadNotMarked = "not marked on the item";
     public const string LoadBasis = "taken from:";
     public const string Issued = "Issued";

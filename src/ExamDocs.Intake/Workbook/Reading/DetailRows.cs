@@ -65,7 +65,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
     private DraftObject Carrier(RowView row, string? item, string? day)
     {
         var examination = record.List("examinations").AddObject();
-        notes.Place(examination.Pointer, row.Place);
+        notes.PlaceRow(examination.Pointer, row);
         if (item is not null)
             examination.Add("item", new TextNode($"{examination.Pointer}/item", item));
         if (day is not null)

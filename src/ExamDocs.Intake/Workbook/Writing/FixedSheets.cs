@@ -37,7 +37,9 @@ internal static class FixedSheets
             Paragraph(sheet, ++row, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), Guide[n]);
         foreach (var shape in sheets)
             Paragraph(sheet, ++row, $"Sheet {shape.Name}", shape.About);
-        SheetWriting.SetUpPage(sheet);
+        for (var n = 1; n <= row; n++)
+            RowHeight.Set(sheet, n, [28, 90]);
+        SheetWriting.SetUpPage(sheet, 118);
     }
 
     public static void WriteVisit(XLWorkbook workbook, CaptureRow values)
@@ -58,9 +60,10 @@ internal static class FixedSheets
             Paragraph(sheet, ++row, column.Heading, values.TryGetValue(column.Heading, out var node) ? ((TextNode)node).Text : "");
             CellWriting.WriteText(sheet.Cell(row, 3), column.Help);
             sheet.Cell(row, 3).Style.Alignment.WrapText = true;
+            RowHeight.Set(sheet, row, widths);
         }
         sheet.SheetView.Freeze(1, 1);
-        SheetWriting.SetUpPage(sheet);
+        SheetWriting.SetUpPage(sheet, widths.Sum());
     }
 
     private static void Paragraph(IXLWorksheet sheet, int row, string first, string second)

@@ -9,8 +9,6 @@ internal static class HeadingStyle
     /// <summary>Stands in every note, so that no name of a machine or its user does.</summary>
     private const string NoteAuthor = "ExamDocs";
 
-    private const double LineHeight = 15;
-
     public static void Write(IXLWorksheet sheet, IReadOnlyList<Column> columns)
     {
         for (var n = 0; n < columns.Count; n++)
@@ -21,7 +19,7 @@ internal static class HeadingStyle
             AddNote(cell, $"{GroupName(columns[n])}{columns[n].Help}{Choice(columns[n])}");
             sheet.Column(n + 1).Width = Width(columns[n]);
         }
-        sheet.Row(1).Height = LineHeight * columns.Max(Lines) + 3;
+        sheet.Row(1).Height = RowHeight.OfLine * columns.Max(Lines) + 3;
     }
 
     public static void Paint(IXLCell cell, string fill)
@@ -38,7 +36,7 @@ internal static class HeadingStyle
     {
         cell.Comment.SetAuthor(NoteAuthor);
         cell.Comment.AddText(text);
-        cell.Comment.Style.Size.SetWidth(34).Size.SetHeight(Math.Max(3, (text.Length / 34) + 2) * LineHeight);
+        cell.Comment.Style.Size.SetWidth(34).Size.SetHeight(Math.Max(3, (text.Length / 34) + 2) * RowHeight.OfLine);
     }
 
     private static string GroupName(Column column) => column.Group switch
@@ -65,7 +63,7 @@ internal static class HeadingStyle
     };
 
     /// <summary>Wide enough for the heading's longest word and for the longest word that may be chosen.</summary>
-    private static double Width(Column column)
+    public static double Width(Column column)
     {
         var longest = column.Heading.Split(' ').Concat(column.Words).Max(w => w.Length);
         return Math.Max(column.Width, (longest * 1.15) + 3);

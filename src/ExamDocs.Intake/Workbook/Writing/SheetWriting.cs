@@ -9,6 +9,9 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
     /// <summary>Rows made ready beyond those that are filled.</summary>
     private const int RowsToSpare = 300;
 
+    /// <summary>Across A4 landscape, at a size that can still be read.</summary>
+    private const double CharactersPerPage = 180;
+
     public void Write(SheetShape shape, IEnumerable<CaptureRow> rows)
     {
         var sheet = workbook.AddWorksheet(shape.Name);
@@ -21,11 +24,13 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
                 dropDowns.Offer(sheet.Range(2, n + 1, last + RowsToSpare, n + 1), shape.Columns[n].Words);
         }
         sheet.SheetView.Freeze(1, 2);
-        SetUpPage(sheet);
+        SetUpPage(sheet, shape.Columns.Sum(HeadingStyle.Width));
     }
 
-    public static void SetUpPage(IXLWorksheet sheet)
+    /// <param name="width">Width of all columns in characters: pages are as many as keep the print legible.</param>
+    public static void SetUpPage(IXLWorksheet sheet, double width)
     {
+        sheet.PageSetup.FitToPages((int)Math.Ceiling(width / CharactersPerPage), 0);
         sheet.PageSetup.PageOrientation = XLPageOrientation.Landscape;
         sheet.PageSetup.PaperSize = XLPaperSize.A4Paper;
         sheet.PageSetup.SetRowsToRepeatAtTop(1, 1);
@@ -62,6 +67,7 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
                 if (row.TryGetValue(columns[n].Heading, out var node))
                     CellWriting.Write(sheet.Cell(at, n + 1), node);
             }
+            RowHeight.Set(sheet, at, columns.Select(HeadingStyle.Width));
         }
         return at;
     }

@@ -1,0 +1,28 @@
+using ExamDocs.Core.Criteria;
+
+namespace ExamDocs.Core.Tests.Determination;
+
+/// <summary>Every other test here leans on the good record being good.</summary>
+public sealed class GoodRecordTests
+{
+    public static TheoryData<string> Categories => [.. Catalogue.All.Select(c => c.Id)];
+
+    [Theory]
+    [MemberData(nameof(Categories))]
+    public void A_faultless_record_is_plain_fit(string category)
+    {
+        var decided = Decided.From(GoodRecord.For(category));
+
+        Assert.Empty(decided.Errors);
+        Assert.Equal($"fit  {GoodRecord.NextBy} []", decided.Line());
+    }
+
+    [Fact]
+    public void A_faultless_assembly_is_plain_fit()
+    {
+        var decided = Decided.From(GoodRecord.Assembly());
+
+        Assert.Empty(decided.Errors);
+        Assert.All(["A", "B", "C"], id => Assert.Equal($"fit  {GoodRecord.NextBy} []", decided.Line(id)));
+    }
+}

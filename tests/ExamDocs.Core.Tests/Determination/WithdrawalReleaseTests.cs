@@ -1,0 +1,187 @@
+using System.Text.Json.Nodes;
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Determination;
+using NodaTime;
+
+namespace ExamDocs.Core.Tests.Determination;
+
+/// <summary>W10: an earlier withdrawal stays open until it is released, and some can never be.</summary>
+public sealed class WithdrawalReleaseTests
+{
+    private const string Number = "Q-2025-000007";
+
+    public static TheoryData<string, string> NeverReleasable
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (var category in Catalogue.All)
+            {
+                foreach (var criterion in category.Criteria.Where(c => c.Id is "saw-contact" or "severe-load"))
+                    data.Add(category.Id, criterion.Id);
+            }
+            return data;
+        }
+    }
+
+    [Fact]
+    public void A_withdrawal_that_the_history_remembers_is_over_once_released()
+    {
+        Assert.Equal("withdraw W10", Short(Decided.From(Record(), Past())));
+        Assert.Equal("fit ", Short(Decided.From(Record().Release(Number), Past())));
+    }
+
+    [Theory]
+    [InlineData("Q-2025-000008", GoodRecord.Id)]
+    [InlineData("q-2025-000007", GoodRecord.Id)]
+    [InlineData(null, GoodRecord.Id)]
+    [InlineData(Number, "IT-2")]
+    public void A_release_of_something_else_releases_nothing(string? document, string item)
+    {
+        var record = GoodRecord.Of((GoodRecord.Id, "sling", null), ("IT-2", "sling", null)).Release(document, item);
+
+        Assert.Equal("withdraw W10", Short(Decided.From(record, Past())));
+    }
+
+    [Fact]
+    public void Each_of_two_withdrawals_needs_its_own_release()
+    {
+        var second = Past() with { Document = "Q-2025-000099" };
+
+        Assert.Equal("withdraw W10", Short(Decided.From(Record().Release(Number), Past(), second)));
+        Assert.Equal("fit ", Short(Decided.From(Record().Release(Number).Release("Q-2025-000099"), Past(), second)));
+    }
+
+    [Theory]
+    [InlineData("by")]
+    [InlineData("on")]
+    [InlineData("grounds")]
+    public void A_release_that_does_not_say_all_does_not_yield_fit(string member)
+    {
+        var record = Record().Release(Number);
+        record["releases"]![0]!.AsObject().Remove(member);
+
+        Assert.NotInRange(Decided.From(record, Past()).Rank(), 0, 1);
+    }
+
+    [Theory]
+    [InlineData("2025-11-19")]
+    [InlineData("2025-01-01")]
+    public void A_release_dated_before_the_withdrawal_releases_nothing(string on) =>
+        Assert.Equal("withdraw", Decided.From(Record().Release(Number, on: on), Past()).Outcome());
+
+    [Fact]
+    public void What_is_never_releasable_stays_withdrawn()
+    {
+        var past = Past() with { NeverReleasable = true };
+
+        Assert.Equal("withdraw W10", Short(Decided.From(Record().Release(Number), past)));
+    }
+
+    [Fact]
+    public void A_withdrawal_of_another_item_is_of_no_concern() =>
+        Assert.Equal("fit ", Short(Decided.From(Record(), Past() with { ItemId = "IT-9" })));
+
+    [Theory]
+    [InlineData("cut", "defect")]
+    [InlineData("cut", "doubt")]
+    [InlineData("marking", "defect")]
+    [InlineData("dirt", "doubt")]
+    public void A_withdrawal_earlier_in_the_same_record_is_open_until_released(string criterion, string state)
+    {
+        var record = Record().Earlier("sling", "2026-02-10", e => Plant(e, criterion, state));
+
+        Assert.Equal("withdraw W10", Short(Decided.From(record)));
+        Assert.Equal("fit ", Short(Decided.From(record.Copy().Release(null))));
+    }
+
+    [Fact]
+    public void The_examiners_own_earlier_withdrawal_is_open_until_released()
+    {
+        var record = Record().Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw");
+
+        Assert.Equal("withdraw W10", Short(Decided.From(record)));
+        Assert.Equal("fit ", Short(Decided.From(record.Copy().Release(null))));
+    }
+
+    [Theory]
+    [InlineData("now", null, false)]
+    [InlineData("later", null, false)]
+    [InlineData("later", "2026-02-10", false)]
+    [InlineData("later", "2026-08-01", true)]
+    public void An_earlier_danger_is_open_until_released(string danger, string? on, bool imminent)
+    {
+        var record = Record().Earlier("sling", "2026-02-10", e => e["defects"] = new JsonArray(new JsonObject
+        {
+            ["criterion"] = "cut", ["part"] = "eye", ["description"] = "cut", ["danger"] = danger,
+            ["becomesDangerOn"] = on ?? "", ["remedy"] = "destroy", ["imminentRisk"] = imminent,
+        }));
+
+        Assert.Equal("withdraw W10", Short(Decided.From(record)));
+    }
+
+    [Theory]
+    [MemberData(nameof(NeverReleasable))]
+    public void Saw_contact_and_severe_loading_are_never_released(string category, string criterion)
+    {
+        foreach (var state in new[] { "defect", "doubt" })
+        {
+            var record = GoodRecord.For(category).Earlier(category, "2026-02-10", e => Plant(e, criterion, state)).Release(null);
+
+            Assert.Equal("withdraw", Decided.From(record).Outcome());
+        }
+    }
+
+    /// <summary>The day of first use is corrected after the life had run out: the earlier withdrawal stays.</summary>
+    [Fact]
+    public void An_expired_life_is_never_released()
+    {
+        var past = Past("W5") with { NeverReleasable = true };
+
+        Assert.Equal("withdraw W10", Short(Decided.From(Record().Release(Number), past)));
+    }
+
+    [Fact]
+    public void An_earlier_examination_that_found_nothing_withdraws_nothing()
+    {
+        Assert.Equal("fit ", Short(Decided.From(Record().Earlier("sling", "2026-02-10"))));
+        Assert.Equal("fit ", Short(Decided.From(Record().Earlier("sling", "2026-02-10", e => Plant(e, "cut", "not-examined")))));
+    }
+
+    [Fact]
+    public void An_item_with_an_open_withdrawal_and_no_examination_now_is_withdrawn()
+    {
+        var record = Record();
+        record["examinations"]!.AsArray().Clear();
+
+        Assert.Equal("withdraw", Decided.From(record, Past()).Outcome());
+        record.Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw");
+        Assert.Equal("withdraw", Decided.From(record).Outcome());
+    }
+
+    [Fact]
+    public void An_item_examined_only_before_the_visit_is_not_determined()
+    {
+        var record = Record();
+        record["examinations"]!.AsArray().Clear();
+
+        Assert.Equal("undetermined", Decided.From(record.Earlier("sling", "2026-02-10")).Outcome());
+    }
+
+    private static JsonObject Record() => GoodRecord.For("sling");
+
+    private static void Plant(JsonObject examination, string criterion, string state)
+    {
+        var observation = examination["observations"]!.AsArray()
+            .First(o => string.Equals((string?)o!["criterion"], criterion, StringComparison.Ordinal))!;
+        observation["state"] = state;
+        observation["note"] = "seen";
+        if (state is "defect" or "doubt")
+            examination["conclusion"] = "withdraw";
+    }
+
+    private static PastWithdrawal Past(string code = "W1") =>
+        new(GoodRecord.Id, Number, new LocalDate(2025, 11, 20), [code], NeverReleasable: false);
+
+    private static string Short(Decided decided) => $"{decided.Outcome()} {decided.Codes('W')}";
+}
