@@ -52,10 +52,21 @@ public sealed class IntakeCasesTests
     public void A_planted_code_without_a_case_is_named() => Assert.Equal(
         "INT999", Assert.Single(Untested([.. IntakeRules.All, new RuleInfo("INT999", Severity.Note, "Planted", "Planted.", "Planted.", "none")])));
 
-    [Fact]
-    public void Half_of_a_character_pair_makes_the_file_unreadable()
+    [Theory]
+    [InlineData("Har\\uD83Dness")]
+    [InlineData("Harness\\uDE00")]
+    [InlineData("\\\"Har\\u006eess\\\" \\t\\n\\r\\b\\f\\/\\\\ \\uD83D\\uD83D\\uDE00")]
+    public void Half_of_a_character_pair_is_a_finding_at_its_place_and_the_rest_is_read(string typed)
     {
-        var read = SmallRecord.Read(SmallRecord.Text.Replace("Harness", "Har\\uD83Dness", StringComparison.Ordinal));
+        var read = SmallRecord.Read(SmallRecord.Text.Replace("Harness", typed, StringComparison.Ordinal));
+        Assert.Contains(read.Findings, f => f.Path is "/items/0/description" && string.Equals(f.Code, IntakeRules.UnprintableText.Code, StringComparison.Ordinal));
+        Assert.Equal("A-1", read.Record!.Items[0].Id);
+    }
+
+    [Fact]
+    public void Half_of_a_character_pair_in_a_name_makes_the_file_unreadable()
+    {
+        var read = SmallRecord.Read(SmallRecord.Text.Replace("\"model\"", "\"mod\\uD83Del\"", StringComparison.Ordinal));
         Assert.Null(read.Record);
         Assert.Equal("the file holds text that is not valid Unicode", read.Unreadable);
     }
