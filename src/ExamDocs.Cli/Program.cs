@@ -17,10 +17,11 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
 };
 
 var parsed = root.Parse(args);
-if (parsed.Errors.Count > 0)
+var wrong = Mistakes.In(parsed);
+if (wrong.Count > 0)
 {
-    foreach (var error in parsed.Errors)
-        await Console.Error.WriteLineAsync(error.Message);
+    foreach (var mistake in wrong)
+        await Console.Error.WriteLineAsync(mistake);
     await Console.Error.WriteLineAsync("Run examdocs --help to see how it is called.");
     return ExitCode.Refused;
 }

@@ -23,7 +23,11 @@ internal static class IssueCommand
 
     private static readonly Option<bool> PerItem = new("--per-item") { Description = "One report for each item instead of a schedule of all." };
 
-    private static readonly Option<string?> Only = new("--only") { Description = "Only documents of this kind.", HelpName = "KIND" };
+    private static readonly Option<string?> Only = new("--only") 
+    {
+        Description = $"Only documents of this kind: {string.Join(", ", DocumentTypes.All.Select(t => t.Kind))}.",
+        HelpName = "KIND",
+    };
 
     static IssueCommand() => Only.AcceptOnlyFromAmong([.. DocumentTypes.All.Select(t => t.Kind)]);
 

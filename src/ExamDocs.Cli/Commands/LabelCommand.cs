@@ -15,7 +15,7 @@ internal static class LabelCommand
         Arity = ArgumentArity.OneOrMore,
     };
 
-    private static readonly Option<FileInfo> Out = new("--out") { Description = "The sheet to write (.pdf).", HelpName = "FILE", Required = true };
+    private static readonly Option<FileInfo> Out = new("--out") { Description = "The sheet to write (.pdf). The single labels go beside it, named by their numbers.", HelpName = "FILE", Required = true };
 
     private static readonly Option<string> Stock = new("--stock")
     {
