@@ -21,7 +21,7 @@ internal static class ComposeDocuments
     public static Composition Of(DeterminedVisit visit, bool perItem)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
-        var refused = visit.Items.Where(i => !i.MayBeReported)
+        var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
             [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed))],
@@ -29,14 +29,14 @@ internal static class ComposeDocuments
     }
 
     public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit) =>
-        from item in visit.Items
+        from item in visit.Everything
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
             (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item)));
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit) =>
-        from item in visit.Items
+        from item in visit.Everything
         where item.Outcome is Outcome.Withdraw || item.Examination?.Defects.Count > 0
         select new DocumentJob(DocumentTypes.Notice, [item],
             (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item)));

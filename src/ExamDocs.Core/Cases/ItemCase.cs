@@ -11,16 +11,24 @@ public sealed class ItemCase : ICase
     private readonly List<ItemCase> _parts = [];
 
     internal ItemCase(RecordContext context, Item item, string path)
+        : this(context, item, path, [.. context.ExaminationsOf(item.Id)])
+    {
+    }
+
+    private ItemCase(RecordContext context, Item item, string path, IReadOnlyList<ExaminationCase> own)
     {
         (Context, Item, Path) = (context, item, path);
         Category = Catalogue.Find(item.Category);
         Limits = LimitsMatch.For(item, context.Limits);
         Life = ServiceLife.Of(item, Limits.Applying);
-        var own = context.ExaminationsOf(item.Id).ToList();
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
         Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];
         Earlier = [.. own.Except(Deciding).OrderBy(e => e.On)];
     }
+
+    /// <summary>What is examined under an id that no item of the record has: nothing is known of it but the examination.</summary>
+    internal static ItemCase Stray(RecordContext context, IReadOnlyList<ExaminationCase> examinations) =>
+        new(context, new Item { Id = examinations[0].ItemId }, examinations[0].Path, examinations);
 
     public RecordContext Context { get; }
 

@@ -26,6 +26,7 @@ public sealed class RecordContext
         _examinations = Examinations.Where(e => e.ItemId is not null).ToLookup(e => e.ItemId!, StringComparer.Ordinal);
         Items = [.. record.Items.Select((item, i) => new ItemCase(this, item, At("items", i)))];
         _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
+        Strays = [.. FindStrays().Select(own => ItemCase.Stray(this, own))];
         Renewals = Rows(record.Renewals, "renewals", r => r.Item);
         Remedies = Rows(record.Remedies, "remedies", r => r.Item);
         Releases = Rows(record.Releases, "releases", r => r.Item);
@@ -54,6 +55,9 @@ public sealed class RecordContext
 
     public IReadOnlyList<ItemCase> Items { get; }
 
+    /// <summary>Things examined that no item of the record stands for: a misspelt id must not bury a danger.</summary>
+    public IReadOnlyList<ItemCase> Strays { get; }
+
     public IReadOnlyList<ExaminationCase> Examinations { get; }
 
     public IReadOnlyList<RowCase<Renewal>> Renewals { get; }
@@ -79,6 +83,13 @@ public sealed class RecordContext
     public IEnumerable<string> ItemIds => _byId.Select(g => g.Key);
 
     public IEnumerable<string> PersonIds => _people.Select(g => g.Key);
+
+    private IEnumerable<IReadOnlyList<ExaminationCase>> FindStrays()
+    {
+        var strays = Examinations.Where(e => !KnowsItem(e.ItemId)).ToList();
+        return strays.Where(e => e.ItemId is null).Select(e => (IReadOnlyList<ExaminationCase>)[e])
+            .Concat(strays.Where(e => e.ItemId is not null).GroupBy(e => e.ItemId, StringComparer.Ordinal).Select(g => (IReadOnlyList<ExaminationCase>)[.. g]));
+    }
 
     private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>
         [.. rows.Select((row, i) => new RowCase<T>(this, row, At(member, i), item(row)))];

@@ -22,12 +22,15 @@ public static class Determine
         var findings = Check(context, verdicts, intake);
         Undetermine(context, verdicts);
         Limit(context, verdicts);
-        return new DeterminedVisit(record, [.. context.Items.Select(i => Close(i, verdicts[i]))], findings);
+        return new DeterminedVisit(record, [.. context.Items.Select(i => Close(i, verdicts[i]))], findings)
+        {
+            Strays = [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
+        };
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)
     {
-        foreach (var item in context.Items)
+        foreach (var item in context.Items.Concat(context.Strays))
         {
             var reasons = OutcomeRules.OfExamination.SelectMany(rule => item.Deciding.SelectMany(e => rule.Reasons(item, e))).ToList();
             AddNew(verdicts[item].Withdraw, reasons.Select(r => r.Reason));

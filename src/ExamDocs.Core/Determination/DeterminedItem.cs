@@ -88,6 +88,15 @@ public sealed class DeterminedVisit
 
     public IReadOnlyList<DeterminedItem> Items { get; }
 
+    /// <summary>
+    /// What was examined under an id that no item of the record has, and has a reason to withdraw: it is told and
+    /// labelled under the id as typed, so that a slip of the pen buries no danger.
+    /// </summary>
+    public IReadOnlyList<DeterminedItem> Strays { get; internal init; } = [];
+
+    /// <summary>Items and strays.</summary>
+    public IEnumerable<DeterminedItem> Everything => Items.Concat(Strays);
+
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The person with this id; null where the record has none.</summary>

@@ -7,7 +7,7 @@ namespace ExamDocs.Core.Determination;
 /// <summary>What has been found out so far about each item of one record; it only ever grows worse.</summary>
 internal sealed class Verdicts(RecordContext context)
 {
-    private readonly Dictionary<ItemCase, Verdict> _verdicts = context.Items.ToDictionary(i => i, _ => new Verdict());
+    private readonly Dictionary<ItemCase, Verdict> _verdicts = context.Items.Concat(context.Strays).ToDictionary(i => i, _ => new Verdict());
 
     public Verdict this[ItemCase item] => _verdicts[item];
 

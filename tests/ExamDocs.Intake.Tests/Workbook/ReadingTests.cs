@@ -111,17 +111,6 @@ public sealed class ReadingTests
             read.Record.Examinations.Select(e => (e.Item, e.Defects[0].Danger!.Value)));
     }
 
-    /// <summary>An error at a place outside the record reaches every item, one within it only the items it is about.</summary>
-    [Fact]
-    public void A_danger_of_no_known_item_is_reported_where_it_reaches_every_item()
-    {
-        var read = new ReadWorkbook(new XlsxFile()
-            .Sheet("Rope bridges", Row("id") + Row("B-1"))
-            .Sheet("Defects", Row("item", "danger") + Row("B-1", "now") + Row("B-9", "now"))
-            .Sheet("Tests", Row("item", "result") + Row("B-9", "held")));
-        Assert.Equal("/examinations/0/defects/0/item /Defects/A3 /examinations/1/tests/0/item", string.Join(' ', read.Content.Findings.Select(f => f.Path)));
-    }
-
     [Fact]
     public void Rows_of_other_sheets_go_to_the_examination_of_their_day()
     {

@@ -53,7 +53,7 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
         yield return ("3", item.Item.Manufactured is { } made ? Day(made) : "not recorded");
         yield return ("4", item.LastExamined is { } last ? Day(last) : "not recorded");
         if (item.Item.SafeWorkingLoad is { } load)
-            yield return ("5", load.NotMarked ? load.Basis! : $"{load.Value!.Value.ToString("0.#####", CultureInfo.InvariantCulture)} {load.Unit}");
+            yield return ("5", load.NotMarked ? load.Basis! : Load(load.Value!.Value, load.Unit!));
         if (string.Equals(item.RegimeId, "gb-loler", StringComparison.Ordinal))
             yield return ("6, 7(a)", BasisWords(examination));
         yield return ("7(b)", item.Outcome is Outcome.Withdraw ? "No" : "would be safe to operate");
@@ -81,6 +81,9 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
         yield return ("10", signer.Address!);
         yield return ("11", Day(visit.ReportedOn!.Value));
     }
+
+    private static string Load(decimal value, string unit) => (value, unit) is (1, "persons")
+        ? "1 person" : $"{value.ToString("0.#####", CultureInfo.InvariantCulture)} {unit}";
 
     private static string BasisWords(Examination examination) => examination.Basis switch
     {

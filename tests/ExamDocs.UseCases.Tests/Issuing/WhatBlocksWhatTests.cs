@@ -72,6 +72,23 @@ public sealed class WhatBlocksWhatTests
     }
 
     [Theory]
+    [InlineData("CON-0Z")]
+    [InlineData(null)]
+    public async Task A_danger_under_an_unknown_id_is_told_under_the_id_as_typed(string? typed)
+    {
+        using var workspace = new Workspace();
+        var record = Workspace.Example().Only("CON-01", "CON-07");
+        record.ExaminationOf("CON-07")["item"] = typed;
+        var result = await workspace.IssueAsync(workspace.Write(record));
+
+        var told = result.Documents.Where(d => d.Document.Items.SequenceEqual([typed ?? ""], StringComparer.Ordinal)).ToList();
+        Assert.Equal(["notice", "quarantine-label"], told.Select(d => d.Document.Kind).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.All(told, d => Assert.Contains("DO NOT USE", Pdf.Text(workspace.FileOf(d)), StringComparison.OrdinalIgnoreCase));
+        Assert.Equal(Outcome.Undetermined, result.Inputs[0].Visit!.Items.Single(i => i.Item.Id == "CON-07").Outcome);
+        Assert.Equal(["CON-01", "CON-07"], result.Inputs[0].Visit!.Items.Select(i => i.Item.Id!), StringComparer.Ordinal);
+    }
+
+    [Theory]
     [InlineData("BRG-03", "doubt")]
     [InlineData("HAR-02", "doubt")]
     public async Task No_certificate_where_item_or_part_is_not_fit(string doubted, string state)

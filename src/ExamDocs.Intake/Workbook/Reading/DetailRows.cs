@@ -15,7 +15,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         var examination = ExaminationOf(row, key, out var belongs);
         var entry = examination.List(shape.Path).AddObject();
         filling.Fill(entry, row, c => !Keys.Contains(c.Path, StringComparer.Ordinal));
-        ReportIfCarried(row, key, belongs, PlaceOfFault(key, shape, entry));
+        ReportIfCarried(row, key, belongs, $"{entry.Pointer}/item");
         if (shape.Role is SheetRole.EarlierObservations)
             CheckEarlier(examination, entry, row, key);
         return entry;
@@ -73,12 +73,6 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         _ = examination.List("observations");
         return examination;
     }
-
-    /// <summary>
-    /// A danger of no known item may be any item's: its fault is put outside the record, where it reaches them all.
-    /// </summary>
-    private string PlaceOfFault(DraftObject key, SheetShape shape, DraftObject entry) =>
-        shape.Path is "defects" && !index.HasItem(key.Text("item")) ? key.Pointer : $"{entry.Pointer}/item";
 
     private void ReportIfCarried(RowView row, DraftObject key, bool belongs, string pointer)
     {

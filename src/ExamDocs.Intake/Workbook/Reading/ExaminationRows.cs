@@ -16,7 +16,6 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(item, row, c => c.Group is ColumnGroup.Item);
         if (shape.Category is { } category)
             item.Add("category", new TextNode($"{item.Pointer}/category", category.Id));
-        index.AddItem(item.Text("id"));
         if (row.AnyFilled(c => c.Group is not ColumnGroup.Item))
             AddExaminationOf(row, item);
         return item;
