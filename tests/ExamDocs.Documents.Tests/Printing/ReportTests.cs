@@ -10,6 +10,8 @@ namespace ExamDocs.Documents.Tests.Printing;
 /// <summary>What SI 1998/2307 Schedule 1 asks for is on the paper, for every item, found by an independent reader.</summary>
 public sealed class ReportTests(Press press)
 {
+    private string? _body;
+
     private string Text => Tool.Squeeze(Tool.PdfText(press.Report));
 
     [Fact]
@@ -125,13 +127,17 @@ public sealed class ReportTests(Press press)
     // The block of the n-th item: from its own counter to the next one's. Page margins in between are taken out first.
     private string Block(int at)
     {
-        var body = Tool.PdfText(press.Report);
-        body = Regex.Replace(body, @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*", "", RegexOptions.None, TimeSpan.FromSeconds(5));
+        var text = _body ??= Body();
         var items = press.ReportModel.Items;
-        var text = Tool.Squeeze(body);
         var start = text.LastIndexOf(Tool.Squeeze(items[at].Id), text.IndexOf($"Item{at + 1}of{items.Count}", StringComparison.Ordinal), StringComparison.Ordinal);
         var end = at + 1 < items.Count ? text.IndexOf($"Item{at + 2}of{items.Count}", StringComparison.Ordinal) : text.Length;
         return text[start..end];
+    }
+
+    private string Body()
+    {
+        var body = Regex.Replace(Tool.PdfText(press.Report), @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*", "", RegexOptions.None, TimeSpan.FromSeconds(5));
+        return Tool.Squeeze(body);
     }
 
     private sealed class ReportItemProbe(DeterminedVisit visit, DeterminedItem item)
