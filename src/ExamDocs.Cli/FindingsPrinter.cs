@@ -9,6 +9,8 @@ namespace ExamDocs.Cli;
 /// <summary>Prints findings to standard error, as a compiler does, and outcomes to standard output.</summary>
 internal static class FindingsPrinter
 {
+    private const int PipedWidth = 400;
+
     public static void Print(IReadOnlyList<CheckedInput> inputs, bool quiet)
     {
         foreach (var input in inputs)
@@ -39,6 +41,9 @@ internal static class FindingsPrinter
                 Markup.Escape(item.Item.Id ?? "(no id)"), Markup.Escape(Tone(item.Outcome)), Day(item.Until), Day(item.NextExaminationBy),
                 Markup.Escape(string.Join(" ", item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal))));
         }
+        // A line that wraps is no line for the program that reads it from a pipe.
+        if (Console.IsOutputRedirected)
+            AnsiConsole.Profile.Width = PipedWidth;
         AnsiConsole.Write(table);
         Console.WriteLine(string.Join(", ", Enum.GetValues<Outcome>().Select(o =>
             string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))));

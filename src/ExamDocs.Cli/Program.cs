@@ -9,13 +9,19 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     CommonOptions.Language,
     CommonOptions.Quiet,
     CheckCommand.Create(),
+    IssueCommand.Create(),
+    LabelCommand.Create(),
+    BlankCommand.Create(),
+    CriteriaCommand.Create(),
+    RulesCommand.Create(),
 };
 
 var parsed = root.Parse(args);
-if (parsed.Errors.Count > 0)
+var wrong = Mistakes.In(parsed);
+if (wrong.Count > 0)
 {
-    foreach (var error in parsed.Errors)
-        await Console.Error.WriteLineAsync(error.Message);
+    foreach (var mistake in wrong)
+        await Console.Error.WriteLineAsync(mistake);
     await Console.Error.WriteLineAsync("Run examdocs --help to see how it is called.");
     return ExitCode.Refused;
 }

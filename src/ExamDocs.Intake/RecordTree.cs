@@ -86,7 +86,7 @@ internal static class ExaminationTree
         .Part("event", examination.Event, (e, x) => e.Text("what", x.What).Date("on", x.On))
         .Date("examinedOn", examination.ExaminedOn).Date("nextBy", examination.NextBy)
         .List("observations", examination.Observations, (o, x) => o
-            .Text("criterion", x.Criterion).Text("state", x.StateAsTyped).Text("note", x.Note).Text("photo", x.Photo))
+            .Text("criterion", x.Criterion).Text("state", x.StateAsTyped ?? (x.State is { } state ? Words.States.WordFor(state) : null)).Text("note", x.Note).Text("photo", x.Photo))
         .List("diameters", examination.Diameters, (d, x) => d.Number("positionMm", x.PositionMm).Numbers("readingsMm", x.ReadingsMm))
         .List("tests", examination.Tests, (t, x) => t.Text("description", x.Description).Text("result", x.Result))
         .List("defects", examination.Defects, Defect)

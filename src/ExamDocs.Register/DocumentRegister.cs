@@ -114,7 +114,14 @@ public sealed class DocumentRegister : IDisposable
     {
         ArgumentNullException.ThrowIfNull(document);
         var full = Directory.CreateDirectory(folder).FullName;
-        return DurableFile.Publish(full, document.FileName, Rows.Content(document.Number, document.Sha256));
+        return DurableFile.Publish(full, document.FileName, Content(document));
+    }
+
+    /// <summary>The bytes of an issued document, as issued.</summary>
+    public byte[] Content(IssuedDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        return Rows.Content(document.Number, document.Sha256);
     }
 
     /// <summary>Whether the register is sound: undamaged, without gaps, every document as issued.</summary>

@@ -15,6 +15,9 @@ public static class FindingsFile
 
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static void WriteTo(string file, IReadOnlyList<CheckedInput> inputs) => WholeFile.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
+
     public static string Write(IReadOnlyList<CheckedInput> inputs)
     {
         using var buffer = new MemoryStream();

@@ -19,7 +19,8 @@ public static class ReadInput
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Refuse(path, "the file cannot be opened: " + (e is FileNotFoundException or DirectoryNotFoundException ? "there is none" : e.Message));
+            return Refuse(path, e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file"
+                : Directory.Exists(path) ? "it is a folder, not a file" : "the file cannot be opened: " + e.Message);
         }
     }
 

@@ -28,6 +28,15 @@ public sealed class SchemaTests
         Assert.True(read.Record.Items.Count >= 48);
     }
 
+    [Fact]
+    public void The_small_record_in_the_format_s_page_keeps_to_the_schema_and_reads_without_a_finding()
+    {
+        var page = File.ReadAllText(Path.Combine(Root, "docs", "record-format.md"));
+        var json = page.Split("```json")[1].Split("```")[0];
+        Assert.True(IsValid(JsonNode.Parse(json)!));
+        Assert.Empty(JsonRecordReader.Read(System.Text.Encoding.UTF8.GetBytes(json), "small.json").Findings);
+    }
+
     /// <summary>Where the slip is planted, the member, and what it then holds (JSON; null takes the member out).</summary>
     public static TheoryData<string, string, string?> Slips => new()
     {

@@ -22,7 +22,7 @@ internal static class CheckCommand
     public static Command Create()
     {
         var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.") { Inputs, Json };
-        command.SetAction(Run);
+        command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
 
@@ -31,7 +31,7 @@ internal static class CheckCommand
         var today = CommonOptions.Today();
         var inputs = parsed.GetRequiredValue(Inputs).Select(path => CheckRecord.Of(path, today)).ToList();
         if (parsed.GetValue(Json) is { } file)
-            File.WriteAllText(file.FullName, FindingsFile.Write(inputs));
+            FindingsFile.WriteTo(file.FullName, inputs);
         FindingsPrinter.Print(inputs, quiet: parsed.GetValue(CommonOptions.Quiet));
         return ExitOf(inputs);
     }

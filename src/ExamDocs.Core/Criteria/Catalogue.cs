@@ -53,7 +53,10 @@ public static class Catalogue
     public static Category? Find(string? id) => id is not null && ById.TryGetValue(id, out var category) ? category : null;
 
     /// <summary>The whole catalogue as JSON, every flag spelt out.</summary>
-    public static string ToJson() => JsonSerializer.Serialize(All, Options);
+    public static string ToJson() => ToJson(All);
+
+    /// <summary>Some categories of the catalogue in the same form.</summary>
+    public static string ToJson(IReadOnlyList<Category> categories) => JsonSerializer.Serialize(categories, Options);
 
     private static Category Load(string id)
     {

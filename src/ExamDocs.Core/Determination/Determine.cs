@@ -1,4 +1,5 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Rules;
@@ -28,8 +29,9 @@ public static class Determine
     {
         foreach (var item in context.Items)
         {
-            verdicts[item].Withdraw.AddRange(OutcomeRules.OfExamination.SelectMany(rule =>
-                item.Deciding.SelectMany(e => rule.Reasons(item, e))).Select(r => r.Reason));
+            var reasons = OutcomeRules.OfExamination.SelectMany(rule => item.Deciding.SelectMany(e => rule.Reasons(item, e))).ToList();
+            AddNew(verdicts[item].Withdraw, reasons.Select(r => r.Reason));
+            verdicts[item].NeverReleasable = reasons.Exists(r => r.NeverReleasable) || EarlierWithdrawals.Of(item).Any(w => w.NeverReleasable);
         }
         UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
     }
@@ -96,6 +98,7 @@ public static class Determine
             Reasons = Ordered(verdict),
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
+            NeverReleasable = verdict.NeverReleasable,
         });
     }
 

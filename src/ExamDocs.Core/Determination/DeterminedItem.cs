@@ -27,6 +27,7 @@ public sealed class DeterminedItem
         Reasons = facts.Reasons;
         Findings = facts.Findings;
         Parts = facts.Parts;
+        NeverReleasable = facts.NeverReleasable;
     }
 
     public Item Item { get; }
@@ -69,8 +70,11 @@ public sealed class DeterminedItem
     /// <summary>Ids of the parts fitted to it now.</summary>
     public IReadOnlyList<string> Parts { get; }
 
-    /// <summary>True where no finding of severity error reaches it: its particulars may stand in a report.</summary>
-    public bool MayBeReported =>
+    /// <summary>It is withdrawn on something no release can undo: saw contact, severe loading or an expired life.</summary>
+    public bool NeverReleasable { get; }
+
+    /// <summary>True where it was examined and no finding of severity error reaches it: its particulars may stand in a report.</summary>
+    public bool MayBeReported => Examination is not null &&
         Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
 }
 
@@ -121,4 +125,6 @@ internal sealed record ItemFacts
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 
     public IReadOnlyList<string> Parts { get; init; } = [];
+
+    public bool NeverReleasable { get; init; }
 }

@@ -15,12 +15,10 @@ internal static class Say
     /// <summary>The item's id, or its place where it has none.</summary>
     public static string Name(ItemCase item) => item.Item.Id ?? item.Item.Description ?? "an item without an id";
 
-    /// <summary>The criterion with its question and the examiner's note.</summary>
+    /// <summary>The criterion with the examiner's note, or with its question where there is none.</summary>
     public static string Observed(Observation observation, string? question)
     {
         var criterion = observation.Criterion ?? "a criterion not named";
-        var asked = question is null ? "" : $" ({question})";
-        var note = observation.Note is null ? "" : $": {observation.Note}";
-        return $"{criterion}{asked}{note}";
+        return (observation.Note ?? question) is { } words ? $"{criterion}: {words}" : criterion;
     }
 }

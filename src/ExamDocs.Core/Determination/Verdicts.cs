@@ -23,6 +23,8 @@ internal sealed class Verdict
 
     public List<(LocalDate LastDay, Reason Reason)> Until { get; } = [];
 
+    public bool NeverReleasable { get; set; }
+
     public List<Finding> Findings { get; } = [];
 
     public Outcome Outcome => Withdraw.Count > 0 ? Outcome.Withdraw

@@ -42,7 +42,7 @@ internal static class JsonTree
             KeyValuePair.Create(m.Name, Node(m.Value, $"{at}/{Escape(m.Name)}")))]),
         JsonValueKind.Array => new ListNode(at, [.. element.EnumerateArray().Select((e, i) =>
             Node(e, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{at}/{i}")))]),
-        JsonValueKind.String => new TextNode(at, element.GetString()!),
+        JsonValueKind.String => new TextNode(at, JsonText.Of(element)),
         JsonValueKind.Number => new NumberNode(at, element.GetRawText()),
         JsonValueKind.True => new BooleanNode(at, true),
         JsonValueKind.False => new BooleanNode(at, false),

@@ -9,8 +9,11 @@ public sealed class SerialIsUnique : Rule<VisitCase>
         "A shared number may be a batch number, or one item written down twice.",
         "Check the marking; where it is a batch number, mark the items yourself and record that mark.", "common practice, no source")) =>
         Each(v => v.Context.Items.Where(i => i.Item.Serial is not null)
-            .GroupBy(i => (i.Item.Maker, i.Item.Model, i.Item.Serial)).Where(g => g.Skip(1).Any())
+            .GroupBy(i => (Fold(i.Item.Maker), Fold(i.Item.Model), Fold(i.Item.Serial))).Where(g => g.Skip(1).Any())
             .SelectMany(g => g.Select(i => new Fault($"{i.Path}/serial", $"serial {i.Item.Serial} is shared by {string.Join(", ", g.Select(o => o.Item.Id))}", Item: i.Item.Id))));
+
+    /// <summary>Capitals make no difference: one item written down twice is seldom written alike.</summary>
+    private static string? Fold(string? text) => text?.ToUpperInvariant();
 
     /// <summary>The faults carry whole pointers: items are looked at together.</summary>
     protected override string PathOf(VisitCase subject) => "";

@@ -2,14 +2,15 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
-public sealed class AuthorityIsNamed : ExaminationRule
+public sealed class AuthorityIsNamed : LolerRule
 {
     public AuthorityIsNamed() : base(new RuleInfo("PAR024", Severity.Error, "Where a risk is imminent, the enforcing authority is named",
         "A copy of the report goes to the authority as soon as practicable; somebody must know which one.",
         "Type the enforcing authority's name and address: HSE for hired or leased kit, else the authority for the premises.",
         "SI 1998/2307 reg 10(1)(c) and (4)")) =>
-        Forbid(e => e.Examination.Defects.Any(d => d.ImminentRisk is true) && !IsNamed(e), "",
-            _ => "a risk of serious injury is imminent, and no enforcing authority with name and address is recorded");
+        Each(e => IsNamed(e) ? [] : e.Defects.Where(d => d.Defect.ImminentRisk is true).Select(d => new Fault(
+            $"{d.Path[e.Path.Length..]}/imminentRisk",
+            "a risk of serious injury is imminent, and no enforcing authority with name and address is recorded")));
 
     private static bool IsNamed(Cases.ExaminationCase examination) =>
         examination.Context.Record.Visit.EnforcingAuthority is { Name: not null, Address: not null };

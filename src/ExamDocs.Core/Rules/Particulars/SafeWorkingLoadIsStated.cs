@@ -11,16 +11,19 @@ public sealed class SafeWorkingLoadIsStated : LolerRule
         "SI 1998/2307 Schedule 1 para 5")) =>
         Each(e => e.Item is null ? [] : Faults(e.Item));
 
+    /// <summary>The fault stands at the item, where the value is typed.</summary>
+    protected override string PathOf(ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
+
     private static IEnumerable<Fault> Faults(ItemCase item)
     {
         var load = item.Item.SafeWorkingLoad;
         if (load is { NotMarked: true, Basis: null })
-            yield return new("", "the safe working load is not marked, and why not is not recorded");
+            yield return new("/safeWorkingLoad/basis", "the safe working load is not marked, and why not is not recorded");
         else if (load is null or { NotMarked: false, Value: null or <= 0 })
-            yield return new("", "safe working load is missing");
+            yield return new("/safeWorkingLoad/value", "safe working load is missing");
         else if (load is { NotMarked: false, Unit: null })
-            yield return new("", "the safe working load has no unit");
+            yield return new("/safeWorkingLoad/unit", "the safe working load has no unit");
         else if (load is { NotMarked: true, Value: not null })
-            yield return new("", "the safe working load is said to be not marked, and a value is given all the same");
+            yield return new("/safeWorkingLoad/notMarked", "the safe working load is said to be not marked, and a value is given all the same");
     }
 }

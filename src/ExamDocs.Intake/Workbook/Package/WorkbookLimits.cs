@@ -50,7 +50,10 @@ internal static class WorkbookLimits
     /// <summary>Cells of all sheets, empty ones with a style included.</summary>
     public const int CellElements = 2_000_000;
 
-    public const int FilledCells = 400_000;
+    public const int FilledCells = 300_000;
+
+    /// <summary>Entries of all lists together.</summary>
+    public const int ListEntriesTotal = 300_000;
 
     /// <summary>Entries that one cell may list.</summary>
     public const int ListEntries = 200;

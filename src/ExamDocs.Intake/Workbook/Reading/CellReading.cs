@@ -11,33 +11,29 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// </summary>
 internal sealed class CellReading(ReadingNotes notes, bool counts1904)
 {
-    /// <returns>Null where the value counts as missing, which has then been reported.</returns>
-    public SourceNode? Read(Cell cell, ColumnKind kind, string pointer, string address)
-    {
-        SourceNode? Refuse(RuleInfo rule, string message)
-        {
-            notes.Report(rule, pointer, address, message);
-            return null;
-        }
+    private int _listed;
 
+    /// <returns>Null where the value counts as missing, which has then been reported.</returns>
+    public SourceNode? Read(Cell cell, ColumnKind kind, string pointer)
+    {
         return cell.Kind switch
         {
-            CellKind.Text => Text(cell.Raw, kind, pointer, address),
-            CellKind.Number => Number(cell, kind, pointer, address),
+            CellKind.Text => Text(cell.Raw, kind, pointer),
+            CellKind.Number => Number(cell, kind, pointer),
             CellKind.Boolean => Boolean(cell.Raw is "1" or "true", kind, pointer),
-            CellKind.IsoDate => IsoDate(cell.Raw, kind, pointer, address),
-            CellKind.Error => Refuse(WorkbookFindings.ErrorCell, $"the cell holds the error {Shown(cell.Raw)}"),
-            CellKind.FormulaWithoutValue => Refuse(WorkbookFindings.FormulaWithoutValue, "the formula was saved without its result"),
-            _ => Refuse(WorkbookFindings.UnreadableCell, "the cell's content is damaged"),
+            CellKind.IsoDate => IsoDate(cell.Raw, kind, pointer),
+            CellKind.Error => Report(WorkbookFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
+            CellKind.FormulaWithoutValue => Report(WorkbookFindings.FormulaWithoutValue, pointer, "the formula was saved without its result"),
+            _ => Report(WorkbookFindings.UnreadableCell, pointer, "the cell's content is damaged"),
         };
     }
 
     /// <summary>At most forty characters of what stands in a cell, for a message.</summary>
     public static string Shown(string raw) => raw.Length <= 40 ? raw : raw[..40] + "…";
 
-    private SourceNode? Text(string text, ColumnKind kind, string pointer, string address) => kind switch
+    private SourceNode? Text(string text, ColumnKind kind, string pointer) => kind switch
     {
-        ColumnKind.List => List(text, pointer, address),
+        ColumnKind.List => List(text, pointer),
         ColumnKind.Flag when text.Equals("yes", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, true),
         ColumnKind.Flag when text.Equals("no", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, false),
         ColumnKind.Number or ColumnKind.NumberInList when IsNumber(text) => new NumberNode(pointer, text),
@@ -50,79 +46,79 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     private static SourceNode Boolean(bool value, ColumnKind kind, string pointer) =>
         kind is ColumnKind.Flag ? new BooleanNode(pointer, value) : new TextNode(pointer, value ? "TRUE" : "FALSE");
 
-    private ListNode? List(string text, string pointer, string address)
+    private ListNode? List(string text, string pointer)
     {
         var entries = text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (entries.Length > WorkbookLimits.ListEntries)
         {
-            notes.Report(WorkbookFindings.ListTooLong, pointer, address, "the cell lists more than 200 things");
+            notes.Report(WorkbookFindings.ListTooLong, pointer, "the cell lists more than 200 things");
             return null;
         }
+        if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
+            throw new UnreadableWorkbookException("The workbook lists more things in its cells than any recorded visit does.");
         var nodes = entries.Select((entry, n) => new TextNode(string.Create(CultureInfo.InvariantCulture, $"{pointer}/{n}"), entry)).ToList();
-        foreach (var node in nodes)
-            notes.Place(node.Pointer, address);
         return new ListNode(pointer, nodes);
     }
 
-    private SourceNode? IsoDate(string raw, ColumnKind kind, string pointer, string address)
+    private SourceNode? IsoDate(string raw, ColumnKind kind, string pointer)
     {
         var at = raw.IndexOf('T', StringComparison.Ordinal);
         var hasTime = at == 0 || (at > 0 && raw.AsSpan(at + 1).IndexOfAnyExcept("0:.Z") >= 0);
         if (kind is not ColumnKind.Date)
-            return Report(WorkbookFindings.DateNotExpected, pointer, address, $"the cell holds the date {Shown(raw)}");
+            return Report(WorkbookFindings.DateNotExpected, pointer, $"the cell holds the date {Shown(raw)}");
         return hasTime
-            ? Report(WorkbookFindings.TimeNotDate, pointer, address, $"the cell holds the time {Shown(raw)}")
+            ? Report(WorkbookFindings.TimeNotDate, pointer, $"the cell holds the time {Shown(raw)}")
             : new TextNode(pointer, at < 0 ? raw : raw[..at]);
     }
 
-    private SourceNode? Number(Cell cell, ColumnKind kind, string pointer, string address)
+    private SourceNode? Number(Cell cell, ColumnKind kind, string pointer)
     {
         if (CellDigits.Parse(cell.Raw) is not { } number)
-            return Report(WorkbookFindings.UnreadableCell, pointer, address, $"{Shown(cell.Raw)} is not a number that can be read");
+            return Report(WorkbookFindings.UnreadableCell, pointer, $"{Shown(cell.Raw)} is not a number that can be read");
         if (cell.Format.Kind is FormatKind.Percent)
-            return Report(WorkbookFindings.PercentNotExpected, pointer, address, $"the cell shows {CellDigits.Plain(number)} as a percentage");
+            return Report(WorkbookFindings.PercentNotExpected, pointer, $"the cell shows {CellDigits.Plain(number)} as a percentage");
         if (kind is ColumnKind.Date)
-            return Date(number, cell, pointer, address);
+            return Date(number, cell, pointer);
         if (cell.Format.Kind is FormatKind.Date or FormatKind.DateAndTime or FormatKind.Time or FormatKind.Duration)
-            return Report(WorkbookFindings.DateNotExpected, pointer, address, DateMessage(number));
+            return Report(WorkbookFindings.DateNotExpected, pointer, DateMessage(number));
         if (kind is ColumnKind.Number or ColumnKind.NumberInList or ColumnKind.Flag)
             return new NumberNode(pointer, CellDigits.Plain(number));
-        return Digits(number, cell, kind, pointer, address);
+        return Digits(number, cell, kind, pointer);
     }
 
-    private string DateMessage(double number) => SerialDate.Day(number, counts1904) is { } day
+    private string DateMessage(double number) => SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day
         ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
         : "the cell holds a time";
 
-    private TextNode? Date(double number, Cell cell, string pointer, string address)
+    private TextNode? Date(double number, Cell cell, string pointer)
     {
         if (cell.Format.Kind is FormatKind.Plain or FormatKind.Zeros)
             return new TextNode(pointer, CellDigits.Plain(number));
         var isTime = cell.Format.Kind is FormatKind.Time or FormatKind.Duration;
         if (isTime || (cell.Format.Kind is FormatKind.DateAndTime && number != Math.Floor(number)))
-            return Report(WorkbookFindings.TimeNotDate, pointer, address, "the cell holds a time of day or a span of hours") as TextNode;
-        if (SerialDate.Day(number, counts1904) is { } day)
+            return Report(WorkbookFindings.TimeNotDate, pointer, "the cell holds a time of day or a span of hours") as TextNode;
+        if (SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day)
             return new TextNode(pointer, NodaTime.Text.LocalDatePattern.Iso.Format(day));
-        return Report(WorkbookFindings.NoSuchDay, pointer, address, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar") as TextNode;
+        return Report(WorkbookFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar") as TextNode;
     }
 
-    private SourceNode Digits(double number, Cell cell, ColumnKind kind, string pointer, string address)
+    private SourceNode Digits(double number, Cell cell, ColumnKind kind, string pointer)
     {
         var digits = CellDigits.Plain(number);
         if (cell.Format.Kind is FormatKind.Zeros)
             digits = digits.PadLeft(cell.Format.Zeros, '0');
         else if (CellDigits.MayHaveLostDigits(number))
-            Report(WorkbookFindings.DigitsLost, pointer, address, $"{Shown(digits)} stands in a number cell");
+            Report(WorkbookFindings.DigitsLost, pointer, $"{Shown(digits)} stands in a number cell");
         else if (kind is ColumnKind.Identity)
-            Report(WorkbookFindings.NumberAsIdentity, pointer, address, $"{digits} stands in a number cell");
+            Report(WorkbookFindings.NumberAsIdentity, pointer, $"{digits} stands in a number cell");
         return kind is ColumnKind.List
             ? new ListNode(pointer, [new TextNode($"{pointer}/0", digits)])
             : new TextNode(pointer, digits);
     }
 
-    private SourceNode? Report(RuleInfo rule, string pointer, string address, string message)
+    private SourceNode? Report(RuleInfo rule, string pointer, string message)
     {
-        notes.Report(rule, pointer, address, message);
+        notes.Report(rule, pointer, message);
         return null;
     }
 }

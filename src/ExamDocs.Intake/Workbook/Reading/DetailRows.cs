@@ -15,7 +15,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         var examination = ExaminationOf(row, key, out var belongs);
         var entry = examination.List(shape.Path).AddObject();
         filling.Fill(entry, row, c => !Keys.Contains(c.Path, StringComparer.Ordinal));
-        ReportIfCarried(row, key, belongs, entry.Pointer);
+        ReportIfCarried(row, key, belongs, PlaceOfFault(key, shape, entry));
         if (shape.Role is SheetRole.EarlierObservations)
             CheckEarlier(examination, entry, row, key);
         return entry;
@@ -42,7 +42,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         {
             filling.Fill(observation, row, c => c.Path is "photo");
         }
-        ReportIfCarried(row, key, belongs, observation.Pointer);
+        ReportIfCarried(row, key, belongs, $"{observation.Pointer}/item");
         return observation;
     }
 
@@ -65,7 +65,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
     private DraftObject Carrier(RowView row, string? item, string? day)
     {
         var examination = record.List("examinations").AddObject();
-        notes.Place(examination.Pointer, row.Place);
+        notes.PlaceRow(examination.Pointer, row);
         if (item is not null)
             examination.Add("item", new TextNode($"{examination.Pointer}/item", item));
         if (day is not null)
@@ -74,13 +74,19 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         return examination;
     }
 
+    /// <summary>
+    /// A danger of no known item may be any item's: its fault is put outside the record, where it reaches them all.
+    /// </summary>
+    private string PlaceOfFault(DraftObject key, SheetShape shape, DraftObject entry) =>
+        shape.Path is "defects" && !index.HasItem(key.Text("item")) ? key.Pointer : $"{entry.Pointer}/item";
+
     private void ReportIfCarried(RowView row, DraftObject key, bool belongs, string pointer)
     {
         var (item, day) = (key.Text("item"), key.Text("examinedOn"));
         if (item is null)
-            notes.Report(WorkbookFindings.NoItemNamed, $"{pointer}/item", row.Place, "the row names no item");
+            notes.Report(WorkbookFindings.NoItemNamed, pointer, row.Place, "the row names no item");
         else if (!belongs)
-            notes.Report(WorkbookFindings.NoExamination, $"{pointer}/item", row.Place, day is null
+            notes.Report(WorkbookFindings.NoExamination, pointer, row.Place, day is null
                 ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
                 : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}", item);
     }

@@ -5,6 +5,7 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>Finds the examination that a row of another sheet speaks of, by its item and date.</summary>
 internal sealed class ExaminationIndex
 {
+    private readonly HashSet<string> _items = new(StringComparer.Ordinal);
     private readonly Dictionary<string, DraftObject> _inItemRow = new(StringComparer.Ordinal);
     private readonly Dictionary<ItemAndDay, DraftObject> _byDay = [];
     private readonly Dictionary<ItemAndDay, DraftObject> _carriers = [];
@@ -12,6 +13,11 @@ internal sealed class ExaminationIndex
 
     /// <summary>The visit's date as typed, which holds where an item's row gives none.</summary>
     public string? VisitDay { get; set; }
+
+    /// <summary>Remembers that the record has an item of this id.</summary>
+    public void AddItem(string? item) => _items.Add(item ?? "");
+
+    public bool HasItem(string? item) => item is not null && _items.Contains(item);
 
     /// <summary>Adds the examination in an item's own row.</summary>
     /// <returns>False where the item has one of that day already.</returns>

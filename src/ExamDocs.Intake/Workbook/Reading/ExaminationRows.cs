@@ -16,6 +16,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(item, row, c => c.Group is ColumnGroup.Item);
         if (shape.Category is { } category)
             item.Add("category", new TextNode($"{item.Pointer}/category", category.Id));
+        index.AddItem(item.Text("id"));
         if (row.AnyFilled(c => c.Group is not ColumnGroup.Item))
             AddExaminationOf(row, item);
         return item;
@@ -44,7 +45,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         if (id is not null)
             examination.Add("item", new TextNode($"{examination.Pointer}/item", id));
         filling.Fill(examination, row, c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion);
-        notes.Place($"{examination.Pointer}/item", notes.Cells.GetValueOrDefault($"{item.Pointer}/id", row.Place));
+        notes.Place($"{examination.Pointer}/item", row, row.Columns.FirstOrDefault(c => c.Column.Path is "id").Index is var at and > 0 ? at : 1);
         AddObservations(examination, row);
         if (!index.AddInItemRow(id, examination))
             ReportSameDay(examination, row, id);
@@ -60,9 +61,12 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         var notesLeft = row.Columns.Where(c => c.Column.Group is ColumnGroup.CriterionNote)
             .GroupBy(c => c.Column.Path, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => new Queue<int>(g.Select(c => c.Index)), StringComparer.Ordinal);
+        var placed = false;
         foreach (var (index, column) in row.Columns.Where(c => c.Column.Group is ColumnGroup.Criterion))
         {
-            notes.Place(observations.Pointer, row.Address(index));
+            if (!placed)
+                notes.Place(observations.Pointer, row, index);
+            placed = true;
             int? noteIndex = notesLeft.TryGetValue(column.Path, out var left) && left.TryDequeue(out var next) ? next : null;
             AddObservation(observations, row, column.Path, index, noteIndex);
         }
@@ -77,18 +81,15 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
     {
         Cell? state = stateIndex is { } s ? row.At(s) : null;
         Cell? note = noteIndex is { } n ? row.At(n) : null;
-        var place = row.Address(stateIndex ?? noteIndex ?? 1);
         if (state is null && note is null)
-        {
-            notes.Place($"{observations.Pointer}/{criterion}", place);
             return;
-        }
         var observation = observations.AddObject();
-        notes.Place(observation.Pointer, place);
-        notes.Place($"{observation.Pointer}/criterion", place);
+        notes.Place(observation.Pointer, row, stateIndex ?? noteIndex ?? 1);
+        if (noteIndex is { } noteColumn)
+            notes.Place($"{observation.Pointer}/note", row, noteColumn);
         observation.Add("criterion", new TextNode($"{observation.Pointer}/criterion", criterion));
-        filling.Put(observation, State, state, place);
-        filling.Put(observation, Note, note, noteIndex is { } at ? row.Address(at) : place);
+        filling.Put(observation, State, state);
+        filling.Put(observation, Note, note);
         index.AddObservation(observations, criterion, observation);
     }
 }

@@ -6,7 +6,7 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>What reading notes down on the way: where everything stood, and what was wrong.</summary>
 internal sealed class ReadingNotes
 {
-    private readonly Dictionary<string, string> _cells = new(StringComparer.Ordinal);
+    private readonly PlaceMap _cells = new();
     private readonly List<Finding> _findings = [];
 
     public IReadOnlyDictionary<string, string> Cells => _cells;
@@ -14,14 +14,27 @@ internal sealed class ReadingNotes
     public IReadOnlyList<Finding> Findings => _findings;
 
     /// <summary>Notes where a place of the record stood; of two cells the first counts.</summary>
-    public void Place(string pointer, string address) => _cells.TryAdd(pointer, address);
+    public void Place(string pointer, string address) => _cells.Add(pointer, address);
+
+    /// <inheritdoc cref="Place(string, string)"/>
+    public void Place(string pointer, RowView row, int column) => _cells.Add(pointer, row, column);
+
+    /// <summary>Notes the row that an object was read from, and with it the places of its members.</summary>
+    public void PlaceRow(string pointer, RowView row) => _cells.AddRow(pointer, row);
+
+    /// <summary>Reports at a place that is noted already, or lies within one that is.</summary>
+    public void Report(RuleInfo rule, string pointer, string message)
+    {
+        _findings.Add(rule.At(pointer, message));
+        RefuseTooMany();
+    }
 
     public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null)
     {
-        Place(pointer, address);
+        if (!_cells.ContainsKey(pointer))
+            Place(pointer, address);
         _findings.Add(rule.At(pointer, message, item: item));
-        if (_findings.Count > WorkbookLimits.Findings)
-            throw new UnreadableWorkbookException("The workbook has more than 5,000 faults. Begin again from a fresh capture workbook.");
+        RefuseTooMany();
     }
 
     /// <summary>A pointer for a place outside the record: the sheet, or a cell on it.</summary>
@@ -31,4 +44,10 @@ internal sealed class ReadingNotes
     /// <summary>RFC 6901: ~ and / within a member's name.</summary>
     public static string Escape(string name) =>
         name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+
+    private void RefuseTooMany()
+    {
+        if (_findings.Count > WorkbookLimits.Findings)
+            throw new UnreadableWorkbookException("The workbook has more than 5,000 faults. Begin again from a fresh capture workbook.");
+    }
 }

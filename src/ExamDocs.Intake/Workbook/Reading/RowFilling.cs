@@ -6,16 +6,16 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>Puts a row's cells into the object they belong to, noting the place of each.</summary>
 internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
 {
-    /// <summary>Puts the columns chosen; an empty one is noted as the place where its value would stand.</summary>
+    /// <summary>Puts the columns chosen, and notes the row as the place of the object.</summary>
     public void Fill(DraftObject target, RowView row, Func<Column, bool> which)
     {
-        notes.Place(target.Pointer, row.Place);
+        notes.PlaceRow(target.Pointer, row);
         foreach (var (index, column) in row.Columns.Where(c => which(c.Column)))
         {
             if (column.Kind is ColumnKind.NumberInList)
-                AddToList(target, column, row.At(index), row.Address(index));
+                AddToList(target, column, row, index);
             else
-                Put(target, column, row.At(index), row.Address(index));
+                Put(target, column, row.At(index));
         }
     }
 
@@ -35,29 +35,23 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
         }
     }
 
-    /// <summary>Puts one cell, or notes its place where it is empty.</summary>
-    /// <returns>The text put; null where there is none.</returns>
-    public string? Put(DraftObject target, Column column, Cell? cell, string address)
+    /// <summary>Puts one cell, where it is filled.</summary>
+    public void Put(DraftObject target, Column column, Cell? cell)
     {
-        var pointer = $"{target.Pointer}/{column.Path}";
-        notes.Place(pointer, address);
-        if (cell is not { } filled || reading.Read(filled, column.Kind, pointer, address) is not { } node)
-            return null;
+        if (cell is not { } filled || reading.Read(filled, column.Kind, $"{target.Pointer}/{column.Path}") is not { } node)
+            return;
         var steps = column.Path.Split('/');
         var owner = steps[..^1].Aggregate(target, (draft, step) => draft.Child(step));
-        notes.Place(owner.Pointer, address);
         owner.Add(steps[^1], node);
-        return (node as TextNode)?.Text;
     }
 
-    private void AddToList(DraftObject target, Column column, Cell? cell, string address)
+    private void AddToList(DraftObject target, Column column, RowView row, int index)
     {
         var list = target.List(column.Path);
-        notes.Place(list.Pointer, address);
-        if (cell is not { } filled)
+        if (row.At(index) is not { } filled)
             return;
         var pointer = list.Next;
-        notes.Place(pointer, address);
-        list.Add(reading.Read(filled, column.Kind, pointer, address) ?? new NullNode(pointer));
+        notes.Place(pointer, row, index);
+        list.Add(reading.Read(filled, column.Kind, pointer) ?? new NullNode(pointer));
     }
 }

@@ -27,11 +27,18 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, ReadingN
         Cell? value = cells.TryGetValue(ValueColumn, out var second) ? second : null;
         var column = VisitSheet.Shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal));
         if (column is not null)
-            filling.Put(heading is VisitSheet.FormatHeading ? record : record.Child("visit"), column, value, At(ValueColumn));
+            Put(heading is VisitSheet.FormatHeading ? record : record.Child("visit"), column, value, At(ValueColumn));
         else if (value is not null)
             notes.Report(WorkbookFindings.UnknownColumn, $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}", At(ValueColumn),
                 $"'{CellReading.Shown(first.Raw ?? "")}' is no particular of a visit");
 
         string Outside(int at) => $"/visit/{CellAddress.Letters(at)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+    }
+
+    private void Put(DraftObject target, Column column, Cell? value, string address)
+    {
+        notes.Place($"{target.Pointer}/{column.Path}", address);
+        notes.Place($"{target.Pointer}/{column.Path.Split('/')[0]}", address);
+        filling.Put(target, column, value);
     }
 }

@@ -1,0 +1,32 @@
+#!/usr/bin/env bash
+# Installs what printing and testing need, where apt may; else says exactly what to install. Quick when all is there.
+# Usage: setup.sh print|test
+set -euo pipefail
+
+need_print() {
+  [ -x "${EXAMDOCS_BROWSER:-/usr/lib/chromium/chromium-headless-shell}" ] || command -v chromium >/dev/null || command -v google-chrome >/dev/null || echo chromium-headless-shell
+  fc-list 2>/dev/null | grep -q 'NotoSans-Regular' || echo fonts-noto-core
+}
+need_test() {
+  need_print
+  command -v pdftotext >/dev/null || echo poppler-utils
+  command -v qpdf >/dev/null || echo qpdf
+  command -v soffice >/dev/null || echo libreoffice-calc
+}
+
+command -v dotnet >/dev/null || { echo "Install the .NET SDK that global.json names, then run this again." >&2; exit 1; }
+command -v fc-list >/dev/null || missing_fontconfig=fontconfig
+missing="${missing_fontconfig:-} $("need_${1:-print}" | tr '\n' ' ')"
+missing="$(echo "$missing" | xargs)"
+[ -z "$missing" ] && exit 0
+
+if command -v apt-get >/dev/null && { [ "$(id -u)" = 0 ] || sudo -n true 2>/dev/null; }; then
+  as_root() { if [ "$(id -u)" = 0 ]; then "$@"; else sudo "$@"; fi; }
+  echo "Installing: $missing"
+  as_root apt-get update -qq
+  # shellcheck disable=SC2086
+  DEBIAN_FRONTEND=noninteractive as_root apt-get install -y -qq --no-install-recommends $missing >/dev/null
+else
+  echo "Please install these Debian packages (or their like), then run this again: $missing" >&2
+  exit 1
+fi

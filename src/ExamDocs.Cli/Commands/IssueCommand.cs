@@ -1,0 +1,81 @@
+using System.CommandLine;
+using System.Globalization;
+using ExamDocs.Templates;
+using ExamDocs.UseCases;
+
+namespace ExamDocs.Cli.Commands;
+
+/// <summary><c>examdocs issue</c>: the main job.</summary>
+internal static class IssueCommand
+{
+    private static readonly Argument<string[]> Inputs = new("INPUT")
+    {
+        Description = "Records: workbooks (.xlsx) or JSON.",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    private static readonly Option<DirectoryInfo> Out = new("--out")
+    {
+        Description = "Folder for the documents; made where it is missing.",
+        HelpName = "DIR",
+        Required = true,
+    };
+
+    private static readonly Option<bool> PerItem = new("--per-item") { Description = "One report for each item instead of a schedule of all." };
+
+    private static readonly Option<string?> Only = new("--only") 
+    {
+        Description = $"Only documents of this kind: {string.Join(", ", DocumentTypes.All.Select(t => t.Kind))}.",
+        HelpName = "KIND",
+    };
+
+    static IssueCommand() => Only.AcceptOnlyFromAmong([.. DocumentTypes.All.Select(t => t.Kind)]);
+
+    public static Command Create()
+    {
+        var command = new Command("issue", "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals.")
+        {
+            Inputs, Out, PerItem, Only,
+        };
+        command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
+        return command;
+    }
+
+    private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
+    {
+        var folder = parsed.GetRequiredValue(Out).FullName;
+        var result = await IssueDocuments.RunAsync(
+            new IssueRequest
+            {
+                Inputs = parsed.GetRequiredValue(Inputs),
+                OutFolder = folder,
+                RegisterPath = CommonOptions.RegisterPath(parsed),
+                Today = CommonOptions.Today(),
+                PerItem = parsed.GetValue(PerItem),
+                Only = parsed.GetValue(Only),
+            },
+            cancellation);
+        Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
+        return result.Failure is null ? CheckCommand.ExitOf(result.Inputs) : ExitCode.Machinery;
+    }
+
+    private static void Print(IssueResult result, string folder, bool quiet)
+    {
+        FindingsPrinter.Print(result.Inputs, quiet);
+        foreach (var remark in result.Remarks)
+            Console.Error.WriteLine(remark);
+        if (!quiet)
+        {
+            foreach (var refusal in result.Refused)
+                Console.Error.WriteLine($"{refusal.Item}: no report or certificate: {string.Join(" ", refusal.Codes)}");
+            foreach (var issued in result.Documents)
+                Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.IssuedNow ? "" : "  (issued before)")}");
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
+        }
+        if (result.Failure is { } failure)
+            Console.Error.WriteLine($"stopped: {failure}. What is listed is whole; run the command again to go on.");
+    }
+
+    private static string Items(IReadOnlyList<string> items) => items.Count <= 3
+        ? string.Join(", ", items) : string.Create(CultureInfo.InvariantCulture, $"{items.Count} items");
+}

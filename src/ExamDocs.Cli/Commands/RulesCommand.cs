@@ -1,0 +1,54 @@
+using System.CommandLine;
+using ExamDocs.Core.Findings;
+using ExamDocs.UseCases;
+
+namespace ExamDocs.Cli.Commands;
+
+/// <summary><c>examdocs rules</c>: prints what is checked and determined, and why.</summary>
+internal static class RulesCommand
+{
+    private static readonly Argument<string?> Code = new("CODE")
+    {
+        Description = "One rule, for example PAR005 or W1. Without it: all of them, one a line.",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    private static readonly Option<bool> Json = new("--json") { Description = "Print as JSON." };
+
+    public static Command Create()
+    {
+        var command = new Command("rules", "Prints the rules: code, severity or outcome, title; one in full.") { Code, Json };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult parsed)
+    {
+        var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
+        var code = parsed.GetValue(Code);
+        var rules = code is null ? RuleList.All : RuleList.Find(code) is { } one ? [one] : [];
+        if (rules.Count == 0)
+        {
+            error.WriteLine($"There is no rule '{code}'.{Hint(code!)} Run examdocs rules to see them all.");
+            return ExitCode.Refused;
+        }
+        output.WriteLine(parsed.GetValue(Json) ? RuleList.ToJson(rules)
+            : code is null ? string.Join(Environment.NewLine, rules.Select(Line))
+            : InFull(rules[0]));
+        return ExitCode.Done;
+    }
+
+    private static string Hint(string code) =>
+        NearMiss.Of(code, RuleList.All.Select(r => r.Code)) is { } near ? $" Did you mean '{near}'?" : "";
+
+    private static string Line(RuleText rule) => $"{rule.Code,-7} {rule.Weight,-12} {rule.Title}";
+
+    private static string InFull(RuleText rule) => string.Join(Environment.NewLine, new[]
+    {
+        $"{rule.Code}: {rule.Title}",
+        $"{(rule.Outcome is null ? "Severity" : "Outcome")}: {rule.Weight}",
+        $"Why: {rule.Why}",
+        rule.Hint is null ? null : $"What to type: {rule.Hint}",
+        $"Source: {rule.Source}",
+    }.OfType<string>());
+}

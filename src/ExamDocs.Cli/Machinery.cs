@@ -1,0 +1,22 @@
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Register;
+
+namespace ExamDocs.Cli;
+
+/// <summary>Turns a failure of disk, browser or register into one sentence and its exit code.</summary>
+internal static class Machinery
+{
+    public static async Task<int> GuardAsync(Func<Task<int>> run)
+    {
+        try
+        {
+            return await run();
+        }
+        catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException or RegisterInUseException
+            or RegisterRefusedException or Microsoft.Data.Sqlite.SqliteException)
+        {
+            await Console.Error.WriteLineAsync($"stopped: {e.Message}");
+            return ExitCode.Machinery;
+        }
+    }
+}

@@ -1,0 +1,114 @@
+using PuppeteerSharp;
+
+namespace ExamDocs.Documents.Browsing;
+
+/// <summary>A browser that prints HTML to PDF, one document at a time, with no way out to a network or a file.</summary>
+public sealed class Browser : IAsyncDisposable
+{
+    private readonly string _path;
+    private readonly TimeSpan _limit;
+    private readonly SemaphoreSlim _one = new(1, 1);
+    private IBrowser _browser;
+
+    private Browser(string path, TimeSpan limit, IBrowser browser) => (_path, _limit, _browser) = (path, limit, browser);
+
+    internal int? ProcessId => _browser.Process?.Id;
+
+    /// <param name="path">The browser's program; null to look for one.</param>
+    /// <param name="limit">The longest that one document may take; null for two minutes.</param>
+    /// <exception cref="BrowserMissing">There is no browser.</exception>
+    /// <exception cref="BrowserDidNotStart">It did not start.</exception>
+    public static async Task<Browser> StartAsync(string? path = null, TimeSpan? limit = null)
+    {
+        var found = path ?? BrowserPath.Find();
+        var bound = limit ?? TimeSpan.FromMinutes(2);
+        return new Browser(found, bound, await LaunchAsync(found, bound));
+    }
+
+    /// <summary>Prints a document; a crash is tried once more with a new browser.</summary>
+    /// <exception cref="PrintException">The machinery failed; nothing was printed.</exception>
+    public async Task<byte[]> PrintAsync(string html, CancellationToken cancellation = default)
+    {
+        await _one.WaitAsync(cancellation);
+        try
+        {
+            try
+            {
+                return await PrintOnceAsync(html, cancellation);
+            }
+            catch (BrowserCrashed)
+            {
+                await RestartAsync();
+                return await PrintOnceAsync(html, cancellation);
+            }
+            catch (PrintTimedOut)
+            {
+                await RestartAsync();
+                throw;
+            }
+        }
+        finally
+        {
+            _one.Release();
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await CloseAsync(_browser);
+        _one.Dispose();
+    }
+
+    private async Task<byte[]> PrintOnceAsync(string html, CancellationToken cancellation)
+    {
+        using var job = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        var printing = PrintPage.PrintAsync(_browser, html, _limit);
+        var first = await Task.WhenAny(printing, Task.Delay(_limit, job.Token));
+        if (first == printing)
+        {
+            await job.CancelAsync();
+            return await printing;
+        }
+        Forget(printing);
+        cancellation.ThrowIfCancellationRequested();
+        throw new PrintTimedOut(_limit);
+    }
+
+    private async Task RestartAsync()
+    {
+        await CloseAsync(_browser);
+        _browser = await LaunchAsync(_path, _limit);
+    }
+
+    private static async Task<IBrowser> LaunchAsync(string path, TimeSpan limit)
+    {
+        try
+        {
+            return await Puppeteer.LaunchAsync(Lockdown.Options(path, limit));
+        }
+        catch (Exception e) when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
+        {
+            throw new BrowserDidNotStart(path, e);
+        }
+    }
+
+    private static async Task CloseAsync(IBrowser browser)
+    {
+        var process = browser.Process;
+        try
+        {
+            await browser.CloseAsync().WaitAsync(TimeSpan.FromSeconds(5));
+        }
+        catch (Exception e) when (e is PuppeteerException or ProcessException or TimeoutException or IOException or InvalidOperationException)
+        {
+            // A browser that cannot be asked to close is ended below.
+        }
+        if (process is { HasExited: false })
+            process.Kill(entireProcessTree: true);
+        await browser.DisposeAsync();
+    }
+
+    // Its failure is already told as a time-out; observed here so that it is not reported a second time.
+    private static void Forget(Task task) =>
+        _ = task.ContinueWith(static t => _ = t.Exception, CancellationToken.None, TaskContinuationOptions.OnlyOnFaulted, TaskScheduler.Default);
+}

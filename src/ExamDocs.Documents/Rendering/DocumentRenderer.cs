@@ -1,0 +1,47 @@
+using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Notice;
+using ExamDocs.Templates.Report;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging.Abstractions;
+
+namespace ExamDocs.Documents.Rendering;
+
+/// <summary>Turns models into HTML. The same model always gives the same HTML.</summary>
+public sealed class DocumentRenderer : IAsyncDisposable
+{
+    private readonly ServiceProvider _services = new ServiceCollection().BuildServiceProvider();
+
+    public Task<string> HtmlAsync(ReportModel model) => RenderAsync(ReportDocument.Of(model));
+
+    public Task<string> HtmlAsync(NoticeModel model) => RenderAsync(NoticeDocument.Of(model));
+
+    public Task<string> HtmlAsync(CertificateModel model) => RenderAsync(CertificateDocument.Of(model));
+
+    public Task<string> HtmlAsync(LabelModel model) => RenderAsync(LabelDocument.Of(model));
+
+    public ValueTask DisposeAsync() => _services.DisposeAsync();
+
+    // A renderer keeps everything it ever rendered alive, so each document gets its own.
+    private async Task<string> RenderAsync(RenderFragment fragment)
+    {
+        await using var renderer = new HtmlRenderer(_services, NullLoggerFactory.Instance);
+        return await renderer.Dispatcher.InvokeAsync(async () =>
+        {
+            var parameters = ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { [nameof(Fragment.Content)] = fragment });
+            var root = await renderer.RenderComponentAsync<Fragment>(parameters);
+            return root.ToHtmlString();
+        });
+    }
+
+    private sealed class Fragment : ComponentBase
+    {
+        [Parameter]
+        public RenderFragment? Content { get; set; }
+
+        protected override void BuildRenderTree(Microsoft.AspNetCore.Components.Rendering.RenderTreeBuilder builder) =>
+            builder.AddContent(0, Content);
+    }
+}

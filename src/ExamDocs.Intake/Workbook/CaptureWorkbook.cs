@@ -1,0 +1,54 @@
+using ClosedXML.Excel;
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Workbook.Shape;
+using ExamDocs.Intake.Workbook.Writing;
+
+namespace ExamDocs.Intake.Workbook;
+
+/// <summary>Writes a workbook to record a visit in, empty or filled in; <see cref="WorkbookReader"/> reads it back.</summary>
+public static class CaptureWorkbook
+{
+    /// <summary>Six readings are more than anybody takes at one place; more columns are made where a record has more.</summary>
+    private const int Readings = 6;
+
+    /// <summary>The format wants a date of making; a fixed one keeps equal content equal, whenever it is written.</summary>
+    private static readonly DateTime Made = new(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc);
+
+    /// <param name="output">Where the workbook is written; it is left open.</param>
+    /// <param name="categories">Which item sheets to make; those that the record's items need are made in any case.</param>
+    /// <param name="record">What to fill in; null for empty sheets.</param>
+    /// <param name="identitiesOnly">
+    /// Fill in only what still holds at the next visit: parties, people, items, limits. The day an item was examined in
+    /// the record becomes its last examination.
+    /// </param>
+    public static void Write(Stream output, IReadOnlyList<Category> categories, ExaminationRecord? record, bool identitiesOnly)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(categories);
+        var content = identitiesOnly && record is not null ? NextVisit.Of(record) : record ?? new ExaminationRecord();
+        var items = ItemSheets(categories, content);
+        var rows = new CaptureRows(content, items);
+        var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
+        using var workbook = new XLWorkbook();
+        (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);
+        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, OtherSheets.People, .. items, .. after]);
+        FixedSheets.WriteVisit(workbook, rows.Visit());
+        var writing = new SheetWriting(workbook, new DropDowns(workbook));
+        foreach (var sheet in new[] { OtherSheets.People }.Concat(items).Concat(after))
+            writing.Write(sheet, rows.Of(sheet));
+        using var whole = new MemoryStream();
+        workbook.SaveAs(whole);
+        whole.WriteTo(output);
+    }
+
+    private static List<SheetShape> ItemSheets(IReadOnlyList<Category> categories, ExaminationRecord record)
+    {
+        var used = record.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
+        var chosen = categories.Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
+        var sheets = Catalogue.All.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id)).Select(WorkbookShape.Items).ToList();
+        if (used.Any(id => Catalogue.Find(id) is null))
+            sheets.Add(WorkbookShape.OtherItems);
+        return sheets;
+    }
+}

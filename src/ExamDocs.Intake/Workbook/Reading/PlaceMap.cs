@@ -1,0 +1,88 @@
+using System.Collections;
+using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>
+/// Where every place of the record stood. Most are not written down one by one, which would cost more than the record
+/// itself: an object of the record knows its row, and a place within it is found by its column.
+/// </summary>
+internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
+{
+    private const string Observations = "observations/";
+
+    private readonly Dictionary<string, CellPlace> _exact = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, RowView> _rows = new(StringComparer.Ordinal);
+
+    /// <summary>Number of places written down, not of those that can be found.</summary>
+    public int Count => _exact.Count + _rows.Count;
+
+    public IEnumerable<string> Keys => this.Select(p => p.Key);
+
+    public IEnumerable<string> Values => this.Select(p => p.Value);
+
+    public string this[string key] => TryGetValue(key, out var place) ? place : throw new KeyNotFoundException(key);
+
+    /// <summary>Notes one place; of two the first counts.</summary>
+    public void Add(string pointer, RowView row, int column) => _exact.TryAdd(pointer, new CellPlace(row, column, null));
+
+    /// <inheritdoc cref="Add(string, RowView, int)"/>
+    public void Add(string pointer, string address) => _exact.TryAdd(pointer, new CellPlace(null, 0, address));
+
+    /// <summary>Notes the row that an object of the record was read from.</summary>
+    public void AddRow(string pointer, RowView row) => _rows.TryAdd(pointer, row);
+
+    public bool ContainsKey(string key) => TryGetValue(key, out _);
+
+    public bool TryGetValue(string key, [MaybeNullWhen(false)] out string value)
+    {
+        value = _exact.TryGetValue(key, out var exact) ? exact.Address : InRow(key);
+        return value is not null;
+    }
+
+    /// <summary>The places written down, and for every row its columns.</summary>
+    public IEnumerator<KeyValuePair<string, string>> GetEnumerator() => _exact.Select(p => KeyValuePair.Create(p.Key, p.Value.Address))
+        .Concat(_rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.Place)))
+        .Concat(_rows.SelectMany(r => r.Value.Columns.Where(c => IsMember(c.Column))
+            .Select(c => $"{r.Key}/{c.Column.Path}").Distinct(StringComparer.Ordinal)
+            .Where(key => !_exact.ContainsKey(key)).Select(key => KeyValuePair.Create(key, this[key]))))
+        .GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private static bool IsMember(Column column) => column.Group is not (ColumnGroup.Criterion or ColumnGroup.CriterionNote);
+
+    private string? InRow(string pointer)
+    {
+        for (var end = pointer.Length; end > 0; end = pointer.LastIndexOf('/', end - 1))
+        {
+            if (!_rows.TryGetValue(pointer[..end], out var row))
+                continue;
+            return end == pointer.Length ? row.Place : Column(row, pointer[(end + 1)..]);
+        }
+        return null;
+    }
+
+    private static string? Column(RowView row, string path)
+    {
+        var criterion = path.StartsWith(Observations, StringComparison.Ordinal) ? path[Observations.Length..] : null;
+        foreach (var (index, column) in row.Columns)
+        {
+            if (IsMember(column) ? Meets(column.Path, path) : string.Equals(column.Path, criterion, StringComparison.Ordinal))
+                return row.Address(index);
+        }
+        return null;
+    }
+
+    /// <summary>The same member, one within it, or the one it is within.</summary>
+    private static bool Meets(string column, string path) => string.Equals(column, path, StringComparison.Ordinal)
+        || column.StartsWith(path + "/", StringComparison.Ordinal) || path.StartsWith(column + "/", StringComparison.Ordinal);
+
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct CellPlace(RowView? Row, int Column, string? Written)
+    {
+        public string Address => Written ?? Row!.Address(Column);
+    }
+}

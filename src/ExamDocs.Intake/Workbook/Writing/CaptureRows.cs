@@ -1,0 +1,145 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Writing;
+
+/// <summary>A row to write: what stands under which heading.</summary>
+internal sealed class CaptureRow : Dictionary<string, SourceNode>
+{
+    public CaptureRow()
+        : base(StringComparer.Ordinal)
+    {
+    }
+
+    public void Put(string heading, SourceNode? node)
+    {
+        if (node is not null and not NullNode)
+            this[heading] = node;
+    }
+
+    public void Put(string heading, string? text) => Put(heading, text is null ? null : new TextNode("", text));
+
+    public void Fill(ObjectNode node, IEnumerable<Column> columns)
+    {
+        foreach (var column in columns)
+            Put(column.Heading, node.Find(column.Path));
+    }
+}
+
+/// <summary>The rows of every sheet, from a record; each of its entries stands on exactly one.</summary>
+internal sealed class CaptureRows
+{
+    private readonly ObjectNode _tree;
+    private readonly List<CapturedExamination> _examinations;
+    private readonly Dictionary<string, CapturedExamination> _inItemRow;
+    private readonly HashSet<string> _sheetCategories;
+    private readonly Dictionary<string, ObjectNode> _firstOfId;
+
+    public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets)
+    {
+        _tree = RecordTree.Of(record);
+        _examinations = CapturedExamination.All(record, _tree);
+        _inItemRow = _examinations.Where(e => e.InItemRow).ToDictionary(e => e.Item!, StringComparer.Ordinal);
+        _sheetCategories = sheets.Select(s => s.Category?.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        _firstOfId = Entries("items").Where(i => Text(i, "id") is not null)
+            .DistinctBy(i => Text(i, "id"), StringComparer.Ordinal)
+            .ToDictionary(i => Text(i, "id")!, StringComparer.Ordinal);
+    }
+
+    /// <summary>Most readings at one place.</summary>
+    public int MostReadings => _examinations.SelectMany(e => e.Entries("diameters"))
+        .Max(d => (d.Find("readingsMm") as ListNode)?.Elements.Count) ?? 0;
+
+    public CaptureRow Visit()
+    {
+        var row = new CaptureRow();
+        row.Fill((ObjectNode)_tree.Find("visit")!, VisitSheet.Shape.Columns);
+        row.Put(VisitSheet.FormatHeading, ExaminationRecord.FormatName);
+        return row;
+    }
+
+    public IEnumerable<CaptureRow> Of(SheetShape sheet) => sheet.Role switch
+    {
+        SheetRole.Items => Entries("items").Where(i => IsOn(sheet, i)).Select(i => ItemRow(sheet, i)),
+        SheetRole.RecordList => Entries(sheet.Path).Select(e => Row(e, sheet.Columns)),
+        SheetRole.EarlierExaminations => _examinations.Where(e => !e.InItemRow).Select(e => EarlierRow(e, sheet)),
+        SheetRole.EarlierObservations => _examinations.SelectMany(e => DetailRows(e, OnObservationSheet(e), sheet, e.Day)),
+        SheetRole.Photos => _examinations.SelectMany(e => DetailRows(e, WithPhoto(e), sheet, null)),
+        _ => _examinations.SelectMany(e => DetailRows(e, e.Entries(sheet.Path), sheet, e.InItemRow ? null : e.Day)),
+    };
+
+    private static CaptureRow Row(ObjectNode node, IEnumerable<Column> columns)
+    {
+        var row = new CaptureRow();
+        row.Fill(node, columns);
+        return row;
+    }
+
+    private IEnumerable<ObjectNode> Entries(string list) => ((ListNode)_tree.Find(list)!).Elements.Cast<ObjectNode>();
+
+    private bool IsOn(SheetShape sheet, ObjectNode item)
+    {
+        var category = Text(item, "category");
+        return sheet.Category is { } own
+            ? string.Equals(own.Id, category, StringComparison.Ordinal)
+            : category is null || !_sheetCategories.Contains(category);
+    }
+
+    private CaptureRow ItemRow(SheetShape sheet, ObjectNode item)
+    {
+        var row = Row(item, sheet.Columns.Where(c => c.Group is ColumnGroup.Item));
+        if (Text(item, "id") is not { } id || !_inItemRow.TryGetValue(id, out var examination) || !ReferenceEquals(_firstOfId[id], item))
+            return row;
+        row.Fill(examination.Node, sheet.Columns.Where(c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion));
+        var observations = InRow(examination).ToDictionary(o => Text(o, "criterion")!, StringComparer.Ordinal);
+        foreach (var column in sheet.Columns.Where(c => c.Group is ColumnGroup.Criterion or ColumnGroup.CriterionNote))
+        {
+            if (observations.TryGetValue(column.Path, out var observation))
+                row.Put(column.Heading, observation.Find(column.Group is ColumnGroup.Criterion ? "state" : "note"));
+        }
+        return row;
+    }
+
+    private static CaptureRow EarlierRow(CapturedExamination examination, SheetShape sheet)
+    {
+        var row = Row(examination.Node, sheet.Columns);
+        row.Put("examined on", examination.Day);
+        return row;
+    }
+
+    private static IEnumerable<CaptureRow> DetailRows(
+        CapturedExamination examination, IEnumerable<ObjectNode> entries, SheetShape sheet, string? day)
+    {
+        foreach (var entry in entries)
+        {
+            var row = Row(entry, sheet.Columns.Where(c => c.Kind is not ColumnKind.NumberInList));
+            row.Put("item", examination.Item);
+            row.Put("examined on", day);
+            var readings = (entry.Find("readingsMm") as ListNode)?.Elements ?? [];
+            foreach (var (column, reading) in sheet.Columns.Where(c => c.Kind is ColumnKind.NumberInList).Zip(readings))
+                row.Put(column.Heading, reading);
+            yield return row;
+        }
+    }
+
+    /// <summary>Observations that have a column in the item's row: the first of each criterion that the category has.</summary>
+    private IEnumerable<ObjectNode> InRow(CapturedExamination examination)
+    {
+        var category = examination is { InItemRow: true, Item: { } id } ? Core.Criteria.Catalogue.Find(Text(_firstOfId[id], "category")) : null;
+        return category is not null && _sheetCategories.Contains(category.Id)
+            ? examination.Entries("observations")
+                .Where(o => category.Find(Text(o, "criterion")) is not null && HasContent(o))
+                .DistinctBy(o => Text(o, "criterion"), StringComparer.Ordinal)
+            : [];
+    }
+
+    private IEnumerable<ObjectNode> OnObservationSheet(CapturedExamination examination) =>
+        examination.Entries("observations").Except(InRow(examination), ReferenceEqualityComparer.Instance).Cast<ObjectNode>();
+
+    private IEnumerable<ObjectNode> WithPhoto(CapturedExamination examination) =>
+        InRow(examination).Where(o => o.Find("photo") is not null);
+
+    private static bool HasContent(ObjectNode observation) => observation.Find("state") is not null || observation.Find("note") is not null;
+
+    private static string? Text(ObjectNode node, string member) => (node.Find(member) as TextNode)?.Text;
+}

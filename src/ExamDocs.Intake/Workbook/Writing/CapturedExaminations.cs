@@ -1,0 +1,41 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Intake.Workbook.Writing;
+
+/// <summary>An examination of the record, with where in the workbook it stands.</summary>
+/// <param name="InItemRow">The item's latest, which stands in the item's own row.</param>
+/// <param name="Day">The date it was made, the visit's where it has none of its own.</param>
+internal sealed record CapturedExamination(ObjectNode Node, bool InItemRow, string? Day)
+{
+    public string? Item => Node.Find("item") is TextNode { Text: var id } ? id : null;
+
+    public IEnumerable<ObjectNode> Entries(string list) =>
+        (Node.Find(list) as ListNode)?.Elements.OfType<ObjectNode>() ?? [];
+
+    public static List<CapturedExamination> All(ExaminationRecord record, ObjectNode tree)
+    {
+        var nodes = ((ListNode)tree.Find("examinations")!).Elements.Cast<ObjectNode>().ToList();
+        var items = record.Items.Select(i => i.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        LocalDate? DayOf(Examination e) => e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn);
+        var inRow = record.Examinations.Select((e, n) => (Examination: e, Index: n))
+            .Where(x => x.Examination.Item is { } id && items.Contains(id))
+            .GroupBy(x => x.Examination.Item, StringComparer.Ordinal)
+            .Select(g => g.MaxBy(x => (DayOf(x.Examination) ?? LocalDate.MaxIsoValue, x.Index)).Index)
+            .ToHashSet();
+        return [.. record.Examinations.Select((e, n) => new CapturedExamination(
+            nodes[n], inRow.Contains(n), DayOf(e) is { } day ? NodaTime.Text.LocalDatePattern.Iso.Format(day) : null))];
+    }
+}
+
+internal static class NodePath
+{
+    /// <summary>The node at a member path such as source/title; null where there is none.</summary>
+    public static SourceNode? Find(this ObjectNode node, string path)
+    {
+        SourceNode? at = node;
+        foreach (var step in path.Split('/'))
+            at = (at as ObjectNode)?.Members.FirstOrDefault(m => string.Equals(m.Key, step, StringComparison.Ordinal)).Value;
+        return at;
+    }
+}

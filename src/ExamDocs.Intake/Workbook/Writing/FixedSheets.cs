@@ -1,0 +1,81 @@
+using ClosedXML.Excel;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Writing;
+
+/// <summary>The sheets that do not hold one row per entry: the guide, and the visit.</summary>
+internal static class FixedSheets
+{
+    private const string HeadingFill = "#DDEBF7";
+
+    private static readonly string[] Guide =
+    [
+        "Fill in the Visit and People sheets first, then one row per item on the sheet of its kind.",
+        "Point at a heading to read what belongs under it. A heading's colour shows its group, and its note says so in words: item, examination, criterion, conclusion.",
+        "Every item needs an id of its own. Other sheets name the item by that id, and people by theirs.",
+        "Each criterion has two columns: the answer, chosen from a list, and a note. Leave nothing out: a criterion without an answer leaves the item undetermined. The answers noted, doubt and defect need a note.",
+        "clear: examined, nothing found. noted: something seen that does not end its service. doubt: not sure it is safe, so it is taken out. defect: it fails. no-sign: nobody to ask, and no sign found. not-examined, not-applicable: as they say.",
+        "Dates are typed year-month-day, for example 2026-05-11. Where only the month or the year is known, type that: 2024-02 or 2024.",
+        "Numbers have a point before the decimals. Units stand in the heading or in their own column.",
+        "Where a cell takes several things, separate them with semicolons.",
+        "Write defects that are, or could become, a danger on the Defects sheet as well, measurements on Diameters, tests on Tests.",
+        "On Diameters, Tests, Defects and Photos, the date may be left empty: the row then belongs to the examination in the item's own row. Examinations before this visit stand on the two sheets of earlier ones.",
+        "Columns may be moved and sheets left empty. Columns and sheets of your own are not read, and what stands in them is reported.",
+        "What the makers' instructions allow goes on Limits, with the document, revision and page. No limit is assumed where none is recorded.",
+    ];
+
+    public static void WriteGuide(XLWorkbook workbook, IEnumerable<SheetShape> sheets)
+    {
+        var sheet = workbook.AddWorksheet(WorkbookShape.GuideName);
+        sheet.Column(1).Width = 28;
+        sheet.Column(2).Width = 90;
+        var row = 1;
+        Paragraph(sheet, row, WorkbookShape.GuideName, "");
+        HeadingStyle.Paint(sheet.Cell(row, 1), HeadingFill);
+        HeadingStyle.Paint(sheet.Cell(row, 2), HeadingFill);
+        for (var n = 0; n < Guide.Length; n++)
+            Paragraph(sheet, ++row, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), Guide[n]);
+        foreach (var shape in sheets)
+            Paragraph(sheet, ++row, $"Sheet {shape.Name}", shape.About);
+        for (var n = 1; n <= row; n++)
+            RowHeight.Set(sheet, n, [28, 90]);
+        SheetWriting.SetUpPage(sheet, 118);
+    }
+
+    public static void WriteVisit(XLWorkbook workbook, CaptureRow values)
+    {
+        var sheet = workbook.AddWorksheet(VisitSheet.Shape.Name);
+        string[] headings = [VisitSheet.ParticularHeading, VisitSheet.ValueHeading, VisitSheet.HelpHeading];
+        double[] widths = [28, 50, 60];
+        for (var n = 0; n < headings.Length; n++)
+        {
+            CellWriting.WriteText(sheet.Cell(1, n + 1), headings[n]);
+            HeadingStyle.Paint(sheet.Cell(1, n + 1), HeadingFill);
+            sheet.Column(n + 1).Width = widths[n];
+        }
+        sheet.Column(2).Style.NumberFormat.Format = "@";
+        var row = 1;
+        foreach (var column in VisitSheet.Shape.Columns)
+        {
+            Paragraph(sheet, ++row, column.Heading, values.TryGetValue(column.Heading, out var node) ? ((TextNode)node).Text : "");
+            CellWriting.WriteText(sheet.Cell(row, 3), column.Help);
+            sheet.Cell(row, 3).Style.Alignment.WrapText = true;
+            RowHeight.Set(sheet, row, widths);
+        }
+        sheet.SheetView.Freeze(1, 1);
+        SheetWriting.SetUpPage(sheet, widths.Sum());
+    }
+
+    private static void Paragraph(IXLWorksheet sheet, int row, string first, string second)
+    {
+        CellWriting.WriteText(sheet.Cell(row, 1), first);
+        sheet.Cell(row, 1).Style.Font.Bold = true;
+        if (second.Length > 0)
+            CellWriting.WriteText(sheet.Cell(row, 2), second);
+        foreach (var column in new[] { 1, 2 })
+        {
+            sheet.Cell(row, column).Style.Alignment.WrapText = true;
+            sheet.Cell(row, column).Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
+        }
+    }
+}

@@ -1,0 +1,29 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Intake.Workbook.Writing;
+
+/// <summary>What of one visit is still true at the next: the parties, the people, the kit and its makers' limits.</summary>
+internal static class NextVisit
+{
+    public static ExaminationRecord Of(ExaminationRecord record) => new()
+    {
+        Format = record.Format,
+        Visit = record.Visit with { Reference = null, ExaminedOn = null, ReportedOn = null },
+        People = record.People,
+        Items = [.. record.Items.Select(item => item with { LastExamined = LastExamined(item, record) })],
+        Limits = record.Limits,
+    };
+
+    /// <summary>The latest examination recorded here, unless a later one was recorded already.</summary>
+    private static PartialDate? LastExamined(Item item, ExaminationRecord record)
+    {
+        var latest = record.Examinations
+            .Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal))
+            .Select(e => e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn))
+            .Max();
+        return latest is { } day && (item.LastExamined is null || item.LastExamined.Latest < day)
+            ? PartialDate.Of(day)
+            : item.LastExamined;
+    }
+}

@@ -1,0 +1,74 @@
+using ClosedXML.Excel;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Writing;
+
+/// <summary>Writes a sheet with one row per entry: headings, rows, lists to choose from, page set-up.</summary>
+internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
+{
+    /// <summary>Rows made ready beyond those that are filled.</summary>
+    private const int RowsToSpare = 300;
+
+    /// <summary>Across A4 landscape, at a size that can still be read.</summary>
+    private const double CharactersPerPage = 180;
+
+    public void Write(SheetShape shape, IEnumerable<CaptureRow> rows)
+    {
+        var sheet = workbook.AddWorksheet(shape.Name);
+        FormatColumns(sheet, shape.Columns);
+        HeadingStyle.Write(sheet, shape.Columns);
+        var last = WriteRows(sheet, shape.Columns, rows);
+        for (var n = 0; n < shape.Columns.Count; n++)
+        {
+            if (shape.Columns[n].Words.Count > 0)
+                dropDowns.Offer(sheet.Range(2, n + 1, last + RowsToSpare, n + 1), shape.Columns[n].Words);
+        }
+        sheet.SheetView.Freeze(1, 2);
+        SetUpPage(sheet, shape.Columns.Sum(HeadingStyle.Width));
+    }
+
+    /// <param name="width">Width of all columns in characters: pages are as many as keep the print legible.</param>
+    public static void SetUpPage(IXLWorksheet sheet, double width)
+    {
+        sheet.PageSetup.FitToPages((int)Math.Ceiling(width / CharactersPerPage), 0);
+        sheet.PageSetup.PageOrientation = XLPageOrientation.Landscape;
+        sheet.PageSetup.PaperSize = XLPaperSize.A4Paper;
+        sheet.PageSetup.SetRowsToRepeatAtTop(1, 1);
+        sheet.PageSetup.Header.Left.AddText(sheet.Name);
+        sheet.PageSetup.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
+    }
+
+    /// <summary>
+    /// Whatever is no number is text, dates too: a date cell can hold neither "2024-02" nor a wrong date as it was
+    /// typed, and shows the same day differently from one computer to the next.
+    /// </summary>
+    private static void FormatColumns(IXLWorksheet sheet, IReadOnlyList<Column> columns)
+    {
+        for (var n = 0; n < columns.Count; n++)
+        {
+            var style = sheet.Column(n + 1).Style;
+            style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
+            style.Alignment.WrapText = true;
+            if (columns[n].Kind is not (ColumnKind.Number or ColumnKind.NumberInList))
+                style.NumberFormat.Format = "@";
+        }
+        if (columns.Count > 8)
+            sheet.PageSetup.SetColumnsToRepeatAtLeft(1, 2);
+    }
+
+    private static int WriteRows(IXLWorksheet sheet, IReadOnlyList<Column> columns, IEnumerable<CaptureRow> rows)
+    {
+        var at = 1;
+        foreach (var row in rows)
+        {
+            at++;
+            for (var n = 0; n < columns.Count; n++)
+            {
+                if (row.TryGetValue(columns[n].Heading, out var node))
+                    CellWriting.Write(sheet.Cell(at, n + 1), node);
+            }
+            RowHeight.Set(sheet, at, columns.Select(HeadingStyle.Width));
+        }
+        return at;
+    }
+}

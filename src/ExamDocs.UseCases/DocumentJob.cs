@@ -1,0 +1,28 @@
+using System.Security.Cryptography;
+using System.Text;
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Templates;
+using NodaTime;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>A document that is to be issued: everything but its number and its day.</summary>
+/// <param name="Type">What it is.</param>
+/// <param name="Items">The items it is about, in the order printed.</param>
+/// <param name="Render">Makes its HTML once it has an identity.</param>
+internal sealed record DocumentJob(
+    DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Render)
+{
+    private static readonly LocalDate NoDay = new(2000, 1, 1);
+
+    /// <summary>
+    /// Names the document by what it says: the same record, rules and template give the same key, whatever the day and
+    /// the number.
+    /// </summary>
+    public async Task<string> KeyAsync(DocumentRenderer renderer)
+    {
+        var html = await Render(renderer, new DocumentIdentity(Type.Kind, $"{Type.Letter}-0000-000000", NoDay, "0"));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Type.Kind}\n{html}")));
+    }
+}

@@ -1,0 +1,69 @@
+using System.Text.Json;
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
+using NodaTime;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>What the user asks to be issued.</summary>
+public sealed record IssueRequest
+{
+    public required IReadOnlyList<string> Inputs { get; init; }
+
+    /// <summary>Folder the files go to; made where it is missing.</summary>
+    public required string OutFolder { get; init; }
+
+    public required string RegisterPath { get; init; }
+
+    /// <summary>Day of issue.</summary>
+    public required LocalDate Today { get; init; }
+
+    /// <summary>One report for each item instead of a schedule of all.</summary>
+    public bool PerItem { get; init; }
+
+    /// <summary>Only documents of this kind; null for all.</summary>
+    public string? Only { get; init; }
+}
+
+/// <summary>A document that is out.</summary>
+/// <param name="Document">As the register has it.</param>
+/// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
+public sealed record Issued(IssuedDocument Document, bool IssuedNow);
+
+/// <summary>What came of it.</summary>
+/// <param name="Inputs">The inputs as checked.</param>
+/// <param name="Documents">In the order issued; empty where an input is unreadable.</param>
+/// <param name="Refused">Items for which a report or a certificate was refused.</param>
+/// <param name="Remarks">Sentences about what an interrupted run had left.</param>
+/// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
+public sealed record IssueResult(
+    IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Documents, IReadOnlyList<Refusal> Refused,
+    IReadOnlyList<string> Remarks, string? Failure);
+
+/// <summary>The main job: read, check, determine, compose, print, record.</summary>
+public static class IssueDocuments
+{
+    /// <exception cref="RegisterInUseException">Another run has the register open.</exception>
+    /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
+    /// <exception cref="IOException">The register or the folder cannot be written.</exception>
+    public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
+    {
+        var inputs = request.Inputs.Select(path => CheckRecord.Of(path, request.Today)).ToList();
+        if (inputs.Any(i => i.Unreadable is not null))
+            return new IssueResult(inputs, [], [], [], null);
+
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
+        var jobs = compositions.SelectMany(c => c.Jobs)
+            .Where(j => request.Only is null || string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
+        var refused = compositions.SelectMany(c => c.Refused).ToList();
+
+        using var register = DocumentRegister.Open(request.RegisterPath);
+        var remarks = register.Recover();
+        await using var press = new Press(register, request.OutFolder, request.Today);
+        var failure = await press.RunAsync(jobs, cancellation);
+        DocumentsFile.Write(request.OutFolder, press.Documents, refused);
+        return new IssueResult(inputs, press.Documents, refused, remarks, failure);
+    }
+}

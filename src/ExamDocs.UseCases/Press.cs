@@ -1,0 +1,79 @@
+using System.Text.Json;
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
+using ExamDocs.Templates;
+using NodaTime;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>Numbers, prints and publishes jobs one after the other; what the register has already is only put in place.</summary>
+internal sealed class Press(DocumentRegister register, string folder, LocalDate today) : IAsyncDisposable
+{
+    private static readonly string Version = typeof(Press).Assembly.GetName().Version!.ToString(3);
+
+    private readonly DocumentRenderer _renderer = new();
+    private readonly List<Issued> _documents = [];
+    private Browser? _browser;
+
+    public IReadOnlyList<Issued> Documents => _documents;
+
+    /// <returns>Why it stopped before the last job; null where it did not.</returns>
+    public async Task<string?> RunAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
+    {
+        try
+        {
+            foreach (var job in jobs)
+                _documents.Add(await IssueAsync(job, cancellation));
+            return null;
+        }
+        catch (Exception e) when (e is PrintException or DocumentFileConflictException or IOException or UnauthorizedAccessException)
+        {
+            return e.Message;
+        }
+    }
+
+    /// <summary>The bytes of a document, as issued.</summary>
+    public byte[] Content(IssuedDocument document) => register.Content(document);
+
+    private async Task<Issued> IssueAsync(DocumentJob job, CancellationToken cancellation)
+    {
+        var key = await job.KeyAsync(_renderer);
+        if (register.FindIssued(key) is { } before)
+        {
+            register.Restore(before, folder);
+            return new Issued(before, IssuedNow: false);
+        }
+        // No number is taken before there is something to print with.
+        _browser ??= await Browser.StartAsync();
+        return new Issued(await PrintAsync(job, key, _browser, cancellation), IssuedNow: true);
+    }
+
+    private async Task<IssuedDocument> PrintAsync(DocumentJob job, string key, Browser browser, CancellationToken cancellation)
+    {
+        var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
+        var pending = register.Take(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder);
+        try
+        {
+            var html = await job.Render(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
+            var pdf = await browser.PrintAsync(html, cancellation);
+            return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
+        }
+        catch (Exception e) when (e is PrintException or OperationCanceledException)
+        {
+            register.Void(pending, e.Message);
+            throw;
+        }
+    }
+
+    private static string Outcomes(IReadOnlyList<DeterminedItem> items) => JsonSerializer.Serialize(
+        items.GroupBy(i => i.Item.Id ?? "", StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(i => i.Outcome).Word(), StringComparer.Ordinal));
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+            await _browser.DisposeAsync();
+        await _renderer.DisposeAsync();
+    }
+}

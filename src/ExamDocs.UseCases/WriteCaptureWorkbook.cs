@@ -1,0 +1,40 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Intake.Workbook;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>What the user asks of a capture workbook.</summary>
+/// <param name="OutFile">The workbook to write.</param>
+/// <param name="Categories">Ids of the categories; empty for all, or for those of the record.</param>
+/// <param name="From">An earlier record to fill in from; null for empty sheets.</param>
+/// <param name="WithAnswers">Fill in its answers too, not only what still holds at the next visit.</param>
+public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Categories, string? From, bool WithAnswers);
+
+/// <summary>Writes a workbook to record a visit in.</summary>
+public static class WriteCaptureWorkbook
+{
+    /// <returns>Why it was not written; null where it was.</returns>
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static string? Run(CaptureRequest request)
+    {
+        if (request.Categories.FirstOrDefault(c => Catalogue.Find(c) is null) is { } unknown)
+            return $"there is no category '{unknown}'; examdocs criteria lists them";
+        var read = request.From is null ? null : ReadInput.From(request.From);
+        if (read?.Unreadable is { } why)
+            return $"{request.From}: unreadable: {why}";
+        if (read is not null && read.Findings.FirstOrDefault(f => f.Severity is Core.Findings.Severity.Error) is { } error)
+            return $"{read.Sources.Locate(error.Path)}: {error.Message}. Put it right first: what was misread must not be handed on";
+        using var buffer = new MemoryStream();
+        CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, identitiesOnly: !request.WithAnswers);
+        WholeFile.Write(request.OutFile, buffer.ToArray());
+        return null;
+    }
+
+    private static IReadOnlyList<Category> Chosen(CaptureRequest request, Core.Records.ExaminationRecord? record)
+    {
+        if (request.Categories.Count > 0)
+            return [.. request.Categories.Select(c => Catalogue.Find(c)!)];
+        var used = record?.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
+        return [.. Catalogue.All.Where(c => used is null || used.Contains(c.Id))];
+    }
+}

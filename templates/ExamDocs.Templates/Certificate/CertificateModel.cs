@@ -1,0 +1,101 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.Certificate;
+
+/// <summary>The examiner's statement that an item may go back into service after a renewal.</summary>
+public sealed class CertificateModel
+{
+    /// <param name="identity">Of kind certificate.</param>
+    /// <param name="visit">The visit the item belongs to.</param>
+    /// <param name="parent">The item that was renewed; fit or fit-until.</param>
+    /// <param name="renewals">The renewals it speaks of, at least one.</param>
+    /// <param name="fittedParts">The parts now fitted, each fit or fit-until.</param>
+    /// <exception cref="ArgumentException">There is no renewal, or an item or part may not be reported as fit.</exception>
+    public CertificateModel(
+        DocumentIdentity identity, DeterminedVisit visit, DeterminedItem parent, IReadOnlyList<Renewal> renewals, IReadOnlyList<DeterminedItem> fittedParts)
+    {
+        if (renewals.Count == 0)
+            throw new ArgumentException("a certificate for reissue needs a renewal", nameof(renewals));
+        if (fittedParts.Prepend(parent).FirstOrDefault(i => !IsFit(i)) is { } refused)
+            throw new ArgumentException($"{refused.Item.Id} is not fit to be certified", nameof(parent));
+        (Identity, Determined, Parent, FittedParts, Renewals) = (identity, visit, parent, fittedParts, renewals);
+        Regime = English.Regime(parent.RegimeId ?? visit.Record.Visit.Regime);
+        Examiner = visit.Person(parent.Examination?.Examiner);
+        Signatory = visit.Person(parent.Examination?.AuthenticatedBy) ?? Examiner;
+    }
+
+    public DocumentIdentity Identity { get; }
+
+    public DeterminedVisit Determined { get; }
+
+    public DeterminedItem Parent { get; }
+
+    public IReadOnlyList<DeterminedItem> FittedParts { get; }
+
+    public IReadOnlyList<Renewal> Renewals { get; }
+
+    public RegimeWording Regime { get; }
+
+    public Person? Examiner { get; }
+
+    public Person? Signatory { get; }
+
+    public Visit Visit => Determined.Record.Visit;
+
+    /// <summary>Who makes the statement: the person, and the firm where not self-employed.</summary>
+    public Party Issuer => new()
+    {
+        Name = Printed.Join(", ", Signatory?.Name, Signatory?.SelfEmployed is true ? null : Signatory?.Employer?.Name) is { Length: > 0 } name ? name : null,
+        Address = Signatory?.Address,
+    };
+
+    public string Function => Examiner is not null && Signatory == Examiner ? English.Certificate.Function : English.Certificate.OtherFunction;
+
+    public string Statement => Printed.Join(
+        " ",
+        English.Certificate.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
+        Parent.Until is null ? null : English.Certificate.ConformsUntil(Parent.Until));
+
+    /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
+    public IReadOnlyList<string> Requirements =>
+        [Regime.Law, .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
+
+    public IReadOnlyList<string> Limits
+    {
+        get
+        {
+            var limits = new List<string> { English.Certificate.LimitState(Parent.ExaminedOn), English.Certificate.LimitNext(Parent.NextExaminationBy) };
+            if (Parent.Until is { } until)
+                limits.Add(English.Certificate.LimitUntil(until));
+            if (Parent.EndOfService is { } end)
+                limits.Add(English.Certificate.LimitEnd(end));
+            limits.Add(English.Certificate.LimitEvents);
+            return limits;
+        }
+    }
+
+    /// <summary>The maker's document under which this renewal was made: that of the part fitted, else of the item.</summary>
+    public string DocumentOf(Renewal renewal)
+    {
+        var part = FittedParts.FirstOrDefault(p => string.Equals(p.Item.Id, renewal.FittedPart, StringComparison.Ordinal));
+        return Document(part ?? Parent);
+    }
+
+    public string Name(string? person) => RenewalLine.Name(person, Determined);
+
+    private IEnumerable<DeterminedItem> All => FittedParts.Prepend(Parent);
+
+    private static bool IsFit(DeterminedItem item) => item.MayBeReported && item.Outcome is (Outcome.Fit or Outcome.FitUntil);
+
+    private static string ByMaker(DeterminedItem item) => English.Certificate.ByMaker(Printed.Text(item.Item.Id), Document(item));
+
+    private static string Marks(DeterminedItem item) =>
+        English.Certificate.Standards(string.Join(", ", item.Item.Standards));
+
+    private static string Document(DeterminedItem item) => item.Limits?.Source is { } s
+        ? English.Report.Document(s.Title, s.Revision, s.Page)
+        : English.NotRecorded;
+}

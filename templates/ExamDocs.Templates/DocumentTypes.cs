@@ -1,0 +1,25 @@
+namespace ExamDocs.Templates;
+
+/// <summary>One kind of printed document.</summary>
+/// <param name="Kind">Its name in files, for example quarantine-label.</param>
+/// <param name="Letter">First letter of its numbers.</param>
+/// <param name="Folder">Folder of its model, template and style sheet.</param>
+public sealed record DocumentType(string Kind, char Letter, string Folder);
+
+/// <summary>The explicit index of what can be printed: a new document is one folder and one line here.</summary>
+public static class DocumentTypes
+{
+    public static DocumentType Report { get; } = new("report", 'R', "Report");
+
+    public static DocumentType Notice { get; } = new("notice", 'N', "Notice");
+
+    public static DocumentType Certificate { get; } = new("certificate", 'C', "Certificate");
+
+    public static DocumentType QuarantineLabel { get; } = new("quarantine-label", 'Q', "Label");
+
+    public static IReadOnlyList<DocumentType> All { get; } = [Report, Notice, Certificate, QuarantineLabel];
+
+    /// <summary>The type of this kind; null where there is none.</summary>
+    public static DocumentType? Find(string kind) =>
+        All.FirstOrDefault(t => string.Equals(t.Kind, kind, StringComparison.Ordinal));
+}

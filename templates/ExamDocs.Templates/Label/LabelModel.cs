@@ -1,0 +1,81 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+using NodaTime;
+
+namespace ExamDocs.Templates.Label;
+
+/// <summary>
+/// A label of 100 x 150 mm for an item that is not to be used: withdrawn, or held because it is not determined. Gaps
+/// in the record never hold it back.
+/// </summary>
+public sealed class LabelModel
+{
+    // A code with more modules than this would leave no room for the words.
+    private const int MostModules = 73;
+
+    /// <param name="identity">Of kind quarantine-label.</param>
+    /// <param name="visit">The visit the item belongs to.</param>
+    /// <param name="item">An item that is withdrawn or undetermined.</param>
+    /// <exception cref="ArgumentException">The item may be used.</exception>
+    public LabelModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    {
+        if (item.Outcome is Outcome.Fit or Outcome.FitUntil)
+            throw new ArgumentException($"{item.Item.Id} may be used and gets no such label", nameof(item));
+        (Identity, Determined, Item) = (identity, visit, item);
+        QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
+        Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
+        Text = LabelText.Fit(
+            Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release, Owner], Room);
+    }
+
+    public DocumentIdentity Identity { get; }
+
+    public DeterminedVisit Determined { get; }
+
+    public DeterminedItem Item { get; }
+
+    public bool IsHold => Item.Outcome is Outcome.Undetermined;
+
+    public string Title => IsHold ? English.Label.HoldTitle : English.Label.QuarantineTitle;
+
+    /// <summary>What the QR code says: EXAMDOCS, the document's number and the item, between colons.</summary>
+    public string QrText { get; }
+
+    /// <summary>Null where the identity is too long for a code of readable size; the label then says it in words alone.</summary>
+    public QrMatrix? Qr { get; }
+
+    /// <summary>Side of one module of the code in millimetres: at least 0.43, so that it stays above 0.4 at 95 %.</summary>
+    public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
+
+    public string Release => IsHold
+        ? English.Label.ReleaseHold
+        : Item.NeverReleasable ? English.Label.NeverRelease : English.Label.ReleaseByPerson;
+
+    public string Since => English.Label.SinceDay(Day);
+
+    public string Owner => Printed.Text(Determined.Record.Visit.Employer?.Name);
+
+    public string Examiner => Printed.Text(Determined.Person(Item.Examination?.Examiner)?.Name);
+
+    public RegimeWording Regime => English.Regime(Item.RegimeId ?? Determined.Record.Visit.Regime);
+
+    internal LabelText Text { get; }
+
+    // What head and foot leave of the height, millimetres; the foot is as high as its lines or its code.
+    private double Room => (IsHold ? 73 : 79) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
+
+    private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
+
+    private IReadOnlyList<string> Whys
+    {
+        get
+        {
+            var reasons = ShortReasons.Of(Item);
+            return IsHold ? [English.Label.WhyHold, .. reasons] : reasons;
+        }
+    }
+
+    private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
+}

@@ -1,0 +1,58 @@
+using System.Globalization;
+
+namespace ExamDocs.Templates.Label;
+
+/// <summary>
+/// How much room text takes in Noto Sans Bold, never less than it will: the regular face is narrower, and characters
+/// that are not measured count as the widest.
+/// </summary>
+internal static class TextWidth
+{
+    // Advance widths of the characters from space to tilde, in thousandths of an em, read from the font itself.
+    private static readonly short[] Bold =
+    [
+        260, 286, 472, 646, 572, 901, 750, 266, 339, 339, 545, 572, 285, 322, 285, 413, 572, 572, 572,
+        572, 572, 572, 572, 572, 572, 572, 285, 285, 572, 572, 572, 477, 897, 690, 672, 637, 740, 560,
+        549, 724, 765, 389, 331, 664, 565, 943, 813, 796, 628, 796, 660, 551, 579, 756, 650, 967, 667,
+        624, 579, 331, 413, 331, 572, 411, 362, 604, 633, 514, 633, 591, 387, 633, 657, 305, 305, 620,
+        305, 982, 657, 619, 633, 633, 454, 497, 434, 657, 569, 856, 578, 569, 488, 394, 551, 394, 572,
+    ];
+
+    /// <summary>Lines that the text takes at most, at least one.</summary>
+    /// <param name="text">What is set.</param>
+    /// <param name="fontMm">Size of type, millimetres.</param>
+    /// <param name="widthMm">Width of the column, millimetres.</param>
+    public static int Lines(string text, double fontMm, double widthMm)
+    {
+        var lines = 1;
+        var at = 0.0;
+        foreach (var word in text.Split(' '))
+        {
+            var width = Ems(word) * fontMm;
+            if (at > 0 && at + width > widthMm)
+            {
+                lines++;
+                at = 0;
+            }
+            // A word longer than the line is broken anywhere; the widest letter may not fit at each line's end.
+            while (width > widthMm)
+            {
+                lines++;
+                width -= widthMm - (1.1 * fontMm);
+            }
+            at += width + (0.27 * fontMm);
+        }
+        return lines;
+    }
+
+    /// <summary>The text, cut at a whole character where it is longer than this, with the words that say so.</summary>
+    public static string Shorten(string text, int most, string shortened)
+    {
+        var starts = StringInfo.ParseCombiningCharacters(text);
+        return starts.Length <= most ? text : text[..starts[most]] + shortened;
+    }
+
+    private static double Ems(string word) => word.EnumerateRunes().Sum(rune => Em(rune.Value)) * 1.01;
+
+    private static double Em(int rune) => rune is >= ' ' and <= '~' ? Bold[rune - ' '] / 1000.0 : 1.1;
+}

@@ -1,0 +1,69 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.Notice;
+
+/// <summary>A notice of what makes one item a danger. Gaps in the record never hold it back.</summary>
+public sealed class NoticeModel
+{
+    /// <param name="identity">Of kind notice.</param>
+    /// <param name="visit">The visit the item belongs to.</param>
+    /// <param name="item">An item that is withdrawn, or has a defect.</param>
+    /// <exception cref="ArgumentException">There is nothing to give notice of.</exception>
+    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    {
+        Defects = DefectEntry.Of(item);
+        if (Defects.Count == 0 && item.Outcome is not Outcome.Withdraw)
+            throw new ArgumentException($"{item.Item.Id} has no defect to give notice of", nameof(item));
+        (Identity, Determined, Item) = (identity, visit, item);
+        Regime = English.Regime(item.RegimeId ?? visit.Record.Visit.Regime);
+        Examiner = visit.Person(item.Examination?.Examiner);
+    }
+
+    public DocumentIdentity Identity { get; }
+
+    public DeterminedVisit Determined { get; }
+
+    public DeterminedItem Item { get; }
+
+    public Visit Visit => Determined.Record.Visit;
+
+    public RegimeWording Regime { get; }
+
+    public IReadOnlyList<DefectEntry> Defects { get; }
+
+    /// <summary>Null where the record names nobody who can be found in it.</summary>
+    public Person? Examiner { get; }
+
+    public bool ImminentRisk => Defects.Any(d => d.ImminentRisk);
+
+    /// <summary>True where the item is not to be used from now on; otherwise it has a last day of use.</summary>
+    public bool IsNow => Item.Outcome is not (Outcome.Fit or Outcome.FitUntil) || Defects.Any(d => d.IsNow);
+
+    public string Headline => IsNow ? English.Notice.DoNotUse : English.Notice.DoNotUseAfter(Item.Until);
+
+    /// <summary>The employer's duties that apply, each with its law.</summary>
+    public IReadOnlyList<string> EmployersDuties
+    {
+        get
+        {
+            var duties = new List<string>();
+            if (IsNow)
+                duties.AddRange([Regime.DutyNow, English.Notice.KeepApart]);
+            else
+                duties.AddRange([Regime.DutyLater, English.Notice.LastDay(Item.Until)]);
+            return duties;
+        }
+    }
+
+    /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
+    public string? Authority => Duties.ImminentRiskCopy(Visit.HiredFrom is not null, ImminentRisk) switch
+    {
+        Recipient.HealthAndSafetyExecutive => Regime.AuthorityWhenHired,
+        Recipient.AuthorityForThePremises => Regime.AuthorityWhenOwned,
+        _ => null,
+    };
+}

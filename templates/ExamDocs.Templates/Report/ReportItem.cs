@@ -1,0 +1,93 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.Report;
+
+/// <summary>One item of the report, ready to be printed.</summary>
+public sealed class ReportItem
+{
+    private readonly DeterminedVisit _visit;
+
+    internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position)
+    {
+        (_visit, Determined, Position) = (visit, determined, position);
+        Examination = determined.Examination ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
+        Regime = English.Regime(determined.RegimeId);
+        Defects = DefectEntry.Of(determined);
+        Evidence = new Evidence(determined);
+        Diameters = DiameterProfile.Of(determined);
+    }
+
+    public DeterminedItem Determined { get; }
+
+    /// <summary>Counted from 1.</summary>
+    public int Position { get; }
+
+    public Examination Examination { get; }
+
+    public RegimeWording Regime { get; }
+
+    public IReadOnlyList<DefectEntry> Defects { get; }
+
+    public Evidence Evidence { get; }
+
+    public DiameterProfile? Diameters { get; }
+
+    public Item Item => Determined.Item;
+
+    public string Id => Printed.Text(Item.Id);
+
+    /// <summary>True where the report speaks of a first examination: its own paragraph of the schedule.</summary>
+    public bool IsFirst => Examination.Basis is Core.Records.Basis.FirstUse or Core.Records.Basis.Installation;
+
+    public bool MayStay => Determined.Outcome is Outcome.Fit or Outcome.FitUntil;
+
+    public string FirstUsed => Item.NeverUsed is true ? English.Report.NeverUsed : Printed.Day(Item.FirstUsed);
+
+    public string Basis => Printed.Join("; ", BasisWords, SchemeWords, EventWords);
+
+    public string SafeToOperate => (Determined.Outcome, Examination.Basis) switch
+    {
+        (Outcome.Fit, Core.Records.Basis.Installation) => English.Report.SafeInstalled,
+        (Outcome.Fit, _) => English.Report.SafeFit,
+        (Outcome.FitUntil, _) => English.Report.SafeUntil(Determined.Until),
+        _ => English.Report.SafeNo,
+    };
+
+    public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : English.Report.NoNext;
+
+    public string NotAfter => Determined switch
+    {
+        { Outcome: Outcome.FitUntil } => Printed.Day(Determined.Until),
+        { Outcome: Outcome.Fit } => English.Report.NoNotAfter,
+        _ => English.Report.NotAfterAnyDay,
+    };
+
+    public string MakersDocument => Determined.Limits?.Source is { } source
+        ? English.Report.Document(source.Title, source.Revision, source.Page)
+        : English.NotRecorded;
+
+    public string Exposure => Examination.Exposure is { } e
+        ? Printed.Join(", ", e.Use, e.Hardware, e.Ground, e.UserMassKg is { } m ? $"{Printed.Number(m)} kg" : null)
+        : "";
+
+    public IReadOnlyList<string> Remarks =>
+        [.. Determined.Findings.Where(f => f.Severity == Severity.Warning).Select(f => f.Message).Distinct(StringComparer.Ordinal)];
+
+    public IReadOnlyList<string> Renewals =>
+        [.. _visit.Record.Renewals.Where(Concerns).Select(r => RenewalLine.Of(r, _visit))];
+
+    private bool Concerns(Renewal renewal) =>
+        Item.Id is { } id && (string.Equals(renewal.Item, id, StringComparison.Ordinal)
+            || string.Equals(renewal.FittedPart, id, StringComparison.Ordinal)
+            || string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal));
+
+    private string BasisWords => Examination.Basis is { } basis ? Regime.Bases[basis] : English.NotRecorded;
+
+    private string? SchemeWords => Examination.Scheme is { } s ? English.Report.Scheme(s.Reference, s.Author, s.Months) : null;
+
+    private string? EventWords => Examination.Event is { } e ? English.Report.Event(e.What, e.On) : null;
+}

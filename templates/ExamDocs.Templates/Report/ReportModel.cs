@@ -1,0 +1,65 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.Report;
+
+/// <summary>A report of thorough examination: a schedule of one or more items.</summary>
+public sealed class ReportModel
+{
+    /// <param name="identity">Of kind report.</param>
+    /// <param name="visit">The visit the items belong to.</param>
+    /// <param name="items">The items reported on, at least one, in the order printed.</param>
+    /// <param name="author">Who makes the report.</param>
+    /// <param name="authenticatedBy">Who signs it.</param>
+    /// <exception cref="ArgumentException">There is no item, or one whose particulars may not stand in a report.</exception>
+    public ReportModel(
+        DocumentIdentity identity, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Person author, Person authenticatedBy)
+    {
+        if (items.Count == 0)
+            throw new ArgumentException("a report needs an item", nameof(items));
+        if (items.FirstOrDefault(i => !i.MayBeReported) is { } refused)
+            throw new ArgumentException($"{refused.Item.Id} may not be reported: it is undetermined or its record has errors", nameof(items));
+        (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
+        Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1))];
+        var regimes = items.Select(i => i.RegimeId).Distinct(StringComparer.Ordinal).ToArray();
+        Regime = English.Regime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime);
+    }
+
+    public DocumentIdentity Identity { get; }
+
+    public DeterminedVisit Determined { get; }
+
+    public Visit Visit => Determined.Record.Visit;
+
+    public IReadOnlyList<ReportItem> Items { get; }
+
+    public Person Author { get; }
+
+    public Person AuthenticatedBy { get; }
+
+    public RegimeWording Regime { get; }
+
+    public bool IsSchedule => Items.Count > 1;
+
+    public IEnumerable<ReportItem> NotToBeUsed => Items.Where(i => i.Determined.Outcome == Outcome.Withdraw);
+
+    public IEnumerable<ReportItem> OnlyUntil => Items.Where(i => i.Determined.Outcome == Outcome.FitUntil);
+
+    /// <summary>Items of the visit that no report may speak of; named in a schedule, so that silence is not read as consent.</summary>
+    public IReadOnlyList<DeterminedItem> NotReported =>
+        IsSchedule ? [.. Determined.Items.Where(i => !i.MayBeReported)] : [];
+
+    public int Count(Outcome outcome) => Items.Count(i => i.Determined.Outcome == outcome);
+
+    /// <summary>The days on which the items were examined, as one phrase.</summary>
+    public string ExaminedOn
+    {
+        get
+        {
+            var days = Items.Select(i => i.Determined.ExaminedOn).Distinct().Order().ToArray();
+            return days.Length == 1 ? Printed.Day(days[0]) : $"{Printed.Day(days[0])} – {Printed.Day(days[^1])}";
+        }
+    }
+}

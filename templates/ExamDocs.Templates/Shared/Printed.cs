@@ -1,0 +1,71 @@
+using System.Globalization;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Wording;
+using NodaTime;
+using NodaTime.Text;
+
+namespace ExamDocs.Templates.Shared;
+
+/// <summary>How recorded values are written on paper. A missing value is always said to be missing.</summary>
+public static class Printed
+{
+    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
+    private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMMM uuuu");
+
+    public static string Text(string? text) => string.IsNullOrWhiteSpace(text) ? English.NotRecorded : text;
+
+    public static string Day(LocalDate? day) => day is { } d ? DayPattern.Format(d) : English.NotRecorded;
+
+    /// <summary>The date at the precision recorded: 2 May 2024, May 2024 or 2024.</summary>
+    public static string Day(PartialDate? date) => date switch
+    {
+        null => English.NotRecorded,
+        { Month: null } => date.Year.ToString("0000", CultureInfo.InvariantCulture),
+        { Day: null } => MonthPattern.Format(date.Earliest),
+        _ => DayPattern.Format(date.Earliest),
+    };
+
+    /// <summary>The number with the decimals it was typed with.</summary>
+    public static string Number(decimal value) => value.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The text with a capital at its start.</summary>
+    public static string Sentence(string text) =>
+        text.Length == 0 ? text : string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(text[0])}{text[1..]}");
+
+    public static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>At most three decimals, at least two, so that a mean never looks rounder than it is.</summary>
+    public static string Millimetres(decimal value) => value.ToString("0.00#", CultureInfo.InvariantCulture);
+
+    public static string Load(Load? load) => load switch
+    {
+        { Value: { } value } => Join(" ", Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
+        { NotMarked: true } => English.LoadNotMarked + Basis(load.Basis, English.NotRecorded),
+        _ => English.NotRecorded,
+    };
+
+    /// <summary>An identifier of the catalogue as words: cover-cut becomes Cover cut.</summary>
+    public static string Criterion(string? id)
+    {
+        if (string.IsNullOrWhiteSpace(id))
+            return English.NotRecorded;
+        return Sentence(id.Replace('-', ' '));
+    }
+
+    /// <summary>The parts that are not blank, joined.</summary>
+    public static string Join(string separator, params string?[] parts) =>
+        string.Join(separator, parts.Where(p => !string.IsNullOrWhiteSpace(p)));
+
+    private static string Unit(decimal value, string? unit) => (value, unit) switch
+    {
+        (1, "persons") => English.OnePerson,
+        (_, null) => English.UnitNotRecorded,
+        _ => unit,
+    };
+
+    private static string Basis(string? basis, string? missing = null)
+    {
+        var text = string.IsNullOrWhiteSpace(basis) ? missing : basis;
+        return text is null ? "" : $" ({English.LoadBasis} {text})";
+    }
+}

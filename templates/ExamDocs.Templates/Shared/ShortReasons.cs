@@ -1,0 +1,40 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.Shared;
+
+/// <summary>Why an item is not to be used, as short as a label: what was found, then what else speaks against it.</summary>
+public static class ShortReasons
+{
+    // These say of a defect or doubt what its own words say better; the conclusion says nothing that others do not.
+    private static readonly string[] OfObservations = ["W1", "W2", "W3"];
+    private static readonly string[] OfDefects = ["W4"];
+    private static readonly string[] OfConclusion = ["W6"];
+
+    /// <summary>At least one reason, the weightiest first; never silent about a code that nothing else explains.</summary>
+    public static IReadOnlyList<string> Of(DeterminedItem item)
+    {
+        string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
+        string[] others = [.. item.Reasons.Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(r.Text))];
+        string[] all = [.. found.Concat(others).Distinct(StringComparer.Ordinal)];
+        return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(r.Text)).DefaultIfEmpty(English.NotRecorded)];
+    }
+
+    private static IEnumerable<string> Found(DeterminedItem item) =>
+        from observation in item.Examination?.Observations ?? []
+        where observation.State is ObservedState.Doubt
+            || (observation.State is ObservedState.Defect && (IsDecisive(item, observation) || Has(item, ["W3"])))
+        select $"{Printed.Criterion(observation.Criterion)}: {Printed.Text(observation.Note ?? English.State(observation.State ?? ObservedState.Defect))}";
+
+    private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
+        (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))
+        || (OfConclusion.Contains(reason.Code, StringComparer.Ordinal) && item.Reasons.Any(r => !OfConclusion.Contains(r.Code, StringComparer.Ordinal)));
+
+    private static bool Has(DeterminedItem item, string[] codes) =>
+        item.Reasons.Any(r => codes.Contains(r.Code, StringComparer.Ordinal));
+
+    private static bool IsDecisive(DeterminedItem item, Observation observation) =>
+        item.Category?.Find(observation.Criterion)?.Class is CriterionClass.Decisive;
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Reflection;
+using ExamDocs.Templates.Wording;
+using Microsoft.AspNetCore.Components;
+
+namespace ExamDocs.Templates.Shared;
+
+/// <summary>The style sheets built in, and the page margins, which hold the document number and page count.</summary>
+internal static class StyleSheets
+{
+    /// <summary>The base sheet, the page margins and the document's own sheet, in that order.</summary>
+    public static MarkupString Paper(DocumentIdentity identity, string title, string own) =>
+        new($"<style>{Read("print")}{Margins(identity, title)}{Read(own)}</style>");
+
+    /// <summary>One sheet alone, for labels, which have no margins to print in.</summary>
+    public static MarkupString Alone(string own) => new($"<style>{Read(own)}</style>");
+
+    private static string Read(string name)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"css/{name}.css")
+            ?? throw new InvalidOperationException($"there is no style sheet {name}.css");
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+
+    // Only the number (whose form is checked), the date and our own titles come in here: never text of a record.
+    private static string Margins(DocumentIdentity identity, string title) => string.Create(CultureInfo.InvariantCulture, $$"""
+        @page { size: A4; margin: 17mm 15mm 17mm 15mm;
+          @top-left { content: "{{title}}"; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: bottom; padding-bottom: 3.5mm; }
+          @top-right { content: "{{identity.Number}}"; font: bold 7.5pt "Noto Sans"; color: #14181d; vertical-align: bottom; padding-bottom: 3.5mm; }
+          @bottom-left { content: "{{identity.Number}}"; width: 32mm; font: bold 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; }
+          @bottom-center { content: "{{English.Issued}} {{Printed.Day(identity.IssuedOn)}}"; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: top; padding-top: 3.6mm; }
+          @bottom-right { content: "{{English.Page}} " counter(page) " {{English.Of}} " counter(pages); width: 32mm; font: 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; text-align: right; }
+        }
+        @page:first { margin-top: 13mm; @top-left { content: none; } @top-right { content: none; } }
+        """);
+}

@@ -1,0 +1,26 @@
+namespace ExamDocs.Core.Tests.Rules;
+
+/// <summary>Every rule answers to its own slip, at its place, and keeps quiet about a good record.</summary>
+public sealed class RuleCasesTests
+{
+    public static TheoryData<string> Names => [.. RuleCases.All.Select(c => c.ToString())];
+
+    [Fact]
+    public void No_rule_has_anything_to_say_about_the_good_record() => Assert.Empty(GoodRecord.Check(GoodRecord.Json()));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_slip_is_found_by_its_rule_alone_and_at_its_place(string name)
+    {
+        var rule = RuleCases.All.Single(c => string.Equals(c.ToString(), name, StringComparison.Ordinal));
+        var record = GoodRecord.Json();
+        rule.Make(record);
+        var found = GoodRecord.Check(record);
+        Assert.Equal(
+            rule.Pointers.Order(StringComparer.Ordinal),
+            found.Where(f => string.Equals(f.Code, rule.Code, StringComparison.Ordinal)).Select(f => f.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            new[] { rule.Code, rule.Besides }.OfType<string>().Order(StringComparer.Ordinal),
+            found.Select(f => f.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    }
+}

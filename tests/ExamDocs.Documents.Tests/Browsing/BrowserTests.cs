@@ -1,0 +1,135 @@
+using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Tests.Printing;
+
+namespace ExamDocs.Documents.Tests.Browsing;
+
+public sealed class BrowserTests
+{
+    private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Hostile_html_reaches_no_network()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        var at = $"http://127.0.0.1:{((IPEndPoint)listener.LocalEndpoint).Port}";
+        var accepted = listener.AcceptTcpClientAsync(Cancellation).AsTask();
+        await using var browser = await Browser.StartAsync();
+        var pdf = await browser.PrintAsync(Hostile(at), Cancellation);
+        Assert.Contains("still printed", Tool.PdfText(pdf), StringComparison.Ordinal);
+        await browser.PrintAsync($"<meta http-equiv='refresh' content='0;url={at}/r'><p>about to leave</p>", Cancellation);
+        await Task.Delay(500, Cancellation);
+        Assert.False(accepted.IsCompleted, "the browser opened a connection");
+
+        // The listener itself would have noticed.
+        using var probe = new TcpClient();
+        await probe.ConnectAsync((IPEndPoint)listener.LocalEndpoint, Cancellation);
+        using var client = await accepted;
+        Assert.True(client.Connected);
+    }
+
+    [Fact]
+    public async Task Html_reaches_no_file()
+    {
+        var canary = Path.GetTempFileName();
+        await File.WriteAllTextAsync(canary, "canary in the file", Cancellation);
+        await using var browser = await Browser.StartAsync();
+        var pdf = await browser.PrintAsync($"<p>still printed</p><iframe src='file://{canary}'></iframe><object data='file://{canary}'></object>", Cancellation);
+        File.Delete(canary);
+        var text = Tool.PdfText(pdf);
+        Assert.Contains("still printed", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("canary", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_killed_browser_is_replaced_and_leaves_nothing_behind()
+    {
+        var browser = await Browser.StartAsync();
+        var first = browser.ProcessId!.Value;
+        using (var process = Process.GetProcessById(first))
+        {
+            process.Kill();
+            await process.WaitForExitAsync(Cancellation);
+        }
+        Assert.Contains("again", Tool.PdfText(await browser.PrintAsync("<p>again</p>", Cancellation)), StringComparison.Ordinal);
+        var second = browser.ProcessId!.Value;
+        Assert.NotEqual(first, second);
+        await browser.DisposeAsync();
+        await Gone(first);
+        await Gone(second);
+    }
+
+    [Fact]
+    public async Task A_browser_killed_in_the_middle_of_a_job_still_gives_the_document()
+    {
+        await using var browser = await Browser.StartAsync();
+        var long_ = string.Concat(Enumerable.Range(0, 5_000).Select(n => $"<p>line {n}</p>"));
+        var printing = browser.PrintAsync(long_, Cancellation);
+        await Task.Delay(150, Cancellation);
+        using (var process = Process.GetProcessById(browser.ProcessId!.Value))
+            process.Kill();
+        Assert.Contains("line 4999", Tool.PdfText(await printing), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_print_that_takes_too_long_is_named_and_the_next_one_works()
+    {
+        await using var browser = await Browser.StartAsync(null, TimeSpan.FromSeconds(5));
+        var endless = "<style>div{display:grid}</style>" + string.Concat(Enumerable.Repeat("<div><p>x", 400_000));
+        await Assert.ThrowsAsync<PrintTimedOut>(() => browser.PrintAsync(endless, Cancellation));
+        Assert.Contains("next", Tool.PdfText(await browser.PrintAsync("<p>next</p>", Cancellation)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_program_that_is_no_browser_is_named()
+    {
+        var fault = await Assert.ThrowsAsync<BrowserDidNotStart>(() => Browser.StartAsync("/bin/true"));
+        Assert.Contains("/bin/true", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_missing_browser_is_told_with_what_to_install()
+    {
+        var fault = Assert.Throws<BrowserMissing>(() => BrowserPath.Find(null, _ => false));
+        Assert.Contains("chromium-headless-shell", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_browser_that_was_named_is_used_or_refused_and_never_passed_over()
+    {
+        Assert.Equal("/opt/mine", BrowserPath.Find("/opt/mine", _ => true));
+        Assert.Contains("/opt/mine", Assert.Throws<BrowserMissing>(() => BrowserPath.Find("/opt/mine", p => p != "/opt/mine")).Message, StringComparison.Ordinal);
+    }
+
+    private static string Hostile(string at) => $$"""
+        <html><head><link rel="stylesheet" href="{{at}}/a.css"><link rel="preconnect" href="{{at}}"><link rel="prefetch" href="{{at}}/p">
+        <link rel="dns-prefetch" href="{{at}}"><script src="{{at}}/s.js"></script>
+        <style>@import url("{{at}}/i.css"); @font-face { font-family: x; src: url("{{at}}/f.ttf") } p { background: url("{{at}}/b.png") } b { font-family: x }</style></head>
+        <body><p>still printed</p><b>in a font that is refused</b><img src="{{at}}/i.png"><iframe src="{{at}}/f"></iframe><object data="{{at}}/o"></object><embed src="{{at}}/e">
+        <video src="{{at}}/v" autoplay></video><form action="{{at}}/x"><input type="image" src="{{at}}/n"></form>
+        <svg><image href="{{at}}/g"/><use href="{{at}}/u.svg#x"/></svg><script>new WebSocket("{{at.Replace("http", "ws", StringComparison.Ordinal)}}"); fetch("{{at}}/j");</script></body></html>
+        """;
+
+    private static async Task Gone(int id)
+    {
+        for (var tries = 0; tries < 50 && IsAlive(id); tries++)
+            await Task.Delay(100, Cancellation);
+        Assert.False(IsAlive(id), $"process {id} is still there");
+    }
+
+    private static bool IsAlive(int id)
+    {
+        try
+        {
+            using var process = Process.GetProcessById(id);
+            return !process.HasExited;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Json;
+using ExamDocs.Templates;
+using NodaTime;
+
+namespace ExamDocs.Documents.Tests.Printing;
+
+/// <summary>The example's record, and the same record changed by a test.</summary>
+internal static class Example
+{
+    public static readonly LocalDate Today = new(2026, 5, 12);
+
+    public static ExaminationRecord Record { get; } = Read();
+
+    public static DeterminedVisit Visit { get; } = Determined(Record);
+
+    public static DeterminedVisit Determined(ExaminationRecord record) => Determine.Visit(record, [], History.None, Today);
+
+    /// <summary>The example with one item changed.</summary>
+    public static (DeterminedVisit Visit, DeterminedItem Item) With(string id, Func<Item, Item> change)
+    {
+        var at = Record.Items.ToList().FindIndex(i => i.Id == id);
+        Item[] items = [.. Record.Items.Take(at), change(Record.Items[at]), .. Record.Items.Skip(at + 1)];
+        var visit = Determined(Record with { Items = items });
+        return (visit, visit.Items[at]);
+    }
+
+    /// <summary>The example with one item's examination changed.</summary>
+    public static (DeterminedVisit Visit, DeterminedItem Item) WithExamination(string id, Func<Examination, Examination> change)
+    {
+        Examination[] examinations = [.. Record.Examinations.Select(e => e.Item == id ? change(e) : e)];
+        var visit = Determined(Record with { Examinations = examinations });
+        return (visit, visit.Items.First(i => i.Item.Id == id));
+    }
+
+    public static DeterminedItem Item(string id) => Visit.Items.First(i => i.Item.Id == id);
+
+    public static DocumentIdentity Identity(DocumentType type, int number = 1) =>
+        new(type.Kind, $"{type.Letter}-2026-{number:000000}", Today, "0.1.0");
+
+    private static ExaminationRecord Read()
+    {
+        var root = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(root.FullName, "ExamDocs.sln")))
+            root = root.Parent ?? throw new InvalidOperationException("ExamDocs.sln is not above the tests");
+        var read = JsonRecordReader.Read(File.ReadAllBytes(Path.Combine(root.FullName, "examples", "visit.json")), "visit.json");
+        return read.Record ?? throw new InvalidOperationException(read.Unreadable);
+    }
+}

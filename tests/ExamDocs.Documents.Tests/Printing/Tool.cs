@@ -1,0 +1,51 @@
+using System.Diagnostics;
+using System.Text;
+
+namespace ExamDocs.Documents.Tests.Printing;
+
+/// <summary>The independent programs that look at what was printed.</summary>
+internal static class Tool
+{
+    public static string PdfText(byte[] pdf) => OnFile(pdf, file => Run("pdftotext", "-raw", "-enc", "UTF-8", file, "-"));
+
+    public static string PdfFonts(byte[] pdf) => OnFile(pdf, file => Run("pdffonts", file));
+
+    /// <summary>Throws where qpdf finds an error or a warning.</summary>
+    public static string QpdfCheck(byte[] pdf) => OnFile(pdf, file => Run("qpdf", "--check", file));
+
+    /// <summary>The first page as a grey PNG at this resolution.</summary>
+    public static byte[] Raster(byte[] pdf, int dpi) => OnFile(pdf, file =>
+    {
+        Run("pdftoppm", "-gray", "-r", dpi.ToString(), "-singlefile", "-png", file, file);
+        var png = File.ReadAllBytes(file + ".png");
+        File.Delete(file + ".png");
+        return png;
+    });
+
+    /// <summary>Text without any white space, so that a line break in the wrong place hides nothing.</summary>
+    public static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+
+    private static T OnFile<T>(byte[] pdf, Func<string, T> look)
+    {
+        var file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllBytes(file, pdf);
+            return look(file);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    private static string Run(string program, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8 };
+        using var process = Process.Start(start)!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0 ? output : throw new InvalidOperationException($"{program} ended with {process.ExitCode}: {errors.Result}{output}");
+    }
+}
