@@ -24,7 +24,7 @@ internal static class NextExamination
             yield break;
         if (examination.Regime is { } regime)
             yield return on.PlusMonths(regime.Interval(examination).Months);
-        if (item.Limits.Applying?.IntervalMonths is { } months)
+        foreach (var months in item.Limits.All.Select(l => l.Row.IntervalMonths).OfType<int>())
             yield return on.PlusMonths(months);
         if (examination.Examination.NextBy is { } by)
             yield return by;

@@ -32,20 +32,28 @@ public sealed class ServiceLife
     /// <summary>Says so where it was first used after the longest storage allowed; else null.</summary>
     public string? StoredTooLong { get; }
 
-    public static ServiceLife Of(Item item, MakersLimits? limits) =>
-        new([.. Count(item, limits)], [.. FindUncountable(item, limits)], FindStoredTooLong(item, limits));
+    /// <param name="item">The item whose life is counted.</param>
+    /// <param name="limits">The entries that apply: one where the record is sound; of several each binds.</param>
+    public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits) => new(
+        [.. limits.SelectMany(l => Count(item, l)), .. Marked(item)],
+        [.. limits.SelectMany(l => FindUncountable(item, l)).Distinct(StringComparer.Ordinal)],
+        limits.Select(l => FindStoredTooLong(item, l)).FirstOrDefault(s => s is not null));
 
-    private static IEnumerable<CountedLimit> Count(Item item, MakersLimits? limits)
+    private static IEnumerable<CountedLimit> Marked(Item item)
     {
-        if (limits?.MaxUseYears is { } use && UseCountsFrom(item) is { } start)
-            yield return new(AddYears(start.Date, use), $"{Years(use)} in use from {start.What}{By(limits)}");
-        if (limits?.MaxAgeYears is { } age && item.Manufactured is { } made)
-            yield return new(AddYears(made, age), $"{Years(age)} from manufacture in {made}{By(limits)}");
-        if (item.NeverUsed is true && limits?.MaxStorageYears is { } storage && item.Manufactured is { } stored)
-            yield return new(AddYears(stored, storage), $"{Years(storage)} of storage from manufacture in {stored}{By(limits)}");
         if (item.ObsoleteOn is { } obsolete)
             yield return new(obsolete.Earliest, $"obsolescence date {obsolete} marked on the item");
-        if (limits?.Unobtainable?.UseUntil is { } until)
+    }
+
+    private static IEnumerable<CountedLimit> Count(Item item, MakersLimits limits)
+    {
+        if (limits.MaxUseYears is { } use && UseCountsFrom(item) is { } start)
+            yield return new(AddYears(start.Date, use), $"{Years(use)} in use from {start.What}{By(limits)}");
+        if (limits.MaxAgeYears is { } age && item.Manufactured is { } made)
+            yield return new(AddYears(made, age), $"{Years(age)} from manufacture in {made}{By(limits)}");
+        if (item.NeverUsed is true && limits.MaxStorageYears is { } storage && item.Manufactured is { } stored)
+            yield return new(AddYears(stored, storage), $"{Years(storage)} of storage from manufacture in {stored}{By(limits)}");
+        if (limits.Unobtainable?.UseUntil is { } until)
             yield return new(until, "the examiner's own end of service, the maker's instructions being unobtainable");
     }
 
@@ -58,19 +66,19 @@ public sealed class ServiceLife
         return (made, $"manufacture in {made}, first use not being recorded");
     }
 
-    private static IEnumerable<string> FindUncountable(Item item, MakersLimits? limits)
+    private static IEnumerable<string> FindUncountable(Item item, MakersLimits limits)
     {
-        if (limits?.MaxAgeYears is not null && item.Manufactured is null)
+        if (limits.MaxAgeYears is not null && item.Manufactured is null)
             yield return "the greatest age cannot be counted without the date of manufacture";
-        if (limits?.MaxStorageYears is not null && item.Manufactured is null)
+        if (limits.MaxStorageYears is not null && item.Manufactured is null)
             yield return "the longest storage cannot be counted without the date of manufacture";
-        if (limits?.MaxUseYears is not null && item is { FirstUsed: null, Manufactured: null } && item.NeverUsed is not true)
+        if (limits.MaxUseYears is not null && item is { FirstUsed: null, Manufactured: null } && item.NeverUsed is not true)
             yield return "the time in use cannot be counted without the date of first use or of manufacture";
     }
 
-    private static string? FindStoredTooLong(Item item, MakersLimits? limits)
+    private static string? FindStoredTooLong(Item item, MakersLimits limits)
     {
-        if (limits?.MaxStorageYears is not { } storage || item.Manufactured is not { } made || item.FirstUsed is not { } first)
+        if (limits.MaxStorageYears is not { } storage || item.Manufactured is not { } made || item.FirstUsed is not { } first)
             return null;
         var last = AddYears(made, storage);
         return first.Latest > last

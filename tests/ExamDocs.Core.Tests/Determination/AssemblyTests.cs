@@ -51,7 +51,7 @@ public sealed class AssemblyTests
     public void The_earliest_last_day_of_part_and_whole_holds()
     {
         var record = GoodRecord.Assembly()
-            .Later("marking", "2026-08-01", "C").Later("marking", "2026-07-01", "B").Later("marking", "2026-09-01", "A");
+            .Later("", "2026-08-01", "C").Later("", "2026-07-01", "B").Later("", "2026-09-01", "A");
         var decided = Decided.From(record);
 
         Assert.Equal(("2026-06-30", "2026-06-30", "2026-07-31"), (decided.Until("A"), decided.Until("B"), decided.Until("C")));
@@ -172,7 +172,6 @@ public sealed class AssemblyTests
 
     [Theory]
     [InlineData("W9", "fit")]
-    [InlineData("W8 W9", "fit")]
     [InlineData("W9 W1", "withdraw")]
     [InlineData("W6 W9", "withdraw")]
     [InlineData("W1", "withdraw")]
@@ -185,6 +184,30 @@ public sealed class AssemblyTests
         var past = Past("A", codes.Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
         Assert.Equal(outcome, Decided.From(record, past).Outcome("A"));
+    }
+
+    /// <summary>A part fitted and nothing taken off: what the withdrawal rested on may still be there.</summary>
+    [Fact]
+    public void A_renewal_that_takes_nothing_off_ends_nothing()
+    {
+        var record = GoodRecord.Of(("A", "harness", null), ("N", "rope-bridge", "A")).Renew("A", "", "N");
+
+        Assert.Equal("withdraw", Decided.From(record, Past("A", "W9")).Outcome("A"));
+    }
+
+    [Theory]
+    [InlineData(true, true, "fit")]
+    [InlineData(true, false, "withdraw")]
+    [InlineData(false, true, "withdraw")]
+    public void A_part_withdrawn_for_itself_and_for_its_own_part_needs_both_renewals(bool own, bool below, string outcome)
+    {
+        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("C", "swivel-ring", null));
+        if (own)
+            record.Renew("A", "B");
+        if (below)
+            record.Renew("B", "C");
+
+        Assert.Equal(outcome, Decided.From(record, Past("B", "W8", "W9")).Outcome("B"));
     }
 
     [Fact]

@@ -7,26 +7,26 @@ public sealed class FindingScopeTests
 {
     private static readonly Dictionary<string, Action<JsonObject>> BadRows = new(StringComparer.Ordinal)
     {
-        ["no category"] = r => r.Item("X").Remove("category"),
-        ["unknown category"] = r => r.Item("X")["category"] = "ladder",
-        ["no id"] = r => r.Item("X").Remove("id"),
-        ["unknown member"] = r => r.Item("X")["colour"] = "red",
-        ["impossible date"] = r => r.Item("X")["firstUsed"] = "2024-02-30",
+        ["no category"] = r => r.Item("PUL-100").Remove("category"),
+        ["unknown category"] = r => r.Item("PUL-100")["category"] = "ladder",
+        ["no id"] = r => r.Item("PUL-100").Remove("id"),
+        ["unknown member"] = r => r.Item("PUL-100")["colour"] = "red",
+        ["impossible date"] = r => r.Item("PUL-100")["firstUsed"] = "2024-02-30",
         ["item is a number"] = r => r["items"]![0] = 7,
         ["item is null"] = r => r["items"]![0] = null,
-        ["no examination"] = r => r["examinations"]!.AsArray().Remove(r.Exam("X")),
-        ["examination names nothing"] = r => r.Exam("X")["item"] = "Q",
+        ["no examination"] = r => r["examinations"]!.AsArray().Remove(r.Exam("PUL-100")),
+        ["examination names nothing"] = r => r.Exam("PUL-100")["item"] = "NONE",
         ["examination is a word"] = r => r["examinations"]![0] = "clear",
-        ["observations are missing"] = r => r.Exam("X").Remove("observations"),
-        ["an unknown word"] = r => r.Answer("cracks", "clera", "X"),
-        ["a defect"] = r => r.Answer("cracks", "defect", "X"),
-        ["a circle"] = r => r.Item("X")["fittedTo"] = "X",
-        ["fitted to nothing"] = r => r.Item("X")["fittedTo"] = "Q",
-        ["examiner unknown"] = r => r.Exam("X")["examiner"] = "Q",
-        ["limits without title"] = r => r.Limits("X")["source"]!.AsObject().Remove("title"),
-        ["release of nothing"] = r => r.Release("Q-2025-000001", "Q"),
-        ["renewal of nothing"] = r => r.Renew("Q", "X"),
-        ["disposal of it"] = r => r.Row("disposals", """{"item":"X","action":"destroyed","by":"store","on":"2026-05-11"}"""),
+        ["observations are missing"] = r => r.Exam("PUL-100").Remove("observations"),
+        ["an unknown word"] = r => r.Answer("cracks", "clera", "PUL-100"),
+        ["a defect"] = r => r.Answer("cracks", "defect", "PUL-100"),
+        ["a circle"] = r => r.Item("PUL-100")["fittedTo"] = "PUL-100",
+        ["fitted to nothing"] = r => r.Item("PUL-100")["fittedTo"] = "NONE",
+        ["examiner unknown"] = r => r.Exam("PUL-100")["examiner"] = "NONE",
+        ["limits without title"] = r => r.Limits("PUL-100")["source"]!.AsObject().Remove("title"),
+        ["release of nothing"] = r => r.Release("Q-2025-000001", "NONE"),
+        ["renewal of nothing"] = r => r.Renew("NONE", "PUL-100"),
+        ["disposal of it"] = r => r.Row("disposals", """{"item":"PUL-100","action":"destroyed","by":"store","on":"2026-05-11"}"""),
     };
 
     public static TheoryData<string> Cases => [.. BadRows.Keys];
@@ -35,12 +35,12 @@ public sealed class FindingScopeTests
     [MemberData(nameof(Cases))]
     public void A_bad_row_never_changes_another_rows_outcome(string name)
     {
-        var record = GoodRecord.Of(("X", "pulley", null), ("Y", "pulley", null), ("Z", "sling", null));
+        var record = GoodRecord.Of(("PUL-100", "pulley", null), ("BLK-2", "pulley", null), ("SLING-33", "sling", null));
         var before = Decided.From(record);
         BadRows[name](record);
         var after = Decided.From(record);
 
-        Assert.Equal((before.Line("Y"), before.Line("Z")), (after.Line("Y"), after.Line("Z")));
+        Assert.Equal((before.Line("BLK-2"), before.Line("SLING-33")), (after.Line("BLK-2"), after.Line("SLING-33")));
     }
 
     [Theory]

@@ -19,7 +19,7 @@ public sealed class LimitDayTests
     {
         foreach (var observed in new[] { true, false })
         {
-            var record = GoodRecord.For("harness").Later("abrasion", on);
+            var record = GoodRecord.For("harness").Later(observed ? "abrasion" : "", on);
             if (observed)
                 record.Answer("abrasion", "defect");
             var decided = Decided.From(record);

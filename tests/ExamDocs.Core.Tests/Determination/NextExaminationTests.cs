@@ -140,7 +140,7 @@ public sealed class NextExaminationTests
     [Fact]
     public void Fit_until_keeps_its_next_date_apart_from_its_last_day()
     {
-        var decided = Decided.From(GoodRecord.For("pulley").Later("wear", "2026-07-01"));
+        var decided = Decided.From(GoodRecord.For("pulley").Later("", "2026-07-01"));
 
         Assert.Equal(("2026-06-30", GoodRecord.NextBy), (decided.Until(), decided.Next()));
     }

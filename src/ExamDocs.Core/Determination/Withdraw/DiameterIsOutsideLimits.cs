@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Service;
 
 namespace ExamDocs.Core.Determination.Withdraw;
@@ -12,9 +13,12 @@ internal sealed class DiameterIsOutsideLimits : IExaminationRule
         "Thinning tells of core damage or wear, thickening of a parted or slipped core.",
         "the maker's instructions recorded in the limits");
 
-    public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
+    public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination) =>
+        item.Limits.All.SelectMany(limits => Reasons(limits.Row, examination));
+
+    private IEnumerable<WithdrawalReason> Reasons(MakersLimits limits, ExaminationCase examination)
     {
-        if (item.Limits.Applying is not { NominalDiameterMm: { } nominal, DiameterTolerancePercent: { } percent } limits)
+        if (limits is not { NominalDiameterMm: { } nominal, DiameterTolerancePercent: { } percent })
             yield break;
         var band = new DiameterBand(nominal, percent);
         foreach (var (station, _) in examination.Stations)

@@ -22,6 +22,15 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
         select Info.Because($"withdrawn on {Say.Day(withdrawal.On)}{(withdrawal.Document is { } d ? $" by {d}" : "")} ({withdrawal.Why}), {(released ? "which no release can end" : "and not released since")}");
 
     private static bool EndedWithRenewal(ItemCase item, EarlierWithdrawal withdrawal) =>
-        withdrawal.RestsOnPartsAlone
-        && item.Renewals.Any(r => r.Row.DoneOn >= withdrawal.On && (item.ExaminedOn is null || r.Row.DoneOn <= item.ExaminedOn));
+        withdrawal.RestsOnPartsAlone && withdrawal.Codes.All(code => item.Context.Renewals.Any(renewal =>
+            (code is "W8" ? TookOff(renewal.Row, item) : TookPartOff(renewal.Row, item)) && IsSince(renewal.Row, item, withdrawal)));
+
+    private static bool TookOff(Renewal renewal, ItemCase part) =>
+        renewal.Item is not null && part.Item.Id is { } id && string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal);
+
+    private static bool TookPartOff(Renewal renewal, ItemCase whole) =>
+        renewal.RemovedPart is not null && whole.Item.Id is { } id && string.Equals(renewal.Item, id, StringComparison.Ordinal);
+
+    private static bool IsSince(Renewal renewal, ItemCase item, EarlierWithdrawal withdrawal) =>
+        renewal.DoneOn >= withdrawal.On && (item.ExaminedOn is null || renewal.DoneOn <= item.ExaminedOn);
 }

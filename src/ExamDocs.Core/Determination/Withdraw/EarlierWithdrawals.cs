@@ -7,13 +7,20 @@ namespace ExamDocs.Core.Determination.Withdraw;
 /// <summary>A withdrawal from before the deciding examination.</summary>
 internal sealed record EarlierWithdrawal(LocalDate On, string? Document, string Why, IReadOnlyList<string> Codes, bool NeverReleasable)
 {
-    public bool RestsOnPartsAlone => Codes.All(c => c is "W8" or "W9");
+    /// <summary>An unknown reason is none that a renewal could end.</summary>
+    public bool RestsOnPartsAlone => Codes.Count > 0 && Codes.All(c => c is "W8" or "W9");
 
     /// <summary>Whether the entry is a release at all, by somebody known and with grounds, and of this withdrawal.</summary>
     public bool IsReleasedBy(RowCase<Release> release) =>
         release.Row is { Grounds: not null, On: { } on } && on >= On
         && release.Context.KnowsPerson(release.Row.By)
-        && (Document is null || string.Equals(Document, release.Row.Document, StringComparison.Ordinal));
+        && (Document is null ? !NamesAnother(release) : string.Equals(Document, release.Row.Document, StringComparison.Ordinal));
+
+    /// <summary>The document named is known, and withdrew the item on another day than this.</summary>
+    private bool NamesAnother(RowCase<Release> release) =>
+        release.Row.Document is { } document && release.Context.History.Withdrawals.Any(w => w.On != On
+            && string.Equals(w.ItemId, release.ItemId, StringComparison.Ordinal)
+            && string.Equals(w.Document, document, StringComparison.Ordinal));
 }
 
 /// <summary>Gathers the withdrawals that may still be open: from the record's own history and from the store's.</summary>
@@ -35,8 +42,11 @@ internal static class EarlierWithdrawals
             string.Join("; ", reasons.Select(r => r.Reason.Text)), [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable));
     }
 
+    /// <summary>
+    /// What was withdrawn on the day of the deciding examination was withdrawn by it; what was withdrawn after it, since.
+    /// </summary>
     private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
         from w in item.Context.History.Withdrawals
-        where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && !(w.On >= item.ExaminedOn)
+        where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && w.On != item.ExaminedOn
         select new EarlierWithdrawal(w.On, w.Document, string.Join(", ", w.Codes), w.Codes, w.NeverReleasable);
 }

@@ -18,6 +18,8 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
 
     private static Fault Missing((string Path, string? Id, string? About) reference, RecordContext context)
     {
+        if (reference.Id is "")
+            return new Fault(reference.Path, "the row does not say of which item it is");
         var near = NearMiss.Of(reference.Id!, context.ItemIds);
         return new Fault(reference.Path, $"there is no item '{reference.Id}' in this record",
             near is null ? null : $"Did you mean '{near}'?", reference.About ?? near);
@@ -32,7 +34,7 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
                 ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item),
                 ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item),
             }))
-            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null)))
+            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null)))
             .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null)))
-            .Concat(c.Disposals.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null)));
+            .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null)));
 }
