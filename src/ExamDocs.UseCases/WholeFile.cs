@@ -7,6 +7,12 @@ public static class WholeFile
     public static void Write(string path, ReadOnlySpan<byte> content)
     {
         var full = Path.GetFullPath(path);
+        if (full.StartsWith("/dev/", StringComparison.Ordinal))
+        {
+            // A device is written to; moving a file onto it would take the device's place.
+            File.WriteAllBytes(full, content);
+            return;
+        }
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         var temporary = $"{full}.{Environment.ProcessId.ToString(System.Globalization.CultureInfo.InvariantCulture)}.part";
         try

@@ -1,0 +1,69 @@
+namespace ExamDocs.Cli.Tests;
+
+/// <summary>How the program is called, and what it says where it is called wrongly.</summary>
+public sealed class CallingTests : IDisposable
+{
+    private readonly Examdocs _examdocs = new();
+
+    [Theory]
+    [InlineData("check", "INPUT", "--json")]
+    [InlineData("issue", "INPUT", "--out", "--per-item", "--only", "certificate", "quarantine-label")]
+    [InlineData("label", "NUMBER", "--out", "--stock", "--start", "--offset", "a4-2", "a4-4", "single-100x150")]
+    [InlineData("blank", "--out", "--category", "--from", "--answers")]
+    [InlineData("criteria", "--category", "--json")]
+    [InlineData("rules", "CODE", "--json")]
+    public async Task Help_names_every_option(string command, params string[] named)
+    {
+        var run = await _examdocs.RunAsync(command, "--help");
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Empty(run.Err);
+        Assert.All(named.Concat(["--register", "--language", "--quiet"]), option => Assert.Contains(option, run.Out, StringComparison.Ordinal));
+        Assert.Empty(_examdocs.Files());
+    }
+
+    [Fact]
+    public async Task Help_of_the_program_names_every_command()
+    {
+        var run = await _examdocs.RunAsync("--help");
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.All(["check", "issue", "label", "blank", "criteria", "rules"], c => Assert.Contains($"  {c}", run.Out, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("", "Required command")]
+    [InlineData("chek visit.json", "chek")]
+    [InlineData("check", "INPUT")]
+    [InlineData("check visit.json --jsn f.json", "There is no option '--jsn'.")]
+    [InlineData("check visit.json --language de", "'de'")]
+    [InlineData("issue visit.json", "--out")]
+    [InlineData("issue visit.json --out o --only diploma", "'diploma'")]
+    [InlineData("issue visit.json --out o --force", "There is no option '--force'.")]
+    [InlineData("label visit.json", "--out")]
+    [InlineData("label visit.json --out l.pdf --stock a5", "'a5'")]
+    [InlineData("label visit.json --out l.pdf --start 3", "places 1 to 2")]
+    [InlineData("label visit.json --out l.pdf --start 0", "places 1 to 2")]
+    [InlineData("label visit.json --out l.pdf --offset 1,5,2", "two numbers of millimetres")]
+    [InlineData("label Q-2026-000099 --out l.pdf", "Q-2026-000099 is no label")]
+    [InlineData("blank", "--out")]
+    [InlineData("blank --out b.xlsx --category rope-brige", "'rope-brige'")]
+    [InlineData("blank --out b.xlsx --from none.json", "there is no such file")]
+    [InlineData("criteria --category rope-brige", "Did you mean 'rope-bridge'?")]
+    [InlineData("rules PAR999", "PAR999")]
+    [InlineData("rules --jason", "There is no option '--jason'.")]
+    public async Task A_wrong_call_is_refused_by_name(string line, string named)
+    {
+        Records.Small().Write(_examdocs, "visit.json");
+
+        var run = await _examdocs.RunAsync(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Empty(run.Out);
+        Assert.Contains(named, run.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", run.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain(_examdocs.Files(), f => f.EndsWith(".pdf", StringComparison.Ordinal) || f.EndsWith(".xlsx", StringComparison.Ordinal));
+    }
+
+    public void Dispose() => _examdocs.Dispose();
+}

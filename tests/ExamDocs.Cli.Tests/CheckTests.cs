@@ -1,0 +1,114 @@
+namespace ExamDocs.Cli.Tests;
+
+/// <summary><c>examdocs check</c>: exit codes, streams, and that it leaves nothing behind.</summary>
+public sealed class CheckTests : IDisposable
+{
+    private readonly Examdocs _examdocs = new();
+
+    [Fact]
+    public async Task A_good_record_is_0()
+    {
+        var run = await _examdocs.RunAsync("check", Records.Small().Write(_examdocs, "visit.json"));
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("1 fit, 0 fit-until, 0 undetermined, 0 withdraw", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(": error ", run.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_clean_withdrawal_is_a_result_and_no_failure()
+    {
+        var run = await _examdocs.RunAsync("check", Records.Cut().Write(_examdocs, "visit.json"));
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("WITHDRAW", run.Out, StringComparison.Ordinal);
+        Assert.Contains("W1", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_error_is_1_on_standard_error_and_the_rest_is_done()
+    {
+        var record = Records.Small();
+        record["visit"]!["premises"]!["address"] = "";
+
+        var run = await _examdocs.RunAsync("check", record.Write(_examdocs, "visit.json"));
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Matches(@"(?m)^visit\.json#/visit/premises\S*: error PAR\d{3}: .+\. Hint: .+$", run.Err);
+        Assert.Contains("UNDETERMINED", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("error", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Quiet_says_errors_and_nothing_else()
+    {
+        var good = await _examdocs.RunAsync("check", Records.ExampleJson, "--quiet");
+        var record = Records.Small();
+        record["visit"]!["reference"] = "";
+        record["items"]![0]!["manufactured"] = "";
+        var bad = await _examdocs.RunAsync("check", record.Write(_examdocs, "bad.json"), "--quiet");
+
+        Assert.Equal(new Run(0, "", ""), good);
+        Assert.Equal(1, bad.ExitCode);
+        Assert.Empty(bad.Out);
+        Assert.All(bad.Err.TrimEnd().Split('\n'), line => Assert.Contains(": error ", line, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("1")]
+    public async Task A_pipe_gets_no_escape_sequences_and_an_item_one_line(string? noColour)
+    {
+        if (noColour is not null)
+            _examdocs.With("NO_COLOR", noColour);
+        var record = Records.Cut();
+        var id = new string('C', 80);
+        record["items"]![0]!["id"] = id;
+        record["examinations"]![0]!["item"] = id;
+
+        var run = await _examdocs.RunAsync("check", record.Write(_examdocs, "visit.json"));
+
+        Assert.DoesNotContain('\u001b', run.Out + run.Err);
+        Assert.Single(run.Out.Split('\n'), line => line.Contains(id, StringComparison.Ordinal) && line.Contains("WITHDRAW", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task It_writes_no_register_even_where_one_is_named()
+    {
+        var visit = Records.Cut().Write(_examdocs, "visit.json");
+        _examdocs.With("EXAMDOCS_REGISTER", _examdocs.At("environment.db"));
+
+        var run = await _examdocs.RunAsync("check", visit, "--register", "none.db");
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(["visit.json"], _examdocs.Files());
+    }
+
+    [Fact]
+    public async Task One_unreadable_input_is_2_and_the_other_is_still_checked()
+    {
+        File.WriteAllText(_examdocs.At("torn.json"), "{ \"format\": ");
+
+        var run = await _examdocs.RunAsync("check", "torn.json", Records.Cut().Write(_examdocs, "visit.json"), "none.xlsx", ".");
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("torn.json: unreadable: ", run.Err, StringComparison.Ordinal);
+        Assert.Contains("none.xlsx: unreadable: there is no such file", run.Err, StringComparison.Ordinal);
+        Assert.Contains(".: unreadable: it is a folder", run.Err, StringComparison.Ordinal);
+        Assert.Contains("1 withdraw", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_findings_file_that_cannot_be_written_is_3_in_one_sentence()
+    {
+        File.WriteAllText(_examdocs.At("file"), "");
+
+        var run = await _examdocs.RunAsync("check", Records.Small().Write(_examdocs, "visit.json"), "--json", "file/findings.json");
+
+        Assert.Equal(3, run.ExitCode);
+        Assert.StartsWith("stopped: ", run.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", run.Err, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => _examdocs.Dispose();
+}

@@ -1,0 +1,60 @@
+using System.Diagnostics;
+
+namespace ExamDocs.Cli.Tests;
+
+/// <summary>What a run of the program left behind.</summary>
+internal sealed record Run(int ExitCode, string Out, string Err);
+
+/// <summary>The built program, run as a process of its own in a folder of its own.</summary>
+internal sealed class Examdocs : IDisposable
+{
+    private static readonly string Program = Path.Combine(
+        AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "ExamDocs.Cli.exe" : "ExamDocs.Cli");
+
+    private readonly Dictionary<string, string> _environment = new(StringComparer.Ordinal);
+
+    /// <summary>The folder it runs in, empty at first.</summary>
+    public string Folder { get; } = Directory.CreateTempSubdirectory("examdocs-cli-").FullName;
+
+    public string DefaultRegister => At("examdocs.db");
+
+    public string At(string name) => Path.Combine(Folder, name);
+
+    public Examdocs With(string variable, string value)
+    {
+        _environment[variable] = value;
+        return this;
+    }
+
+    public void Without(string variable) => _environment.Remove(variable);
+
+    /// <summary>Names of everything in the folder, below it too.</summary>
+    public IReadOnlyList<string> Files() =>
+        [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Folder, f)).Order(StringComparer.Ordinal)];
+
+    public async Task<Run> RunAsync(params string[] arguments)
+    {
+        using var process = Process.Start(Start(arguments))!;
+        var cancellation = TestContext.Current.CancellationToken;
+        var output = process.StandardOutput.ReadToEndAsync(cancellation);
+        var errors = process.StandardError.ReadToEndAsync(cancellation);
+        await process.WaitForExitAsync(cancellation);
+        return new Run(process.ExitCode, await output, await errors);
+    }
+
+    private ProcessStartInfo Start(string[] arguments)
+    {
+        var start = new ProcessStartInfo(Program, arguments)
+        {
+            WorkingDirectory = Folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        start.Environment.Remove("EXAMDOCS_REGISTER");
+        foreach (var (name, value) in _environment)
+            start.Environment[name] = value;
+        return start;
+    }
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+}
