@@ -140,6 +140,26 @@ public sealed class FurtherCaseTests
         Assert.Equal(outcome, Decided.From(GoodRecord.For("sling"), past).Outcome());
     }
 
+    /// <summary>Kit in store ages as kit in use does.</summary>
+    [Theory]
+    [InlineData("stored")]
+    [InlineData("in-use")]
+    public void Where_it_was_kept_changes_nothing_about_a_life_that_has_ended(string status)
+    {
+        var record = GoodRecord.For("sling");
+        record.Item().With("status", status).With("obsoleteOn", "2026-05-10");
+
+        Assert.Equal("withdraw", Decided.From(record).Outcome());
+    }
+
+    /// <summary>A row that names an id which is nobody's may be about the item it most resembles.</summary>
+    [Theory]
+    [InlineData("releases", """{"item":"IT-11","document":"Q-2025-000001","by":"ex1","on":"2026-05-11","grounds":"x"}""")]
+    [InlineData("disposals", """{"item":"IT-l","action":"destroyed","by":"store","on":"2026-05-11"}""")]
+    [InlineData("disposals", """{"item":"lT-1","action":"quarantined","by":"store","on":"2026-05-11"}""")]
+    public void A_row_about_a_misspelt_item_holds_back_the_one_it_resembles(string list, string row) =>
+        Assert.Equal("undetermined", Decided.From(GoodRecord.For("sling").Row(list, row)).Outcome());
+
     [Fact]
     public void Nothing_typed_makes_it_fall_over()
     {
