@@ -11,9 +11,6 @@ public sealed class OrderTests
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]
-    [InlineData(4)]
-    [InlineData(5)]
-    [InlineData(6)]
     public void The_example_visit_shuffled_gives_the_same_outcomes(int seed)
     {
         var before = Decided.From(Example.Value);
@@ -37,7 +34,6 @@ public sealed class OrderTests
     [InlineData(11)]
     [InlineData(12)]
     [InlineData(13)]
-    [InlineData(14)]
     public void A_troubled_record_shuffled_gives_the_same_outcomes(int seed)
     {
         var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "B"), ("DD-9", "sling", null))
