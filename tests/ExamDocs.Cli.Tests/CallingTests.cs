@@ -44,6 +44,7 @@ public sealed class CallingTests : IDisposable
     [InlineData("label visit.json --out l.pdf --stock a5", "'a5'")]
     [InlineData("label visit.json --out l.pdf --start 3", "places 1 to 2")]
     [InlineData("label visit.json --out l.pdf --start 0", "places 1 to 2")]
+    [InlineData("label visit.json --out l.pdf --stock a4-4 --start 5", "places 1 to 4")]
     [InlineData("label visit.json --out l.pdf --offset 1,5,2", "two numbers of millimetres")]
     [InlineData("label Q-2026-000099 --out l.pdf", "Q-2026-000099 is no label")]
     [InlineData("blank", "--out")]

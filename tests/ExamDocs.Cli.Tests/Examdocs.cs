@@ -51,6 +51,7 @@ internal sealed class Examdocs : IDisposable
             RedirectStandardError = true,
         };
         start.Environment.Remove("EXAMDOCS_REGISTER");
+        start.Environment["DOTNET_TieredPGO"] = "0"; // short runs: measuring them costs more than it gains
         foreach (var (name, value) in _environment)
             start.Environment[name] = value;
         return start;

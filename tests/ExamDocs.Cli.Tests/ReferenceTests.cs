@@ -50,7 +50,7 @@ public sealed class ReferenceTests : IDisposable
 
         Assert.Equal((0, 0), (words.ExitCode, json.ExitCode));
         Assert.Contains("saw-contact: ", words.Out, StringComparison.Ordinal);
-        Assert.Contains("answers: clear, doubt, defect, no-sign, not-examined", words.Out, StringComparison.Ordinal);
+        Assert.Contains("answers: clear, no-sign, not-examined, doubt, defect", words.Out, StringComparison.Ordinal);
         Assert.Contains("saw-contact", JsonNode.Parse(json.Out)!.ToJsonString(), StringComparison.Ordinal);
     }
 

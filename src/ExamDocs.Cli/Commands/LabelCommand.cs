@@ -9,6 +9,8 @@ namespace ExamDocs.Cli.Commands;
 /// <summary><c>examdocs label</c>: labels for what may not be used, on a stock.</summary>
 internal static class LabelCommand
 {
+    private const string StockDefault = "a4-2";
+
     private static readonly Argument<string[]> Inputs = new("INPUT|NUMBER")
     {
         Description = "Records, or numbers of labels already issued.",
@@ -21,7 +23,7 @@ internal static class LabelCommand
     {
         Description = $"How labels lie on the sheet: {string.Join("; ", LabelStock.All.Select(s => $"{s.Name} ({s.What})"))}.",
         HelpName = "NAME",
-        DefaultValueFactory = _ => "a4-2",
+        DefaultValueFactory = _ => StockDefault,
     };
 
     private static readonly Option<int> Start = new("--start") { Description = "First place used on the first sheet.", HelpName = "N", DefaultValueFactory = _ => 1 };
@@ -75,8 +77,10 @@ internal static class LabelCommand
 
     private static void CheckStart(CommandResult command)
     {
-        var stock = LabelStock.Find(command.GetValue(Stock) ?? "");
-        if (stock is not null && command.GetValue(Start) is var start && (start < 1 || start > stock.PerSheet))
+        // Defaults are not filled in yet when a command is validated.
+        var stock = LabelStock.Find(command.GetValue(Stock) ?? StockDefault);
+        if (stock is not null && command.GetResult(Start) is { Implicit: false } && command.GetValue(Start) is var start
+            && (start < 1 || start > stock.PerSheet))
             command.AddError(string.Create(CultureInfo.InvariantCulture, $"a sheet of {stock.Name} has places 1 to {stock.PerSheet}"));
     }
 
