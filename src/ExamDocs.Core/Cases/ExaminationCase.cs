@@ -49,5 +49,14 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     public IEnumerable<(DiameterStation Station, string Path)> Stations =>
         Examination.Diameters.Select((s, i) => (s, At("diameters", i)));
 
+    /// <summary>It says, or may say, something against the item.</summary>
+    public bool IsAdverse => Examination.Conclusion is Conclusion.Withdraw || Examination.Defects.Count > 0
+        || Examination.Observations.Any(o => o.State is ObservedState.Defect or ObservedState.Doubt or null);
+
+    /// <summary>Whether everything it speaks of is examined on the item's category.</summary>
+    public bool CouldBeOf(ItemCase item) => item.Category is null
+        || Examination.Observations.Select(o => o.Criterion).Concat(Examination.Defects.Select(d => d.Criterion))
+            .All(c => c is null || item.Category.Find(c) is not null);
+
     private string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"{Path}/{member}/{index}");
 }

@@ -22,10 +22,11 @@ public static class Determine
         var findings = Check(context, verdicts, intake);
         Undetermine(context, verdicts);
         Limit(context, verdicts);
-        return new DeterminedVisit(record, [.. context.Items.Select(i => Close(i, verdicts[i]))], findings)
-        {
-            Strays = [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
-        };
+        return new DeterminedVisit(
+            record,
+            [.. context.Items.Select(i => Close(i, verdicts[i]))],
+            [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
+            findings);
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)

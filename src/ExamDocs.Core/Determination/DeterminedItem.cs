@@ -81,8 +81,9 @@ public sealed class DeterminedItem
 /// <summary>A whole record with an outcome for every item, in input order.</summary>
 public sealed class DeterminedVisit
 {
-    internal DeterminedVisit(ExaminationRecord record, IReadOnlyList<DeterminedItem> items, IReadOnlyList<Finding> findings) =>
-        (Record, Items, Findings) = (record, items, findings);
+    internal DeterminedVisit(
+        ExaminationRecord record, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings) =>
+        (Record, Items, Strays, Findings) = (record, items, strays, findings);
 
     public ExaminationRecord Record { get; }
 
@@ -92,7 +93,7 @@ public sealed class DeterminedVisit
     /// What was examined under an id that no item of the record has, and has a reason to withdraw: it is told and
     /// labelled under the id as typed, so that a slip of the pen buries no danger.
     /// </summary>
-    public IReadOnlyList<DeterminedItem> Strays { get; internal init; } = [];
+    public IReadOnlyList<DeterminedItem> Strays { get; }
 
     /// <summary>Items and strays.</summary>
     public IEnumerable<DeterminedItem> Everything => Items.Concat(Strays);

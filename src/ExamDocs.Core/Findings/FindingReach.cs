@@ -21,7 +21,7 @@ internal static class FindingReach
         return steps[1] switch
         {
             "items" => At(context.Items, index),
-            "examinations" => At(context.Examinations, index).SelectMany(e => context.ItemsWithId(e.ItemId)),
+            "examinations" => At(context.Examinations, index).SelectMany(e => Examined(e, context)),
             "people" => At(context.People, index).SelectMany(p => UsersOf(p.Row, context)),
             "limits" => At(context.Limits, index).SelectMany(l => context.Items.Where(i => i.Limits.Touching.Contains(l))),
             "renewals" => At(context.Renewals, index).SelectMany(r => Renewed(r.Row, context)),
@@ -33,6 +33,15 @@ internal static class FindingReach
     }
 
     private static IEnumerable<T> At<T>(IReadOnlyList<T> list, int index) => index < list.Count ? [list[index]] : [];
+
+    /// <summary>
+    /// The item examined. An adverse examination under an id that no item has may be of any item that can have what it
+    /// speaks of: it reaches them all, for one of them may hide a danger.
+    /// </summary>
+    private static IEnumerable<ItemCase> Examined(ExaminationCase examination, RecordContext context) =>
+        context.KnowsItem(examination.ItemId) ? context.ItemsWithId(examination.ItemId)
+        : examination.IsAdverse ? context.Items.Where(examination.CouldBeOf)
+        : [];
 
     private static IEnumerable<ItemCase> UsersOf(Person person, RecordContext context)
     {

@@ -56,6 +56,7 @@ public static class RuleBook
         new NeverUsedMeansNeverUsed(),
         new LimitsDoNotCompete(),
         new KitOfMetalHasTimeLimit(),
+        new StorageIsNotTheOnlyLimit(),
         new PartIsOnOneItem(),
         new PartIsNotOnItself(),
         new ItemIsExaminedOnceADay(),
@@ -79,6 +80,7 @@ public static class RuleBook
         new LoadIsMarked(),
         new PurposeIsStated(),
         new RegimeSuitsItem(),
+        new LiftingKitStandsUnderLifting(),
         new BasisIsStated(),
         new BasisFitsPurpose(),
         new SchemeIsNamed(),
@@ -88,6 +90,7 @@ public static class RuleBook
         new CriterionIsAnsweredOnce(),
         new StateIsAllowed(),
         new StateHasNote(),
+        new DefectAnsweredIsEntered(),
         new DefectIsDescribed(),
         new DangerIsStated(),
         new LaterDangerHasTime(),
@@ -114,6 +117,7 @@ public static class RuleBook
         new RenewalBeforeExamination(),
         new FittedPartSaysSo(),
         new PersonWhoRenewsIsSupervised(),
+        new RemovedPartIsOff(),
     ];
 
     private static readonly Rule<RowCase<Release>>[] OfRelease =

@@ -16,25 +16,29 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    private static Fault Missing((string Path, string? Id, string? About) reference, RecordContext context)
+    private static Fault Missing((string Path, string? Id, string? About, bool MayMean) reference, RecordContext context)
     {
         if (reference.Id is "")
             return new Fault(reference.Path, "the row does not say of which item it is");
         var near = NearMiss.Of(reference.Id!, context.ItemIds);
         return new Fault(reference.Path, $"there is no item '{reference.Id}' in this record",
-            near is null ? null : $"Did you mean '{near}'?", reference.About ?? near);
+            near is null ? null : $"Did you mean '{near}'?", reference.About ?? (reference.MayMean ? near : null));
     }
 
-    private static IEnumerable<(string Path, string? Id, string? About)> References(RecordContext c) =>
-        c.Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, i.Item.Id))
-            .Concat(c.Examinations.Select(e => ($"{e.Path}/item", e.ItemId, (string?)null)))
+    /// <summary>
+    /// Every reference with the item it is about besides its own place, and whether the item that it was meant for must
+    /// be held until that is known: a part that may be on it, a record that it is gone.
+    /// </summary>
+    private static IEnumerable<(string Path, string? Id, string? About, bool MayMean)> References(RecordContext c) =>
+        c.Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true))
+            .Concat(c.Examinations.Select(e => ($"{e.Path}/item", e.ItemId, (string?)null, false)))
             .Concat(c.Renewals.SelectMany(r => new[]
             {
-                ($"{r.Path}/item", r.Row.Item, null),
-                ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item),
-                ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item),
+                ($"{r.Path}/item", r.Row.Item, null, false),
+                ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item, false),
+                ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item, false),
             }))
-            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null)))
-            .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null)))
-            .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null)));
+            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, false)))
+            .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null, false)))
+            .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true)));
 }

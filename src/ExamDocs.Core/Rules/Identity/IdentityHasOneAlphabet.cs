@@ -6,10 +6,13 @@ namespace ExamDocs.Core.Rules.Identity;
 
 public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
 {
-    public IdentityHasOneAlphabet() : base(new RuleInfo("IDN007", Severity.Error, "An identity mixes no alphabets",
+    public IdentityHasOneAlphabet() : base(new RuleInfo("IDN007", Severity.Error, "An identity mixes no alphabets and is in none that looks like another",
         "A Cyrillic А and a Latin A look the same on paper and are two different numbers to a search.",
         "Type the identity again on one keyboard layout.", "Unicode Technical Standard 39 (mixed scripts)")) =>
-        Each(i => Identities(i).Where(x => x.Text is not null && IsMixed(x.Text)).Select(x => new Fault(x.Member, $"'{x.Text}' mixes letters of two alphabets")));
+        Each(i => Identities(i).Where(x => x.Text is not null).Select(x =>
+            IsMixed(x.Text!) ? new Fault(x.Member, $"'{x.Text}' mixes letters of two alphabets")
+            : IsDisguised(x.Text!) ? new Fault(x.Member, $"'{x.Text}' is made of Greek or Cyrillic letters that all look like Latin ones")
+            : null).OfType<Fault>());
 
     private static IEnumerable<(string Member, string? Text)> Identities(ItemCase i) =>
     [
@@ -18,6 +21,15 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
     ];
 
     private static bool IsMixed(string text) => text.EnumerateRunes().Where(Rune.IsLetter).Select(Alphabet).Distinct().Skip(1).Any();
+
+    private static bool IsDisguised(string text)
+    {
+        var letters = text.Where(char.IsLetter).ToList();
+        return letters.Count > 0 && letters.TrueForAll(LookLatin.Contains);
+    }
+
+    /// <summary>Greek and Cyrillic letters that cannot be told from Latin ones in print.</summary>
+    private static readonly HashSet<char> LookLatin = [.. "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧοАВЕЅІЈКМНОРСТУХаеорсухѕіј"];
 
     /// <summary>Latin, Greek and Cyrillic letters are the ones mistaken for each other; every other letter is of a third kind.</summary>
     private static char Alphabet(Rune rune) => rune.Value switch
