@@ -33,6 +33,14 @@ internal static class FindingsPrinter
 
     private static void PrintOutcomes(DeterminedVisit visit)
     {
+        if (visit.Items.Count > 0)
+            PrintTable(visit);
+        Console.WriteLine(string.Join(", ", Enum.GetValues<Outcome>().Select(o =>
+            string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))));
+    }
+
+    private static void PrintTable(DeterminedVisit visit)
+    {
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns("Item", "Outcome", "Not after", "Next examination by", "Reasons");
         foreach (var item in visit.Items)
@@ -45,8 +53,6 @@ internal static class FindingsPrinter
         if (Console.IsOutputRedirected)
             AnsiConsole.Profile.Width = PipedWidth;
         AnsiConsole.Write(table);
-        Console.WriteLine(string.Join(", ", Enum.GetValues<Outcome>().Select(o =>
-            string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))));
     }
 
     /// <summary>What may not be used stands out by its letters, not by colour.</summary>

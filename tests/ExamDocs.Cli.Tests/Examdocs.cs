@@ -47,6 +47,7 @@ internal sealed class Examdocs : IDisposable
         var start = new ProcessStartInfo(Program, arguments)
         {
             WorkingDirectory = Folder,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };

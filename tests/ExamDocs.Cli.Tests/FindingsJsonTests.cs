@@ -13,17 +13,17 @@ public sealed class FindingsJsonTests : IDisposable
     {
         var root = await CheckAsync(Records.ExampleJson);
 
-        Assert.Equal(["format", "items", "findings"], Names(root));
+        Assert.Equal(["format", "items", "findings"], Names(root), StringComparer.Ordinal);
         Assert.Equal("examdocs-findings/1", (string?)root["format"]);
-        Assert.All(root["items"]!.AsArray(), i => Assert.Equal(["id", "outcome", "until", "nextExaminationBy", "reasons"], Names(i!)));
+        Assert.All(root["items"]!.AsArray(), i => Assert.Equal(["id", "outcome", "until", "nextExaminationBy", "reasons"], Names(i!), StringComparer.Ordinal));
         Assert.All(root["items"]!.AsArray().SelectMany(i => i!["reasons"]!.AsArray()), r =>
         {
-            Assert.Equal(["code", "text", "source"], Names(r!));
+            Assert.Equal(["code", "text", "source"], Names(r!), StringComparer.Ordinal);
             Assert.Matches(@"\A(W([1-9]|10)|U[0-6]|D[1-3])\z", (string)r!["code"]!);
         });
         Assert.NotEmpty(root["findings"]!.AsArray());
         Assert.All(root["findings"]!.AsArray(), f =>
-            Assert.Equal(["code", "severity", "item", "location", "message", "hint", "source"], Names(f!)));
+            Assert.Equal(["code", "severity", "item", "location", "message", "hint", "source"], Names(f!), StringComparer.Ordinal));
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class FindingsJsonTests : IDisposable
         var root = await CheckAsync(Records.Cut().Write(_examdocs, "first.json"), Records.ExampleJson, second.Write(_examdocs, "second.json"));
 
         var expected = new[] { "COR-11" }.Concat(Records.Example()["items"]!.AsArray().Select(i => (string)i!["id"]!)).Append("COR-11");
-        Assert.Equal(expected, root["items"]!.AsArray().Select(i => (string)i!["id"]!));
+        Assert.Equal(expected, root["items"]!.AsArray().Select(i => (string)i!["id"]!), StringComparer.Ordinal);
         Assert.Equal("withdraw", (string?)root["items"]![0]!["outcome"]);
         Assert.Equal("fit", (string?)root["items"]!.AsArray()[^1]!["outcome"]);
     }

@@ -17,16 +17,19 @@ public sealed class IssueTests : IDisposable
         var second = await _examdocs.RunAsync("issue", visit, "--out", "out");
         var number = Documents().Single(d => (string)d!["kind"]! is "quarantine-label")!["number"]!.ToString();
         var label = await _examdocs.RunAsync("label", number, "--out", "again.pdf", "--start", "2", "--offset", "1.5,-0.5");
+        var single = await _examdocs.RunAsync("label", number, "--out", "single.pdf", "--stock", "single-100x150");
 
         Assert.Equal(0, first.ExitCode);
         Assert.Empty(first.Err);
         Assert.Contains("3 documents in ", first.Out, StringComparison.Ordinal);
-        Assert.Equal(["notice", "quarantine-label", "report"], Documents().Select(d => (string)d!["kind"]!).Order(StringComparer.Ordinal));
+        Assert.Equal(["notice", "quarantine-label", "report"], Documents().Select(d => (string)d!["kind"]!).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(0, second.ExitCode);
         Assert.Equal(3, second.Out.Split("(issued before)").Length - 1);
         Assert.Equal(0, label.ExitCode);
         Assert.Contains(number, label.Out, StringComparison.Ordinal);
         Assert.True(File.Exists(_examdocs.At("again.pdf")));
+        Assert.Equal((0, ""), (single.ExitCode, single.Err));
+        Assert.True(File.Exists(_examdocs.At("single.pdf")));
         Assert.True(File.Exists(_examdocs.DefaultRegister));
         Assert.All(Documents(), d => Assert.Equal((string?)d!["sha256"], Sha256(_examdocs.At(Path.Combine("out", (string)d["file"]!)))));
     }
@@ -88,10 +91,10 @@ public sealed class IssueTests : IDisposable
         await _examdocs.RunAsync("issue", visit, "--out", "out", "--only", "notice");
         var environment = _examdocs.Files();
 
-        Assert.Contains("option.db", option);
-        Assert.DoesNotContain("environment.db", option);
-        Assert.Contains("environment.db", environment);
-        Assert.DoesNotContain("examdocs.db", environment);
+        Assert.Contains("option.db", option, StringComparer.Ordinal);
+        Assert.DoesNotContain("environment.db", option, StringComparer.Ordinal);
+        Assert.Contains("environment.db", environment, StringComparer.Ordinal);
+        Assert.DoesNotContain("examdocs.db", environment, StringComparer.Ordinal);
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public sealed class MisspeltStateTests : IDisposable
         var run = await _examdocs.RunAsync("issue", record.Write(_examdocs, "visit.json"), "--out", "out");
 
         Assert.Equal(1, run.ExitCode);
-        Assert.Equal(["Q-2"], _examdocs.Files().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)).Select(f => Path.GetFileName(f)[..3]));
+        Assert.Equal(["Q-2"], _examdocs.Files().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)).Select(f => Path.GetFileName(f)[..3]), StringComparer.Ordinal);
         Assert.Contains("COR-11: no report or certificate", run.Err, StringComparison.Ordinal);
     }
 
@@ -52,7 +52,7 @@ public sealed class MisspeltStateTests : IDisposable
 
         Assert.Equal(1, run.ExitCode);
         var findings = JsonNode.Parse(await File.ReadAllTextAsync(_examdocs.At("findings.json"), TestContext.Current.CancellationToken))!;
-        var finding = Assert.Single(findings["findings"]!.AsArray(), f => (string)f!["severity"]! is "error" && (string)f["location"]! == place)!;
+        var finding = Assert.Single(findings["findings"]!.AsArray(), f => (string)f!["severity"]! is "error" && string.Equals((string?)f["location"], place, StringComparison.Ordinal))!;
         var said = (string)finding["message"]! + (string)finding["hint"]!;
         Assert.All(["clera", "clear", "doubt", "defect", "no-sign", "not-examined"], word => Assert.Contains(word, said, StringComparison.Ordinal));
         Assert.Contains($"{place}: error ", run.Err, StringComparison.Ordinal);
