@@ -141,8 +141,8 @@ public static partial class English
 
         public const string SafeNo = "No: this statement is not made.";
 
-        public static string DangerLater(LocalDate? on) =>
-            on is null ? "could become a danger: by when is not recorded" : $"could become a danger by {Printed.Day(on)}";
+        /// <summary>Followed by the date.</summary>
+        public const string DangerLater = "could become a danger by";
 
         public static string Scheme(string? reference, string? author, int? months) =>
             $"scheme {Printed.Text(reference)}, drawn up by {Printed.Text(author)}, every {(months is { } m ? Printed.Count(m) : NotRecorded)} months";

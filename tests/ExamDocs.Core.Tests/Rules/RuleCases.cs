@@ -94,7 +94,9 @@ internal static class RuleCases
         new("PAR021", "a doubt without a note", ["/examinations/2/observations/1/note"],
             RuleCase.All(With("/examinations/2/observations/1/state", "\"doubt\""), With("/examinations/2/conclusion", "\"withdraw\""))),
         new("PAR021", "a defect without a note", ["/examinations/2/observations/1/note"],
-            RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/conclusion", "\"withdraw\""))),
+            RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/conclusion", "\"withdraw\""))) { Besides = "PAR032" },
+        new("PAR032", "a defect that is not entered", ["/examinations/2/observations/1/state"],
+            RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/observations/1/note", "\"cracked\""), With("/examinations/2/conclusion", "\"withdraw\""))),
         new("PAR024", "an imminent risk and no authority", ["/examinations/0/defects/0/imminentRisk"], Imminent),
         new("PAR024", "an imminent risk and an authority without an address", ["/examinations/0/defects/0/imminentRisk"],
             RuleCase.All(Imminent, With("/visit/enforcingAuthority", """{ "name": "The authority" }"""))),
@@ -114,15 +116,17 @@ internal static class RuleCases
         new("IDN005", "two people with one id", ["/people/0/id", "/people/2/id"], WithCopy("/people", 0)),
         new("IDN006", "an item nobody examined", ["/items/3"], Without("/examinations/3")),
         Wrong("IDN007", "/items/0/serial", "\"A\u0410-1\""),
+        Wrong("IDN007", "/items/0/ownersMark", "\"\u0410\u0412-1\""),
         Wrong("IDN007", "/items/1/partNumber", "\"FB\u041538\"")
             with { Make = RuleCase.All(With("/items/1/partNumber", "\"FB\u041538\""), Without("/limits/1/partNumber")) },
+        new("IDN009", "a limit for storage alone", ["/items/3/model"], RuleCase.All(With("/limits/3/maxStorageYears", "5"), Without("/limits/3/maxAgeYears"))),
         new("IDN008", "metal kit without a limit", ["/items/2/model"], Without("/limits/2/noLimit")),
     ];
 
     private static RuleCase[] Conflicts =>
     [
         new("CON001", "a decisive defect and the conclusion fit", ["/examinations/2/conclusion"],
-            RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/observations/1/note", "\"cracked\""))),
+            RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/observations/1/note", "\"cracked\""))) { Besides = "PAR032" },
         new("CON004", "a part on two items", ["/items/1/fittedTo"],
             WithCopy("/renewals", 0, r => r["item"] = "CON-1")) { Besides = "REN003" },
         Wrong("CON005", "/items/0/fittedTo", "\"HAR-1\""),
@@ -153,11 +157,14 @@ internal static class RuleCases
         Leads("CON018", "/disposals/0/on", "\"2026-05-11\"", "/examinations/2/conclusion"),
         Leads("CON018", "/disposals/0/action", "\"destroyed\"", "/examinations/2/conclusion"),
         new("CON019", "a defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"],
-            With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\"")),
+            RuleCase.All(With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""),
+                With("/examinations/0/defects/0/danger", "\"now\""), With("/examinations/0/conclusion", "\"withdraw\""))),
         new("CON019", "a defect of a criterion that is not asked", ["/examinations/0/defects/0/criterion"],
-            RuleCase.All(With("/examinations/0/defects/0/criterion", "\"cover-cut\""), With("/examinations/0/conclusion", "\"withdraw\""))),
+            RuleCase.All(With("/examinations/0/defects/0/criterion", "\"cover-cut\""), With("/examinations/0/conclusion", "\"withdraw\""))) { Besides = "PAR032" },
         new("CON020", "a helmet under the law on lifting", ["/examinations/3/regime"], Without("/examinations/3/regime")) { Besides = "PAR005" },
-        Wrong("CON020", "/examinations/0/regime", "\"gb-wah\""),
+        Wrong("CON021", "/examinations/0/regime", "\"gb-wah\""),
+        new("CON021", "kit of no stated purpose under gb-wah", ["/examinations/2/regime"],
+            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))),
     ];
 
     private static RuleCase[] References =>
@@ -244,6 +251,9 @@ internal static class RuleCases
         Wrong("REN002", "/renewals/0/doneOn", "\"2026-05-12\""),
         new("REN003", "the part fitted names another item", ["/renewals/0/fittedPart"], Without("/items/1/fittedTo")),
         Gone("REN004", "/renewals/0/supervisedBy"),
+        new("REN005", "a part taken off earlier and said to be still on", ["/renewals/1/removedPart"],
+            RuleCase.All(With("/items/2/fittedTo", "\"HAR-1\""),
+                WithCopy("/renewals", 0, r => (r["removedPart"], r["fittedPart"], r["doneOn"]) = ("CON-1", null, "2026-01-10")))),
     ];
 
     private static Action<System.Text.Json.Nodes.JsonNode> Withdrawn => With("/examinations/2/conclusion", "\"withdraw\"");

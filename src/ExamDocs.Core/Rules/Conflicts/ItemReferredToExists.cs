@@ -38,7 +38,7 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
                 ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item, false),
                 ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item, false),
             }))
-            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, false)))
-            .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null, false)))
+            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true)))
+            .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null, true)))
             .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true)));
 }
