@@ -25,7 +25,7 @@ public static class WriteCaptureWorkbook
         if (read is not null && read.Findings.FirstOrDefault(f => f.Severity is Core.Findings.Severity.Error) is { } error)
             return $"{read.Sources.Locate(error.Path)}: {error.Message}. Put it right first: what was misread must not be handed on";
         using var buffer = new MemoryStream();
-        CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, identitiesOnly: !request.WithAnswers);
+        CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, forNextVisit: !request.WithAnswers);
         WholeFile.Write(request.OutFile, buffer.ToArray());
         return null;
     }

@@ -16,7 +16,7 @@ internal static class BlankCommand
         DefaultValueFactory = _ => [],
     };
 
-    private static readonly Option<string?> From = new("--from") { Description = "Fill in identities and limits from an earlier record.", HelpName = "FILE" };
+    private static readonly Option<string?> From = new("--from") { Description = "Fill in identities, limits and history from an earlier record.", HelpName = "FILE" };
 
     private static readonly Option<bool> Answers = new("--answers") { Description = "With --from: fill in its answers too." };
 

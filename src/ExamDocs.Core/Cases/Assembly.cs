@@ -3,7 +3,7 @@ using ExamDocs.Core.Records;
 namespace ExamDocs.Core.Cases;
 
 /// <summary>Works out which part is on which item now.</summary>
-internal static class Assembly
+public static class Assembly
 {
     /// <summary>What the part is fitted to: where it says so itself or a renewal does, less where a renewal took it off.</summary>
     public static IEnumerable<ItemCase> WholesOf(ItemCase part)

@@ -18,17 +18,17 @@ public static class CaptureWorkbook
     /// <param name="output">Where the workbook is written; it is left open.</param>
     /// <param name="categories">Which item sheets to make; those that the record's items need are made in any case.</param>
     /// <param name="record">What to fill in; null for empty sheets.</param>
-    /// <param name="identitiesOnly">
-    /// Fill in only what still holds at the next visit: parties, people, items, limits. The day an item was examined in
-    /// the record becomes its last examination.
+    /// <param name="forNextVisit">
+    /// Fill in what still holds at the next visit: parties, people, items, limits; what was examined, renewed and released
+    /// stands as history, so that an open withdrawal stays open. The day an item was examined becomes its last examination.
     /// </param>
-    public static void Write(Stream output, IReadOnlyList<Category> categories, ExaminationRecord? record, bool identitiesOnly)
+    public static void Write(Stream output, IReadOnlyList<Category> categories, ExaminationRecord? record, bool forNextVisit)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(categories);
-        var content = identitiesOnly && record is not null ? NextVisit.Of(record) : record ?? new ExaminationRecord();
+        var content = forNextVisit && record is not null ? NextVisit.Of(record) : record ?? new ExaminationRecord();
         var items = ItemSheets(categories, content);
-        var rows = new CaptureRows(content, items);
+        var rows = new CaptureRows(content, items, historyOnly: forNextVisit);
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
         (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);

@@ -17,7 +17,7 @@ public sealed class OfficeTests
         var folder = Directory.CreateTempSubdirectory("examdocs-office");
         try
         {
-            var written = RoundTripTests.Written(FullRecord.Make(), [Catalogue.Find("helmet")!], identitiesOnly: false);
+            var written = RoundTripTests.Written(FullRecord.Make(), [Catalogue.Find("helmet")!], forNextVisit: false);
             var ours = Path.Combine(folder.FullName, "kit.xlsx");
             File.WriteAllBytes(ours, written.ToArray());
             Convert(program, folder.FullName, ours);

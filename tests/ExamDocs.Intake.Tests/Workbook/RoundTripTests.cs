@@ -82,7 +82,7 @@ public sealed class RoundTripTests
     public void For_the_next_visit_only_what_still_holds_is_filled_in()
     {
         var record = Example();
-        var (root, findings) = ThereAndBack(record, Catalogue.All, identitiesOnly: true);
+        var (root, findings) = ThereAndBack(record, Catalogue.All, forNextVisit: true);
         Assert.Empty(findings);
         var next = RecordBinder.Bind(root).Record;
         Assert.Equal(record.Items.Count, next.Items.Count);
@@ -91,8 +91,12 @@ public sealed class RoundTripTests
         Assert.Equal(record.Visit.Employer, next.Visit.Employer);
         Assert.Null(next.Visit.ExaminedOn);
         Assert.Null(next.Visit.Reference);
-        Assert.Empty(next.Examinations);
-        Assert.Empty(next.Renewals);
+        Assert.Equal(record.Examinations.Count, next.Examinations.Count);
+        Assert.All(next.Examinations, e => Assert.NotNull(e.ExaminedOn));
+        Assert.Equal(record.Examinations.Sum(e => e.Observations.Count), next.Examinations.Sum(e => e.Observations.Count));
+        Assert.Equal(record.Renewals, next.Renewals);
+        Assert.Equal(record.Releases, next.Releases);
+        Assert.All(next.Items, i => Assert.DoesNotContain(record.Renewals, r => r.RemovedPart == i.Id && r.Item == i.FittedTo));
         var latest = record.Examinations.MaxBy(e => e.ExaminedOn ?? record.Visit.ExaminedOn)!;
         Assert.Equal(latest.ExaminedOn ?? record.Visit.ExaminedOn,
             next.Items.Single(i => string.Equals(i.Id, latest.Item, StringComparison.Ordinal)).LastExamined!.Latest);
@@ -135,7 +139,7 @@ public sealed class RoundTripTests
 
         static List<string> PartsOf(ExaminationRecord record)
         {
-            using var zip = new System.IO.Compression.ZipArchive(Written(record, Catalogue.All, identitiesOnly: false));
+            using var zip = new System.IO.Compression.ZipArchive(Written(record, Catalogue.All, forNextVisit: false));
             return [.. zip.Entries.Where(e => e.FullName.StartsWith("xl/", StringComparison.Ordinal))
                 .Select(e => e.FullName + new StreamReader(e.Open()).ReadToEnd()).Order(StringComparer.Ordinal)];
         }
@@ -148,18 +152,18 @@ public sealed class RoundTripTests
         return read.Record!;
     }
 
-    internal static MemoryStream Written(ExaminationRecord? record, IReadOnlyList<Category> categories, bool identitiesOnly)
+    internal static MemoryStream Written(ExaminationRecord? record, IReadOnlyList<Category> categories, bool forNextVisit)
     {
         var stream = new MemoryStream();
-        CaptureWorkbook.Write(stream, categories, record, identitiesOnly);
+        CaptureWorkbook.Write(stream, categories, record, forNextVisit);
         stream.Position = 0;
         return stream;
     }
 
     internal static (ObjectNode Root, IReadOnlyList<Finding> Findings) ThereAndBack(
-        ExaminationRecord record, IReadOnlyList<Category>? categories = null, bool identitiesOnly = false)
+        ExaminationRecord record, IReadOnlyList<Category>? categories = null, bool forNextVisit = false)
     {
-        var content = WorkbookReader.Read(Written(record, categories ?? [], identitiesOnly), "kit.xlsx");
+        var content = WorkbookReader.Read(Written(record, categories ?? [], forNextVisit), "kit.xlsx");
         Assert.Null(content.Unreadable);
         return (content.Root!, content.Findings);
     }

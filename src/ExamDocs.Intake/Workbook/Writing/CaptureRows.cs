@@ -35,10 +35,13 @@ internal sealed class CaptureRows
     private readonly HashSet<string> _sheetCategories;
     private readonly Dictionary<string, ObjectNode> _firstOfId;
 
-    public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets)
+    /// <param name="record">What is written.</param>
+    /// <param name="sheets">The sheets of items.</param>
+    /// <param name="historyOnly">No examination stands in an item's own row: that is for the next one.</param>
+    public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets, bool historyOnly)
     {
         _tree = RecordTree.Of(record);
-        _examinations = CapturedExamination.All(record, _tree);
+        _examinations = CapturedExamination.All(record, _tree, historyOnly);
         _inItemRow = _examinations.Where(e => e.InItemRow).ToDictionary(e => e.Item!, StringComparer.Ordinal);
         _sheetCategories = sheets.Select(s => s.Category?.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
         _firstOfId = Entries("items").Where(i => Text(i, "id") is not null)

@@ -13,13 +13,13 @@ internal sealed record CapturedExamination(ObjectNode Node, bool InItemRow, stri
     public IEnumerable<ObjectNode> Entries(string list) =>
         (Node.Find(list) as ListNode)?.Elements.OfType<ObjectNode>() ?? [];
 
-    public static List<CapturedExamination> All(ExaminationRecord record, ObjectNode tree)
+    public static List<CapturedExamination> All(ExaminationRecord record, ObjectNode tree, bool historyOnly)
     {
         var nodes = ((ListNode)tree.Find("examinations")!).Elements.Cast<ObjectNode>().ToList();
         var items = record.Items.Select(i => i.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
         LocalDate? DayOf(Examination e) => e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn);
         var inRow = record.Examinations.Select((e, n) => (Examination: e, Index: n))
-            .Where(x => x.Examination.Item is { } id && items.Contains(id))
+            .Where(x => !historyOnly && x.Examination.Item is { } id && items.Contains(id))
             .GroupBy(x => x.Examination.Item, StringComparer.Ordinal)
             .Select(g => g.MaxBy(x => (DayOf(x.Examination) ?? LocalDate.MaxIsoValue, x.Index)).Index)
             .ToHashSet();

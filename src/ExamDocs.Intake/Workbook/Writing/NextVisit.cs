@@ -3,7 +3,10 @@ using NodaTime;
 
 namespace ExamDocs.Intake.Workbook.Writing;
 
-/// <summary>What of one visit is still true at the next: the parties, the people, the kit and its makers' limits.</summary>
+/// <summary>
+/// What of one visit is still true at the next: the parties, the people, the kit and its makers' limits, and as history
+/// whatever was examined, renewed and released.
+/// </summary>
 internal static class NextVisit
 {
     public static ExaminationRecord Of(ExaminationRecord record) => new()
@@ -11,16 +14,28 @@ internal static class NextVisit
         Format = record.Format,
         Visit = record.Visit with { Reference = null, ExaminedOn = null, ReportedOn = null },
         People = record.People,
-        Items = [.. record.Items.Select(item => item with { LastExamined = LastExamined(item, record) })],
+        Items = [.. record.Items.Select(item => item with { LastExamined = LastExamined(item, record), FittedTo = FittedTo(item, record) })],
         Limits = record.Limits,
+        Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = DayOf(e, record) })],
+        Renewals = record.Renewals,
+        Remedies = record.Remedies,
+        Releases = record.Releases,
+        Disposals = record.Disposals,
     };
+
+    /// <summary>What was taken off is not on any more.</summary>
+    private static string? FittedTo(Item item, ExaminationRecord record) =>
+        item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, part, whole) ? null : item.FittedTo;
+
+    private static LocalDate? DayOf(Examination e, ExaminationRecord record) =>
+        e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn);
 
     /// <summary>The latest examination recorded here, unless a later one was recorded already.</summary>
     private static PartialDate? LastExamined(Item item, ExaminationRecord record)
     {
         var latest = record.Examinations
             .Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal))
-            .Select(e => e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn))
+            .Select(e => DayOf(e, record))
             .Max();
         return latest is { } day && (item.LastExamined is null || item.LastExamined.Latest < day)
             ? PartialDate.Of(day)

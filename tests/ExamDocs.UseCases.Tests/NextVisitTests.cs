@@ -1,0 +1,32 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.UseCases.Tests.Issuing;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Tests;
+
+/// <summary>The workbook for the next visit brings the last one along, so that what was withdrawn stays withdrawn.</summary>
+public sealed class NextVisitTests
+{
+    private static readonly LocalDate Next = new(2026, 11, 9);
+
+    [Fact]
+    public void What_was_withdrawn_is_still_withdrawn_though_nobody_says_so_again()
+    {
+        using var workspace = new Workspace();
+        var workbook = Path.Combine(workspace.Folder, "next.xlsx");
+        Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], Workspace.ExampleJson, WithAnswers: false)));
+        var read = ReadInput.From(workbook);
+        Assert.Null(read.Unreadable);
+        Assert.Empty(read.Findings);
+        var record = read.Record! with { Visit = read.Record.Visit with { Reference = "V-2", ExaminedOn = Next, ReportedOn = Next } };
+
+        var next = Determine.Visit(record, read.Findings, History.None, Next);
+        var last = CheckRecord.Of(Workspace.ExampleJson, Workspace.Today).Visit!;
+
+        var withdrawn = last.Items.Where(i => i.Outcome is Outcome.Withdraw).Select(i => i.Item.Id!).ToList();
+        Assert.NotEmpty(withdrawn);
+        foreach (var id in withdrawn)
+            Assert.Contains(next.Items.Single(i => i.Item.Id == id).Reasons, r => r.Code == "W10");
+        Assert.All(next.Items.Where(i => !withdrawn.Contains(i.Item.Id, StringComparer.Ordinal)), i => Assert.Equal(Outcome.Undetermined, i.Outcome));
+    }
+}
