@@ -16,13 +16,16 @@ internal sealed record DocumentJob(
 {
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
+    /// <summary>A danger is told even where not every character of it can be printed.</summary>
+    public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
+
+    /// <summary>The page without its number and day.</summary>
+    public Task<string> DraftAsync(DocumentRenderer renderer) =>
+        Render(renderer, new DocumentIdentity(Type.Kind, $"{Type.Letter}-0000-000000", NoDay, "0"));
+
     /// <summary>
     /// Names the document by what it says: the same record, rules and template give the same key, whatever the day and
     /// the number.
     /// </summary>
-    public async Task<string> KeyAsync(DocumentRenderer renderer)
-    {
-        var html = await Render(renderer, new DocumentIdentity(Type.Kind, $"{Type.Letter}-0000-000000", NoDay, "0"));
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Type.Kind}\n{html}")));
-    }
+    public string Key(string draft) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Type.Kind}\n{draft}")));
 }

@@ -37,10 +37,11 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow);
 /// <param name="Documents">In the order issued; empty where an input is unreadable.</param>
 /// <param name="Refused">Items for which a report or a certificate was refused.</param>
 /// <param name="Remarks">Sentences about what an interrupted run had left.</param>
+/// <param name="Unprintable">Sentences about documents with characters that no installed font has.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
 public sealed record IssueResult(
     IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Documents, IReadOnlyList<Refusal> Refused,
-    IReadOnlyList<string> Remarks, string? Failure);
+    IReadOnlyList<string> Remarks, IReadOnlyList<string> Unprintable, string? Failure);
 
 /// <summary>The main job: read, check, determine, compose, print, record.</summary>
 public static class IssueDocuments
@@ -52,7 +53,7 @@ public static class IssueDocuments
     {
         var inputs = request.Inputs.Select(path => CheckRecord.Of(path, request.Today)).ToList();
         if (inputs.Any(i => i.Unreadable is not null))
-            return new IssueResult(inputs, [], [], [], null);
+            return new IssueResult(inputs, [], [], [], [], null);
 
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
@@ -63,7 +64,8 @@ public static class IssueDocuments
         var remarks = register.Recover();
         await using var press = new Press(register, request.OutFolder, request.Today);
         var failure = await press.RunAsync(jobs, cancellation);
+        refused.AddRange(press.Refused);
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
-        return new IssueResult(inputs, press.Documents, refused, remarks, failure);
+        return new IssueResult(inputs, press.Documents, refused, remarks, press.Unprintable, failure);
     }
 }

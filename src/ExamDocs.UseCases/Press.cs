@@ -15,9 +15,17 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
 
     private readonly DocumentRenderer _renderer = new();
     private readonly List<Issued> _documents = [];
+    private readonly List<string> _unprintable = [];
+    private readonly List<Refusal> _refused = [];
     private Browser? _browser;
 
     public IReadOnlyList<Issued> Documents => _documents;
+
+    /// <summary>Sentences about characters that no installed font has.</summary>
+    public IReadOnlyList<string> Unprintable => _unprintable;
+
+    /// <summary>Items whose document was held back for that.</summary>
+    public IReadOnlyList<Refusal> Refused => _refused;
 
     /// <returns>Why it stopped before the last job; null where it did not.</returns>
     public async Task<string?> RunAsync(IReadOnlyList<DocumentJob> jobs, CancellationToken cancellation)
@@ -25,7 +33,10 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         try
         {
             foreach (var job in jobs)
-                _documents.Add(await IssueAsync(job, cancellation));
+            {
+                if (await IssueAsync(job, cancellation) is { } issued)
+                    _documents.Add(issued);
+            }
             return null;
         }
         catch (Exception e) when (e is PrintException or DocumentFileConflictException or IOException or UnauthorizedAccessException)
@@ -37,9 +48,11 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     /// <summary>The bytes of a document, as issued.</summary>
     public byte[] Content(IssuedDocument document) => register.Content(document);
 
-    private async Task<Issued> IssueAsync(DocumentJob job, CancellationToken cancellation)
+    /// <returns>Null where the document is held back because not all of it can be printed.</returns>
+    private async Task<Issued?> IssueAsync(DocumentJob job, CancellationToken cancellation)
     {
-        var key = await job.KeyAsync(_renderer);
+        var draft = await job.DraftAsync(_renderer);
+        var key = job.Key(draft);
         if (register.FindIssued(key) is { } before)
         {
             register.Restore(before, folder);
@@ -47,7 +60,21 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         }
         // No number is taken before there is something to print with.
         _browser ??= await Browser.StartAsync();
+        if (MissingGlyphs.MayOccurIn(draft) && await LacksGlyphsAsync(job, draft, _browser, cancellation) && !job.IsWarning)
+            return null;
         return new Issued(await PrintAsync(job, key, _browser, cancellation), IssuedNow: true);
+    }
+
+    private async Task<bool> LacksGlyphsAsync(DocumentJob job, string draft, Browser browser, CancellationToken cancellation)
+    {
+        var missing = MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation));
+        if (missing.Count == 0)
+            return false;
+        if (!job.IsWarning)
+            _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [PrintRules.GlyphIsMissing.Code])));
+        _unprintable.Add($"{PrintRules.GlyphIsMissing.Code}: {job.Type.Kind} of {string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}: "
+            + $"no installed font has {MissingGlyphs.Name(missing)}; {(job.IsWarning ? "it is printed without, for the danger's sake" : "it is held back")}. Hint: {PrintRules.GlyphIsMissing.Hint}");
+        return true;
     }
 
     private async Task<IssuedDocument> PrintAsync(DocumentJob job, string key, Browser browser, CancellationToken cancellation)

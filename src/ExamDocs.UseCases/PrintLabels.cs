@@ -33,8 +33,10 @@ public sealed record LabelRequest
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Labels">The labels on the sheet, in their order.</param>
 /// <param name="Refused">Why nothing was printed; null where it was, or where there was nothing to print.</param>
+/// <param name="Unprintable">Sentences about labels with characters that no installed font has.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not.</param>
-public sealed record LabelResult(IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, string? Failure);
+public sealed record LabelResult(
+    IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, IReadOnlyList<string> Unprintable, string? Failure);
 
 /// <summary>Puts labels on a stock: those that records call for, and those already issued, never altered.</summary>
 public static partial class PrintLabels
@@ -45,19 +47,19 @@ public static partial class PrintLabels
         var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
         var inputs = asked.Where(a => !a.IsNumber).Select(a => CheckRecord.Of(a.Asked, request.Today)).ToList();
         if (inputs.Any(i => i.Unreadable is not null))
-            return new LabelResult(inputs, [], null, null);
+            return new LabelResult(inputs, [], null, [], null);
 
         using var register = DocumentRegister.Open(request.RegisterPath);
         register.Recover();
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
         if (reprints.Find(r => !string.Equals(r.Document?.Kind, DocumentTypes.QuarantineLabel.Kind, StringComparison.Ordinal)) is { Asked: { } unknown })
-            return new LabelResult(inputs, [], $"{unknown} is no label that this register has issued", null);
+            return new LabelResult(inputs, [], $"{unknown} is no label that this register has issued", [], null);
 
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
         var failure = await press.RunAsync([.. inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!))], cancellation);
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request) : null;
-        return new LabelResult(inputs, labels, refused, failure);
+        return new LabelResult(inputs, labels, refused, press.Unprintable, failure);
     }
 
     /// <returns>Why the sheet was not written; null where it was.</returns>

@@ -38,7 +38,7 @@ public static class RuleList
     public static IReadOnlyList<RuleText> All { get; } =
     [
         .. OutcomeRules.All.Select(Text),
-        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(WorkbookFindings.All)
+        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(WorkbookFindings.All).Concat(PrintRules.All)
             .OrderBy(i => i.Code, StringComparer.Ordinal).Select(Text),
     ];
 

@@ -56,13 +56,15 @@ internal static class IssueCommand
             },
             cancellation);
         Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
-        return result.Failure is null ? CheckCommand.ExitOf(result.Inputs) : ExitCode.Machinery;
+        return result.Failure is not null ? ExitCode.Machinery
+            : result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))
+            : CheckCommand.ExitOf(result.Inputs);
     }
 
     private static void Print(IssueResult result, string folder, bool quiet)
     {
         FindingsPrinter.Print(result.Inputs, quiet);
-        foreach (var remark in result.Remarks)
+        foreach (var remark in result.Remarks.Concat(result.Unprintable))
             Console.Error.WriteLine(remark);
         if (!quiet)
         {

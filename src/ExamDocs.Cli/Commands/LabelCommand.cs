@@ -61,6 +61,8 @@ internal static class LabelCommand
             },
             cancellation);
         FindingsPrinter.Print(result.Inputs, quiet: true);
+        foreach (var sentence in result.Unprintable)
+            await Console.Error.WriteLineAsync(sentence);
         if ((result.Refused ?? result.Failure) is { } stopped)
         {
             await Console.Error.WriteLineAsync(stopped);
@@ -72,7 +74,7 @@ internal static class LabelCommand
                 Console.WriteLine($"{label.Document.Number}  {string.Join(", ", label.Document.Items)}{(label.IssuedNow ? "" : "  (issued before)")}");
             Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file);
         }
-        return CheckCommand.ExitOf(result.Inputs);
+        return result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs)) : CheckCommand.ExitOf(result.Inputs);
     }
 
     private static void CheckStart(CommandResult command)

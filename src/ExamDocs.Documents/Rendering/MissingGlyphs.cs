@@ -1,0 +1,46 @@
+using System.Net;
+using System.Text;
+using UglyToad.PdfPig;
+
+namespace ExamDocs.Documents.Rendering;
+
+/// <summary>
+/// Finds what was typed and did not reach the page: a character that no installed font has leaves the printed text
+/// without a sign. Found by reading the printed file back.
+/// </summary>
+public static class MissingGlyphs
+{
+    /// <summary>Whether the page holds anything beyond the letters that every font we print with has.</summary>
+    public static bool MayOccurIn(string html) => Unusual(html).Count > 0;
+
+    /// <summary>The characters of the page that are not in the printed file, in the order of their code points.</summary>
+    /// <param name="html">What was printed.</param>
+    /// <param name="pdf">The file that came of it.</param>
+    public static IReadOnlyList<Rune> In(string html, byte[] pdf)
+    {
+        var unusual = Unusual(html);
+        if (unusual.Count == 0)
+            return [];
+        using var document = PdfDocument.Open(pdf);
+        var printed = document.GetPages().SelectMany(p => p.Letters).SelectMany(l => Folded(l.Value)).ToHashSet();
+        return [.. unusual.Where(r => !Folded(r.ToString()).All(printed.Contains)).Order()];
+    }
+
+    /// <summary>The characters as they are told to a user: 漢 (U+6F22).</summary>
+    public static string Name(IEnumerable<Rune> runes) => string.Join(", ", runes.Take(8).Select(r =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{r} (U+{r.Value:X4})")));
+
+    private static HashSet<Rune> Unusual(string html) =>
+        [.. WebUtility.HtmlDecode(html).EnumerateRunes().Where(r => !IsUsual(r) && !Rune.IsWhiteSpace(r) && !Rune.IsControl(r))];
+
+    /// <summary>Latin with its accents, and the signs that the templates use.</summary>
+    private static bool IsUsual(Rune rune) => rune.Value is < 0x0180 or (>= 0x2010 and <= 0x2027);
+
+    /// <summary>Shaped and joined forms of a letter count as the letter.</summary>
+    private static IEnumerable<Rune> Folded(string text)
+    {
+        // Half of a pair or an unassigned code cannot be normalised; it stands for itself.
+        var whole = text.EnumerateRunes().All(r => r != Rune.ReplacementChar);
+        return (whole ? text.Normalize(NormalizationForm.FormKD) : text).EnumerateRunes();
+    }
+}
