@@ -1,0 +1,123 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.IO.Compression;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Xml;
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Intake.Json;
+using ExamDocs.Intake.Workbook;
+using ExamDocs.UseCases;
+using NodaTime;
+using PuppeteerSharp;
+using Browser = ExamDocs.Documents.Browsing.Browser;
+
+// Each measure stands beside a peer over the same input in the same run; read the ratio, not the milliseconds.
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+var examples = Path.Combine(Root(), "examples");
+var today = new LocalDate(2026, 5, 12);
+Console.WriteLine($"{"what",-46}{"ours ms",10}{"peer ms",10}{"ratio",8}  peer");
+
+var json = Repeat(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject(), times: 20);
+Compare("read, check and determine 1,240 items", 5,
+    () => { var r = JsonRecordReader.Read(json, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); },
+    () => { using var d = JsonDocument.Parse(json); }, "JsonDocument.Parse alone");
+
+var workbook = File.ReadAllBytes(Path.Combine(examples, "visit.xlsx"));
+Compare("read the example workbook", 20,
+    () => WorkbookRecordReader.Read(new MemoryStream(workbook), "visit.xlsx"),
+    () => ReadBare(workbook), "ZipArchive and XmlReader, nothing kept");
+
+await ComparePrintingAsync();
+Console.WriteLine($"peak memory of this process: {Process.GetCurrentProcess().PeakWorkingSet64 / 1048576} MiB");
+
+async Task ComparePrintingAsync()
+{
+    var html = new StringBuilder("<!doctype html><meta charset=utf-8><title>t</title><h1>Report</h1><table>");
+    for (var row = 0; row < 60; row++)
+        html.Append(CultureInfo.InvariantCulture, $"<tr><td>{row}</td><td>Connector</td><td>May stay in service</td></tr>");
+    var page = html.Append("</table>").ToString();
+    const int Times = 20;
+
+    await using var ours = await Browser.StartAsync();
+    await ours.PrintAsync(page);
+    var one = Stopwatch.StartNew();
+    for (var i = 0; i < Times; i++)
+        await ours.PrintAsync(page);
+    one.Stop();
+
+    var path = BrowserPath.Find();
+    await using var bare = await Puppeteer.LaunchAsync(new LaunchOptions { ExecutablePath = path, Args = ["--no-sandbox"] });
+    await using var reused = await bare.NewPageAsync();
+    await PrintBareAsync(reused);
+    var other = Stopwatch.StartNew();
+    for (var i = 0; i < Times; i++)
+        await PrintBareAsync(reused);
+    other.Stop();
+    Print($"print a two-page document, {Times} times", one.Elapsed / Times, other.Elapsed / Times, "the same browser, one page reused, no lockdown");
+
+    async Task PrintBareAsync(IPage to)
+    {
+        await to.SetContentAsync(page);
+        await to.PdfDataAsync(new PdfOptions { PreferCSSPageSize = true, PrintBackground = true });
+    }
+}
+
+static void Compare(string what, int times, Action ours, Action peer, string name)
+{
+    ours();
+    peer();
+    Print(what, Least(times, ours), Least(times, peer), name);
+}
+
+static TimeSpan Least(int times, Action action) => Enumerable.Range(0, times).Min(_ =>
+{
+    var watch = Stopwatch.StartNew();
+    action();
+    return watch.Elapsed;
+});
+
+static void Print(string what, TimeSpan ours, TimeSpan peer, string name) =>
+    Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what,-46}{ours.TotalMilliseconds,10:0.0}{peer.TotalMilliseconds,10:0.0}{ours / peer,8:0.0}  {name}"));
+
+static void ReadBare(byte[] workbook)
+{
+    using var zip = new ZipArchive(new MemoryStream(workbook));
+    foreach (var part in zip.Entries.Where(e => e.FullName.EndsWith(".xml", StringComparison.Ordinal)))
+    {
+        using var xml = XmlReader.Create(part.Open());
+        while (xml.Read())
+        {
+        }
+    }
+}
+
+// The example several times over, every identity with a number of its own.
+static byte[] Repeat(JsonObject record, int times)
+{
+    foreach (var (list, ids) in new (string, string[])[]
+    {
+        ("items", ["id", "fittedTo", "serial"]), ("examinations", ["item"]), ("renewals", ["item", "removedPart", "fittedPart"]),
+        ("remedies", ["item"]), ("releases", ["item"]), ("disposals", ["item"]),
+    })
+    {
+        var rows = record[list]!.AsArray();
+        foreach (var (row, copy) in Enumerable.Range(1, times - 1).SelectMany(n => rows.ToList().Select(r => (r!.DeepClone().AsObject(), n))).ToList())
+        {
+            foreach (var id in ids.Where(row.ContainsKey))
+                row[id] = $"{row[id]}-{copy}";
+            rows.Add(row);
+        }
+    }
+    return Encoding.UTF8.GetBytes(record.ToJsonString());
+}
+
+static string Root()
+{
+    var folder = new DirectoryInfo(AppContext.BaseDirectory);
+    while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ExamDocs.sln")))
+        folder = folder.Parent;
+    return folder?.FullName ?? throw new InvalidOperationException("no ExamDocs.sln above the benchmarks");
+}
