@@ -1,5 +1,4 @@
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Register;
 
 namespace ExamDocs.Cli;
 
@@ -12,10 +11,15 @@ internal static class Machinery
         {
             return await run();
         }
-        catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException or RegisterInUseException
-            or RegisterRefusedException or Microsoft.Data.Sqlite.SqliteException)
+        catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException
+            or Microsoft.Data.Sqlite.SqliteException)
         {
             await Console.Error.WriteLineAsync($"stopped: {e.Message}");
+            return ExitCode.Machinery;
+        }
+        catch (OperationCanceledException)
+        {
+            await Console.Error.WriteLineAsync("stopped by the user; what is out is whole, run the command again to go on");
             return ExitCode.Machinery;
         }
     }

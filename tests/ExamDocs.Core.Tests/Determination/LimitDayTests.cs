@@ -8,7 +8,22 @@ namespace ExamDocs.Core.Tests.Determination;
 /// <summary>The day before a limit, the day itself, the day after; the last printed digit below, on and above.</summary>
 public sealed class LimitDayTests
 {
-    /// <summary>The day on which it could become a danger is no day of use; the day before is the last.</summary>
+    /// <summary>SI 1998/2307 reg 10(3)(a): a defect that is a danger forbids use until it is rectified.</summary>
+    [Fact]
+    public void W4_for_a_danger_that_is_there_now()
+    {
+        var record = GoodRecord.For("harness").Answer("abrasion", "defect").Later("abrasion", "2026-12-01");
+        Assert.Equal("fit-until", Decided.From(record).Outcome());
+        record["examinations"]![0]!["defects"]![0]!["danger"] = "now";
+        var decided = Decided.From(record);
+        Assert.Equal("withdraw", decided.Outcome());
+        Assert.Contains("W4", decided.Codes().Split(' '), StringComparer.Ordinal);
+    }
+
+    /// <summary>
+    /// SI 1998/2307 reg 10(3)(b): not to be used after the stated time until rectified. The day on which it could become
+    /// a danger is no day of use either, being stricter than "after"; the day before is the last.
+    /// </summary>
     [Theory]
     [InlineData("2026-05-10", "withdraw", "W4", null)]
     [InlineData("2026-05-11", "withdraw", "W4", null)]

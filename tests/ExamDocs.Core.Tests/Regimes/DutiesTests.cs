@@ -30,27 +30,4 @@ public sealed class DutiesTests
         var words = Enum.GetValues<Recipient>().Select(recipient => recipient.Words()).ToList();
         Assert.Equal(words.Count, words.Distinct(StringComparer.Ordinal).Count());
     }
-
-    /// <summary>Reg 10(3)(a).</summary>
-    [Fact]
-    public void A_present_danger_forbids_use_until_rectified()
-    {
-        var on = new LocalDate(2026, 5, 20);
-        Assert.False(UsabilityAfterDefect.MayBeUsed(Danger.Now, null, on));
-        Assert.False(UsabilityAfterDefect.MayBeUsed(null, null, on));
-        Assert.False(UsabilityAfterDefect.MayBeUsed(Danger.Now, null, on, rectifiedOn: on.PlusDays(1)));
-        Assert.True(UsabilityAfterDefect.MayBeUsed(Danger.Now, null, on, rectifiedOn: on));
-    }
-
-    /// <summary>Reg 10(3)(b); the stated day itself is left out, being stricter than "after".</summary>
-    [Fact]
-    public void A_later_danger_forbids_use_from_the_stated_day()
-    {
-        var stated = new LocalDate(2026, 8, 1);
-        Assert.True(UsabilityAfterDefect.MayBeUsed(Danger.Later, stated, stated.PlusDays(-1)));
-        Assert.False(UsabilityAfterDefect.MayBeUsed(Danger.Later, stated, stated));
-        Assert.False(UsabilityAfterDefect.MayBeUsed(Danger.Later, stated, stated.PlusDays(1)));
-        Assert.True(UsabilityAfterDefect.MayBeUsed(Danger.Later, stated, stated.PlusDays(1), rectifiedOn: stated));
-        Assert.False(UsabilityAfterDefect.MayBeUsed(Danger.Later, null, stated));
-    }
 }

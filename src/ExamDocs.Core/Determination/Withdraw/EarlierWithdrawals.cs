@@ -26,18 +26,12 @@ internal sealed record EarlierWithdrawal(LocalDate On, string? Document, string 
 /// <summary>Gathers the withdrawals that may still be open: from the record's own history and from the store's.</summary>
 internal static class EarlierWithdrawals
 {
-    private static readonly IExaminationRule[] Rules =
-    [
-        new DecisiveCriterionIsDefective(), new CriterionIsInDoubt(), new JudgedDefectHasNoLaterDate(), new DefectIsDangerNow(),
-        new ServiceHasEnded(), new ExaminerConcludesWithdraw(), new DiameterIsOutsideLimits(),
-    ];
-
     public static IEnumerable<EarlierWithdrawal> Of(ItemCase item) =>
         item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().Concat(Stored(item));
 
     private static EarlierWithdrawal? InRecord(ItemCase item, ExaminationCase examination)
     {
-        var reasons = Rules.SelectMany(r => r.Reasons(item, examination)).ToList();
+        var reasons = OutcomeRules.OfExamination.SelectMany(r => r.Reasons(item, examination)).ToList();
         return reasons.Count == 0 || examination.On is not { } on ? null : new EarlierWithdrawal(on, null,
             string.Join("; ", reasons.Select(r => r.Reason.Text)), [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable));
     }
