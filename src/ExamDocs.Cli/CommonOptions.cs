@@ -12,7 +12,7 @@ internal static class CommonOptions
 
     public static readonly Option<FileInfo?> Register = new("--register")
     {
-        Description = $"Register file. Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        Description = $"Register file (used by issue and label). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
         HelpName = "FILE",
         Recursive = true,
     };

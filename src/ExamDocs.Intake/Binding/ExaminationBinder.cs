@@ -43,7 +43,7 @@ internal static class ExaminationBinder
 
     private static Observation Observation(Members m)
     {
-        var (typed, state) = m.WordAsTyped("state", Words.States);
+        var (typed, state) = m.WordAsTyped("state", Words.States, listed: false);
         return new Observation
         {
             Criterion = m.Identity("criterion"),

@@ -88,7 +88,10 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     public T? Word<T>(string name, WordTable<T> words) where T : struct, Enum => WordAsTyped(name, words).Value;
 
     /// <inheritdoc cref="Word"/>
-    public (string? Typed, T? Value) WordAsTyped<T>(string name, WordTable<T> words) where T : struct, Enum
+    /// <param name="name">The member.</param>
+    /// <param name="words">The words it may hold.</param>
+    /// <param name="listed">False where not every word of the table is allowed here, so that the list would mislead.</param>
+    public (string? Typed, T? Value) WordAsTyped<T>(string name, WordTable<T> words, bool listed = true) where T : struct, Enum
     {
         string? typed = null;
         T? worst = null;
@@ -98,7 +101,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             if (member is TextNode && words.Find(typed) is { } value)
                 worst = worst is { } w ? words.Worse(w, value) : value;
             else
-                ReportWord(member, typed, words.All);
+                ReportWord(member, typed, words.All, listed);
         }
         return (typed, worst);
     }
@@ -227,10 +230,10 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         return found;
     }
 
-    private void ReportWord(SourceNode member, string typed, IReadOnlyList<string> allowed)
+    private void ReportWord(SourceNode member, string typed, IReadOnlyList<string> allowed, bool listed = true)
     {
         var near = NearMiss.Of(typed, allowed);
-        var words = $"Allowed: {string.Join(", ", allowed)}.";
+        var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
         sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{typed}' is not one of the allowed words",
             near is null ? words : $"Did you mean '{near}'? {words}");
     }

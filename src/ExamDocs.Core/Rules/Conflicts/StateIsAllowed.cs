@@ -12,9 +12,9 @@ public sealed class StateIsAllowed : Rule<ExaminationCase>
         Each(e => e.Observations.Where(o => IsRefused(o.Observation, o.Criterion)).Select(o => new Fault(
             $"{o.Path[e.Path.Length..]}/state",
             o.Observation.StateAsTyped is { } typed ? $"'{typed}' is not an answer that {o.Observation.Criterion} allows" : $"{o.Observation.Criterion ?? "a criterion"} has no answer",
-            o.Criterion is null ? null : $"Allowed: {string.Join(", ", Words.States.All.Where(w => o.Criterion.Allows(Words.States.Find(w)!.Value)))}.")));
+            o.Criterion is null ? $"Allowed: {string.Join(", ", Words.States.All)}." : $"Allowed: {string.Join(", ", Words.States.All.Where(w => o.Criterion.Allows(Words.States.Find(w)!.Value)))}.")));
 
-    /// <summary>A word that is no state at all is the reader's to report, with the words that are.</summary>
+    /// <summary>A word that is no state at all is told here too: only here are the words known that this criterion allows.</summary>
     private static bool IsRefused(Observation observation, Criteria.Criterion? criterion) =>
-        observation.StateAsTyped is null || (observation.State is { } state && criterion is not null && !criterion.Allows(state));
+        observation.State is not { } state || (criterion is not null && !criterion.Allows(state));
 }
