@@ -8,7 +8,19 @@ namespace ExamDocs.Core.Determination;
 /// <summary>Turns what was recorded into words for reasons and findings.</summary>
 internal static class Say
 {
-    public static string Day(LocalDate day) => day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+    /// <summary>The day as it stands on paper, 2 May 2024: reasons are printed beside dates written so.</summary>
+    public static string Day(LocalDate day) => day.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
+
+    /// <summary>The date at the precision recorded: on 2 May 2024, in May 2024, in 2024.</summary>
+    public static string When(PartialDate date) => date switch
+    {
+        { Month: null } => string.Create(CultureInfo.InvariantCulture, $"in {date.Year}"),
+        { Day: null } => $"in {date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture)}",
+        _ => $"on {Day(date.Earliest)}",
+    };
+
+    /// <summary>An identifier of the catalogue as words: cover-cut becomes cover cut.</summary>
+    public static string Criterion(string? id) => id?.Replace('-', ' ') ?? "a criterion not named";
 
     public static string Number(decimal number) => (number / 1.000000000000000000000000000000000m).ToString(CultureInfo.InvariantCulture);
 
@@ -18,7 +30,7 @@ internal static class Say
     /// <summary>The criterion with the examiner's note, or with its question where there is none.</summary>
     public static string Observed(Observation observation, string? question)
     {
-        var criterion = observation.Criterion ?? "a criterion not named";
+        var criterion = Criterion(observation.Criterion);
         return (observation.Note ?? question) is { } words ? $"{criterion}: {words}" : criterion;
     }
 }

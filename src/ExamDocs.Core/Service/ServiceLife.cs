@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -42,7 +43,7 @@ public sealed class ServiceLife
     private static IEnumerable<CountedLimit> Marked(Item item)
     {
         if (item.ObsoleteOn is { } obsolete)
-            yield return new(obsolete.Earliest, $"obsolescence date {obsolete} marked on the item");
+            yield return new(obsolete.Earliest, $"obsolescence {Say.When(obsolete)}, as marked on the item");
     }
 
     private static IEnumerable<CountedLimit> Count(Item item, MakersLimits limits)
@@ -50,9 +51,9 @@ public sealed class ServiceLife
         if (limits.MaxUseYears is { } use && UseCountsFrom(item) is { } start)
             yield return new(AddYears(start.Date, use), $"{Years(use)} in use from {start.What}{By(limits)}");
         if (limits.MaxAgeYears is { } age && item.Manufactured is { } made)
-            yield return new(AddYears(made, age), $"{Years(age)} from manufacture in {made}{By(limits)}");
+            yield return new(AddYears(made, age), $"{Years(age)} from manufacture {Say.When(made)}{By(limits)}");
         if (item.NeverUsed is true && limits.MaxStorageYears is { } storage && item.Manufactured is { } stored)
-            yield return new(AddYears(stored, storage), $"{Years(storage)} of storage from manufacture in {stored}{By(limits)}");
+            yield return new(AddYears(stored, storage), $"{Years(storage)} of storage from manufacture {Say.When(stored)}{By(limits)}");
         if (limits.Unobtainable?.UseUntil is { } until)
             yield return new(until, "the examiner's own end of service, the maker's instructions being unobtainable");
     }
@@ -60,10 +61,10 @@ public sealed class ServiceLife
     private static (PartialDate Date, string What)? UseCountsFrom(Item item)
     {
         if (item.FirstUsed is { } first)
-            return (first, $"first use on {first}");
+            return (first, $"first use {Say.When(first)}");
         if (item.NeverUsed is true || item.Manufactured is not { } made)
             return null;
-        return (made, $"manufacture in {made}, first use not being recorded");
+        return (made, $"manufacture {Say.When(made)}, first use not being recorded");
     }
 
     private static IEnumerable<string> FindUncountable(Item item, MakersLimits limits)
@@ -82,15 +83,13 @@ public sealed class ServiceLife
             return null;
         var last = AddYears(made, storage);
         return first.Latest > last
-            ? $"first used on {first}, after {Years(storage)} of storage from manufacture in {made} had ended on {Day(last)}{By(limits)}"
+            ? $"first used {Say.When(first)}, after {Years(storage)} of storage from manufacture {Say.When(made)} had ended on {Say.Day(last)}{By(limits)}"
             : null;
     }
 
     private static LocalDate AddYears(PartialDate from, int years) => from.Earliest.PlusYears(years);
 
     private static string Years(int years) => years == 1 ? "1 year" : string.Create(CultureInfo.InvariantCulture, $"{years} years");
-
-    private static string Day(LocalDate day) => day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
 
     private static string By(MakersLimits limits) => $" ({LimitsSourceText.Of(limits)})";
 }

@@ -61,7 +61,7 @@ public sealed class CertificateModel
 
     /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
     public IReadOnlyList<string> Requirements =>
-        [Regime.Law, .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
+        [English.Certificate.ExaminedUnder(Regime.Law), .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
 
     public IReadOnlyList<string> Limits
     {

@@ -10,7 +10,7 @@ namespace ExamDocs.Templates.Shared;
 public static class Printed
 {
     private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
-    private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMMM uuuu");
+    private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMM uuuu");
 
     public static string Text(string? text) => string.IsNullOrWhiteSpace(text) ? English.NotRecorded : text;
 

@@ -17,7 +17,7 @@ public static class ShortReasons
     public static IReadOnlyList<string> Of(DeterminedItem item)
     {
         string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
-        string[] others = [.. item.Reasons.Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(r.Text))];
+        string[] others = [.. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(r.Text))];
         string[] all = [.. found.Concat(others).Distinct(StringComparer.Ordinal)];
         return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(r.Text)).DefaultIfEmpty(English.NotRecorded)];
     }
@@ -30,7 +30,12 @@ public static class ShortReasons
 
     private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
         (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))
-        || (OfConclusion.Contains(reason.Code, StringComparer.Ordinal) && item.Reasons.Any(r => !OfConclusion.Contains(r.Code, StringComparer.Ordinal)));
+        || (OfConclusion.Contains(reason.Code, StringComparer.Ordinal) && Weighing(item).Any(r => !OfConclusion.Contains(r.Code, StringComparer.Ordinal)));
+
+    // Gaps in the record are no reason why a withdrawn item is not to be used, and would only crowd out the reason.
+    private static IReadOnlyList<Reason> Weighing(DeterminedItem item) => item.Outcome is Outcome.Withdraw
+        ? [.. item.Reasons.Where(r => r.Code.StartsWith('W'))]
+        : item.Reasons;
 
     private static bool Has(DeterminedItem item, string[] codes) =>
         item.Reasons.Any(r => codes.Contains(r.Code, StringComparer.Ordinal));

@@ -44,6 +44,8 @@ public static partial class English
         public static string Standards(string standards) =>
             $"marked {standards} (the marks were read; the item was not tested to those standards)";
 
+        public static string ExaminedUnder(string law) => $"the examination was made under the {law}";
+
         public static string LimitState(LocalDate? on) => $"It speaks of the state of the item on {Printed.Day(on)}, and of no later one.";
 
         public static string LimitNext(LocalDate? next) => $"It ends when the next examination falls due: {Printed.Day(next)} is the latest date for it.";

@@ -23,7 +23,7 @@ public static partial class English
         public const string ReleaseHold = "Only once a competent person has examined it and has said so in writing. Leave this label on.";
         public const string NeverRelease = "NOT TO BE RELEASED. Keep it apart, then destroy it so that nobody can use it again.";
         public const string Owner = "Owner";
-        public const string ExaminedBy = "Examined by";
+        public const string ExaminedBy = "Examined by:";
         public const string PageOne = "Page 1 of 1";
         public const string Shortened = "… (shortened; the record has the whole)";
         public const string Caution = "Maker's instructions, local law and the competent person's judgement come first.";

@@ -28,12 +28,13 @@ public static partial class English
         public const string For = "Defect";
         public const string GivenBy = "Given by the examiner:";
         public const string ReceivedBy = "Received for the employer:";
-        public const string NoDetail = "No defect is written out in the record; the reasons below say why the item is not to be used.";
+        public const string NoDetail = "No defect is written out in the record; the reasons are these:";
         public const string KeepApart = "Take the item out of use, label it and keep it apart from kit in service.";
 
         public static readonly IReadOnlyList<string> Cautions =
         [
             "This notice tells of a danger at once. It does not replace the report that the law asks for.",
+            "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of use, U tells what the record leaves open.",
             "“Not recorded” means that the record holds no such value. It is no reason to wait.",
         ];
 

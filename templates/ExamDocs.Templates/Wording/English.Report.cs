@@ -27,8 +27,8 @@ public static partial class English
         public const string ColumnNotAfter = "Not to be used after";
         public const string ColumnNext = "Next by";
         public const string ColumnWhy = "Why";
-        public const string NotReportedHeading = "Seen at this visit, and not in this report";
-        public const string NotReported = "These items are not reported on, because their record is incomplete or contradictory. They are not to be taken as fit.";
+        public const string NotReportedHeading = "On the record of this visit, but not in this report";
+        public const string NotReported = "These items are not reported on, because they were not examined, or their record is incomplete or contradictory. They are not to be taken as fit.";
         public const string Identification = "Identification";
         public const string Category = "Kind";
         public const string Maker = "Maker";
@@ -55,6 +55,8 @@ public static partial class English
         public const string RemarksHeading = "remarks on the record";
         public const string DefectsHeading = "Defects";
         public const string NoDefects = "No defect that is, or could become, a danger to persons is recorded.";
+        public const string NoDefectWritten = "No defect of the item itself is written out in the record; the reasons above say why it is not to be used.";
+        public const string NotInReport = "not in this report: do not use";
         public const string DefectPart = "Part and defect";
         public const string DefectDanger = "Danger";
         public const string DefectRemedy = "Repair, renewal or alteration needed";
@@ -99,6 +101,7 @@ public static partial class English
 
         public static readonly IReadOnlyList<string> Legend =
         [
+            "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of use, U tells what the record leaves open.",
             "Decisive criteria end an item's service when a defect is found; judged criteria are weighed with the rest; advisory criteria note normal wear. A doubt counts as a defect.",
             "“Not to be used after” a date: that date is the last day of use. It stands apart from the latest date for the next examination, and the earlier of the two governs.",
             "“Not recorded” means that the record holds no such value; it does not mean that there is none.",

@@ -40,6 +40,29 @@ public sealed class LabelTests(Press press)
     }
 
     [Fact]
+    public async Task A_gap_in_the_record_never_stands_in_for_the_reason_to_withdraw()
+    {
+        var record = Example.Record with { People = [.. Example.Record.People.Select(p => p with { Address = null })] };
+        var visit = Example.Determined(record);
+        var item = visit.Items.First(i => i.Item.Id == "COR-03");
+        Assert.Contains("U3", item.Reasons.Select(r => r.Code), StringComparer.Ordinal);
+        var html = await press.Renderer.HtmlAsync(Model(visit, item));
+        Assert.Contains("is to withdraw it from service", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("PAR", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_example_s_labels_are_in_legible_type_with_the_identity_standing_out()
+    {
+        foreach (var item in Example.Visit.Items.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined))
+        {
+            var html = await press.Renderer.HtmlAsync(Model(Example.Visit, item));
+            Assert.True(Size(html, "text", "words text-") >= 3.3, item.Item.Id);
+            Assert.True(Size(html, "id", "h2 class=\"id-") >= 1.6 * Size(html, "text", "words text-"), item.Item.Id);
+        }
+    }
+
+    [Fact]
     public void An_item_that_may_be_used_gets_no_label() =>
         Assert.Throws<ArgumentException>(() => Model(Example.Visit, Example.Visit.Items.First(i => i.Outcome == Outcome.Fit)));
 
@@ -107,6 +130,14 @@ public sealed class LabelTests(Press press)
         var owner = page.GetWords().First(w => w.Text == "Owner").BoundingBox.Bottom;
         var number = page.GetWords().First(w => w.Text == "Q-2026-000001").BoundingBox.Top;
         Assert.True(owner > number, $"the last line at {owner} is below the number at {number}");
+    }
+
+    // Millimetres, as the label's own style sheet gives them for the step that the page uses.
+    private static double Size(string html, string kind, string before)
+    {
+        var step = html[html.IndexOf(before, StringComparison.Ordinal) + before.Length];
+        var size = Regex.Match(html, $@"\.{kind}-{step} {{ font-size: (?<mm>[0-9.]+)mm", RegexOptions.None, TimeSpan.FromSeconds(1));
+        return double.Parse(size.Groups["mm"].Value, CultureInfo.InvariantCulture);
     }
 
     private static DeterminedItem Withdrawn => Example.Visit.Items.First(i => i.Outcome == Outcome.Withdraw);

@@ -84,7 +84,7 @@ public sealed class ReportTests(Press press)
     public void Items_of_the_visit_that_may_not_be_reported_are_named_and_not_called_fit()
     {
         Assert.Equal(["HEL-04", "PUL-02"], press.ReportModel.NotReported.Select(i => i.Item.Id).Order());
-        Assert.Contains("Seenatthisvisit,andnotinthisreport", Text, StringComparison.Ordinal);
+        Assert.Contains("Ontherecordofthisvisit,butnotinthisreport", Text, StringComparison.Ordinal);
     }
 
     [Fact]

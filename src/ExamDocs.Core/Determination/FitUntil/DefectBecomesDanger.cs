@@ -17,5 +17,5 @@ internal sealed class DefectBecomesDanger : IUntilRule
         where d.Defect.Danger is Danger.Later && d.Defect.BecomesDangerOn is not null
         let last = d.Defect.BecomesDangerOn!.Value.PlusDays(-1)
         select (last, Info.Because(
-            $"not to be used after {Say.Day(last)}: could become a danger by {Say.Day(d.Defect.BecomesDangerOn!.Value)}: {d.Defect.Description ?? d.Defect.Criterion ?? "defect not described"}"));
+            $"not to be used after {Say.Day(last)}: could become a danger by {Say.Day(d.Defect.BecomesDangerOn!.Value)}: {d.Defect.Description ?? (d.Defect.Criterion is { } id ? Say.Criterion(id) : "defect not described")}"));
 }

@@ -16,7 +16,7 @@ internal sealed class AnswerIsNotAllowed : IItemRule
         from o in examination.Observations
         where IsRefused(o.Observation, o.Criterion)
         select Info.Because(
-            $"'{o.Observation.StateAsTyped ?? "nothing"}' is not an answer that {o.Observation.Criterion ?? "a criterion not named"} allows");
+            $"'{o.Observation.StateAsTyped ?? "nothing"}' is not an answer that {Say.Criterion(o.Observation.Criterion)} allows");
 
     private static bool IsRefused(Observation observation, Criterion? criterion) =>
         observation.State is not { } state || (criterion is not null && !criterion.Allows(state));

@@ -18,6 +18,6 @@ internal sealed class RequiredCriterionIsUnanswered : IItemRule
             .Where(o => string.Equals(o.Criterion, criterion.Id, StringComparison.Ordinal) && o.StateAsTyped is not null).ToList()
         where answers.Count == 0 || answers.Exists(o => o.State is ObservedState.NotExamined)
         select Info.Because(answers.Count == 0
-            ? $"no answer to {criterion.Id} ({criterion.Question})"
-            : $"not examined: {criterion.Id} ({criterion.Question})");
+            ? $"no answer to {Say.Criterion(criterion.Id)} ({criterion.Question})"
+            : $"not examined: {Say.Criterion(criterion.Id)} ({criterion.Question})");
 }

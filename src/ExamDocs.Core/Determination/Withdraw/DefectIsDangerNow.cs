@@ -14,7 +14,7 @@ internal sealed class DefectIsDangerNow : IExaminationRule
     {
         foreach (var (defect, _) in examination.Defects)
         {
-            var what = defect.Description ?? defect.Criterion ?? "defect not described";
+            var what = defect.Description ?? (defect.Criterion is { } id ? Say.Criterion(id) : "defect not described");
             if (defect.ImminentRisk is true)
                 yield return Because($"existing or imminent risk of serious personal injury: {what}", defect, item);
             else if (defect.Danger is Danger.Now)
