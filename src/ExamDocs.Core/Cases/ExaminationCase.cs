@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using NodaTime;
@@ -57,6 +58,11 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     public bool CouldBeOf(ItemCase item) => item.Category is null
         || Examination.Observations.Select(o => o.Criterion).Concat(Examination.Defects.Select(d => d.Criterion))
             .All(c => c is null || item.Category.Find(c) is not null);
+
+    /// <summary>True where a mean diameter measured here would lie outside the limits of the item.</summary>
+    public bool MeasuresTooMuchOrLittleFor(ItemCase item) => item.Limits.All
+        .Select(l => DiameterBand.Of(l.Row)).OfType<DiameterBand>()
+        .Any(band => Examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Any(mean => !band.Holds(mean)));
 
     private string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"{Path}/{member}/{index}");
 }

@@ -55,7 +55,8 @@ public sealed class ItemCase : ICase
     /// <summary>History, oldest first.</summary>
     public IReadOnlyList<ExaminationCase> Earlier { get; }
 
-    public ExaminationCase? Examination => Deciding.Count == 0 ? null : Deciding[0];
+    /// <summary>The deciding examination, of several the one with the most defects to tell; null where there is none.</summary>
+    public ExaminationCase? Examination => Deciding.MaxBy(e => e.Examination.Defects.Count);
 
     /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
     public LocalDate? ExaminedOn => Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;

@@ -82,6 +82,10 @@ public sealed class RecordContext
 
     public IEnumerable<string> ItemIds => _byId.Select(g => g.Key);
 
+    /// <summary>The persons with an id, more than one where the id is not unique.</summary>
+    public IEnumerable<RowCase<Person>> PeopleWithId(string? id) => id is null ? [] : _people[id];
+
+    /// <summary>All ids of persons.</summary>
     public IEnumerable<string> PersonIds => _people.Select(g => g.Key);
 
     private IEnumerable<IReadOnlyList<ExaminationCase>> FindStrays()

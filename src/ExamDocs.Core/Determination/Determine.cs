@@ -78,7 +78,8 @@ public static class Determine
 
     private static bool AddNew<T>(List<T> to, IEnumerable<T> found)
     {
-        var added = found.Where(f => !to.Contains(f)).ToList();
+        var known = to.ToHashSet();
+        var added = found.Where(known.Add).ToList();
         to.AddRange(added);
         return added.Count > 0;
     }

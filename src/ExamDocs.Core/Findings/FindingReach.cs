@@ -40,8 +40,7 @@ internal static class FindingReach
     /// </summary>
     private static IEnumerable<ItemCase> Examined(ExaminationCase examination, RecordContext context) =>
         context.KnowsItem(examination.ItemId) ? context.ItemsWithId(examination.ItemId)
-        : examination.IsAdverse ? context.Items.Where(examination.CouldBeOf)
-        : [];
+        : context.Items.Where(item => examination.CouldBeOf(item) && (examination.IsAdverse || examination.MeasuresTooMuchOrLittleFor(item)));
 
     private static IEnumerable<ItemCase> UsersOf(Person person, RecordContext context)
     {

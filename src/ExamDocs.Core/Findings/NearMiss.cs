@@ -23,6 +23,8 @@ public static class NearMiss
             d[0, j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
+            if (i > 4 && RowLeast(d, i - 1) > 2 && RowLeast(d, i - 2) > 2)
+                return int.MaxValue;
             for (var j = 1; j <= b.Length; j++)
             {
                 var cost = a[i - 1] == b[j - 1] ? 0 : 1;
@@ -32,5 +34,13 @@ public static class NearMiss
             }
         }
         return d[a.Length, b.Length];
+    }
+
+    private static int RowLeast(int[,] d, int row)
+    {
+        var least = int.MaxValue;
+        for (var j = 0; j < d.GetLength(1); j++)
+            least = Math.Min(least, d[row, j]);
+        return least;
     }
 }

@@ -28,9 +28,11 @@ public sealed class LimitsMatch
     internal static LimitsMatch For(Item item, IReadOnlyList<RowCase<MakersLimits>> limits)
     {
         var matching = limits.Where(l => Same(l.Row.Maker, item.Maker) && Same(l.Row.Model, item.Model)
-            && (l.Row.PartNumber is null || Same(l.Row.PartNumber, item.PartNumber))).ToList();
+            && (l.Row.PartNumber is null || item.PartNumber is null || Same(l.Row.PartNumber, item.PartNumber))).ToList();
         var byPart = matching.Where(l => l.Row.PartNumber is not null).ToList();
-        var applying = byPart.Count > 0 ? byPart : matching;
+        var general = matching.Where(l => l.Row.PartNumber is null).ToList();
+        // Without its part number nobody can say that an item is not the part with the shorter limits: all compete.
+        var applying = item.PartNumber is not null ? (byPart.Count > 0 ? byPart : general) : general.Count > 0 ? matching : general;
         var incomplete = limits.Where(l => (l.Row.Maker is null || l.Row.Model is null)
             && CouldBe(l.Row.Maker, item.Maker) && CouldBe(l.Row.Model, item.Model) && CouldBe(l.Row.PartNumber, item.PartNumber));
         return new LimitsMatch(applying, [.. applying, .. incomplete]);
@@ -39,7 +41,8 @@ public sealed class LimitsMatch
     private static bool CouldBe(string? stated, string? actual) => stated is null || actual is null || Same(stated, actual);
 
     private static bool Same(string? one, string? other) =>
-        one is not null && other is not null && string.Equals(Fold(one), Fold(other), StringComparison.OrdinalIgnoreCase);
+        one is not null && other is not null && (string.Equals(one, other, StringComparison.OrdinalIgnoreCase)
+        || string.Equals(Fold(one), Fold(other), StringComparison.OrdinalIgnoreCase));
 
     private static string Fold(string text) =>
         string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));

@@ -11,7 +11,6 @@ internal sealed class RecordHasErrors : IItemRule
         "the rule named in the finding");
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
-        from finding in verdicts[item].Findings
-        where finding.Severity is Severity.Error
+        from finding in verdicts[item].Findings.Where(f => f.Severity is Severity.Error).DistinctBy(f => (f.Code, f.Message))
         select Info.Because($"{finding.Code}: {finding.Message}", finding.Source);
 }

@@ -18,14 +18,13 @@ internal sealed class DiameterIsOutsideLimits : IExaminationRule
 
     private IEnumerable<WithdrawalReason> Reasons(MakersLimits limits, ExaminationCase examination)
     {
-        if (limits is not { NominalDiameterMm: { } nominal, DiameterTolerancePercent: { } percent })
+        if (DiameterBand.Of(limits) is not { } band)
             yield break;
-        var band = new DiameterBand(nominal, percent);
         foreach (var (station, _) in examination.Stations)
         {
             if (StationMean.Of(station) is { } mean && !band.Holds(mean))
                 yield return new(Info.Because(string.Create(CultureInfo.InvariantCulture,
-                    $"mean diameter {mean.Rounded} mm at {Place(station.PositionMm)} is outside {Say.Number(nominal)} mm ± {Say.Number(percent)} % ({Say.Number(band.Least)} to {Say.Number(band.Most)} mm; {LimitsSourceText.Of(limits)})")));
+                    $"mean diameter {mean.Rounded} mm at {Place(station.PositionMm)} is outside {Say.Number(band.NominalMm)} mm ± {Say.Number(band.TolerancePercent)} % ({Say.Number(band.Least)} to {Say.Number(band.Most)} mm; {LimitsSourceText.Of(limits)})")));
         }
     }
 

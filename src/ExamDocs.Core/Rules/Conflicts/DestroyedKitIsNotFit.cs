@@ -24,5 +24,9 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
 
     /// <summary>What was destroyed stays destroyed; quarantine and repair before the examination may be over.</summary>
     private static bool StillHolds(Disposal disposal, ExaminationCase e) =>
-        disposal.Action is DisposalAction.Destroyed or null || disposal.On is null || disposal.On >= e.On;
+        disposal.Action is DisposalAction.Destroyed or null || disposal.On is null || disposal.On >= e.On
+        || (disposal.Action is DisposalAction.Quarantined && !IsReleased(disposal, e));
+
+    private static bool IsReleased(Disposal disposal, ExaminationCase e) =>
+        e.Item is { } item && item.Releases.Any(r => r.Row.On >= disposal.On);
 }

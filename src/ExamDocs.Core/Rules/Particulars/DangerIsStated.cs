@@ -2,7 +2,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
-public sealed class DangerIsStated : ExaminationRule
+public sealed class DangerIsStated : Rule<Cases.ExaminationCase>
 {
     public DangerIsStated() : base(new RuleInfo("PAR009", Severity.Error, "Every defect says when it is a danger",
         "A defect that is a danger now ends the use of the item now; one that could become a danger later sets a date.",
