@@ -28,11 +28,9 @@ public sealed class LimitsMatch
     internal static LimitsMatch For(Item item, IReadOnlyList<RowCase<MakersLimits>> limits)
     {
         var matching = limits.Where(l => Same(l.Row.Maker, item.Maker) && Same(l.Row.Model, item.Model)
-            && (l.Row.PartNumber is null || item.PartNumber is null || Same(l.Row.PartNumber, item.PartNumber))).ToList();
+            && (l.Row.PartNumber is null || Same(l.Row.PartNumber, item.PartNumber))).ToList();
         var byPart = matching.Where(l => l.Row.PartNumber is not null).ToList();
-        var general = matching.Where(l => l.Row.PartNumber is null).ToList();
-        // Without its part number nobody can say that an item is not the part with the shorter limits: all compete.
-        var applying = item.PartNumber is not null ? (byPart.Count > 0 ? byPart : general) : general.Count > 0 ? matching : general;
+        var applying = byPart.Count > 0 ? byPart : matching;
         var incomplete = limits.Where(l => (l.Row.Maker is null || l.Row.Model is null)
             && CouldBe(l.Row.Maker, item.Maker) && CouldBe(l.Row.Model, item.Model) && CouldBe(l.Row.PartNumber, item.PartNumber));
         return new LimitsMatch(applying, [.. applying, .. incomplete]);

@@ -33,20 +33,6 @@ public sealed class UnweighedDangerTests
     }
 
     [Fact]
-    public void Without_its_part_number_an_item_does_not_fall_to_the_longer_limits()
-    {
-        var record = GoodRecord.For("rope-bridge");
-        var general = record.Limits().Copy().Without("partNumber").With("maxUseYears", 10);
-        record.Limits().With("maxUseYears", 1);
-        record.Row("limits", general.ToJsonString());
-        Assert.Equal("withdraw", Decided.From(record).Outcome());
-
-        record.Item().Remove("partNumber");
-        Assert.Equal("withdraw", Decided.From(record).Outcome());
-        Assert.True(Decided.From(record).Finds("CON009"));
-    }
-
-    [Fact]
     public void What_was_quarantined_and_never_released_is_not_fit()
     {
         var record = GoodRecord.For("sling")

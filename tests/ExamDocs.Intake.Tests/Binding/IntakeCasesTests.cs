@@ -82,7 +82,7 @@ public sealed class IntakeCasesTests
     }
 
     [Fact]
-    public void A_misspelt_answer_is_no_answer_and_the_hint_names_the_words()
+    public void A_misspelt_answer_is_no_answer_and_the_hint_names_the_nearest()
     {
         var read = SmallRecord.Read(SmallRecord.Text.Replace("\"clear\"", "\"clera\"", StringComparison.Ordinal));
         var observation = read.Record!.Examinations[0].Observations[0];
@@ -90,7 +90,6 @@ public sealed class IntakeCasesTests
         Assert.Equal("clera", observation.StateAsTyped);
         var hint = Assert.Single(read.Findings).Hint;
         Assert.StartsWith("Did you mean 'clear'?", hint, StringComparison.Ordinal);
-        Assert.All(Words.States.All, word => Assert.Contains(word, hint, StringComparison.Ordinal));
     }
 
     /// <summary>Neither slip alters what the other is made in, and they are found at different places.</summary>

@@ -6,21 +6,24 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class ItemReferredToExists : Rule<VisitCase>
 {
+    /// <summary>Every id is compared with every other: a record with more slips than this is a wreck, and a hint no help.</summary>
+    private const int MostCompared = 200;
+
     public ItemReferredToExists() : base(new RuleInfo("CON002", Severity.Error, "Every item referred to is in the record",
         "A row about an item that is not there says something about nothing, and what it says is lost.",
         "Type the id of an item of this record.", "record format examdocs/1")) =>
         Each(v => References(v.Context)
             .Where(r => r.Id is not null && !v.Context.KnowsItem(r.Id))
-            .Select(r => Missing(r, v.Context)));
+            .Select((r, n) => Missing(r, v.Context, compared: n < MostCompared)));
 
     /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    private static Fault Missing((string Path, string? Id, string? About, bool MayMean) reference, RecordContext context)
+    private static Fault Missing((string Path, string? Id, string? About, bool MayMean) reference, RecordContext context, bool compared)
     {
         if (reference.Id is "")
             return new Fault(reference.Path, "the row does not say of which item it is");
-        var near = NearMiss.Of(reference.Id!, context.ItemIds);
+        var near = compared ? NearMiss.Of(reference.Id!, context.ItemIds) : null;
         return new Fault(reference.Path, $"there is no item '{reference.Id}' in this record",
             near is null ? null : $"Did you mean '{near}'?", reference.About ?? (reference.MayMean ? near : null));
     }
