@@ -20,7 +20,7 @@ public sealed class BrowserTests
         await using var browser = await Browser.StartAsync();
         var pdf = await browser.PrintAsync(Hostile(at), Cancellation);
         Assert.Contains("still printed", Tool.PdfText(pdf), StringComparison.Ordinal);
-        await browser.PrintAsync($"<meta http-equiv='refresh' content='0;url={at}/r'><p>about to leave</p>", Cancellation);
+        await LeaveAsync(browser, $"<meta http-equiv='refresh' content='0;url={at}/r'><p>about to leave</p>");
         await Task.Delay(500, Cancellation);
         Assert.False(accepted.IsCompleted, "the browser opened a connection");
 
@@ -29,6 +29,19 @@ public sealed class BrowserTests
         await probe.ConnectAsync((IPEndPoint)listener.LocalEndpoint, Cancellation);
         using var client = await accepted;
         Assert.True(client.Connected);
+    }
+
+    /// <summary>A page that tries to leave while it is printed may be refused; what counts is that it gets nowhere.</summary>
+    private static async Task LeaveAsync(Browser browser, string html)
+    {
+        try
+        {
+            await browser.PrintAsync(html, Cancellation);
+        }
+        catch (PrintFailed)
+        {
+            // Refused: as good an answer as a printed page.
+        }
     }
 
     [Fact]
