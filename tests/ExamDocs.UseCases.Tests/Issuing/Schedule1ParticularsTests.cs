@@ -100,7 +100,7 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
     private static string Day(PartialDate date) => date switch
     {
         { IsWholeDay: true } => Day(date.Earliest),
-        { Month: not null } => date.Earliest.ToString("MMMM uuuu", CultureInfo.InvariantCulture),
+        { Month: not null } => date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture),
         _ => date.ToString(),
     };
 }
