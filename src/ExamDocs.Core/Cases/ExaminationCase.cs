@@ -24,8 +24,7 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     public Category? Category => Item?.Category;
 
     /// <summary>E: the day examined, which is the visit's unless the examination has its own.</summary>
-    public LocalDate? On => Examination.ExaminedOn
-        ?? (Examination.ExaminedOnUnreadable ? null : Context.Record.Visit.ExaminedOn);
+    public LocalDate? On => Examination.DayAt(Context.Record.Visit);
 
     /// <summary>Dated before the visit: history, which decides nothing but what is still open.</summary>
     public bool IsBeforeVisit => On < Context.Record.Visit.ExaminedOn;

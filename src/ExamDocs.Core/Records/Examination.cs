@@ -176,4 +176,7 @@ public sealed record Examination
     public Exposure? Exposure { get; init; }
 
     public Conclusion? Conclusion { get; init; }
+
+    /// <summary>The day examined: its own, else the visit's; null where neither is there, or its own cannot be read.</summary>
+    public LocalDate? DayAt(Visit visit) => ExaminedOn ?? (ExaminedOnUnreadable ? null : visit.ExaminedOn);
 }

@@ -17,14 +17,13 @@ internal sealed record CapturedExamination(ObjectNode Node, bool InItemRow, stri
     {
         var nodes = ((ListNode)tree.Find("examinations")!).Elements.Cast<ObjectNode>().ToList();
         var items = record.Items.Select(i => i.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        LocalDate? DayOf(Examination e) => e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn);
         var inRow = record.Examinations.Select((e, n) => (Examination: e, Index: n))
             .Where(x => !historyOnly && x.Examination.Item is { } id && items.Contains(id))
             .GroupBy(x => x.Examination.Item, StringComparer.Ordinal)
-            .Select(g => g.MaxBy(x => (DayOf(x.Examination) ?? LocalDate.MaxIsoValue, x.Index)).Index)
+            .Select(g => g.MaxBy(x => (x.Examination.DayAt(record.Visit) ?? LocalDate.MaxIsoValue, x.Index)).Index)
             .ToHashSet();
         return [.. record.Examinations.Select((e, n) => new CapturedExamination(
-            nodes[n], inRow.Contains(n), DayOf(e) is { } day ? NodaTime.Text.LocalDatePattern.Iso.Format(day) : null))];
+            nodes[n], inRow.Contains(n), e.DayAt(record.Visit) is { } day ? NodaTime.Text.LocalDatePattern.Iso.Format(day) : null))];
     }
 }
 

@@ -16,7 +16,7 @@ internal static class NextVisit
         People = record.People,
         Items = [.. record.Items.Select(item => item with { LastExamined = LastExamined(item, record), FittedTo = FittedTo(item, record) })],
         Limits = record.Limits,
-        Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = DayOf(e, record) })],
+        Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = e.DayAt(record.Visit) })],
         Renewals = record.Renewals,
         Remedies = record.Remedies,
         Releases = record.Releases,
@@ -27,15 +27,12 @@ internal static class NextVisit
     private static string? FittedTo(Item item, ExaminationRecord record) =>
         item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, part, whole) ? null : item.FittedTo;
 
-    private static LocalDate? DayOf(Examination e, ExaminationRecord record) =>
-        e.ExaminedOn ?? (e.ExaminedOnUnreadable ? null : record.Visit.ExaminedOn);
-
     /// <summary>The latest examination recorded here, unless a later one was recorded already.</summary>
     private static PartialDate? LastExamined(Item item, ExaminationRecord record)
     {
         var latest = record.Examinations
             .Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal))
-            .Select(e => DayOf(e, record))
+            .Select(e => e.DayAt(record.Visit))
             .Max();
         return latest is { } day && (item.LastExamined is null || item.LastExamined.Latest < day)
             ? PartialDate.Of(day)
