@@ -32,7 +32,7 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     public string? RegimeId => Examination.Regime ?? Context.Record.Visit.Regime;
 
     /// <summary>Null where the regime named is not known.</summary>
-    public Regime? Regime => RegimeIndex.Find(RegimeId);
+    public Regime? Regime => Context.Rules.FindRegime(RegimeId);
 
     public string? AuthorId => Examination.Author ?? Examination.Examiner;
 

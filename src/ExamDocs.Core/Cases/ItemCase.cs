@@ -1,5 +1,6 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Service;
 using NodaTime;
 
@@ -18,7 +19,7 @@ public sealed class ItemCase : ICase
     private ItemCase(RecordContext context, Item item, string path, IReadOnlyList<ExaminationCase> own)
     {
         (Context, Item, Path) = (context, item, path);
-        Category = Catalogue.Find(item.Category);
+        Category = context.Rules.FindCategory(item.Category);
         Limits = LimitsMatch.For(item, context.Limits);
         Life = ServiceLife.Of(item, [.. Limits.All.Select(l => l.Row)]);
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
@@ -39,6 +40,9 @@ public sealed class ItemCase : ICase
     public string? ItemId => Item.Id;
 
     public string? RegimeId => Examination?.RegimeId ?? Context.Record.Visit.Regime;
+
+    /// <summary>Null where the regime named is not known.</summary>
+    public Regime? Regime => Context.Rules.FindRegime(RegimeId);
 
     public Category? Category { get; }
 

@@ -15,9 +15,9 @@ public sealed class RecordContext
     private readonly ILookup<string, RowCase<Person>> _people;
     private readonly ILookup<string, ExaminationCase> _examinations;
 
-    public RecordContext(ExaminationRecord record, History history, LocalDate asOf)
+    public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
-        (Record, History, AsOf) = (record, history, asOf);
+        (Record, History, AsOf, Rules) = (record, history, asOf, rules ?? KnownRules.BuiltIn);
         Visit = new VisitCase(this);
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
@@ -46,6 +46,9 @@ public sealed class RecordContext
 
     /// <summary>The day on which the record is looked at.</summary>
     public LocalDate AsOf { get; }
+
+    /// <summary>The categories and regimes that the record can name.</summary>
+    public KnownRules Rules { get; }
 
     public VisitCase Visit { get; }
 

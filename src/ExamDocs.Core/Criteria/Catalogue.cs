@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 
 namespace ExamDocs.Core.Criteria;
 
@@ -28,16 +27,6 @@ public static class Catalogue
         "lowering-device",
     ];
 
-    private static readonly JsonSerializerOptions Options = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        AllowDuplicateProperties = false,
-        WriteIndented = true,
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
-    };
-
     public static IReadOnlyList<Category> All { get; } = [.. Index.Select(Load)];
 
     private static readonly Dictionary<string, Category> ById = All.ToDictionary(c => c.Id, StringComparer.Ordinal);
@@ -56,13 +45,13 @@ public static class Catalogue
     public static string ToJson() => ToJson(All);
 
     /// <summary>Some categories of the catalogue in the same form.</summary>
-    public static string ToJson(IReadOnlyList<Category> categories) => JsonSerializer.Serialize(categories, Options);
+    public static string ToJson(IReadOnlyList<Category> categories) => JsonSerializer.Serialize(categories, RuleJson.Options);
 
     private static Category Load(string id)
     {
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"criteria/{id}.json")
             ?? throw new InvalidOperationException($"the catalogue names {id}, and there is no Criteria/Data/{id}.json");
-        var category = JsonSerializer.Deserialize<Category>(stream, Options)
+        var category = JsonSerializer.Deserialize<Category>(stream, RuleJson.Options)
             ?? throw new InvalidOperationException($"Criteria/Data/{id}.json is empty");
         return string.Equals(category.Id, id, StringComparison.Ordinal)
             ? category

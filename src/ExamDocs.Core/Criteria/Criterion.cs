@@ -92,6 +92,10 @@ public sealed record Category
 
     public required IReadOnlyList<Criterion> Criteria { get; init; }
 
+    /// <summary>The user's file it came from; null where it is built in.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public string? AddedFrom { get; init; }
+
     /// <summary>Textile and plastic kit ages; so does kit of mixed build, by its textile or plastic part.</summary>
     public bool Ages => Material is not MaterialFamily.Metal;
 

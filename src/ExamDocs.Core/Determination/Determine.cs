@@ -14,9 +14,11 @@ public static class Determine
     /// <param name="intake">What reading found wrong with it.</param>
     /// <param name="history">What is known of the items from before.</param>
     /// <param name="asOf">The day on which it is determined.</param>
-    public static DeterminedVisit Visit(ExaminationRecord record, IReadOnlyList<Finding> intake, History history, LocalDate asOf)
+    /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
+    public static DeterminedVisit Visit(
+        ExaminationRecord record, IReadOnlyList<Finding> intake, History history, LocalDate asOf, KnownRules? rules = null)
     {
-        var context = new RecordContext(record, history, asOf);
+        var context = new RecordContext(record, history, asOf, rules);
         var verdicts = new Verdicts(context);
         Withdraw(context, verdicts);
         var findings = Check(context, verdicts, intake);
@@ -26,7 +28,7 @@ public static class Determine
             record,
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
-            findings);
+            findings) { Rules = context.Rules };
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)
@@ -96,6 +98,8 @@ public static class Determine
             LastExamined = item.LastExamined,
             Limits = item.Limits.Applying,
             RegimeId = item.RegimeId,
+            Regime = item.Regime,
+            Interval = item is { Examination: { } e, ExaminedOn: { } on } ? item.Regime?.IntervalFor(e, on) : null,
             Outcome = verdict.Outcome,
             Until = verdict.LastDay,
             NextExaminationBy = usable ? NextExamination.LatestFor(item) : null,

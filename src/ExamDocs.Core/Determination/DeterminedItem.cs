@@ -1,6 +1,7 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using NodaTime;
 
 namespace ExamDocs.Core.Determination;
@@ -20,6 +21,8 @@ public sealed class DeterminedItem
         LastExamined = facts.LastExamined;
         Limits = facts.Limits;
         RegimeId = facts.RegimeId;
+        Regime = facts.Regime;
+        Interval = facts.Interval;
         Outcome = facts.Outcome;
         Until = facts.Until;
         NextExaminationBy = facts.NextExaminationBy;
@@ -49,6 +52,12 @@ public sealed class DeterminedItem
 
     /// <summary>Identifier of the regime of the deciding examination, as recorded.</summary>
     public string? RegimeId { get; }
+
+    /// <summary>Its data; null where there is no such regime.</summary>
+    public Regime? Regime { get; }
+
+    /// <summary>The regime's interval that holds for it; null where it was not examined or the regime is not known.</summary>
+    public ExaminationInterval? Interval { get; }
 
     public Outcome Outcome { get; }
 
@@ -87,6 +96,9 @@ public sealed class DeterminedVisit
 
     public ExaminationRecord Record { get; }
 
+    /// <summary>The categories and regimes it was determined by.</summary>
+    public KnownRules Rules { get; internal init; } = KnownRules.BuiltIn;
+
     public IReadOnlyList<DeterminedItem> Items { get; }
 
     /// <summary>
@@ -121,6 +133,10 @@ internal sealed record ItemFacts
     public MakersLimits? Limits { get; init; }
 
     public string? RegimeId { get; init; }
+
+    public Regime? Regime { get; init; }
+
+    public ExaminationInterval? Interval { get; init; }
 
     public Outcome Outcome { get; init; }
 

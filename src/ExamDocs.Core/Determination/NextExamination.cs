@@ -23,7 +23,7 @@ internal static class NextExamination
         if (examination.On is not { } on)
             yield break;
         if (examination.Regime is { } regime)
-            yield return on.PlusMonths(regime.Interval(examination).Months);
+            yield return regime.IntervalFor(examination, on).LastDay(on);
         foreach (var months in item.Limits.All.Select(l => l.Row.IntervalMonths).OfType<int>())
             yield return on.PlusMonths(months);
         if (examination.Examination.NextBy is { } by)

@@ -1,28 +1,84 @@
+using System.Text.Json.Serialization;
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Records;
+using NodaTime;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>One jurisdiction's law, as far as the rules need it.</summary>
-public abstract class Regime
+/// <summary>One jurisdiction's law, as far as the rules need it: everything it says stands in its data file.</summary>
+public sealed record Regime
 {
+    /// <summary>No scheme runs longer than a century; a longer one shortens nothing.</summary>
+    private const int LongestScheme = 1200;
+
+    private const int SixMonths = 6;
+
     /// <summary>Identifier in the record, for example gb-loler.</summary>
-    public abstract string Id { get; }
+    public required string Id { get; init; }
 
     /// <summary>Name for print.</summary>
-    public abstract string Name { get; }
+    public required string Name { get; init; }
 
-    /// <summary>The law it stands for, with its number.</summary>
-    public abstract string Law { get; }
+    public required IReadOnlyList<Period<Law>> Laws { get; init; }
 
-    /// <summary>Longest time to the next examination, in whole months from the day examined, and why.</summary>
-    public abstract (int Months, string Why) Interval(ExaminationCase examination);
-}
+    public required IReadOnlyList<Period<ExaminationInterval>> Intervals { get; init; }
 
-/// <summary>The regimes there are: a new one is one file and one line here.</summary>
-public static class RegimeIndex
-{
-    public static IReadOnlyList<Regime> All { get; } = [new GbLoler(), new GbWah()];
+    public required IReadOnlyList<Period<Particular>> Particulars { get; init; }
 
-    /// <summary>Null where there is no such regime.</summary>
-    public static Regime? Find(string? id) => All.FirstOrDefault(r => string.Equals(r.Id, id, StringComparison.Ordinal));
+    public required IReadOnlyList<Period<Duty>> Duties { get; init; }
+
+    public required IReadOnlyList<Period<RetentionRule>> Retention { get; init; }
+
+    /// <summary>Rules it asks for besides those that its particulars and duties name.</summary>
+    public IReadOnlyList<AskedRule> Checks { get; init; } = [];
+
+    /// <summary>What could not be confirmed, a sentence each; empty where all that decides was read in its source.</summary>
+    public IReadOnlyList<string> NotConfirmed { get; init; } = [];
+
+    /// <summary>The user's file it came from; null where it is built in.</summary>
+    [JsonIgnore]
+    public string? AddedFrom { get; init; }
+
+    /// <summary>The interval that holds for an examination: the shortest, as a date, of all that match and of its basis.</summary>
+    /// <param name="examination">The examination; its item's purpose, its use and its basis count.</param>
+    /// <param name="from">The day counted from, outside the interval.</param>
+    public ExaminationInterval IntervalFor(ExaminationCase examination, LocalDate from) =>
+        Intervals.InForce(examination.On).Where(i => i.Matches(examination)).Concat(ByBasis(examination.Examination))
+            .MinBy(i => i.LastDay(from))!;
+
+    /// <summary>The longest interval, in months, that a basis may state for a purpose, in whatever use.</summary>
+    public int MonthsFor(Purpose? purpose, LocalDate? day) =>
+        Intervals.InForce(day).Where(i => i.IsForEveryUse && i.IsFor(purpose)).Min(i => i.Months);
+
+    /// <summary>Whether a rule that not every regime asks for applies under this one.</summary>
+    public bool Asks(string code, LocalDate? day) => SourceOf(code, day) is not null;
+
+    /// <summary>The provision that a rule rests on in this regime; null where the regime does not name the rule.</summary>
+    public string? SourceOf(string code, LocalDate? day) =>
+        Particulars.InForce(day).FirstOrDefault(p => p.Checks.Contains(code, StringComparer.Ordinal))?.Source
+        ?? Duties.InForce(day).FirstOrDefault(d => d.Checks.Contains(code, StringComparer.Ordinal))?.Source
+        ?? Checks.FirstOrDefault(c => string.Equals(c.Code, code, StringComparison.Ordinal))?.Source;
+
+    /// <summary>Every duty of a kind that is in force on the day, for hired or for owned kit.</summary>
+    public IEnumerable<Duty> DutiesTo(DutyKind what, bool hired, LocalDate? day) =>
+        Duties.InForce(day).Where(d => d.What == what && (d.Hired ?? hired) == hired);
+
+    /// <summary>How long a document has to be kept; null where the regime's data say nothing of it.</summary>
+    /// <param name="document">What it is.</param>
+    /// <param name="madeOn">Date of the document; null where not known.</param>
+    /// <param name="nextMadeOn">Date of the next one of its kind; null where there is none yet.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The next one is dated before this one.</exception>
+    public KeepUntil? Keep(KeptDocument document, LocalDate? madeOn, LocalDate? nextMadeOn = null) =>
+        Retention.InForce(madeOn).FirstOrDefault(r => r.Documents.Contains(document))?.Of(madeOn, nextMadeOn);
+
+    /// <summary>A basis shortens what the table gives and never lengthens it.</summary>
+    private static IEnumerable<ExaminationInterval> ByBasis(Examination examination) => examination switch
+    {
+        { Basis: Basis.SixMonth } => [Of(SixMonths, "by the six-month basis of the examination")],
+        { Basis: Basis.Scheme, Scheme.Months: { } months } => [Of(Math.Min(months, LongestScheme), "by the examination scheme")],
+        _ => [],
+    };
+
+    private static ExaminationInterval Of(int months, string what) =>
+        new() { Months = months, What = what, Source = "the record of the examination", Confidence = Confidence.Computed };
 }

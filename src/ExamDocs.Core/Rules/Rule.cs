@@ -36,9 +36,12 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule where T : class, ICa
     /// <summary>What the members of faults are relative to.</summary>
     protected virtual string PathOf(T subject) => subject.Path;
 
+    /// <summary>What the rule rests on in this case.</summary>
+    protected virtual string SourceOf(T subject) => Info.Source;
+
     internal IEnumerable<Finding> Check(T subject) => Concerns(subject)
         ? Validate(subject).Errors.Select(f => (Fault)f.CustomState)
-            .Select(f => Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId))
+            .Select(f => Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId) with { Source = SourceOf(subject) })
         : [];
 
     /// <summary>The text must be there.</summary>
@@ -63,9 +66,11 @@ public abstract class ExaminationRule(RuleInfo info) : Rule<ExaminationCase>(inf
     protected override bool Concerns(ExaminationCase subject) => subject.Decides;
 }
 
-/// <summary>A rule about what a report under gb-loler must say.</summary>
-public abstract class LolerRule(RuleInfo info) : ExaminationRule(info)
+/// <summary>A rule that applies only where the data of the examination's regime ask for it, and rests on the provision named there.</summary>
+public abstract class RegimeRule(RuleInfo info) : ExaminationRule(info)
 {
     protected override bool Concerns(ExaminationCase subject) =>
-        base.Concerns(subject) && string.Equals(subject.RegimeId, Regimes.GbLoler.RegimeId, StringComparison.Ordinal);
+        base.Concerns(subject) && subject.Regime?.Asks(Info.Code, subject.On) is true;
+
+    protected override string SourceOf(ExaminationCase subject) => subject.Regime?.SourceOf(Info.Code, subject.On) ?? Info.Source;
 }

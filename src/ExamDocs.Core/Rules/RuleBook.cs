@@ -20,6 +20,7 @@ public static class RuleBook
         new ReportDateIsStated(),
         new OwnerHiredFromIsNamed(),
         new RegimeIsKnown(),
+        new RegimeIsConfirmed(),
         new ReportedAfterExamined(),
         new NothingIsInTheFuture(),
         new ItemReferredToExists(),

@@ -44,6 +44,7 @@ internal static class RuleCases
         Gone("PAR026", "/visit/regime"),
         Wrong("PAR027", "/examinations/3/regime", "\"gb-waf\""),
         Wrong("PAR028", "/items/3/category", "\"helmett\""),
+        Wrong("PAR033", "/examinations/3/regime", "\"de\""),
     ];
 
     private static RuleCase[] OfPeopleAndLimits =>

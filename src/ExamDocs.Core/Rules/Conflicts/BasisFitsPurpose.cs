@@ -1,11 +1,10 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
-using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Rules.Conflicts;
 
-public sealed class BasisFitsPurpose : LolerRule
+public sealed class BasisFitsPurpose : RegimeRule
 {
     public BasisFitsPurpose() : base(new RuleInfo("CON006", Severity.Error, "The basis fits the purpose",
         "Kit that lifts persons, and accessories, are examined every 6 months: a 12-month basis is not open to them.",
@@ -13,7 +12,9 @@ public sealed class BasisFitsPurpose : LolerRule
         Forbid(DoesNotFit, "/basis", e => $"a twelve-month basis does not fit {Purpose(e)}");
 
     private static bool DoesNotFit(ExaminationCase e) => e.Examination.Basis is Basis.TwelveMonth
-        && GbLoler.ByPurpose(e.Item?.Item.Purpose) < GbLoler.OtherMonths;
+        && e.Regime!.MonthsFor(e.Item?.Item.Purpose, e.On) < TwelveMonths;
+
+    private const int TwelveMonths = 12;
 
     private static string Purpose(ExaminationCase e) => e.Item?.Item.Purpose is { } purpose
         ? $"the purpose {Words.Purposes.WordFor(purpose)}" : "an item whose purpose is not stated";

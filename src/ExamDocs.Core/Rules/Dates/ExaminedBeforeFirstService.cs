@@ -6,7 +6,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Rules.Dates;
 
-public sealed class ExaminedBeforeFirstService : LolerRule
+public sealed class ExaminedBeforeFirstService : RegimeRule
 {
     public ExaminedBeforeFirstService() : base(new RuleInfo("DAT016", Severity.Warning, "It entered service with a recent declaration or an examination",
         "New kit may enter service unexamined only with a declaration of conformity made not more than 12 months before.",

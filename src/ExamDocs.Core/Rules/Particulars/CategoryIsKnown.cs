@@ -1,5 +1,4 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
@@ -8,10 +7,13 @@ public sealed class CategoryIsKnown : Rule<ItemCase>
 {
     public CategoryIsKnown() : base(new RuleInfo("PAR028", Severity.Error, "The category is one of the catalogue's",
         "The category says what must be examined.",
-        $"Type one of: {string.Join(", ", Catalogue.All.Select(c => c.Id))}.", "criteria catalogue")) =>
+        Hint(KnownRules.BuiltIn), "criteria catalogue")) =>
         Each(i => i.Item.Category is { } typed && i.Category is null
-            ? [new Fault("/category", $"'{typed}' is not a category that is known", Hint(typed))] : []);
+            ? [new Fault("/category", $"'{typed}' is not a category that is known", Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules))] : []);
 
-    private static string? Hint(string typed) =>
-        NearMiss.Of(typed, Catalogue.All.Select(c => c.Id)) is { } near ? $"Did you mean '{near}'?" : null;
+    /// <summary>The ids, with those that the user added.</summary>
+    internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Categories.Select(c => c.Id))}.";
+
+    private static string? Near(string typed, KnownRules rules) =>
+        NearMiss.Of(typed, rules.Categories.Select(c => c.Id)) is { } near ? $"Did you mean '{near}'?" : null;
 }

@@ -3,7 +3,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
-public sealed class DefectAnsweredIsEntered : LolerRule
+public sealed class DefectAnsweredIsEntered : RegimeRule
 {
     public DefectAnsweredIsEntered() : base(new RuleInfo("PAR032", Severity.Error, "Whatever is answered with defect is entered as a defect",
         "The report names the part, describes the defect, says whether it is a danger and what must be done; an answer alone says none of it.",

@@ -2,7 +2,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
-public sealed class LoadIsMarked : LolerRule
+public sealed class LoadIsMarked : RegimeRule
 {
     public LoadIsMarked() : base(new RuleInfo("PAR006", Severity.Warning, "The load is marked on the item",
         "A load that stands only in a document is easily forgotten in use.",

@@ -2,7 +2,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
-public sealed class PurposeIsStated : LolerRule
+public sealed class PurposeIsStated : RegimeRule
 {
     public PurposeIsStated() : base(new RuleInfo("PAR022", Severity.Warning, "The purpose of the item is stated",
         "What it lifts sets how often it must be examined; without it the shorter interval is taken.",

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
@@ -8,7 +7,11 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
 {
     public RegimeIsKnown() : base(new RuleInfo("PAR026", Severity.Error, "The regime is one that is known",
         "The regime sets the interval, the particulars and whom to tell.",
-        $"Type one of: {string.Join(", ", RegimeIndex.All.Select(r => r.Id))}.", "record format examdocs/1")) =>
-        Forbid(v => RegimeIndex.Find(v.Visit.Regime) is null, "/regime", v => v.Visit.Regime is { } typed
-            ? $"'{typed}' is not a regime that is known" : "the regime is missing");
+        Hint(KnownRules.BuiltIn), "record format examdocs/1")) =>
+        Each(v => v.Context.Rules.FindRegime(v.Visit.Regime) is null
+            ? [new Fault("/regime", v.Visit.Regime is { } typed ? $"'{typed}' is not a regime that is known" : "the regime is missing", Hint(v.Context.Rules))]
+            : []);
+
+    /// <summary>The ids, with those that the user added.</summary>
+    internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";
 }

@@ -3,7 +3,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
 
-public sealed class SafeWorkingLoadIsStated : LolerRule
+public sealed class SafeWorkingLoadIsStated : RegimeRule
 {
     public SafeWorkingLoadIsStated() : base(new RuleInfo("PAR005", Severity.Error, "The safe working load is stated with its unit",
         "Whoever uses the item must know what it may carry; the report states it, or that none is marked and why.",

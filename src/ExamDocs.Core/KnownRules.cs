@@ -1,0 +1,40 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Regimes;
+
+namespace ExamDocs.Core;
+
+/// <summary>The categories and regimes that a record can name: those built in, and what the user added to them.</summary>
+public sealed class KnownRules
+{
+    private readonly Dictionary<string, Category> _categories;
+
+    private readonly Dictionary<string, Regime> _regimes;
+
+    private KnownRules(IReadOnlyList<Category> categories, IReadOnlyList<Regime> regimes)
+    {
+        (Categories, Regimes) = (categories, regimes);
+        _categories = categories.ToDictionary(c => c.Id, StringComparer.Ordinal);
+        _regimes = regimes.ToDictionary(r => r.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>What the program knows by itself.</summary>
+    public static KnownRules BuiltIn { get; } = new(Catalogue.All, RegimeIndex.All);
+
+    public IReadOnlyList<Category> Categories { get; }
+
+    public IReadOnlyList<Regime> Regimes { get; }
+
+    /// <summary>These with one category more.</summary>
+    /// <exception cref="ArgumentException">There is one of that id.</exception>
+    public KnownRules With(Category category) => new([.. Categories, category], Regimes);
+
+    /// <summary>These with one regime more.</summary>
+    /// <exception cref="ArgumentException">There is one of that id.</exception>
+    public KnownRules With(Regime regime) => new(Categories, [.. Regimes, regime]);
+
+    /// <summary>Null where there is no such category.</summary>
+    public Category? FindCategory(string? id) => id is not null && _categories.TryGetValue(id, out var found) ? found : null;
+
+    /// <summary>Null where there is no such regime.</summary>
+    public Regime? FindRegime(string? id) => id is not null && _regimes.TryGetValue(id, out var found) ? found : null;
+}

@@ -1,0 +1,55 @@
+using System.Text.Json.Serialization;
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Regimes;
+
+/// <summary>Whether the corresponding date itself is still inside the interval.</summary>
+public enum Bound
+{
+    /// <summary>The corresponding date is the last day.</summary>
+    AtMost,
+
+    /// <summary>The day before the corresponding date is the last day.</summary>
+    LessThan,
+}
+
+/// <summary>One line of a regime's table of intervals; of all that match an examination the shortest holds.</summary>
+public sealed record ExaminationInterval
+{
+    /// <summary>The word that stands for an item whose purpose is not recorded.</summary>
+    public const string NotStated = "not-stated";
+
+    /// <summary>Words of the record format, and not-stated; null where it is for every purpose.</summary>
+    public IReadOnlyList<string>? Purposes { get; init; }
+
+    /// <summary>A word that has to stand in the recorded use, in capitals or not; null where it is for every use.</summary>
+    public string? Use { get; init; }
+
+    public Bound Bound { get; init; }
+
+    /// <summary>Calendar months, counted by the corresponding date.</summary>
+    public required int Months { get; init; }
+
+    /// <summary>What it is for, as printed after the number of months.</summary>
+    public required string What { get; init; }
+
+    public required string Source { get; init; }
+
+    public required Confidence Confidence { get; init; }
+
+    /// <summary>Whether it is for every use of the purposes it names.</summary>
+    [JsonIgnore]
+    public bool IsForEveryUse => Use is null;
+
+    public bool IsFor(Purpose? purpose) => Purposes is null
+        || Purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
+
+    /// <summary>Last day of the interval, inclusive.</summary>
+    /// <param name="day">The day examined, which is outside it.</param>
+    public LocalDate LastDay(LocalDate day) => day.PlusMonths(Months).PlusDays(Bound is Bound.LessThan ? -1 : 0);
+
+    internal bool Matches(ExaminationCase examination) => IsFor(examination.Item?.Item.Purpose)
+        && (Use is null || examination.Examination.Exposure?.Use?.Contains(Use, StringComparison.OrdinalIgnoreCase) is true);
+}
