@@ -26,9 +26,10 @@ public static class Determine
         Limit(context, verdicts);
         return new DeterminedVisit(
             record,
+            context.Rules,
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
-            findings) { Rules = context.Rules };
+            findings);
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)

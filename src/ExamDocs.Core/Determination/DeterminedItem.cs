@@ -91,13 +91,13 @@ public sealed class DeterminedItem
 public sealed class DeterminedVisit
 {
     internal DeterminedVisit(
-        ExaminationRecord record, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings) =>
-        (Record, Items, Strays, Findings) = (record, items, strays, findings);
+        ExaminationRecord record, KnownRules rules, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings) =>
+        (Record, Rules, Items, Strays, Findings) = (record, rules, items, strays, findings);
 
     public ExaminationRecord Record { get; }
 
     /// <summary>The categories and regimes it was determined by.</summary>
-    public KnownRules Rules { get; internal init; } = KnownRules.BuiltIn;
+    public KnownRules Rules { get; }
 
     public IReadOnlyList<DeterminedItem> Items { get; }
 

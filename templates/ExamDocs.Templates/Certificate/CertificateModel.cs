@@ -22,7 +22,7 @@ public sealed class CertificateModel
         if (fittedParts.Prepend(parent).FirstOrDefault(i => !IsFit(i)) is { } refused)
             throw new ArgumentException($"{refused.Item.Id} is not fit to be certified", nameof(parent));
         (Identity, Determined, Parent, FittedParts, Renewals) = (identity, visit, parent, fittedParts, renewals);
-        Regime = English.Regime(parent.RegimeId ?? visit.Record.Visit.Regime);
+        Regime = English.Regime(parent.Regime);
         Examiner = visit.Person(parent.Examination?.Examiner);
         Signatory = visit.Person(parent.Examination?.AuthenticatedBy) ?? Examiner;
     }

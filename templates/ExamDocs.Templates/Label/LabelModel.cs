@@ -59,7 +59,7 @@ public sealed class LabelModel
 
     public string Examiner => Printed.Text(Determined.Person(Item.Examination?.Examiner)?.Name);
 
-    public RegimeWording Regime => English.Regime(Item.RegimeId ?? Determined.Record.Visit.Regime);
+    public RegimeWording Regime => English.Regime(Item.Regime);
 
     internal LabelText Text { get; }
 

@@ -19,7 +19,7 @@ public sealed class NoticeModel
         if (Defects.Count == 0 && item.Outcome is not Outcome.Withdraw)
             throw new ArgumentException($"{item.Item.Id} has no defect to give notice of", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
-        Regime = English.Regime(item.RegimeId ?? visit.Record.Visit.Regime);
+        Regime = English.Regime(item.Regime);
         Examiner = visit.Person(item.Examination?.Examiner);
     }
 
@@ -60,10 +60,8 @@ public sealed class NoticeModel
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
-    public string? Authority => Duties.ImminentRiskCopy(Visit.HiredFrom is not null, ImminentRisk) switch
-    {
-        Recipient.HealthAndSafetyExecutive => Regime.AuthorityWhenHired,
-        Recipient.AuthorityForThePremises => Regime.AuthorityWhenOwned,
-        _ => null,
-    };
+    public string? Authority => ImminentRisk && CopyTo is { } duty
+        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? English.Notice.Authority(duty) : null;
+
+    private Duty? CopyTo => Item.Regime?.DutiesTo(DutyKind.CopyAtImminentRisk, Visit.HiredFrom is not null, Item.ExaminedOn).FirstOrDefault();
 }

@@ -15,7 +15,7 @@ public sealed class ReportItem
     {
         (_visit, Determined, Position) = (visit, determined, position);
         Examination = determined.Examination ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
-        Regime = English.Regime(determined.RegimeId);
+        Regime = English.Regime(determined.Regime);
         Defects = DefectEntry.Of(determined);
         Evidence = new Evidence(determined);
         Diameters = DiameterProfile.Of(determined);
@@ -44,6 +44,9 @@ public sealed class ReportItem
     public bool IsFirst => Examination.Basis is Core.Records.Basis.FirstUse or Core.Records.Basis.Installation;
 
     public bool MayStay => Determined.Outcome is Outcome.Fit or Outcome.FitUntil;
+
+    /// <summary>Only the law on lifting asks for a load; elsewhere a load not recorded is none of the report's business.</summary>
+    public bool ShowsLoad => Regime.HasKeys || Item.SafeWorkingLoad is not null;
 
     public string FirstUsed => Item.NeverUsed is true ? English.Report.NeverUsed : Printed.Day(Item.FirstUsed);
 

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared;
 using NodaTime;
 
@@ -37,6 +38,8 @@ public static partial class English
             "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of use, U tells what the record leaves open.",
             "“Not recorded” means that the record holds no such value. It is no reason to wait.",
         ];
+
+        public static string Authority(Duty duty) => LawAndSources.Sourced(Printed.Sentence(duty.Whom.Words()), duty.Source, duty.Confidence);
 
         public static string DoNotUse => "Do not use";
 

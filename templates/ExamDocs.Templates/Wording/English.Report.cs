@@ -42,8 +42,6 @@ public static partial class English
         public const string Standards = "Standards marked";
         public const string FittedTo = "Fitted to";
         public const string Parts = "Parts fitted to it";
-        public const string LastExamined = "Last thorough examination";
-        public const string LastInspected = "Last inspection";
         public const string SafeWorkingLoad = "Safe working load";
         public const string MarkedStrength = "Marked strength";
         public const string Purpose = "Purpose";
@@ -62,8 +60,6 @@ public static partial class English
         public const string DefectRemedy = "Repair, renewal or alteration needed";
         public const string DangerNow = "is a danger now: not to be used until rectified";
         public const string ImminentRisk = "existing or imminent risk of serious personal injury";
-        public const string NextExamination = "Latest date for the next thorough examination";
-        public const string NextInspection = "Latest date for the next inspection";
         public const string NoNext = "none set: the item is not to be used";
         public const string NotAfter = "Not to be used after";
         public const string NotAfterAnyDay = "not to be used at all";
@@ -112,6 +108,12 @@ public static partial class English
             "This report speaks of each item as it was found on the date it was examined, and of no other item, part or day. It does not replace the check before each use.",
             "An item that has arrested a fall, met a saw blade, heat or a chemical, or is in any doubt is taken out of use and examined again, whatever this report says.",
         ];
+
+        /// <param name="examination">What it is called in the law, for example thorough examination.</param>
+        public static string Last(string examination) => $"Last {examination}";
+
+        /// <param name="examination">What it is called in the law, for example thorough examination.</param>
+        public static string Next(string examination) => $"Latest date for the next {examination}";
 
         public static string Summary(int items) => items == 1 ? "1 item is reported on." : $"{Printed.Count(items)} items are reported on.";
 

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Templates.Wording;
 
@@ -28,11 +29,8 @@ public sealed record RegimeWording
     /// <summary>Why this notice is given, and by what law.</summary>
     public required string NoticeLead { get; init; }
 
-    /// <summary>Where a copy of the report goes when the risk is imminent and the item is hired or leased; null where the law names no one.</summary>
-    public required string? AuthorityWhenHired { get; init; }
-
-    /// <summary>Where a copy of the report goes when the risk is imminent and the item is owned; null where the law names no one.</summary>
-    public required string? AuthorityWhenOwned { get; init; }
+    /// <summary>Where a copy of the report goes when a risk is imminent, in this law's own words.</summary>
+    public IReadOnlyDictionary<Recipient, string> Authorities { get; init; } = new Dictionary<Recipient, string>();
 
     public required IReadOnlyDictionary<Basis, string> Bases { get; init; }
 

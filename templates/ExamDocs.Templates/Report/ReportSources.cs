@@ -1,0 +1,48 @@
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Wording;
+using W = ExamDocs.Templates.Wording.English.LawAndSources;
+
+namespace ExamDocs.Templates.Report;
+
+/// <summary>What law the report was made under, the interval, how long to keep it, and how surely each is known.</summary>
+public sealed class ReportSources
+{
+    internal ReportSources(ReportModel report)
+    {
+        var items = report.Items;
+        var day = items[0].Determined.ExaminedOn;
+        var regimes = items.Select(i => i.Determined.Regime).OfType<Regime>().DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
+        Lines =
+        [
+            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(W.Law, $"{l.Cited}; {W.Confidence(l.Confidence)}")),
+            .. items.Select(i => i.Determined.Interval).OfType<ExaminationInterval>().Distinct().OrderBy(i => i.Months)
+                .Select(i => Line(W.Interval, W.IntervalLine(i))),
+            (W.Keep, Keep(report)),
+            .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (W.FromMemory, text)),
+            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (W.NotConfirmed, text)),
+            .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(W.AddedByUser, W.Added(file))),
+            .. items.Select(i => i.Determined.Category).Where(c => c?.AddedFrom is not null).DistinctBy(c => c!.Id, StringComparer.Ordinal)
+                .Select(c => (W.AddedByUser, W.AddedCategory(c!.Name, c.AddedFrom!))),
+        ];
+    }
+
+    /// <summary>A heading and a sentence each; lines of one heading follow one another.</summary>
+    public IReadOnlyList<(string Heading, string Text)> Lines { get; }
+
+    /// <summary>Of several items the longest: where events decide, every rule is named, for none can be called the longest.</summary>
+    private static string Keep(ReportModel report)
+    {
+        var kept = report.Items
+            .Select(i => i.Determined.Regime?.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
+            .OfType<KeepUntil>().Distinct().ToList();
+        return kept.Count == 0 ? W.KeepNotKnown : W.KeepThis([.. kept.Select(W.KeepLine)]);
+    }
+
+    private static string? FromMemory(IReadOnlyList<Particular> particulars)
+    {
+        var remembered = particulars.Where(p => p.Confidence is Confidence.FromMemory).Select(p => p.Source).Distinct(StringComparer.Ordinal).ToList();
+        return remembered.Count == 0 ? null : W.ParticularsFromMemory(remembered);
+    }
+
+    private static (string Heading, string Text) Line(string heading, string text) => (heading, $"{char.ToUpperInvariant(text[0])}{text[1..]}.");
+}
