@@ -1,4 +1,6 @@
 using System.CommandLine;
+using ExamDocs.Core;
+using ExamDocs.UseCases;
 using NodaTime;
 
 namespace ExamDocs.Cli;
@@ -30,12 +32,30 @@ internal static class CommonOptions
         Recursive = true,
     };
 
+    /// <summary>For every command whose answer can hang on it.</summary>
+    public static readonly Option<DirectoryInfo?> Rules = new("--rules")
+    {
+        Description = "Folder of your own rules, added to those built in: regimes/*.json and categories/*.json.",
+        HelpName = "DIR",
+    };
+
     static CommonOptions() => Language.AcceptOnlyFromAmong("en");
 
     public static string RegisterPath(ParseResult parsed)
     {
         var typed = parsed.GetValue(Register)?.FullName;
         return typed ?? (Environment.GetEnvironmentVariable(RegisterVariable) is { Length: > 0 } named ? named : RegisterDefault);
+    }
+
+    /// <summary>The rules built in, with the user's own where a folder of them is given; null where that is at fault, which is then said.</summary>
+    public static KnownRules? KnownRules(ParseResult parsed)
+    {
+        if (parsed.GetValue(Rules) is not { } folder)
+            return Core.KnownRules.BuiltIn;
+        var read = ReadRules.From(folder.ToString());
+        foreach (var fault in read.Faults)
+            parsed.InvocationConfiguration.Error.WriteLine(fault);
+        return read.Rules;
     }
 
     /// <summary>The edge of the program: the one place that asks for today's date.</summary>

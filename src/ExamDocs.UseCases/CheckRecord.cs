@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using NodaTime;
@@ -16,10 +17,11 @@ public static class CheckRecord
 {
     /// <param name="path">A JSON file or a workbook.</param>
     /// <param name="asOf">The day on which it is looked at.</param>
-    public static CheckedInput Of(string path, LocalDate asOf)
+    /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
+    public static CheckedInput Of(string path, LocalDate asOf, KnownRules? rules = null)
     {
-        var read = ReadInput.From(path);
+        var read = ReadInput.From(path, rules);
         return new CheckedInput(path, read.Record is { } record
-            ? Determine.Visit(record, read.Findings, History.None, asOf) : null, read.Sources, read.Unreadable);
+            ? Determine.Visit(record, read.Findings, History.None, asOf, rules) : null, read.Sources, read.Unreadable);
     }
 }

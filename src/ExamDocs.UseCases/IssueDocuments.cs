@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
@@ -19,6 +20,9 @@ public sealed record IssueRequest
 
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
+
+    /// <summary>The categories and regimes that records can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
@@ -51,7 +55,7 @@ public static class IssueDocuments
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
-        var inputs = request.Inputs.Select(path => CheckRecord.Of(path, request.Today)).ToList();
+        var inputs = request.Inputs.Select(path => CheckRecord.Of(path, request.Today, request.Rules)).ToList();
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 

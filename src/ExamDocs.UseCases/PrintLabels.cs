@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ExamDocs.Core;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Register;
 using ExamDocs.Templates;
@@ -27,6 +28,9 @@ public sealed record LabelRequest
 
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
+
+    /// <summary>The categories and regimes that records can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 }
 
 /// <summary>What came of it.</summary>
@@ -45,7 +49,7 @@ public static partial class PrintLabels
     public static async Task<LabelResult> RunAsync(LabelRequest request, CancellationToken cancellation = default)
     {
         var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
-        var inputs = asked.Where(a => !a.IsNumber).Select(a => CheckRecord.Of(a.Asked, request.Today)).ToList();
+        var inputs = asked.Where(a => !a.IsNumber).Select(a => CheckRecord.Of(a.Asked, request.Today, request.Rules)).ToList();
         if (inputs.Any(i => i.Unreadable is not null))
             return new LabelResult(inputs, [], null, [], null);
 

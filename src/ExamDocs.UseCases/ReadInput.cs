@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
 using ExamDocs.Intake.Workbook;
@@ -8,13 +9,14 @@ namespace ExamDocs.UseCases;
 public static class ReadInput
 {
     /// <param name="path">A JSON file or a workbook.</param>
-    public static ReadResult From(string path)
+    /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
+    public static ReadResult From(string path, KnownRules? rules = null)
     {
         try
         {
             using var stream = File.OpenRead(path);
             return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase)
-                ? WorkbookRecordReader.Read(stream, path)
+                ? WorkbookRecordReader.Read(stream, path, rules)
                 : FromJson(stream, path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

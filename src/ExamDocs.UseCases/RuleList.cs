@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Rules;
@@ -42,12 +43,22 @@ public static class RuleList
             .OrderBy(i => i.Code, StringComparer.Ordinal).Select(Text),
     ];
 
+    /// <summary>The same, with the ids that the user added where a rule lists those that are known.</summary>
+    public static IReadOnlyList<RuleText> For(KnownRules rules) => ReferenceEquals(rules, KnownRules.BuiltIn) ? All
+        : [.. All.Select(r => r with
+        {
+            Hint = r.Hint?.Replace(Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)), Ids(rules.Regimes.Select(x => x.Id)), StringComparison.Ordinal)
+                .Replace(Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)), Ids(rules.Categories.Select(x => x.Id)), StringComparison.Ordinal),
+        })];
+
     /// <summary>The rule with this code, in capitals or not; null where there is none.</summary>
-    public static RuleText? Find(string code) =>
-        All.FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.OrdinalIgnoreCase));
+    public static RuleText? Find(string code, KnownRules? rules = null) =>
+        For(rules ?? KnownRules.BuiltIn).FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>An array of rules as JSON, every member spelt out.</summary>
     public static string ToJson(IEnumerable<RuleText> rules) => JsonSerializer.Serialize(rules, Options);
+
+    private static string Ids(IEnumerable<string> ids) => string.Join(", ", ids);
 
     private static RuleText Text(RuleInfo i) => new(i.Code, i.Severity.Word(), null, i.Title, i.Why, i.Hint, i.Source);
 

@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Intake.Workbook;
 
@@ -8,7 +9,11 @@ namespace ExamDocs.UseCases;
 /// <param name="Categories">Ids of the categories; empty for all, or for those of the record.</param>
 /// <param name="From">An earlier record to fill in from; null for empty sheets.</param>
 /// <param name="WithAnswers">Fill in its answers too, not only what still holds at the next visit.</param>
-public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Categories, string? From, bool WithAnswers);
+public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Categories, string? From, bool WithAnswers)
+{
+    /// <summary>The categories there are.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+}
 
 /// <summary>Writes a workbook to record a visit in.</summary>
 public static class WriteCaptureWorkbook
@@ -17,15 +22,15 @@ public static class WriteCaptureWorkbook
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static string? Run(CaptureRequest request)
     {
-        if (request.Categories.FirstOrDefault(c => Catalogue.Find(c) is null) is { } unknown)
+        if (request.Categories.FirstOrDefault(c => request.Rules.FindCategory(c) is null) is { } unknown)
             return $"there is no category '{unknown}'; examdocs criteria lists them";
-        var read = request.From is null ? null : ReadInput.From(request.From);
+        var read = request.From is null ? null : ReadInput.From(request.From, request.Rules);
         if (read?.Unreadable is { } why)
             return $"{request.From}: unreadable: {why}";
         if (read is not null && read.Findings.FirstOrDefault(f => f.Severity is Core.Findings.Severity.Error) is { } error)
             return $"{read.Sources.Locate(error.Path)}: {error.Message}. Put it right first: what was misread must not be handed on";
         using var buffer = new MemoryStream();
-        CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, forNextVisit: !request.WithAnswers);
+        CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, forNextVisit: !request.WithAnswers, request.Rules);
         WholeFile.Write(request.OutFile, buffer.ToArray());
         return null;
     }
@@ -33,8 +38,8 @@ public static class WriteCaptureWorkbook
     private static IReadOnlyList<Category> Chosen(CaptureRequest request, Core.Records.ExaminationRecord? record)
     {
         if (request.Categories.Count > 0)
-            return [.. request.Categories.Select(c => Catalogue.Find(c)!)];
+            return [.. request.Categories.Select(c => request.Rules.FindCategory(c)!)];
         var used = record?.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
-        return [.. Catalogue.All.Where(c => used is null || used.Contains(c.Id))];
+        return [.. request.Rules.Categories.Where(c => used is null || used.Contains(c.Id))];
     }
 }

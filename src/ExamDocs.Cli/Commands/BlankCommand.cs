@@ -22,16 +22,18 @@ internal static class BlankCommand
 
     public static Command Create()
     {
-        var command = new Command("blank", "Writes a workbook to record a visit in.") { Out, Categories, From, Answers };
+        var command = new Command("blank", "Writes a workbook to record a visit in.") { Out, Categories, From, Answers, CommonOptions.Rules };
         command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
 
     private static int Run(ParseResult parsed)
     {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
         var refused = WriteCaptureWorkbook.Run(new CaptureRequest(
-            file, parsed.GetValue(Categories) ?? [], parsed.GetValue(From), parsed.GetValue(Answers)));
+            file, parsed.GetValue(Categories) ?? [], parsed.GetValue(From), parsed.GetValue(Answers)) { Rules = rules });
         if (refused is not null)
         {
             Console.Error.WriteLine(refused);

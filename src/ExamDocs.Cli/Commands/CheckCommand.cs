@@ -21,15 +21,17 @@ internal static class CheckCommand
 
     public static Command Create()
     {
-        var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.") { Inputs, Json };
+        var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.") { Inputs, Json, CommonOptions.Rules };
         command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
 
     private static int Run(ParseResult parsed)
     {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
         var today = CommonOptions.Today();
-        var inputs = parsed.GetRequiredValue(Inputs).Select(path => CheckRecord.Of(path, today)).ToList();
+        var inputs = parsed.GetRequiredValue(Inputs).Select(path => CheckRecord.Of(path, today, rules)).ToList();
         if (parsed.GetValue(Json) is { } file)
             FindingsFile.WriteTo(file.FullName, inputs);
         FindingsPrinter.Print(inputs, quiet: parsed.GetValue(CommonOptions.Quiet));

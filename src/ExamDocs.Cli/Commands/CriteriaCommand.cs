@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
@@ -18,19 +19,21 @@ internal static class CriteriaCommand
 
     public static Command Create()
     {
-        var command = new Command("criteria", "Prints the catalogue: every category with its criteria.") { Only, Json };
+        var command = new Command("criteria", "Prints the catalogue: every category with its criteria.") { Only, Json, CommonOptions.Rules };
         command.SetAction(Run);
         return command;
     }
 
     private static int Run(ParseResult parsed)
     {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
         var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
         var id = parsed.GetValue(Only);
-        IReadOnlyList<Category> categories = id is null ? Catalogue.All : Catalogue.Find(id) is { } one ? [one] : [];
+        IReadOnlyList<Category> categories = id is null ? rules.Categories : rules.FindCategory(id) is { } one ? [one] : [];
         if (categories.Count == 0)
         {
-            error.WriteLine($"There is no category '{id}'.{Hint(id!)} There are: {string.Join(", ", Catalogue.All.Select(c => c.Id))}.");
+            error.WriteLine($"There is no category '{id}'.{Hint(id!, rules)} There are: {string.Join(", ", rules.Categories.Select(c => c.Id))}.");
             return ExitCode.Refused;
         }
         output.WriteLine(parsed.GetValue(Json)
@@ -39,11 +42,11 @@ internal static class CriteriaCommand
         return ExitCode.Done;
     }
 
-    private static string Hint(string id) =>
-        NearMiss.Of(id, Catalogue.All.Select(c => c.Id)) is { } near ? $" Did you mean '{near}'?" : "";
+    private static string Hint(string id, KnownRules rules) =>
+        NearMiss.Of(id, rules.Categories.Select(c => c.Id)) is { } near ? $" Did you mean '{near}'?" : "";
 
     private static string Text(Category category) => string.Join(Environment.NewLine,
-        category.Criteria.Select(Text).Prepend($"{category.Id}: {category.Name} ({Word(category.Material)})"));
+        category.Criteria.Select(Text).Prepend($"{category.Id}: {category.Name} ({Word(category.Material)}){(category.AddedFrom is { } file ? $", added by the user from {file}" : "")}"));
 
     private static string Text(Criterion criterion) => string.Join(Environment.NewLine,
         $"  {criterion.Id}: {criterion.Question}",

@@ -35,7 +35,7 @@ internal static class IssueCommand
     {
         var command = new Command("issue", "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals.")
         {
-            Inputs, Out, PerItem, Only,
+            Inputs, Out, PerItem, Only, CommonOptions.Rules,
         };
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
@@ -43,6 +43,8 @@ internal static class IssueCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         var result = await IssueDocuments.RunAsync(
             new IssueRequest
@@ -51,6 +53,7 @@ internal static class IssueCommand
                 OutFolder = folder,
                 RegisterPath = CommonOptions.RegisterPath(parsed),
                 Today = CommonOptions.Today(),
+                Rules = rules,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
             },

@@ -39,7 +39,7 @@ internal static class LabelCommand
 
     public static Command Create()
     {
-        var command = new Command("label", "Prints labels for what may not be used onto a stock.") { Inputs, Out, Stock, Start, Offset };
+        var command = new Command("label", "Prints labels for what may not be used onto a stock.") { Inputs, Out, Stock, Start, Offset, CommonOptions.Rules };
         command.Validators.Add(CheckStart);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
@@ -47,6 +47,8 @@ internal static class LabelCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
         var result = await PrintLabels.RunAsync(
             new LabelRequest
@@ -58,6 +60,7 @@ internal static class LabelCommand
                 Start = parsed.GetValue(Start),
                 Offset = parsed.GetValue(Offset),
                 Today = CommonOptions.Today(),
+                Rules = rules,
             },
             cancellation);
         FindingsPrinter.Print(result.Inputs, quiet: true);

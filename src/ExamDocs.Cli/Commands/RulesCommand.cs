@@ -17,16 +17,18 @@ internal static class RulesCommand
 
     public static Command Create()
     {
-        var command = new Command("rules", "Prints the rules: code, severity or outcome, title; one in full.") { Code, Json };
+        var command = new Command("rules", "Prints the rules: code, severity or outcome, title; one in full.") { Code, Json, CommonOptions.Rules };
         command.SetAction(Run);
         return command;
     }
 
     private static int Run(ParseResult parsed)
     {
+        if (CommonOptions.KnownRules(parsed) is not { } known)
+            return ExitCode.Refused;
         var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
         var code = parsed.GetValue(Code);
-        var rules = code is null ? RuleList.All : RuleList.Find(code) is { } one ? [one] : [];
+        var rules = code is null ? RuleList.For(known) : RuleList.Find(code, known) is { } one ? [one] : [];
         if (rules.Count == 0)
         {
             error.WriteLine($"There is no rule '{code}'.{Hint(code!)} Run examdocs rules to see them all.");

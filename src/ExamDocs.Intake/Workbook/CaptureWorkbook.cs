@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Workbook.Shape;
@@ -22,13 +23,16 @@ public static class CaptureWorkbook
     /// Fill in what still holds at the next visit: parties, people, items, limits; what was examined, renewed and released
     /// stands as history, so that an open withdrawal stays open. The day an item was examined becomes its last examination.
     /// </param>
-    public static void Write(Stream output, IReadOnlyList<Category> categories, ExaminationRecord? record, bool forNextVisit)
+    /// <param name="rules">The categories there are; left out, those built in.</param>
+    public static void Write(
+        Stream output, IReadOnlyList<Category> categories, ExaminationRecord? record, bool forNextVisit, KnownRules? rules = null)
     {
+        rules ??= KnownRules.BuiltIn;
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(categories);
         var content = forNextVisit && record is not null ? NextVisit.Of(record) : record ?? new ExaminationRecord();
-        var items = ItemSheets(categories, content);
-        var rows = new CaptureRows(content, items, historyOnly: forNextVisit);
+        var items = ItemSheets(categories, content, rules);
+        var rows = new CaptureRows(content, items, historyOnly: forNextVisit, rules);
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
         (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);
@@ -42,12 +46,12 @@ public static class CaptureWorkbook
         whole.WriteTo(output);
     }
 
-    private static List<SheetShape> ItemSheets(IReadOnlyList<Category> categories, ExaminationRecord record)
+    private static List<SheetShape> ItemSheets(IReadOnlyList<Category> categories, ExaminationRecord record, KnownRules rules)
     {
         var used = record.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
         var chosen = categories.Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
-        var sheets = Catalogue.All.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id)).Select(WorkbookShape.Items).ToList();
-        if (used.Any(id => Catalogue.Find(id) is null))
+        var sheets = rules.Categories.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id)).Select(WorkbookShape.Items).ToList();
+        if (used.Any(id => rules.FindCategory(id) is null))
             sheets.Add(WorkbookShape.OtherItems);
         return sheets;
     }

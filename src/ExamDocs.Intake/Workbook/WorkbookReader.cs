@@ -1,4 +1,5 @@
 using System.Xml;
+using ExamDocs.Core;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;
@@ -15,14 +16,15 @@ public static class WorkbookReader
 
     /// <param name="stream">The file, from its beginning; it is left open.</param>
     /// <param name="fileName">The name the user knows it by.</param>
+    /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
     /// <returns>Never throws for what the file holds: that is said in <see cref="WorkbookContent.Unreadable"/>.</returns>
-    public static WorkbookContent Read(Stream stream, string fileName)
+    public static WorkbookContent Read(Stream stream, string fileName, KnownRules? rules = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
         try
         {
             using var package = WorkbookPackage.Open(stream);
-            return Read(package);
+            return Read(package, rules ?? KnownRules.BuiltIn);
         }
         catch (UnreadableWorkbookException e)
         {
@@ -37,7 +39,7 @@ public static class WorkbookReader
     private static WorkbookContent Unreadable(string sentence) =>
         new(null, new Dictionary<string, string>(StringComparer.Ordinal), [], sentence);
 
-    private static WorkbookContent Read(WorkbookPackage package)
+    private static WorkbookContent Read(WorkbookPackage package, KnownRules rules)
     {
         var directory = WorkbookDirectory.Read(package);
         var budget = new ReadingBudget();
@@ -45,7 +47,7 @@ public static class WorkbookReader
         var rows = new SheetRows(texts, CellFormats.Read(package, directory.Styles), budget);
         var notes = new ReadingNotes();
         var reading = new SheetReading(notes, directory.Counts1904);
-        foreach (var (sheet, shape) in directory.Sheets.Select(s => (s, ShapeOf(s))).OrderBy(s => s.Item2.Role))
+        foreach (var (sheet, shape) in directory.Sheets.Select(s => (s, ShapeOf(s, rules))).OrderBy(s => s.Item2.Role))
         {
             if (shape.Role is SheetRole.Guide && !ReferenceEquals(shape, Unknown))
                 continue;
@@ -59,7 +61,7 @@ public static class WorkbookReader
     }
 
     /// <summary>The sheet of words is passed over only where it is hidden, as it was written.</summary>
-    private static SheetShape ShapeOf(SheetEntry sheet) => WorkbookShape.Find(sheet.Name) switch
+    private static SheetShape ShapeOf(SheetEntry sheet, KnownRules rules) => WorkbookShape.Find(sheet.Name, rules) switch
     {
         null => Unknown,
         { Name: WorkbookShape.WordsName } when !sheet.Hidden => Unknown,

@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
 
@@ -8,9 +9,10 @@ public static class WorkbookRecordReader
 {
     /// <param name="stream">The workbook.</param>
     /// <param name="fileName">The name that findings give.</param>
-    public static ReadResult Read(Stream stream, string fileName)
+    /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
+    public static ReadResult Read(Stream stream, string fileName, KnownRules? rules = null)
     {
-        var content = WorkbookReader.Read(stream, fileName);
+        var content = WorkbookReader.Read(stream, fileName, rules);
         var sources = SourceMap.ForWorkbook(fileName, content.Cells);
         if (content.Root is null)
             return new ReadResult(null, content.Findings, sources, content.Unreadable);

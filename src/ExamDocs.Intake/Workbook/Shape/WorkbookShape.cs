@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 
 namespace ExamDocs.Intake.Workbook.Shape;
@@ -21,11 +22,14 @@ internal static class WorkbookShape
         OtherSheets.EarlierExaminations, OtherSheets.EarlierObservations,
     ];
 
-    /// <summary>Every sheet that the reader knows.</summary>
-    public static IReadOnlyList<SheetShape> Known { get; } =
+    /// <summary>Every sheet that the reader knows by itself.</summary>
+    public static IReadOnlyList<SheetShape> Known { get; } = For(KnownRules.BuiltIn);
+
+    /// <summary>Every sheet that the reader knows, with those of the categories that the user added.</summary>
+    public static IReadOnlyList<SheetShape> For(KnownRules rules) => ReferenceEquals(rules, KnownRules.BuiltIn) && Known is not null ? Known :
     [
         new(GuideName, SheetRole.Guide, "", []), new(WordsName, SheetRole.Guide, "", []),
-        VisitSheet.Shape, OtherSheets.People, .. Catalogue.All.Select(Items), OtherItems,
+        VisitSheet.Shape, OtherSheets.People, .. rules.Categories.Select(Items), OtherItems,
         .. AfterItems(OtherSheets.MostReadings),
     ];
 
@@ -49,9 +53,9 @@ internal static class WorkbookShape
     { Category = category, About = "One row per item, with what was examined on it." };
 
     /// <summary>The sheet of this name; null where there is none.</summary>
-    public static SheetShape? Find(string sheetName)
+    public static SheetShape? Find(string sheetName, KnownRules rules)
     {
         var name = Heading.Normal(sheetName);
-        return Known.FirstOrDefault(s => string.Equals(Heading.Normal(s.Name), name, StringComparison.Ordinal));
+        return For(rules).FirstOrDefault(s => string.Equals(Heading.Normal(s.Name), name, StringComparison.Ordinal));
     }
 }

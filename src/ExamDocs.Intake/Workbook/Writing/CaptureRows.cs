@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -29,6 +30,7 @@ internal sealed class CaptureRow : Dictionary<string, SourceNode>
 /// <summary>The rows of every sheet, from a record; each of its entries stands on exactly one.</summary>
 internal sealed class CaptureRows
 {
+    private readonly KnownRules _rules;
     private readonly ObjectNode _tree;
     private readonly List<CapturedExamination> _examinations;
     private readonly Dictionary<string, CapturedExamination> _inItemRow;
@@ -38,8 +40,10 @@ internal sealed class CaptureRows
     /// <param name="record">What is written.</param>
     /// <param name="sheets">The sheets of items.</param>
     /// <param name="historyOnly">No examination stands in an item's own row: that is for the next one.</param>
-    public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets, bool historyOnly)
+    /// <param name="rules">The categories there are.</param>
+    public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets, bool historyOnly, KnownRules rules)
     {
+        _rules = rules;
         _tree = RecordTree.Of(record);
         _examinations = CapturedExamination.All(record, _tree, historyOnly);
         _inItemRow = _examinations.Where(e => e.InItemRow).ToDictionary(e => e.Item!, StringComparer.Ordinal);
@@ -128,7 +132,7 @@ internal sealed class CaptureRows
     /// <summary>Observations that have a column in the item's row: the first of each criterion that the category has.</summary>
     private IEnumerable<ObjectNode> InRow(CapturedExamination examination)
     {
-        var category = examination is { InItemRow: true, Item: { } id } ? Core.Criteria.Catalogue.Find(Text(_firstOfId[id], "category")) : null;
+        var category = examination is { InItemRow: true, Item: { } id } ? _rules.FindCategory(Text(_firstOfId[id], "category")) : null;
         return category is not null && _sheetCategories.Contains(category.Id)
             ? examination.Entries("observations")
                 .Where(o => category.Find(Text(o, "criterion")) is not null && HasContent(o))
