@@ -39,6 +39,10 @@ public sealed record ExaminationInterval
 
     public required Confidence Confidence { get; init; }
 
+    /// <summary>True where it comes from the basis recorded with the examination, not from the regime.</summary>
+    [JsonIgnore]
+    public bool IsByBasis { get; init; }
+
     /// <summary>Whether it is for every use of the purposes it names.</summary>
     [JsonIgnore]
     public bool IsForEveryUse => Use is null;

@@ -80,5 +80,5 @@ public sealed record Regime
     };
 
     private static ExaminationInterval Of(int months, string what) =>
-        new() { Months = months, What = what, Source = "the record of the examination", Confidence = Confidence.Computed };
+        new() { Months = months, What = what, Source = "the record of the examination", Confidence = Confidence.Read, IsByBasis = true };
 }

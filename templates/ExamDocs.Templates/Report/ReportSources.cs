@@ -7,6 +7,8 @@ namespace ExamDocs.Templates.Report;
 /// <summary>What law the report was made under, the interval, how long to keep it, and how surely each is known.</summary>
 public sealed class ReportSources
 {
+    private const string Paragraph = " para ";
+
     internal ReportSources(ReportModel report)
     {
         var items = report.Items;
@@ -17,7 +19,7 @@ public sealed class ReportSources
             .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(W.Law, $"{l.Cited}; {W.Confidence(l.Confidence)}")),
             .. items.Select(i => i.Determined.Interval).OfType<ExaminationInterval>().Distinct().OrderBy(i => i.Months)
                 .Select(i => Line(W.Interval, W.IntervalLine(i))),
-            (W.Keep, Keep(report)),
+            .. Keep(report).Select(text => (W.Keep, text)),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (W.FromMemory, text)),
             .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (W.NotConfirmed, text)),
             .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(W.AddedByUser, W.Added(file))),
@@ -30,17 +32,21 @@ public sealed class ReportSources
     public IReadOnlyList<(string Heading, string Text)> Lines { get; }
 
     /// <summary>Of several items the longest: where events decide, every rule is named, for none can be called the longest.</summary>
-    private static string Keep(ReportModel report)
+    private static IEnumerable<string> Keep(ReportModel report)
     {
         var kept = report.Items
             .Select(i => i.Determined.Regime?.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
             .OfType<KeepUntil>().Distinct().ToList();
-        return kept.Count == 0 ? W.KeepNotKnown : W.KeepThis([.. kept.Select(W.KeepLine)]);
+        var known = kept.Where(k => k.IsKnown).Select(W.KeepLine).ToList();
+        return kept.Count == 0 ? [W.KeepNotKnown]
+            : [.. known.Count > 0 ? [W.KeepThis(known)] : Array.Empty<string>(), .. kept.Where(k => !k.IsKnown).Select(W.KeepNotFound)];
     }
 
     private static string? FromMemory(IReadOnlyList<Particular> particulars)
     {
-        var remembered = particulars.Where(p => p.Confidence is Confidence.FromMemory).Select(p => p.Source).Distinct(StringComparer.Ordinal).ToList();
+        var remembered = particulars.Where(p => p.Confidence is Confidence.FromMemory)
+            .GroupBy(p => p.Source.Split(Paragraph)[0], p => p.Source.Split(Paragraph)[^1], StringComparer.Ordinal)
+            .Select(g => g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}").ToList();
         return remembered.Count == 0 ? null : W.ParticularsFromMemory(remembered);
     }
 

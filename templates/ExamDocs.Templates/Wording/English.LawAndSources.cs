@@ -35,8 +35,11 @@ public static partial class English
 
         public static string Sourced(string text, string source, Confidence confidence) => $"{text} ({source}; {Confidence(confidence)})";
 
-        public static string IntervalLine(ExaminationInterval interval) => Sourced(
-            $"{(interval.Bound is Bound.LessThan ? "less than" : "at most")} {Printed.Count(interval.Months)} months {interval.What}", interval.Source, interval.Confidence);
+        public static string IntervalLine(ExaminationInterval interval)
+        {
+            var months = $"{(interval.Bound is Bound.LessThan ? "less than" : "at most")} {Printed.Count(interval.Months)} months {interval.What}";
+            return interval.IsByBasis ? $"{months}, as recorded" : Sourced(months, interval.Source, interval.Confidence);
+        }
 
         /// <summary>What is left after "Keep this report".</summary>
         public static string KeepLine(KeepUntil keep) => Sourced(keep switch
@@ -46,10 +49,12 @@ public static partial class English
             _ => keep.Words,
         }, keep.Source, keep.Confidence);
 
+        public static string KeepNotFound(KeepUntil keep) => $"How long this report has to be kept: {Sourced(keep.Words, keep.Source, keep.Confidence)}.";
+
         public static string KeepThis(IReadOnlyList<string> lines) => lines.Count == 1
             ? $"Keep this report {lines[0]}."
             : $"Keep this report as long as the longest of these asks: {string.Join("; ", lines)}.";
 
-        public static string ParticularsFromMemory(IEnumerable<string> paragraphs) => $"What the report has to hold by {string.Join(", ", paragraphs)}.";
+        public static string ParticularsFromMemory(IEnumerable<string> sources) => $"What the report has to hold by {string.Join("; ", sources)}.";
     }
 }
