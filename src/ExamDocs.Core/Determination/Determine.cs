@@ -100,6 +100,7 @@ public static class Determine
             Until = verdict.LastDay,
             NextExaminationBy = usable ? NextExamination.LatestFor(item) : null,
             EndOfService = item.Life.End,
+            ServiceLife = item.Life.Sentence,
             Reasons = Ordered(verdict),
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],

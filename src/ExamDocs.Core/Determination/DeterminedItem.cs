@@ -24,6 +24,7 @@ public sealed class DeterminedItem
         Until = facts.Until;
         NextExaminationBy = facts.NextExaminationBy;
         EndOfService = facts.EndOfService;
+        ServiceLife = facts.ServiceLife;
         Reasons = facts.Reasons;
         Findings = facts.Findings;
         Parts = facts.Parts;
@@ -60,6 +61,9 @@ public sealed class DeterminedItem
 
     /// <summary>Last day of service by the limits recorded, inclusive; null where none can be counted.</summary>
     public LocalDate? EndOfService { get; }
+
+    /// <summary>Which limit ends its service, in one sentence with dates and sources; no full stop.</summary>
+    public string ServiceLife { get; }
 
     /// <summary>Every reason that holds, in the order of the rules: D1 to D3 only where the outcome is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }
@@ -129,6 +133,8 @@ internal sealed record ItemFacts
     public LocalDate? NextExaminationBy { get; init; }
 
     public LocalDate? EndOfService { get; init; }
+
+    public required string ServiceLife { get; init; }
 
     public IReadOnlyList<Reason> Reasons { get; init; } = [];
 
