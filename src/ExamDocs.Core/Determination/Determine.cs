@@ -98,7 +98,7 @@ public static class Determine
             RegimeId = item.RegimeId,
             Outcome = verdict.Outcome,
             Until = verdict.LastDay,
-            NextExaminationBy = usable ? NextExamination.LatestFor(item) : null,
+            NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
             EndOfService = item.Life.End,
             ServiceLife = item.Life.Sentence,
             Reasons = Ordered(verdict),

@@ -118,6 +118,12 @@ public static class RuleBook
         new FittedPartSaysSo(),
         new PersonWhoRenewsIsSupervised(),
         new RemovedPartIsOff(),
+        new RemovedPartIsAccountedFor(),
+        new FittedPartIsPermitted(),
+        new FittedPartIsInDate(),
+        new FittedPartIsNotWithdrawn(),
+        new FittedPartIsExaminedInPlace(),
+        new RetyingIsAllowed(),
     ];
 
     private static readonly Rule<RowCase<Release>>[] OfRelease =
