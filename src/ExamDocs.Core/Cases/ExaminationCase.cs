@@ -3,6 +3,7 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Service;
 using NodaTime;
 
 namespace ExamDocs.Core.Cases;
@@ -28,6 +29,10 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
 
     /// <summary>Dated before the visit: history, which decides nothing but what is still open.</summary>
     public bool IsBeforeVisit => On < Context.Record.Visit.ExaminedOn;
+
+    /// <summary>The event that called for it; null where none did, or no day can be told.</summary>
+    public EventInService? EventInService =>
+        Examination.Event is { } happened && (happened.On ?? On) is { } day ? new(happened.What ?? "an event not described", day) : null;
 
     public string? RegimeId => Examination.Regime ?? Context.Record.Visit.Regime;
 

@@ -1,3 +1,4 @@
+using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Findings;
@@ -90,6 +91,7 @@ public static class Determine
     private static DeterminedItem Close(ItemCase item, Verdict verdict)
     {
         var usable = verdict.Outcome is Outcome.Fit or Outcome.FitUntil;
+        var reasons = Ordered(verdict);
         return new DeterminedItem(new ItemFacts
         {
             Item = item.Item,
@@ -103,9 +105,11 @@ public static class Determine
             Interval = item is { Examination: { } e, ExaminedOn: { } on } ? item.Regime?.IntervalFor(e, on) : null,
             Outcome = verdict.Outcome,
             Until = verdict.LastDay,
-            NextExaminationBy = usable ? NextExamination.LatestFor(item) : null,
+            NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
             EndOfService = item.Life.End,
-            Reasons = Ordered(verdict),
+            ServiceLife = item.Life.Sentence,
+            Reasons = reasons,
+            CaseForService = Ledger.Of(item, reasons, verdict.Findings),
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
             NeverReleasable = verdict.NeverReleasable,

@@ -1,3 +1,4 @@
+using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
@@ -27,6 +28,8 @@ public sealed class DeterminedItem
         Until = facts.Until;
         NextExaminationBy = facts.NextExaminationBy;
         EndOfService = facts.EndOfService;
+        ServiceLife = facts.ServiceLife;
+        CaseForService = facts.CaseForService;
         Reasons = facts.Reasons;
         Findings = facts.Findings;
         Parts = facts.Parts;
@@ -70,8 +73,14 @@ public sealed class DeterminedItem
     /// <summary>Last day of service by the limits recorded, inclusive; null where none can be counted.</summary>
     public LocalDate? EndOfService { get; }
 
+    /// <summary>Which limit ends its service, in one sentence with dates and sources; no full stop.</summary>
+    public string ServiceLife { get; }
+
     /// <summary>Every reason that holds, in the order of the rules: D1 to D3 only where the outcome is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }
+
+    /// <summary>The evidence for and against keeping it in service, in the order an examiner argues.</summary>
+    public IReadOnlyList<LedgerEntry> CaseForService { get; }
 
     /// <summary>Findings that reach this item.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -146,7 +155,11 @@ internal sealed record ItemFacts
 
     public LocalDate? EndOfService { get; init; }
 
+    public required string ServiceLife { get; init; }
+
     public IReadOnlyList<Reason> Reasons { get; init; } = [];
+
+    public IReadOnlyList<LedgerEntry> CaseForService { get; init; } = [];
 
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 

@@ -18,6 +18,27 @@ internal static class NextExamination
         return dates.Count == 0 || item.Deciding.Any(e => e.Regime is null) ? null : dates.Min();
     }
 
+    /// <summary>
+    /// Of an item with what is fitted to it, over any depth, inclusive: an assembly is due when the first of its parts
+    /// is. Null where the item itself has none.
+    /// </summary>
+    public static LocalDate? LatestForAssembly(ItemCase item)
+    {
+        if (LatestFor(item) is not { } own)
+            return null;
+        var seen = new HashSet<ItemCase> { item };
+        var open = new Stack<ItemCase>(item.Parts);
+        while (open.TryPop(out var part))
+        {
+            if (!seen.Add(part))
+                continue;
+            own = LocalDate.Min(own, LatestFor(part) ?? own);
+            foreach (var below in part.Parts)
+                open.Push(below);
+        }
+        return own;
+    }
+
     private static IEnumerable<LocalDate> DatesOf(ItemCase item, ExaminationCase examination)
     {
         if (examination.On is not { } on)

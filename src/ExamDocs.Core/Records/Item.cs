@@ -71,6 +71,9 @@ public sealed record Item
 
     public bool? NeverUsed { get; init; }
 
+    /// <summary>How often it was cleaned so far, 0 or more; null where that is not recorded.</summary>
+    public int? Cleanings { get; init; }
+
     /// <summary>Printed obsolescence date; the last day of service, inclusive.</summary>
     public PartialDate? ObsoleteOn { get; init; }
 

@@ -49,6 +49,12 @@ public sealed record MakersLimits
 
     public int? MaxAgeYears { get; init; }
 
+    /// <summary>How often it may be cleaned at most, inclusive.</summary>
+    public int? MaxCleanings { get; init; }
+
+    /// <summary>The maker retires it after any exceptional event, such as an arrested fall.</summary>
+    public bool EventEndsService { get; init; }
+
     public int? IntervalMonths { get; init; }
 
     /// <summary>The maker states that there is no time limit. It removes time limits only.</summary>

@@ -19,6 +19,9 @@ public sealed record Renewal
     public string? SupervisedBy { get; init; }
 
     public LocalDate? DoneOn { get; init; }
+
+    /// <summary>Id of the person who re-tied the part's termination; null where it was left as its maker tied it.</summary>
+    public string? RetiedBy { get; init; }
 }
 
 /// <summary>A repair or alteration made to an item.</summary>

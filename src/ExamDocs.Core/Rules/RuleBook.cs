@@ -61,6 +61,7 @@ public static class RuleBook
         new PartIsOnOneItem(),
         new PartIsNotOnItself(),
         new ItemIsExaminedOnceADay(),
+        new EarlierDefectIsAnswered(),
     ];
 
     private static readonly Rule<RowCase<MakersLimits>>[] OfLimits =
@@ -119,6 +120,12 @@ public static class RuleBook
         new FittedPartSaysSo(),
         new PersonWhoRenewsIsSupervised(),
         new RemovedPartIsOff(),
+        new RemovedPartIsAccountedFor(),
+        new FittedPartIsPermitted(),
+        new FittedPartIsInDate(),
+        new FittedPartIsNotWithdrawn(),
+        new FittedPartIsExaminedInPlace(),
+        new RetyingIsAllowed(),
     ];
 
     private static readonly Rule<RowCase<Release>>[] OfRelease =

@@ -5,6 +5,9 @@ namespace ExamDocs.Core.Service;
 /// <summary>Names the document a limit comes from, as it is printed beside the limit.</summary>
 public static class LimitsSourceText
 {
+    /// <summary>The document in brackets, with a blank before, to stand behind the limit.</summary>
+    public static string Beside(MakersLimits limits) => $" ({Of(limits)})";
+
     public static string Of(MakersLimits limits)
     {
         var source = limits.Source;

@@ -8,7 +8,13 @@ namespace ExamDocs.Core.Service;
 /// <summary>One time limit counted out.</summary>
 /// <param name="LastDay">The last day inside it.</param>
 /// <param name="Sentence">How it was counted, in words.</param>
-public sealed record CountedLimit(LocalDate LastDay, string Sentence);
+/// <param name="OfStorage">It runs only as long as the item is not used.</param>
+public sealed record CountedLimit(LocalDate LastDay, string Sentence, bool OfStorage = false);
+
+/// <summary>Something that happened to an item and called for an examination.</summary>
+/// <param name="What">In the examiner's words.</param>
+/// <param name="On">The day; where that is not recorded, the day of the examination that it called for.</param>
+public sealed record EventInService(string What, LocalDate On);
 
 /// <summary>
 /// How long an item may serve by the limits recorded. Years are counted by the corresponding date; the last day of a
@@ -16,8 +22,17 @@ public sealed record CountedLimit(LocalDate LastDay, string Sentence);
 /// </summary>
 public sealed class ServiceLife
 {
-    private ServiceLife(IReadOnlyList<CountedLimit> limits, IReadOnlyList<string> uncountable, string? storedTooLong) =>
-        (Limits, Uncountable, StoredTooLong) = (limits, uncountable, storedTooLong);
+    private readonly IReadOnlyList<MakersLimits> _applying;
+
+    private ServiceLife(Item item, IReadOnlyList<MakersLimits> applying, IEnumerable<EventInService> events)
+    {
+        _applying = applying;
+        Limits = [.. applying.SelectMany(l => TimeLimits.Of(item, l)), .. applying.SelectMany(l => TimeLimits.EndedBy(events, l)), .. TimeLimits.Marked(item)];
+        Uncountable = [.. applying.SelectMany(l => UncountableLimits.Of(item, l)).Distinct(StringComparer.Ordinal)];
+        StoredTooLong = applying.Select(l => TimeLimits.StoredTooLong(item, l)).FirstOrDefault(s => s is not null);
+        CleanedTooOften = applying.Select(l => TimeLimits.CleanedTooOften(item, l)).FirstOrDefault(s => s is not null);
+        UseHasNotBegun = item.NeverUsed is true && applying.Any(l => l.MaxUseYears is not null);
+    }
 
     public IReadOnlyList<CountedLimit> Limits { get; }
 
@@ -33,63 +48,35 @@ public sealed class ServiceLife
     /// <summary>Says so where it was first used after the longest storage allowed; else null.</summary>
     public string? StoredTooLong { get; }
 
+    /// <summary>Says so where it was cleaned more often than the maker allows; else null.</summary>
+    public string? CleanedTooOften { get; }
+
+    /// <summary>It was never used, and a limit counts from first use.</summary>
+    public bool UseHasNotBegun { get; }
+
+    /// <summary>Which limit bites, and which would come later, in one sentence with dates and sources; no full stop.</summary>
+    public string Sentence
+    {
+        get
+        {
+            if (Biting is { } biting)
+                return $"End of service {Say.Day(biting.LastDay)}{(biting.OfStorage ? " unless taken into use before" : "")}: {biting.Sentence}{Later(biting)}";
+            if (UseHasNotBegun)
+                return $"Never used: the time in use has not begun{LimitsSourceText.Beside(_applying[0])}";
+            return _applying.FirstOrDefault(l => l.NoLimit) is { } unlimited
+                ? $"The maker states that there is no time limit{LimitsSourceText.Beside(unlimited)}"
+                : "No time limit of the maker's is recorded";
+        }
+    }
+
     /// <param name="item">The item whose life is counted.</param>
     /// <param name="limits">The entries that apply: one where the record is sound; of several each binds.</param>
-    public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits) => new(
-        [.. limits.SelectMany(l => Count(item, l)), .. Marked(item)],
-        [.. limits.SelectMany(l => FindUncountable(item, l)).Distinct(StringComparer.Ordinal)],
-        limits.Select(l => FindStoredTooLong(item, l)).FirstOrDefault(s => s is not null));
+    /// <param name="events">What happened to it, as its examinations tell.</param>
+    public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) => new(item, limits, events);
 
-    private static IEnumerable<CountedLimit> Marked(Item item)
+    private string Later(CountedLimit biting)
     {
-        if (item.ObsoleteOn is { } obsolete)
-            yield return new(obsolete.Earliest, $"obsolescence {Say.When(obsolete)}, as marked on the item");
+        var others = Limits.Where(l => l != biting).OrderBy(l => l.LastDay).Select(l => $"{Say.Day(l.LastDay)}, {l.Sentence}").ToList();
+        return others.Count == 0 ? "" : $"; later would be {string.Join(", and ", others)}";
     }
-
-    private static IEnumerable<CountedLimit> Count(Item item, MakersLimits limits)
-    {
-        if (limits.MaxUseYears is { } use && UseCountsFrom(item) is { } start)
-            yield return new(AddYears(start.Date, use), $"{Years(use)} in use from {start.What}{By(limits)}");
-        if (limits.MaxAgeYears is { } age && item.Manufactured is { } made)
-            yield return new(AddYears(made, age), $"{Years(age)} from manufacture {Say.When(made)}{By(limits)}");
-        if (item.NeverUsed is true && limits.MaxStorageYears is { } storage && item.Manufactured is { } stored)
-            yield return new(AddYears(stored, storage), $"{Years(storage)} of storage from manufacture {Say.When(stored)}{By(limits)}");
-        if (limits.Unobtainable?.UseUntil is { } until)
-            yield return new(until, "the examiner's own end of service, the maker's instructions being unobtainable");
-    }
-
-    private static (PartialDate Date, string What)? UseCountsFrom(Item item)
-    {
-        if (item.FirstUsed is { } first)
-            return (first, $"first use {Say.When(first)}");
-        if (item.NeverUsed is true || item.Manufactured is not { } made)
-            return null;
-        return (made, $"manufacture {Say.When(made)}, first use not being recorded");
-    }
-
-    private static IEnumerable<string> FindUncountable(Item item, MakersLimits limits)
-    {
-        if (limits.MaxAgeYears is not null && item.Manufactured is null)
-            yield return "the greatest age cannot be counted without the date of manufacture";
-        if (limits.MaxStorageYears is not null && item.Manufactured is null)
-            yield return "the longest storage cannot be counted without the date of manufacture";
-        if (limits.MaxUseYears is not null && item is { FirstUsed: null, Manufactured: null } && item.NeverUsed is not true)
-            yield return "the time in use cannot be counted without the date of first use or of manufacture";
-    }
-
-    private static string? FindStoredTooLong(Item item, MakersLimits limits)
-    {
-        if (limits.MaxStorageYears is not { } storage || item.Manufactured is not { } made || item.FirstUsed is not { } first)
-            return null;
-        var last = AddYears(made, storage);
-        return first.Latest > last
-            ? $"first used {Say.When(first)}, after {Years(storage)} of storage from manufacture {Say.When(made)} had ended on {Say.Day(last)}{By(limits)}"
-            : null;
-    }
-
-    private static LocalDate AddYears(PartialDate from, int years) => from.Earliest.PlusYears(years);
-
-    private static string Years(int years) => years == 1 ? "1 year" : string.Create(CultureInfo.InvariantCulture, $"{years} years");
-
-    private static string By(MakersLimits limits) => $" ({LimitsSourceText.Of(limits)})";
 }

@@ -9,6 +9,9 @@ internal static class RecordBinder
     /// <summary>Largest load, diameter or distance that is not a slip of the finger, whatever its unit.</summary>
     private const decimal Plausible = 1_000_000;
 
+    /// <summary>More cleanings than anything lives through: a slip of the finger.</summary>
+    private const int MostCleanings = 10_000;
+
     public static (ExaminationRecord Record, IReadOnlyList<Finding> Findings) Bind(SourceNode root)
     {
         var sink = new FindingSink();
@@ -77,6 +80,7 @@ internal static class RecordBinder
         Purchased = m.Partial("purchased"),
         FirstUsed = m.Partial("firstUsed"),
         NeverUsed = m.Flag("neverUsed"),
+        Cleanings = m.Whole("cleanings", 0, MostCleanings),
         ObsoleteOn = m.Partial("obsoleteOn"),
         SafeWorkingLoad = m.Part("safeWorkingLoad", Load),
         MarkedStrength = m.Part("markedStrength", Load),
@@ -106,6 +110,8 @@ internal static class RecordBinder
         MaxUseYears = m.Whole("maxUseYears", 1, 100),
         MaxStorageYears = m.Whole("maxStorageYears", 1, 100),
         MaxAgeYears = m.Whole("maxAgeYears", 1, 100),
+        MaxCleanings = m.Whole("maxCleanings", 0, MostCleanings),
+        EventEndsService = m.Flag("eventEndsService") ?? false,
         IntervalMonths = m.Whole("intervalMonths", 1, 120),
         NoLimit = m.Flag("noLimit") ?? false,
         Unobtainable = m.Part("unobtainable", u => new Unobtainable { Sought = u.Text("sought"), UseUntil = u.Date("useUntil") }),
@@ -125,6 +131,7 @@ internal static class RecordBinder
         DoneBy = m.Identity("doneBy"),
         SupervisedBy = m.Identity("supervisedBy"),
         DoneOn = m.Date("doneOn"),
+        RetiedBy = m.Identity("retiedBy"),
     };
 
     private static Remedy Remedy(Members m) => new()

@@ -67,6 +67,9 @@ internal sealed class Decided
     /// <summary>0 the best to 3 the worst; what was refused is as bad as can be.</summary>
     public int Rank(string id = GoodRecord.Id) => Refused ? 4 : (int)Of(id).Outcome;
 
+    /// <summary>The item itself.</summary>
+    public DeterminedItem Item(string id = GoodRecord.Id) => Of(id);
+
     private DeterminedItem Of(string id) => _visit!.Items.First(i => string.Equals(i.Item.Id, id, StringComparison.Ordinal));
 
     private static string? Print(LocalDate? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -164,6 +164,91 @@ public sealed class EndOfServiceTests
         return (decided.Outcome(), decided.Until());
     }
 
+    /// <summary>The greatest number of cleanings is inside the limit; a count not recorded cannot be held against it.</summary>
+    [Theory]
+    [InlineData("cleanings=19", "fit", "")]
+    [InlineData("cleanings=20", "fit", "")]
+    [InlineData("cleanings=21", "withdraw", "W5")]
+    [InlineData("cleanings=0", "fit", "")]
+    [InlineData("", "undetermined", "U4")]
+    public void Cleanings_are_counted(string item, string outcome, string codes)
+    {
+        var record = GoodRecord.For("sling");
+        record.Limits()["maxCleanings"] = 20;
+        if (item.Length > 0)
+            record.Item()["cleanings"] = int.Parse(item.Split('=')[1], System.Globalization.CultureInfo.InvariantCulture);
+        if (outcome is "withdraw")
+            record.Exam()["conclusion"] = "withdraw";
+        var decided = Decided.From(record);
+
+        Assert.Equal(outcome, decided.Outcome());
+        Assert.Equal(outcome is "withdraw" ? "W5 W6" : codes, decided.Codes());
+        Assert.Equal(outcome is "withdraw", decided.Item().NeverReleasable);
+    }
+
+    /// <summary>Where the maker retires it after any exceptional event, an event on or before the day examined ends it for good.</summary>
+    [Theory]
+    [InlineData(true, "2026-05-11", true)]
+    [InlineData(true, "2026-05-02", true)]
+    [InlineData(true, null, true)]
+    [InlineData(false, "2026-05-02", false)]
+    public void An_exceptional_event_ends_service_where_the_maker_says_so(bool ends, string? on, bool withdrawn)
+    {
+        var record = GoodRecord.For("sling");
+        record.Limits()["eventEndsService"] = ends;
+        record.Exam()["basis"] = "exceptional";
+        record.Exam()["event"] = new JsonObject { ["what"] = "arrested a fall", ["on"] = on };
+        if (withdrawn)
+            record.Exam()["conclusion"] = "withdraw";
+        var decided = Decided.From(record);
+
+        Assert.Equal(withdrawn ? "withdraw" : "fit", decided.Outcome());
+        Assert.Equal(withdrawn, decided.Codes().Contains("W5", StringComparison.Ordinal));
+        Assert.Equal(withdrawn, decided.Item().NeverReleasable);
+    }
+
+    /// <summary>An event found at an earlier examination is not forgotten at this one.</summary>
+    [Fact]
+    public void An_event_of_an_earlier_examination_counts_too()
+    {
+        var record = GoodRecord.For("sling");
+        record.Limits()["eventEndsService"] = true;
+        var earlier = GoodRecord.Examination(GoodRecord.Id, "sling", "2025-11-20");
+        earlier["basis"] = "exceptional";
+        earlier["event"] = new JsonObject { ["what"] = "arrested a fall", ["on"] = "2025-11-18" };
+        record["examinations"]!.AsArray().Add(earlier);
+        record.Exam()["conclusion"] = "withdraw";
+        var decided = Decided.From(record);
+
+        Assert.Equal("withdraw", decided.Outcome());
+        Assert.Contains("W5", decided.Codes(), StringComparison.Ordinal);
+        Assert.Contains("arrested a fall", decided.Item().Reasons.First(r => r.Code is "W5").Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Which limit bites, in one sentence with its dates and the maker's document, revision and page.</summary>
+    [Theory]
+    [InlineData("firstUsed=2024-05-20", "maxUseYears=6 maxAgeYears=12",
+        "End of service 20 May 2030: 6 years in use from first use on 20 May 2024 (Instructions for M-IT-1, revision 2, page 7); later would be 10 Jan 2036, 12 years from manufacture on 10 Jan 2024 (Instructions for M-IT-1, revision 2, page 7)")]
+    [InlineData("firstUsed=2024-05", "maxUseYears=1",
+        "End of service 1 May 2025: 1 year in use from first use in May 2024 (Instructions for M-IT-1, revision 2, page 7)")]
+    [InlineData("firstUsed=2024-05-20", "noLimit=true",
+        "The maker states that there is no time limit (Instructions for M-IT-1, revision 2, page 7)")]
+    [InlineData("firstUsed= neverUsed=true", "maxUseYears=6",
+        "Never used: the time in use has not begun (Instructions for M-IT-1, revision 2, page 7)")]
+    [InlineData("firstUsed= neverUsed=true manufactured=2025-01-10", "maxUseYears=6 maxStorageYears=2",
+        "End of service 10 Jan 2027 unless taken into use before: 2 years of storage from manufacture on 10 Jan 2025 (Instructions for M-IT-1, revision 2, page 7)")]
+    [InlineData("firstUsed=2024-05-20", "", "No time limit of the maker's is recorded")]
+    public void The_limit_that_bites_is_said_in_one_sentence(string item, string limits, string sentence)
+    {
+        var record = GoodRecord.For("sling");
+        record.Item().Without("purchased", "lastExamined", "declaration").With("manufactured", "2024-01-10");
+        record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears");
+        Set(record.Item(), item);
+        Set(record.Limits(), limits);
+
+        Assert.Equal(sentence, Decided.From(record).Item().ServiceLife);
+    }
+
     private static void Set(JsonObject row, string members)
     {
         foreach (var pair in members.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(m => m.Split('=')))

@@ -126,6 +126,12 @@ internal static class RuleCases
 
     private static RuleCase[] Conflicts =>
     [
+        new("CON022", "an earlier defect gone without a remedy", ["/items/0"], WithCopy("/examinations", 0, e =>
+        {
+            foreach (var o in e["observations"]!.AsArray())
+                o!["state"] = "clear";
+            (e["examinedOn"], e["defects"]![0]!["criterion"]) = ("2025-11-12", "fit");
+        })),
         new("CON001", "a decisive defect and the conclusion fit", ["/examinations/2/conclusion"],
             RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/observations/1/note", "\"cracked\""))) { Besides = "PAR032" },
         new("CON004", "a part on two items", ["/items/1/fittedTo"],
@@ -255,7 +261,38 @@ internal static class RuleCases
         new("REN005", "a part taken off earlier and said to be still on", ["/renewals/1/removedPart"],
             RuleCase.All(With("/items/2/fittedTo", "\"HAR-1\""),
                 WithCopy("/renewals", 0, r => (r["removedPart"], r["fittedPart"], r["doneOn"]) = ("CON-1", null, "2026-01-10")))),
+        new("REN006", "a part taken off that nobody has seen since", ["/renewals/0/removedPart"],
+            RuleCase.All(OldBridge, With("/renewals/0/removedPart", "\"OLD-1\""))) { Besides = "IDN006" },
+        Leads("REN007", "/limits/0/permittedParts", """[ "FB-40", "FB-42" ]""", "/renewals/0/fittedPart") with { Besides = "CON001" },
+        Leads("REN008", "/items/1/obsoleteOn", "\"2025-11-11\"", "/renewals/0/fittedPart") with { Besides = "CON001" },
+        new("REN008", "fitted after its storage had ended", ["/renewals/0/fittedPart"], RuleCase.All(Without("/items/1/firstUsed"),
+            Without("/items/1/purchased"), With("/items/1/manufactured", "\"2024-11-11\""), With("/limits/1/maxStorageYears", "1"))),
+        new("REN008", "first used after its storage had ended", ["/renewals/0/fittedPart"],
+            RuleCase.All(With("/items/1/manufactured", "\"2024-11-11\""), With("/limits/1/maxStorageYears", "1"))) { Besides = "CON001" },
+        new("REN009", "a part withdrawn before it was fitted, and released after", ["/renewals/0/fittedPart"], RuleCase.All(
+            EarlierOfBridge("2025-11-12"), With("/releases/-", """{ "item": "BRG-1", "by": "ex1", "on": "2025-11-13", "grounds": "knot dressed anew" }"""))),
+        new("REN010", "a part fitted the day after it was examined", ["/renewals/0/doneOn"],
+            RuleCase.All(With("/renewals/0/doneOn", "\"2026-05-11\""), With("/examinations/1/examinedOn", "\"2026-05-10\""), With("/visit/examinedOn", "\"2026-05-10\""),
+                With("/examinations/0/examinedOn", "\"2026-05-11\""), With("/releases/0/on", "\"2026-05-10\""))),
+        new("REN011", "who may re-tie is not recorded", ["/renewals/0/retiedBy"], With("/renewals/0/retiedBy", "\"ex1\"")),
+        new("REN011", "the maker alone may re-tie", ["/renewals/0/retiedBy"],
+            RuleCase.All(With("/renewals/0/retiedBy", "\"ex1\""), With("/limits/1/retying", "\"maker\""))),
+        new("REN011", "re-tied by somebody not competent", ["/renewals/0/retiedBy"], RuleCase.All(
+            With("/people/-", """{ "id": "cl1", "name": "Ove Tarnby", "address": "7 Alder Row, Fenmarsh", "qualifications": "climber", "selfEmployed": true }"""),
+            With("/renewals/0/retiedBy", "\"cl1\""), With("/limits/1/retying", "\"competent-person\""))),
     ];
+
+    private static Action<System.Text.Json.Nodes.JsonNode> OldBridge => WithCopy("/items", 1, i =>
+    {
+        i.AsObject().Remove("fittedTo");
+        (i["id"], i["serial"]) = ("OLD-1", "B-0");
+    });
+
+    private static Action<System.Text.Json.Nodes.JsonNode> EarlierOfBridge(string on) => WithCopy("/examinations", 1, e =>
+    {
+        e.AsObject().Remove("diameters");
+        (e["examinedOn"], e["conclusion"]) = (on, "withdraw");
+    });
 
     private static Action<System.Text.Json.Nodes.JsonNode> Withdrawn => With("/examinations/2/conclusion", "\"withdraw\"");
 

@@ -30,7 +30,7 @@ internal static class FullRecord
             {
                 Id = "B", Category = "rope-bridge", Description = "bridge; long", Maker = "Oakline", Model = "M1", PartNumber = "00-7",
                 Serial = "0012", OwnersMark = "blue", Manufactured = new PartialDate(2024), Purchased = new PartialDate(2024, 2),
-                FirstUsed = new PartialDate(2024, 2, 29), NeverUsed = false, ObsoleteOn = new PartialDate(2034, 2, 1),
+                FirstUsed = new PartialDate(2024, 2, 29), NeverUsed = false, Cleanings = 3, ObsoleteOn = new PartialDate(2034, 2, 1),
                 SafeWorkingLoad = new Load { Value = 150.5m, Unit = "kg", NotMarked = true, Basis = "declaration" },
                 MarkedStrength = new Load { Value = 25, Unit = "kN", NotMarked = true, Basis = "leaflet" },
                 Standards = ["EN 358", "EN 813"], FittedTo = "H", LastExamined = new PartialDate(2025, 11), Purpose = Purpose.LiftsPersons,
@@ -42,13 +42,13 @@ internal static class FullRecord
             new MakersLimits
             {
                 Maker = "Oakline", Model = "M1", PartNumber = "00-7", Source = new LimitsSource { Title = "Manual", Revision = "2", Page = "7" },
-                MaxUseYears = 5, MaxStorageYears = 2, MaxAgeYears = 10, IntervalMonths = 6, NoLimit = true,
+                MaxUseYears = 5, MaxStorageYears = 2, MaxAgeYears = 10, MaxCleanings = 30, EventEndsService = true, IntervalMonths = 6, NoLimit = true,
                 Unobtainable = new Unobtainable { Sought = "by letter", UseUntil = new(2027, 5, 1) }, NominalDiameterMm = 11.1m,
                 DiameterTolerancePercent = 10, PermittedParts = ["P1", "P2"], MinTailMm = 60, Retying = Retying.CompetentPerson,
             },
         ],
         Examinations = [Latest(), new Examination { Item = "B", ExaminedOn = new(2025, 11, 10), Conclusion = Conclusion.Fit, Observations = [Seen("heat")], Defects = [Found()], Tests = [Tested()], Diameters = [Measured()] }],
-        Renewals = [new Renewal { Item = "H", RemovedPart = "B0", FittedPart = "B", Reason = "worn", DoneBy = "ex1", SupervisedBy = "ex1", DoneOn = new(2026, 5, 11) }],
+        Renewals = [new Renewal { Item = "H", RemovedPart = "B0", FittedPart = "B", Reason = "worn", DoneBy = "ex1", SupervisedBy = "ex1", DoneOn = new(2026, 5, 11), RetiedBy = "ex1" }],
         Remedies = [new Remedy { Item = "H", What = "new buckle", DoneBy = "maker", DoneOn = new(2026, 5, 1), Evidence = "invoice" }],
         Releases = [new Release { Item = "H", Document = "Q-2025-000007", By = "ex1", On = new(2026, 5, 11), Grounds = "repaired" }],
         Disposals = [new Disposal { Item = "H", Action = DisposalAction.SentForRepair, By = "employer", On = new(2026, 5, 11) }],

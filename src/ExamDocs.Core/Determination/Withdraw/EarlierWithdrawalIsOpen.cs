@@ -16,20 +16,27 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from withdrawal in EarlierWithdrawals.Of(item)
-        where !EndedWithRenewal(item, withdrawal)
+        where IsOpen(item, withdrawal)
         let released = item.Releases.Any(r => withdrawal.IsReleasedBy(r))
-        where withdrawal.NeverReleasable || !released
         select Info.Because($"withdrawn on {Say.Day(withdrawal.On)}{(withdrawal.Document is { } d ? $" by {d}" : "")} ({withdrawal.Why}), {(released ? "which no release can end" : "and not released since")}");
 
+    /// <summary>Neither released by a release that can end it, nor ended with the renewal of the parts it rested on alone.</summary>
+    public static bool IsOpen(ItemCase item, EarlierWithdrawal withdrawal) =>
+        !EndedWithRenewal(item, withdrawal) && (withdrawal.NeverReleasable || !item.Releases.Any(withdrawal.IsReleasedBy));
+
+    /// <summary>Every code it rested on must be undone, and where the parts are known, each of them taken off.</summary>
     private static bool EndedWithRenewal(ItemCase item, EarlierWithdrawal withdrawal) =>
-        withdrawal.RestsOnPartsAlone && withdrawal.Codes.All(code => item.Context.Renewals.Any(renewal =>
-            (code is "W8" ? TookOff(renewal.Row, item) : TookPartOff(renewal.Row, item)) && IsSince(renewal.Row, item, withdrawal)));
+        withdrawal.RestsOnPartsAlone && withdrawal.Codes.All(code => withdrawal.Parts.Count == 0
+            ? item.Context.Renewals.Any(r => Undoes(code, r.Row, item, null) && IsSince(r.Row, item, withdrawal))
+            : withdrawal.Parts.All(part => item.Context.Renewals.Any(r => Undoes(code, r.Row, item, part) && IsSince(r.Row, item, withdrawal))));
 
-    private static bool TookOff(Renewal renewal, ItemCase part) =>
-        renewal.Item is not null && part.Item.Id is { } id && string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal);
+    /// <summary>The part was taken off the whole that does not permit it; or off the whole that it withdrew.</summary>
+    private static bool Undoes(string code, Renewal renewal, ItemCase item, string? other) => item.Item.Id is { } id
+        && (code is "W8"
+            ? renewal.Item is { } whole && Same(renewal.RemovedPart, id) && (other is null || Same(whole, other))
+            : renewal.RemovedPart is { } part && Same(renewal.Item, id) && (other is null || Same(part, other)));
 
-    private static bool TookPartOff(Renewal renewal, ItemCase whole) =>
-        renewal.RemovedPart is not null && whole.Item.Id is { } id && string.Equals(renewal.Item, id, StringComparison.Ordinal);
+    private static bool Same(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
 
     private static bool IsSince(Renewal renewal, ItemCase item, EarlierWithdrawal withdrawal) =>
         renewal.DoneOn >= withdrawal.On && (item.ExaminedOn is null || renewal.DoneOn <= item.ExaminedOn);

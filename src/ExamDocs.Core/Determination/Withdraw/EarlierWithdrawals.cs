@@ -7,6 +7,9 @@ namespace ExamDocs.Core.Determination.Withdraw;
 /// <summary>A withdrawal from before the deciding examination.</summary>
 internal sealed record EarlierWithdrawal(LocalDate On, string? Document, string Why, IReadOnlyList<string> Codes, bool NeverReleasable)
 {
+    /// <summary>The parts or wholes it rested on; empty where not known.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
+
     /// <summary>An unknown reason is none that a renewal could end.</summary>
     public bool RestsOnPartsAlone => Codes.Count > 0 && Codes.All(c => c is "W8" or "W9");
 
@@ -29,6 +32,10 @@ internal static class EarlierWithdrawals
     public static IEnumerable<EarlierWithdrawal> Of(ItemCase item) =>
         item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().Concat(Stored(item));
 
+    /// <summary>Withdrawals up to and including a day, this visit's own examination among them; none where the day is not known.</summary>
+    public static IEnumerable<EarlierWithdrawal> UpTo(ItemCase item, LocalDate? day) =>
+        item.Earlier.Concat(item.Deciding).Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().Concat(Stored(item)).Where(w => w.On <= day);
+
     private static EarlierWithdrawal? InRecord(ItemCase item, ExaminationCase examination)
     {
         var reasons = OutcomeRules.OfExamination.SelectMany(r => r.Reasons(item, examination)).ToList();
@@ -42,5 +49,5 @@ internal static class EarlierWithdrawals
     private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
         from w in item.Context.History.Withdrawals
         where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && w.On != item.ExaminedOn
-        select new EarlierWithdrawal(w.On, w.Document, string.Join(", ", w.Codes), w.Codes, w.NeverReleasable);
+        select new EarlierWithdrawal(w.On, w.Document, string.Join(", ", w.Codes), w.Codes, w.NeverReleasable) { Parts = w.Parts };
 }

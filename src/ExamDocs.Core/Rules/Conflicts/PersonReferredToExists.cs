@@ -25,6 +25,6 @@ public sealed class PersonReferredToExists : Rule<VisitCase>
                 ($"{e.Path}/author", e.Examination.Author),
                 ($"{e.Path}/authenticatedBy", e.Examination.AuthenticatedBy),
             })
-            .Concat(c.Renewals.SelectMany(r => new[] { ($"{r.Path}/doneBy", r.Row.DoneBy), ($"{r.Path}/supervisedBy", r.Row.SupervisedBy) }))
+            .Concat(c.Renewals.SelectMany(r => new[] { ($"{r.Path}/doneBy", r.Row.DoneBy), ($"{r.Path}/supervisedBy", r.Row.SupervisedBy), ($"{r.Path}/retiedBy", r.Row.RetiedBy) }))
             .Concat(c.Releases.Select(r => ($"{r.Path}/by", r.Row.By)));
 }

@@ -18,6 +18,7 @@ internal static class ItemColumns
         Column.PartialDate("purchased", "purchased", "When it was bought."),
         Column.PartialDate("first used", "firstUsed", "When it was first taken into use."),
         Column.Flag("never used", "neverUsed", "yes where it has not been used yet."),
+        Column.Number("cleanings", "cleanings", "How often it was cleaned so far; 0 where never."),
         Column.PartialDate("obsolete on", "obsoleteOn", "The last day of service, where one is marked."),
         Column.Number("safe working load", "safeWorkingLoad/value", "The number marked on the item."),
         Column.Word("safe working load unit", "safeWorkingLoad/unit", Words.LoadUnits, "The unit marked with it."),

@@ -32,6 +32,8 @@ internal static class OtherSheets
         Number("max use years", "maxUseYears", "Years from first use."),
         Number("max storage years", "maxStorageYears", "Years it may be stored before first use."),
         Number("max age years", "maxAgeYears", "Years from manufacture."),
+        Number("max cleanings", "maxCleanings", "How often it may be cleaned."),
+        Flag("event ends service", "eventEndsService", "yes where the maker retires it after any exceptional event."),
         Number("interval months", "intervalMonths", "Months between examinations."),
         Flag("no limit", "noLimit", "yes where the maker states that there is no time limit."),
         Text("instructions sought", "unobtainable/sought", "Where the instructions cannot be had: how they were sought."),
@@ -108,6 +110,7 @@ internal static class OtherSheets
         Id("done by", "doneBy", "Id of the person."),
         Id("supervised by", "supervisedBy", "Id of the person."),
         Date("done on", "doneOn", "When."),
+        Id("re-tied by", "retiedBy", "Id of the person; empty where the termination is as its maker tied it."),
     ])
     { About = "Parts taken off, and what was fitted instead." };
 
