@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using Json.Schema;
 
@@ -120,6 +121,8 @@ public sealed class SchemaTests
         using var schema = JsonDocument.Parse(SchemaText);
         var definitions = schema.RootElement.GetProperty("$defs");
         AssertWords(Catalogue.All.Select(c => c.Id), definitions, "item", "category");
+        AssertWords(RegimeIndex.All.Select(r => r.Id), definitions, "visit", "regime");
+        AssertWords(RegimeIndex.All.Select(r => r.Id), definitions, "examination", "regime");
         AssertWords(Words.Purposes.All, definitions, "item", "purpose");
         AssertWords(Words.Statuses.All, definitions, "item", "status");
         AssertWords(Words.Bases.All, definitions, "examination", "basis");

@@ -47,6 +47,16 @@ public sealed record ExaminationInterval
     [JsonIgnore]
     public bool IsForEveryUse => Use is null;
 
+    /// <summary>The interval as one phrase with its source.</summary>
+    [JsonIgnore]
+    public string Why => string.Create(System.Globalization.CultureInfo.InvariantCulture,
+        $"{(Bound is Bound.LessThan ? "less than " : "")}{Months} months {What} ({Source}{Confidence switch
+        {
+            Confidence.FromMemory => ", from memory",
+            Confidence.UnofficialCopy => ", unofficial copy",
+            _ => "",
+        }})");
+
     public bool IsFor(Purpose? purpose) => Purposes is null
         || Purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
 

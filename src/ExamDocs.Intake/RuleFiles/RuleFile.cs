@@ -54,9 +54,12 @@ public static class RuleFile
         }
         catch (JsonException e)
         {
-            return Refused<T>([$"{e.Path}: the value cannot be read; see the schema for what to type there"]);
+            return Refused<T>([$"{Pointer(e.Path)}: the value cannot be read; type what the schema asks for there, a day as 2026-05-11"]);
         }
     }
+
+    private static string Pointer(string? path) =>
+        (path ?? "$").Replace("$", "", StringComparison.Ordinal).Replace('.', '/').Replace('[', '/').Replace("]", "", StringComparison.Ordinal);
 
     /// <summary>What the schema cannot see: a member written twice, and characters that print as something else.</summary>
     private static IEnumerable<string> Guard(SourceNode node) => node switch

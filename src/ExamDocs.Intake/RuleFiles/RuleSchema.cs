@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Text.Json;
-using Json.Pointer;
 using Json.Schema;
 
 namespace ExamDocs.Intake.RuleFiles;
@@ -30,17 +29,25 @@ internal sealed class RuleSchema
     {
         var result = _schema.Evaluate(file, new EvaluationOptions { OutputFormat = OutputFormat.List });
         return result.IsValid ? [] : [.. (result.Details ?? []).Where(d => d.Errors is { Count: > 0 })
-            .Select(d => $"{d.InstanceLocation}: {What(d)}").Distinct(StringComparer.Ordinal)];
+            .Select(d => $"{(d.InstanceLocation.ToString() is { Length: > 0 } place ? place : "/")}: {What(d)}").Distinct(StringComparer.Ordinal)];
     }
 
     private string What(EvaluationResults detail)
     {
-        var path = detail.EvaluationPath.ToString();
-        if (path.EndsWith("/additionalProperties", StringComparison.Ordinal))
-            return "there is no such member here; take it out";
-        var fragment = Uri.UnescapeDataString(detail.SchemaLocation.Fragment.TrimStart('#'));
-        var wanted = JsonPointer.TryParse(fragment, out var pointer) && pointer.Evaluate(_text) is { ValueKind: JsonValueKind.Object } at
-            && at.TryGetProperty("description", out var description) ? description.GetString() : null;
-        return $"{string.Join("; ", detail.Errors!.Values)}. {wanted}".TrimEnd();
+        var steps = detail.EvaluationPath.ToString().Split('/', StringSplitOptions.RemoveEmptyEntries);
+        return steps is [.., "additionalProperties"] ? "there is no such member here; take it out"
+            : $"{string.Join("; ", detail.Errors!.Values)}. {Wanted(steps)}".TrimEnd();
+    }
+
+    /// <summary>What the schema says is to be typed there. The library's paths hold steps twice that lead nowhere: they are passed over.</summary>
+    private string? Wanted(IEnumerable<string> steps)
+    {
+        var at = _text;
+        foreach (var step in steps)
+        {
+            if (at.TryGetProperty(step, out var next))
+                at = next.ValueKind is JsonValueKind.String ? _text.GetProperty("$defs").GetProperty(next.GetString()!.Split('/')[^1]) : next;
+        }
+        return at.TryGetProperty("description", out var wanted) ? wanted.GetString() : null;
     }
 }
