@@ -1,0 +1,14 @@
+using System.Globalization;
+using ExamDocs.Core.Determination;
+
+namespace ExamDocs.Core.Measurement;
+
+/// <summary>How a place along the rope and a reckoned length are written in reasons, findings and sentences.</summary>
+internal static class StationPlace
+{
+    /// <summary>For example: at 180 mm.</summary>
+    public static string Of(decimal? positionMm) => positionMm is { } mm ? $"at {Say.Number(mm)} mm" : "at a station without a position";
+
+    /// <summary>To a hundredth of a millimetre, with the unit.</summary>
+    public static string Mm(double mm) => string.Create(CultureInfo.InvariantCulture, $"{mm:0.00} mm");
+}
