@@ -10,8 +10,11 @@ public readonly record struct StationMean(decimal SumMm, int Count)
     /// <summary>Millimetres, to a hundredth, for print only.</summary>
     public decimal Rounded => Math.Round(SumMm / Count, 2, MidpointRounding.AwayFromZero);
 
-    /// <summary>Millimetres, for statistics; whether it is inside a limit is never decided by this.</summary>
-    public double Millimetres => (double)(SumMm / Count);
+    /// <summary>Millimetres with 28 digits, for print and statistics; whether it is inside a limit is never decided by this.</summary>
+    public decimal Quotient => SumMm / Count;
+
+    /// <summary>Millimetres, for statistics only.</summary>
+    public double Millimetres => (double)Quotient;
 
     /// <summary>Null where the station has no reading that can be read.</summary>
     public static StationMean? Of(DiameterStation station)

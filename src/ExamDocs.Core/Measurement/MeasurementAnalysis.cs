@@ -13,8 +13,8 @@ public sealed record MeasurementSentence(string Text, string Source);
 /// <summary>Everything reckoned from the diameters of one item, once.</summary>
 public sealed class MeasurementAnalysis
 {
-    private MeasurementAnalysis(MeasuredProfile profile, DiameterTrend? trend) =>
-        (Profile, Trend, Sentences) = (profile, trend, [.. ProfileSentences.Of(profile), .. TrendSentences.Of(trend)]);
+    private MeasurementAnalysis(MeasuredProfile profile, DiameterTrend? trend, LocalDate? endOfService) =>
+        (Profile, Trend, Sentences) = (profile, trend, [.. ProfileSentences.Of(profile), .. TrendSentences.Of(trend, endOfService)]);
 
     public MeasuredProfile Profile { get; }
 
@@ -34,7 +34,7 @@ public sealed class MeasurementAnalysis
         var profile = MeasuredProfile.Of(stations, limits, earlier.MinBy(p => p.On));
         return profile is null
             ? null
-            : new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(Dated(item.Deciding)), limits));
+            : new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(Dated(item.Deciding)), limits), item.Life.End);
     }
 
     private static IEnumerable<DatedProfile> Dated(IEnumerable<ExaminationCase> examinations) =>

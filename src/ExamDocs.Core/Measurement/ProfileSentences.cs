@@ -84,7 +84,7 @@ internal static class ProfileSentences
     private static string Mean(ProfileStation station) => $"{Mm(station.MeanMm!.Value)} {Place(station)}";
 
     private static string WithUncertainty(ProfileStation station) =>
-        $"{Mm(station.MeanMm!.Value)} ± {Mm(station.Uncertainty!.ExpandedMm)} {Place(station)}";
+        $"{Mm(station.MeanMm!.Value)} {StationPlace.Uncertainty(station.Uncertainty!)} {Place(station)}";
 
     private static string Place(ProfileStation station) => StationPlace.Of(station.PositionMm);
 

@@ -10,6 +10,9 @@ namespace ExamDocs.Core.Measurement;
 /// <param name="IsThinner">Thinner than the median; else thicker.</param>
 public sealed record StationRun(decimal FromMm, decimal ToMm, int Stations, bool IsThinner)
 {
+    /// <summary>Whether a station lies within it.</summary>
+    public bool Holds(ProfileStation station) => station.PositionMm >= FromMm && station.PositionMm <= ToMm;
+
     /// <summary>The longest; of equally long ones the first from the reference end. Null where there is none.</summary>
     /// <param name="inOrder">Stations with a mean, by position.</param>
     /// <param name="medianMm">Of all the means, millimetres.</param>

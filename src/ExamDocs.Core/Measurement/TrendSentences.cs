@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Service;
+using NodaTime;
 
 namespace ExamDocs.Core.Measurement;
 
@@ -10,7 +11,7 @@ internal static class TrendSentences
     private const double DaysOfYear = 365.25;
     private const string Method = "Theil-Sen line (Sen 1968; intercept the median of y - slope x) and least squares with a 95 % prediction band";
 
-    public static IEnumerable<MeasurementSentence> Of(DiameterTrend? trend)
+    public static IEnumerable<MeasurementSentence> Of(DiameterTrend? trend, LocalDate? endOfService)
     {
         if (trend is null)
             yield break;
@@ -19,6 +20,8 @@ internal static class TrendSentences
         if (trend is { Governing: { } governing, Limits: { } limits })
         {
             yield return new(Projected(governing), $"{Method}; limit: {LimitsSourceText.Of(limits)}");
+            if (endOfService < governing.Reaches)
+                yield return new($"that lies after the last day of its service, {Say.Day(endOfService.Value)}, which governs", "the limits recorded");
             yield return new("it is a proposal: it binds only when the examiner enters it among the defects, and it changes no outcome", "common practice, no source");
         }
         else if (trend.Smallest.LimitMm is not null)
@@ -26,15 +29,21 @@ internal static class TrendSentences
     }
 
     /// <summary>The proposal in words, complete enough for a finding.</summary>
-    public static string Projected(TrendSeries series) => string.Create(CultureInfo.InvariantCulture,
-        $"the {Name(series)} mean {Change(series)} and would reach the maker's {Say.Number(series.LimitMm!.Value)} mm by {Say.Day(series.Reaches!.Value)}: proposed time by which it could become a danger");
+    public static string Projected(TrendSeries series)
+    {
+        var limit = $"the maker's {Say.Number(series.LimitMm!.Value)} mm";
+        var how = series.IsReachedNow
+            ? $"and, with the scatter of the examinations, {limit} is within its reach already"
+            : $"and would reach {limit} by {Say.Day(series.Reaches!.Value)}";
+        return $"the {Name(series)} mean {Change(series)} {how}: proposed time by which it could become a danger, {Say.Day(series.Reaches!.Value)}";
+    }
 
     private static string Change(TrendSeries series)
     {
         var perYear = series.Line.Slope * DaysOfYear;
         if (Math.Abs(perYear) < 0.005)
             return "keeps level";
-        return $"{(perYear < 0 ? "falls" : "grows")} by {StationPlace.Mm(Math.Abs(perYear))} a year";
+        return string.Create(CultureInfo.InvariantCulture, $"{(perYear < 0 ? "falls" : "grows")} by {Math.Abs(perYear):0.00} mm a year");
     }
 
     private static string Name(TrendSeries series) => series.IsSmallest ? "smallest" : "largest";

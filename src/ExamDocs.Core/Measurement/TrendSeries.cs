@@ -46,6 +46,9 @@ public sealed class TrendSeries
     /// <summary>The earlier of the two; null where there is neither.</summary>
     public LocalDate? Reaches => ByLine is { } line && ByBand is { } band ? LocalDate.Min(line, band) : ByLine ?? ByBand;
 
+    /// <summary>The bound or the line was at the limit on the day of the last examination.</summary>
+    public bool IsReachedNow => Reaches == Points[^1].On;
+
     /// <summary>Days from the first point.</summary>
     public int DaysTo(LocalDate day) => Period.DaysBetween(Points[0].On, day);
 

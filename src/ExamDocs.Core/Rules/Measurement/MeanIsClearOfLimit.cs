@@ -16,5 +16,5 @@ public sealed class MeanIsClearOfLimit : ExaminationRule
             : []);
 
     private static string Words(ProfileStation station, DiameterBand band) =>
-        $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} ± {StationPlace.Mm(station.Uncertainty!.ExpandedMm)} {StationPlace.Of(station.PositionMm)} is too close to call against the maker's {Say.Number(band.Least)} to {Say.Number(band.Most)} mm: measure again, or enter a doubt";
+        $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Uncertainty(station.Uncertainty!)} {StationPlace.Of(station.PositionMm)} is too close to call against the maker's {Say.Number(band.Least)} to {Say.Number(band.Most)} mm: measure again, or enter a doubt";
 }

@@ -20,7 +20,7 @@ public sealed class NoStationStandsOut : ExaminationRule
             yield return new Fault(MeasuredNow.Member(station),
                 $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Of(station.PositionMm)} stands out from the median {StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again {StationPlace.Of(station.PositionMm)}");
         }
-        if (profile.LongestRun is { } run)
+        if (profile.LongestRun is { } run && !profile.InOrder.Where(run.Holds).All(s => s.StandsOut))
         {
             yield return new Fault("/diameters", string.Create(CultureInfo.InvariantCulture,
                 $"{run.Stations} neighbouring stations are {(run.IsThinner ? "thinner" : "thicker")} than the median {StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again from {Say.Number(run.FromMm)} to {Say.Number(run.ToMm)} mm"));
