@@ -12,6 +12,8 @@ need_test() {
   command -v pdftotext >/dev/null || echo poppler-utils
   command -v qpdf >/dev/null || echo qpdf
   command -v soffice >/dev/null || echo libreoffice-calc
+  command -v node >/dev/null || echo nodejs
+  command -v npm >/dev/null || echo npm
 }
 
 command -v dotnet >/dev/null || { echo "Install the .NET SDK that global.json names, then run this again." >&2; exit 1; }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using NodaTime;
@@ -55,7 +56,25 @@ public static class FindingsFile
             json.WriteEndObject();
         }
         json.WriteEndArray();
+        WriteCase(json, item.CaseForService);
         json.WriteEndObject();
+    }
+
+    /// <summary>The evidence in the order an examiner argues.</summary>
+    private static void WriteCase(Utf8JsonWriter json, IReadOnlyList<LedgerEntry> entries)
+    {
+        json.WriteStartArray("case");
+        foreach (var entry in entries)
+        {
+            json.WriteStartObject();
+            json.WriteString("heading", entry.Heading.Word());
+            json.WriteString("bearing", entry.Bearing.Word());
+            json.WriteString("text", entry.Text);
+            json.WriteString("code", entry.Code);
+            json.WriteString("source", entry.Source);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
     }
 
     private static void WriteFindings(Utf8JsonWriter json, CheckedInput input)

@@ -15,7 +15,13 @@ public sealed class FindingsJsonTests : IDisposable
 
         Assert.Equal(["format", "items", "findings"], Names(root), StringComparer.Ordinal);
         Assert.Equal("examdocs-findings/1", (string?)root["format"]);
-        Assert.All(root["items"]!.AsArray(), i => Assert.Equal(["id", "outcome", "until", "nextExaminationBy", "reasons"], Names(i!), StringComparer.Ordinal));
+        Assert.All(root["items"]!.AsArray(), i => Assert.Equal(["id", "outcome", "until", "nextExaminationBy", "reasons", "case"], Names(i!), StringComparer.Ordinal));
+        Assert.All(root["items"]!.AsArray().SelectMany(i => i!["case"]!.AsArray()), e =>
+        {
+            Assert.Equal(["heading", "bearing", "text", "code", "source"], Names(e!), StringComparer.Ordinal);
+            Assert.Contains((string?)e!["heading"], new[] { "identity", "history", "decisive", "judged", "advisory", "measurements", "limits", "doubts" });
+            Assert.Contains((string?)e["bearing"], new[] { "for", "neutral", "open", "against" });
+        });
         Assert.All(root["items"]!.AsArray().SelectMany(i => i!["reasons"]!.AsArray()), r =>
         {
             Assert.Equal(["code", "text", "source"], Names(r!), StringComparer.Ordinal);

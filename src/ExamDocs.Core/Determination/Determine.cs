@@ -1,3 +1,4 @@
+using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Findings;
@@ -87,6 +88,7 @@ public static class Determine
     private static DeterminedItem Close(ItemCase item, Verdict verdict)
     {
         var usable = verdict.Outcome is Outcome.Fit or Outcome.FitUntil;
+        var reasons = Ordered(verdict);
         return new DeterminedItem(new ItemFacts
         {
             Item = item.Item,
@@ -101,7 +103,8 @@ public static class Determine
             NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
             EndOfService = item.Life.End,
             ServiceLife = item.Life.Sentence,
-            Reasons = Ordered(verdict),
+            Reasons = reasons,
+            CaseForService = Ledger.Of(item, reasons, verdict.Findings),
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
             NeverReleasable = verdict.NeverReleasable,

@@ -1,3 +1,4 @@
+using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
@@ -26,6 +27,7 @@ public sealed class DeterminedItem
         NextExaminationBy = facts.NextExaminationBy;
         EndOfService = facts.EndOfService;
         ServiceLife = facts.ServiceLife;
+        CaseForService = facts.CaseForService;
         Reasons = facts.Reasons;
         Findings = facts.Findings;
         Parts = facts.Parts;
@@ -71,6 +73,9 @@ public sealed class DeterminedItem
 
     /// <summary>Every reason that holds, in the order of the rules: D1 to D3 only where the outcome is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }
+
+    /// <summary>The evidence for and against keeping it in service, in the order an examiner argues.</summary>
+    public IReadOnlyList<LedgerEntry> CaseForService { get; }
 
     /// <summary>Findings that reach this item.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -150,6 +155,8 @@ internal sealed record ItemFacts
     public required string ServiceLife { get; init; }
 
     public IReadOnlyList<Reason> Reasons { get; init; } = [];
+
+    public IReadOnlyList<LedgerEntry> CaseForService { get; init; } = [];
 
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 

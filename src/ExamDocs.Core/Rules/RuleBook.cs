@@ -60,6 +60,7 @@ public static class RuleBook
         new PartIsOnOneItem(),
         new PartIsNotOnItself(),
         new ItemIsExaminedOnceADay(),
+        new EarlierDefectIsAnswered(),
     ];
 
     private static readonly Rule<RowCase<MakersLimits>>[] OfLimits =

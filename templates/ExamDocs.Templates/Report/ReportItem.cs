@@ -1,5 +1,4 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
@@ -17,7 +16,7 @@ public sealed class ReportItem
         Examination = determined.Examination ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
         Regime = English.Regime(determined.RegimeId);
         Defects = DefectEntry.Of(determined);
-        Evidence = new Evidence(determined);
+        Case = CaseSection.Of(determined);
         Diameters = DiameterProfile.Of(determined);
     }
 
@@ -32,7 +31,8 @@ public sealed class ReportItem
 
     public IReadOnlyList<DefectEntry> Defects { get; }
 
-    public Evidence Evidence { get; }
+    /// <summary>The case for service, step by step.</summary>
+    public IReadOnlyList<CaseSection> Case { get; }
 
     public DiameterProfile? Diameters { get; }
 
@@ -73,9 +73,6 @@ public sealed class ReportItem
     public string Exposure => Examination.Exposure is { } e
         ? Printed.Join(", ", e.Use, e.Hardware, e.Ground, e.UserMassKg is { } m ? $"{Printed.Number(m)} kg" : null)
         : "";
-
-    public IReadOnlyList<string> Remarks =>
-        [.. Determined.Findings.Where(f => f.Severity == Severity.Warning).Select(f => f.Message).Distinct(StringComparer.Ordinal)];
 
     public IReadOnlyList<string> Renewals =>
         [.. _visit.Record.Renewals.Where(Concerns).Select(r => RenewalLine.Of(r, _visit))];

@@ -1,4 +1,6 @@
+using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared;
 using NodaTime;
 
@@ -52,7 +54,6 @@ public static partial class English
         public const string MakersLimits = "Maker's instructions used";
         public const string EndOfService = "End of service by recorded limits";
         public const string ReasonsHeading = "Why";
-        public const string RemarksHeading = "remarks on the record";
         public const string DefectsHeading = "Defects";
         public const string NoDefects = "No defect that is, or could become, a danger to persons is recorded.";
         public const string NoDefectWritten = "No defect of the item itself is written out in the record; the reasons above say why it is not to be used.";
@@ -71,15 +72,7 @@ public static partial class English
         public const string Tests = "Tests made";
         public const string NoTests = "none recorded";
         public const string ExaminedOn = "Date examined";
-        public const string EvidenceHeading = "what was examined";
-        public const string EvidenceClear = "Clear";
-        public const string EvidenceNoSign = "Nobody to ask; no sign found";
-        public const string EvidenceNotApplicable = "Not applicable";
-        public const string EvidenceUnanswered = "Not recorded";
-        public const string EvidenceNone = "No observation is recorded.";
-        public const string EvidenceCriterion = "Criterion";
-        public const string EvidenceState = "Found";
-        public const string EvidenceNote = "Note";
+        public const string CaseHeading = "case for service";
         public const string Photo = "photo on record:";
         public const string Exposure = "Use and exposure";
         public const string DiametersHeading = "diameter along the rope";
@@ -104,6 +97,7 @@ public static partial class English
             "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of use, U tells what the record leaves open.",
             "Decisive criteria end an item's service when a defect is found; judged criteria are weighed with the rest; advisory criteria note normal wear. A doubt counts as a defect.",
             "“Not to be used after” a date: that date is the last day of use. It stands apart from the latest date for the next examination, and the earlier of the two governs.",
+            "The case for service sets out the evidence in the order in which it was argued. “Against” and “open” mark what speaks against the item or leaves something open; a line without either supports it or weighs nothing by itself.",
             "“Not recorded” means that the record holds no such value; it does not mean that there is none.",
         ];
 
@@ -166,6 +160,35 @@ public static partial class English
 
         public static string Removal(string removed, string reason, string doneBy, string supervisedBy, string on) =>
             $"{on}: {removed} taken off, nothing fitted in its place. Reason: {reason}. Done by {doneBy}, supervised by {supervisedBy}.";
+
+        /// <summary>The steps of the argument, in the first column of the case for service.</summary>
+        public static string CaseStep(Heading heading) => heading switch
+        {
+            Heading.Identity => "Identity",
+            Heading.History => "History",
+            Heading.Decisive => "Decisive criteria",
+            Heading.Judged => "Judged criteria",
+            Heading.Advisory => "Advisory notes",
+            Heading.Measurements => "Measurements",
+            Heading.Limits => "Limits",
+            _ => "Doubts, and what resolved them",
+        };
+
+        /// <summary>The answer under which criteria with nothing more to say are drawn together.</summary>
+        public static string Routine(ObservedState state) => state switch
+        {
+            ObservedState.Clear => "Clear:",
+            ObservedState.NoSign => "Nobody to ask; no sign found:",
+            _ => "Not applicable:",
+        };
+
+        /// <summary>A line with the way it points, where it points any, and the rule behind it.</summary>
+        public static string CaseLine(Bearing bearing, string code, string text)
+        {
+            var word = bearing switch { Bearing.Against => "Against", Bearing.Open => "Open", _ => "" };
+            var lead = Printed.Join(", ", word, code);
+            return lead.Length == 0 ? text : $"{lead}: {text}";
+        }
 
         public static string PlotTitle(string item) => $"Mean diameter at each station along {item}";
     }

@@ -125,6 +125,12 @@ internal static class RuleCases
 
     private static RuleCase[] Conflicts =>
     [
+        new("CON022", "an earlier defect gone without a remedy", ["/items/0"], WithCopy("/examinations", 0, e =>
+        {
+            foreach (var o in e["observations"]!.AsArray())
+                o!["state"] = "clear";
+            (e["examinedOn"], e["defects"]![0]!["criterion"]) = ("2025-11-12", "fit");
+        })),
         new("CON001", "a decisive defect and the conclusion fit", ["/examinations/2/conclusion"],
             RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/observations/1/note", "\"cracked\""))) { Besides = "PAR032" },
         new("CON004", "a part on two items", ["/items/1/fittedTo"],

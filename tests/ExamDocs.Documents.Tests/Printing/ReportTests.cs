@@ -120,7 +120,7 @@ public sealed class ReportTests(Press press)
         item.Next, item.NotAfter, Printed.Day(item.Determined.ExaminedOn),
         .. item.Defects.SelectMany(d => new[] { d.Part, d.Description, d.Remedy, d.IsNow ? "is a danger now" : Printed.Day(d.BecomesDangerOn) }),
         .. item.Examination.Tests.SelectMany(t => new[] { Printed.Text(t.Description), Printed.Text(t.Result) }),
-        .. item.Evidence.Telling.SelectMany(l => new[] { l.Criterion, l.State, l.Note }),
+        .. item.Case.SelectMany(s => s.Lines.Select(l => l.Text).Concat(s.Routine.Select(r => r.Criteria))),
         .. item.Examination.Diameters.SelectMany(d => d.ReadingsMm).OfType<decimal>().Select(Printed.Number),
     ];
 

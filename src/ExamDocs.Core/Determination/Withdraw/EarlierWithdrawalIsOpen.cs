@@ -16,10 +16,13 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from withdrawal in EarlierWithdrawals.Of(item)
-        where !EndedWithRenewal(item, withdrawal)
+        where IsOpen(item, withdrawal)
         let released = item.Releases.Any(r => withdrawal.IsReleasedBy(r))
-        where withdrawal.NeverReleasable || !released
         select Info.Because($"withdrawn on {Say.Day(withdrawal.On)}{(withdrawal.Document is { } d ? $" by {d}" : "")} ({withdrawal.Why}), {(released ? "which no release can end" : "and not released since")}");
+
+    /// <summary>Neither released by a release that can end it, nor ended with the renewal of the parts it rested on alone.</summary>
+    public static bool IsOpen(ItemCase item, EarlierWithdrawal withdrawal) =>
+        !EndedWithRenewal(item, withdrawal) && (withdrawal.NeverReleasable || !item.Releases.Any(withdrawal.IsReleasedBy));
 
     /// <summary>Every code it rested on must be undone, and where the parts are known, each of them taken off.</summary>
     private static bool EndedWithRenewal(ItemCase item, EarlierWithdrawal withdrawal) =>

@@ -1,0 +1,13 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Determination;
+
+namespace ExamDocs.Core.CaseForService;
+
+/// <summary>What was measured and tested.</summary>
+internal static class MeasuredEvidence
+{
+    public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
+        item.Deciding.SelectMany(e => e.Examination.Tests)
+            .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, $"test: {t.Description ?? "not described"}: {t.Result ?? "result not recorded"}", Ledger.TheRecord))
+            .Concat(Ledger.Reasons(reasons, Heading.Measurements, "W7"));
+}
