@@ -22,7 +22,7 @@ internal sealed record Pair(Answer Second, DeterminedItem Programme, bool Lenien
         string.Join("; ", Programme.Findings.Where(f => f.Severity == Core.Findings.Severity.Error).Select(f => $"{f.Code} {f.Path}"));
 
     private bool IsNoBetter =>
-        Array.IndexOf(FromBest, Programme.Outcome.Word()) >= Array.IndexOf(FromBest, Second.Unsure ? "undetermined" : Second.Outcome)
+        Array.IndexOf(FromBest, Programme.Outcome.Word()) >= Array.IndexOf(FromBest, Second.Outcome)
         && (Second.Unsure || Second.Codes.Where(code => code[0] != 'D').All(code => Programme.Reasons.Any(reason => reason.Code == code)));
 
     private static string Of(Answer a) => $"{a.Outcome} until {Text(a.Until)} next {Text(a.Next)} because {a.CodesText}";

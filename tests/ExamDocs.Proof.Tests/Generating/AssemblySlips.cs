@@ -99,9 +99,8 @@ internal static class AssemblySlips
         earlier["conclusion"] = "withdraw";
         if (dice.Chance(50))
         {
-            List<Criterion> all = [.. draft.Kind(item).Criteria.Values];
-            var answer = Draft.List(earlier, "observations")[0]!.AsObject();
-            answer["criterion"] = dice.Chance(50) ? dice.Of(all).Id : (string?)answer["criterion"];
+            var answers = Draft.List(earlier, "observations");
+            var answer = answers[dice.Below(answers.Count)]!.AsObject();
             (answer["state"], answer["note"]) = (dice.One("defect", "doubt"), "seen");
         }
 

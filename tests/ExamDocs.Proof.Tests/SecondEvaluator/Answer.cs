@@ -8,8 +8,10 @@ namespace ExamDocs.Proof.Tests.SecondEvaluator;
 /// <param name="Codes">W1 to D3.</param>
 /// <param name="Unsure">The written rules do not say which of two contradictory entries counts.</param>
 /// <param name="PartOf">Positions of the items whose answers this one rests on, over any depth.</param>
+/// <param name="Examination">Position of the examination that decides, or null.</param>
 public sealed record Answer(
-    string Id, string Outcome, DateOnly? Until, DateOnly? Next, IReadOnlySet<string> Codes, bool Unsure, IReadOnlyList<int> PartOf)
+    string Id, string Outcome, DateOnly? Until, DateOnly? Next, IReadOnlySet<string> Codes, bool Unsure, IReadOnlyList<int> PartOf,
+    int? Examination)
 {
     public string CodesText => string.Join(' ', Codes.Order(StringComparer.Ordinal));
 }

@@ -22,23 +22,30 @@ internal static class Assembling
         foreach (var kit in kits)
         {
             Fit(kit, kits, record);
+            kit.Unsure |= kit.Kind is null || IsDouble(kit, kits) || (kit.Whole is { } whole && IsDouble(whole, kits));
         }
 
         return kits;
     }
 
+    private static bool IsDouble(Kit kit, List<Kit> kits) => kits.Any(other => other != kit && other.Id == kit.Id);
+
     private static void Examine(Kit kit, JsonElement record, DateOnly visitDay)
     {
-        var dated = record.List("examinations").Where(e => e.Text("item") == kit.Id)
-            .Select(e => (Examination: e, On: e.Day("examinedOn") ?? visitDay)).OrderBy(e => e.On).ToList();
+        var dated = record.List("examinations").Select((e, at) => (Examination: e, On: e.Day("examinedOn") ?? visitDay, At: at))
+            .Where(e => e.Examination.Text("item") == kit.Id).OrderBy(e => e.On).ToList();
         if (dated.Count > 0 && dated[^1].On >= visitDay)
         {
-            (kit.Examination, kit.On) = dated[^1];
+            (kit.Examination, kit.On, kit.ExaminationAt) = dated[^1];
             dated.RemoveAt(dated.Count - 1);
-            kit.Unsure |= dated.Any(other => other.On == kit.On);
+            if (dated.Any(other => other.On == kit.On))
+            {
+                kit.Error();
+                kit.Unsure = true;
+            }
         }
 
-        kit.Earlier.AddRange(dated);
+        kit.Earlier.AddRange(dated.Select(e => (e.Examination, e.On)));
     }
 
     private static void Limit(Kit kit, JsonElement record)

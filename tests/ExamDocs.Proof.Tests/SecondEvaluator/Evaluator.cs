@@ -56,7 +56,7 @@ public sealed class Evaluator
         }
 
         kit.End = LifeRules.End(kit);
-        kit.Codes.UnionWith(LifeRules.Expiry(kit, kit.On));
+        kit.Codes.UnionWith(kit.Examination is null ? [] : LifeRules.Expiry(kit, kit.On));
         kit.Codes.UnionWith(LifeRules.Uncounted(kit));
         if (kit.Whole is { } whole && whole.Parts.Contains(kit) && !Renewing.IsPermitted(kit, whole))
         {
@@ -142,7 +142,7 @@ public sealed class Evaluator
     private static Answer ToAnswer(Kit kit) => new(
         kit.Id, kit.Outcome, kit.Until,
         kit.Withdrawn || kit.Undetermined ? null : Below(kit).Prepend(kit).Select(k => k.OwnNext).Min(),
-        kit.Codes, kit.Unsure, [.. Below(kit).Select(part => part.Position)]);
+        kit.Codes, kit.Unsure, [.. Below(kit).Select(part => part.Position)], kit.ExaminationAt);
 
     private static IReadOnlyCollection<Kit> Below(Kit kit)
     {

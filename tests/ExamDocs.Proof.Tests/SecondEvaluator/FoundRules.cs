@@ -16,6 +16,11 @@ internal static class FoundRules
     public static IEnumerable<string> Gaps(JsonElement examination, Kind kind)
     {
         var answers = examination.List("observations").ToLookup(o => o.Text("criterion") ?? "", o => o.Text("state"), StringComparer.Ordinal);
+        if (answers.SelectMany(group => group).Any(state => state is not null && !States.Contains(state)))
+        {
+            yield return "U2";
+        }
+
         foreach (var criterion in kind.Criteria.Values)
         {
             var given = answers[criterion.Id].ToList();
@@ -30,8 +35,6 @@ internal static class FoundRules
             }
         }
     }
-
-    public static bool IsState(string state) => States.Contains(state);
 
     public static bool Allows(Criterion criterion, string state) => state switch
     {

@@ -16,6 +16,9 @@ internal sealed class Kit
     /// <summary>The examination that decides; null where there is none at this visit.</summary>
     public JsonElement? Examination { get; set; }
 
+    /// <summary>Its position among the examinations.</summary>
+    public int? ExaminationAt { get; set; }
+
     /// <summary>The day it was examined; the visit's where it was not.</summary>
     public DateOnly On { get; set; }
 

@@ -25,7 +25,16 @@ internal static class LifeRules
 
     public static IEnumerable<string> Expiry(Kit kit, DateOnly on)
     {
-        if (on > End(kit) || StoredTooLong(kit) || CleanedTooOften(kit) || RetiredByEvent(kit, on))
+        if (CleanedTooOften(kit) || ExpiryThen(kit, on).Any())
+        {
+            yield return "W5";
+        }
+    }
+
+    /// <summary>On a day gone by: the number of cleanings then is not recorded.</summary>
+    public static IEnumerable<string> ExpiryThen(Kit kit, DateOnly on)
+    {
+        if (on > End(kit) || StoredTooLong(kit) || RetiredByEvent(kit, on))
         {
             yield return "W5";
         }
