@@ -105,6 +105,7 @@ internal static class TimeSlips
             happened["on"] = Flawless.Text(draft.On.AddDays(dice.One(-30, -1, 0, 1)));
         }
 
+        draft.Exam(item).Remove("scheme");
         (draft.Exam(item)["basis"], draft.Exam(item)["event"]) = ("exceptional", happened);
     }
 
