@@ -23,7 +23,7 @@ internal sealed record Pair(Answer Second, DeterminedItem Programme, bool Lenien
 
     private bool IsNoBetter =>
         Array.IndexOf(FromBest, Programme.Outcome.Word()) >= Array.IndexOf(FromBest, Second.Outcome)
-        && (Second.Unsure || Second.Codes.Where(code => code[0] != 'D').All(code => Programme.Reasons.Any(reason => reason.Code == code)));
+        && (Second.Unsure || Second.Codes.Where(code => code[0] != 'D').All(code => Programme.Reasons.Any(reason => reason.Code == code || (code == "U6" && reason.Code == "W9"))));
 
     private static string Of(Answer a) => $"{a.Outcome} until {Text(a.Until)} next {Text(a.Next)} because {a.CodesText}";
 

@@ -10,6 +10,7 @@ internal static class AssemblySlips
     [
         new("permitted parts", 4, Permit),
         new("a part taken off", 3, TakenOff),
+        new("a part replaced", 3, Replaced),
         new("a part fitted to nothing", 1, (draft, _, i) => draft.Item(i)["fittedTo"] = "K-99"),
         new("a part fitted to another", 1, (draft, dice, i) => draft.Item(i)["fittedTo"] = draft.Id(dice.Below(draft.Count))),
         new("an earlier examination", 4, Earlier),
@@ -82,6 +83,36 @@ internal static class AssemblySlips
         if (dice.Chance(80))
         {
             draft.Exam(part)["conclusion"] = "withdraw";
+        }
+    }
+
+    /// <summary>One part off and another on, sometimes before it was looked at or after its life.</summary>
+    private static void Replaced(Draft draft, Dice dice, int item)
+    {
+        TakenOff(draft, dice, item);
+        if (PartOf(draft, item) is not { } old || draft.List("renewals") is not { Count: > 0 } renewals)
+        {
+            return;
+        }
+
+        var part = draft.Item(old).DeepClone().AsObject();
+        (part["id"], part["serial"], part["model"], part["fittedTo"]) = ("K-8", "S-8", "Model 8", draft.Id(item));
+        part["partNumber"] = dice.One("P-77", "P-8");
+        part["firstUsed"] = Flawless.Text(draft.On);
+        draft.Items.Add(part);
+        var limit = draft.Limit(old).DeepClone().AsObject();
+        (limit["maker"], limit["model"]) = ((string?)part["maker"], "Model 8");
+        limit["retying"] = dice.One("maker", "user", "competent-person");
+        draft.Limits.Add(limit);
+        var examination = draft.Exam(old).DeepClone().AsObject();
+        (examination["item"], examination["conclusion"]) = ("K-8", "fit");
+        draft.Examinations.Add(examination);
+        var renewal = renewals[^1]!.AsObject();
+        renewal["fittedPart"] = "K-8";
+        renewal["doneOn"] = Flawless.Text(draft.On.AddDays(dice.One(-1, 0, 0, 0, 1)));
+        if (dice.Chance(20))
+        {
+            renewal["retiedBy"] = "ex1";
         }
     }
 

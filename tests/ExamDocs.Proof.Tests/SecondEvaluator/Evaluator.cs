@@ -83,6 +83,7 @@ public sealed class Evaluator
         if (kit.Kind is { } kind)
         {
             kit.Codes.UnionWith(FoundRules.Gaps(examination, kind));
+            kit.Unsure |= FoundRules.HasDefectOfNoCriterion(examination, kind);
         }
 
         if (Errors.OfExamination(kit, examination, _record))

@@ -44,6 +44,9 @@ internal static class FoundRules
         _ => States.Contains(state),
     };
 
+    public static bool HasDefectOfNoCriterion(JsonElement examination, Kind kind) => examination.List("observations")
+        .Any(o => o.Text("state") == "defect" && !kind.Criteria.ContainsKey(o.Text("criterion") ?? ""));
+
     public static bool RestsOnWhatIsNeverReleased(JsonElement examination, Kind? kind) =>
         examination.List("observations").Any(o => o.Text("state") is "defect" or "doubt"
             && kind is not null && kind.Criteria.TryGetValue(o.Text("criterion") ?? "", out var c) && c.NeverReleasable);

@@ -69,8 +69,8 @@ internal static class LifeRules
     private static bool CleanedTooOften(Kit kit) => kit.Element.Whole("cleanings") > kit.Limits?.Whole("maxCleanings");
 
     private static bool RetiredByEvent(Kit kit, DateOnly on) => kit.Limits?.Yes("eventEndsService") == true
-        && kit.Earlier.Select(e => e.Examination).Concat(kit.Examination is { } now ? [now] : [])
-            .Any(examination => examination.Member("event") is { } happened && !(happened.Day("on") > on));
+        && kit.Earlier.Concat(kit.Examination is { } now ? [(now, kit.On)] : [])
+            .Any(e => e.Examination.Member("event") is { } happened && (happened.Day("on") ?? e.On) <= on);
 
     private static DateOnly? After(DateOnly? from, int? years) =>
         from is { } day && years is { } count ? Days.AfterYears(day, count) : null;

@@ -17,7 +17,7 @@ internal sealed class OpenHolds(JsonElement record, IReadOnlyList<PastHold> stor
         var codes = FoundRules.Withdrawals(examination, kit.Kind, kit.Limits, on).Concat(LifeRules.ExpiryThen(kit, on)).ToList();
         var never = codes.Contains("W5") || FoundRules.RestsOnWhatIsNeverReleased(examination, kit.Kind);
         return codes.Count > 0 && (never || !_releases.Any(release => release.Text("item") == kit.Id && !(release.Day("on") < on)
-            && !store.Any(hold => hold.Item == kit.Id && hold.Document == release.Text("document"))));
+            && !store.Any(hold => hold.Item == kit.Id && hold.On != on && hold.Document == release.Text("document"))));
     }
 
     private bool IsOpen(PastHold hold)
