@@ -1,8 +1,10 @@
 #!/usr/bin/env bash
 # Runs every test, and ends with a line: N passed, N failed.
+# With --proof: the long proofs instead, in full (docs/proof.md); they take hours.
 set -uo pipefail
 cd "$(dirname "$0")/.."
 bash .ci/setup.sh test || exit 1
+[ "${1:-}" = --proof ] && exec bash tests/proof.sh
 
 log="$(mktemp)"
 trap 'rm -f "$log"' EXIT

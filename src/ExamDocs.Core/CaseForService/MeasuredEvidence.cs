@@ -7,7 +7,8 @@ namespace ExamDocs.Core.CaseForService;
 internal static class MeasuredEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
-        item.Deciding.SelectMany(e => e.Examination.Tests)
-            .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, $"test: {t.Description ?? "not described"}: {t.Result ?? "result not recorded"}", Ledger.TheRecord))
+        (item.Measured?.Sentences ?? []).Select(s => new LedgerEntry(Heading.Measurements, Bearing.Neutral, s.Text, s.Source))
+            .Concat(item.Deciding.SelectMany(e => e.Examination.Tests)
+            .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, $"test: {t.Description ?? "not described"}: {t.Result ?? "result not recorded"}", Ledger.TheRecord)))
             .Concat(Ledger.Reasons(reasons, Heading.Measurements, "W7"));
 }

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Service;
 using NodaTime;
@@ -9,6 +10,7 @@ namespace ExamDocs.Core.Cases;
 public sealed class ItemCase : ICase
 {
     private readonly List<ItemCase> _parts = [];
+    private readonly Lazy<MeasurementAnalysis?> _measured;
 
     internal ItemCase(RecordContext context, Item item, string path)
         : this(context, item, path, [.. context.ExaminationsOf(item.Id)])
@@ -24,6 +26,7 @@ public sealed class ItemCase : ICase
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
         Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];
         Earlier = [.. own.Except(Deciding).OrderBy(e => e.On)];
+        _measured = new Lazy<MeasurementAnalysis?>(() => MeasurementAnalysis.Of(this));
     }
 
     /// <summary>What is examined under an id that no item of the record has: nothing is known of it but the examination.</summary>
@@ -57,6 +60,9 @@ public sealed class ItemCase : ICase
 
     /// <summary>The deciding examination, of several the one with the most defects to tell; null where there is none.</summary>
     public ExaminationCase? Examination => Deciding.MaxBy(e => e.Examination.Defects.Count);
+
+    /// <summary>What its diameters tell; null where the deciding examination has none.</summary>
+    public MeasurementAnalysis? Measured => _measured.Value;
 
     /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
     public LocalDate? ExaminedOn => Deciding.Count > 0 && Deciding.All(e => e.On is not null) ? Deciding[0].On : null;

@@ -108,6 +108,7 @@ public static class Determine
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
             NeverReleasable = verdict.NeverReleasable,
+            Measured = item.Measured,
         });
     }
 

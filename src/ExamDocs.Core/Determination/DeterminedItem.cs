@@ -1,6 +1,7 @@
 using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -31,6 +32,9 @@ public sealed class DeterminedItem
         Findings = facts.Findings;
         Parts = facts.Parts;
         NeverReleasable = facts.NeverReleasable;
+        Profile = facts.Measured?.Profile;
+        Trend = facts.Measured?.Trend;
+        MeasurementSentences = facts.Measured?.Sentences ?? [];
     }
 
     public Item Item { get; }
@@ -81,6 +85,15 @@ public sealed class DeterminedItem
 
     /// <summary>It is withdrawn on something no release can undo: saw contact, severe loading or an expired life.</summary>
     public bool NeverReleasable { get; }
+
+    /// <summary>What the diameters of the deciding examination tell; null where none were measured.</summary>
+    public MeasuredProfile? Profile { get; }
+
+    /// <summary>Where the diameters are heading; null with fewer than three earlier days on which they were measured.</summary>
+    public DiameterTrend? Trend { get; }
+
+    /// <summary>What profile and trend say, in the order in which an examiner argues; empty where nothing was measured.</summary>
+    public IReadOnlyList<MeasurementSentence> MeasurementSentences { get; }
 
     /// <summary>True where it was examined and no finding of severity error reaches it: its particulars may stand in a report.</summary>
     public bool MayBeReported => Examination is not null &&
@@ -150,4 +163,6 @@ internal sealed record ItemFacts
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     public bool NeverReleasable { get; init; }
+
+    public MeasurementAnalysis? Measured { get; init; }
 }

@@ -10,6 +10,12 @@ public readonly record struct StationMean(decimal SumMm, int Count)
     /// <summary>Millimetres, to a hundredth, for print only.</summary>
     public decimal Rounded => Math.Round(SumMm / Count, 2, MidpointRounding.AwayFromZero);
 
+    /// <summary>Millimetres with 28 digits, for print and statistics; whether it is inside a limit is never decided by this.</summary>
+    public decimal Quotient => SumMm / Count;
+
+    /// <summary>Millimetres, for statistics only.</summary>
+    public double Millimetres => (double)Quotient;
+
     /// <summary>Null where the station has no reading that can be read.</summary>
     public static StationMean? Of(DiameterStation station)
     {
@@ -35,4 +41,10 @@ public readonly record struct DiameterBand(decimal NominalMm, decimal ToleranceP
 
     public bool Holds(StationMean mean) =>
         mean.SumMm >= Least * mean.Count && mean.SumMm <= Most * mean.Count;
+
+    /// <summary>True where the mean is inside by more than its uncertainty: a limit reached by it is not cleared.</summary>
+    /// <param name="mean">A mean that the band holds.</param>
+    /// <param name="expandedMm">Expanded uncertainty, millimetres.</param>
+    public bool Clears(StationMean mean, double expandedMm) =>
+        mean.Millimetres - expandedMm > (double)Least && mean.Millimetres + expandedMm < (double)Most;
 }

@@ -1,36 +1,53 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Core.Records;
+using ExamDocs.Core.Measurement;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.Shared;
 
-/// <summary>Diameters at one station; all lengths in millimetres.</summary>
-public sealed record Station(decimal? Position, IReadOnlyList<decimal?> Readings, decimal? Mean);
+/// <summary>Diameters at one station as they are printed; all lengths in millimetres.</summary>
+public sealed class Station(ProfileStation measured)
+{
+    public decimal? Position => measured.PositionMm;
 
-/// <summary>The diameters measured along a rope, with the maker's limits where they are recorded; millimetres.</summary>
+    public IReadOnlyList<decimal?> Readings => measured.Recorded.ReadingsMm;
+
+    public decimal? Mean => measured.Mean is { } mean ? mean.Quotient : null;
+
+    public bool IsOutside => measured.IsOutside;
+
+    public bool StandsOut => measured.StandsOut;
+
+    public bool IsTooCloseToCall => measured.IsTooCloseToCall;
+
+    /// <summary>Mean and place in words.</summary>
+    public string InWords => English.Report.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : English.NotRecorded);
+}
+
+/// <summary>The diameters measured along a rope as they are printed, with the maker's limits where they are recorded; millimetres.</summary>
 public sealed class DiameterProfile
 {
-    private DiameterProfile(IReadOnlyList<Station> stations, MakersLimits? limits)
+    private readonly MeasuredProfile _measured;
+
+    private DiameterProfile(MeasuredProfile measured)
     {
-        Stations = stations;
-        Nominal = limits?.NominalDiameterMm;
-        Tolerance = limits?.DiameterTolerancePercent;
-        var source = limits?.Source;
+        _measured = measured;
+        Stations = [.. measured.Stations.Select(s => new Station(s))];
+        var source = measured.Limits?.Source;
         Source = English.Report.Document(source?.Title, source?.Revision, source?.Page);
     }
 
     public IReadOnlyList<Station> Stations { get; }
 
-    public decimal? Nominal { get; }
+    public decimal? Nominal => _measured.Limits?.NominalDiameterMm;
 
     /// <summary>Per cent of nominal to either side, inclusive.</summary>
-    public decimal? Tolerance { get; }
+    public decimal? Tolerance => _measured.Limits?.DiameterTolerancePercent;
 
     public string Source { get; }
 
-    public decimal? Low => Nominal * (1 - (Tolerance / 100m));
+    public decimal? Low => _measured.Band?.Least;
 
-    public decimal? High => Nominal * (1 + (Tolerance / 100m));
+    public decimal? High => _measured.Band?.Most;
 
     /// <summary>What the plot shows and where its limits come from, in words.</summary>
     public string Caption => (Nominal, Tolerance) switch
@@ -40,19 +57,19 @@ public sealed class DiameterProfile
         _ => English.Report.NoTolerance,
     };
 
-    /// <summary>Whether this mean lies outside the maker's tolerance, both ends of which are inside it.</summary>
-    public bool IsOutside(decimal? mean) => mean is { } m && Low is { } low && High is { } high && (m < low || m > high);
+    /// <summary>What is marked in the plot, and what it means; empty where nothing is.</summary>
+    public IReadOnlyList<string> Marked =>
+    [
+        .. Say(Stations.Where(s => s.StandsOut), English.Report.StandingOut),
+        .. Say(Stations.Where(s => s.IsTooCloseToCall), English.Report.TooCloseToCall),
+    ];
 
     /// <summary>The profile of an item; null where no diameters were measured.</summary>
-    public static DiameterProfile? Of(DeterminedItem item)
-    {
-        var measured = item.Examination?.Diameters ?? [];
-        return measured.Count == 0 ? null : new DiameterProfile([.. measured.Select(Read)], item.Limits);
-    }
+    public static DiameterProfile? Of(DeterminedItem item) => item.Profile is { } measured ? new DiameterProfile(measured) : null;
 
-    private static Station Read(DiameterStation station)
+    private static IEnumerable<string> Say(IEnumerable<Station> stations, Func<string, string> sentence)
     {
-        decimal[] known = [.. station.ReadingsMm.OfType<decimal>()];
-        return new Station(station.PositionMm, station.ReadingsMm, known.Length == 0 ? null : known.Average());
+        var places = string.Join(", ", stations.Select(s => s.InWords));
+        return places.Length == 0 ? [] : [sentence(places)];
     }
 }

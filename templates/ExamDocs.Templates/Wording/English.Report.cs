@@ -9,7 +9,7 @@ namespace ExamDocs.Templates.Wording;
 public static partial class English
 {
     /// <summary>Words of the report.</summary>
-    public static class Report
+    public static partial class Report
     {
         public const string MadeFor = "Made for (employer)";
         public const string Premises = "Premises where made";

@@ -245,6 +245,14 @@ internal static class RuleCases
         Leads("MEA003", "/examinations/1/diameters/0/readingsMm", "[11.0]", "/examinations/1/diameters/0"),
         new("MEA004", "no tolerance", ["/examinations/1/diameters"], Without("/limits/1/diameterTolerancePercent")),
         new("MEA004", "no nominal diameter", ["/examinations/1/diameters"], Without("/limits/1/nominalDiameterMm")),
+        Leads("MEA005", "/examinations/1/diameters", Profile((50, "11.9, 11.9"), (190, "12.1, 12.1"), (250, "11.9, 11.9")), "/examinations/1/diameters/1"),
+        Leads("MEA006", "/examinations/1/diameters", Profile((50, "11.0, 11.0"), (120, "11.0, 11.0"), (190, "10.4, 10.4"), (250, "11.0, 11.0")), "/examinations/1/diameters/2"),
+        Leads("MEA006", "/examinations/1/diameters", Profile((50, "11.0, 11.0"), (120, "10.8, 10.8"), (190, "10.8, 10.8"), (250, "11.0, 11.0"), (300, "11.0, 11.0")), "/examinations/1/diameters"),
+        new("MEA007", "it has thinned from examination to examination", ["/examinations/1/diameters"], RuleCase.All(
+            With("/items/1/firstUsed", "\"2025-03-10\""), With("/renewals/0/doneOn", "\"2025-03-09\""), With("/examinations/1/diameters", Profile((50, "10.4, 10.4"))),
+            Thinner("2025-05-12", "10.7"), Thinner("2025-08-12", "10.6"), Thinner("2025-11-12", "10.5"))),
+        new("MEA008", "another place was measured before", ["/examinations/1/diameters"], RuleCase.All(
+            With("/examinations/1/diameters", Profile((60, "11.0, 11.0"))), Thinner("2025-11-12", "11.0"))),
     ];
 
     private static RuleCase[] Renewals =>
@@ -291,6 +299,15 @@ internal static class RuleCases
     {
         e.AsObject().Remove("diameters");
         (e["examinedOn"], e["conclusion"]) = (on, "withdraw");
+    });
+
+    private static string Profile(params (int Position, string Readings)[] stations) =>
+        $"[{string.Join(", ", stations.Select(s => $$"""{ "positionMm": {{s.Position}}, "readingsMm": [{{s.Readings}}] }"""))}]";
+
+    private static Action<System.Text.Json.Nodes.JsonNode> Thinner(string on, string reading) => WithCopy("/examinations", 1, e =>
+    {
+        e["examinedOn"] = on;
+        e["diameters"] = System.Text.Json.Nodes.JsonNode.Parse(Profile((50, $"{reading}, {reading}")));
     });
 
     private static Action<System.Text.Json.Nodes.JsonNode> Withdrawn => With("/examinations/2/conclusion", "\"withdraw\"");

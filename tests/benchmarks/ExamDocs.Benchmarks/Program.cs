@@ -25,6 +25,11 @@ Compare("read, check and determine 1,240 items", 5,
     () => { var r = JsonRecordReader.Read(json, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); },
     () => { using var d = JsonDocument.Parse(json); }, "JsonDocument.Parse alone");
 
+var unmeasured = Repeat(WithoutDiameters(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject()), times: 20);
+Compare("the same, against itself without measurements", 9,
+    () => { var r = JsonRecordReader.Read(json, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); },
+    () => { var r = JsonRecordReader.Read(unmeasured, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); }, "the same record with every diameter taken out");
+
 var workbook = File.ReadAllBytes(Path.Combine(examples, "visit.xlsx"));
 Compare("read the example workbook", 20,
     () => WorkbookRecordReader.Read(new MemoryStream(workbook), "visit.xlsx"),
@@ -63,6 +68,13 @@ async Task ComparePrintingAsync()
         await to.SetContentAsync(page);
         await to.PdfDataAsync(new PdfOptions { PreferCSSPageSize = true, PrintBackground = true });
     }
+}
+
+static JsonObject WithoutDiameters(JsonObject record)
+{
+    foreach (var examination in record["examinations"]!.AsArray())
+        examination!.AsObject().Remove("diameters");
+    return record;
 }
 
 static void Compare(string what, int times, Action ours, Action peer, string name)

@@ -1,0 +1,50 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Measurement;
+
+/// <summary>
+/// Where the diameters of an item are heading over its examinations. What it projects is a proposal: it binds nobody
+/// until the examiner enters it among the defects, and it changes no outcome.
+/// </summary>
+public sealed class DiameterTrend
+{
+    /// <summary>With fewer earlier examinations nothing is projected.</summary>
+    public const int LeastEarlier = 3;
+
+    /// <summary>Of more days than this only the latest count, so that no record makes the reckoning endless.</summary>
+    private const int MostDays = 500;
+
+    private DiameterTrend(TrendSeries smallest, TrendSeries largest, MakersLimits? limits) =>
+        (Smallest, Largest, Limits) = (smallest, largest, limits);
+
+    /// <summary>The smallest station mean of each examination.</summary>
+    public TrendSeries Smallest { get; }
+
+    /// <summary>The largest station mean of each examination.</summary>
+    public TrendSeries Largest { get; }
+
+    /// <summary>Where the limits come from; null where none are recorded.</summary>
+    public MakersLimits? Limits { get; }
+
+    /// <summary>The series that reaches its limit first; null where neither is projected to.</summary>
+    public TrendSeries? Governing => new[] { Smallest, Largest }.Where(s => s.Reaches is not null).MinBy(s => s.Reaches);
+
+    /// <summary>The proposed time by which it could become a danger; null where nothing approaches a limit.</summary>
+    public LocalDate? Proposed => Governing?.Reaches;
+
+    /// <summary>Null where there are fewer than three earlier days with diameters, or none now.</summary>
+    /// <param name="profiles">Every profile of the item with its day, in any order; the latest day is the one examined now.</param>
+    /// <param name="limits">The maker's limits that apply.</param>
+    public static DiameterTrend? Of(IEnumerable<DatedProfile> profiles, MakersLimits? limits)
+    {
+        var days = profiles.SelectMany(p => p.Stations.Select(StationMean.Of).OfType<StationMean>().Select(m => new TrendPoint(p.On, m.Millimetres)))
+            .GroupBy(p => p.On).OrderBy(day => day.Key).TakeLast(MostDays).ToList();
+        if (days.Count <= LeastEarlier)
+            return null;
+        var band = limits is null ? null : DiameterBand.Of(limits);
+        var smallest = TrendSeries.Of([.. days.Select(d => new TrendPoint(d.Key, d.Min(p => p.Mm)))], isSmallest: true, band?.Least);
+        var largest = TrendSeries.Of([.. days.Select(d => new TrendPoint(d.Key, d.Max(p => p.Mm)))], isSmallest: false, band?.Most);
+        return smallest is null || largest is null ? null : new DiameterTrend(smallest, largest, limits);
+    }
+}

@@ -1,0 +1,43 @@
+using ExamDocs.Core.Cases;
+using NodaTime;
+
+namespace ExamDocs.Core.Measurement;
+
+/// <summary>
+/// A sentence for the case that an examiner argues, without a full stop, with what it rests on.
+/// </summary>
+/// <param name="Text">Begins with a small letter.</param>
+/// <param name="Source">The publication, the maker's document, or the words common practice, no source.</param>
+public sealed record MeasurementSentence(string Text, string Source);
+
+/// <summary>Everything reckoned from the diameters of one item, once.</summary>
+public sealed class MeasurementAnalysis
+{
+    private MeasurementAnalysis(MeasuredProfile profile, DiameterTrend? trend, LocalDate? endOfService) =>
+        (Profile, Trend, Sentences) = (profile, trend, [.. ProfileSentences.Of(profile), .. TrendSentences.Of(trend, endOfService)]);
+
+    public MeasuredProfile Profile { get; }
+
+    /// <summary>Null with fewer than three earlier days on which diameters were measured.</summary>
+    public DiameterTrend? Trend { get; }
+
+    /// <summary>In the order in which an examiner argues: what was measured, the limits, the rope against itself, then, ahead.</summary>
+    public IReadOnlyList<MeasurementSentence> Sentences { get; }
+
+    /// <summary>Null where the deciding examination has no diameters.</summary>
+    internal static MeasurementAnalysis? Of(ItemCase item)
+    {
+        if (item.Examination is not { Examination.Diameters: { Count: > 0 } stations })
+            return null;
+        var limits = item.Limits.Applying;
+        var earlier = Dated(item.Earlier).Where(p => item.ExaminedOn is null || p.On < item.ExaminedOn).ToList();
+        var profile = MeasuredProfile.Of(stations, limits, earlier.MinBy(p => p.On));
+        return profile is null
+            ? null
+            : new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(Dated(item.Deciding)), limits), item.Life.End);
+    }
+
+    private static IEnumerable<DatedProfile> Dated(IEnumerable<ExaminationCase> examinations) =>
+        examinations.Where(e => e.On is not null && e.Examination.Diameters.Any(s => StationMean.Of(s) is not null))
+            .Select(e => new DatedProfile(e.On!.Value, e.Examination.Diameters));
+}

@@ -1,0 +1,25 @@
+namespace ExamDocs.Core.Measurement;
+
+/// <summary>
+/// The stations of the middle half of the length, where the hardware runs, against those of the two outer quarters:
+/// by position alone, since where a rope wears is not recorded (common practice, no source).
+/// </summary>
+/// <param name="MiddleMm">Mean of the means of the middle half, both its ends inclusive; millimetres.</param>
+/// <param name="EndsMm">Mean of the means of the outer quarters, millimetres.</param>
+public sealed record MiddleAgainstEnds(double MiddleMm, double EndsMm)
+{
+    /// <summary>Millimetres; below nought where the middle is thinner.</summary>
+    public double DifferenceMm => MiddleMm - EndsMm;
+
+    /// <summary>Null where one of the two has no station.</summary>
+    /// <param name="inOrder">Stations with a mean, by position.</param>
+    internal static MiddleAgainstEnds? Of(IReadOnlyList<ProfileStation> inOrder)
+    {
+        if (inOrder.Count < 3)
+            return null;
+        var (from, to) = (inOrder[0].PositionMm!.Value, inOrder[^1].PositionMm!.Value);
+        var quarter = (to - from) / 4;
+        var parts = inOrder.ToLookup(s => s.PositionMm >= from + quarter && s.PositionMm <= to - quarter, s => s.MeanMm!.Value);
+        return parts.Contains(true) && parts.Contains(false) ? new MiddleAgainstEnds(parts[true].Average(), parts[false].Average()) : null;
+    }
+}

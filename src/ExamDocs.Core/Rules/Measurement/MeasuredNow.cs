@@ -1,0 +1,16 @@
+using System.Globalization;
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Measurement;
+
+namespace ExamDocs.Core.Rules.Measurement;
+
+/// <summary>The analysis of an item, for rules that look at its examination.</summary>
+internal static class MeasuredNow
+{
+    /// <summary>Null where the diameters of this examination are not those that were analysed.</summary>
+    public static MeasurementAnalysis? Of(ExaminationCase examination) =>
+        ReferenceEquals(examination.Item?.Examination, examination) ? examination.Item.Measured : null;
+
+    /// <summary>Where the station stands below its examination.</summary>
+    public static string Member(ProfileStation station) => string.Create(CultureInfo.InvariantCulture, $"/diameters/{station.Index}");
+}

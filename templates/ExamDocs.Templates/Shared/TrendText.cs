@@ -1,0 +1,36 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Measurement;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.Shared;
+
+/// <summary>What stands in words under the plot of a trend.</summary>
+public static class TrendText
+{
+    private const double DaysOfYear = 365.25;
+
+    /// <summary>What the plot shows, and where its limits come from.</summary>
+    public static string Caption(DiameterTrend trend)
+    {
+        var source = trend.Limits?.Source;
+        return trend.Smallest.LimitMm is { } least && trend.Largest.LimitMm is { } most
+            ? English.Report.TrendLimits(Printed.Millimetres(least), Printed.Millimetres(most), English.Report.Document(source?.Title, source?.Revision, source?.Page))
+            : English.Report.TrendWithoutLimits;
+    }
+
+    /// <summary>The proposal with how it came about, or that there is none; empty where there is no trend.</summary>
+    public static string Proposal(DeterminedItem item) => item.Trend switch
+    {
+        null => "",
+        { Governing: { LimitMm: { } limit } series } => Proposal(series, limit) + (item.EndOfService < series.Reaches ? English.Report.AfterService(item.EndOfService) : ""),
+        { Smallest.LimitMm: null } => English.Report.NothingProjected,
+        _ => English.Report.NoApproach,
+    };
+
+    private static string Proposal(TrendSeries series, decimal limit)
+    {
+        var perYear = (decimal)Math.Round(Math.Abs(series.Line.Slope) * DaysOfYear, 2);
+        return English.Report.Proposal(
+            series.Reaches, series.IsSmallest, Printed.Millimetres(perYear), Printed.Millimetres(limit), series.ByBand, series.ByLine);
+    }
+}
