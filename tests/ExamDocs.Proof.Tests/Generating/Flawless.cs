@@ -25,6 +25,19 @@ internal static class Flawless
         return draft;
     }
 
+    /// <summary>Many items that lift, of any category or of one.</summary>
+    public static Draft Many(Dice dice, int count, string? category = null)
+    {
+        var on = new DateOnly(2024, 1, 1).AddDays(dice.Below(1200));
+        var draft = new Draft { Record = Empty(on, "gb-loler"), On = on, AsOf = on.AddDays(3) };
+        for (var index = 0; index < count; index++)
+        {
+            AddItem(draft, dice, index, true, category);
+        }
+
+        return draft;
+    }
+
     public static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     public static JsonObject Examination(string item, Kind kind, Dice dice) => new()
@@ -64,9 +77,9 @@ internal static class Flawless
         return person;
     }
 
-    private static void AddItem(Draft draft, Dice dice, int index, bool lifting)
+    private static void AddItem(Draft draft, Dice dice, int index, bool lifting, string? only = null)
     {
-        var category = lifting ? dice.Of(Categories) : dice.One("helmet", dice.Of(Categories));
+        var category = only is not null ? only : lifting ? dice.Of(Categories) : dice.One("helmet", dice.Of(Categories));
         var made = draft.On.AddDays(-dice.Between(400, 1400));
         var used = made.AddDays(dice.Between(20, 200));
         JsonObject item = new()
@@ -77,7 +90,7 @@ internal static class Flawless
             ["lastExamined"] = Text(draft.On.AddDays(-150)), ["status"] = "in-use",
             ["purpose"] = lifting && category != "helmet" ? dice.One("lifts-persons", "accessory", "other", "lifts-persons") : "fall-arrest-only",
         };
-        if (index > 0 && dice.Chance(60))
+        if (index > 0 && only is null && dice.Chance(60))
         {
             item["fittedTo"] = $"K-{dice.Below(index)}";
         }

@@ -30,7 +30,7 @@ internal static class Errors
     public static bool OfExamination(Kit kit, JsonElement examination, JsonElement record) =>
         !IsWord(examination, "conclusion", ["fit", "withdraw"]) || !IsWord(examination, "basis", Bases)
         || !IsWord(examination, "regime", Regimes) || Lacks(examination, "conclusion", "basis", "examiner")
-        || HasUnknownMember(examination)
+        || HasUnknownMember(examination) || examination.List("observations").Count == 0
         || !(examination.Member("nextBy") is null || examination.Day("nextBy") is null || examination.Day("nextBy") > kit.On)
         || examination.List("defects").Any(IsPoorDefect)
         || HasPoorAnswer(examination.List("observations"), kit.Kind)
