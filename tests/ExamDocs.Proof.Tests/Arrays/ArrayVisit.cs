@@ -40,17 +40,37 @@ internal static class ArrayVisit
         (examination["observations"], examination["defects"]) = (observations, defects);
     }
 
-    /// <summary>The outcome of a row in one look, for the arrays too large to go through text.</summary>
+    /// <summary>The outcome and the reasons of a row in one look, for the arrays too large to go through text.</summary>
     public static string Expected(Kind kind, int[] row)
     {
         var answered = kind.Criteria.Values.Zip(row, (criterion, level) => (Criterion: criterion, State: Levels[level])).ToList();
-        if (answered.Exists(a => a.State == "doubt" || (a.State == "defect" && a.Criterion.Class == "decisive")))
+        SortedSet<string> codes = new(StringComparer.Ordinal);
+        foreach (var (criterion, state) in answered)
         {
-            return "withdraw";
+            codes.UnionWith(Of(criterion, state));
         }
 
-        return answered.Exists(a => a.Criterion.Required && (a.State is "" or "not-examined"))
-            || answered.Exists(a => a.State != "" && !FoundRules.Allows(a.Criterion, a.State)) ? "undetermined"
-            : answered.Exists(a => a.State == "defect") ? "fit-until" : "fit";
+        if (codes.Overlaps(["W1", "W2", "U2"]) || answered.TrueForAll(a => a.State == ""))
+        {
+            codes.Add("U3");
+        }
+
+        if (codes.Count == 0 && answered.Exists(a => a.State == "defect"))
+        {
+            codes.Add("D1");
+        }
+
+        return $"{Outcome(codes)} {string.Join(' ', codes)}";
     }
+
+    private static IEnumerable<string> Of(Criterion criterion, string state) => state switch
+    {
+        "doubt" => ["W2"],
+        "defect" when criterion.Class == "decisive" => ["W1"],
+        "" or "not-examined" => criterion.Required ? ["U1"] : [],
+        _ => FoundRules.Allows(criterion, state) ? [] : ["U2"],
+    };
+
+    private static string Outcome(SortedSet<string> codes) =>
+        codes.Any(code => code[0] == 'W') ? "withdraw" : codes.Any(code => code[0] == 'U') ? "undetermined" : codes.Count > 0 ? "fit-until" : "fit";
 }
