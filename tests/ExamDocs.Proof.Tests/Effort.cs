@@ -5,9 +5,9 @@ internal static class Effort
 {
     private static readonly string Asked = Environment.GetEnvironmentVariable("EXAMDOCS_PROOF") ?? "";
 
-    public static bool Full => Asked == "full" || Number is not null;
+    public static bool Full => Asked == "full";
 
     private static int? Number => int.TryParse(Asked, out var number) ? number : null;
 
-    public static int Of(int little, int all) => Number ?? (Asked == "full" ? all : little);
+    public static int Of(int little, int all) => Number ?? (Full ? all : little);
 }
