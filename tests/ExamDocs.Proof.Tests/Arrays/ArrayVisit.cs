@@ -40,6 +40,10 @@ internal static class ArrayVisit
         (examination["observations"], examination["defects"]) = (observations, defects);
     }
 
+    /// <summary>The levels that leave an item in service, a defect entered as a later danger among them.</summary>
+    public static IReadOnlyList<int> Harmless(Criterion criterion) =>
+        [.. Enumerable.Range(0, Levels.Length).Where(level => !Of(criterion, Levels[level]).Any())];
+
     /// <summary>The outcome and the reasons of a row in one look, for the arrays too large to go through text.</summary>
     public static string Expected(Kind kind, int[] row)
     {
