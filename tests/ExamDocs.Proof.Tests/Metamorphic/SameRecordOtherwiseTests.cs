@@ -67,10 +67,13 @@ public sealed class SameRecordOtherwiseTests
 
     private static IEnumerable<string?> Differences(Draft draft, Draft other, Func<string, string> id)
     {
-        var before = Outcomes(draft).Select(item => id(item.Item.Id ?? "") + Text(item)).Order(StringComparer.Ordinal).ToList();
-        var after = Outcomes(other).Select(item => item.Item.Id + Text(item)).Order(StringComparer.Ordinal).ToList();
-        return before.Zip(after, (was, now) => was == now ? null : $"{was} became {now}");
+        var before = Outcomes(draft).Select(item => (Said: id(item.Item.Id ?? "") + Text(item), Errors(item))).OrderBy(i => i.Said, StringComparer.Ordinal);
+        var after = Outcomes(other).Select(item => (Said: item.Item.Id + Text(item), Errors(item))).OrderBy(i => i.Said, StringComparer.Ordinal);
+        return before.Zip(after, (was, now) => was.Said == now.Said ? null : $"{was} became {now}");
     }
+
+    private static string Errors(DeterminedItem item) =>
+        string.Join(' ', item.Findings.Where(f => f.Severity == Core.Findings.Severity.Error).Select(f => f.Code + f.Path));
 
     private static IReadOnlyList<DeterminedItem> Outcomes(Draft draft) => Compared.Programme(draft.Json(), draft.Store, draft.AsOf).Items;
 
