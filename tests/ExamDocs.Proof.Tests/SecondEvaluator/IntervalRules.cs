@@ -1,0 +1,55 @@
+using System.Text.Json;
+
+namespace ExamDocs.Proof.Tests.SecondEvaluator;
+
+/// <summary>When it is next to be examined, by regime, maker and examiner.</summary>
+internal static class IntervalRules
+{
+    public static DateOnly? Next(Kit kit, JsonElement examination, string? visitRegime)
+    {
+        var regime = examination.Text("regime") ?? visitRegime;
+        List<DateOnly?> days = [.. Months(regime, kit.Element, examination).Select(months => (DateOnly?)Days.AfterMonths(kit.On, months))];
+        if (regime == "fr")
+        {
+            days.Add(Days.AfterMonths(kit.On, 12).AddDays(-1));
+        }
+
+        if (kit.Limits?.Whole("intervalMonths") is { } maker)
+        {
+            days.Add(Days.AfterMonths(kit.On, maker));
+        }
+
+        days.Add(examination.Day("nextBy"));
+        return Days.Earliest(days);
+    }
+
+    private static IEnumerable<int> Months(string? regime, JsonElement item, JsonElement examination)
+    {
+        var purpose = item.Text("purpose");
+        var use = examination.Member("exposure")?.Text("use") ?? "";
+        IEnumerable<int> own = regime switch
+        {
+            "gb-loler" or "ni-loler" => [purpose == "other" ? 12 : 6],
+            "gb-wah" => [use.Contains("arduous", StringComparison.OrdinalIgnoreCase) ? 3 : 6],
+            "eu-en365" or "de" => [12],
+            "au-nz" or "us" => [6],
+            "fr" when purpose == "lifts-persons" => French(use),
+            _ => [],
+        };
+        var scheme = examination.Text("basis") == "scheme" ? examination.Member("scheme")?.Whole("months") : null;
+        return own.Concat(scheme is { } months ? [months] : []).Concat(examination.Text("basis") == "six-month" ? [6] : []);
+    }
+
+    private static IEnumerable<int> French(string use)
+    {
+        if (use.Contains("hand-powered", StringComparison.OrdinalIgnoreCase))
+        {
+            yield return 3;
+        }
+
+        if (use.Contains("power-driven", StringComparison.OrdinalIgnoreCase))
+        {
+            yield return 6;
+        }
+    }
+}
