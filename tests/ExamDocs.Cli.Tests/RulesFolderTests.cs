@@ -20,7 +20,7 @@ public sealed class RulesFolderTests : IDisposable
 
         Assert.Equal(0, with.ExitCode);
         Assert.Contains(" 2027-03-03 ", with.Out, StringComparison.Ordinal);
-        Assert.Contains("note PAR033: fenmark-climbing: The amendment", with.Err, StringComparison.Ordinal);
+        Assert.Contains("note PAR033: COR-11: fenmark-climbing: The amendment", with.Err, StringComparison.Ordinal);
         Assert.Equal(1, without.ExitCode);
         Assert.Contains("error PAR026", without.Err, StringComparison.Ordinal);
         Assert.Contains("UNDETERMINED", without.Out, StringComparison.Ordinal);

@@ -109,7 +109,7 @@ public static class Determine
             EndOfService = item.Life.End,
             ServiceLife = item.Life.Sentence,
             Reasons = reasons,
-            CaseForService = Ledger.Of(item, reasons, verdict.Findings),
+            CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
             NeverReleasable = verdict.NeverReleasable,

@@ -14,6 +14,8 @@ namespace ExamDocs.Core.Determination;
 /// </summary>
 public sealed class DeterminedItem
 {
+    private readonly Lazy<IReadOnlyList<LedgerEntry>> _caseForService;
+
     internal DeterminedItem(ItemFacts facts)
     {
         Item = facts.Item;
@@ -30,7 +32,7 @@ public sealed class DeterminedItem
         NextExaminationBy = facts.NextExaminationBy;
         EndOfService = facts.EndOfService;
         ServiceLife = facts.ServiceLife;
-        CaseForService = facts.CaseForService;
+        _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(facts.CaseForService);
         Reasons = facts.Reasons;
         Findings = facts.Findings;
         Parts = facts.Parts;
@@ -84,7 +86,7 @@ public sealed class DeterminedItem
     public IReadOnlyList<Reason> Reasons { get; }
 
     /// <summary>The evidence for and against keeping it in service, in the order an examiner argues.</summary>
-    public IReadOnlyList<LedgerEntry> CaseForService { get; }
+    public IReadOnlyList<LedgerEntry> CaseForService => _caseForService.Value;
 
     /// <summary>Findings that reach this item.</summary>
     public IReadOnlyList<Finding> Findings { get; }
@@ -172,7 +174,8 @@ internal sealed record ItemFacts
 
     public IReadOnlyList<Reason> Reasons { get; init; } = [];
 
-    public IReadOnlyList<LedgerEntry> CaseForService { get; init; } = [];
+    /// <summary>Set out only when it is asked for.</summary>
+    public Func<IReadOnlyList<LedgerEntry>> CaseForService { get; init; } = () => [];
 
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 

@@ -4,12 +4,16 @@ namespace ExamDocs.Core.Findings;
 public static class NearMiss
 {
     /// <summary>The closest word within two edits (a swap of neighbours counts as one); null where none is that close.</summary>
-    public static string? Of(string typed, IEnumerable<string> allowed) => allowed
-        .Select(word => (Word: word, Edits: Edits(typed.ToLowerInvariant(), word.ToLowerInvariant())))
-        .Where(x => x.Edits <= Math.Min(2, Math.Max(1, x.Word.Length / 3)))
-        .OrderBy(x => x.Edits)
-        .Select(x => x.Word)
-        .FirstOrDefault();
+    public static string? Of(string typed, IEnumerable<string> allowed) => AllOf(typed, allowed).FirstOrDefault();
+
+    /// <summary>Every word that is as close as the closest, in the order of their letters; none where none is that close.</summary>
+    public static IReadOnlyList<string> AllOf(string typed, IEnumerable<string> allowed)
+    {
+        var near = allowed.Distinct(StringComparer.Ordinal)
+            .Select(word => (Word: word, Edits: Edits(typed.ToLowerInvariant(), word.ToLowerInvariant())))
+            .Where(x => x.Edits <= Math.Min(2, Math.Max(1, x.Word.Length / 3))).ToList();
+        return near.Count == 0 ? [] : [.. near.Where(x => x.Edits == near.Min(n => n.Edits)).Select(x => x.Word).Order(StringComparer.Ordinal)];
+    }
 
     /// <summary>Optimal string alignment distance.</summary>
     private static int Edits(string a, string b)

@@ -134,4 +134,16 @@ public sealed class FindingScopeTests
         record["people"]!.AsArray().Add(second);
         return record;
     }
+
+    /// <summary>A part may be on either of two items whose ids are as near to the one typed: both are held, in whichever order they stand.</summary>
+    [Theory]
+    [InlineData("K-1", "K-3")]
+    [InlineData("K-3", "K-1")]
+    public void A_misspelt_whole_holds_every_item_that_it_may_have_meant(string first, string second)
+    {
+        var record = GoodRecord.Of((first, "harness", null), (second, "harness", null), ("BR", "rope-bridge", "K-2"));
+        var decided = Decided.From(record);
+
+        Assert.Equal(("U3", "U3"), (decided.Codes("K-1"), decided.Codes("K-3")));
+    }
 }

@@ -15,7 +15,7 @@ internal static class Flawless
             ? dice.One(new DateOnly(2024, 2, 29), new DateOnly(2025, 8, 31), new DateOnly(2025, 2, 28), new DateOnly(2026, 12, 31), new DateOnly(2024, 8, 30))
             : new DateOnly(2024, 1, 1).AddDays(dice.Below(1200));
         var lifting = !dice.Chance(20);
-        var draft = new Draft { Record = Empty(on, lifting ? "gb-loler" : "gb-wah"), On = on, AsOf = on.AddDays(3) };
+        var draft = new Draft { Record = Empty(on, lifting ? dice.One("gb-loler", "gb-loler", "ni-loler", "eu-en365", "de", "fr", "fr", "au-nz", "us") : "gb-wah"), On = on, AsOf = on.AddDays(3) };
         var count = dice.Between(1, 5);
         for (var index = 0; index < count; index++)
         {
@@ -101,6 +101,11 @@ internal static class Flawless
         if (category == "helmet" && lifting)
         {
             examination["regime"] = "gb-wah";
+        }
+
+        if (dice.Chance(20))
+        {
+            examination["exposure"] = new JsonObject { ["use"] = dice.One("daily", "arduous, in sandy ground", "Arduous", "hand-powered winch", "power-driven winch") };
         }
 
         Base(dice, item, examination);

@@ -10,7 +10,7 @@ internal sealed class OpenHolds(JsonElement record, IReadOnlyList<PastHold> stor
 
     public bool Any(Kit kit) =>
         kit.Earlier.Any(earlier => IsOpen(kit, earlier.Examination, earlier.On))
-        || store.Any(hold => hold.Item == kit.Id && hold.On < kit.On && IsOpen(hold));
+        || store.Any(hold => hold.Item == kit.Id && hold.On < kit.On && IsOpen(kit, hold));
 
     private bool IsOpen(Kit kit, JsonElement examination, DateOnly on)
     {
@@ -20,9 +20,9 @@ internal sealed class OpenHolds(JsonElement record, IReadOnlyList<PastHold> stor
             && !store.Any(hold => hold.Item == kit.Id && hold.On != on && hold.Document == release.Text("document"))));
     }
 
-    private bool IsOpen(PastHold hold)
+    private bool IsOpen(Kit kit, PastHold hold)
     {
-        if (hold.Codes.Count > 0 && hold.Codes.All(code => code is "W8" or "W9") && IsRenewed(hold))
+        if (hold.Codes.Count > 0 && hold.Codes.All(code => code is "W8" or "W9") && IsRenewed(kit, hold))
         {
             return false;
         }
@@ -32,9 +32,9 @@ internal sealed class OpenHolds(JsonElement record, IReadOnlyList<PastHold> stor
     }
 
     /// <summary>Every part it rested on has since been taken off, or it has itself been taken off.</summary>
-    private bool IsRenewed(PastHold hold)
+    private bool IsRenewed(Kit kit, PastHold hold)
     {
-        var since = _renewals.Where(renewal => !(renewal.Day("doneOn") < hold.On)).ToList();
+        var since = _renewals.Where(renewal => renewal.Day("doneOn") >= hold.On && (kit.Examination is null || renewal.Day("doneOn") <= kit.On)).ToList();
         var parts = hold.Codes.Contains("W9") ? hold.Parts : [];
         return parts.All(part => since.Any(r => r.Text("item") == hold.Item && r.Text("removedPart") == part))
             && (parts.Count > 0 || since.Any(r => r.Text("item") == hold.Item || r.Text("removedPart") == hold.Item))

@@ -14,18 +14,22 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
         "Type the id of an item of this record.", "record format examdocs/1")) =>
         Each(v => References(v.Context)
             .Where(r => r.Id is not null && !v.Context.KnowsItem(r.Id))
-            .Select((r, n) => Missing(r, v.Context, compared: n < MostCompared)));
+            .SelectMany((r, n) => Missing(r, v.Context, compared: n < MostCompared)));
 
     /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    private static Fault Missing((string Path, string? Id, string? About, bool MayMean) reference, RecordContext context, bool compared)
+    /// <summary>One fault; where an item must be held that the id may have meant, one for each that is as near as the nearest.</summary>
+    private static IEnumerable<Fault> Missing((string Path, string? Id, string? About, bool MayMean) reference, RecordContext context, bool compared)
     {
         if (reference.Id is "")
-            return new Fault(reference.Path, "the row does not say of which item it is");
-        var near = compared ? NearMiss.Of(reference.Id!, context.ItemIds) : null;
-        return new Fault(reference.Path, $"there is no item '{reference.Id}' in this record",
-            near is null ? null : $"Did you mean '{near}'?", reference.About ?? (reference.MayMean ? near : null));
+            return [new Fault(reference.Path, "the row does not say of which item it is")];
+        var near = compared ? NearMiss.AllOf(reference.Id!, context.ItemIds) : [];
+        var message = $"there is no item '{reference.Id}' in this record";
+        var hint = near.Count == 0 ? null : $"Did you mean {string.Join(" or ", near.Select(id => $"'{id}'"))}?";
+        return reference.About is null && reference.MayMean && near.Count > 0
+            ? near.Select(id => new Fault(reference.Path, message, hint, id))
+            : [new Fault(reference.Path, message, hint, reference.About)];
     }
 
     /// <summary>
