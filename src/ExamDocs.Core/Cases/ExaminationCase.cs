@@ -46,13 +46,15 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     /// <summary>Whether it is the one that decides on its item, or one of several on the same last day.</summary>
     public bool Decides => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this));
 
-    public IEnumerable<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
-        Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)));
+    /// <summary>Looked up once: many rules go through them.</summary>
+    public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
+        field ??= [.. Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)))];
 
-    public IEnumerable<(Defect Defect, string Path)> Defects => Examination.Defects.Select((d, i) => (d, At("defects", i)));
+    public IReadOnlyList<(Defect Defect, string Path)> Defects =>
+        field ??= [.. Examination.Defects.Select((d, i) => (d, At("defects", i)))];
 
-    public IEnumerable<(DiameterStation Station, string Path)> Stations =>
-        Examination.Diameters.Select((s, i) => (s, At("diameters", i)));
+    public IReadOnlyList<(DiameterStation Station, string Path)> Stations =>
+        field ??= [.. Examination.Diameters.Select((s, i) => (s, At("diameters", i)))];
 
     /// <summary>It says, or may say, something against the item.</summary>
     public bool IsAdverse => Examination.Conclusion is Conclusion.Withdraw || Examination.Defects.Count > 0

@@ -22,7 +22,7 @@ public sealed class ItemCase : ICase
     {
         (Context, Item, Path) = (context, item, path);
         Category = context.Rules.FindCategory(item.Category);
-        Limits = LimitsMatch.For(item, context.Limits);
+        Limits = LimitsMatch.For(item, context.LimitsIndex);
         Life = ServiceLife.Of(item, [.. Limits.All.Select(l => l.Row)], [.. own.Select(e => e.EventInService).OfType<EventInService>()]);
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
         Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Service;
 using NodaTime;
 
 namespace ExamDocs.Core.Cases;
@@ -22,6 +23,7 @@ public sealed class RecordContext
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
         Limits = Rows(record.Limits, "limits", _ => null);
+        LimitsIndex = new LimitsIndex(Limits);
         Examinations = [.. record.Examinations.Select((e, i) => new ExaminationCase(this, e, At("examinations", i)))];
         _examinations = Examinations.Where(e => e.ItemId is not null).ToLookup(e => e.ItemId!, StringComparer.Ordinal);
         Items = [.. record.Items.Select((item, i) => new ItemCase(this, item, At("items", i)))];
@@ -55,6 +57,8 @@ public sealed class RecordContext
     public IReadOnlyList<RowCase<Person>> People { get; }
 
     public IReadOnlyList<RowCase<MakersLimits>> Limits { get; }
+
+    internal LimitsIndex LimitsIndex { get; }
 
     public IReadOnlyList<ItemCase> Items { get; }
 

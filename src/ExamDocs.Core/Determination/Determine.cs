@@ -119,9 +119,8 @@ public static class Determine
 
     private static IReadOnlyList<Reason> Ordered(Verdict verdict)
     {
-        var order = OutcomeRules.All.Select(r => r.Code).ToList();
         var until = verdict.Outcome is Outcome.FitUntil ? verdict.Until.Select(u => u.Reason) : [];
         return [.. verdict.Withdraw.Concat(verdict.Undetermined).Concat(until)
-            .OrderBy(r => order.IndexOf(r.Code))];
+            .OrderBy(r => OutcomeRules.PlaceOf(r.Code))];
     }
 }

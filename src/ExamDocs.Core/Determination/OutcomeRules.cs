@@ -45,4 +45,9 @@ public static class OutcomeRules
 
     public static IReadOnlyList<OutcomeRuleInfo> All { get; } =
         [.. OfExamination.Cast<IOutcomeRule>().Concat(Withdrawing).Concat(Undetermining).Concat(Limiting).Select(r => r.Info)];
+
+    private static readonly Dictionary<string, int> Places = All.Select((rule, at) => (rule.Code, at)).ToDictionary(r => r.Code, r => r.at, StringComparer.Ordinal);
+
+    /// <summary>The place of a rule in the order in which reasons are given.</summary>
+    internal static int PlaceOf(string code) => Places[code];
 }

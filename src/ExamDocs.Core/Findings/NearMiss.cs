@@ -4,7 +4,8 @@ namespace ExamDocs.Core.Findings;
 public static class NearMiss
 {
     /// <summary>The closest word within two edits (a swap of neighbours counts as one); null where none is that close.</summary>
-    public static string? Of(string typed, IEnumerable<string> allowed) => AllOf(typed, allowed).FirstOrDefault();
+    public static string? Of(string typed, IEnumerable<string> allowed) =>
+        AllOf(typed, allowed) is [var nearest, ..] ? nearest : null;
 
     /// <summary>Every word that is as close as the closest, in the order of their letters; none where none is that close.</summary>
     public static IReadOnlyList<string> AllOf(string typed, IEnumerable<string> allowed)

@@ -25,23 +25,11 @@ public sealed class LimitsMatch
     /// </summary>
     public IReadOnlyList<RowCase<MakersLimits>> Touching { get; }
 
-    internal static LimitsMatch For(Item item, IReadOnlyList<RowCase<MakersLimits>> limits)
+    internal static LimitsMatch For(Item item, LimitsIndex limits)
     {
-        var matching = limits.Where(l => Same(l.Row.Maker, item.Maker) && Same(l.Row.Model, item.Model)
-            && (l.Row.PartNumber is null || Same(l.Row.PartNumber, item.PartNumber))).ToList();
+        var matching = limits.Of(item);
         var byPart = matching.Where(l => l.Row.PartNumber is not null).ToList();
         var applying = byPart.Count > 0 ? byPart : matching;
-        var incomplete = limits.Where(l => (l.Row.Maker is null || l.Row.Model is null)
-            && CouldBe(l.Row.Maker, item.Maker) && CouldBe(l.Row.Model, item.Model) && CouldBe(l.Row.PartNumber, item.PartNumber));
-        return new LimitsMatch(applying, [.. applying, .. incomplete]);
+        return new LimitsMatch(applying, [.. applying, .. limits.Incomplete(item)]);
     }
-
-    private static bool CouldBe(string? stated, string? actual) => stated is null || actual is null || Same(stated, actual);
-
-    private static bool Same(string? one, string? other) =>
-        one is not null && other is not null && (string.Equals(one, other, StringComparison.OrdinalIgnoreCase)
-        || string.Equals(Fold(one), Fold(other), StringComparison.OrdinalIgnoreCase));
-
-    private static string Fold(string text) =>
-        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 }

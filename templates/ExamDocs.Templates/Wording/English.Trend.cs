@@ -9,7 +9,7 @@ public static partial class English
     {
         public const string TrendHeading = "diameter from examination to examination";
 
-        public const string TrendLegend = "Dots: the smallest station mean of each examination; squares: the largest. Solid line: least squares, shaded with its 95 % prediction band (Student's t). Long dashes: Theil-Sen line (Sen 1968), its slope the median of the slopes between all pairs, its intercept the median of y − slope × x.";
+        public const string TrendLegend = "Dots: the smallest station mean of each examination; squares: the largest. Solid line: least squares, shaded with its 95 % prediction band (Student's t). Long dashes: Theil-Sen line (Sen 1968), its slope the median of the slopes between all pairs, its intercept the median of y less slope × x.";
 
         public const string TrendWithoutLimits = "No maker's nominal diameter with a tolerance is recorded: no limit is drawn.";
 
