@@ -1,5 +1,6 @@
 using ExamDocs.Core;
 using ExamDocs.Intake;
+using ExamDocs.Intake.Csv;
 using ExamDocs.Intake.Json;
 using ExamDocs.Intake.Workbook;
 
@@ -8,13 +9,21 @@ namespace ExamDocs.UseCases;
 /// <summary>Reads a record from a file, whatever kind of file it is.</summary>
 public static class ReadInput
 {
-    /// <param name="path">A JSON file or a workbook.</param>
+    /// <summary>As many as a workbook may have sheets.</summary>
+    private const int MostFiles = 200;
+
+    /// <param name="path">A JSON file, a workbook, a file of separated values, or a folder of such files.</param>
     /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
     public static ReadResult From(string path, KnownRules? rules = null)
     {
         try
         {
+            if (Directory.Exists(path))
+                return FromFolder(path, rules);
             using var stream = File.OpenRead(path);
+            if (IsCsv(path))
+                return stream.Length > CsvRecordReader.MostBytes ? Refuse(path, "the file is larger than 32 MiB")
+                    : CsvRecordReader.Read([new CsvFile(Path.GetFileName(path), Whole(stream))], Path.GetDirectoryName(path) ?? "", rules);
             return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase)
                 ? WorkbookRecordReader.Read(stream, path, rules)
                 : FromJson(stream, path);
@@ -22,7 +31,7 @@ public static class ReadInput
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return Refuse(path, e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file"
-                : Directory.Exists(path) ? "it is a folder, not a file" : "the file cannot be opened: " + e.Message);
+                : "the file cannot be opened: " + e.Message);
         }
     }
 
@@ -30,11 +39,29 @@ public static class ReadInput
     {
         if (stream.Length > JsonRecordReader.MaxBytes)
             return Refuse(path, "the file is larger than 64 MiB");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
+        var bytes = Whole(stream);
         return bytes is [(byte)'P', (byte)'K', ..]
             ? Refuse(path, "the file is a workbook or an archive; give a workbook the ending .xlsx")
             : JsonRecordReader.Read(bytes, path);
+    }
+
+    private static ReadResult FromFolder(string folder, KnownRules? rules)
+    {
+        var files = Directory.EnumerateFiles(folder).Where(IsCsv).Order(StringComparer.Ordinal).Take(MostFiles + 1).Select(f => new FileInfo(f)).ToList();
+        if (files.Count == 0)
+            return Refuse(folder, "there is no .csv file in the folder; give workbooks and JSON files one by one");
+        return files.Count > MostFiles ? Refuse(folder, "there are more than 200 .csv files in the folder")
+            : files.Sum(f => f.Length) > CsvRecordReader.MostBytes ? Refuse(folder, "the files are larger than 32 MiB together")
+            : CsvRecordReader.Read([.. files.Select(f => new CsvFile(f.Name, File.ReadAllBytes(f.FullName)))], folder, rules);
+    }
+
+    private static bool IsCsv(string path) => Path.GetExtension(path).ToLowerInvariant() is ".csv" or ".tsv";
+
+    private static byte[] Whole(FileStream stream)
+    {
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
     }
 
     private static ReadResult Refuse(string path, string why) =>

@@ -8,6 +8,8 @@ public sealed class SourceMap
 {
     private readonly IReadOnlyDictionary<string, string> _cells;
 
+    private string _within = "!";
+
     private SourceMap(string file, IReadOnlyDictionary<string, string> cells, bool pointers) =>
         (File, _cells, IsJson) = (file, cells, pointers);
 
@@ -21,6 +23,11 @@ public sealed class SourceMap
     /// <param name="cells">Pointer to place within the workbook, for example <c>/items/3/serial</c> to <c>Sheet!F12</c>.</param>
     public static SourceMap ForWorkbook(string file, IReadOnlyDictionary<string, string> cells) => new(file, cells, false);
 
+    /// <param name="folder">The folder as the user gave it; empty for the current one.</param>
+    /// <param name="cells">Pointer to file and cell, for example <c>/items/3/serial</c> to <c>People.csv!F12</c>.</param>
+    public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells) =>
+        new(folder, cells, false) { _within = folder.Length == 0 || folder.EndsWith('/') ? "" : "/" };
+
     /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
     public string Locate(string pointer)
     {
@@ -29,7 +36,7 @@ public sealed class SourceMap
         for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
         {
             if (_cells.TryGetValue(at, out var cell))
-                return $"{File}!{cell}";
+                return $"{File}{_within}{cell}";
         }
         return File;
     }

@@ -1,0 +1,18 @@
+using ExamDocs.Core.Findings;
+
+namespace ExamDocs.Intake.Csv;
+
+/// <summary>What only files of separated values can have wrong with them; the rest is found as in any other input.</summary>
+public static class CsvFindings
+{
+    public static readonly RuleInfo ReadAs = new("INT040", Severity.Note, "A file of separated values was read as it seems to have been written",
+        "Such a file says neither how its letters are encoded nor what separates its values; taken wrongly, names and numbers come out wrong.",
+        "Look at the letters outside English; where they are wrong, save the file again as UTF-8.", "RFC 4180; Unicode Standard, byte order mark");
+
+    public static readonly RuleInfo UnknownFile = new("INT041", Severity.Error, "Every file of the folder is a sheet that is known",
+        "What stands in an unknown file is not read, and an answer or a danger may stand there.",
+        "Name the file as the sheet of the capture workbook, for example Rope bridges.csv, or take it out of the folder.",
+        "capture workbook, sheet \"How to fill this in\"");
+
+    public static IReadOnlyList<RuleInfo> All { get; } = [ReadAs, UnknownFile];
+}

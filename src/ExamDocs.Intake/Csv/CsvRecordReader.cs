@@ -1,0 +1,85 @@
+using ExamDocs.Core;
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Reading;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Csv;
+
+/// <summary>One file of separated values.</summary>
+/// <param name="Name">Its name without a folder: it tells which sheet it stands for, and findings give it.</param>
+/// <param name="Bytes">What it holds.</param>
+public sealed record CsvFile(string Name, byte[] Bytes);
+
+/// <summary>
+/// Reads a record from files of separated values, each a sheet of the capture workbook: the same data as in a workbook
+/// give the same record.
+/// </summary>
+public static class CsvRecordReader
+{
+    /// <summary>Bytes of all files together, inclusive; no recorded visit is longer.</summary>
+    public const int MostBytes = WorkbookLimits.FileBytes;
+
+    /// <param name="files">In any order.</param>
+    /// <param name="folder">The folder they are in, as the user gave it; empty for the current one.</param>
+    /// <param name="rules">The categories there may be sheets of; left out, those built in.</param>
+    /// <returns>Never throws for what the files hold.</returns>
+    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null)
+    {
+        var notes = new ReadingNotes();
+        try
+        {
+            var root = ReadSheets(files, rules ?? KnownRules.BuiltIn, notes);
+            var (record, findings) = RecordBinder.Bind(root);
+            return new ReadResult(record, [.. notes.Findings, .. findings], SourceMap.ForFolder(folder, notes.Cells), null);
+        }
+        catch (UnreadableWorkbookException e)
+        {
+            return new ReadResult(null, [], SourceMap.ForFolder(folder, notes.Cells), e.Message);
+        }
+    }
+
+    private static ObjectNode ReadSheets(IReadOnlyList<CsvFile> files, KnownRules rules, ReadingNotes notes)
+    {
+        if (files.Sum(f => (long)f.Bytes.Length) > MostBytes)
+            throw new UnreadableWorkbookException("The files are larger than 32 MiB together, which no recorded visit is.");
+        var budget = new ReadingBudget();
+        var reading = new SheetReading(notes, counts1904: false);
+        foreach (var sheet in files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().OrderBy(s => s.Shape?.Role))
+        {
+            if (sheet.Shape is { } shape)
+                reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows);
+            else
+                notes.Report(CsvFindings.UnknownFile, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
+                    $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for");
+        }
+        return reading.Finish();
+    }
+
+    /// <summary>Null for a file with nothing in it.</summary>
+    private static CsvSheet? Sheet(CsvFile file, KnownRules rules, ReadingBudget budget, ReadingNotes notes)
+    {
+        try
+        {
+            return Read(file, rules, budget, notes);
+        }
+        catch (UnreadableWorkbookException e)
+        {
+            throw new UnreadableWorkbookException($"{file.Name}: {e.Message}");
+        }
+    }
+
+    private static CsvSheet? Read(CsvFile file, KnownRules rules, ReadingBudget budget, ReadingNotes notes)
+    {
+        var text = CsvText.Of(file.Bytes);
+        var (separator, separated) = CsvRows.SeparatorOf(text.Text);
+        List<SheetRow> rows = [.. CsvRows.Read(text.Text, separator, budget)];
+        if (rows.Count == 0)
+            return null;
+        notes.Report(CsvFindings.ReadAs, ReadingNotes.Outside(file.Name, "A1"), $"{file.Name}!A1", $"{file.Name} was read as {text.Encoding}, its values separated by {separated}");
+        return new CsvSheet(file.Name, CsvSheetName.Find(file.Name, rows[0], rules), rows);
+    }
+
+    private sealed record CsvSheet(string Name, SheetShape? Shape, IReadOnlyList<SheetRow> Rows);
+}

@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using System.Globalization;
+using ExamDocs.Core.Determination;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Tests;
+
+/// <summary>The example workbook, saved by LibreOffice as files of separated values in three encodings, comes out the same.</summary>
+public sealed class SeparatedValuesTests : IDisposable
+{
+    private static readonly LocalDate AsOf = new(2026, 5, 12);
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-csv");
+
+    /// <summary>Numbers of LibreOffice's filter: 76 UTF-8, 65535 UTF-16, 1 Windows-1252 (the example has plain letters only, which are UTF-8 too); 59 a semicolon, 44 a comma, 9 a tab.</summary>
+    [Theory]
+    [InlineData("59,34,76", "UTF-8", "semicolons")]
+    [InlineData("44,34,1", "UTF-8", "commas")]
+    [InlineData("9,34,65535", "UTF-16", "tabs")]
+    public void The_outcomes_are_those_of_the_workbook(string filter, string encoding, string separated)
+    {
+        const string Office = "/usr/bin/soffice";
+        Assert.SkipUnless(File.Exists(Office), "LibreOffice is not installed here");
+        var workbook = Path.Combine(Root(), "examples", "visit.xlsx");
+        Convert(Office, $"csv:Text - txt - csv (StarCalc):{filter},1,,0,false,true,false,false,false,-1", workbook);
+        foreach (var guide in _folder.GetFiles("*How to fill this in.csv").Concat(_folder.GetFiles("*Words.csv")))
+            guide.Delete();
+
+        var read = CheckRecord.Of(_folder.FullName, AsOf);
+
+        Assert.Null(read.Unreadable);
+        Assert.Equal(Lines(CheckRecord.Of(workbook, AsOf)), Lines(read));
+        Assert.Contains(read.Visit!.Findings, f => f.Code == "INT040" && f.Message.EndsWith($"read as {encoding}, its values separated by {separated}", StringComparison.Ordinal));
+    }
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    private static IEnumerable<string> Lines(CheckedInput input) => input.Visit!.Items.Select(i => string.Create(CultureInfo.InvariantCulture,
+        $"{i.Item.Id} {i.Outcome.Word()} {i.Until} {i.NextExaminationBy} {string.Join(' ', i.Reasons.Select(r => r.Code))}")).Order(StringComparer.Ordinal);
+
+    private void Convert(string program, string filter, string file)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program)
+        {
+            ArgumentList = { $"-env:UserInstallation=file://{_folder.FullName}/profile", "--headless", "--convert-to", filter, "--outdir", _folder.FullName, file },
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
+        if (!process.WaitForExit(TimeSpan.FromMinutes(3)))
+            process.Kill(entireProcessTree: true);
+        Assert.True(process.HasExited && process.ExitCode == 0, "LibreOffice did not save the files");
+    }
+
+    private static string Root()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "ExamDocs.sln")))
+            folder = Path.GetDirectoryName(folder)!;
+        return folder;
+    }
+}
