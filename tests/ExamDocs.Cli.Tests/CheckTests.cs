@@ -94,7 +94,7 @@ public sealed class CheckTests : IDisposable
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("torn.json: unreadable: ", run.Err, StringComparison.Ordinal);
         Assert.Contains("none.xlsx: unreadable: there is no such file", run.Err, StringComparison.Ordinal);
-        Assert.Contains(".: unreadable: it is a folder", run.Err, StringComparison.Ordinal);
+        Assert.Contains(".: unreadable: there is no .csv file in the folder", run.Err, StringComparison.Ordinal);
         Assert.Contains("1 withdraw", run.Out, StringComparison.Ordinal);
     }
 
