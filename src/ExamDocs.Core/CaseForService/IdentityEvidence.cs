@@ -39,7 +39,7 @@ internal static class IdentityEvidence
         var lists = whole.Limits.All.Where(l => l.Row.PermittedParts is not null).ToList();
         if (lists.Count == 0)
             return [Entry(Bearing.Neutral, $"fitted to {Say.Name(whole)}, for which no list of permitted parts is recorded")];
-        return lists.Where(l => l.Row.PermittedParts!.Contains(item.Item.PartNumber, StringComparer.Ordinal))
+        return lists.Where(l => l.Row.Permits(item.Item.PartNumber) is true)
             .Select(l => new LedgerEntry(Heading.Identity, Bearing.For,
                 $"part number {item.Item.PartNumber} is among the parts permitted on {Say.Name(whole)}", LimitsSourceText.Of(l.Row)));
     }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Calendar;
 using ExamDocs.Core.Cases;
 using NodaTime;
 
@@ -46,7 +47,7 @@ internal static class NextExamination
         if (examination.Regime is { } regime)
             yield return regime.IntervalFor(examination, on).LastDay(on);
         foreach (var months in item.Limits.All.Select(l => l.Row.IntervalMonths).OfType<int>())
-            yield return on.PlusMonths(months);
+            yield return CorrespondingDate.AddMonths(on, months);
         if (examination.Examination.NextBy is { } by)
             yield return by;
     }

@@ -8,7 +8,6 @@ namespace ExamDocs.Core.Measurement;
 /// <summary>Puts a trend into the sentences that an examiner argues with.</summary>
 internal static class TrendSentences
 {
-    private const double DaysOfYear = 365.25;
     private const string Method = "Theil-Sen line (Sen 1968; intercept the median of y - slope x) and least squares with a 95 % prediction band";
 
     public static IEnumerable<MeasurementSentence> Of(DiameterTrend? trend, LocalDate? endOfService)
@@ -40,7 +39,7 @@ internal static class TrendSentences
 
     private static string Change(TrendSeries series)
     {
-        var perYear = series.Line.Slope * DaysOfYear;
+        var perYear = series.MmPerYear;
         if (Math.Abs(perYear) < 0.005)
             return "keeps level";
         return string.Create(CultureInfo.InvariantCulture, $"{(perYear < 0 ? "falls" : "grows")} by {Math.Abs(perYear):0.00} mm a year");

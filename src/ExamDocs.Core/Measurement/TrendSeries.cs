@@ -28,6 +28,9 @@ public sealed class TrendSeries
     /// <summary>Against days from the first point.</summary>
     public TheilSen Line { get; }
 
+    /// <summary>Slope of the Theil-Sen line, millimetres a year of 365.25 days; below nought where it falls.</summary>
+    public double MmPerYear => Line.Slope * 365.25;
+
     /// <summary>Against days from the first point.</summary>
     public LeastSquares Fit { get; }
 

@@ -71,6 +71,9 @@ public sealed record MakersLimits
     /// <summary>Null: the maker lists none. Empty is read as null.</summary>
     public IReadOnlyList<string>? PermittedParts { get; init; }
 
+    /// <summary>Whether a part of this number may be fitted, letter by letter; null where the maker lists none.</summary>
+    public bool? Permits(string? partNumber) => PermittedParts?.Contains(partNumber, StringComparer.Ordinal);
+
     /// <summary>Millimetres of tail beyond a knot.</summary>
     public decimal? MinTailMm { get; init; }
 

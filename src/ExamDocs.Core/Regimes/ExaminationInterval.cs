@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using ExamDocs.Core.Calendar;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 using NodaTime;
@@ -62,7 +63,7 @@ public sealed record ExaminationInterval
 
     /// <summary>Last day of the interval, inclusive.</summary>
     /// <param name="day">The day examined, which is outside it.</param>
-    public LocalDate LastDay(LocalDate day) => day.PlusMonths(Months).PlusDays(Bound is Bound.LessThan ? -1 : 0);
+    public LocalDate LastDay(LocalDate day) => CorrespondingDate.AddMonths(day, Months).PlusDays(Bound is Bound.LessThan ? -1 : 0);
 
     internal bool Matches(ExaminationCase examination) => IsFor(examination.Item?.Item.Purpose)
         && (Use is null || examination.Examination.Exposure?.Use?.Contains(Use, StringComparison.OrdinalIgnoreCase) is true);

@@ -7,8 +7,6 @@ namespace ExamDocs.Templates.Shared;
 /// <summary>What stands in words under the plot of a trend.</summary>
 public static class TrendText
 {
-    private const double DaysOfYear = 365.25;
-
     /// <summary>What the plot shows, and where its limits come from.</summary>
     public static string Caption(DiameterTrend trend)
     {
@@ -29,7 +27,7 @@ public static class TrendText
 
     private static string Proposal(TrendSeries series, decimal limit)
     {
-        var perYear = (decimal)Math.Round(Math.Abs(series.Line.Slope) * DaysOfYear, 2);
+        var perYear = (decimal)Math.Round(Math.Abs(series.MmPerYear), 2);
         return English.Report.Proposal(
             series.Reaches, series.IsSmallest, Printed.Millimetres(perYear), Printed.Millimetres(limit), series.ByBand, series.ByLine);
     }

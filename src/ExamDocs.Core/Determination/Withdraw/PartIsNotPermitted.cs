@@ -13,7 +13,7 @@ internal sealed class PartIsNotPermitted : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from whole in item.Wholes
         from limits in whole.Limits.All
-        where limits.Row.PermittedParts is { } permitted && !permitted.Contains(item.Item.PartNumber, StringComparer.Ordinal)
+        where limits.Row.Permits(item.Item.PartNumber) is false
         select Info.Because(
             $"{(item.Item.PartNumber is { } number ? $"part number {number}" : "a part without a part number")} is not among the parts permitted on {Say.Name(whole)}: {string.Join(", ", limits.Row.PermittedParts!)} ({LimitsSourceText.Of(limits.Row)})");
 }

@@ -12,7 +12,7 @@ public sealed class FittedPartIsPermitted : Rule<RowCase<Renewal>>
         "Fit one of the parts permitted, and record that renewal; or correct the part number.",
         "the maker's instructions recorded in the limits of the item renewed")) =>
         Each(r => r.FittedNow().SelectMany(fitted => fitted.Whole.Limits.All
-            .Where(l => l.Row.PermittedParts is { } permitted && !permitted.Contains(fitted.Part.Item.PartNumber, StringComparer.Ordinal))
+            .Where(l => l.Row.Permits(fitted.Part.Item.PartNumber) is false)
             .Select(l => new Fault("/fittedPart",
                 $"{r.Row.FittedPart} with {Number(fitted.Part)} is not among the parts permitted on {r.Row.Item}: {string.Join(", ", l.Row.PermittedParts!)}{LimitsSourceText.Beside(l.Row)}"))));
 
