@@ -32,7 +32,7 @@ public sealed class CombinationsOfAnswersTests
         var strength = Effort.Full ? 3 : 2;
         var array = new PolynomialArray(Kinds.All[category].Criteria.Count, ArrayVisit.Levels.Length, strength);
         List<int[]> rows = [.. Enumerable.Range(0, (int)array.Rows).Select(n => array.Row(n))];
-        Assert.Equal(0, CoverageCounter.Missing(rows, array.Columns, ArrayVisit.Levels.Length, strength));
+        Assert.Empty(CoverageCounter.Missing(rows, array.Columns, ArrayVisit.Levels.Length, strength));
         ConcurrentDictionary<string, int> outcomes = new();
         ConcurrentQueue<string> wrong = new();
         Parallel.ForEach(rows.Select(fold).Chunk(PerVisit), chunk =>
@@ -51,29 +51,51 @@ public sealed class CombinationsOfAnswersTests
     }
 
     [Fact]
-    public void Six_answers_of_a_rope_bridge_in_every_combination()
+    public void Six_answers_of_a_rope_bridge_in_every_combination() => Six(ArrayVisit.Levels.Length, 3_000_000, row => row);
+
+    [Fact]
+    public void Six_answers_of_a_rope_bridge_that_leave_it_in_service()
     {
-        var array = new PolynomialArray(17, ArrayVisit.Levels.Length, 6);
-        Assert.Equal(array.Columns, Kinds.All["rope-bridge"].Criteria.Count);
-        var visits = Math.Min(Effort.Of(2_000, int.MaxValue), array.Rows) / PerVisit;
+        var harmless = Kinds.All["rope-bridge"].Criteria.Values.Select(ArrayVisit.Harmless).ToList();
+        Six(harmless.Max(levels => levels.Count), 500_000, row => [.. row.Select((level, c) => harmless[c][level % harmless[c].Count])]);
+    }
+
+    /// <summary>With little effort rows of the drawn array only, not all that it takes to show every combination.</summary>
+    private static void Six(int levels, int drawn, Func<int[], int[]> fold)
+    {
+        var kind = Kinds.All["rope-bridge"];
+        var columns = kind.Criteria.Count;
+        var rows = Effort.Full ? DrawnArray.Covering(columns, levels, 6, drawn) : [.. Enumerable.Range(0, Effort.Of(2_000, 0)).Select(n => DrawnArray.Row(columns, levels, n))];
+        if (Effort.Full)
+        {
+            Assert.Empty(CoverageCounter.Missing(rows, columns, levels, 6));
+        }
+
         ConcurrentDictionary<string, int> outcomes = new();
         ConcurrentQueue<string> wrong = new();
         SixByTemplate template = new(PerVisit);
-        Parallel.For(0L, visits, visit =>
+        Parallel.ForEach(rows.Chunk(PerVisit).Where(chunk => chunk.Length == PerVisit).Append([.. rows.TakeLast(PerVisit)]), chunk =>
         {
-            var first = Effort.Full ? visit * PerVisit : visit * 7919 * PerVisit % (array.Rows - PerVisit);
-            int[][] rows = [.. Enumerable.Range(0, PerVisit).Select(i => array.Row(first + i))];
-            foreach (var (item, row) in template.Determined(rows).Zip(rows))
+            int[][] folded = [.. chunk.Select(fold)];
+            foreach (var (item, row) in template.Determined(folded).Zip(folded))
             {
                 outcomes.AddOrUpdate(item.Outcome.Word(), 1, (_, n) => n + 1);
-                if (Said(item) != ArrayVisit.Expected(Kinds.All["rope-bridge"], row))
+                if (Said(item) != ArrayVisit.Expected(kind, row))
                 {
                     wrong.Enqueue($"{string.Join(' ', row.Select(level => ArrayVisit.Levels[level]))}: {Said(item)}");
                 }
             }
         });
-        Console.WriteLine($"rope-bridge: {visits * PerVisit} of {array.Rows} rows of the array of six: {string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}");
+        Console.WriteLine($"rope-bridge: {rows.Count} rows drawn of {levels} levels for all combinations of six: {string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}");
         Assert.True(wrong.IsEmpty, string.Join("\n", wrong.Take(5)));
+    }
+
+    [Fact]
+    public void A_drawn_array_shows_every_combination()
+    {
+        var few = DrawnArray.Covering(17, 8, 3, 1_000);
+        Assert.InRange(few.Count, 1_001, 100_000);
+        Assert.Empty(CoverageCounter.Missing(few, 17, 8, 3));
     }
 
     [Fact]
@@ -81,20 +103,9 @@ public sealed class CombinationsOfAnswersTests
     {
         var array = new PolynomialArray(5, 8, 2);
         List<int[]> rows = [.. Enumerable.Range(0, (int)array.Rows).Select(n => array.Row(n)).Where(row => row[1] != 3 || row[4] != 2)];
-        Assert.Equal(1, CoverageCounter.Missing(rows, [1, 4], 8));
-        Assert.True(CoverageCounter.Missing(rows, 5, 8, 2) >= 1);
-    }
-
-    [Fact]
-    public void Any_six_columns_of_the_array_of_six_show_every_combination()
-    {
-        var levels = ArrayVisit.Levels.Length;
-        var array = new PolynomialArray(17, levels, Effort.Full ? 6 : 3);
-        int[][] sets = Effort.Full ? [[0, 1, 2, 3, 4, 5], [2, 5, 7, 11, 13, 16]] : [[0, 8, 16], [3, 4, 5]];
-        foreach (var set in sets)
-        {
-            Assert.Equal(0, CoverageCounter.Missing(Rows(array), set, levels));
-        }
+        var missing = Assert.Single(CoverageCounter.Missing(rows, 5, 8, 2), m => m.Columns is [1, 4]);
+        Assert.Equal([3, 2], missing.Levels);
+        Assert.NotEmpty(CoverageCounter.Missing([.. rows.Select(row => row[1] == 3 && row[4] == 2 ? [.. row[..4], 1] : row)], 5, 8, 2));
     }
 
     [Fact]
@@ -110,12 +121,4 @@ public sealed class CombinationsOfAnswersTests
 
     private static string Said(DeterminedItem item) =>
         $"{item.Outcome.Word()} {string.Join(' ', item.Reasons.Select(reason => reason.Code).Distinct().Order(StringComparer.Ordinal))}";
-
-    private static IEnumerable<int[]> Rows(PolynomialArray array)
-    {
-        for (var n = 0L; n < array.Rows; n++)
-        {
-            yield return array.Row(n);
-        }
-    }
 }

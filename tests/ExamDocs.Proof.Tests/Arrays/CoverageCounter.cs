@@ -1,31 +1,73 @@
+using System.Collections.Concurrent;
+
 namespace ExamDocs.Proof.Tests.Arrays;
 
-/// <summary>Counts which combinations of levels some rows show, knowing nothing of how the rows were made.</summary>
+/// <summary>Finds which combinations of levels some rows do not show, knowing nothing of how the rows were made.</summary>
 internal static class CoverageCounter
 {
-    /// <summary>How many combinations over all sets of that many columns no row shows.</summary>
-    public static long Missing(IReadOnlyList<int[]> rows, int columns, int levels, int strength) =>
-        Sets(columns, strength).Sum(set => Missing(rows, set, levels));
-
-    public static long Missing(IEnumerable<int[]> rows, int[] set, int levels)
+    /// <summary>The combinations over all sets of that many columns that no row shows.</summary>
+    public static IReadOnlyCollection<Combination> Missing(IReadOnlyList<int[]> rows, int columns, int levels, int strength)
     {
-        var size = set.Aggregate(1, (n, _) => n * levels);
-        var seen = new bool[size];
-        foreach (var row in rows)
+        ConcurrentQueue<Combination> missing = new();
+        var byColumn = Enumerable.Range(0, columns).Select(c => rows.Select(row => (byte)row[c]).ToArray()).ToArray();
+        var starts = from first in Enumerable.Range(0, columns) from second in Enumerable.Range(first + 1, columns - first - 1) select (first, second);
+        Parallel.ForEach(starts, start => Walk(Start(byColumn, start, levels), [start.first, start.second]));
+        return missing;
+
+        void Walk(int[] indexes, int[] set)
         {
-            seen[set.Aggregate(0, (index, column) => (index * levels) + row[column])] = true;
+            if (set.Length == strength)
+            {
+                Add(indexes, set);
+                return;
+            }
+
+            for (var next = set[^1] + 1; next <= columns - (strength - set.Length); next++)
+            {
+                Walk(Longer(indexes, byColumn[next], levels), [.. set, next]);
+            }
         }
 
-        return seen.LongCount(s => !s);
+        void Add(int[] indexes, int[] set)
+        {
+            var seen = new bool[set.Aggregate(1, (n, _) => n * levels)];
+            foreach (var index in indexes)
+            {
+                seen[index] = true;
+            }
+
+            for (var index = Array.IndexOf(seen, false); index >= 0; index = Array.IndexOf(seen, false, index + 1))
+            {
+                missing.Enqueue(new(set, Digits(index, set.Length, levels)));
+            }
+        }
     }
 
-    private static IEnumerable<int[]> Sets(int columns, int strength)
+    private static int[] Start(byte[][] byColumn, (int First, int Second) start, int levels) =>
+        Longer([.. byColumn[start.First].Select(level => (int)level)], byColumn[start.Second], levels);
+
+    /// <summary>Each row's place among the combinations of one column more.</summary>
+    private static int[] Longer(int[] indexes, byte[] column, int levels)
     {
-        if (strength == 0)
+        var longer = new int[indexes.Length];
+        for (var row = 0; row < longer.Length; row++)
         {
-            return [[]];
+            longer[row] = (indexes[row] * levels) + column[row];
         }
 
-        return Enumerable.Range(0, columns).SelectMany(last => Sets(last, strength - 1).Select(rest => rest.Append(last).ToArray()));
+        return longer;
     }
+
+    private static int[] Digits(int index, int count, int levels)
+    {
+        var digits = new int[count];
+        for (var i = count - 1; i >= 0; i--, index /= levels)
+        {
+            digits[i] = index % levels;
+        }
+
+        return digits;
+    }
+
+    public sealed record Combination(int[] Columns, int[] Levels);
 }
