@@ -29,15 +29,22 @@ public sealed class SourceMap
         new(folder, cells, false) { _within = folder.Length == 0 || folder.EndsWith('/') ? "" : "/" };
 
     /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
-    public string Locate(string pointer)
+    public string Locate(string pointer) =>
+        IsJson ? $"{File}#{pointer}" : Nearest(pointer) is { } cell ? $"{File}{_within}{cell}" : File;
+
+    /// <summary>Sheet and cell of the same place, for example <c>Rope bridges</c> and <c>F12</c>; null where it has none.</summary>
+    public (string Sheet, string Cell)? CellOf(string pointer) =>
+        !IsJson && Nearest(pointer) is { } place && place.LastIndexOf('!') is > 0 and var mark
+            ? (place[..mark], place[(mark + 1)..])
+            : null;
+
+    private string? Nearest(string pointer)
     {
-        if (IsJson)
-            return $"{File}#{pointer}";
         for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
         {
             if (_cells.TryGetValue(at, out var cell))
-                return $"{File}{_within}{cell}";
+                return cell;
         }
-        return File;
+        return null;
     }
 }
