@@ -5,6 +5,9 @@ namespace ExamDocs.UseCases;
 /// <summary>Gives the user's workbook back with each finding as a note on its cell.</summary>
 public static class AnnotateWorkbook
 {
+    /// <summary>Links that lead in a circle are followed no further than this.</summary>
+    private const int MostLinks = 20;
+
     /// <summary>Why these inputs cannot be annotated into this file; null where they can.</summary>
     /// <param name="inputs">The inputs as the user named them.</param>
     /// <param name="outFile">The copy to write.</param>
@@ -36,17 +39,15 @@ public static class AnnotateWorkbook
         return null;
     }
 
-    /// <summary>The file that a path leads to, with every link on the way followed.</summary>
-    private static string RealPath(string path)
+    /// <summary>The file that a path leads to, whether it is there or not, with the links on the way followed.</summary>
+    private static string RealPath(string path, int links = 0)
     {
         var full = Path.GetFullPath(path);
-        if (new FileInfo(full).ResolveLinkTarget(returnFinalTarget: true) is { } target)
-            return RealPath(target.FullName);
-        return Path.GetDirectoryName(full) is { } folder ? Path.Combine(RealFolder(folder), Path.GetFileName(full)) : full;
+        if (Path.GetDirectoryName(full) is not { } folder)
+            return full;
+        var real = RealPath(folder, links);
+        return links < MostLinks && new FileInfo(full).LinkTarget is { } target
+            ? RealPath(Path.Combine(real, target), links + 1)
+            : Path.Combine(real, Path.GetFileName(full));
     }
-
-    private static string RealFolder(string folder) =>
-        new DirectoryInfo(folder).ResolveLinkTarget(returnFinalTarget: true) is { } target ? RealFolder(target.FullName)
-        : Path.GetDirectoryName(folder) is { } parent ? Path.Combine(RealFolder(parent), Path.GetFileName(folder))
-        : folder;
 }

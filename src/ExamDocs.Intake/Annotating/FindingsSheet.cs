@@ -29,7 +29,7 @@ internal static partial class FindingsSheet
     public const int HeadingRow = 2;
 
     public static IReadOnlyList<string> Headings { get; } =
-        ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type instead"];
+        ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do"];
 
     /// <summary>
     /// Ours are recognised by what stands on them, not by their name: the caution, the headings, and below them rows

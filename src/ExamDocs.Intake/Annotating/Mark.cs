@@ -17,5 +17,5 @@ internal sealed record Mark(int Row, int Column, Severity Worst, IReadOnlyList<s
 
     private static string Words(Finding finding) =>
         $"{finding.Severity.Word().ToUpperInvariant()} {finding.Code}{(finding.Item is { } id ? $" ({id})" : "")}: {finding.Message}.\n"
-        + $"Type instead: {finding.Hint}";
+        + $"What to do: {finding.Hint}";
 }
