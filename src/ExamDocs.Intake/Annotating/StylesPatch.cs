@@ -12,7 +12,9 @@ internal sealed class StylesPatch(StylePlan plan) : PartPatch
     private static readonly string[] Needed = ["fonts", "fills", "borders", "cellXfs"];
 
     private readonly HashSet<string> _seen = new(StringComparer.Ordinal);
-    private readonly HashSet<int> _wanted = [.. plan.Marked.Select(m => m.Style)];
+
+    /// <summary>Asked for only once the part is read: by then the sheets have said what they need.</summary>
+    private readonly Lazy<HashSet<int>> _wanted = new(() => [.. plan.Marked.Select(m => m.Style)]);
     private readonly Dictionary<int, CopiedStyle> _styles = [];
     private CopiedStyle? _current;
     private int _style = -1;
@@ -59,7 +61,7 @@ internal sealed class StylesPatch(StylePlan plan) : PartPatch
 
     private void BeginStyle()
     {
-        _current = _wanted.Contains(++_style) ? new CopiedStyle() : null;
+        _current = _wanted.Value.Contains(++_style) ? new CopiedStyle() : null;
         if (_current is null)
             return;
         _styles[_style] = _current;
