@@ -7,6 +7,9 @@ namespace ExamDocs.Intake.Annotating;
 /// <summary>A cell style as the file has it, kept to be written once more with a fill of ours.</summary>
 internal sealed class CopiedStyle
 {
+    /// <summary>Where a file has no styles, its cells have this one.</summary>
+    private static readonly Attribute[] None = [new("", "numFmtId", "", "0"), new("", "fontId", "", "0"), new("", "borderId", "", "0")];
+
     private readonly List<Attribute> _attributes = [];
     private readonly List<(string Name, List<Attribute> Attributes)> _children = [];
 
@@ -23,7 +26,7 @@ internal sealed class CopiedStyle
     public void Write(Action<string> begin, XmlWriter target, int fill)
     {
         begin("xf");
-        foreach (var attribute in _attributes.Where(a => a.Prefix.Length > 0 || a.Name is not ("fillId" or "applyFill")))
+        foreach (var attribute in (_attributes.Count == 0 ? None : _attributes.AsEnumerable()).Where(a => a.Prefix.Length > 0 || a.Name is not ("fillId" or "applyFill")))
             attribute.Write(target);
         target.WriteAttributeString("fillId", fill.ToString(CultureInfo.InvariantCulture));
         target.WriteAttributeString("applyFill", "1");

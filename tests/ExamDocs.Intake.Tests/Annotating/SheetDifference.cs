@@ -38,8 +38,12 @@ internal sealed class SheetDifference(string part, HashSet<string> marked, List<
     private static XElement StyleOf(XElement? cell, IReadOnlyList<XElement> styles)
     {
         var number = (int?)cell?.Attribute("s") ?? 0;
-        return number < styles.Count ? new XElement(styles[number]) : new XElement("xf");
+        return number < styles.Count ? new XElement(styles[number]) : PlainStyle();
     }
+
+    /// <summary>What a cell has in a file without styles.</summary>
+    private static XElement PlainStyle() => XElement.Parse(
+        "<xf xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" numFmtId=\"0\" fontId=\"0\" borderId=\"0\"/>");
 
     private static Dictionary<string, XElement> Cells(XElement sheet)
     {
