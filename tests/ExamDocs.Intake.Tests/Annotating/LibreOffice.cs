@@ -60,7 +60,8 @@ internal static class FlatSpreadsheet
         foreach (var table in xml.Descendants().Where(e => e.Name.LocalName is "table" && e.Parent!.Name.LocalName is "spreadsheet"))
         {
             var row = 1;
-            foreach (var line in table.Descendants().Where(e => e.Name.LocalName is "table-row"))
+            // A chart within the sheet has a table of its own.
+            foreach (var line in table.Descendants().Where(e => e.Name.LocalName is "table-row" && e.Ancestors().First(a => a.Name.LocalName is "table") == table))
             {
                 Row(Of(table, "name")!, row, line, fills, cells);
                 row += int.Parse(Of(line, "number-rows-repeated") ?? "1", System.Globalization.CultureInfo.InvariantCulture);
