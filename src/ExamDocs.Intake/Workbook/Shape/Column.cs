@@ -40,6 +40,9 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
 
     public ColumnGroup Group { get; init; }
 
+    /// <summary>Every row of the sheet needs it, so that a sheet without it is not one that was meant.</summary>
+    public bool IsNeeded { get; init; }
+
     /// <summary>Width in characters; longer text wraps.</summary>
     public int Width { get; init; } = 14;
 

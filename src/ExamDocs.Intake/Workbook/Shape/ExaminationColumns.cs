@@ -14,14 +14,14 @@ internal static class ExaminationColumns
     public static IEnumerable<Column> WithoutDate => [.. Before, .. After];
 
     public static Column Conclusion { get; } =
-        Column.Word("conclusion", "conclusion", Words.Conclusions.All, "The examiner's own conclusion.") with { Group = ColumnGroup.Conclusion };
+        Column.Word("conclusion", "conclusion", Words.Conclusions.All, "The examiner's own conclusion.") with { Group = ColumnGroup.Conclusion, IsNeeded = true };
 
     private static IEnumerable<Column> Before => InGroup(
-        Column.Id("examiner", "examiner", "Id of the person who examined it."),
+        Column.Id("examiner", "examiner", "Id of the person who examined it.") with { IsNeeded = true },
         Column.Id("author", "author", "Id of the person who writes the report; left empty, the examiner."),
         Column.Id("authenticated by", "authenticatedBy", "Id of the person who signs; left empty, the examiner."),
         Column.Id("regime", "regime", "The law that applies, where it is not the visit's."),
-        Column.Word("basis", "basis", Words.Bases.All, "Why it was examined."),
+        Column.Word("basis", "basis", Words.Bases.All, "Why it was examined.") with { IsNeeded = true },
         Column.Identity("scheme reference", "scheme/reference", "Where an examination scheme applies: its reference."),
         Column.Text("scheme author", "scheme/author", "Who drew the scheme up."),
         Column.Number("scheme months", "scheme/months", "The scheme's interval in whole months."),
@@ -47,6 +47,7 @@ internal static class ExaminationColumns
             yield return new Column(criterion.Id, criterion.Id, ColumnKind.Text, Help(criterion, states))
             {
                 Group = ColumnGroup.Criterion,
+                IsNeeded = criterion.Required,
                 Words = states,
                 Width = 14,
             };

@@ -55,7 +55,7 @@ internal static class WorkbookShape
     /// <summary>The sheet of this name; null where there is none.</summary>
     public static SheetShape? Find(string sheetName, KnownRules rules)
     {
-        var name = Heading.Normal(sheetName);
-        return For(rules).FirstOrDefault(s => string.Equals(Heading.Normal(s.Name), name, StringComparison.Ordinal));
+        var name = Heading.Key(sheetName);
+        return For(rules).FirstOrDefault(s => string.Equals(Heading.Key(s.Name), name, StringComparison.Ordinal));
     }
 }
