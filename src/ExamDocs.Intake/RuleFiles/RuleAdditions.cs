@@ -17,7 +17,7 @@ public static class RuleAdditions
         .. Against(category.Id, known.Categories.Select(c => c.Id), "category"),
         .. WorkbookShape.For(known).Where(s => string.Equals(Heading.Key(s.Name), Heading.Key(category.Plural), StringComparison.Ordinal))
             .Select(s => $"/plural: the workbook has a sheet '{s.Name}'; type another name"),
-        .. WorkbookShape.Items(category).Columns.GroupBy(c => Heading.Key(c.Heading), StringComparer.Ordinal).Where(g => g.Count() > 1)
+        .. WorkbookShape.Items(category, lastTime: true).Columns.GroupBy(c => Heading.Key(c.Heading), StringComparer.Ordinal).Where(g => g.Count() > 1)
             .Select(g => $"/criteria: the workbook has a column '{g.Key}' already; give the criterion another id"),
     ];
 

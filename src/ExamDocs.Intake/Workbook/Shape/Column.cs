@@ -26,6 +26,9 @@ internal enum ColumnGroup
     Examination,
     Criterion,
     CriterionNote,
+
+    /// <summary>What was seen for a criterion at the visit before: shown, never read.</summary>
+    LastTime,
     Conclusion,
 }
 

@@ -39,10 +39,14 @@ internal static class ExaminationColumns
         Column.Date("examined on", "examinedOn", "When it was examined. " + help) with { Group = ColumnGroup.Examination };
 
     /// <summary>A column for the state and one for the note, for each criterion of the category.</summary>
-    public static IEnumerable<Column> Criteria(Category category)
+    /// <param name="category">The category.</param>
+    /// <param name="lastTime">Before them also one that shows what was seen last time.</param>
+    public static IEnumerable<Column> Criteria(Category category, bool lastTime)
     {
         foreach (var criterion in category.Criteria)
         {
+            if (lastTime)
+                yield return LastTime(criterion);
             var states = Words.States.All.Where(word => criterion.Allows(Words.States.Find(word)!.Value)).ToList();
             yield return new Column(criterion.Id, criterion.Id, ColumnKind.Text, Help(criterion, states))
             {
@@ -59,6 +63,13 @@ internal static class ExaminationColumns
             };
         }
     }
+
+    private static Column LastTime(Criterion criterion) => new($"{criterion.Id} last time", criterion.Id, ColumnKind.Text,
+        $"What was seen for {criterion.Id} at the last examination. For you to compare with; nothing here is read.")
+    {
+        Group = ColumnGroup.LastTime,
+        Width = 18,
+    };
 
     private static string Help(Criterion criterion, IEnumerable<string> states)
     {
