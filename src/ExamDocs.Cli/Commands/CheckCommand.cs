@@ -41,7 +41,7 @@ internal static class CheckCommand
         var copy = parsed.GetValue(Annotate)?.FullName;
         if (copy is not null && AnnotateWorkbook.WhyNot(paths, copy) is { } refused)
             return Refuse(refused);
-        var inputs = paths.Select(path => CheckRecord.Of(path, today, rules)).ToList();
+        var inputs = CheckRecord.All(paths, today, rules);
         if (parsed.GetValue(Json) is { } file)
             FindingsFile.WriteTo(file.FullName, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);

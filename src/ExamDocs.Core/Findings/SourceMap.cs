@@ -10,6 +10,11 @@ public sealed class SourceMap
 
     private string _within = "!";
 
+    private SourceMap? _otherwise;
+
+    private IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> _merged =
+        new Dictionary<string, (SourceMap, string)>(StringComparer.Ordinal);
+
     private SourceMap(string file, IReadOnlyDictionary<string, string> cells, bool pointers) =>
         (File, _cells, IsJson) = (file, cells, pointers);
 
@@ -28,23 +33,48 @@ public sealed class SourceMap
     public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells) =>
         new(folder, cells, false) { _within = folder.Length == 0 || folder.EndsWith('/') ? "" : "/" };
 
-    /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
-    public string Locate(string pointer) =>
-        IsJson ? $"{File}#{pointer}" : Nearest(pointer) is { } cell ? $"{File}{_within}{cell}" : File;
+    /// <param name="otherwise">The input whose places are the same in the merged record, unless said otherwise.</param>
+    /// <param name="places">Pointer into the merged record to the input it came from and the pointer there.</param>
+    public static SourceMap ForMerged(SourceMap otherwise, IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> places)
+    {
+        ArgumentNullException.ThrowIfNull(otherwise);
+        return new(otherwise.File, otherwise._cells, false) { _merged = places, _otherwise = otherwise };
+    }
 
-    /// <summary>Sheet and cell of the same place, for example <c>Rope bridges</c> and <c>F12</c>; null where it has none.</summary>
+    /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
+    public string Locate(string pointer)
+    {
+        if (_otherwise is not null)
+            return Enclosing(pointer).Where(_merged.ContainsKey).Select(at => _merged[at].Source.Locate(_merged[at].Pointer + pointer[at.Length..])).FirstOrDefault()
+                ?? _otherwise.Locate(pointer);
+        if (IsJson)
+            return $"{File}#{pointer}";
+        return Nearest(pointer) is { } cell ? $"{File}{_within}{cell}" : File;
+    }
+
+    /// <summary>
+    /// Sheet and cell of the same place, for example <c>Rope bridges</c> and <c>F12</c>; null where it has none, and in a
+    /// record merged from several inputs.
+    /// </summary>
     public (string Sheet, string Cell)? CellOf(string pointer) =>
-        !IsJson && Nearest(pointer) is { } place && place.LastIndexOf('!') is > 0 and var mark
+        _otherwise is null && Nearest(pointer) is { } place && place.LastIndexOf('!') is > 0 and var mark
             ? (place[..mark], place[(mark + 1)..])
             : null;
 
     private string? Nearest(string pointer)
     {
-        for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
+        foreach (var at in Enclosing(pointer))
         {
             if (_cells.TryGetValue(at, out var cell))
                 return cell;
         }
         return null;
+    }
+
+    /// <summary>The pointer itself, then each that it lies within, but for the whole.</summary>
+    private static IEnumerable<string> Enclosing(string pointer)
+    {
+        for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
+            yield return at;
     }
 }
