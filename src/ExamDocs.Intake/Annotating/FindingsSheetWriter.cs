@@ -25,6 +25,8 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
     /// <summary>Rows below the headings that a sheet has room for.</summary>
     private const int MostRows = WorkbookLimits.LastRow - FindingsSheet.HeadingRow;
 
+    private const int LineHeight = 15;
+
     private static readonly int[] Widths = [10, 10, 28, 18, 64, 64];
 
     public void Write(Stream target, IReadOnlyList<PlacedFinding> findings)
@@ -39,7 +41,7 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         if (findings.Count == 0)
             WriteRow(xml, FindingsSheet.HeadingRow + 1, [(FindingsSheet.None, styles.Caution)]);
         for (var n = 0; n < Math.Min(findings.Count, MostRows); n++)
-            WriteRow(xml, RowOf(n), Cells(findings[n]));
+            WriteRow(xml, RowOf(n), Cells(findings[n]), wraps: true);
         xml.WriteEndElement();
         WriteLinks(xml, findings);
         xml.WriteStartElement("pageSetup");
@@ -79,10 +81,12 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         ];
     }
 
-    private static void WriteRow(XmlWriter xml, int row, (string Text, int Style)[] cells)
+    private static void WriteRow(XmlWriter xml, int row, (string Text, int Style)[] cells, bool wraps = false)
     {
         xml.WriteStartElement("row");
         Attributes(xml, ("r", Digits(row)));
+        if (wraps)
+            Attributes(xml, ("ht", Digits(Height(cells))), ("customHeight", "1"));
         for (var n = 0; n < cells.Length; n++)
         {
             xml.WriteStartElement("c");
@@ -92,6 +96,16 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
             xml.WriteEndElement();
         }
         xml.WriteEndElement();
+    }
+
+    /// <summary>
+    /// Points for the most lines that any cell needs. Not every program makes room for them by itself, and a hidden line
+    /// is a finding half told. 409 points is the most that programs give a row (from memory).
+    /// </summary>
+    private static int Height((string Text, int Style)[] cells)
+    {
+        var most = cells.Select((c, n) => c.Text.Split('\n').Sum(line => 1 + (line.Length / (Widths[n] - 6)))).Max();
+        return Math.Min(409, (LineHeight * most) + 1);
     }
 
     private static void WriteText(XmlWriter xml, string text)

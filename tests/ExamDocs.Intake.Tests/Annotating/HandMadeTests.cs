@@ -111,6 +111,14 @@ public sealed class HandMadeTests
     }
 
     [Fact]
+    public void A_long_finding_has_room_for_all_its_lines()
+    {
+        var after = new Annotated().At(Sheet, "A1").At(Sheet, "A1", message: new string('w', 300)).Copy(new XlsxFile().Sheet(Sheet, Row("id")).Stream().ToArray());
+        var heights = new ZipParts(after).Xml("xl/worksheets/findings1.xml").Descendants().Where(r => r.Name.LocalName is "row").Skip(2).Select(r => (int)r.Attribute("ht")!).ToList();
+        Assert.Equal([16, 91], heights);
+    }
+
+    [Fact]
     public void A_sheet_named_so_already_is_not_taken_over()
     {
         var before = new XlsxFile().Sheet("findings", Row("mine")).Sheet("Findings 2", Row("mine too")).Stream().ToArray();
