@@ -41,15 +41,22 @@ internal sealed class WorkbookPackage : IDisposable
         }
     }
 
+    /// <summary>Everything in the file, in its order.</summary>
+    public IReadOnlyList<ZipArchiveEntry> Entries => _archive.Entries;
+
     public bool Has(string part) => _parts.ContainsKey(Normal(part));
 
-    public PartReader Read(string part) => _parts.TryGetValue(Normal(part), out var entry)
-        ? new PartReader(entry.Open())
+    public PartReader Read(string part) => new(Open(part));
+
+    /// <summary>A part as it stands in the file.</summary>
+    public Stream Open(string part) => _parts.TryGetValue(Normal(part), out var entry)
+        ? entry.Open()
         : throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
 
     public void Dispose() => _archive.Dispose();
 
-    private static string Normal(string name) => name.Replace('\\', '/').TrimStart('/');
+    /// <summary>A part's name as links spell it.</summary>
+    public static string Normal(string name) => name.Replace('\\', '/').TrimStart('/');
 
     private static MemoryStream ReadWhole(Stream stream)
     {
