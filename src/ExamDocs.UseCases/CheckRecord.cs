@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Photos;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -22,6 +23,10 @@ public static class CheckRecord
     {
         var read = ReadInput.From(path, rules);
         return new CheckedInput(path, read.Record is { } record
-            ? Determine.Visit(record, read.Findings, History.None, asOf, rules) : null, read.Sources, read.Unreadable);
+            ? Determine.Visit(record, [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path))], History.None, asOf, rules) : null,
+            read.Sources, read.Unreadable);
     }
+
+    /// <summary>Photos are named from the record's folder; of a folder of sheets, from that folder.</summary>
+    private static string FolderOf(string path) => Directory.Exists(path) ? path : Path.GetDirectoryName(Path.GetFullPath(path))!;
 }
