@@ -1,13 +1,15 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake;
+using ExamDocs.Intake.Merging;
 using ExamDocs.Intake.Photos;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
 
-/// <summary>One input read, checked and determined.</summary>
-/// <param name="File">The input as the user named it.</param>
+/// <summary>A visit read, checked and determined: one input, or several of the same visit together.</summary>
+/// <param name="File">The input as the user named it; of several the first.</param>
 /// <param name="Visit">Null where the input is unreadable.</param>
 /// <param name="Sources">Where in the input each place of the record was typed.</param>
 /// <param name="Unreadable">Why it is unreadable; null where it is not.</param>
@@ -16,17 +18,36 @@ public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap
 /// <summary>Reads, checks and determines, and issues nothing.</summary>
 public static class CheckRecord
 {
-    /// <param name="path">A JSON file or a workbook.</param>
+    /// <param name="path">A JSON file, a workbook, a file of separated values, or a folder of such files.</param>
     /// <param name="asOf">The day on which it is looked at.</param>
     /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
-    public static CheckedInput Of(string path, LocalDate asOf, KnownRules? rules = null)
+    public static CheckedInput Of(string path, LocalDate asOf, KnownRules? rules = null) => All([path], asOf, rules)[0];
+
+    /// <summary>Inputs of one visit, which is told by its reference, are decided together; the rest each alone.</summary>
+    /// <param name="paths">In any order: each as <see cref="Of"/> takes it.</param>
+    /// <param name="asOf">The day on which they are looked at.</param>
+    /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
+    /// <returns>In input order, a visit where its first input stands.</returns>
+    public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null)
     {
-        var read = ReadInput.From(path, rules);
-        return new CheckedInput(path, read.Record is { } record
-            ? Determine.Visit(record, [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path))], History.None, asOf, rules) : null,
-            read.Sources, read.Unreadable);
+        ArgumentNullException.ThrowIfNull(paths);
+        return [.. paths.Select(path => (Path: path, Read: Read(path, rules)))
+            .GroupBy(input => VisitOf(input.Read) ?? new object())
+            .Select(visit => Determined(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)]), asOf, rules))];
     }
 
-    /// <summary>Photos are named from the record's folder; of a folder of sheets, from that folder.</summary>
+    private static ReadResult Read(string path, KnownRules? rules)
+    {
+        var read = ReadInput.From(path, rules);
+        return read.Record is { } record ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path))] } : read;
+    }
+
+    /// <summary>Photos are named from the folder of the record's file; of a folder of files, from that folder.</summary>
     private static string FolderOf(string path) => Directory.Exists(path) ? path : Path.GetDirectoryName(Path.GetFullPath(path))!;
+
+    /// <summary>Null for an input that no other can belong to.</summary>
+    private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;
+
+    private static CheckedInput Determined(string path, ReadResult read, LocalDate asOf, KnownRules? rules) =>
+        new(path, read.Record is { } record ? Determine.Visit(record, read.Findings, History.None, asOf, rules) : null, read.Sources, read.Unreadable);
 }

@@ -55,7 +55,7 @@ public static class IssueDocuments
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
-        var inputs = request.Inputs.Select(path => CheckRecord.Of(path, request.Today, request.Rules)).ToList();
+        var inputs = CheckRecord.All(request.Inputs, request.Today, request.Rules);
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 

@@ -49,7 +49,7 @@ public static partial class PrintLabels
     public static async Task<LabelResult> RunAsync(LabelRequest request, CancellationToken cancellation = default)
     {
         var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
-        var inputs = asked.Where(a => !a.IsNumber).Select(a => CheckRecord.Of(a.Asked, request.Today, request.Rules)).ToList();
+        var inputs = CheckRecord.All([.. asked.Where(a => !a.IsNumber).Select(a => a.Asked)], request.Today, request.Rules);
         if (inputs.Any(i => i.Unreadable is not null))
             return new LabelResult(inputs, [], null, [], null);
 

@@ -39,6 +39,21 @@ public sealed class RecordedPhotosTests : IDisposable
         Assert.Equal(Outcomes(CheckRecord.Of(Workspace.ExampleJson, Workspace.Today)), Outcomes(read));
     }
 
+    [Fact]
+    public void Two_copies_of_a_record_whose_photo_is_missing_are_no_contradiction()
+    {
+        var record = JsonNode.Parse(File.ReadAllText(Workspace.ExampleJson))!.AsObject();
+        record.Rows("examinations").First().Rows("observations").First()["photo"] = "missing.jpg";
+        List<string> files = [.. Enumerable.Range(1, 2).Select(n => Path.Combine(_folder.FullName, $"{n}.json"))];
+        files.ForEach(file => File.WriteAllText(file, record.ToJsonString()));
+
+        var read = Assert.Single(CheckRecord.All(files, Workspace.Today));
+
+        Assert.Contains(read.Visit!.Findings, f => f is { Code: "INT042", Path: "/examinations/0/observations/0/photo" });
+        Assert.Contains(read.Visit.Findings, f => f.Code is "INT050");
+        Assert.DoesNotContain(read.Visit.Findings, f => f is { Code: "INT051", Path: var path } && path.StartsWith("/examinations/0", StringComparison.Ordinal));
+    }
+
     private static IEnumerable<(string?, Outcome, string)> Outcomes(CheckedInput input) =>
         input.Visit!.Items.Select(i => (i.Item.Id, i.Outcome, string.Join(' ', i.Reasons.Select(r => r.Code))));
 }

@@ -31,7 +31,7 @@ internal static class CheckCommand
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
         var today = CommonOptions.Today();
-        var inputs = parsed.GetRequiredValue(Inputs).Select(path => CheckRecord.Of(path, today, rules)).ToList();
+        var inputs = CheckRecord.All(parsed.GetRequiredValue(Inputs), today, rules);
         if (parsed.GetValue(Json) is { } file)
             FindingsFile.WriteTo(file.FullName, inputs);
         FindingsPrinter.Print(inputs, quiet: parsed.GetValue(CommonOptions.Quiet));

@@ -20,25 +20,20 @@ public static class CorrespondingDate
     /// <param name="day">The day of the event, which is outside the period.</param>
     /// <param name="months">Calendar months, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Months are negative, or the end lies after 9999.</exception>
-    public static LocalDate AddMonths(LocalDate day, int months)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(months);
-        // NodaTime's PlusMonths keeps the day of the month and clamps it to the month's length: the same rule.
-        return Within9999(day, months) ? day.PlusMonths(months) : throw AfterCalendar(nameof(months));
-    }
+    public static LocalDate AddMonths(LocalDate day, int months) => Add(day, months, nameof(months));
 
     /// <summary>The last day of a period, inclusive; a year is twelve months, so 29 February gives 28 February.</summary>
     /// <param name="day">The day of the event, which is outside the period.</param>
     /// <param name="years">Calendar years, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Years are negative, or the end lies after 9999.</exception>
-    public static LocalDate AddYears(LocalDate day, int years)
+    public static LocalDate AddYears(LocalDate day, int years) => Add(day, years * 12L, nameof(years));
+
+    private static LocalDate Add(LocalDate day, long months, string parameter)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(years);
-        return years <= 9999 ? AddMonths(day, years * 12) : throw AfterCalendar(nameof(years));
+        ArgumentOutOfRangeException.ThrowIfNegative(months, parameter);
+        // NodaTime's PlusMonths keeps the day of the month and clamps it to the month's length: the same rule.
+        return (day.Year * 12L) + (day.Month - 1) + months < 10_000L * 12
+            ? day.PlusMonths((int)months)
+            : throw new ArgumentOutOfRangeException(parameter, "The period ends after the year 9999.");
     }
-
-    private static bool Within9999(LocalDate day, int months) => (day.Year * 12L) + (day.Month - 1) + months < 10_000L * 12;
-
-    private static ArgumentOutOfRangeException AfterCalendar(string parameter) =>
-        new(parameter, "The period ends after the year 9999.");
 }

@@ -10,6 +10,11 @@ public sealed class SourceMap
 
     private string _within = "!";
 
+    private SourceMap? _otherwise;
+
+    private IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> _merged =
+        new Dictionary<string, (SourceMap, string)>(StringComparer.Ordinal);
+
     private SourceMap(string file, IReadOnlyDictionary<string, string> cells, bool pointers) =>
         (File, _cells, IsJson) = (file, cells, pointers);
 
@@ -28,16 +33,34 @@ public sealed class SourceMap
     public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells) =>
         new(folder, cells, false) { _within = folder.Length == 0 || folder.EndsWith('/') ? "" : "/" };
 
+    /// <param name="otherwise">The input whose places are the same in the merged record, unless said otherwise.</param>
+    /// <param name="places">Pointer into the merged record to the input it came from and the pointer there.</param>
+    public static SourceMap ForMerged(SourceMap otherwise, IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> places)
+    {
+        ArgumentNullException.ThrowIfNull(otherwise);
+        return new(otherwise.File, otherwise._cells, false) { _merged = places, _otherwise = otherwise };
+    }
+
     /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
     public string Locate(string pointer)
     {
+        if (_otherwise is not null)
+            return Enclosing(pointer).Where(_merged.ContainsKey).Select(at => _merged[at].Source.Locate(_merged[at].Pointer + pointer[at.Length..])).FirstOrDefault()
+                ?? _otherwise.Locate(pointer);
         if (IsJson)
             return $"{File}#{pointer}";
-        for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
+        foreach (var at in Enclosing(pointer))
         {
             if (_cells.TryGetValue(at, out var cell))
                 return $"{File}{_within}{cell}";
         }
         return File;
+    }
+
+    /// <summary>The pointer itself, then each that it lies within, but for the whole.</summary>
+    private static IEnumerable<string> Enclosing(string pointer)
+    {
+        for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
+            yield return at;
     }
 }

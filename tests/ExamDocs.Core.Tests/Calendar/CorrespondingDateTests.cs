@@ -70,9 +70,11 @@ public sealed class CorrespondingDateTests
     [Fact]
     public void No_period_runs_backwards_or_past_the_calendar()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddMonths(Day("2024-01-01"), -1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddYears(Day("2024-01-01"), int.MaxValue));
-        Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddMonths(Day("9999-12-01"), 1));
+        Assert.Equal("months", Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddMonths(Day("2024-01-01"), -1)).ParamName);
+        Assert.Equal("years", Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddYears(Day("2024-01-01"), -1)).ParamName);
+        Assert.Equal("years", Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddYears(Day("2024-01-01"), int.MaxValue)).ParamName);
+        Assert.StartsWith("The period ends after the year 9999.", Assert.Throws<ArgumentOutOfRangeException>(() => CorrespondingDate.AddMonths(Day("9999-12-01"), 1)).Message, StringComparison.Ordinal);
+        Assert.Equal(Day("9999-12-31"), CorrespondingDate.AddMonths(Day("9999-11-30"), 1).PlusDays(1));
         Assert.Equal(Day("9999-12-31"), CorrespondingDate.AddMonths(Day("9999-11-30"), 1).PlusDays(1));
     }
 

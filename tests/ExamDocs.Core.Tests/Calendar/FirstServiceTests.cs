@@ -41,4 +41,7 @@ public sealed class FirstServiceTests
     [Fact]
     public void Evidence_without_a_transfer_excuses_nothing() =>
         Assert.True(FirstService.NeedsExamination(new(Enters, UsedBefore: true, null, TransferEvidence: true)));
+
+    [Fact]
+    public void Nothing_known_at_all_is_a_mistake_of_the_caller() => Assert.Throws<ArgumentNullException>(() => FirstService.NeedsExamination(null!));
 }
