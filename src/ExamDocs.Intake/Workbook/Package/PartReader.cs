@@ -10,7 +10,7 @@ internal sealed class PartReader : IDisposable
     private readonly XmlReader _xml;
     private readonly char[] _chunk = new char[4096];
 
-    public PartReader(Stream part) => _xml = XmlReader.Create(new TagDistanceStream(part), new XmlReaderSettings
+    public PartReader(Stream part, uint checkSum, ReadingBudget budget) => _xml = XmlReader.Create(new TagDistanceStream(part, checkSum, budget), new XmlReaderSettings
     {
         DtdProcessing = DtdProcessing.Prohibit,
         XmlResolver = null,
