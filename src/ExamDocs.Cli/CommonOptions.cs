@@ -35,7 +35,7 @@ internal static class CommonOptions
     /// <summary>For every command whose answer can hang on it.</summary>
     public static readonly Option<DirectoryInfo?> Rules = new("--rules")
     {
-        Description = "Folder of your own rules, added to those built in: regimes/*.json and categories/*.json.",
+        Description = "Folder of your own rules, added to those built in: regimes/*.json, categories/*.json, and headings.json for what your workbooks call their columns.",
         HelpName = "DIR",
     };
 

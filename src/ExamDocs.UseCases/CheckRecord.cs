@@ -1,4 +1,5 @@
 using ExamDocs.Core;
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake;
@@ -48,6 +49,12 @@ public static class CheckRecord
     /// <summary>Null for an input that no other can belong to.</summary>
     private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;
 
-    private static CheckedInput Determined(string path, ReadResult read, LocalDate asOf, KnownRules? rules) =>
-        new(path, read.Record is { } record ? Determine.Visit(record, read.Findings, History.None, asOf, rules) : null, read.Sources, read.Unreadable);
+    private static CheckedInput Determined(string path, ReadResult read, LocalDate asOf, KnownRules? rules)
+    {
+        if (read.Record is not { } record)
+            return new(path, null, read.Sources, read.Unreadable);
+        return Entanglement.Of(record, read.Findings) is { } tooMuch
+            ? new(path, null, read.Sources, tooMuch)
+            : new(path, Determine.Visit(record, read.Findings, History.None, asOf, rules), read.Sources, null);
+    }
 }

@@ -9,10 +9,12 @@ namespace ExamDocs.UseCases;
 /// <param name="Faults">A sentence each: the file, the place, what is wrong, what to type.</param>
 public sealed record RulesRead(KnownRules? Rules, IReadOnlyList<string> Faults);
 
-/// <summary>Reads a folder of the user's own rules: regimes/*.json and categories/*.json.</summary>
+/// <summary>Reads a folder of the user's own rules: regimes/*.json, categories/*.json and headings.json.</summary>
 public static partial class ReadRules
 {
     private const int MostFiles = 100;
+
+    private const string HeadingsFile = "headings.json";
 
     /// <param name="folder">The folder as the user named it.</param>
     public static RulesRead From(string folder)
@@ -30,8 +32,9 @@ public static partial class ReadRules
     private static RulesRead Read(string folder)
     {
         var files = Files(folder, "regimes").Concat(Files(folder, "categories")).ToList();
-        if (files.Count == 0)
-            return Refused($"{folder}: there is no rule in it; put regimes into {Path.Combine(folder, "regimes")} and categories into {Path.Combine(folder, "categories")}, one .json file each");
+        var headings = Path.Combine(folder, HeadingsFile);
+        if (files.Count == 0 && !File.Exists(headings))
+            return Refused($"{folder}: there is no rule in it; put regimes into {Path.Combine(folder, "regimes")} and categories into {Path.Combine(folder, "categories")}, one .json file each, and your own words for headings into {headings}");
         if (files.Count > MostFiles)
             return Refused($"{folder}: there are more than 100 rule files in it");
         var (rules, faults) = (KnownRules.BuiltIn, new List<string>());
@@ -40,9 +43,24 @@ public static partial class ReadRules
             var name = $"{kind}/{Path.GetFileName(path)}";
             var found = !PlainName().IsMatch(Path.GetFileName(path)) ? ["give the file a name of at most 60 plain letters, digits, hyphens and dots"]
                 : string.Equals(kind, "regimes", StringComparison.Ordinal) ? AddRegime(path, name, ref rules) : AddCategory(path, name, ref rules);
-            faults.AddRange(found.Select(fault => fault.StartsWith('/') ? $"{path}#{fault}" : $"{path}: {fault}"));
+            faults.AddRange(Placed(path, found));
         }
+        if (File.Exists(headings))
+            faults.AddRange(Placed(headings, AddHeadings(headings, ref rules)));
         return new RulesRead(faults.Count == 0 ? rules : null, faults);
+    }
+
+    private static IEnumerable<string> Placed(string path, IReadOnlyList<string> faults) =>
+        faults.Select(fault => fault.StartsWith('/') ? $"{path}#{fault}" : $"{path}: {fault}");
+
+    /// <summary>Read when every category is there, for they bring headings of their own.</summary>
+    private static IReadOnlyList<string> AddHeadings(string path, ref KnownRules rules)
+    {
+        var (headings, faults) = RuleFile.Headings(Bytes(path));
+        if (headings is null || (faults = RuleAdditions.Against(headings, rules)).Count > 0)
+            return faults;
+        rules = rules.With(headings);
+        return [];
     }
 
     private static IReadOnlyList<string> AddRegime(string path, string name, ref KnownRules rules)

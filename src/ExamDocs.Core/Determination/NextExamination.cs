@@ -27,7 +27,7 @@ internal static class NextExamination
     {
         if (LatestFor(item) is not { } own)
             return null;
-        var seen = new HashSet<ItemCase> { item };
+        HashSet<ItemCase> seen = [];
         var open = new Stack<ItemCase>(item.Parts);
         while (open.TryPop(out var part))
         {

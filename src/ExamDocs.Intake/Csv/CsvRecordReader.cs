@@ -47,7 +47,7 @@ public static class CsvRecordReader
     {
         if (files.Sum(f => (long)f.Bytes.Length) > MostBytes)
             throw new UnreadableWorkbookException("The files are larger than 32 MiB together, which no recorded visit is.");
-        var reading = new SheetReading(notes, counts1904: false);
+        var reading = new SheetReading(notes, counts1904: false, HeadingWords.Of(rules));
         foreach (var sheet in files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().OrderBy(s => s.Shape?.Role))
         {
             if (sheet.Shape is { } shape)

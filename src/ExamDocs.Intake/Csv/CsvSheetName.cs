@@ -19,13 +19,13 @@ internal static class CsvSheetName
 
     private static SheetShape? ByHeadings(SheetRow first, KnownRules rules)
     {
-        var typed = first.Cells.Select(c => Heading.Normal(c.Raw)).ToHashSet(StringComparer.Ordinal);
+        var typed = first.Cells.Select(c => Heading.Key(c.Raw)).ToHashSet(StringComparer.Ordinal);
         var scored = WorkbookShape.For(rules).Where(s => s.Role is not SheetRole.Guide)
-            .Select(s => (Shape: s, Matched: Headings(s).Count(typed.Contains))).OrderByDescending(s => s.Matched).ToList();
+            .Select(s => (Shape: s, Matched: typed.Count(heading => Matches(s, heading, rules)))).OrderByDescending(s => s.Matched).ToList();
         return scored[0].Matched * 2 > typed.Count && scored[0].Matched > scored[1].Matched ? scored[0].Shape : null;
     }
 
-    private static IEnumerable<string> Headings(SheetShape shape) => shape.Role is SheetRole.Visit
-        ? [VisitSheet.ParticularHeading, VisitSheet.ValueHeading]
-        : shape.Columns.Select(c => Heading.Normal(c.Heading)).Distinct(StringComparer.Ordinal);
+    private static bool Matches(SheetShape shape, string heading, KnownRules rules) => shape.Role is SheetRole.Visit
+        ? heading is VisitSheet.ParticularHeading or VisitSheet.ValueHeading
+        : HeadingWords.Of(rules).Find(shape, heading) is not null;
 }

@@ -27,6 +27,10 @@ public static class RuleFile
     /// <param name="utf8">The file's bytes.</param>
     public static RuleFile<Category> Category(ReadOnlyMemory<byte> utf8) => Read<Category>(utf8, RuleSchema.Category, SoundCategory.Faults);
 
+    /// <param name="utf8">The file's bytes.</param>
+    public static RuleFile<Dictionary<string, IReadOnlyList<string>>> Headings(ReadOnlyMemory<byte> utf8) =>
+        Read<Dictionary<string, IReadOnlyList<string>>>(utf8, RuleSchema.Headings, _ => []);
+
     private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound) where T : class
     {
         if (utf8.Length > MaxBytes)

@@ -24,6 +24,8 @@ internal sealed class RuleSchema
 
     public static RuleSchema Category { get; } = new("category");
 
+    public static RuleSchema Headings { get; } = new("headings");
+
     /// <returns>A sentence for every fault, its place first; empty where the file keeps to the schema.</returns>
     public IReadOnlyList<string> Faults(JsonElement file)
     {

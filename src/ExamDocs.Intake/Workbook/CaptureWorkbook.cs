@@ -21,7 +21,8 @@ public static class CaptureWorkbook
     /// <param name="record">What to fill in; null for empty sheets.</param>
     /// <param name="forNextVisit">
     /// Fill in what still holds at the next visit: parties, people, items, limits; what was examined, renewed and released
-    /// stands as history, so that an open withdrawal stays open. The day an item was examined becomes its last examination.
+    /// stands as history, so that an open withdrawal stays open. The day an item was examined becomes its last examination, and
+    /// what was seen then is shown beside the answer to give.
     /// </param>
     /// <param name="rules">The categories there are; left out, those built in.</param>
     public static void Write(
@@ -31,7 +32,7 @@ public static class CaptureWorkbook
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(categories);
         var content = forNextVisit && record is not null ? NextVisit.Of(record) : record ?? new ExaminationRecord();
-        var items = ItemSheets(categories, content, rules);
+        var items = ItemSheets(categories, content, rules, lastTime: forNextVisit && record is not null);
         var rows = new CaptureRows(content, items, historyOnly: forNextVisit, rules);
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
@@ -46,11 +47,11 @@ public static class CaptureWorkbook
         whole.WriteTo(output);
     }
 
-    private static List<SheetShape> ItemSheets(IReadOnlyList<Category> categories, ExaminationRecord record, KnownRules rules)
+    private static List<SheetShape> ItemSheets(IReadOnlyList<Category> categories, ExaminationRecord record, KnownRules rules, bool lastTime)
     {
         var used = record.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
         var chosen = categories.Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
-        var sheets = rules.Categories.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id)).Select(WorkbookShape.Items).ToList();
+        var sheets = rules.Categories.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id)).Select(c => WorkbookShape.Items(c, lastTime)).ToList();
         if (used.Any(id => rules.FindCategory(id) is null))
             sheets.Add(WorkbookShape.OtherItems);
         return sheets;

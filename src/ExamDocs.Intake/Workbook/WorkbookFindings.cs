@@ -93,10 +93,31 @@ public static class WorkbookFindings
         "A macro could change what the cells show; what was saved in the cells is read, and nothing else.",
         "Look whether the cells hold what you see, then save the workbook without macros.", "common practice, no source");
 
+    public static readonly RuleInfo ColumnMissing = new("INT052", Severity.Warning, "No column that every row needs is missing from a sheet",
+        "Without it no row of the sheet has the answer, however many rows there are.",
+        "Put the heading in the sheet's first row, or say in headings.json of a rules folder what yours is called.", Layout);
+
+    public static readonly RuleInfo NumberReadTwoWays = new("INT053", Severity.Error, "Every number can be read in one way only",
+        "1,250 is a thousand and more in one country, and one and a quarter in another.",
+        "Type the number without marks between thousands and with a point before the decimals.", "ISO 80000-1: no point or comma between groups of digits (from memory)");
+
+    public static readonly RuleInfo DatesInOrder = new("INT054", Severity.Note, "Dates typed in another order are read in the order the workbook declares",
+        "03/04/2026 is two different days; the visit sheet says which of them.",
+        "Look at the first of them; where the order is wrong, correct \"date order\" on the Visit sheet.", Layout);
+
+    public static readonly RuleInfo MergedCells = new("INT055", Severity.Warning, "No cells are merged on a sheet that is read",
+        "A merged cell holds its value once: it counts for the first row and column only, whatever it spans.",
+        "Take the merge apart and fill in every cell that the value was meant for.", "ECMA-376 1st ed. Part 4, merged cells");
+
+    public static readonly RuleInfo OtherWorkbooks = new("INT056", Severity.Warning, "No value is taken from another workbook",
+        "Other workbooks are never opened: what was saved with this one may be out of date.",
+        "Type the values themselves.", "common practice, no source");
+
     public static IReadOnlyList<RuleInfo> All { get; } =
     [
         UnknownSheet, UnknownColumn, NoHeading, ErrorCell, FormulaWithoutValue, TimeNotDate, NoSuchDay, DateNotExpected,
         NumberAsIdentity, DigitsLost, NoExamination, NoItemNamed, EarlierWithoutDate, PhotoWithoutObservation, HiddenRead,
-        FormulaResult, UnreadableCell, ListTooLong, TwoExaminationsOfOneDay, PercentNotExpected, MacrosNotRun,
+        FormulaResult, UnreadableCell, ListTooLong, TwoExaminationsOfOneDay, PercentNotExpected, ColumnMissing, NumberReadTwoWays,
+        DatesInOrder, MergedCells, OtherWorkbooks, MacrosNotRun,
     ];
 }

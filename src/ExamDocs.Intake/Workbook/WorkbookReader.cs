@@ -54,7 +54,7 @@ public static class WorkbookReader
         var notes = new ReadingNotes();
         if (package.HasMacros)
             notes.Report(WorkbookFindings.MacrosNotRun, ReadingNotes.Outside(Macros), Macros, "the workbook holds macros; they were not run");
-        var reading = new SheetReading(notes, directory.Counts1904);
+        var reading = new SheetReading(notes, directory.Counts1904, HeadingWords.Of(rules));
         foreach (var (sheet, shape) in directory.Sheets.Select(s => (s, ShapeOf(s, rules))).OrderBy(s => s.Item2.Role))
         {
             if (shape.Role is SheetRole.Guide && !ReferenceEquals(shape, Unknown))
@@ -63,7 +63,7 @@ public static class WorkbookReader
             if (ReferenceEquals(shape, Unknown))
                 ReportUnknown(sheet, rows.Read(part), notes);
             else
-                reading.Read(sheet, shape, rows.Read(part));
+                reading.Read(sheet, shape, rows.Read(part), () => new SheetAbout(rows.Merges.Count, rows.Merges.First, directory.LinksOthers));
         }
         return new(reading.Finish(), notes.Cells, notes.Findings, null);
     }

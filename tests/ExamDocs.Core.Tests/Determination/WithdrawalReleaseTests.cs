@@ -73,6 +73,32 @@ public sealed class WithdrawalReleaseTests
         Assert.Equal("withdraw W10", Short(Decided.From(record, Past())));
     }
 
+    /// <summary>A withdrawal in the same record has no document that the record knows: whatever its release names is taken for it.</summary>
+    [Theory]
+    [InlineData(null, "fit ")]
+    [InlineData("Q-2025-000123", "fit ")]
+    public void A_withdrawal_of_the_same_record_is_released_whatever_document_is_named(string? document, string expected)
+    {
+        var record = Record().Earlier("sling", "2025-11-20", e => e["observations"]![0]!["state"] = "doubt");
+        record["examinations"]![1]!["observations"]![0]!["note"] = "seen";
+        record["examinations"]![1]!["conclusion"] = "withdraw";
+        Assert.Equal("withdraw W10", Short(Decided.From(record)));
+        Assert.Equal(expected, Short(Decided.From(record.Release(document))));
+    }
+
+    /// <summary>A withdrawal for its part ends with the renewal from that day on to the examination, both days inside.</summary>
+    [Theory]
+    [InlineData("2025-11-19", false)]
+    [InlineData("2025-11-20", true)]
+    [InlineData("2026-05-11", true)]
+    [InlineData("2026-05-12", false)]
+    public void A_renewal_ends_a_withdrawal_for_its_part_from_that_day_to_the_examination(string on, bool ends)
+    {
+        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("C", "rope-bridge", "A")).Renew("A", "B", "C", on);
+        PastWithdrawal part = new("A", Number, new LocalDate(2025, 11, 20), ["W9"], NeverReleasable: false);
+        Assert.Equal(!ends, Decided.From(record, part).Codes('W', "A").Contains("W10", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("2025-11-19")]
     [InlineData("2025-01-01")]

@@ -12,6 +12,9 @@ internal sealed record HostileInput(string Name, string File, Action<string> Mak
     /// <summary>What is read whole, though it looks like harm.</summary>
     public const string Read = "read";
 
+    /// <summary>Part of the sentence with which it is refused before it is decided, though it can be read; null where it is decided.</summary>
+    public string? Undecided { get; init; }
+
     public bool IsCode => Says.Length == 6 && Says.All(c => char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c));
 
     public static HostileInput Of(string name, string file, byte[] bytes, string says) => new(name, file, path => System.IO.File.WriteAllBytes(path, bytes), says);

@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Binding;
@@ -8,20 +9,31 @@ namespace ExamDocs.Intake.Tests.Workbook;
 /// <summary>A workbook put together by hand, read and bound, with findings as code and place.</summary>
 internal sealed class ReadWorkbook
 {
-    public ReadWorkbook(XlsxFile file)
+    public ReadWorkbook(XlsxFile file, KnownRules? rules = null)
     {
         using var stream = file.Stream();
-        Content = WorkbookReader.Read(stream, "kit.xlsx");
+        Content = WorkbookReader.Read(stream, "kit.xlsx", rules);
         Assert.Null(Content.Unreadable);
         var (record, slips) = RecordBinder.Bind(Content.Root!);
         Record = record;
         var map = SourceMap.ForWorkbook("kit.xlsx", Content.Cells);
-        Places = [.. Content.Findings.Concat(slips).Select(f => $"{f.Code} {map.Locate(f.Path)}")];
+        var findings = Content.Findings.Concat(slips).ToList();
+        Missing = [.. findings.Where(IsMissing).Select(f => f.Message)];
+        Places = [.. findings.Where(f => !IsMissing(f)).Select(f => $"{f.Code} {map.Locate(f.Path)}")];
+        Hints = [.. findings.Where(f => !IsMissing(f)).Select(f => f.Hint)];
     }
 
     public WorkbookContent Content { get; }
 
     public ExaminationRecord Record { get; }
 
+    /// <summary>All but the columns that the short sheets of tests lack.</summary>
     public List<string> Places { get; }
+
+    public List<string> Hints { get; }
+
+    /// <summary>What is said of columns that are missing.</summary>
+    public List<string> Missing { get; }
+
+    private static bool IsMissing(Finding finding) => finding.Code == WorkbookFindings.ColumnMissing.Code;
 }

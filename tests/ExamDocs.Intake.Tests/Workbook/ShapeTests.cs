@@ -11,13 +11,13 @@ public sealed class ShapeTests
     {
         Assert.True(WorkbookShape.Known.Count > Catalogue.All.Count);
         foreach (var sheet in WorkbookShape.Known)
-            Assert.Equal(sheet.Columns.Count, sheet.Columns.Select(c => Heading.Normal(c.Heading)).Distinct(StringComparer.Ordinal).Count());
+            Assert.Equal(sheet.Columns.Count, sheet.Columns.Select(c => Heading.Key(c.Heading)).Distinct(StringComparer.Ordinal).Count());
     }
 
     [Fact]
     public void No_two_sheets_have_one_name_and_all_fit_a_tab()
     {
-        var names = WorkbookShape.Known.Select(s => Heading.Normal(s.Name)).ToList();
+        var names = WorkbookShape.Known.Select(s => Heading.Key(s.Name)).ToList();
         Assert.Equal(names.Count, names.Distinct(StringComparer.Ordinal).Count());
         Assert.All(WorkbookShape.Known, s => Assert.InRange(s.Name.Length, 1, 31));
     }

@@ -14,6 +14,9 @@ internal sealed class XlsxFile
 
     public string Properties { get; init; } = "";
 
+    /// <summary>Whether it says that it takes values from another workbook.</summary>
+    public bool LinksOthers { get; init; }
+
     /// <summary>Number format codes; the n-th, counted from 1, is style n.</summary>
     public string[] Formats { get; init; } = [];
 
@@ -63,7 +66,7 @@ internal sealed class XlsxFile
             + string.Concat(_sheets.Select((s, n) => $"<sheet name=\"{s.Name}\" sheetId=\"{n + 1}\" r:id=\"s{n}\" {s.Attributes}/>")) + "</sheets></workbook>");
         yield return ("xl/_rels/workbook.xml.rels", Relationships([
             .. _sheets.Select((_, n) => ($"s{n}", "worksheet", $"worksheets/sheet{n}.xml")),
-            ("t", "sharedStrings", "sharedStrings.xml"), ("f", "styles", "/xl/styles.xml")]));
+            ("t", "sharedStrings", "sharedStrings.xml"), ("f", "styles", "/xl/styles.xml"), .. LinksOthers ? [("x", "externalLink", "externalLinks/externalLink1.xml")] : Array.Empty<(string, string, string)>()]));
         yield return ("xl/sharedStrings.xml", $"<sst xmlns=\"{Main}\">{string.Concat(SharedStrings.Select(s => $"<si>{s}</si>"))}</sst>");
         yield return ("xl/styles.xml", $"<styleSheet xmlns=\"{Main}\"><numFmts>"
             + string.Concat(Formats.Select((f, n) => $"<numFmt numFmtId=\"{200 + n}\" formatCode=\"{System.Security.SecurityElement.Escape(f)}\"/>"))

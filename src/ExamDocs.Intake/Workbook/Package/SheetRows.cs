@@ -6,11 +6,17 @@ namespace ExamDocs.Intake.Workbook.Package;
 /// <summary>Reads a sheet's filled rows, one at a time, from top to bottom as the file has them.</summary>
 internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats, ReadingBudget budget)
 {
+    /// <summary>Ranges merged on the sheet read last, and the first of them; known when all its rows are read.</summary>
+    public (int Count, string? First) Merges { get; private set; }
+
     public IEnumerable<SheetRow> Read(PartReader reader)
     {
         var number = 0;
+        Merges = default;
         while (reader.Read())
         {
+            if (reader.AtStart && reader.Is("mergeCell"))
+                Merges = (Merges.Count + 1, Merges.First ?? reader.Attribute("ref"));
             if (!reader.AtStart || !reader.Is("row"))
                 continue;
             budget.Row();

@@ -11,7 +11,14 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// </summary>
 internal sealed class CellReading(ReadingNotes notes, bool counts1904)
 {
+    private readonly List<(string Pointer, string Typed)> _pointsBeforeThree = [];
     private int _listed;
+    private int _ordered;
+    private string? _firstOrdered;
+    private string? _decimalComma;
+
+    /// <summary>The order that the visit sheet declares for dates typed as text; null where it declares none.</summary>
+    public DateOrder? Dates { get; set; }
 
     /// <returns>Null where the value counts as missing, which has then been reported.</returns>
     public SourceNode? Read(Cell cell, ColumnKind kind, string pointer)
@@ -36,12 +43,38 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         ColumnKind.List => List(text, pointer),
         ColumnKind.Flag when text.Equals("yes", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, true),
         ColumnKind.Flag when text.Equals("no", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, false),
-        ColumnKind.Number or ColumnKind.NumberInList when IsNumber(text) => new NumberNode(pointer, text),
+        ColumnKind.Number or ColumnKind.NumberInList => NumberTyped(text, pointer),
+        ColumnKind.Date when Dates is { } order && TypedDate.Iso(text, order) is { } iso => Ordered(iso, text, pointer),
         _ => new TextNode(pointer, text),
     };
 
-    private static bool IsNumber(string text) => decimal.TryParse(
-        text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _);
+    /// <summary>What can be said only when all is read: how dates were read, and whether decimals were typed in two ways.</summary>
+    public void Finish()
+    {
+        if (_firstOrdered is not null)
+            notes.Report(WorkbookFindings.DatesInOrder, _firstOrdered, string.Create(CultureInfo.InvariantCulture, $"dates read in the order {DateOrders.Words[(int)Dates!]}: {_ordered}, this being the first"));
+        foreach (var (pointer, typed) in _decimalComma is null ? [] : _pointsBeforeThree)
+            notes.Report(WorkbookFindings.NumberReadTwoWays, pointer, $"{Shown(typed)} has a point, and {Shown(_decimalComma!)} elsewhere a comma before its decimals");
+    }
+
+    private TextNode Ordered(string iso, string typed, string pointer)
+    {
+        if (!string.Equals(iso, typed, StringComparison.Ordinal) && _ordered++ == 0)
+            _firstOrdered = pointer;
+        return new TextNode(pointer, iso);
+    }
+
+    private SourceNode? NumberTyped(string text, string pointer)
+    {
+        var number = TypedNumber.Of(text);
+        if (number.Kind is TypedNumberKind.CommaBeforeThree)
+            return Report(WorkbookFindings.NumberReadTwoWays, pointer, $"{Shown(text)} may be a thousand and more, or have three decimals");
+        if (number.Kind is TypedNumberKind.DecimalComma)
+            _decimalComma ??= text;
+        else if (number.Kind is TypedNumberKind.PointBeforeThree)
+            _pointsBeforeThree.Add((pointer, text));
+        return number.Plain is { } plain ? new NumberNode(pointer, plain) : new TextNode(pointer, text);
+    }
 
     private static SourceNode Boolean(bool value, ColumnKind kind, string pointer) =>
         kind is ColumnKind.Flag ? new BooleanNode(pointer, value) : new TextNode(pointer, value ? "TRUE" : "FALSE");

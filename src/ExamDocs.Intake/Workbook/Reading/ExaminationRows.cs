@@ -16,7 +16,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(item, row, c => c.Group is ColumnGroup.Item);
         if (shape.Category is { } category)
             item.Add("category", new TextNode($"{item.Pointer}/category", category.Id));
-        if (row.AnyFilled(c => c.Group is not ColumnGroup.Item))
+        if (row.AnyFilled(c => c.Group is not (ColumnGroup.Item or ColumnGroup.LastTime)))
             AddExaminationOf(row, item);
         return item;
     }

@@ -9,28 +9,40 @@ internal sealed class HeadingMap
     private readonly Dictionary<int, string> _typed = [];
     private readonly Dictionary<int, Column> _known = [];
 
-    private HeadingMap()
-    {
-    }
+    private readonly SheetShape _shape;
+
+    private HeadingMap(SheetShape shape) => _shape = shape;
 
     /// <summary>The columns that the sheet's shape has, from left to right.</summary>
     public IEnumerable<(int Index, Column Column)> Known => _known.Select(k => (k.Key, k.Value));
 
     /// <param name="first">The sheet's first filled row; anything but row 1 holds no headings.</param>
-    public static HeadingMap Of(SheetRow first, SheetShape shape)
+    /// <param name="shape">The sheet.</param>
+    /// <param name="words">What headings may be called.</param>
+    public static HeadingMap Of(SheetRow first, SheetShape shape, HeadingWords words)
     {
-        var map = new HeadingMap();
+        var map = new HeadingMap(shape);
         if (first.Number != 1)
             return map;
-        var columns = shape.Columns.ToDictionary(c => Heading.Normal(c.Heading), StringComparer.Ordinal);
         foreach (var cell in first.Cells)
         {
             map._typed[cell.Column] = cell.Raw;
-            if (cell.Kind is CellKind.Text && columns.TryGetValue(Heading.Normal(cell.Raw), out var column))
+            if (cell.Kind is CellKind.Text && words.Find(shape, cell.Raw) is { } column)
                 map._known[cell.Column] = column;
         }
         return map;
     }
+
+    /// <summary>
+    /// Headings that every row needs and the sheet lacks; those of an examination only where the sheet has any of one, for
+    /// an item may stand there without.
+    /// </summary>
+    public IEnumerable<string> Missing => _shape.Columns
+        .Where(c => c.IsNeeded && (c.Group is ColumnGroup.Item || _known.Values.Any(k => k.Group is not ColumnGroup.Item)))
+        .Where(c => !_known.ContainsValue(c)).Select(c => c.Heading);
+
+    /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
+    public string? Near(string typed) => HeadingWords.Near(_shape, typed);
 
     public bool Knows(int column) => _known.ContainsKey(column);
 

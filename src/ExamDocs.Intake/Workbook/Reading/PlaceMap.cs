@@ -52,7 +52,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    private static bool IsMember(Column column) => column.Group is not (ColumnGroup.Criterion or ColumnGroup.CriterionNote);
+    private static bool IsMember(Column column) => column.Group is not (ColumnGroup.Criterion or ColumnGroup.CriterionNote or ColumnGroup.LastTime);
 
     private string? InRow(string pointer)
     {
@@ -70,7 +70,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
         var criterion = path.StartsWith(Observations, StringComparison.Ordinal) ? path[Observations.Length..] : null;
         foreach (var (index, column) in row.Columns)
         {
-            if (IsMember(column) ? Meets(column.Path, path) : string.Equals(column.Path, criterion, StringComparison.Ordinal))
+            if (IsMember(column) ? Meets(column.Path, path) : column.Group is not ColumnGroup.LastTime && string.Equals(column.Path, criterion, StringComparison.Ordinal))
                 return row.Address(index);
         }
         return null;

@@ -29,11 +29,11 @@ internal sealed class ReadingNotes
         RefuseTooMany();
     }
 
-    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null)
+    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null, string? hint = null)
     {
         if (!_cells.ContainsKey(pointer))
             Place(pointer, address);
-        _findings.Add(rule.At(pointer, message, item: item));
+        _findings.Add(rule.At(pointer, message, hint, item));
         RefuseTooMany();
     }
 

@@ -23,6 +23,9 @@ internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
 
     public string? HeadingTyped(int column) => headings.Typed(column);
 
+    /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
+    public string? Near(string heading) => headings.Near(heading);
+
     public string Reference(int column) =>
         string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(column)}{row.Number}");
 

@@ -13,19 +13,22 @@ internal sealed class SheetReading
     private readonly ExaminationRows _examinations;
     private readonly DetailRows _details;
     private readonly VisitRows _visit;
+    private readonly CellReading _cells;
+    private readonly HeadingWords _words;
 
-    public SheetReading(ReadingNotes notes, bool counts1904)
+    public SheetReading(ReadingNotes notes, bool counts1904, HeadingWords words)
     {
-        _notes = notes;
-        _filling = new RowFilling(notes, new CellReading(notes, counts1904));
+        (_notes, _words, _cells) = (notes, words, new CellReading(notes, counts1904));
+        _filling = new RowFilling(notes, _cells);
         _examinations = new ExaminationRows(_record, _filling, notes, _index);
         _details = new DetailRows(_record, _filling, notes, _index);
-        _visit = new VisitRows(_record, _filling, notes);
+        _visit = new VisitRows(_record, _filling, _cells, notes);
     }
 
     /// <summary>The record read, with an empty list for every list that no sheet held.</summary>
     public ObjectNode Finish()
     {
+        _cells.Finish();
         if (_record.Text("format") is null)
             _record.Add("format", new TextNode("/format", Core.Records.ExaminationRecord.FormatName));
         _ = _record.Child("visit");
@@ -34,23 +37,27 @@ internal sealed class SheetReading
         return _record.Freeze();
     }
 
-    public void Read(SheetEntry sheet, SheetShape shape, IEnumerable<SheetRow> rows)
+    /// <param name="sheet">The sheet as the workbook names it.</param>
+    /// <param name="shape">What it holds.</param>
+    /// <param name="rows">Its filled rows from top to bottom.</param>
+    /// <param name="about">What the file says of the sheet as a whole, asked when its rows are read; null where it says nothing.</param>
+    public void Read(SheetEntry sheet, SheetShape shape, IEnumerable<SheetRow> rows, Func<SheetAbout>? about = null)
     {
         if (shape.Path.Length > 0 && shape.Role is SheetRole.Visit or SheetRole.Items or SheetRole.RecordList)
             _notes.Place($"/{shape.Path}", $"{sheet.Name}!A1");
         var remarks = new SheetRemarks(sheet, _notes);
         HeadingMap? headings = null;
-        foreach (var row in rows)
+        foreach (var row in shape.Role is SheetRole.Visit ? VisitRows.Ordered(rows) : rows)
         {
             remarks.Look(row);
             if (shape.Role is SheetRole.Visit)
                 _visit.Add(sheet.Name, row);
             else if (headings is null && row.Number == 1)
-                headings = HeadingMap.Of(row, shape);
+                headings = HeadingMap.Of(row, shape, _words);
             else
-                ReadRow(new RowView(sheet.Name, row, headings ??= HeadingMap.Of(row, shape)), shape);
+                ReadRow(new RowView(sheet.Name, row, headings ??= HeadingMap.Of(row, shape, _words)), shape);
         }
-        remarks.Report();
+        remarks.Report(about?.Invoke() ?? SheetAbout.Nothing, headings);
         if (shape.Role is SheetRole.Visit)
             _index.VisitDay = _record.Child("visit").Text("examinedOn");
     }

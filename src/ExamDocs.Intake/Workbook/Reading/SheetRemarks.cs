@@ -22,13 +22,21 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
         }
     }
 
-    public void Report()
+    /// <param name="about">What the file says of the sheet as a whole.</param>
+    /// <param name="headings">Null where the sheet holds nothing, or has no headings.</param>
+    public void Report(SheetAbout about, HeadingMap? headings)
     {
+        foreach (var heading in headings?.Missing ?? [])
+            Say(WorkbookFindings.ColumnMissing, "A1", $"the sheet {sheet.Name} has no column '{heading}'");
+        if (about.FirstMerge is { } merge)
+            Say(WorkbookFindings.MergedCells, merge.Split(':')[0], string.Create(CultureInfo.InvariantCulture, $"merged cells on the sheet {sheet.Name}: {about.Merges} times, {CellReading.Shown(merge)} being the first"));
         if (sheet.Hidden)
             Say(WorkbookFindings.HiddenRead, "A1", $"the sheet {sheet.Name} is hidden");
         if (_firstHidden is not null)
             Say(WorkbookFindings.HiddenRead, _firstHidden, string.Create(CultureInfo.InvariantCulture, $"hidden rows on the sheet {sheet.Name}: {_hidden}, this being the first"));
-        if (_firstFormula is not null)
+        if (_firstFormula is not null && about.LinksOtherWorkbooks)
+            Say(WorkbookFindings.OtherWorkbooks, _firstFormula, string.Create(CultureInfo.InvariantCulture, $"the workbook is linked to others, and has formulas on the sheet {sheet.Name}: {_formulas}, this being the first"));
+        else if (_firstFormula is not null)
             Say(WorkbookFindings.FormulaResult, _firstFormula, string.Create(CultureInfo.InvariantCulture, $"formulas on the sheet {sheet.Name}: {_formulas}, this being the first"));
     }
 

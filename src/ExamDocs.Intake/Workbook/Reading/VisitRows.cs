@@ -4,7 +4,7 @@ using ExamDocs.Intake.Workbook.Shape;
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>Reads the sheet about the visit, on which headings stand in the first column and values in the second.</summary>
-internal sealed class VisitRows(DraftObject record, RowFilling filling, ReadingNotes notes)
+internal sealed class VisitRows(DraftObject record, RowFilling filling, CellReading reading, ReadingNotes notes)
 {
     private const int ParticularColumn = 1;
     private const int ValueColumn = 2;
@@ -12,27 +12,49 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, ReadingN
 
     private bool _hasHelp;
 
+    /// <summary>The headings, then the row that declares the order of dates, wherever it stands: it bears on the others.</summary>
+    public static IEnumerable<SheetRow> Ordered(IEnumerable<SheetRow> rows) => rows.OrderBy(row => HeadingOf(row) switch
+    {
+        VisitSheet.ParticularHeading => 0,
+        VisitSheet.DateOrderHeading => 1,
+        _ => 2,
+    });
+
     public void Add(string sheet, SheetRow row)
     {
         var cells = row.Cells.ToDictionary(c => c.Column);
         string At(int column) => $"{sheet}!{CellAddress.Letters(column)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
-        var heading = cells.TryGetValue(ParticularColumn, out var first) && first.Kind is CellKind.Text ? Heading.Normal(first.Raw) : "";
+        var heading = HeadingOf(row);
         if (heading is VisitSheet.ParticularHeading)
         {
-            _hasHelp = cells.TryGetValue(HelpColumn, out var help) && Heading.Normal(help.Raw) is VisitSheet.HelpHeading;
+            _hasHelp = cells.TryGetValue(HelpColumn, out var help) && Heading.Key(help.Raw) is VisitSheet.HelpHeading;
             return;
         }
         foreach (var stray in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
             notes.Report(WorkbookFindings.NoHeading, Outside(stray.Column), At(stray.Column), $"'{CellReading.Shown(stray.Raw)}' stands under no heading");
         Cell? value = cells.TryGetValue(ValueColumn, out var second) ? second : null;
         var column = VisitSheet.Shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal));
-        if (column is not null)
+        if (heading is VisitSheet.DateOrderHeading)
+            Declare(value, At(ValueColumn));
+        else if (column is not null)
             Put(heading is VisitSheet.FormatHeading ? record : record.Child("visit"), column, value, At(ValueColumn));
         else if (value is not null)
             notes.Report(WorkbookFindings.UnknownColumn, $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}", At(ValueColumn),
-                $"'{CellReading.Shown(first.Raw ?? "")}' is no particular of a visit");
+                $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is no particular of a visit",
+                hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null);
 
         string Outside(int at) => $"/visit/{CellAddress.Letters(at)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+    }
+
+    private static string HeadingOf(SheetRow row) => row.Cells[0] is { Column: ParticularColumn, Kind: CellKind.Text } first ? Heading.Key(first.Raw) : "";
+
+    private void Declare(Cell? value, string address)
+    {
+        if (value is not { } filled)
+            return;
+        reading.Dates = DateOrders.Find(filled.Raw);
+        if (reading.Dates is null)
+            notes.Report(IntakeRules.UnknownWord, "/visit/date order", address, $"'{CellReading.Shown(filled.Raw)}' is no order of dates", hint: $"Allowed: {string.Join(", ", DateOrders.Words)}.");
     }
 
     private void Put(DraftObject target, Column column, Cell? value, string address)

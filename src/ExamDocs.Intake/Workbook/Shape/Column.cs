@@ -26,6 +26,9 @@ internal enum ColumnGroup
     Examination,
     Criterion,
     CriterionNote,
+
+    /// <summary>What was seen for a criterion at the visit before: shown, never read.</summary>
+    LastTime,
     Conclusion,
 }
 
@@ -39,6 +42,9 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
     public IReadOnlyList<string> Words { get; init; } = [];
 
     public ColumnGroup Group { get; init; }
+
+    /// <summary>Every row of the sheet needs it, so that a sheet without it is not one that was meant.</summary>
+    public bool IsNeeded { get; init; }
 
     /// <summary>Width in characters; longer text wraps.</summary>
     public int Width { get; init; } = 14;

@@ -14,14 +14,14 @@ internal static class ExaminationColumns
     public static IEnumerable<Column> WithoutDate => [.. Before, .. After];
 
     public static Column Conclusion { get; } =
-        Column.Word("conclusion", "conclusion", Words.Conclusions.All, "The examiner's own conclusion.") with { Group = ColumnGroup.Conclusion };
+        Column.Word("conclusion", "conclusion", Words.Conclusions.All, "The examiner's own conclusion.") with { Group = ColumnGroup.Conclusion, IsNeeded = true };
 
     private static IEnumerable<Column> Before => InGroup(
-        Column.Id("examiner", "examiner", "Id of the person who examined it."),
+        Column.Id("examiner", "examiner", "Id of the person who examined it.") with { IsNeeded = true },
         Column.Id("author", "author", "Id of the person who writes the report; left empty, the examiner."),
         Column.Id("authenticated by", "authenticatedBy", "Id of the person who signs; left empty, the examiner."),
         Column.Id("regime", "regime", "The law that applies, where it is not the visit's."),
-        Column.Word("basis", "basis", Words.Bases.All, "Why it was examined."),
+        Column.Word("basis", "basis", Words.Bases.All, "Why it was examined.") with { IsNeeded = true },
         Column.Identity("scheme reference", "scheme/reference", "Where an examination scheme applies: its reference."),
         Column.Text("scheme author", "scheme/author", "Who drew the scheme up."),
         Column.Number("scheme months", "scheme/months", "The scheme's interval in whole months."),
@@ -39,14 +39,19 @@ internal static class ExaminationColumns
         Column.Date("examined on", "examinedOn", "When it was examined. " + help) with { Group = ColumnGroup.Examination };
 
     /// <summary>A column for the state and one for the note, for each criterion of the category.</summary>
-    public static IEnumerable<Column> Criteria(Category category)
+    /// <param name="category">The category.</param>
+    /// <param name="lastTime">Before them also one that shows what was seen last time.</param>
+    public static IEnumerable<Column> Criteria(Category category, bool lastTime)
     {
         foreach (var criterion in category.Criteria)
         {
+            if (lastTime)
+                yield return LastTime(criterion);
             var states = Words.States.All.Where(word => criterion.Allows(Words.States.Find(word)!.Value)).ToList();
             yield return new Column(criterion.Id, criterion.Id, ColumnKind.Text, Help(criterion, states))
             {
                 Group = ColumnGroup.Criterion,
+                IsNeeded = criterion.Required,
                 Words = states,
                 Width = 14,
             };
@@ -58,6 +63,13 @@ internal static class ExaminationColumns
             };
         }
     }
+
+    private static Column LastTime(Criterion criterion) => new($"{criterion.Id} last time", criterion.Id, ColumnKind.Text,
+        $"What was seen for {criterion.Id} at the last examination. For you to compare with; nothing here is read.")
+    {
+        Group = ColumnGroup.LastTime,
+        Width = 18,
+    };
 
     private static string Help(Criterion criterion, IEnumerable<string> states)
     {

@@ -7,8 +7,8 @@ internal static class ItemColumns
 {
     public static IReadOnlyList<Column> All { get; } =
     [
-        Column.Id("id", "id", "The item's own name in this record; no other item has it."),
-        Column.Text("description", "description", "What it is, in words that tell it from the rest.", 28),
+        Column.Id("id", "id", "The item's own name in this record; no other item has it.") with { IsNeeded = true },
+        Column.Text("description", "description", "What it is, in words that tell it from the rest.", 28) with { IsNeeded = true },
         Column.Text("maker", "maker", "As marked on the item."),
         Column.Text("model", "model", "As marked on the item."),
         Column.Identity("part number", "partNumber", "As marked on the item."),

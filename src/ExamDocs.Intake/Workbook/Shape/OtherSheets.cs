@@ -11,8 +11,8 @@ internal static class OtherSheets
 
     public static SheetShape People { get; } = new("People", SheetRole.RecordList, "people",
     [
-        Id("id", "id", "A short name for the person, used on the other sheets."),
-        Text("name", "name", "In full.", 24),
+        Id("id", "id", "A short name for the person, used on the other sheets.") with { IsNeeded = true },
+        Text("name", "name", "In full.", 24) with { IsNeeded = true },
         Text("address", "address", "Postal address.", 34),
         Text("qualifications", "qualifications", "What makes the person competent.", 30),
         Flag("self-employed", "selfEmployed", "no where the person has an employer."),
@@ -103,7 +103,7 @@ internal static class OtherSheets
 
     public static SheetShape Renewals { get; } = new("Renewals", SheetRole.RecordList, "renewals",
     [
-        Id("item", "item", "Id of the item that was renewed."),
+        Id("item", "item", "Id of the item that was renewed.") with { IsNeeded = true },
         Id("removed part", "removedPart", "Id of the part taken off."),
         Id("fitted part", "fittedPart", "Id of the part fitted; empty for a removal alone."),
         Text("reason", "reason", "Why.", 28),
@@ -116,7 +116,7 @@ internal static class OtherSheets
 
     public static SheetShape Remedies { get; } = new("Remedies", SheetRole.RecordList, "remedies",
     [
-        Id("item", "item", "Id of the item."),
+        Id("item", "item", "Id of the item.") with { IsNeeded = true },
         Text("what", "what", "The repair or alteration made.", 34),
         Text("done by", "doneBy", "Who did it."),
         Date("done on", "doneOn", "When."),
@@ -126,7 +126,7 @@ internal static class OtherSheets
 
     public static SheetShape Releases { get; } = new("Releases", SheetRole.RecordList, "releases",
     [
-        Id("item", "item", "Id of the item."),
+        Id("item", "item", "Id of the item.") with { IsNeeded = true },
         Identity("document", "document", "Number of the document that withdrew it."),
         Id("by", "by", "Id of the competent person."),
         Date("on", "on", "When."),
@@ -136,7 +136,7 @@ internal static class OtherSheets
 
     public static SheetShape Disposals { get; } = new("Disposals", SheetRole.RecordList, "disposals",
     [
-        Id("item", "item", "Id of the item."),
+        Id("item", "item", "Id of the item.") with { IsNeeded = true },
         Word("action", "action", Words.DisposalActions.All, "What became of it."),
         Text("by", "by", "Who did it."),
         Date("on", "on", "When."),
@@ -145,7 +145,7 @@ internal static class OtherSheets
 
     private const string Today = "Left empty, the examination in the item's own row.";
 
-    private static Column ItemId => Id("item", "item", "Id of the item, as on its own sheet.");
+    private static Column ItemId => Id("item", "item", "Id of the item, as on its own sheet.") with { IsNeeded = true };
 
     /// <param name="readings">Reading columns, at least one.</param>
     public static SheetShape Diameters(int readings) => new("Diameters", SheetRole.ExaminationDetail, "diameters",

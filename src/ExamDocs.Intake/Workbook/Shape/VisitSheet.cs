@@ -14,9 +14,13 @@ internal static class VisitSheet
     /// <summary>Heading of the row that names the record format; it goes to the record itself.</summary>
     public const string FormatHeading = "format";
 
+    /// <summary>Heading of the row that says in which order the dates of the workbook are typed; it goes to no record.</summary>
+    public const string DateOrderHeading = "date order";
+
     public static SheetShape Shape { get; } = new("Visit", SheetRole.Visit, "visit",
     [
         Id(FormatHeading, "format", "Leave as it is."),
+        Word(DateOrderHeading, "dateOrder", DateOrders.Words, "Only where dates are typed otherwise than 2026-05-11: the order in which they are."),
         Identity("reference", "reference", "Your own reference for the visit."),
         Id("regime", "regime", "The law that applies, for example gb-loler."),
         Text("employer name", "employer/name", "For whom the examination is made."),

@@ -29,7 +29,7 @@ internal static class WorkbookShape
     public static IReadOnlyList<SheetShape> For(KnownRules rules) => ReferenceEquals(rules, KnownRules.BuiltIn) && Known is not null ? Known :
     [
         new(GuideName, SheetRole.Guide, "", []), new(WordsName, SheetRole.Guide, "", []),
-        VisitSheet.Shape, OtherSheets.People, .. rules.Categories.Select(Items), OtherItems,
+        VisitSheet.Shape, OtherSheets.People, .. rules.Categories.Select(c => Items(c, lastTime: true)), OtherItems,
         .. AfterItems(OtherSheets.MostReadings),
     ];
 
@@ -43,11 +43,13 @@ internal static class WorkbookShape
     ])
     { About = "Items of other categories." };
 
-    public static SheetShape Items(Category category) => new(category.Plural, SheetRole.Items, "items",
+    /// <param name="category">What kind of items they are.</param>
+    /// <param name="lastTime">With what was seen at the visit before beside each answer.</param>
+    public static SheetShape Items(Category category, bool lastTime) => new(category.Plural, SheetRole.Items, "items",
     [
         .. ItemColumns.All,
         .. ExaminationColumns.Particulars,
-        .. ExaminationColumns.Criteria(category),
+        .. ExaminationColumns.Criteria(category, lastTime),
         ExaminationColumns.Conclusion,
     ])
     { Category = category, About = "One row per item, with what was examined on it." };
@@ -55,7 +57,7 @@ internal static class WorkbookShape
     /// <summary>The sheet of this name; null where there is none.</summary>
     public static SheetShape? Find(string sheetName, KnownRules rules)
     {
-        var name = Heading.Normal(sheetName);
-        return For(rules).FirstOrDefault(s => string.Equals(Heading.Normal(s.Name), name, StringComparison.Ordinal));
+        var name = Heading.Key(sheetName);
+        return For(rules).FirstOrDefault(s => string.Equals(Heading.Key(s.Name), name, StringComparison.Ordinal));
     }
 }

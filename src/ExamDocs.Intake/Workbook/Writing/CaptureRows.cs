@@ -36,6 +36,7 @@ internal sealed class CaptureRows
     private readonly Dictionary<string, CapturedExamination> _inItemRow;
     private readonly HashSet<string> _sheetCategories;
     private readonly Dictionary<string, ObjectNode> _firstOfId;
+    private readonly Lazy<Dictionary<string, CapturedExamination>> _lastOf;
 
     /// <param name="record">What is written.</param>
     /// <param name="sheets">The sheets of items.</param>
@@ -51,6 +52,8 @@ internal sealed class CaptureRows
         _firstOfId = Entries("items").Where(i => Text(i, "id") is not null)
             .DistinctBy(i => Text(i, "id"), StringComparer.Ordinal)
             .ToDictionary(i => Text(i, "id")!, StringComparer.Ordinal);
+        _lastOf = new(() => _examinations.Where(e => e is { InItemRow: false, Item: not null }).GroupBy(e => e.Item!, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.MaxBy(e => e.Day, StringComparer.Ordinal)!, StringComparer.Ordinal));
     }
 
     /// <summary>Most readings at one place.</summary>
@@ -95,6 +98,7 @@ internal sealed class CaptureRows
     private CaptureRow ItemRow(SheetShape sheet, ObjectNode item)
     {
         var row = Row(item, sheet.Columns.Where(c => c.Group is ColumnGroup.Item));
+        PutLastTime(row, sheet, Text(item, "id"));
         if (Text(item, "id") is not { } id || !_inItemRow.TryGetValue(id, out var examination) || !ReferenceEquals(_firstOfId[id], item))
             return row;
         row.Fill(examination.Node, sheet.Columns.Where(c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion));
@@ -105,6 +109,21 @@ internal sealed class CaptureRows
                 row.Put(column.Heading, observation.Find(column.Group is ColumnGroup.Criterion ? "state" : "note"));
         }
         return row;
+    }
+
+    /// <summary>What was seen at the item's latest examination before, the state with its note.</summary>
+    private void PutLastTime(CaptureRow row, SheetShape sheet, string? item)
+    {
+        var columns = sheet.Columns.Where(c => c.Group is ColumnGroup.LastTime).ToList();
+        var last = columns.Count == 0 || item is null ? null
+            : _lastOf.Value.GetValueOrDefault(item);
+        foreach (var column in columns)
+        {
+            var seen = last?.Entries("observations").Where(o => string.Equals(Text(o, "criterion"), column.Path, StringComparison.Ordinal))
+                .Select(o => string.Join(": ", new[] { Text(o, "state"), Text(o, "note") }.OfType<string>())) ?? [];
+            if (string.Join("; ", seen) is { Length: > 0 } text)
+                row.Put(column.Heading, $"{last!.Day ?? "no date"} {text}");
+        }
     }
 
     private static CaptureRow EarlierRow(CapturedExamination examination, SheetShape sheet)

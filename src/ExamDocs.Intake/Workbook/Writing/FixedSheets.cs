@@ -15,12 +15,13 @@ internal static class FixedSheets
         "Every item needs an id of its own. Other sheets name the item by that id, and people by theirs.",
         "Each criterion has two columns: the answer, chosen from a list, and a note. Leave nothing out: a criterion without an answer leaves the item undetermined. The answers noted, doubt and defect need a note.",
         "clear: examined, nothing found. noted: something seen that does not end its service. doubt: not sure it is safe, so it is taken out. defect: it fails. no-sign: nobody to ask, and no sign found. not-examined, not-applicable: as they say.",
-        "Dates are typed year-month-day, for example 2026-05-11. Where only the month or the year is known, type that: 2024-02 or 2024.",
-        "Numbers have a point before the decimals. Units stand in the heading or in their own column.",
+        "Dates are typed year-month-day, for example 2026-05-11. Where only the month or the year is known, type that: 2024-02 or 2024. Where your dates stand in another order, say so on the Visit sheet.",
+        "Numbers have a point or a comma before the decimals, the same everywhere, and no marks between thousands. Units stand in the heading or in their own column.",
         "Where a cell takes several things, separate them with semicolons.",
         "Write defects that are, or could become, a danger on the Defects sheet as well, measurements on Diameters, tests on Tests.",
         "On Diameters, Tests, Defects and Photos, the date may be left empty: the row then belongs to the examination in the item's own row. Examinations before this visit stand on the two sheets of earlier ones.",
-        "Columns may be moved and sheets left empty. Columns and sheets of your own are not read, and what stands in them is reported.",
+        "Headings are locked, without a password: lift the protection of a sheet to move its columns. Sheets may be left empty. Columns and sheets of your own are not read, and what stands in them is reported.",
+        "In a workbook made from an earlier record, the grey columns show what was seen last time. They are there to compare with; nothing in them is read.",
         "What the makers' instructions allow goes on Limits, with the document, revision and page. No limit is assumed where none is recorded.",
     ];
 
@@ -62,6 +63,8 @@ internal static class FixedSheets
             sheet.Cell(row, 3).Style.Alignment.WrapText = true;
             RowHeight.Set(sheet, row, widths);
         }
+        sheet.Range(2, 2, row, 2).Style.Protection.SetLocked(false);
+        SheetWriting.Protect(sheet);
         sheet.SheetView.Freeze(1, 1);
         SheetWriting.SetUpPage(sheet, widths.Sum());
     }

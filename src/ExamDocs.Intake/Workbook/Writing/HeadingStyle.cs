@@ -30,6 +30,7 @@ internal static class HeadingStyle
         cell.Style.Fill.BackgroundColor = XLColor.FromHtml(fill);
         cell.Style.Border.BottomBorder = XLBorderStyleValues.Thin;
         cell.Style.Border.RightBorder = XLBorderStyleValues.Hair;
+        cell.Style.Protection.SetLocked(true);
     }
 
     public static void AddNote(IXLCell cell, string text)
@@ -44,6 +45,7 @@ internal static class HeadingStyle
         ColumnGroup.Examination => "Examination. ",
         ColumnGroup.Criterion => "Criterion. ",
         ColumnGroup.CriterionNote => "Note to a criterion. ",
+        ColumnGroup.LastTime => "Last time. ",
         ColumnGroup.Conclusion => "Conclusion. ",
         _ => "",
     };
@@ -58,6 +60,7 @@ internal static class HeadingStyle
         ColumnGroup.Examination => "#E2EFDA",
         ColumnGroup.Criterion => "#FFE699",
         ColumnGroup.CriterionNote => "#FFF7DB",
+        ColumnGroup.LastTime => "#E7E6E6",
         ColumnGroup.Conclusion => "#F4CCCC",
         _ => "#DDEBF7",
     };

@@ -24,6 +24,7 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
                 dropDowns.Offer(sheet.Range(2, n + 1, last + RowsToSpare, n + 1), shape.Columns[n].Words);
         }
         sheet.SheetView.Freeze(1, 2);
+        Protect(sheet);
         SetUpPage(sheet, shape.Columns.Sum(HeadingStyle.Width));
     }
 
@@ -49,12 +50,22 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
             var style = sheet.Column(n + 1).Style;
             style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
             style.Alignment.WrapText = true;
+            style.Protection.SetLocked(columns[n].Group is ColumnGroup.LastTime);
             if (columns[n].Kind is not (ColumnKind.Number or ColumnKind.NumberInList))
                 style.NumberFormat.Format = "@";
         }
         if (columns.Count > 8)
             sheet.PageSetup.SetColumnsToRepeatAtLeft(1, 2);
     }
+
+    /// <summary>
+    /// What nobody is to type in is locked, headings above all: a heading mistyped makes a column unread. There is no
+    /// password, so whoever wants to move columns can.
+    /// </summary>
+    public static void Protect(IXLWorksheet sheet) => sheet.Protect().AllowElement(
+        XLSheetProtectionElements.FormatCells | XLSheetProtectionElements.FormatColumns | XLSheetProtectionElements.FormatRows
+        | XLSheetProtectionElements.InsertRows | XLSheetProtectionElements.DeleteRows | XLSheetProtectionElements.Sort
+        | XLSheetProtectionElements.AutoFilter | XLSheetProtectionElements.InsertHyperlinks | XLSheetProtectionElements.EditObjects);
 
     private static int WriteRows(IXLWorksheet sheet, IReadOnlyList<Column> columns, IEnumerable<CaptureRow> rows)
     {

@@ -1,0 +1,33 @@
+using ExamDocs.Core.Determination;
+
+namespace ExamDocs.Core.Tests.Rules;
+
+/// <summary>What an outcome rule says of itself in the code is what its page says, whole: title, reason, outcome and source.</summary>
+public sealed class OutcomeRulePagesTests
+{
+    public static TheoryData<string> Codes =>
+    [
+        .. Enumerable.Range(1, 10).Select(n => $"W{n}"), .. Enumerable.Range(0, 7).Select(n => $"U{n}"), .. Enumerable.Range(1, 3).Select(n => $"D{n}"),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void The_page_holds_what_the_rule_says(string code)
+    {
+        var rule = Assert.Single(OutcomeRules.All, r => r.Code == code);
+        var lines = File.ReadAllLines(Path.Combine(Root(), "docs", "rules", $"{code}.md"));
+        Assert.Equal([$"# {code}: {rule.Title}", $"**Why.** {rule.Why}", $"**Source.** {rule.Source}"], [lines[0], lines[4], lines[6]]);
+        Assert.All([rule.Title, rule.Why, rule.Source], text => Assert.True(text.Length > 10, text));
+    }
+
+    [Fact]
+    public void There_is_no_rule_but_these() => Assert.Equal(Codes.Count, OutcomeRules.All.Count);
+
+    private static string Root()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "ExamDocs.sln")))
+            folder = Path.GetDirectoryName(folder)!;
+        return folder;
+    }
+}
