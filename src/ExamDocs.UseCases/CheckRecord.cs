@@ -1,8 +1,10 @@
 using ExamDocs.Core;
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Merging;
+using ExamDocs.Intake.Photos;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -30,14 +32,29 @@ public static class CheckRecord
     public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        return [.. paths.Select(path => (Path: path, Read: ReadInput.From(path, rules)))
+        return [.. paths.Select(path => (Path: path, Read: Read(path, rules)))
             .GroupBy(input => VisitOf(input.Read) ?? new object())
             .Select(visit => Determined(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)]), asOf, rules))];
     }
 
+    private static ReadResult Read(string path, KnownRules? rules)
+    {
+        var read = ReadInput.From(path, rules);
+        return read.Record is { } record ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path))] } : read;
+    }
+
+    /// <summary>Photos are named from the folder of the record's file; of a folder of files, from that folder.</summary>
+    private static string FolderOf(string path) => Directory.Exists(path) ? path : Path.GetDirectoryName(Path.GetFullPath(path))!;
+
     /// <summary>Null for an input that no other can belong to.</summary>
     private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;
 
-    private static CheckedInput Determined(string path, ReadResult read, LocalDate asOf, KnownRules? rules) =>
-        new(path, read.Record is { } record ? Determine.Visit(record, read.Findings, History.None, asOf, rules) : null, read.Sources, read.Unreadable);
+    private static CheckedInput Determined(string path, ReadResult read, LocalDate asOf, KnownRules? rules)
+    {
+        if (read.Record is not { } record)
+            return new(path, null, read.Sources, read.Unreadable);
+        return Entanglement.Of(record, read.Findings) is { } tooMuch
+            ? new(path, null, read.Sources, tooMuch)
+            : new(path, Determine.Visit(record, read.Findings, History.None, asOf, rules), read.Sources, null);
+    }
 }

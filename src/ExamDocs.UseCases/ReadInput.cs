@@ -52,7 +52,7 @@ public static class ReadInput
             return Refuse(folder, "there is no .csv file in the folder; give workbooks and JSON files one by one");
         return files.Count > MostFiles ? Refuse(folder, "there are more than 200 .csv files in the folder")
             : files.Sum(f => f.Length) > CsvRecordReader.MostBytes ? Refuse(folder, "the files are larger than 32 MiB together")
-            : CsvRecordReader.Read([.. files.Select(f => new CsvFile(f.Name, File.ReadAllBytes(f.FullName)))], folder, rules);
+            : CsvRecordReader.Read([.. files.Select(f => new CsvFile(f.Name, f.Length == 0 ? [] : File.ReadAllBytes(f.FullName)))], folder, rules);
     }
 
     private static bool IsCsv(string path) => Path.GetExtension(path).ToLowerInvariant() is ".csv" or ".tsv";

@@ -8,6 +8,7 @@ using ExamDocs.Core.Rules;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Csv;
 using ExamDocs.Intake.Merging;
+using ExamDocs.Intake.Photos;
 using ExamDocs.Intake.Workbook;
 
 namespace ExamDocs.UseCases;
@@ -41,7 +42,7 @@ public static class RuleList
     public static IReadOnlyList<RuleText> All { get; } =
     [
         .. OutcomeRules.All.Select(Text),
-        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(WorkbookFindings.All).Concat(CsvFindings.All).Concat(MergeFindings.All).Concat(PrintRules.All)
+        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(WorkbookFindings.All).Concat(CsvFindings.All).Concat(MergeFindings.All).Concat(PhotoRules.All).Concat(PrintRules.All)
             .OrderBy(i => i.Code, StringComparer.Ordinal).Select(Text),
     ];
 

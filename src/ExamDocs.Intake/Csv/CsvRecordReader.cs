@@ -25,12 +25,15 @@ public static class CsvRecordReader
     /// <param name="folder">The folder they are in, as the user gave it; empty for the current one.</param>
     /// <param name="rules">The categories there may be sheets of; left out, those built in.</param>
     /// <returns>Never throws for what the files hold.</returns>
-    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null)
+    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null) =>
+        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget());
+
+    internal static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget)
     {
         var notes = new ReadingNotes();
         try
         {
-            var root = ReadSheets(files, rules ?? KnownRules.BuiltIn, notes);
+            var root = ReadSheets(files, rules, budget, notes);
             var (record, findings) = RecordBinder.Bind(root);
             return new ReadResult(record, [.. notes.Findings, .. findings], SourceMap.ForFolder(folder, notes.Cells), null);
         }
@@ -40,11 +43,10 @@ public static class CsvRecordReader
         }
     }
 
-    private static ObjectNode ReadSheets(IReadOnlyList<CsvFile> files, KnownRules rules, ReadingNotes notes)
+    private static ObjectNode ReadSheets(IReadOnlyList<CsvFile> files, KnownRules rules, ReadingBudget budget, ReadingNotes notes)
     {
         if (files.Sum(f => (long)f.Bytes.Length) > MostBytes)
             throw new UnreadableWorkbookException("The files are larger than 32 MiB together, which no recorded visit is.");
-        var budget = new ReadingBudget();
         var reading = new SheetReading(notes, counts1904: false, HeadingWords.Of(rules));
         foreach (var sheet in files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().OrderBy(s => s.Shape?.Role))
         {

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Json;
 
@@ -17,7 +18,14 @@ public static class JsonRecordReader
         var (root, unreadable) = JsonTree.Parse(utf8);
         if (root is null)
             return new ReadResult(null, [], sources, unreadable);
-        var (record, findings) = RecordBinder.Bind(root);
-        return new ReadResult(record, findings, sources, null);
+        try
+        {
+            var (record, findings) = RecordBinder.Bind(root);
+            return new ReadResult(record, findings, sources, null);
+        }
+        catch (UnreadableWorkbookException e)
+        {
+            return new ReadResult(null, [], sources, e.Message);
+        }
     }
 }

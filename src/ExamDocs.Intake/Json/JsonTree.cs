@@ -8,6 +8,9 @@ internal static class JsonTree
     /// <summary>More than a hundred thousand items need; larger files are refused before they are parsed.</summary>
     public const int MaxBytes = 64 * 1024 * 1024;
 
+    /// <summary>Members and elements, inclusive: twenty thousand items with fifty each.</summary>
+    public const int MaxValues = 1_000_000;
+
     private const int MaxDepth = 32;
 
     /// <returns>The root, or a sentence saying why there is none.</returns>
@@ -17,6 +20,8 @@ internal static class JsonTree
             return (null, "the file is larger than 64 MiB");
         try
         {
+            if (HoldsTooMuch(WithoutByteOrderMark(utf8).Span))
+                return (null, "the file holds more values than any recorded visit needs");
             using var document = JsonDocument.Parse(WithoutByteOrderMark(utf8), new JsonDocumentOptions { MaxDepth = MaxDepth });
             return (Node(document.RootElement, ""), null);
         }
@@ -31,6 +36,16 @@ internal static class JsonTree
         {
             return (null, "the file holds text that is not valid Unicode");
         }
+    }
+
+    /// <summary>Counted before anything is kept: a file of empty lists would fill memory many times its own size.</summary>
+    private static bool HoldsTooMuch(ReadOnlySpan<byte> utf8)
+    {
+        var values = 0;
+        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MaxDepth });
+        while (values <= MaxValues && reader.Read())
+            values += reader.TokenType is JsonTokenType.PropertyName or JsonTokenType.EndObject or JsonTokenType.EndArray ? 0 : 1;
+        return values > MaxValues;
     }
 
     private static ReadOnlyMemory<byte> WithoutByteOrderMark(ReadOnlyMemory<byte> utf8) =>

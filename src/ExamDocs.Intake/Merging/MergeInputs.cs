@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Photos;
 
 namespace ExamDocs.Intake.Merging;
 
@@ -49,8 +50,9 @@ public static class MergeInputs
         return merged;
     }
 
-    /// <summary>Rows that reading had something to say about.</summary>
-    private static HashSet<int> FlawedRows(string list, ReadResult input) => input.Findings.Select(f => f.Path.Split('/'))
+    /// <summary>Rows that reading had something to say about; a photo that is missing makes no typed value doubtful.</summary>
+    private static HashSet<int> FlawedRows(string list, ReadResult input) => input.Findings
+        .Where(f => !PhotoRules.All.Any(r => string.Equals(r.Code, f.Code, StringComparison.Ordinal))).Select(f => f.Path.Split('/'))
         .Where(steps => steps.Length > 2 && string.Equals(steps[1], list, StringComparison.Ordinal))
         .Select(steps => int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? index : -1).ToHashSet();
 

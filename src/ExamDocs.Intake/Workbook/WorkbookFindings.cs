@@ -89,6 +89,10 @@ public static class WorkbookFindings
         "A cell that shows 10 % holds 0.1, and it is not clear which of the two was meant; the value counts as missing.",
         "Set the cell's format to text, then type the number alone.", "common practice, no source");
 
+    public static readonly RuleInfo MacrosNotRun = new("INT047", Severity.Note, "Macros in a workbook are never run",
+        "A macro could change what the cells show; what was saved in the cells is read, and nothing else.",
+        "Look whether the cells hold what you see, then save the workbook without macros.", "common practice, no source");
+
     public static readonly RuleInfo ColumnMissing = new("INT052", Severity.Warning, "No column that every row needs is missing from a sheet",
         "Without it no row of the sheet has the answer, however many rows there are.",
         "Put the heading in the sheet's first row, or say in headings.json of a rules folder what yours is called.", Layout);
@@ -114,6 +118,6 @@ public static class WorkbookFindings
         UnknownSheet, UnknownColumn, NoHeading, ErrorCell, FormulaWithoutValue, TimeNotDate, NoSuchDay, DateNotExpected,
         NumberAsIdentity, DigitsLost, NoExamination, NoItemNamed, EarlierWithoutDate, PhotoWithoutObservation, HiddenRead,
         FormulaResult, UnreadableCell, ListTooLong, TwoExaminationsOfOneDay, PercentNotExpected, ColumnMissing, NumberReadTwoWays,
-        DatesInOrder, MergedCells, OtherWorkbooks,
+        DatesInOrder, MergedCells, OtherWorkbooks, MacrosNotRun,
     ];
 }

@@ -13,6 +13,8 @@ namespace ExamDocs.Intake.Workbook;
 /// </summary>
 public static class WorkbookReader
 {
+    private const string Macros = "macros";
+
     private static readonly SheetShape Unknown = new("", SheetRole.Guide, "", []);
 
     /// <param name="stream">The file, from its beginning; it is left open.</param>
@@ -22,10 +24,15 @@ public static class WorkbookReader
     public static WorkbookContent Read(Stream stream, string fileName, KnownRules? rules = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
+        return Read(stream, fileName, rules ?? KnownRules.BuiltIn, new ReadingBudget());
+    }
+
+    internal static WorkbookContent Read(Stream stream, string fileName, KnownRules rules, ReadingBudget budget)
+    {
         try
         {
-            using var package = WorkbookPackage.Open(stream);
-            return Read(package, rules ?? KnownRules.BuiltIn);
+            using var package = WorkbookPackage.Open(stream, budget);
+            return Read(package, rules, budget);
         }
         catch (UnreadableWorkbookException e)
         {
@@ -40,13 +47,14 @@ public static class WorkbookReader
     private static WorkbookContent Unreadable(string sentence) =>
         new(null, new Dictionary<string, string>(StringComparer.Ordinal), [], sentence);
 
-    private static WorkbookContent Read(WorkbookPackage package, KnownRules rules)
+    private static WorkbookContent Read(WorkbookPackage package, KnownRules rules, ReadingBudget budget)
     {
         var directory = WorkbookDirectory.Read(package);
-        var budget = new ReadingBudget();
         var texts = SharedStrings.Read(package, directory.SharedStrings, budget);
         var rows = new SheetRows(texts, CellFormats.Read(package, directory.Styles), budget);
         var notes = new ReadingNotes();
+        if (package.HasMacros)
+            notes.Report(WorkbookFindings.MacrosNotRun, ReadingNotes.Outside(Macros), Macros, "the workbook holds macros; they were not run");
         var reading = new SheetReading(notes, directory.Counts1904, HeadingWords.Of(rules));
         foreach (var (sheet, shape) in directory.Sheets.Select(s => (s, ShapeOf(s, rules))).OrderBy(s => s.Item2.Role))
         {

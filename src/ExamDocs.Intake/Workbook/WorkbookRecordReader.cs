@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Workbook;
 
@@ -16,7 +17,14 @@ public static class WorkbookRecordReader
         var sources = SourceMap.ForWorkbook(fileName, content.Cells);
         if (content.Root is null)
             return new ReadResult(null, content.Findings, sources, content.Unreadable);
-        var (record, findings) = RecordBinder.Bind(content.Root);
-        return new ReadResult(record, [.. content.Findings, .. findings], sources, null);
+        try
+        {
+            var (record, findings) = RecordBinder.Bind(content.Root);
+            return new ReadResult(record, [.. content.Findings, .. findings], sources, null);
+        }
+        catch (UnreadableWorkbookException e)
+        {
+            return new ReadResult(null, [], sources, e.Message);
+        }
     }
 }

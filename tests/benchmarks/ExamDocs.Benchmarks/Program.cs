@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Xml;
+using ExamDocs.Benchmarks;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Intake.Json;
@@ -16,6 +17,13 @@ using Browser = ExamDocs.Documents.Browsing.Browser;
 
 // Each measure stands beside a peer over the same input in the same run; read the ratio, not the milliseconds.
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+if (args is ["hostile-one", var hostile])
+{
+    HostileRun.One(hostile);
+    return 0;
+}
+if (args is ["hostile", .. var only])
+    return HostileRun.All(string.Join(' ', only)) == 0 ? 0 : 1;
 var examples = Path.Combine(Root(), "examples");
 var today = new LocalDate(2026, 5, 12);
 Console.WriteLine($"{"what",-46}{"ours ms",10}{"peer ms",10}{"ratio",8}  peer");
@@ -37,6 +45,7 @@ Compare("read the example workbook", 20,
 
 await ComparePrintingAsync();
 Console.WriteLine($"peak memory of this process: {Process.GetCurrentProcess().PeakWorkingSet64 / 1048576} MiB");
+return 0;
 
 async Task ComparePrintingAsync()
 {

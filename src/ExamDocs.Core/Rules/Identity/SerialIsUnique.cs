@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 
@@ -5,12 +6,27 @@ namespace ExamDocs.Core.Rules.Identity;
 
 public sealed class SerialIsUnique : Rule<VisitCase>
 {
+    private const int Named = 20;
+
     public SerialIsUnique() : base(new RuleInfo("IDN002", Severity.Warning, "No two items of one maker and model share a serial number",
         "A shared number may be a batch number, or one item written down twice.",
         "Check the marking; where it is a batch number, mark the items yourself and record that mark.", "common practice, no source")) =>
         Each(v => v.Context.Items.Where(i => i.Item.Serial is not null)
             .GroupBy(i => (Fold(i.Item.Maker), Fold(i.Item.Model), Fold(i.Item.Serial))).Where(g => g.Skip(1).Any())
-            .SelectMany(g => g.Select(i => new Fault($"{i.Path}/serial", $"serial {i.Item.Serial} is shared by {string.Join(", ", g.Select(o => o.Item.Id))}", Item: i.Item.Id))));
+            .SelectMany(Shared));
+
+    private static IEnumerable<Fault> Shared(IEnumerable<ItemCase> items)
+    {
+        var sharing = Sharing(items);
+        return items.Select(i => new Fault($"{i.Path}/serial", $"serial {i.Item.Serial} is shared by {sharing}", Item: i.Item.Id));
+    }
+
+    /// <summary>At most twenty by name: the list is said again of each.</summary>
+    private static string Sharing(IEnumerable<ItemCase> items)
+    {
+        var ids = items.Select(o => o.Item.Id).ToList();
+        return ids.Count <= Named ? string.Join(", ", ids) : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more");
+    }
 
     /// <summary>Capitals make no difference: one item written down twice is seldom written alike.</summary>
     private static string? Fold(string? text) => text?.ToUpperInvariant();

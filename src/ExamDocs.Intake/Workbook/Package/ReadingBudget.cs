@@ -4,9 +4,30 @@ namespace ExamDocs.Intake.Workbook.Package;
 internal sealed class ReadingBudget
 {
     private long _characters;
+    private long _inflated;
     private int _cells;
     private int _filled;
     private int _rows;
+
+    /// <summary>Characters of texts read so far.</summary>
+    public long Characters => _characters;
+
+    /// <summary>Bytes unpacked so far, over all parts.</summary>
+    public long Inflated => _inflated;
+
+    /// <summary>Cells seen so far, empty ones included.</summary>
+    public int Cells => _cells;
+
+    public int FilledCells => _filled;
+
+    public int Rows => _rows;
+
+    /// <summary>What parts declare was tested before; this counts what they hold.</summary>
+    public void Unpacked(int bytes)
+    {
+        if ((_inflated += bytes) > WorkbookLimits.TotalBytes)
+            throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");
+    }
 
     public void Text(int characters)
     {

@@ -6,11 +6,12 @@ namespace ExamDocs.Intake.Workbook.Package;
 internal sealed class WorkbookPackage : IDisposable
 {
     private readonly ZipArchive _archive;
+    private readonly ReadingBudget _budget;
     private readonly Dictionary<string, ZipArchiveEntry> _parts = new(StringComparer.OrdinalIgnoreCase);
 
-    private WorkbookPackage(ZipArchive archive)
+    private WorkbookPackage(ZipArchive archive, ReadingBudget budget)
     {
-        _archive = archive;
+        (_archive, _budget) = (archive, budget);
         if (archive.Entries.Count > WorkbookLimits.Parts)
             throw new UnreadableWorkbookException("The workbook has more parts than any workbook has.");
         foreach (var entry in archive.Entries)
@@ -22,7 +23,7 @@ internal sealed class WorkbookPackage : IDisposable
     }
 
     /// <exception cref="UnreadableWorkbookException">It is no workbook, or too large a one.</exception>
-    public static WorkbookPackage Open(Stream stream)
+    public static WorkbookPackage Open(Stream stream, ReadingBudget budget)
     {
         var file = ReadWhole(stream);
         if (FileKind.WhyNotZip(file.GetBuffer().AsSpan(0, (int)file.Length)) is { } notZip)
@@ -32,7 +33,7 @@ internal sealed class WorkbookPackage : IDisposable
         {
             return FileKind.WhyNotWorkbook(archive) is { } notWorkbook
                 ? throw new UnreadableWorkbookException(notWorkbook)
-                : new WorkbookPackage(archive);
+                : new WorkbookPackage(archive, budget);
         }
         catch
         {
@@ -44,14 +45,20 @@ internal sealed class WorkbookPackage : IDisposable
     /// <summary>Everything in the file, in its order.</summary>
     public IReadOnlyList<ZipArchiveEntry> Entries => _archive.Entries;
 
+    /// <summary>A program within the workbook: it is never opened, let alone run.</summary>
+    public bool HasMacros => _parts.Keys.Any(p => p.EndsWith("/vbaProject.bin", StringComparison.OrdinalIgnoreCase));
+
     public bool Has(string part) => _parts.ContainsKey(Normal(part));
 
     public PartReader Read(string part) => new(Open(part));
 
-    /// <summary>A part as it stands in the file.</summary>
+    /// <summary>What a part unpacks to, counted, summed and stopped where it goes on and on.</summary>
     public Stream Open(string part) => _parts.TryGetValue(Normal(part), out var entry)
-        ? entry.Open()
+        ? Open(entry)
         : throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
+
+    /// <inheritdoc cref="Open(string)"/>
+    public Stream Open(ZipArchiveEntry entry) => new TagDistanceStream(entry.Open(), entry.Crc32, _budget);
 
     public void Dispose() => _archive.Dispose();
 
@@ -91,6 +98,8 @@ internal sealed class WorkbookPackage : IDisposable
         var total = 0L;
         foreach (var entry in _archive.Entries)
         {
+            if (entry.IsEncrypted)
+                throw new UnreadableWorkbookException("The workbook is protected with a password. Take the password off and save it again.");
             total += entry.Length;
             if (entry.Length > WorkbookLimits.PartBytes || total > WorkbookLimits.TotalBytes)
                 throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");

@@ -36,7 +36,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     }
 
     /// <summary>At most forty characters of what stands in a cell, for a message.</summary>
-    public static string Shown(string raw) => raw.Length <= 40 ? raw : raw[..40] + "…";
+    public static string Shown(string raw) => raw.Length <= 40 ? raw : raw[..(char.IsHighSurrogate(raw[39]) ? 39 : 40)] + "…";
 
     private SourceNode? Text(string text, ColumnKind kind, string pointer) => kind switch
     {

@@ -1,0 +1,34 @@
+using System.Security.Cryptography;
+
+namespace ExamDocs.Intake.Photos;
+
+/// <summary>The bytes of a photo's file, within limits.</summary>
+internal static class PhotoFile
+{
+    /// <param name="path">As <see cref="PhotoPath"/> gives it.</param>
+    /// <exception cref="PhotoRefusedException">It is empty, too large, no ordinary file, or cannot be opened.</exception>
+    public static byte[] Read(string path)
+    {
+        try
+        {
+            // A pipe or a device has no length; opening one could wait for ever.
+            var length = new FileInfo(path).Length;
+            if (length == 0)
+                throw new PhotoRefusedException(PhotoRules.NotPrintable, "is empty, or no ordinary file");
+            if (length > PhotoLimits.FileBytes)
+                throw new PhotoRefusedException(PhotoRules.TooLarge, "is a file of more than 40 MiB");
+            using var stream = File.OpenRead(path);
+            var bytes = new byte[length];
+            var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            return read == length ? bytes : throw PhotoRefusedException.Damaged();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new PhotoRefusedException(PhotoRules.NotFound, "is there but cannot be opened",
+                "Look whether another program holds the file, and who may read it.");
+        }
+    }
+
+    /// <summary>In lower-case hexadecimal digits.</summary>
+    public static string Sha256(byte[] file) => Convert.ToHexStringLower(SHA256.HashData(file));
+}

@@ -1,0 +1,43 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Workbook.Reading;
+
+namespace ExamDocs.Intake.Photos;
+
+/// <summary>Reads one photo that a record names, and makes it ready to print.</summary>
+public static class PreparePhoto
+{
+    /// <param name="folder">The folder in which the record lies; nothing outside it is opened.</param>
+    /// <param name="name">The photo as the record names it, relative to the folder.</param>
+    /// <returns>Never throws for what the name says or the file holds.</returns>
+    public static PhotoReading From(string folder, string name)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        try
+        {
+            return new PhotoReading(From(PhotoFile.Read(PhotoPath.Find(folder, name))), null);
+        }
+        catch (PhotoRefusedException e)
+        {
+            return new PhotoReading(null, Fault(name, e));
+        }
+    }
+
+    /// <param name="file">It is not to be used again: what is no part of the picture is taken out of it.</param>
+    /// <exception cref="PhotoRefusedException">It is no picture that we print.</exception>
+    internal static PreparedPhoto From(byte[] file, PhotoBudget? budget = null)
+    {
+        var sha256 = PhotoFile.Sha256(file);
+        var (header, length) = Opened(file);
+        budget?.Pixels(header.Pixels);
+        var (jpeg, width, height) = PictureDecoder.ToPrint(file, length, header);
+        return new PreparedPhoto(jpeg, width, height, sha256);
+    }
+
+    internal static PhotoFault Fault(string name, PhotoRefusedException refused) =>
+        new(refused.Rule, $"the photo '{CellReading.Shown(name)}' {refused.Message}", refused.Hint);
+
+    private static (PictureHeader Header, int Length) Opened(byte[] file) =>
+        PictureKind.IsJpeg(file) ? (JpegHeader.Read(file), file.Length)
+        : PictureKind.IsPng(file) ? PngChunks.Reduce(file)
+        : throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is {PictureKind.NameOf(file)}");
+}
