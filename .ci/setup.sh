@@ -14,6 +14,7 @@ need_test() {
   command -v soffice >/dev/null || echo libreoffice-calc
   command -v node >/dev/null || echo nodejs
   command -v npm >/dev/null || echo npm
+  /usr/bin/python3 -c 'import openpyxl' 2>/dev/null || echo python3-openpyxl
 }
 
 command -v dotnet >/dev/null || { echo "Install the .NET SDK that global.json names, then run this again." >&2; exit 1; }

@@ -19,9 +19,15 @@ internal static class CheckCommand
         HelpName = "FILE",
     };
 
+    private static readonly Option<FileInfo?> Annotate = new("--annotate")
+    {
+        Description = "Also write a copy of the workbook with each finding as a note on its cell, and a list of them all.",
+        HelpName = "FILE.xlsx",
+    };
+
     public static Command Create()
     {
-        var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.") { Inputs, Json, CommonOptions.Rules };
+        var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.") { Inputs, Json, Annotate, CommonOptions.Rules };
         command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
@@ -31,11 +37,31 @@ internal static class CheckCommand
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
         var today = CommonOptions.Today();
-        var inputs = CheckRecord.All(parsed.GetRequiredValue(Inputs), today, rules);
+        var paths = parsed.GetRequiredValue(Inputs);
+        var copy = parsed.GetValue(Annotate)?.FullName;
+        if (copy is not null && AnnotateWorkbook.WhyNot(paths, copy) is { } refused)
+            return Refuse(refused);
+        var inputs = CheckRecord.All(paths, today, rules);
         if (parsed.GetValue(Json) is { } file)
             FindingsFile.WriteTo(file.FullName, inputs);
-        FindingsPrinter.Print(inputs, quiet: parsed.GetValue(CommonOptions.Quiet));
-        return ExitOf(inputs);
+        var quiet = parsed.GetValue(CommonOptions.Quiet);
+        FindingsPrinter.Print(inputs, quiet);
+        return copy is null || inputs[0].Visit is null ? ExitOf(inputs) : WriteCopy(inputs[0], copy, quiet);
+    }
+
+    private static int WriteCopy(CheckedInput input, string copy, bool quiet)
+    {
+        if (AnnotateWorkbook.Run(input, copy) is { } why)
+            return Refuse(why);
+        if (!quiet)
+            Console.WriteLine(copy);
+        return ExitOf([input]);
+    }
+
+    private static int Refuse(string why)
+    {
+        Console.Error.WriteLine(why);
+        return ExitCode.Refused;
     }
 
     internal static int ExitOf(IReadOnlyList<CheckedInput> inputs) =>

@@ -49,12 +49,26 @@ public sealed class SourceMap
                 ?? _otherwise.Locate(pointer);
         if (IsJson)
             return $"{File}#{pointer}";
+        return Nearest(pointer) is { } cell ? $"{File}{_within}{cell}" : File;
+    }
+
+    /// <summary>
+    /// Sheet and cell of the same place, for example <c>Rope bridges</c> and <c>F12</c>; null where it has none, and in a
+    /// record merged from several inputs.
+    /// </summary>
+    public (string Sheet, string Cell)? CellOf(string pointer) =>
+        _otherwise is null && Nearest(pointer) is { } place && place.LastIndexOf('!') is > 0 and var mark
+            ? (place[..mark], place[(mark + 1)..])
+            : null;
+
+    private string? Nearest(string pointer)
+    {
         foreach (var at in Enclosing(pointer))
         {
             if (_cells.TryGetValue(at, out var cell))
-                return $"{File}{_within}{cell}";
+                return cell;
         }
-        return File;
+        return null;
     }
 
     /// <summary>The pointer itself, then each that it lies within, but for the whole.</summary>

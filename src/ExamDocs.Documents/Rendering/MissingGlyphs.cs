@@ -22,8 +22,8 @@ public static class MissingGlyphs
         if (unusual.Count == 0)
             return [];
         using var document = PdfDocument.Open(pdf);
-        var printed = document.GetPages().SelectMany(p => p.Letters).SelectMany(l => Folded(l.Value)).ToHashSet();
-        return [.. unusual.Where(r => !Folded(r.ToString()).All(printed.Contains)).Order()];
+        var printed = document.GetPages().SelectMany(p => p.Letters).SelectMany(l => l.Value.EnumerateRunes().Concat(Folded(l.Value, NormalizationForm.FormKD))).ToHashSet();
+        return [.. unusual.Where(r => !printed.Contains(r) && !Folded(r.ToString(), NormalizationForm.FormD).All(printed.Contains)).Order()];
     }
 
     /// <summary>The characters as they are told to a user: 漢 (U+6F22).</summary>
@@ -36,11 +36,14 @@ public static class MissingGlyphs
     /// <summary>Latin with its accents, and the signs that the templates use.</summary>
     private static bool IsUsual(Rune rune) => rune.Value is < 0x0180 or (>= 0x2010 and <= 0x2027);
 
-    /// <summary>Shaped and joined forms of a letter count as the letter.</summary>
-    private static IEnumerable<Rune> Folded(string text)
+    /// <summary>
+    /// Shaped and joined forms count as the letter where they are printed, not where they are typed: a wide bracket is none
+    /// that was printed because a plain one was.
+    /// </summary>
+    private static IEnumerable<Rune> Folded(string text, NormalizationForm form)
     {
         // Half of a pair or an unassigned code cannot be normalised; it stands for itself.
         var whole = text.EnumerateRunes().All(r => r != Rune.ReplacementChar);
-        return (whole ? text.Normalize(NormalizationForm.FormKD) : text).EnumerateRunes();
+        return (whole ? text.Normalize(form) : text).EnumerateRunes();
     }
 }

@@ -1,5 +1,6 @@
 using System.Xml;
 using ExamDocs.Core;
+using ExamDocs.Intake.Annotating;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;
@@ -76,9 +77,10 @@ public static class WorkbookReader
         var shape => shape,
     };
 
+    /// <summary>A list of findings that we wrote into a copy of the workbook holds nothing of the record.</summary>
     private static void ReportUnknown(SheetEntry sheet, IEnumerable<SheetRow> rows, ReadingNotes notes)
     {
-        if (rows.Any())
+        if (FindingsSheet.KindOf(rows) is UnknownSheetKind.Other)
             notes.Report(WorkbookFindings.UnknownSheet, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
                 $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it");
     }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>Cell addresses such as AF12.</summary>
@@ -26,4 +28,18 @@ internal static class CellAddress
         }
         return column > 0 ? column : null;
     }
+
+    /// <summary>Row and column, both counted from 1, of an address such as AF12; null where it is none.</summary>
+    public static (int Row, int Column)? Parse(string address)
+    {
+        var letters = address.AsSpan().IndexOfAnyExceptInRange('A', 'Z');
+        return letters > 0 && Column(address) is { } column
+            && int.TryParse(address.AsSpan(letters), NumberStyles.None, CultureInfo.InvariantCulture, out var row)
+            && row is > 0 and <= WorkbookLimits.LastRow
+            ? (row, column)
+            : null;
+    }
+
+    /// <summary>The address of a row and column, both counted from 1.</summary>
+    public static string Of(int row, int column) => string.Create(CultureInfo.InvariantCulture, $"{Letters(column)}{row}");
 }

@@ -10,17 +10,7 @@ internal sealed class PartReader : IDisposable
     private readonly XmlReader _xml;
     private readonly char[] _chunk = new char[4096];
 
-    public PartReader(Stream part, uint checkSum, ReadingBudget budget) => _xml = XmlReader.Create(new TagDistanceStream(part, checkSum, budget), new XmlReaderSettings
-    {
-        DtdProcessing = DtdProcessing.Prohibit,
-        XmlResolver = null,
-        NameTable = new BoundedNameTable(),
-        IgnoreComments = true,
-        IgnoreProcessingInstructions = true,
-        IgnoreWhitespace = false,
-        MaxCharactersInDocument = WorkbookLimits.PartBytes,
-        CloseInput = true,
-    });
+    public PartReader(Stream part) => _xml = GuardedXml.Open(part, keepAll: false);
 
     public int Depth => _xml.Depth;
 
@@ -38,14 +28,7 @@ internal sealed class PartReader : IDisposable
 
     /// <summary>Steps to the next node of any kind.</summary>
     /// <returns>False at the end of the part.</returns>
-    public bool Read()
-    {
-        if (!_xml.Read())
-            return false;
-        return _xml.Depth <= WorkbookLimits.Depth
-            ? true
-            : throw new UnreadableWorkbookException("The workbook's parts are nested deeper than any workbook's are.");
-    }
+    public bool Read() => _xml.Step();
 
     public string? Attribute(string name)
     {

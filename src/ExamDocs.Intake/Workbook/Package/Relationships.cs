@@ -12,7 +12,7 @@ internal static class Relationships
     public static List<Relationship> Of(WorkbookPackage package, string part)
     {
         var slash = part.LastIndexOf('/') + 1;
-        var links = $"{part[..slash]}_rels/{part[slash..]}.rels";
+        var links = PartOf(part);
         var found = new List<Relationship>();
         if (!package.Has(links))
             return found;
@@ -23,6 +23,13 @@ internal static class Relationships
                 found.Add(One(reader, part[..slash]));
         }
         return found;
+    }
+
+    /// <summary>The part that holds the links which start at a part.</summary>
+    public static string PartOf(string part)
+    {
+        var slash = part.LastIndexOf('/') + 1;
+        return $"{part[..slash]}_rels/{part[slash..]}.rels";
     }
 
     private static Relationship One(PartReader reader, string folder) => new(

@@ -4,7 +4,7 @@ internal sealed record SheetEntry(string Name, string Part, bool Hidden);
 
 /// <summary>What the workbook's main part says: its sheets in tab order, and which day its dates count from.</summary>
 internal sealed record WorkbookDirectory(
-    IReadOnlyList<SheetEntry> Sheets, bool Counts1904, string? SharedStrings, string? Styles, bool LinksOthers)
+    IReadOnlyList<SheetEntry> Sheets, bool Counts1904, string? SharedStrings, string? Styles, bool LinksOthers, string Main)
 {
     public static WorkbookDirectory Read(WorkbookPackage package)
     {
@@ -14,7 +14,8 @@ internal sealed record WorkbookDirectory(
             throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
         var links = Relationships.Of(package, main.Target).FindAll(r => !r.External);
         var (sheets, counts1904) = ReadMain(package, main.Target, links);
-        return new(sheets, counts1904, Part(package, links, "sharedStrings"), Part(package, links, "styles"), links.Exists(r => r.IsOf("externalLink")));
+        return new(sheets, counts1904, Part(package, links, "sharedStrings"), Part(package, links, "styles"),
+            links.Exists(r => r.IsOf("externalLink")), main.Target);
     }
 
     private static string? Part(WorkbookPackage package, List<Relationship> links, string kind) =>

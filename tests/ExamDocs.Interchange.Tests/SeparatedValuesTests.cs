@@ -1,9 +1,10 @@
-using System.Diagnostics;
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using NodaTime;
 
-namespace ExamDocs.UseCases.Tests;
+using ExamDocs.UseCases;
+
+namespace ExamDocs.Interchange.Tests;
 
 /// <summary>The example workbook, saved by LibreOffice as files of separated values in three encodings, comes out the same.</summary>
 public sealed class SeparatedValuesTests : IDisposable
@@ -19,10 +20,8 @@ public sealed class SeparatedValuesTests : IDisposable
     [InlineData("9,34,65535", "UTF-16", "tabs")]
     public void The_outcomes_are_those_of_the_workbook(string filter, string encoding, string separated)
     {
-        const string Office = "/usr/bin/soffice";
-        Assert.SkipUnless(File.Exists(Office), "LibreOffice is not installed here");
-        var workbook = Path.Combine(Root(), "examples", "visit.xlsx");
-        Convert(Office, $"csv:Text - txt - csv (StarCalc):{filter},1,,0,false,true,false,false,false,-1", workbook);
+        var workbook = Path.Combine(Programs.Root(), "examples", "visit.xlsx");
+        Programs.Convert(_folder.FullName, workbook, $"csv:Text - txt - csv (StarCalc):{filter},1,,0,false,true,false,false,false,-1", ".");
         foreach (var guide in _folder.GetFiles("*How to fill this in.csv").Concat(_folder.GetFiles("*Words.csv")))
             guide.Delete();
 
@@ -37,25 +36,4 @@ public sealed class SeparatedValuesTests : IDisposable
 
     private static IEnumerable<string> Lines(CheckedInput input) => input.Visit!.Items.Select(i => string.Create(CultureInfo.InvariantCulture,
         $"{i.Item.Id} {i.Outcome.Word()} {i.Until} {i.NextExaminationBy} {string.Join(' ', i.Reasons.Select(r => r.Code))}")).Order(StringComparer.Ordinal);
-
-    private void Convert(string program, string filter, string file)
-    {
-        using var process = Process.Start(new ProcessStartInfo(program)
-        {
-            ArgumentList = { $"-env:UserInstallation=file://{_folder.FullName}/profile", "--headless", "--convert-to", filter, "--outdir", _folder.FullName, file },
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
-        if (!process.WaitForExit(TimeSpan.FromMinutes(3)))
-            process.Kill(entireProcessTree: true);
-        Assert.True(process.HasExited && process.ExitCode == 0, "LibreOffice did not save the files");
-    }
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "ExamDocs.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 }

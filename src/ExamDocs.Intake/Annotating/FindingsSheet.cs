@@ -1,0 +1,66 @@
+using System.Text.RegularExpressions;
+using ExamDocs.Intake.Workbook.Package;
+
+namespace ExamDocs.Intake.Annotating;
+
+/// <summary>What a sheet unknown to the capture workbook turned out to be.</summary>
+internal enum UnknownSheetKind
+{
+    /// <summary>Nothing stands on it.</summary>
+    Empty,
+
+    /// <summary>A list of findings that we wrote, and nothing besides.</summary>
+    Findings,
+
+    /// <summary>Something that will not be read.</summary>
+    Other,
+}
+
+/// <summary>The fixed words of the list of findings, by which it is known again.</summary>
+internal static partial class FindingsSheet
+{
+    public const string Name = "Findings";
+
+    public const string Caution = "Maker's instructions, local law and the competent person's judgement come first. "
+        + "This list was written by ExamDocs; it is not read again.";
+
+    public const string None = "No findings.";
+
+    public const int HeadingRow = 2;
+
+    public static IReadOnlyList<string> Headings { get; } =
+        ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do"];
+
+    /// <summary>
+    /// Ours are recognised by what stands on them, not by their name: the caution, the headings, and below them rows
+    /// that begin with a rule's code. Anything else on it makes it a sheet of the user's, on which an answer may stand.
+    /// </summary>
+    public static UnknownSheetKind KindOf(IEnumerable<SheetRow> rows)
+    {
+        var (any, last) = (false, 0);
+        foreach (var row in rows)
+        {
+            any = true;
+            if (!IsOurs(row, last))
+                return UnknownSheetKind.Other;
+            last = row.Number;
+        }
+        return !any ? UnknownSheetKind.Empty : last >= HeadingRow ? UnknownSheetKind.Findings : UnknownSheetKind.Other;
+    }
+
+    private static bool IsOurs(SheetRow row, int last)
+    {
+        var texts = row.Cells.Select(c => c.Kind is CellKind.Text && !c.IsFormula ? c.Raw : null).ToList();
+        if (texts.Contains(null) || row.Cells[0].Column != 1 || row.Cells[^1].Column > Headings.Count)
+            return false;
+        return row.Number switch
+        {
+            1 => texts is [Caution],
+            HeadingRow => last == 1 && texts.SequenceEqual(Headings, StringComparer.Ordinal),
+            _ => last >= HeadingRow && (texts is [None] || (texts.Count > 3 && Code().IsMatch(texts[0]!))),
+        };
+    }
+
+    [GeneratedRegex("^[A-Z]{3}[0-9]{3}$", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Code();
+}

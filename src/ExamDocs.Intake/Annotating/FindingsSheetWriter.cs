@@ -1,0 +1,133 @@
+using System.Globalization;
+using System.Xml;
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Workbook.Package;
+
+namespace ExamDocs.Intake.Annotating;
+
+/// <summary>A finding, and the cell it is about where that is in the workbook.</summary>
+internal sealed record PlacedFinding(Finding Finding, string? Sheet, (int Row, int Column)? Cell)
+{
+    public string Place => Cell is { } cell ? $"{Sheet}!{CellAddress.Of(cell.Row, cell.Column)}" : "";
+
+    /// <summary>Where a link leads, its sheet in quotes, of which one within the name is doubled.</summary>
+    public string Location => Cell is { } cell
+        ? $"'{Sheet!.Replace("'", "''", StringComparison.Ordinal)}'!{CellAddress.Of(cell.Row, cell.Column)}"
+        : "";
+}
+
+/// <summary>Writes the list of findings. Every cell is a text of its own, never a formula.</summary>
+internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
+{
+    /// <summary>Spreadsheet programs take no more links than this on a sheet (from memory: 65,530).</summary>
+    private const int MostLinks = 65_000;
+
+    /// <summary>Rows below the headings that a sheet has room for.</summary>
+    private const int MostRows = WorkbookLimits.LastRow - FindingsSheet.HeadingRow;
+
+    private static readonly int[] Widths = [10, 10, 28, 18, 64, 64];
+
+    public void Write(Stream target, IReadOnlyList<PlacedFinding> findings)
+    {
+        using var xml = PartWriter.Open(target);
+        xml.WriteStartDocument(standalone: true);
+        xml.WriteStartElement("worksheet", names.Main);
+        WriteHead(xml);
+        xml.WriteStartElement("sheetData");
+        WriteRow(xml, 1, [(FindingsSheet.Caution, styles.Caution)]);
+        WriteRow(xml, FindingsSheet.HeadingRow, [.. FindingsSheet.Headings.Select(h => (h, styles.Heading))]);
+        if (findings.Count == 0)
+            WriteRow(xml, FindingsSheet.HeadingRow + 1, [(FindingsSheet.None, styles.Caution)]);
+        for (var n = 0; n < Math.Min(findings.Count, MostRows); n++)
+            WriteRow(xml, RowOf(n), Cells(findings[n]));
+        xml.WriteEndElement();
+        WriteLinks(xml, findings);
+        xml.WriteStartElement("pageSetup");
+        Attributes(xml, ("paperSize", "9"), ("fitToHeight", "0"), ("orientation", "landscape"));
+        xml.WriteEndElement();
+        xml.WriteEndElement();
+    }
+
+    private static int RowOf(int finding) => FindingsSheet.HeadingRow + 1 + finding;
+
+    private static void WriteHead(XmlWriter xml)
+    {
+        xml.WriteStartElement("sheetPr");
+        Element(xml, "pageSetUpPr", ("fitToPage", "1"));
+        xml.WriteEndElement();
+        xml.WriteStartElement("sheetViews");
+        xml.WriteStartElement("sheetView");
+        Attributes(xml, ("workbookViewId", "0"));
+        Element(xml, "pane", ("ySplit", Digits(FindingsSheet.HeadingRow)), ("topLeftCell", CellAddress.Of(FindingsSheet.HeadingRow + 1, 1)),
+            ("activePane", "bottomLeft"), ("state", "frozen"));
+        xml.WriteEndElement();
+        xml.WriteEndElement();
+        xml.WriteStartElement("cols");
+        for (var n = 0; n < Widths.Length; n++)
+            Element(xml, "col", ("min", Digits(n + 1)), ("max", Digits(n + 1)), ("width", Digits(Widths[n])), ("customWidth", "1"));
+        xml.WriteEndElement();
+    }
+
+    private (string Text, int Style)[] Cells(PlacedFinding placed)
+    {
+        var finding = placed.Finding;
+        return
+        [
+            (finding.Code, styles.Plain), (finding.Severity.Word(), styles.Word(finding.Severity)),
+            (placed.Place, placed.Cell is null ? styles.Plain : styles.Link), (finding.Item ?? "", styles.Plain),
+            (finding.Message, styles.Plain), (finding.Hint, styles.Plain),
+        ];
+    }
+
+    private static void WriteRow(XmlWriter xml, int row, (string Text, int Style)[] cells)
+    {
+        xml.WriteStartElement("row");
+        Attributes(xml, ("r", Digits(row)));
+        for (var n = 0; n < cells.Length; n++)
+        {
+            xml.WriteStartElement("c");
+            Attributes(xml, ("r", CellAddress.Of(row, n + 1)), ("s", Digits(cells[n].Style)));
+            if (cells[n].Text.Length > 0)
+                WriteText(xml, cells[n].Text);
+            xml.WriteEndElement();
+        }
+        xml.WriteEndElement();
+    }
+
+    private static void WriteText(XmlWriter xml, string text)
+    {
+        Attributes(xml, ("t", "inlineStr"));
+        xml.WriteStartElement("is");
+        xml.WriteStartElement("t");
+        xml.WriteAttributeString("xml", "space", null, "preserve");
+        xml.WriteString(NoteText.Shorten(StoredText.Of(text), NoteText.Longest));
+        xml.WriteEndElement();
+        xml.WriteEndElement();
+    }
+
+    private static void WriteLinks(XmlWriter xml, IReadOnlyList<PlacedFinding> findings)
+    {
+        var linked = Enumerable.Range(0, Math.Min(findings.Count, MostRows)).Where(n => findings[n].Cell is not null).Take(MostLinks).ToList();
+        if (linked.Count == 0)
+            return;
+        xml.WriteStartElement("hyperlinks");
+        foreach (var n in linked)
+            Element(xml, "hyperlink", ("ref", CellAddress.Of(RowOf(n), 3)), ("location", findings[n].Location));
+        xml.WriteEndElement();
+    }
+
+    private static void Element(XmlWriter xml, string name, params (string Name, string Value)[] attributes)
+    {
+        xml.WriteStartElement(name);
+        Attributes(xml, attributes);
+        xml.WriteEndElement();
+    }
+
+    private static void Attributes(XmlWriter xml, params (string Name, string Value)[] attributes)
+    {
+        foreach (var (name, value) in attributes)
+            xml.WriteAttributeString(name, value);
+    }
+
+    private static string Digits(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using System.ComponentModel;
+using System.Diagnostics;
+
+namespace ExamDocs.Interchange.Tests;
+
+/// <summary>Runs the programs that other people read and write files with.</summary>
+internal static class Programs
+{
+    private const string Office = "/usr/bin/soffice";
+
+    public static string Run(string folder, string program, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Start(start);
+        var (output, error) = (process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken), process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
+        if (!process.WaitForExit(TimeSpan.FromMinutes(4)))
+        {
+            process.Kill(entireProcessTree: true);
+            Assert.Fail($"{program} did not end within four minutes");
+        }
+
+        Assert.True(process.ExitCode == 0, $"{program} {string.Join(' ', arguments)}: {error.Result}{output.Result}");
+        return output.Result;
+    }
+
+    /// <summary>Opens a file in LibreOffice and saves it in another format beside it.</summary>
+    /// <param name="filter">LibreOffice's own name of the format, with the file ending before it.</param>
+    public static void Convert(string folder, string file, string filter, string to)
+    {
+        Assert.SkipUnless(File.Exists(Office), "LibreOffice is not installed here");
+        Run(folder, Office, $"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", filter, "--outdir", Path.Combine(folder, to), file);
+    }
+
+    /// <summary>Runs a script of this project with openpyxl.</summary>
+    public static void Python(string folder, string script, params string[] arguments) =>
+        Run(folder, "/usr/bin/python3", [Path.Combine(AppContext.BaseDirectory, "python", script), .. arguments]);
+
+    public static string Root()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "ExamDocs.sln")))
+            folder = Path.GetDirectoryName(folder)!;
+        return folder;
+    }
+
+    private static Process Start(ProcessStartInfo start)
+    {
+        try
+        {
+            return Process.Start(start)!;
+        }
+        catch (Win32Exception)
+        {
+            Assert.Fail($"{start.FileName} is not installed: bash .ci/setup.sh test installs it, or says what to install");
+            throw;
+        }
+    }
+}

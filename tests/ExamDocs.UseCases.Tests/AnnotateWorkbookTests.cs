@@ -1,0 +1,105 @@
+using System.IO.Compression;
+using System.Text;
+using ExamDocs.UseCases.Tests.Issuing;
+
+namespace ExamDocs.UseCases.Tests;
+
+/// <summary>The annotated copy of the example: its outcomes stay what they were, and it is written whole or not at all.</summary>
+public sealed class AnnotateWorkbookTests : IDisposable
+{
+    private readonly Workspace _workspace = new();
+
+    [Fact]
+    public void The_copy_gives_the_same_outcomes_and_findings_however_often_it_is_annotated()
+    {
+        var input = Spoilt();
+        var before = CheckRecord.Of(input, Workspace.Today);
+        Assert.NotEmpty(before.Visit!.Findings);
+        var said = FindingsFile.Write([before]);
+        foreach (var name in new[] { "once.xlsx", "twice.xlsx" })
+        {
+            var copy = Path.Combine(_workspace.Folder, name);
+            Assert.Null(AnnotateWorkbook.Run(CheckRecord.Of(input, Workspace.Today), copy));
+            var after = CheckRecord.Of(copy, Workspace.Today);
+            Assert.Null(after.Unreadable);
+            Assert.Equal(said, FindingsFile.Write([after]).Replace(copy, before.File, StringComparison.Ordinal));
+            input = copy;
+        }
+    }
+
+    [Fact]
+    public void Every_finding_with_a_cell_has_its_note_and_every_finding_its_row()
+    {
+        var input = CheckRecord.Of(Spoilt(), Workspace.Today);
+        var copy = Path.Combine(_workspace.Folder, "copy.xlsx");
+        Assert.Null(AnnotateWorkbook.Run(input, copy));
+        var findings = input.Visit!.Findings;
+        Assert.Contains(findings, f => f.Code is "INT005");
+        using var zip = ZipFile.OpenRead(copy);
+        var notes = string.Concat(zip.Entries.Where(e => e.Name.StartsWith("comments", StringComparison.Ordinal)).Select(Text));
+        var list = Text(zip.Entries.Single(e => e.Name.StartsWith("findings", StringComparison.Ordinal)));
+        Assert.Equal(findings.Count + 2, list.Split("<row ").Length - 1);
+        Assert.Equal(findings.Count(f => input.Sources.CellOf(f.Path) is not null), list.Split("<hyperlink ").Length - 1);
+        Assert.All(findings.Where(f => input.Sources.CellOf(f.Path) is not null),
+            f => Assert.Contains(System.Security.SecurityElement.Escape(f.Message)!.Replace("&apos;", "'", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal), notes, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_never_takes_the_place_of_the_workbook()
+    {
+        var input = Spoilt();
+        var bytes = File.ReadAllBytes(input);
+        var link = Path.Combine(_workspace.Folder, "link.xlsx");
+        File.CreateSymbolicLink(link, input);
+        var folder = Path.Combine(_workspace.Folder, "folder");
+        Directory.CreateSymbolicLink(folder, _workspace.Folder);
+        foreach (var same in new[] { input, link, Path.Combine(folder, "kit.xlsx"), Path.Combine(_workspace.Folder, ".", "kit.xlsx") })
+            Assert.Contains("cannot take the place", AnnotateWorkbook.Run(CheckRecord.Of(input, Workspace.Today), same), StringComparison.Ordinal);
+        Assert.Contains("cannot take the place", AnnotateWorkbook.Run(CheckRecord.Of(link, Workspace.Today), input), StringComparison.Ordinal);
+        Assert.Equal(bytes, File.ReadAllBytes(input));
+    }
+
+    [Fact]
+    public void Only_one_workbook_can_be_annotated()
+    {
+        Assert.Contains("one workbook at a time", AnnotateWorkbook.WhyNot(["a.xlsx", "b.xlsx"], "c.xlsx"), StringComparison.Ordinal);
+        Assert.Contains("only a workbook", AnnotateWorkbook.WhyNot(["a.json"], "c.xlsx"), StringComparison.Ordinal);
+        Assert.Contains("only a workbook", AnnotateWorkbook.WhyNot([_workspace.Folder], "c.xlsx"), StringComparison.Ordinal);
+        Assert.Null(AnnotateWorkbook.WhyNot(["a.XLSX"], "c.xlsx"));
+    }
+
+    [Fact]
+    public void An_unreadable_workbook_leaves_the_earlier_copy_alone()
+    {
+        var torn = Path.Combine(_workspace.Folder, "torn.xlsx");
+        var copy = Path.Combine(_workspace.Folder, "copy.xlsx");
+        File.WriteAllText(torn, "PK");
+        File.WriteAllText(copy, "earlier");
+        Assert.Contains("unreadable", AnnotateWorkbook.Run(CheckRecord.Of(torn, Workspace.Today), copy), StringComparison.Ordinal);
+        Assert.Equal("earlier", File.ReadAllText(copy));
+        Assert.Equal(2, Directory.GetFiles(_workspace.Folder).Length);
+    }
+
+    public void Dispose() => _workspace.Dispose();
+
+    /// <summary>The example with an answer misspelt and a serial number gone.</summary>
+    private string Spoilt()
+    {
+        var file = Path.Combine(_workspace.Folder, "kit.xlsx");
+        File.Copy(Workspace.ExampleWorkbook, file, overwrite: true);
+        using var zip = ZipFile.Open(file, ZipArchiveMode.Update);
+        var entry = zip.GetEntry("xl/sharedStrings.xml")!;
+        var text = Text(entry);
+        Assert.Contains(">clear<", text, StringComparison.Ordinal);
+        entry.Delete();
+        using var stream = zip.CreateEntry("xl/sharedStrings.xml").Open();
+        stream.Write(Encoding.UTF8.GetBytes(text.Replace(">clear<", ">claer<", StringComparison.Ordinal)));
+        return file;
+    }
+
+    private static string Text(ZipArchiveEntry entry)
+    {
+        using var reader = new StreamReader(entry.Open());
+        return reader.ReadToEnd();
+    }
+}
