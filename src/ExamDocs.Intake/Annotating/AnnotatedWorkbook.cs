@@ -20,7 +20,7 @@ public static class AnnotatedWorkbook
         ArgumentNullException.ThrowIfNull(places);
         try
         {
-            using var package = WorkbookPackage.Open(source);
+            using var package = WorkbookPackage.Open(source, new ReadingBudget());
             new AnnotatedCopy(package, findings, places).Write(target);
             return null;
         }

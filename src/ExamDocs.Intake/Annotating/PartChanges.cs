@@ -110,10 +110,11 @@ internal sealed class PartChanges(WorkbookPackage package)
         var copy = zip.CreateEntry(entry.FullName);
         (copy.LastWriteTime, copy.ExternalAttributes) = (entry.LastWriteTime, entry.ExternalAttributes);
         using var target = copy.Open();
-        using var source = entry.Open();
-        if (_changed.TryGetValue(WorkbookPackage.Normal(entry.FullName), out var rewrite))
-            rewrite(source, target);
-        else
+        var rewrite = _changed.GetValueOrDefault(WorkbookPackage.Normal(entry.FullName));
+        using var source = rewrite is null ? entry.Open() : package.Open(entry);
+        if (rewrite is null)
             source.CopyTo(target);
+        else
+            rewrite(source, target);
     }
 }

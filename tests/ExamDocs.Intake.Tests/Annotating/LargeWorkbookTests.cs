@@ -17,10 +17,8 @@ public sealed class LargeWorkbookTests
     [Fact]
     public void Ten_thousand_rows_with_500_marks_cost_one_pass_and_little_memory()
     {
-        var found = new Annotated();
-        for (var n = 0; n < 500; n++)
-            found.At(Sheet, CellAddress.Of((n * 20) + 3, 1 + (n % (Columns + 2))), (Severity)(n % 3));
-        using var package = WorkbookPackage.Open(Large());
+        var found = Marks(Columns + 2);
+        using var package = WorkbookPackage.Open(Large(Columns));
         var copy = new AnnotatedCopy(package, found.Findings, found.Places);
         using var target = new MemorySampling();
         copy.Write(target);
@@ -33,22 +31,29 @@ public sealed class LargeWorkbookTests
     [Fact]
     public void All_500_marks_are_there()
     {
-        var found = new Annotated();
-        for (var n = 0; n < 500; n++)
-            found.At(Sheet, CellAddress.Of((n * 20) + 3, 1 + (n % (Columns + 2))), (Severity)(n % 3));
-        var before = Large().ToArray();
+        var found = Marks(columns: 6);
+        var before = Large(columns: 4).ToArray();
         var after = found.Copy(before);
         Assert.Empty(CopyDifference.Of(before, after, found.Cells));
         Assert.Equal(500, new ZipParts(after).AllNotes().Count);
     }
 
-    private static MemoryStream Large()
+    /// <summary>On cells that are there, and on some beyond the last column.</summary>
+    private static Annotated Marks(int columns)
+    {
+        var found = new Annotated();
+        for (var n = 0; n < 500; n++)
+            found.At(Sheet, CellAddress.Of((n * 20) + 3, 1 + (n % columns)), (Severity)(n % 3));
+        return found;
+    }
+
+    private static MemoryStream Large(int columns)
     {
         var rows = new StringBuilder();
         for (var row = 1; row <= Rows; row++)
         {
             rows.Append(CultureInfo.InvariantCulture, $"<row r=\"{row}\">");
-            for (var column = 1; column <= Columns; column++)
+            for (var column = 1; column <= columns; column++)
                 rows.Append(CultureInfo.InvariantCulture, $"<c r=\"{CellAddress.Of(row, column)}\" t=\"inlineStr\"><is><t>text {(row * 7919L * column) % 104729}</t></is></c>");
             rows.Append("</row>");
         }

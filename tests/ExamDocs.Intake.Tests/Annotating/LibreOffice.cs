@@ -39,7 +39,7 @@ internal static class LibreOffice
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!;
-        if (!process.WaitForExit(TimeSpan.FromMinutes(4)))
+        if (!process.WaitForExit(TimeSpan.FromMinutes(8)))
             process.Kill(entireProcessTree: true);
         Assert.True(process.HasExited && process.ExitCode == 0, "LibreOffice did not convert the workbooks");
     }

@@ -5,9 +5,9 @@ namespace ExamDocs.Intake.Workbook.Package;
 /// <summary>Opens a part of a workbook for reading: no DTD, nothing from outside, names and texts bounded.</summary>
 internal static class GuardedXml
 {
-    /// <param name="part">The part; it is closed with the reader.</param>
+    /// <param name="part">The part as its package opens it, guarded; it is closed with the reader.</param>
     /// <param name="keepAll">Comments and processing instructions too, for a faithful copy.</param>
-    public static XmlReader Open(Stream part, bool keepAll) => XmlReader.Create(new TagDistanceStream(part), new XmlReaderSettings
+    public static XmlReader Open(Stream part, bool keepAll) => XmlReader.Create(part, new XmlReaderSettings
     {
         DtdProcessing = DtdProcessing.Prohibit,
         XmlResolver = null,

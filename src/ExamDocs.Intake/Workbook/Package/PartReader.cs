@@ -10,6 +10,7 @@ internal sealed class PartReader : IDisposable
     private readonly XmlReader _xml;
     private readonly char[] _chunk = new char[4096];
 
+    /// <param name="part">The part as its package opens it, guarded.</param>
     public PartReader(Stream part) => _xml = GuardedXml.Open(part, keepAll: false);
 
     public int Depth => _xml.Depth;

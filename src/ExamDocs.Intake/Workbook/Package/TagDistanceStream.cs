@@ -1,10 +1,11 @@
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>
-/// Stops a part that goes on and on without a tag: a parser would hold such an attribute or text in memory whole.
+/// Counts and sums what a part unpacks to, and stops one that goes on and on without a tag: a parser would hold such an attribute or text in memory whole.
 /// </summary>
-internal sealed class TagDistanceStream(Stream inner) : Stream
+internal sealed class TagDistanceStream(Stream inner, uint checkSum, ReadingBudget budget) : Stream
 {
+    private readonly Crc32 _sum = new();
     private int _sinceTag;
 
     public override bool CanRead => true;
@@ -26,6 +27,10 @@ internal sealed class TagDistanceStream(Stream inner) : Stream
     public override int Read(Span<byte> buffer)
     {
         var read = inner.Read(buffer);
+        if (read == 0 && buffer.Length > 0 && _sum.Value != checkSum)
+            throw new InvalidDataException("the part is not what was packed");
+        _sum.Add(buffer[..read]);
+        budget.Unpacked(read);
         Measure(buffer[..read]);
         return read;
     }

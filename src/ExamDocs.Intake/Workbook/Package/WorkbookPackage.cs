@@ -23,7 +23,7 @@ internal sealed class WorkbookPackage : IDisposable
     }
 
     /// <exception cref="UnreadableWorkbookException">It is no workbook, or too large a one.</exception>
-    public static WorkbookPackage Open(Stream stream, ReadingBudget? budget = null)
+    public static WorkbookPackage Open(Stream stream, ReadingBudget budget)
     {
         var file = ReadWhole(stream);
         if (FileKind.WhyNotZip(file.GetBuffer().AsSpan(0, (int)file.Length)) is { } notZip)
@@ -33,7 +33,7 @@ internal sealed class WorkbookPackage : IDisposable
         {
             return FileKind.WhyNotWorkbook(archive) is { } notWorkbook
                 ? throw new UnreadableWorkbookException(notWorkbook)
-                : new WorkbookPackage(archive, budget ?? new ReadingBudget());
+                : new WorkbookPackage(archive, budget);
         }
         catch
         {
@@ -42,20 +42,23 @@ internal sealed class WorkbookPackage : IDisposable
         }
     }
 
-    /// <summary>A program within the workbook: it is never opened, let alone run.</summary>
-    public bool HasMacros => _parts.Keys.Any(p => p.EndsWith("/vbaProject.bin", StringComparison.OrdinalIgnoreCase));
-
     /// <summary>Everything in the file, in its order.</summary>
     public IReadOnlyList<ZipArchiveEntry> Entries => _archive.Entries;
+
+    /// <summary>A program within the workbook: it is never opened, let alone run.</summary>
+    public bool HasMacros => _parts.Keys.Any(p => p.EndsWith("/vbaProject.bin", StringComparison.OrdinalIgnoreCase));
 
     public bool Has(string part) => _parts.ContainsKey(Normal(part));
 
     public PartReader Read(string part) => new(Open(part));
 
-    /// <summary>A part as it stands in the file; read to its end, it is compared with its check sum.</summary>
+    /// <summary>What a part unpacks to, counted, summed and stopped where it goes on and on.</summary>
     public Stream Open(string part) => _parts.TryGetValue(Normal(part), out var entry)
-        ? new SummedStream(entry.Open(), entry.Crc32, _budget)
+        ? Open(entry)
         : throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
+
+    /// <inheritdoc cref="Open(string)"/>
+    public Stream Open(ZipArchiveEntry entry) => new TagDistanceStream(entry.Open(), entry.Crc32, _budget);
 
     public void Dispose() => _archive.Dispose();
 
