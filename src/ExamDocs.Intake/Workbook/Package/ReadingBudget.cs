@@ -22,12 +22,8 @@ internal sealed class ReadingBudget
 
     public int Rows => _rows;
 
-    /// <summary>What parts declare was tested before; this counts what they hold.</summary>
-    public void Unpacked(int bytes)
-    {
-        if ((_inflated += bytes) > WorkbookLimits.TotalBytes)
-            throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");
-    }
+    /// <summary>Only counted: what a part declares was tested before, and it cannot unpack to more.</summary>
+    public void Unpacked(int bytes) => _inflated += bytes;
 
     public void Text(int characters)
     {
