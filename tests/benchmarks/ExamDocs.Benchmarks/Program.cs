@@ -24,6 +24,16 @@ if (args is ["hostile-one", var hostile])
 }
 if (args is ["hostile", .. var only])
     return HostileRun.All(string.Join(' ', only)) == 0 ? 0 : 1;
+if (args is ["rows-one", var how, var file])
+{
+    RowsRun.One(how, file);
+    return 0;
+}
+if (args is ["rows"])
+{
+    RowsRun.All();
+    return 0;
+}
 var examples = Path.Combine(Root(), "examples");
 var today = new LocalDate(2026, 5, 12);
 Console.WriteLine($"{"what",-46}{"ours ms",10}{"peer ms",10}{"ratio",8}  peer");

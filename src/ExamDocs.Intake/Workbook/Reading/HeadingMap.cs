@@ -7,14 +7,15 @@ namespace ExamDocs.Intake.Workbook.Reading;
 internal sealed class HeadingMap
 {
     private readonly Dictionary<int, string> _typed = [];
-    private readonly Dictionary<int, Column> _known = [];
+    private readonly List<(int Index, Column Column)> _known = [];
+    private readonly HashSet<int> _columns = [];
 
     private readonly SheetShape _shape;
 
     private HeadingMap(SheetShape shape) => _shape = shape;
 
     /// <summary>The columns that the sheet's shape has, from left to right.</summary>
-    public IEnumerable<(int Index, Column Column)> Known => _known.Select(k => (k.Key, k.Value));
+    public IReadOnlyList<(int Index, Column Column)> Known => _known;
 
     /// <param name="first">The sheet's first filled row; anything but row 1 holds no headings.</param>
     /// <param name="shape">The sheet.</param>
@@ -28,8 +29,9 @@ internal sealed class HeadingMap
         {
             map._typed[cell.Column] = cell.Raw;
             if (cell.Kind is CellKind.Text && words.Find(shape, cell.Raw) is { } column)
-                map._known[cell.Column] = column;
+                map._known.Add((cell.Column, column));
         }
+        map._columns.UnionWith(map._known.Select(k => k.Index));
         return map;
     }
 
@@ -38,13 +40,13 @@ internal sealed class HeadingMap
     /// an item may stand there without.
     /// </summary>
     public IEnumerable<string> Missing => _shape.Columns
-        .Where(c => c.IsNeeded && (c.Group is ColumnGroup.Item || _known.Values.Any(k => k.Group is not ColumnGroup.Item)))
-        .Where(c => !_known.ContainsValue(c)).Select(c => c.Heading);
+        .Where(c => c.IsNeeded && (c.Group is ColumnGroup.Item || _known.Exists(k => k.Column.Group is not ColumnGroup.Item)))
+        .Where(c => !_known.Exists(k => k.Column == c)).Select(c => c.Heading);
 
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string typed) => HeadingWords.Near(_shape, typed);
 
-    public bool Knows(int column) => _known.ContainsKey(column);
+    public bool Knows(int column) => _columns.Contains(column);
 
     /// <summary>What stands above a column; null where nothing does.</summary>
     public string? Typed(int column) => _typed.GetValueOrDefault(column);

@@ -14,7 +14,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     private const string Observations = "observations/";
 
     private readonly Dictionary<string, CellPlace> _exact = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, RowView> _rows = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, RowPlace> _rows = new(StringComparer.Ordinal);
 
     /// <summary>Number of places written down, not of those that can be found.</summary>
     public int Count => _exact.Count + _rows.Count;
@@ -26,13 +26,13 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     public string this[string key] => TryGetValue(key, out var place) ? place : throw new KeyNotFoundException(key);
 
     /// <summary>Notes one place; of two the first counts.</summary>
-    public void Add(string pointer, RowView row, int column) => _exact.TryAdd(pointer, new CellPlace(row, column, null));
+    public void Add(string pointer, RowPlace row, int column) => _exact.TryAdd(pointer, new CellPlace(row, column, null));
 
-    /// <inheritdoc cref="Add(string, RowView, int)"/>
+    /// <inheritdoc cref="Add(string, RowPlace, int)"/>
     public void Add(string pointer, string address) => _exact.TryAdd(pointer, new CellPlace(null, 0, address));
 
     /// <summary>Notes the row that an object of the record was read from.</summary>
-    public void AddRow(string pointer, RowView row) => _rows.TryAdd(pointer, row);
+    public void AddRow(string pointer, RowPlace row) => _rows.TryAdd(pointer, row);
 
     public bool ContainsKey(string key) => TryGetValue(key, out _);
 
@@ -44,7 +44,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     /// <summary>The places written down, and for every row its columns.</summary>
     public IEnumerator<KeyValuePair<string, string>> GetEnumerator() => _exact.Select(p => KeyValuePair.Create(p.Key, p.Value.Address))
-        .Concat(_rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.Place)))
+        .Concat(_rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.ToString())))
         .Concat(_rows.SelectMany(r => r.Value.Columns.Where(c => IsMember(c.Column))
             .Select(c => $"{r.Key}/{c.Column.Path}").Distinct(StringComparer.Ordinal)
             .Where(key => !_exact.ContainsKey(key)).Select(key => KeyValuePair.Create(key, this[key]))))
@@ -60,12 +60,12 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
         {
             if (!_rows.TryGetValue(pointer[..end], out var row))
                 continue;
-            return end == pointer.Length ? row.Place : Column(row, pointer[(end + 1)..]);
+            return end == pointer.Length ? row.ToString() : Column(row, pointer[(end + 1)..]);
         }
         return null;
     }
 
-    private static string? Column(RowView row, string path)
+    private static string? Column(RowPlace row, string path)
     {
         var criterion = path.StartsWith(Observations, StringComparison.Ordinal) ? path[Observations.Length..] : null;
         foreach (var (index, column) in row.Columns)
@@ -81,7 +81,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
         || column.StartsWith(path + "/", StringComparison.Ordinal) || path.StartsWith(column + "/", StringComparison.Ordinal);
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct CellPlace(RowView? Row, int Column, string? Written)
+    private readonly record struct CellPlace(RowPlace? Row, int Column, string? Written)
     {
         public string Address => Written ?? Row!.Address(Column);
     }

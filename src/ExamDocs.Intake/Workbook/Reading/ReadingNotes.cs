@@ -17,10 +17,10 @@ internal sealed class ReadingNotes
     public void Place(string pointer, string address) => _cells.Add(pointer, address);
 
     /// <inheritdoc cref="Place(string, string)"/>
-    public void Place(string pointer, RowView row, int column) => _cells.Add(pointer, row, column);
+    public void Place(string pointer, RowView row, int column) => _cells.Add(pointer, row.Stands, column);
 
     /// <summary>Notes the row that an object was read from, and with it the places of its members.</summary>
-    public void PlaceRow(string pointer, RowView row) => _cells.AddRow(pointer, row);
+    public void PlaceRow(string pointer, RowView row) => _cells.AddRow(pointer, row.Stands);
 
     /// <summary>Reports at a place that is noted already, or lies within one that is.</summary>
     public void Report(RuleInfo rule, string pointer, string message)

@@ -41,9 +41,10 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
     {
         if (cell is not { } filled || reading.Read(filled, column.Kind, $"{target.Pointer}/{column.Path}") is not { } node)
             return;
-        var steps = column.Path.Split('/');
-        var owner = steps[..^1].Aggregate(target, (draft, step) => draft.Child(step));
-        owner.Add(steps[^1], node);
+        var (owner, rest) = (target, column.Path);
+        for (var end = rest.IndexOf('/', StringComparison.Ordinal); end >= 0; end = rest.IndexOf('/', StringComparison.Ordinal))
+            (owner, rest) = (owner.Child(rest[..end]), rest[(end + 1)..]);
+        owner.Add(rest, node);
     }
 
     private void AddToList(DraftObject target, Column column, RowView row, int index)

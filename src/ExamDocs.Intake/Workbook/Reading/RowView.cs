@@ -1,4 +1,3 @@
-using System.Globalization;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -7,32 +6,44 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>A row seen under its sheet's headings.</summary>
 internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
 {
-    private readonly Dictionary<int, Cell> _cells = row.Cells.ToDictionary(c => c.Column);
+    /// <summary>Where it stands.</summary>
+    public RowPlace Stands { get; } = new(sheet, row.Number, headings);
 
     public string Sheet => sheet;
 
-    /// <summary>Known columns from left to right, filled or not.</summary>
-    public IEnumerable<(int Index, Column Column)> Columns => headings.Known;
+    /// <inheritdoc cref="RowPlace.Columns"/>
+    public IReadOnlyList<(int Index, Column Column)> Columns => headings.Known;
 
     /// <summary>Cells that no known heading stands above.</summary>
     public IEnumerable<Cell> Strays => row.Cells.Where(c => !headings.Knows(c.Column));
 
     public bool HasKnownContent => row.Cells.Any(c => headings.Knows(c.Column));
 
-    public Cell? At(int column) => _cells.TryGetValue(column, out var cell) ? cell : null;
+    /// <summary>Where the row as a whole is said to be.</summary>
+    public string Place => Stands.ToString();
+
+    /// <summary>The filled cell of a column; null where it is empty. Cells stand from left to right.</summary>
+    public Cell? At(int column)
+    {
+        var (low, high) = (0, row.Cells.Count - 1);
+        while (low <= high)
+        {
+            var middle = (low + high) / 2;
+            if (row.Cells[middle].Column == column)
+                return row.Cells[middle];
+            (low, high) = row.Cells[middle].Column < column ? (middle + 1, high) : (low, middle - 1);
+        }
+        return null;
+    }
 
     public string? HeadingTyped(int column) => headings.Typed(column);
 
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string heading) => headings.Near(heading);
 
-    public string Reference(int column) =>
-        string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(column)}{row.Number}");
+    public string Reference(int column) => Stands.Reference(column);
 
-    public string Address(int column) => $"{sheet}!{Reference(column)}";
+    public string Address(int column) => Stands.Address(column);
 
-    /// <summary>Where the row as a whole is said to be: the cell under its first heading of the shape.</summary>
-    public string Place => Address(Columns.Any() ? Columns.First().Index : 1);
-
-    public bool AnyFilled(Func<Column, bool> which) => Columns.Any(c => which(c.Column) && _cells.ContainsKey(c.Index));
+    public bool AnyFilled(Func<Column, bool> which) => Columns.Any(c => which(c.Column) && At(c.Index) is not null);
 }
