@@ -22,8 +22,10 @@ internal sealed class WorkbookPackage : IDisposable
         RefuseOversized();
     }
 
+    /// <param name="stream">The file, from its beginning.</param>
+    /// <param name="budget">Told what its parts unpack to, where that is asked.</param>
     /// <exception cref="UnreadableWorkbookException">It is no workbook, or too large a one.</exception>
-    public static WorkbookPackage Open(Stream stream, ReadingBudget budget)
+    public static WorkbookPackage Open(Stream stream, ReadingBudget? budget = null)
     {
         var file = ReadWhole(stream);
         if (FileKind.WhyNotZip(file.GetBuffer().AsSpan(0, (int)file.Length)) is { } notZip)
@@ -33,7 +35,7 @@ internal sealed class WorkbookPackage : IDisposable
         {
             return FileKind.WhyNotWorkbook(archive) is { } notWorkbook
                 ? throw new UnreadableWorkbookException(notWorkbook)
-                : new WorkbookPackage(archive, budget);
+                : new WorkbookPackage(archive, budget ?? new ReadingBudget());
         }
         catch
         {
