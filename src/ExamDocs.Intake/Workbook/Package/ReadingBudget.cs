@@ -1,7 +1,8 @@
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>What has been read so far, over all parts, against the limits.</summary>
-internal sealed class ReadingBudget
+/// <param name="passes">How often each part may be gone through.</param>
+internal sealed class ReadingBudget(int passes = 1)
 {
     private long _characters;
     private long _inflated;
@@ -25,7 +26,7 @@ internal sealed class ReadingBudget
     /// <summary>What parts declare was tested before; this counts what they hold.</summary>
     public void Unpacked(int bytes)
     {
-        if ((_inflated += bytes) > WorkbookLimits.TotalBytes)
+        if ((_inflated += bytes) > passes * WorkbookLimits.TotalBytes)
             throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");
     }
 
