@@ -31,9 +31,16 @@ public static class RegimeIndex
 
     private static Regime Load(string id)
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"regimes/{id}.json")
-            ?? throw new InvalidOperationException($"the index names {id}, and there is no Regimes/Data/{id}.json");
-        var regime = JsonSerializer.Deserialize<Regime>(stream, RuleJson.Options)
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"regimes/{id}.json");
+        return Read(id, stream);
+    }
+
+    /// <exception cref="InvalidOperationException">The data file is not there, or is not to be relied on.</exception>
+    internal static Regime Read(string id, Stream? data)
+    {
+        if (data is null)
+            throw new InvalidOperationException($"the index names {id}, and there is no Regimes/Data/{id}.json");
+        var regime = JsonSerializer.Deserialize<Regime>(data, RuleJson.Options)
             ?? throw new InvalidOperationException($"Regimes/Data/{id}.json is empty");
         var faults = SoundRegime.Faults(regime);
         return faults.Count == 0 && string.Equals(regime.Id, id, StringComparison.Ordinal) ? regime

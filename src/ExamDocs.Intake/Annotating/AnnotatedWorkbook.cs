@@ -10,9 +10,6 @@ namespace ExamDocs.Intake.Annotating;
 /// </summary>
 public static class AnnotatedWorkbook
 {
-    /// <summary>A part that changes is looked through before it is copied, the workbook's main part most often.</summary>
-    private const int Passes = 4;
-
     /// <param name="source">The workbook, from its beginning; it is left open.</param>
     /// <param name="target">Where the copy is written; it is left open. What stands there is of use only where null is given back.</param>
     /// <param name="findings">What was found in it.</param>
@@ -23,7 +20,7 @@ public static class AnnotatedWorkbook
         ArgumentNullException.ThrowIfNull(places);
         try
         {
-            using var package = WorkbookPackage.Open(source, new ReadingBudget(Passes));
+            using var package = WorkbookPackage.Open(source, new ReadingBudget());
             new AnnotatedCopy(package, findings, places).Write(target);
             return null;
         }

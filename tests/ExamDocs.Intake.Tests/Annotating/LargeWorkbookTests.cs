@@ -23,7 +23,7 @@ public sealed class LargeWorkbookTests
     public void Ten_thousand_rows_with_500_marks_cost_one_pass_and_little_memory()
     {
         var found = Marks(Columns + 2);
-        using var package = WorkbookPackage.Open(Large(Columns), new ReadingBudget(passes: 2));
+        using var package = WorkbookPackage.Open(Large(Columns), new ReadingBudget());
         var copy = new AnnotatedCopy(package, found.Findings, found.Places);
         using var target = new MemorySampling();
         copy.Write(target);

@@ -1,8 +1,7 @@
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>What has been read so far, over all parts, against the limits.</summary>
-/// <param name="passes">How often each part may be gone through.</param>
-internal sealed class ReadingBudget(int passes = 1)
+internal sealed class ReadingBudget
 {
     private long _characters;
     private long _inflated;
@@ -23,12 +22,8 @@ internal sealed class ReadingBudget(int passes = 1)
 
     public int Rows => _rows;
 
-    /// <summary>What parts declare was tested before; this counts what they hold.</summary>
-    public void Unpacked(int bytes)
-    {
-        if ((_inflated += bytes) > passes * WorkbookLimits.TotalBytes)
-            throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");
-    }
+    /// <summary>Only counted: what a part declares was tested before, and it cannot unpack to more.</summary>
+    public void Unpacked(int bytes) => _inflated += bytes;
 
     public void Text(int characters)
     {

@@ -1,0 +1,106 @@
+using System.Text;
+using System.Text.Json;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using NodaTime;
+
+namespace ExamDocs.Core.Tests.Regimes;
+
+/// <summary>The words in which a regime's data stand on the page, to the letter, and what is said of data that cannot be relied on.</summary>
+public sealed class RegimeWordsTests
+{
+    [Theory]
+    [InlineData(Recipient.Employer, "the employer")]
+    [InlineData(Recipient.Owner, "the owner from whom it is hired or leased")]
+    [InlineData(Recipient.HealthAndSafetyExecutive, "the Health and Safety Executive")]
+    [InlineData(Recipient.AuthorityForThePremises, "the enforcing authority for the premises where it was examined")]
+    [InlineData(Recipient.EnforcingAuthority, "the enforcing authority")]
+    public void Whom_to_tell_in_words(Recipient recipient, string words) => Assert.Equal(words, recipient.Words());
+
+    [Theory]
+    [InlineData(Bound.AtMost, Confidence.Read, "12 months for slings (a standard)")]
+    [InlineData(Bound.LessThan, Confidence.FromMemory, "less than 12 months for slings (a standard, from memory)")]
+    [InlineData(Bound.AtMost, Confidence.UnofficialCopy, "12 months for slings (a standard, unofficial copy)")]
+    public void An_interval_in_words(Bound bound, Confidence confidence, string words) => Assert.Equal(
+        words, new ExaminationInterval { Months = 12, Bound = bound, What = "for slings", Source = "a standard", Confidence = confidence }.Why);
+
+    [Theory]
+    [InlineData("Lifting Act", "No 5", "Lifting Act (No 5)")]
+    [InlineData("EN 365", "EN 365", "EN 365")]
+    public void A_law_is_cited_with_its_number_where_that_is_another(string title, string number, string cited) =>
+        Assert.Equal(cited, new Law { Title = title, Number = number, Confidence = Confidence.Read }.Cited);
+
+    /// <summary>Of several intervals for one purpose the shortest is the longest that a basis may state.</summary>
+    [Fact]
+    public void The_shortest_interval_of_a_purpose_binds_a_basis() => Assert.Equal(
+        6, With(Entry(12), Entry(6)).MonthsFor(Purpose.Accessory, null));
+
+    [Fact]
+    public void What_no_rule_of_retention_names_is_not_told() =>
+        Assert.Null((Gb with { Retention = [new() { Entries = [] }] }).Keep(KeptDocument.PeriodicReport, new(2026, 5, 11)));
+
+    [Fact]
+    public void A_rule_that_no_regime_can_ask_for_is_named_with_those_that_can()
+    {
+        var askable = ExamDocs.Core.Rules.RuleBook.All.Where(r => r is ExamDocs.Core.Rules.RegimeRule).Select(r => r.Info.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+        Assert.True(askable.Count > 2);
+        var fault = $"/: PAR999 is no rule that a regime can ask for; type one of {string.Join(", ", askable)}, or take it out";
+        Assert.Equal([fault], RegimeFaults.Of(Gb with { Checks = [.. Gb.Checks, new AskedRule("PAR999", "invented")] }));
+        Assert.Equal([fault], RegimeFaults.Of(Gb with { Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"] }] })] }));
+        Assert.Equal([fault], RegimeFaults.Of(Gb with { Particulars = [.. Gb.Particulars.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"] }] })] }));
+        Assert.Empty(RegimeFaults.Of(Gb));
+    }
+
+    [Fact]
+    public void Periods_out_of_order_are_named_by_their_section()
+    {
+        var wrong = Gb with { Laws = [Gb.Laws[0] with { From = new(2020, 1, 1) }, Gb.Laws[0] with { From = new(2019, 1, 1) }] };
+        Assert.Equal(
+            ["/laws: the periods do not follow one another; give every one after the first its from, and end each the day before the next begins"],
+            RegimeFaults.Of(wrong));
+    }
+
+    /// <summary>Two periods from one day leave none of it to the first.</summary>
+    [Fact]
+    public void Periods_from_the_same_day_do_not_follow_one_another()
+    {
+        Period<string> one = new() { From = new(2020, 1, 1), Entries = ["a"] };
+        Assert.False(new[] { one, one }.FollowOneAnother());
+        Assert.True(new[] { one }.FollowOneAnother());
+    }
+
+    [Fact]
+    public void A_period_may_be_a_single_day_and_none_may_end_before_it_begins()
+    {
+        Period<string> day = new() { From = new(2020, 1, 1), Until = new(2020, 1, 1), Entries = ["a"] };
+        Assert.True(new[] { day }.FollowOneAnother());
+        Period<string> next = new() { From = new(2020, 1, 2), Until = new(2019, 1, 1), Entries = ["b"] };
+        Assert.False(new[] { day, next }.FollowOneAnother());
+    }
+
+    /// <summary>Built-in data that cannot be relied on stop the program before it decides anything.</summary>
+    [Fact]
+    public void Built_in_data_that_are_missing_empty_misnamed_or_unsound_are_refused()
+    {
+        Assert.Equal("the index names xx, and there is no Regimes/Data/xx.json", Refused(null));
+        Assert.Equal("Regimes/Data/xx.json is empty", Refused("null"));
+        var sound = JsonSerializer.Serialize(Gb, RuleJson.Options);
+        Assert.Equal("Regimes/Data/xx.json: id gb-loler", Refused(sound));
+        var unsound = JsonSerializer.Serialize(Gb with { Laws = [Gb.Laws[0], Gb.Laws[0]] }, RuleJson.Options);
+        Assert.StartsWith("Regimes/Data/xx.json: id gb-loler; /laws: the periods do not follow one another", Refused(unsound), StringComparison.Ordinal);
+        using var whole = new MemoryStream(Encoding.UTF8.GetBytes(sound));
+        Assert.Equal("gb-loler", RegimeIndex.Read("gb-loler", whole).Id);
+    }
+
+    private static string Refused(string? json)
+    {
+        using var stream = json is null ? null : new MemoryStream(Encoding.UTF8.GetBytes(json));
+        return Assert.Throws<InvalidOperationException>(() => RegimeIndex.Read("xx", stream)).Message;
+    }
+
+    private static Regime Gb => RegimeIndex.Find("gb-loler")!;
+
+    private static ExaminationInterval Entry(int months) => new() { Months = months, What = "invented", Source = "invented", Confidence = Confidence.Read };
+
+    private static Regime With(params ExaminationInterval[] entries) => Gb with { Intervals = [new() { Entries = entries }] };
+}
