@@ -104,7 +104,7 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
     /// </summary>
     private static int Height((string Text, int Style)[] cells)
     {
-        var most = cells.Select((c, n) => c.Text.Split('\n').Sum(line => 1 + (line.Length / (Widths[n] - 6)))).Max();
+        var most = cells.Select((c, n) => c.Text.Split('\n').Sum(line => 1 + (line.Length / (Widths[n] * 9 / 10)))).Max();
         return Math.Min(409, (LineHeight * most) + 1);
     }
 

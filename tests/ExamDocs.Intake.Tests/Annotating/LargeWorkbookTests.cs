@@ -7,7 +7,12 @@ using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Tests.Annotating;
 
+/// <summary>Memory alive is that of the whole process: no other test may run meanwhile.</summary>
+[CollectionDefinition(nameof(AloneInTheProcess), DisableParallelization = true)]
+public sealed class AloneInTheProcess;
+
 /// <summary>A large workbook goes by once, and is never held in memory as a whole.</summary>
+[Collection(nameof(AloneInTheProcess))]
 public sealed class LargeWorkbookTests
 {
     private const string Sheet = "Rope bridges";
@@ -18,7 +23,7 @@ public sealed class LargeWorkbookTests
     public void Ten_thousand_rows_with_500_marks_cost_one_pass_and_little_memory()
     {
         var found = Marks(Columns + 2);
-        using var package = WorkbookPackage.Open(Large(Columns));
+        using var package = WorkbookPackage.Open(Large(Columns), new ReadingBudget());
         var copy = new AnnotatedCopy(package, found.Findings, found.Places);
         using var target = new MemorySampling();
         copy.Write(target);
