@@ -29,8 +29,8 @@ public readonly record struct StationMean(decimal SumMm, int Count)
 /// <param name="TolerancePercent">Per cent of nominal, to either side.</param>
 public readonly record struct DiameterBand(decimal NominalMm, decimal TolerancePercent)
 {
-    /// <summary>Null where the limits lack the nominal diameter or the tolerance.</summary>
-    public static DiameterBand? Of(MakersLimits limits) =>
+    /// <summary>Null where there are no limits, or they lack the nominal diameter or the tolerance.</summary>
+    public static DiameterBand? Of(MakersLimits? limits) =>
         limits is { NominalDiameterMm: { } nominal, DiameterTolerancePercent: { } percent } ? new DiameterBand(nominal, percent) : null;
 
     /// <summary>Millimetres, inclusive.</summary>

@@ -42,9 +42,10 @@ public sealed class DiameterTrend
             .GroupBy(p => p.On).OrderBy(day => day.Key).TakeLast(MostDays).ToList();
         if (days.Count <= LeastEarlier)
             return null;
-        var band = limits is null ? null : DiameterBand.Of(limits);
+        var band = DiameterBand.Of(limits);
+        // Three days and more, all with finite means, always have a line.
         var smallest = TrendSeries.Of([.. days.Select(d => new TrendPoint(d.Key, d.Min(p => p.Mm)))], isSmallest: true, band?.Least);
         var largest = TrendSeries.Of([.. days.Select(d => new TrendPoint(d.Key, d.Max(p => p.Mm)))], isSmallest: false, band?.Most);
-        return smallest is null || largest is null ? null : new DiameterTrend(smallest, largest, limits);
+        return new DiameterTrend(smallest!, largest!, limits);
     }
 }

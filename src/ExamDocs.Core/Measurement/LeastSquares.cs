@@ -21,7 +21,7 @@ public sealed class LeastSquares
     {
         _n = x.Length;
         _meanX = x.Average();
-        _spreadX = x.Sum(at => (at - _meanX) * (at - _meanX));
+        _spreadX = x.Sum(at => Math.Pow(at - _meanX, 2));
         (Intercept, Slope) = SimpleRegression.Fit(x, y);
         var meanY = y.Average();
         ResidualSquares = x.Zip(y, (at, value) => value - At(at)).Sum(r => r * r);

@@ -49,12 +49,14 @@ public sealed record PooledScatter(double Variance, int DegreesOfFreedom)
     public static PooledScatter Of(IEnumerable<IReadOnlyList<decimal>> stations)
     {
         var (squares, freedom) = (0m, 0);
-        foreach (var readings in stations.Where(r => r.Count > 1))
+        foreach (var readings in stations.Where(r => r.Count > 0))
         {
             var mean = readings.Sum() / readings.Count;
-            squares += readings.Sum(r => (r - mean) * (r - mean));
+            squares += readings.Sum(r => Square(r - mean));
             freedom += readings.Count - 1;
         }
         return freedom == 0 ? new PooledScatter(0, 0) : new PooledScatter((double)squares / freedom, freedom);
+
+        static decimal Square(decimal length) => length * length;
     }
 }

@@ -10,7 +10,7 @@ public sealed class MeasuredProfile
 {
     private MeasuredProfile(IReadOnlyList<DiameterStation> recorded, MakersLimits? limits, DatedProfile? first)
     {
-        (Limits, Band) = (limits, limits is null ? null : DiameterBand.Of(limits));
+        (Limits, Band) = (limits, DiameterBand.Of(limits));
         ResolutionMm = CalliperResolution.InferFrom([.. recorded.SelectMany(s => s.ReadingsMm).OfType<decimal>()]);
         Scatter = PooledScatter.Of(recorded.Select(s => s.ReadingsMm.OfType<decimal>().ToList()));
         var means = recorded.Select(StationMean.Of).OfType<StationMean>().Select(m => m.Millimetres).ToList();

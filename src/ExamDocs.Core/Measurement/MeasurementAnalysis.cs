@@ -30,11 +30,9 @@ public sealed class MeasurementAnalysis
         if (item.Examination is not { Examination.Diameters: { Count: > 0 } stations })
             return null;
         var limits = item.Limits.Applying;
-        var earlier = Dated(item.Earlier).Where(p => item.ExaminedOn is null || p.On < item.ExaminedOn).ToList();
-        var profile = MeasuredProfile.Of(stations, limits, earlier.MinBy(p => p.On));
-        return profile is null
-            ? null
-            : new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(Dated(item.Deciding)), limits), item.Life.End);
+        var earlier = Dated(item.Earlier).ToList();
+        var profile = MeasuredProfile.Of(stations, limits, earlier.MinBy(p => p.On))!;
+        return new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(Dated(item.Deciding)), limits), item.Life.End);
     }
 
     private static IEnumerable<DatedProfile> Dated(IEnumerable<ExaminationCase> examinations) =>

@@ -64,7 +64,7 @@ internal static class ProfileSentences
         $"readings at one place differ by up to {Say.Number(oval.OvalityMm.Value)} mm, {Place(oval)}", Practice);
 
     private static MeasurementSentence? Middle(MeasuredProfile profile) => profile.MiddleAgainstEnds is not { } parts ? null : new(
-        Math.Abs(parts.DifferenceMm) < 0.005
+        StationPlace.IsNothing(parts.DifferenceMm)
             ? "the middle half of the length measures the same as the two outer quarters"
             : $"the middle half of the length is {Mm(Math.Abs(parts.DifferenceMm))} {Thinner(parts.DifferenceMm)} than the two outer quarters, by position alone", Practice);
 
@@ -74,7 +74,7 @@ internal static class ProfileSentences
             return null;
         if (change.Stations.Count == 0)
             return new($"no place measured {Say.Day(change.FirstOn)} was measured again: the change since then cannot be told", Practice);
-        var places = new[] { change.MostThinned, change.MostThickened }.OfType<StationChange>().Where(s => Math.Abs(s.DifferenceMm) >= 0.005)
+        var places = new[] { change.MostThinned, change.MostThickened }.OfType<StationChange>().Where(s => !StationPlace.IsNothing(s.DifferenceMm))
             .Select(s => $"{Mm(Math.Abs(s.DifferenceMm))} {Thinner(s.DifferenceMm)} at {Say.Number(s.PositionMm)} mm").ToList();
         return new(places.Count == 0
             ? $"no place has changed since the first profile recorded, {Say.Day(change.FirstOn)}"

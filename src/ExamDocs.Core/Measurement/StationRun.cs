@@ -26,7 +26,7 @@ public sealed record StationRun(decimal FromMm, decimal ToMm, int Stations, bool
             while (next < inOrder.Count && Side(inOrder[next], medianMm) == side)
                 next++;
             if (side != 0 && next - first > Math.Max(1, longest?.Stations ?? 0))
-                longest = new StationRun(inOrder[first].PositionMm!.Value, inOrder[next - 1].PositionMm!.Value, next - first, side < 0);
+                longest = new StationRun(inOrder[first].PositionMm!.Value, inOrder[next - 1].PositionMm!.Value, next - first, IsThinner: side is -1);
             first = next;
         }
         return longest;

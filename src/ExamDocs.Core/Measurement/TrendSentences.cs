@@ -40,7 +40,7 @@ internal static class TrendSentences
     private static string Change(TrendSeries series)
     {
         var perYear = series.MmPerYear;
-        if (Math.Abs(perYear) < 0.005)
+        if (StationPlace.IsNothing(perYear))
             return "keeps level";
         return string.Create(CultureInfo.InvariantCulture, $"{(perYear < 0 ? "falls" : "grows")} by {Math.Abs(perYear):0.00} mm a year");
     }
