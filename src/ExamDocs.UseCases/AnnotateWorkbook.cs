@@ -2,7 +2,7 @@ using ExamDocs.Intake.Annotating;
 
 namespace ExamDocs.UseCases;
 
-/// <summary>Gives the user's workbook back with each finding as a note on its cell.</summary>
+/// <summary>Gives the user's workbook back with each finding, and each answer that is missing, as a note on its cell.</summary>
 public static class AnnotateWorkbook
 {
     /// <summary>Links that lead in a circle are followed no further than this.</summary>
@@ -33,7 +33,7 @@ public static class AnnotateWorkbook
             return $"{input.File}: unreadable: {input.Unreadable}";
         using var source = File.OpenRead(input.File);
         using var copy = new MemoryStream();
-        if (AnnotatedWorkbook.Write(source, copy, visit.Findings, input.Sources) is { } why)
+        if (AnnotatedWorkbook.Write(source, copy, [.. visit.Findings, .. UnansweredCriteria.Of(visit)], input.Sources) is { } why)
             return $"{input.File}: no annotated copy: {why}";
         WholeFile.Write(outFile, copy.GetBuffer().AsSpan(0, (int)copy.Length));
         return null;

@@ -20,11 +20,14 @@ public static class ReadInput
         {
             if (Directory.Exists(path))
                 return FromFolder(path, rules);
+            // A pipe has no length and no end: opened, it would be waited for without end.
+            if (new FileInfo(path) is { Exists: true, Length: 0 })
+                return Refuse(path, "the file is empty");
             using var stream = File.OpenRead(path);
             if (IsCsv(path))
                 return stream.Length > CsvRecordReader.MostBytes ? Refuse(path, "the file is larger than 32 MiB")
                     : CsvRecordReader.Read([new CsvFile(Path.GetFileName(path), Whole(stream))], Path.GetDirectoryName(path) ?? "", rules);
-            return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase)
+            return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase) || IsPackage(stream)
                 ? WorkbookRecordReader.Read(stream, path, rules)
                 : FromJson(stream, path);
         }
@@ -39,10 +42,16 @@ public static class ReadInput
     {
         if (stream.Length > JsonRecordReader.MaxBytes)
             return Refuse(path, "the file is larger than 64 MiB");
-        var bytes = Whole(stream);
-        return bytes is [(byte)'P', (byte)'K', ..]
-            ? Refuse(path, "the file is a workbook or an archive; give a workbook the ending .xlsx")
-            : JsonRecordReader.Read(bytes, path);
+        return JsonRecordReader.Read(Whole(stream), path);
+    }
+
+    /// <summary>What begins as an archive or as an older Office file is for the reader of workbooks to tell apart, whatever it is called.</summary>
+    private static bool IsPackage(FileStream stream)
+    {
+        Span<byte> first = stackalloc byte[4];
+        var read = stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false);
+        stream.Position = 0;
+        return first[..read].SequenceEqual("PK\x03\x04"u8) || first[..read].SequenceEqual(new byte[] { 0xD0, 0xCF, 0x11, 0xE0 });
     }
 
     private static ReadResult FromFolder(string folder, KnownRules? rules)

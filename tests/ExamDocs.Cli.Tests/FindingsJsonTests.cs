@@ -35,8 +35,9 @@ public sealed class FindingsJsonTests : IDisposable
     [Fact]
     public async Task Items_stand_in_the_order_of_the_inputs()
     {
-        var second = Records.Small();
-        var root = await CheckAsync(Records.Cut().Write(_examdocs, "first.json"), Records.ExampleJson, second.Write(_examdocs, "second.json"));
+        var (first, second) = (Records.Cut(), Records.Small());
+        (first["visit"]!["reference"], second["visit"]!["reference"]) = ("V-FIRST", "V-SECOND");
+        var root = await CheckAsync(first.Write(_examdocs, "first.json"), Records.ExampleJson, second.Write(_examdocs, "second.json"));
 
         var expected = new[] { "COR-11" }.Concat(Records.Example()["items"]!.AsArray().Select(i => (string)i!["id"]!)).Append("COR-11");
         Assert.Equal(expected, root["items"]!.AsArray().Select(i => (string)i!["id"]!), StringComparer.Ordinal);

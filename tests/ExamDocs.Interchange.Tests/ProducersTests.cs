@@ -72,8 +72,8 @@ public sealed class ProducersTests : IDisposable
     }
 
     /// <summary>
-    /// LibreOffice calculates what was never calculated and saves the result, and makes a formula of an error. All else
-    /// comes back as it went.
+    /// LibreOffice calculates what was never calculated and saves the result, makes a formula of an error, and has lost the
+    /// sixteenth digit, which is an error before as after. All else comes back as it went.
     /// </summary>
     [Fact]
     public void LibreOffice_saves_the_traps_as_they_were()
@@ -82,7 +82,7 @@ public sealed class ProducersTests : IDisposable
         Programs.Convert(_folder.FullName, Traps, "xlsx:Calc MS Excel 2007 XML", "saved");
         var saved = Rows(Path.Combine(_folder.FullName, "saved", "traps.xlsx"));
         var differing = Expected.Where(row => saved[row.Key] != row.Value).Select(row => $"{row.Key}: {saved[row.Key]}").Order(StringComparer.Ordinal);
-        Assert.Equal(["error: - - - INT023 INT035", "formula: - 2 - INT028"], differing);
+        Assert.Equal(["error: - - - INT023 INT035", "formula: - 2 - INT028", "long: - 1234567890123460 - INT029"], differing);
     }
 
     [Theory]

@@ -45,6 +45,33 @@ public sealed class AnnotateWorkbookTests : IDisposable
     }
 
     [Fact]
+    public void An_answer_that_is_missing_is_asked_for_in_its_cell()
+    {
+        var record = Workspace.Example().Only("CON-01");
+        record["items"] = new System.Text.Json.Nodes.JsonArray(record.Item("CON-01").DeepClone());
+        record.ExaminationOf("CON-01").Rows("observations").ToList().Find(o => (string?)o["criterion"] == "cracks")!["state"] = "";
+        var workbook = Path.Combine(_workspace.Folder, "kit.xlsx");
+        Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], _workspace.Write(record), WithAnswers: true)));
+        var input = CheckRecord.Of(workbook, Workspace.Today);
+        Assert.Equal("U1", Assert.Single(input.Visit!.Items).Reasons.Select(r => r.Code).Distinct().Single());
+
+        var copy = Path.Combine(_workspace.Folder, "copy.xlsx");
+        Assert.Null(AnnotateWorkbook.Run(input, copy));
+
+        using (var zip = ZipFile.OpenRead(copy))
+        {
+            var list = Text(zip.Entries.Single(e => e.Name.StartsWith("findings", StringComparison.Ordinal)));
+            Assert.Contains("cracks has no answer, so the item is undetermined", list, StringComparison.Ordinal);
+            Assert.Contains("'Connectors'!", list.Replace("Connectors!", "'Connectors'!", StringComparison.Ordinal), StringComparison.Ordinal);
+        }
+        var (sheet, cell) = input.Sources.CellOf("/examinations/0/observations/cracks")!.Value;
+        Assert.Equal("Connectors", sheet);
+        Assert.Matches("^[A-Z]+2$", cell);
+        Assert.Equal("U1", Assert.Single(CheckRecord.Of(copy, Workspace.Today).Visit!.Items).Reasons.Select(r => r.Code).Distinct().Single());
+        Assert.DoesNotContain(CheckRecord.Of(copy, Workspace.Today).Visit!.Findings, f => f.Code == "INT020");
+    }
+
+    [Fact]
     public void It_never_takes_the_place_of_the_workbook()
     {
         var input = Spoilt();

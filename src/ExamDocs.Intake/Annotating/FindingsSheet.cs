@@ -61,6 +61,6 @@ internal static partial class FindingsSheet
         };
     }
 
-    [GeneratedRegex("^[A-Z]{3}[0-9]{3}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^([A-Z]{3}[0-9]{3}|U1)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Code();
 }
