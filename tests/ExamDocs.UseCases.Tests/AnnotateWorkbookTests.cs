@@ -38,8 +38,9 @@ public sealed class AnnotateWorkbookTests : IDisposable
         using var zip = ZipFile.OpenRead(copy);
         var notes = string.Concat(zip.Entries.Where(e => e.Name.StartsWith("comments", StringComparison.Ordinal)).Select(Text));
         var list = Text(zip.Entries.Single(e => e.Name.StartsWith("findings", StringComparison.Ordinal)));
-        Assert.Equal(findings.Count + 2, list.Split("<row ").Length - 1);
-        Assert.Equal(findings.Count(f => input.Sources.CellOf(f.Path) is not null), list.Split("<hyperlink ").Length - 1);
+        var missing = list.Split(">U1<").Length - 1;
+        Assert.Equal(findings.Count + missing + 2, list.Split("<row ").Length - 1);
+        Assert.Equal(findings.Count(f => input.Sources.CellOf(f.Path) is not null) + missing, list.Split("<hyperlink ").Length - 1);
         Assert.All(findings.Where(f => input.Sources.CellOf(f.Path) is not null),
             f => Assert.Contains(System.Security.SecurityElement.Escape(f.Message)!.Replace("&apos;", "'", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal), notes, StringComparison.Ordinal));
     }
@@ -49,11 +50,12 @@ public sealed class AnnotateWorkbookTests : IDisposable
     {
         var record = Workspace.Example().Only("CON-01");
         record["items"] = new System.Text.Json.Nodes.JsonArray(record.Item("CON-01").DeepClone());
-        record.ExaminationOf("CON-01").Rows("observations").ToList().Find(o => (string?)o["criterion"] == "cracks")!["state"] = "";
+        var observations = record.ExaminationOf("CON-01")["observations"]!.AsArray();
+        observations.RemoveAt(observations.ToList().FindIndex(o => (string?)o!["criterion"] == "cracks"));
         var workbook = Path.Combine(_workspace.Folder, "kit.xlsx");
         Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], _workspace.Write(record), WithAnswers: true)));
         var input = CheckRecord.Of(workbook, Workspace.Today);
-        Assert.Equal("U1", Assert.Single(input.Visit!.Items).Reasons.Select(r => r.Code).Distinct().Single());
+        Assert.Equal("U1", Assert.Single(Assert.Single(input.Visit!.Items).Reasons).Code);
 
         var copy = Path.Combine(_workspace.Folder, "copy.xlsx");
         Assert.Null(AnnotateWorkbook.Run(input, copy));
@@ -62,12 +64,11 @@ public sealed class AnnotateWorkbookTests : IDisposable
         {
             var list = Text(zip.Entries.Single(e => e.Name.StartsWith("findings", StringComparison.Ordinal)));
             Assert.Contains("cracks has no answer, so the item is undetermined", list, StringComparison.Ordinal);
-            Assert.Contains("'Connectors'!", list.Replace("Connectors!", "'Connectors'!", StringComparison.Ordinal), StringComparison.Ordinal);
         }
         var (sheet, cell) = input.Sources.CellOf("/examinations/0/observations/cracks")!.Value;
         Assert.Equal("Connectors", sheet);
         Assert.Matches("^[A-Z]+2$", cell);
-        Assert.Equal("U1", Assert.Single(CheckRecord.Of(copy, Workspace.Today).Visit!.Items).Reasons.Select(r => r.Code).Distinct().Single());
+        Assert.Equal("U1", Assert.Single(Assert.Single(CheckRecord.Of(copy, Workspace.Today).Visit!.Items).Reasons).Code);
         Assert.DoesNotContain(CheckRecord.Of(copy, Workspace.Today).Visit!.Findings, f => f.Code == "INT020");
     }
 
