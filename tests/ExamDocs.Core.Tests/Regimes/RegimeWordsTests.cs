@@ -92,6 +92,44 @@ public sealed class RegimeWordsTests
         Assert.Equal("gb-loler", RegimeIndex.Read("gb-loler", whole).Id);
     }
 
+    [Fact]
+    public void What_is_not_there_is_not_found()
+    {
+        Assert.Null(RegimeIndex.Find("nowhere"));
+        Assert.Null(RegimeIndex.Find(null));
+        Assert.Empty(Array.Empty<Period<string>>().InForce(new LocalDate(2026, 5, 11)));
+        Assert.Empty(Array.Empty<Period<string>>().InForce(null));
+    }
+
+    /// <summary>A rule that several parts of the data name rests on the particular, then on the duty, then on what is asked beside them.</summary>
+    [Fact]
+    public void A_rule_rests_on_the_first_that_names_it()
+    {
+        var day = new LocalDate(2026, 5, 11);
+        var particular = Gb with { Particulars = [.. Gb.Particulars.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "particular" }] })] };
+        var duty = Gb with { Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "duty" }] })], Checks = [new AskedRule("PAR999", "beside")] };
+        Assert.Equal("duty", duty.SourceOf("PAR999", day));
+        Assert.Equal("particular", (duty with { Particulars = particular.Particulars }).SourceOf("PAR999", day));
+        Assert.Equal("beside", (Gb with { Checks = duty.Checks }).SourceOf("PAR999", day));
+        Assert.Null(Gb.SourceOf("PAR999", day));
+    }
+
+    [Theory]
+    [InlineData("scheme", "3 months by the examination scheme (the record of the examination)")]
+    [InlineData("six-month", "6 months by the six-month basis of the examination (the record of the examination)")]
+    public void An_interval_by_the_basis_says_so(string basis, string why)
+    {
+        var record = ExamDocs.Core.Tests.Determination.GoodRecord.For("pulley");
+        var item = record["items"]![0]!;
+        item["purpose"] = "other";
+        var examination = record["examinations"]![0]!;
+        (examination["basis"], examination["scheme"]) = (basis, System.Text.Json.Nodes.JsonNode.Parse("""{"reference":"S","author":"A","months":3}"""));
+        var read = ExamDocs.Intake.Json.JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json").Record!;
+        var context = new ExamDocs.Core.Cases.RecordContext(read, ExamDocs.Core.Determination.History.None, new LocalDate(2026, 5, 12));
+        var interval = Gb.IntervalFor(context.Examinations[0], new LocalDate(2026, 5, 11));
+        Assert.Equal((why, true), (interval.Why, interval.IsByBasis));
+    }
+
     private static string Refused(string? json)
     {
         using var stream = json is null ? null : new MemoryStream(Encoding.UTF8.GetBytes(json));

@@ -65,6 +65,10 @@ public sealed class ServiceLifeWordsTests
     }
 
     [Fact]
+    public void Use_has_not_begun_where_one_of_two_entries_limits_it() =>
+        Assert.True(Life(new Item { NeverUsed = true }, new MakersLimits(), new MakersLimits { MaxUseYears = 6 }).UseHasNotBegun);
+
+    [Fact]
     public void No_time_limit_of_the_makers_is_said_with_its_document() => Assert.Equal(
         "The maker states that there is no time limit (Use and care, revision C, page 7)",
         Life(new Item(), new MakersLimits { NoLimit = true, Source = Instructions }).Sentence);
