@@ -51,7 +51,7 @@ public static class ReadInput
         Span<byte> first = stackalloc byte[4];
         var read = stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false);
         stream.Position = 0;
-        return first[..read].SequenceEqual("PK\x03\x04"u8) || first[..read].SequenceEqual(new byte[] { 0xD0, 0xCF, 0x11, 0xE0 });
+        return WorkbookRecordReader.IsFor(first[..read]);
     }
 
     private static ReadResult FromFolder(string folder, KnownRules? rules)

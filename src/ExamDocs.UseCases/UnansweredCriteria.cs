@@ -1,7 +1,5 @@
-using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Records;
 
 namespace ExamDocs.UseCases;
 
@@ -13,11 +11,12 @@ internal static class UnansweredCriteria
 {
     public static IEnumerable<Finding> Of(DeterminedVisit visit)
     {
+        var places = visit.Record.Examinations.Index().ToDictionary(e => (object)e.Item, e => e.Index, ReferenceEqualityComparer.Instance);
         var rule = OutcomeRules.All.First(r => r.Code is "U1");
         foreach (var item in visit.Items.Where(i => i.Reasons.Any(r => r.Code is "U1") && i is { Category: not null, Examination: not null }))
         {
-            var at = visit.Record.Examinations.ToList().FindIndex(e => ReferenceEquals(e, item.Examination));
-            foreach (var criterion in item.Category!.Criteria.Where(c => c.Required && IsUnanswered(item.Examination!, c)))
+            var at = places[item.Examination!];
+            foreach (var criterion in item.Category!.Criteria.Where(c => c.IsMissingIn(item.Examination!)))
             {
                 yield return new Finding(rule.Code, Severity.Error,
                     string.Create(System.Globalization.CultureInfo.InvariantCulture, $"/examinations/{at}/observations/{criterion.Id}"),
@@ -26,8 +25,4 @@ internal static class UnansweredCriteria
             }
         }
     }
-
-    private static bool IsUnanswered(Examination examination, Criterion criterion) => examination.Observations
-        .Where(o => string.Equals(o.Criterion, criterion.Id, StringComparison.Ordinal) && o.StateAsTyped is not null)
-        .All(o => o.State is ObservedState.NotExamined);
 }

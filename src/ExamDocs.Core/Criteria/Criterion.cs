@@ -66,6 +66,17 @@ public sealed record Criterion
     /// <summary>Published source, or the words "common practice, no source".</summary>
     public required string Source { get; init; }
 
+    /// <summary>What an examination answers to it: every observation with a state, the allowed and the misspelt.</summary>
+    public IEnumerable<Observation> AnswersIn(Examination examination) => examination.Observations
+        .Where(o => string.Equals(o.Criterion, Id, StringComparison.Ordinal) && o.StateAsTyped is not null);
+
+    /// <summary>Whether it is required and an examination leaves it out: no answer at all, or one that says so.</summary>
+    public bool IsMissingIn(Examination examination)
+    {
+        var answers = AnswersIn(examination).ToList();
+        return Required && (answers.Count == 0 || answers.Exists(o => o.State is ObservedState.NotExamined));
+    }
+
     /// <summary>Whether the criterion may be answered with this state at all.</summary>
     public bool Allows(ObservedState state) => state switch
     {

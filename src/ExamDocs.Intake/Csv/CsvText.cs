@@ -18,7 +18,7 @@ internal sealed record CsvText(string Text, string Encoding)
     /// <exception cref="UnreadableWorkbookException">It is a workbook, or says that it is UTF-8 and is not.</exception>
     public static CsvText Of(byte[] bytes) => bytes switch
     {
-        [(byte)'P', (byte)'K', 3, 4, ..] or [0xD0, 0xCF, 0x11, 0xE0, ..] => throw new UnreadableWorkbookException("it is a workbook or an archive, not separated values; give a workbook the ending .xlsx"),
+        _ when FileKind.IsPackage(bytes) => throw new UnreadableWorkbookException("it is a workbook or an archive, not separated values; give a workbook the ending .xlsx"),
         [0xEF, 0xBB, 0xBF, ..] => new(Unicode8(bytes, 3) ?? throw new UnreadableWorkbookException("it says that it is UTF-8, and holds bytes that are not; save it again"), Utf8),
         [0xFF, 0xFE, ..] => new(System.Text.Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2), Utf16),
         [0xFE, 0xFF, ..] => new(System.Text.Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2), Utf16),

@@ -1,7 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
-using ExamDocs.Intake.Photos;
 
 namespace ExamDocs.Intake.Merging;
 
@@ -20,13 +19,13 @@ public static class MergeInputs
         if (inputs.Count == 1)
             return inputs[0];
         var visit = MergedVisit.Of(inputs.Select(i => i.Record!.Visit));
-        List<ReadResult> dated = [.. inputs.Select(i => i with { Record = WithItsDay(i.Record!, visit) })];
+        List<SourceInput> dated = [.. inputs.Select((input, n) => new SourceInput(n, input with { Record = WithItsDay(input.Record!, visit) }))];
         var rows = Lists.ToDictionary(list => list, list => Rows(list, dated), StringComparer.Ordinal);
-        var places = new MergedPlaces(inputs, rows);
+        var places = new MergedPlaces(dated, rows);
         List<Finding> findings =
         [
             .. inputs.SelectMany((input, n) => input.Findings.Select(f => f with { Path = places.Rebased(n, f.Path) })),
-            .. MergedVisit.Disagreements(inputs),
+            .. MergedVisit.Disagreements(dated),
             .. Lists.SelectMany(list => rows[list].TakenOnce().Concat(rows[list].Disagreements(row => KeyOf(row, visit)))),
         ];
         return new ReadResult(Record(dated, visit, rows), findings, places.Map(), null);
@@ -37,24 +36,13 @@ public static class MergeInputs
         ? record
         : record with { Examinations = [.. record.Examinations.Select(e => e.ExaminedOn is null && !e.ExaminedOnUnreadable ? e with { ExaminedOn = day } : e)] };
 
-    private static MergedRows Rows(string list, List<ReadResult> inputs)
+    private static MergedRows Rows(string list, List<SourceInput> inputs)
     {
         var merged = new MergedRows();
-        for (var n = 0; n < inputs.Count; n++)
-        {
-            var flawed = FlawedRows(list, inputs[n]);
-            var nodes = RecordTree.Of(inputs[n].Record!).Members.Where(m => string.Equals(m.Key, list, StringComparison.Ordinal)).SelectMany(m => ((ListNode)m.Value).Elements);
-            foreach (var (node, index) in nodes.Select((node, index) => ((ObjectNode)node, index)))
-                merged.Add(new SourceRow(n, inputs[n], list, index, node, flawed.Contains(index)));
-        }
+        foreach (var row in inputs.SelectMany(input => input.Rows(list)))
+            merged.Add(row);
         return merged;
     }
-
-    /// <summary>Rows that reading had something to say about; a photo that is missing makes no typed value doubtful.</summary>
-    private static HashSet<int> FlawedRows(string list, ReadResult input) => input.Findings
-        .Where(f => !PhotoRules.All.Any(r => string.Equals(r.Code, f.Code, StringComparison.Ordinal))).Select(f => f.Path.Split('/'))
-        .Where(steps => steps.Length > 2 && string.Equals(steps[1], list, StringComparison.Ordinal))
-        .Select(steps => int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? index : -1).ToHashSet();
 
     /// <summary>What a row is about, where two about the same contradict each other.</summary>
     private static string? KeyOf(SourceRow row, Visit visit) => row.List switch
@@ -67,11 +55,11 @@ public static class MergeInputs
 
     private static string? Day(Visit visit) => visit.ExaminedOn?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
 
-    private static ExaminationRecord Record(List<ReadResult> inputs, Visit visit, Dictionary<string, MergedRows> rows)
+    private static ExaminationRecord Record(List<SourceInput> inputs, Visit visit, Dictionary<string, MergedRows> rows)
     {
         return new ExaminationRecord
         {
-            Format = inputs.Select(i => i.Record!.Format).FirstOrDefault(f => f is not null),
+            Format = inputs.Select(i => i.Read.Record!.Format).FirstOrDefault(f => f is not null),
             Visit = visit,
             People = Kept("people", r => r.People),
             Items = Kept("items", r => r.Items),
@@ -84,6 +72,6 @@ public static class MergeInputs
         };
 
         IReadOnlyList<T> Kept<T>(string list, Func<ExaminationRecord, IReadOnlyList<T>> of) =>
-            [.. rows[list].Kept.Select(row => of(inputs[row.Input].Record!)[row.Index])];
+            [.. rows[list].Kept.Select(row => of(row.Read.Record!)[row.Index])];
     }
 }

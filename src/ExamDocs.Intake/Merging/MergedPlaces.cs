@@ -4,7 +4,7 @@ using ExamDocs.Core.Findings;
 namespace ExamDocs.Intake.Merging;
 
 /// <summary>Which place of which input each place of a merged record is.</summary>
-internal sealed class MergedPlaces(IReadOnlyList<ReadResult> inputs, IReadOnlyDictionary<string, MergedRows> rows)
+internal sealed class MergedPlaces(IReadOnlyList<SourceInput> inputs, IReadOnlyDictionary<string, MergedRows> rows)
 {
     /// <summary>The pointer, in the merged record, of a place of one input.</summary>
     public string Rebased(int input, string pointer)
@@ -26,10 +26,10 @@ internal sealed class MergedPlaces(IReadOnlyList<ReadResult> inputs, IReadOnlyDi
                 places[string.Create(CultureInfo.InvariantCulture, $"/{list}/{place}")] = (merged.Kept[place].Read.Sources, merged.Kept[place].Pointer);
         }
         foreach (var (pointer, input) in MergedVisit.Givers(inputs))
-            places[pointer] = (inputs[input].Sources, pointer);
+            places[pointer] = (inputs[input].Read.Sources, pointer);
         for (var input = 1; input < inputs.Count; input++)
-            places[Outside(input)] = (inputs[input].Sources, "");
-        return SourceMap.ForMerged(inputs[0].Sources, places);
+            places[Outside(input)] = (inputs[input].Read.Sources, "");
+        return SourceMap.ForMerged(inputs[0].Read.Sources, places);
     }
 
     /// <summary>What belongs to no row of the record stays apart, and so reaches every item.</summary>

@@ -47,7 +47,7 @@ internal sealed class MergedRows
         return MergeFindings.TakenOnce.At(Pointer(place), again.Count() == 1
             ? $"the row stands at {row.Located()} too"
             : string.Create(CultureInfo.InvariantCulture, $"{again.Count()} rows of {row.List} stand in {row.Read.Sources.File} too, the first at {row.Located()}"),
-            item: first.Member("item") ?? (first.List is "items" ? first.Member("id") : null));
+            item: first.Item);
     });
 
     /// <param name="key">What a row is about; null for a row that can contradict none.</param>
@@ -57,17 +57,14 @@ internal sealed class MergedRows
             .SelectMany(about => about.Skip(1).Where(r => r.Row.Input != about.First().Row.Input)
                 .SelectMany(later => Between(about.First().Row, later.Row, later.Place)));
 
-    private static IEnumerable<Finding> Between(SourceRow first, SourceRow later, int place)
+    private IEnumerable<Finding> Between(SourceRow first, SourceRow later, int place)
     {
-        var item = later.Member("item") ?? (later.List is "items" ? later.Member("id") : null);
         var values = first.Leaves().GroupBy(l => l.Name, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
         var differing = later.Leaves().Where(l => values.TryGetValue(l.Name, out var other) && !string.Equals(other.Value, l.Value, StringComparison.Ordinal)).ToList();
         if (differing.Count == 0)
-            return [MergeFindings.Disagreement.At(Pointer(place), $"the row at {first.Located()} is about the same, and one says what the other does not", item: item)];
+            return [MergeFindings.Disagreement.At(Pointer(place), $"the row at {first.Located()} is about the same, and one says what the other does not", item: later.Item)];
         return differing.Select(leaf => MergeFindings.Disagreement.At(Pointer(place) + leaf.Path,
-            $"'{leaf.Value}' stands here, and '{values[leaf.Name].Value}' at {first.Located(values[leaf.Name].Path)}", item: item));
-
-        string Pointer(int at) => string.Create(CultureInfo.InvariantCulture, $"/{later.List}/{at}");
+            $"'{leaf.Value}' stands here, and '{values[leaf.Name].Value}' at {first.Located(values[leaf.Name].Path)}", item: later.Item));
     }
 
     private string Pointer(int place) => string.Create(CultureInfo.InvariantCulture, $"/{_kept[place].List}/{place}");

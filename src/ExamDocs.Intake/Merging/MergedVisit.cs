@@ -20,19 +20,16 @@ internal static class MergedVisit
     });
 
     /// <summary>A disagreement for every particular that two inputs give differently.</summary>
-    public static IEnumerable<Finding> Disagreements(IReadOnlyList<ReadResult> inputs) =>
-        inputs.SelectMany(read => Row(read).Leaves().Select(leaf => (Read: read, Leaf: leaf)))
+    public static IEnumerable<Finding> Disagreements(IReadOnlyList<SourceInput> inputs) =>
+        inputs.SelectMany(input => input.Visit.Leaves().Select(leaf => (input.Read, Leaf: leaf)))
             .GroupBy(p => p.Leaf.Path, StringComparer.Ordinal)
             .SelectMany(about => about.Skip(1).Where(p => !string.Equals(p.Leaf.Value, about.First().Leaf.Value, StringComparison.Ordinal))
                 .Select(p => MergeFindings.Disagreement.At($"/visit{about.Key}",
                     $"'{about.First().Leaf.Value}' stands here, and '{p.Leaf.Value}' at {p.Read.Sources.Locate($"/visit{about.Key}")}")));
 
     /// <summary>Which input gives a particular first, by its pointer; the first input where none does.</summary>
-    public static IEnumerable<(string Pointer, int Input)> Givers(IReadOnlyList<ReadResult> inputs) =>
-        inputs.SelectMany((read, n) => Row(read).Leaves().Select(leaf => (Pointer: $"/visit{leaf.Path}", Input: n))).DistinctBy(g => g.Pointer, StringComparer.Ordinal);
-
-    private static SourceRow Row(ReadResult read) => new(0, read, "visit", 0,
-        (ObjectNode)RecordTree.Of(read.Record!).Members.First(m => m.Key is "visit").Value, flawed: false);
+    public static IEnumerable<(string Pointer, int Input)> Givers(IReadOnlyList<SourceInput> inputs) =>
+        inputs.SelectMany((input, n) => input.Visit.Leaves().Select(leaf => (Pointer: $"/visit{leaf.Path}", Input: n))).DistinctBy(g => g.Pointer, StringComparer.Ordinal);
 
     private static Party? Of(Party? first, Party? next) => first is null || next is null ? first ?? next
         : new Party { Name = first.Name ?? next.Name, Address = first.Address ?? next.Address };

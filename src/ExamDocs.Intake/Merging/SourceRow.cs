@@ -35,6 +35,9 @@ internal sealed class SourceRow
 
     public string Pointer => string.Create(CultureInfo.InvariantCulture, $"/{List}/{Index}");
 
+    /// <summary>The item that it is or is about; null where it names none.</summary>
+    public string? Item => Member("item") ?? (List is "items" ? Member("id") : null);
+
     /// <summary>All that it says; rows of equal text say the same.</summary>
     public string Text => _text.Value;
 

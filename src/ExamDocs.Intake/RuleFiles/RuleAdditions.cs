@@ -27,8 +27,7 @@ public static class RuleAdditions
     {
         ArgumentNullException.ThrowIfNull(headings);
         var columns = WorkbookShape.For(known).SelectMany(s => s.Columns).Select(c => Heading.Key(c.Heading)).ToHashSet(StringComparer.Ordinal);
-        var common = HeadingWords.InCommonUse.SelectMany(h => h.Value.Select(other => (Other: Heading.Key(other), Name: Heading.Key(h.Key))))
-            .ToDictionary(h => h.Other, h => h.Name, StringComparer.Ordinal);
+        var common = HeadingWords.ByOther(HeadingWords.InCommonUse);
         var taken = new Dictionary<string, string>(StringComparer.Ordinal);
         var faults = new List<string>();
         foreach (var (heading, others) in headings)

@@ -13,11 +13,8 @@ internal sealed class RequiredCriterionIsUnanswered : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from examination in item.Deciding
         from criterion in item.Category?.Criteria ?? []
-        where criterion.Required
-        let answers = examination.Examination.Observations
-            .Where(o => string.Equals(o.Criterion, criterion.Id, StringComparison.Ordinal) && o.StateAsTyped is not null).ToList()
-        where answers.Count == 0 || answers.Exists(o => o.State is ObservedState.NotExamined)
-        select Info.Because(answers.Count == 0
+        where criterion.IsMissingIn(examination.Examination)
+        select Info.Because(!criterion.AnswersIn(examination.Examination).Any()
             ? $"no answer to {Say.Criterion(criterion.Id)} ({criterion.Question})"
             : $"not examined: {Say.Criterion(criterion.Id)} ({criterion.Question})");
 }

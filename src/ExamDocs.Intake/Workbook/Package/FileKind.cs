@@ -8,6 +8,10 @@ internal static class FileKind
 {
     private static readonly byte[] CompoundFile = [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1];
 
+    /// <summary>Whether the bytes begin as an archive, which a workbook is, or as an older Office file.</summary>
+    /// <param name="first">Four at least, where the file has so many.</param>
+    public static bool IsPackage(ReadOnlySpan<byte> first) => first.StartsWith("PK\x03\x04"u8) || first.StartsWith(CompoundFile.AsSpan(0, 4));
+
     /// <summary>Why these bytes cannot be opened as a zip archive; null where they may be one.</summary>
     public static string? WhyNotZip(ReadOnlySpan<byte> file)
     {

@@ -17,10 +17,7 @@ internal sealed class HeadingWords
     private readonly Dictionary<string, string> _others;
     private readonly ConditionalWeakTable<SheetShape, Dictionary<string, Column>> _columns = [];
 
-    private HeadingWords(KnownRules rules) => _others = InCommonUse.Concat(rules.Headings)
-        .SelectMany(h => h.Value.Select(other => (Other: Heading.Key(other), Name: Heading.Key(h.Key))))
-        .DistinctBy(h => h.Other, StringComparer.Ordinal)
-        .ToDictionary(h => h.Other, h => h.Name, StringComparer.Ordinal);
+    private HeadingWords(KnownRules rules) => _others = ByOther(InCommonUse.Concat(rules.Headings));
 
     /// <summary>Other names of columns, from everyday spreadsheets: common practice, no source.</summary>
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> InCommonUse { get; } = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
@@ -46,6 +43,12 @@ internal sealed class HeadingWords
         ["nominal diameter mm"] = ["nominal diameter"],
         ["position mm"] = ["position"],
     };
+
+    /// <summary>The heading that each other name stands for, both as they are matched; of two the first.</summary>
+    public static Dictionary<string, string> ByOther(IEnumerable<KeyValuePair<string, IReadOnlyList<string>>> words) => words
+        .SelectMany(h => h.Value.Select(other => (Other: Heading.Key(other), Name: Heading.Key(h.Key))))
+        .DistinctBy(h => h.Other, StringComparer.Ordinal)
+        .ToDictionary(h => h.Other, h => h.Name, StringComparer.Ordinal);
 
     public static HeadingWords Of(KnownRules rules) => Made.GetValue(rules, r => new HeadingWords(r));
 

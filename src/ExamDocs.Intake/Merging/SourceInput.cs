@@ -1,0 +1,37 @@
+using System.Globalization;
+using ExamDocs.Intake.Photos;
+
+namespace ExamDocs.Intake.Merging;
+
+/// <summary>One of several inputs of a visit, with all that it says as a tree: set out once.</summary>
+internal sealed class SourceInput
+{
+    private static readonly HashSet<string> OfPhotos = PhotoRules.All.Select(r => r.Code).ToHashSet(StringComparer.Ordinal);
+
+    private readonly int _number;
+    private readonly ObjectNode _tree;
+    private readonly HashSet<(string List, int Index)> _flawed;
+
+    /// <param name="number">Which input, counted from 0.</param>
+    /// <param name="read">That input, readable.</param>
+    public SourceInput(int number, ReadResult read)
+    {
+        (_number, Read, _tree) = (number, read, RecordTree.Of(read.Record!));
+        _flawed = [.. read.Findings.Where(f => !OfPhotos.Contains(f.Code)).Select(f => f.Path.Split('/')).Where(steps => steps.Length > 2)
+            .Select(steps => (steps[1], int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? index : -1))];
+    }
+
+    public ReadResult Read { get; }
+
+    /// <summary>The particulars of its visit, as a row without a list.</summary>
+    public SourceRow Visit => new(_number, Read, "visit", 0, (ObjectNode)Member("visit"), flawed: false);
+
+    /// <summary>
+    /// The rows of a list. One that reading had something to say about is flawed; a photo that is missing makes no typed
+    /// value doubtful.
+    /// </summary>
+    public IEnumerable<SourceRow> Rows(string list) => ((ListNode)Member(list)).Elements
+        .Select((node, index) => new SourceRow(_number, Read, list, index, (ObjectNode)node, _flawed.Contains((list, index))));
+
+    private SourceNode Member(string name) => _tree.Members.First(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Value;
+}
