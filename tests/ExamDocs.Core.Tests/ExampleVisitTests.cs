@@ -9,7 +9,7 @@ namespace ExamDocs.Core.Tests;
 /// <summary>The outcomes that the example's page derives by hand are those that the rules come to.</summary>
 public sealed partial class ExampleVisitTests
 {
-    private static readonly string Examples = Path.Combine(RepositoryRoot(), "examples");
+    private static readonly string Examples = Path.Combine(RepositoryRoot.Path, "examples");
 
     private static readonly DeterminedVisit Visit = Determined();
 
@@ -55,12 +55,4 @@ public sealed partial class ExampleVisitTests
 
     [GeneratedRegex(@"^\| (?<id>[A-Z]{3}-\d\d) \| [^|]* \| (?<outcome>[a-z0-9-]+) \| (?<codes>[WUD]\d+(, [WUD]\d+)*) \|$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Row();
-
-    private static string RepositoryRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ExamDocs.sln")))
-            folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("no ExamDocs.sln above the tests");
-    }
 }

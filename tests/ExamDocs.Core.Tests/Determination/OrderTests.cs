@@ -64,11 +64,5 @@ public sealed class OrderTests
         return mixed;
     }
 
-    private static string ExamplePath()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ExamDocs.sln")))
-            folder = folder.Parent;
-        return Path.Combine(folder!.FullName, "examples", "visit.json");
-    }
+    private static string ExamplePath() => Path.Combine(RepositoryRoot.Path, "examples", "visit.json");
 }

@@ -15,19 +15,11 @@ public sealed class OutcomeRulePagesTests
     public void The_page_holds_what_the_rule_says(string code)
     {
         var rule = Assert.Single(OutcomeRules.All, r => r.Code == code);
-        var lines = File.ReadAllLines(Path.Combine(Root(), "docs", "rules", $"{code}.md"));
+        var lines = File.ReadAllLines(Path.Combine(RepositoryRoot.Path, "docs", "rules", $"{code}.md"));
         Assert.Equal([$"# {code}: {rule.Title}", $"**Why.** {rule.Why}", $"**Source.** {rule.Source}"], [lines[0], lines[4], lines[6]]);
         Assert.All([rule.Title, rule.Why, rule.Source], text => Assert.True(text.Length > 10, text));
     }
 
     [Fact]
     public void There_is_no_rule_but_these() => Assert.Equal(Codes.Count, OutcomeRules.All.Count);
-
-    private static string Root()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "ExamDocs.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 }
