@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.IO.Hashing;
 
 namespace ExamDocs.Intake.Photos;
 
@@ -62,7 +63,7 @@ internal static class PngChunks
     private static bool IsCritical(string type) => char.IsAsciiLetterUpper(type[0]);
 
     private static bool IsSound(ReadOnlySpan<byte> chunk) =>
-        Crc32.Of(chunk[4..^4]) == BinaryPrimitives.ReadUInt32BigEndian(chunk[^4..]);
+        Crc32.HashToUInt32(chunk[4..^4]) == BinaryPrimitives.ReadUInt32BigEndian(chunk[^4..]);
 
     private static bool Belongs(string type, int length) =>
         IsCritical(type) || type is "tRNS" || (type is "gAMA" or "cHRM" or "sRGB" or "iCCP" && length <= PhotoLimits.ProfileBytes);

@@ -1,3 +1,5 @@
+using System.IO.Hashing;
+
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>
@@ -27,9 +29,9 @@ internal sealed class TagDistanceStream(Stream inner, uint checkSum, ReadingBudg
     public override int Read(Span<byte> buffer)
     {
         var read = inner.Read(buffer);
-        if (read == 0 && buffer.Length > 0 && _sum.Value != checkSum)
+        if (read == 0 && buffer.Length > 0 && _sum.GetCurrentHashAsUInt32() != checkSum)
             throw new InvalidDataException("the part is not what was packed");
-        _sum.Add(buffer[..read]);
+        _sum.Append(buffer[..read]);
         budget.Unpacked(read);
         Measure(buffer[..read]);
         return read;
