@@ -1,6 +1,7 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Templates.Shared;
 using NodaTime;
 
@@ -19,6 +20,8 @@ public static partial class English
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        Sentences = SentenceBook.English,
+        Terms = Terms.AsTheyAre,
     };
 
     /// <inheritdoc />
@@ -28,6 +31,7 @@ public static partial class English
         public override string AddressNotRecorded => "address not recorded";
         public override string UnitNotRecorded => "(unit not recorded)";
         public override string OnePerson => "person";
+        public override string Persons => "persons";
         public override string LoadNotMarked => "not marked on the item";
         public override string LoadBasis => "taken from:";
         public override string Issued => "Issued";
@@ -47,6 +51,8 @@ public static partial class English
 
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
+
+        public override string LanguageNote => "This document was issued, and is recorded, in English.";
 
         public override string HowToVerify(string number) =>
             $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
