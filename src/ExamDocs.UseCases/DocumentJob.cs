@@ -3,6 +3,7 @@ using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 
@@ -20,11 +21,14 @@ internal sealed record DocumentJob(
     /// <summary>The language it is made in.</summary>
     public Language Language { get; init; } = Language.English;
 
+    /// <summary>The issuer's, where there is one.</summary>
+    public Letterhead? Letterhead { get; init; }
+
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>
-    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity));
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead }));
 
     /// <summary>The page without its number and day.</summary>
     public Task<string> DraftAsync(DocumentRenderer renderer) =>
