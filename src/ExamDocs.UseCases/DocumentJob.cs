@@ -14,6 +14,9 @@ namespace ExamDocs.UseCases;
 internal sealed record DocumentJob(
     DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Render)
 {
+    /// <summary>The visit it is made from, which goes into the file; null where nothing does.</summary>
+    public DeterminedVisit? Visit { get; init; }
+
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
