@@ -16,6 +16,9 @@ namespace ExamDocs.UseCases;
 internal sealed record DocumentJob(
     DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose)
 {
+    /// <summary>The visit it is made from, which goes into the file; null where nothing does.</summary>
+    public DeterminedVisit? Visit { get; init; }
+
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
     /// <summary>The language it is made in.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
@@ -17,6 +18,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private readonly List<Issued> _documents = [];
     private readonly List<string> _unprintable = [];
     private readonly List<Refusal> _refused = [];
+    private readonly EmbeddedData _data = new();
     private Browser? _browser;
 
     public IReadOnlyList<Issued> Documents => _documents;
@@ -84,7 +86,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         try
         {
             var html = await job.RenderAsync(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
-            var pdf = await browser.PrintAsync(html, cancellation);
+            var pdf = Finisher.Finish(await browser.PrintAsync(html, cancellation), _data.Of(job));
             return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
         }
         catch (Exception e) when (e is PrintException or OperationCanceledException)
