@@ -2,6 +2,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -24,7 +25,7 @@ internal static class ComposeDocuments
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed))],
+            [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)), .. CheckSheets(visit)],
             [.. refused]);
     }
 
@@ -33,6 +34,12 @@ internal static class ComposeDocuments
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
             (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item)));
+
+    /// <summary>For whatever is to be examined next time: every item, and what was withdrawn under an id that no item has.</summary>
+    public static IEnumerable<DocumentJob> CheckSheets(DeterminedVisit visit) =>
+        from item in visit.Everything
+        select new DocumentJob(DocumentTypes.CheckSheet, [item],
+            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item)));
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit) =>

@@ -27,7 +27,7 @@ public sealed record IssueRequest
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
 
-    /// <summary>Only documents of this kind; null for all.</summary>
+    /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 }
 
@@ -61,7 +61,7 @@ public static class IssueDocuments
 
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
-            .Where(j => request.Only is null || string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
+            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
         using var register = DocumentRegister.Open(request.RegisterPath);
