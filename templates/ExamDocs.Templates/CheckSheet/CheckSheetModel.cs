@@ -35,6 +35,8 @@ public sealed class CheckSheetModel
 
     public DeterminedItem Item { get; }
 
+    public string Id => Printed.Text(Item.Item.Id);
+
     public ItemCode Code { get; }
 
     /// <summary>The latest examination in the record; null where it has none of this item.</summary>

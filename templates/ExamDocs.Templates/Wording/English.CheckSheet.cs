@@ -66,7 +66,7 @@ public static partial class English
         public const string WithdrawMeans = "out of service now, labelled and kept apart";
         public const string ExaminerName = "Name";
         public const string ExaminedOn = "Date examined";
-        public const string NextExamination = "Next examination by, where earlier than the rules give";
+        public const string NextExamination = "Next examination by, if earlier";
         public const string Recorded = "On record";
 
         public static readonly IReadOnlyList<string> Cautions =
@@ -77,6 +77,9 @@ public static partial class English
 
         public static string RecordHasErrors(IReadOnlyList<string> codes) =>
             $"The record this sheet was filled in from has errors ({string.Join(", ", codes)}). Compare everything printed here with the item itself.";
+
+        /// <summary>A heading that tells the item, for pages that come apart.</summary>
+        public static string Of(string item, string heading) => $"{item}: {heading}";
 
         public static string AsTyped(string? word) => $"“{word}”, which is no answer";
 
