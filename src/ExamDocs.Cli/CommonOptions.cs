@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ExamDocs.Core;
+using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases;
 using NodaTime;
 
@@ -14,15 +15,16 @@ internal static class CommonOptions
 
     public static readonly Option<FileInfo?> Register = new("--register")
     {
-        Description = $"Register file (used by issue and label). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        Description = $"Register file (used by issue, label and blank). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
         HelpName = "FILE",
         Recursive = true,
     };
 
-    public static readonly Option<string> Language = new("--language")
+    public static readonly Option<string> LanguageTag = new("--language")
     {
-        Description = "Language of what is printed. English is the only one so far.",
-        DefaultValueFactory = _ => "en",
+        Description = "Language of the documents (used by issue, label and blank).",
+        HelpName = string.Join('|', Language.All.Select(l => l.Tag)),
+        DefaultValueFactory = _ => Language.English.Tag,
         Recursive = true,
     };
 
@@ -39,7 +41,10 @@ internal static class CommonOptions
         HelpName = "DIR",
     };
 
-    static CommonOptions() => Language.AcceptOnlyFromAmong("en");
+    static CommonOptions() => LanguageTag.AcceptOnlyFromAmong([.. Language.All.Select(l => l.Tag)]);
+
+    /// <summary>The language of the documents.</summary>
+    public static Language DocumentLanguage(ParseResult parsed) => Language.Find(parsed.GetValue(LanguageTag)!)!;
 
     public static string RegisterPath(ParseResult parsed)
     {

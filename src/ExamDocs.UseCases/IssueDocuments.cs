@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
+using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -23,6 +24,9 @@ public sealed record IssueRequest
 
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>The language of the documents.</summary>
+    public Language Language { get; init; } = Language.English;
 
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
@@ -61,7 +65,8 @@ public static class IssueDocuments
 
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
-            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
+            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
+            .Select(j => j with { Language = request.Language }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
         using var register = DocumentRegister.Open(request.RegisterPath);

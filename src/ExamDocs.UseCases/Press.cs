@@ -83,7 +83,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         var pending = register.Take(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder);
         try
         {
-            var html = await job.Render(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
+            var html = await job.RenderAsync(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
             var pdf = await browser.PrintAsync(html, cancellation);
             return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
         }

@@ -21,6 +21,9 @@ public sealed record CheckSheetRequest
 
     public required string RegisterPath { get; init; }
 
+    /// <summary>Language of the sheets.</summary>
+    public Language Language { get; init; } = Language.English;
+
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
 
@@ -51,9 +54,10 @@ public static class PrintCheckSheets
         using var register = DocumentRegister.Open(request.RegisterPath);
         register.Recover();
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
-        var failure = await press.RunAsync([.. ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request))], cancellation);
+        var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language });
+        var failure = await press.RunAsync([.. jobs], cancellation);
         if (failure is null && press.Documents.Count > 0)
-            WholeFile.Write(request.OutFile, JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], English.CheckSheet.Pile));
+            WholeFile.Write(request.OutFile, JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], request.Language.Words.CheckSheet.Pile));
         return new CheckSheetResult(press.Documents, null, press.Unprintable, failure);
     }
 

@@ -67,6 +67,7 @@ internal static class BlankCommand
                 OutFile = file,
                 Categories = parsed.GetValue(Categories) ?? [],
                 RegisterPath = CommonOptions.RegisterPath(parsed),
+                Language = CommonOptions.DocumentLanguage(parsed),
                 Today = CommonOptions.Today(),
                 Rules = rules,
             },

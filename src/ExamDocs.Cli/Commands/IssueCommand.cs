@@ -53,6 +53,7 @@ internal static class IssueCommand
                 OutFolder = folder,
                 RegisterPath = CommonOptions.RegisterPath(parsed),
                 Today = CommonOptions.Today(),
+                Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),

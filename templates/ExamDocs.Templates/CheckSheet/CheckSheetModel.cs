@@ -63,15 +63,15 @@ public sealed class CheckSheetModel
 
     public string Examiner => Printed.Text(Determined.Person(Last?.Examiner)?.Name);
 
-    public string Release => !IsWithdrawn ? English.CheckSheet.ReleaseHold
-        : Item.NeverReleasable ? English.CheckSheet.NeverRelease : English.CheckSheet.ReleaseByPerson;
+    public string Release => !IsWithdrawn ? Phrases.CheckSheet.ReleaseHold
+        : Item.NeverReleasable ? Phrases.CheckSheet.NeverRelease : Phrases.CheckSheet.ReleaseByPerson;
 
     /// <summary>The maker's document with revision and page.</summary>
     public string MakersDocument => Item.Limits?.Source is { } source
-        ? English.Report.Document(source.Title, source.Revision, source.Page)
-        : English.NotRecorded;
+        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
+        : Phrases.Common.NotRecorded;
 
-    public string FirstUsed => Item.Item.NeverUsed is true ? English.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
+    public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 
     /// <summary>Codes of the errors in the record that reach the item: what is printed from it is not to be relied on.</summary>
     public IReadOnlyList<string> Errors =>
@@ -80,8 +80,8 @@ public sealed class CheckSheetModel
     /// <summary>Releases and disposals on record, a sentence each: they may have come after the outcome.</summary>
     public IReadOnlyList<string> Since =>
     [
-        .. Determined.Record.Releases.Where(r => IsThis(r.Item)).Select(r => English.CheckSheet.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
-        .. Determined.Record.Disposals.Where(d => IsThis(d.Item)).Select(d => English.CheckSheet.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
+        .. Determined.Record.Releases.Where(r => IsThis(r.Item)).Select(r => Phrases.CheckSheet.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
+        .. Determined.Record.Disposals.Where(d => IsThis(d.Item)).Select(d => Phrases.CheckSheet.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
     ];
 
     private IEnumerable<SheetCriterion> Lines() => Item.Category is { } category

@@ -32,7 +32,7 @@ public sealed class SheetCriterion
     public bool IsRequired => _criterion?.Required is true;
 
     /// <summary>By what means it is examined, in words.</summary>
-    public string Means => _criterion is null ? "" : string.Join(", ", _criterion.Means.Select(English.CheckSheet.Means));
+    public string Means => _criterion is null ? "" : string.Join(", ", _criterion.Means.Select(Phrases.CheckSheet.Means));
 
     /// <summary>The answer of the last examination with its note; null where there was none.</summary>
     public string? LastTime { get; }
@@ -52,5 +52,5 @@ public sealed class SheetCriterion
     private static string? Answers(IEnumerable<Observation> answers) => string.Join("; ", answers.Select(Answer)) is { Length: > 0 } text ? text : null;
 
     private static string Answer(Observation answer) =>
-        Printed.Join(" – ", answer.State is { } state ? English.State(state) : English.CheckSheet.AsTyped(answer.StateAsTyped), answer.Note);
+        Printed.Join(" – ", answer.State is { } state ? Phrases.Common.State(state) : Phrases.CheckSheet.AsTyped(answer.StateAsTyped), answer.Note);
 }

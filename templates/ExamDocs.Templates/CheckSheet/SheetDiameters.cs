@@ -43,13 +43,13 @@ public sealed class SheetDiameters
     {
         get
         {
-            var source = English.Report.Document(_limits?.Source?.Title, _limits?.Source?.Revision, _limits?.Source?.Page);
+            var source = Phrases.Report.Document(_limits?.Source?.Title, _limits?.Source?.Revision, _limits?.Source?.Page);
             return (_limits?.NominalDiameterMm, DiameterBand.Of(_limits)) switch
             {
-                (_, { } band) => English.CheckSheet.Band(
+                (_, { } band) => Phrases.CheckSheet.Band(
                     Printed.Number(band.NominalMm), Printed.Number(band.TolerancePercent), Printed.Millimetres(band.Least), Printed.Millimetres(band.Most), source),
-                ({ } nominal, null) => English.CheckSheet.NominalOnly(Printed.Number(nominal), source),
-                _ => English.CheckSheet.NoNominal,
+                ({ } nominal, null) => Phrases.CheckSheet.NominalOnly(Printed.Number(nominal), source),
+                _ => Phrases.CheckSheet.NoNominal,
             };
         }
     }

@@ -19,7 +19,7 @@ public sealed class NoticeModel
         if (Defects.Count == 0 && item.Outcome is not Outcome.Withdraw)
             throw new ArgumentException($"{item.Item.Id} has no defect to give notice of", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
-        Regime = English.Regime(item.Regime);
+        Regime = Phrases.Regime(item.Regime);
         Examiner = visit.Person(item.Examination?.Examiner);
     }
 
@@ -43,7 +43,7 @@ public sealed class NoticeModel
     /// <summary>True where the item is not to be used from now on; otherwise it has a last day of use.</summary>
     public bool IsNow => Item.Outcome is not (Outcome.Fit or Outcome.FitUntil) || Defects.Any(d => d.IsNow);
 
-    public string Headline => IsNow ? English.Notice.DoNotUse : English.Notice.DoNotUseAfter(Item.Until);
+    public string Headline => IsNow ? Phrases.Notice.DoNotUse : Phrases.Notice.DoNotUseAfter(Item.Until);
 
     /// <summary>The employer's duties that apply, each with its law.</summary>
     public IReadOnlyList<string> EmployersDuties
@@ -52,16 +52,16 @@ public sealed class NoticeModel
         {
             var duties = new List<string>();
             if (IsNow)
-                duties.AddRange([Regime.DutyNow, English.Notice.KeepApart]);
+                duties.AddRange([Regime.DutyNow, Phrases.Notice.KeepApart]);
             else
-                duties.AddRange([Regime.DutyLater, English.Notice.LastDay(Item.Until)]);
+                duties.AddRange([Regime.DutyLater, Phrases.Notice.LastDay(Item.Until)]);
             return duties;
         }
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
     public string? Authority => ImminentRisk && CopyTo is { } duty
-        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? English.Notice.Authority(duty) : null;
+        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty) : null;
 
     private Duty? CopyTo => Item.Regime?.DutiesTo(DutyKind.CopyAtImminentRisk, Visit.HiredFrom is not null, Item.ExaminedOn).FirstOrDefault();
 }

@@ -24,7 +24,7 @@ public sealed class ReportModel
         (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
         Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1))];
         var regimes = items.Select(i => i.RegimeId).Distinct(StringComparer.Ordinal).ToArray();
-        Regime = English.Regime(visit.Rules.FindRegime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime));
+        Regime = Phrases.Regime(visit.Rules.FindRegime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime));
         Sources = new ReportSources(this);
     }
 

@@ -54,9 +54,9 @@ public sealed record DefectEntry
     private static DefectEntry From(Observation observation) => new()
     {
         Part = Printed.Criterion(observation.Criterion),
-        Description = $"{English.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
+        Description = $"{Phrases.Common.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
         IsNow = true,
-        Remedy = English.NotRecorded,
+        Remedy = Phrases.Common.NotRecorded,
     };
 
     private static string? NoteOn(string? criterion, Examination examination) => criterion is null

@@ -29,8 +29,8 @@ internal static class StyleSheets
           @top-left { content: "{{title}}"; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: bottom; padding-bottom: 3.5mm; }
           @top-right { content: "{{identity.Number}}"; font: bold 7.5pt "Noto Sans"; color: #14181d; vertical-align: bottom; padding-bottom: 3.5mm; }
           @bottom-left { content: "{{identity.Number}}"; width: 32mm; font: bold 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; }
-          @bottom-center { content: "{{English.Issued}} {{Printed.Day(identity.IssuedOn)}}"; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: top; padding-top: 3.6mm; }
-          @bottom-right { content: "{{English.Page}} " counter(page) " {{English.Of}} " counter(pages); width: 32mm; font: 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; text-align: right; }
+          @bottom-center { content: "{{Phrases.Common.Issued}} {{Printed.Day(identity.IssuedOn)}}"; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: top; padding-top: 3.6mm; }
+          @bottom-right { content: "{{Phrases.Common.Page}} " counter(page) " {{Phrases.Common.Of}} " counter(pages); width: 32mm; font: 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; text-align: right; }
         }
         @page:first { margin-top: 13mm; @top-left { content: none; } @top-right { content: none; } }
         """);
