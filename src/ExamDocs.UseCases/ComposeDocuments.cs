@@ -3,6 +3,7 @@ using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -25,7 +26,8 @@ internal static class ComposeDocuments
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)), .. CheckSheets(visit)],
+            [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+                .. Records(visit), .. CheckSheets(visit)],
             [.. refused]);
     }
 
@@ -34,6 +36,12 @@ internal static class ComposeDocuments
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
             (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item)));
+
+    /// <summary>For every item, whatever its outcome: the keeper needs the record of what may not be used, too.</summary>
+    private static IEnumerable<DocumentJob> Records(DeterminedVisit visit) =>
+        from item in visit.Items
+        select new DocumentJob(DocumentTypes.EquipmentRecord, [item],
+            (renderer, identity) => renderer.HtmlAsync(new EquipmentRecordModel(identity, visit, item)));
 
     /// <summary>For whatever is to be examined next time: every item, and what was withdrawn under an id that no item has.</summary>
     public static IEnumerable<DocumentJob> CheckSheets(DeterminedVisit visit) =>

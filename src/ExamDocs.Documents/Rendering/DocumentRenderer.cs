@@ -1,5 +1,6 @@
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -22,6 +23,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(CertificateModel model) => RenderAsync(CertificateDocument.Of(model));
 
     public Task<string> HtmlAsync(LabelModel model) => RenderAsync(LabelDocument.Of(model));
+
+    public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
 
     public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));
 

@@ -37,3 +37,11 @@ public static class CheckSheetShorthand
 
     public static ReportPhrases R => Phrases.Report;
 }
+
+/// <summary>The phrases of an equipment record and of a report by one letter each, for its templates.</summary>
+public static class EquipmentRecordShorthand
+{
+    public static EquipmentRecordPhrases W => Phrases.EquipmentRecord;
+
+    public static ReportPhrases R => Phrases.Report;
+}

@@ -20,5 +20,7 @@ public sealed record Vocabulary
 
     public required LabelPhrases Label { get; init; }
 
+    public required EquipmentRecordPhrases EquipmentRecord { get; init; }
+
     public required CheckSheetPhrases CheckSheet { get; init; }
 }
