@@ -1,12 +1,15 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
+using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.UseCases;
 
@@ -65,9 +68,17 @@ internal static class ComposeDocuments
                let author = visit.Person(g.Key.Author)!
                let signer = visit.Person(g.Key.Signer)!
                from items in perItem ? g.Select(i => (DeterminedItem[])[i]) : [[.. g]]
-               select new DocumentJob(DocumentTypes.Report, items,
-                   (renderer, identity) => renderer.HtmlAsync(new ReportModel(identity, visit, items, author, signer)));
+               let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer))
+               select new DocumentJob(DocumentTypes.Report, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
+               {
+                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, items, report) : null,
+               };
     }
+
+    /// <summary>The copy for the enforcing authority, with its cover: the same report under a number of its own.</summary>
+    private static DocumentJob CopyOf(IssuedDocument original, IReadOnlyList<DeterminedItem> items, Func<DocumentIdentity, ReportModel> report) =>
+        new(DocumentTypes.Report, items, (renderer, identity) =>
+            renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))));
 
     private static IEnumerable<DocumentJob> Certificates(DeterminedVisit visit, DeterminedItem item, IReadOnlyList<Renewal> renewals)
     {

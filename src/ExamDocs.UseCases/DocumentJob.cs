@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Wording;
 using NodaTime;
@@ -19,6 +20,9 @@ internal sealed record DocumentJob(
 
     /// <summary>The language it is made in.</summary>
     public Language Language { get; init; } = Language.English;
+
+    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
+    public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;

@@ -38,7 +38,11 @@ public sealed record IssueRequest
 /// <summary>A document that is out.</summary>
 /// <param name="Document">As the register has it.</param>
 /// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
-public sealed record Issued(IssuedDocument Document, bool IssuedNow);
+public sealed record Issued(IssuedDocument Document, bool IssuedNow)
+{
+    /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
+    public string? CopyOf { get; init; }
+}
 
 /// <summary>What came of it.</summary>
 /// <param name="Inputs">The inputs as checked.</param>

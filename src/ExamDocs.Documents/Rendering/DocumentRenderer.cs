@@ -1,3 +1,4 @@
+using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.EquipmentRecord;
@@ -17,6 +18,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     private readonly ServiceProvider _services = new ServiceCollection().BuildServiceProvider();
 
     public Task<string> HtmlAsync(ReportModel model) => RenderAsync(ReportDocument.Of(model));
+
+    public Task<string> HtmlAsync(AuthorityCopyModel model) => RenderAsync(AuthorityCopyDocument.Of(model));
 
     public Task<string> HtmlAsync(NoticeModel model) => RenderAsync(NoticeDocument.Of(model));
 

@@ -60,8 +60,5 @@ public sealed class NoticeModel
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
-    public string? Authority => ImminentRisk && CopyTo is { } duty
-        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty) : null;
-
-    private Duty? CopyTo => Item.Regime?.DutiesTo(DutyKind.CopyAtImminentRisk, Visit.HiredFrom is not null, Item.ExaminedOn).FirstOrDefault();
+    public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 }

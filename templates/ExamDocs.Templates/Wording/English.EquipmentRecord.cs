@@ -39,7 +39,6 @@ public static partial class English
         public override string PermittedParts => "Parts permitted";
         public override string MinTail => "Tail beyond a knot at least";
         public override string Retying => "May be re-tied by";
-        public override string Service => "End of service";
         public override string Parts => "Parts and assembly";
         public override string NoParts => "No part is recorded as fitted to it, and it is not recorded as fitted to anything.";
         public override string PartNow => "fitted to it now";

@@ -19,6 +19,7 @@ public static partial class English
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        AuthorityCopy = new AuthorityCopy(),
         EquipmentRecord = new EquipmentRecord(),
         CheckSheet = new CheckSheet(),
     };

@@ -36,7 +36,6 @@ public abstract class EquipmentRecordPhrases
     public abstract string PermittedParts { get; }
     public abstract string MinTail { get; }
     public abstract string Retying { get; }
-    public abstract string Service { get; }
     public abstract string Parts { get; }
     public abstract string NoParts { get; }
     public abstract string PartNow { get; }

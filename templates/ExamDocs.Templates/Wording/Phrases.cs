@@ -17,6 +17,8 @@ public static class Phrases
 
     public static LabelPhrases Label => Language.Current.Words.Label;
 
+    public static AuthorityCopyPhrases AuthorityCopy => Language.Current.Words.AuthorityCopy;
+
     public static EquipmentRecordPhrases EquipmentRecord => Language.Current.Words.EquipmentRecord;
 
     public static CheckSheetPhrases CheckSheet => Language.Current.Words.CheckSheet;

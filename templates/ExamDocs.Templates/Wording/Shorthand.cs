@@ -45,3 +45,11 @@ public static class EquipmentRecordShorthand
 
     public static ReportPhrases R => Phrases.Report;
 }
+
+/// <summary>The phrases of a cover to the enforcing authority and of a report by one letter each, for its templates.</summary>
+public static class AuthorityCopyShorthand
+{
+    public static AuthorityCopyPhrases W => Phrases.AuthorityCopy;
+
+    public static ReportPhrases R => Phrases.Report;
+}

@@ -20,6 +20,8 @@ public sealed record Vocabulary
 
     public required LabelPhrases Label { get; init; }
 
+    public required AuthorityCopyPhrases AuthorityCopy { get; init; }
+
     public required EquipmentRecordPhrases EquipmentRecord { get; init; }
 
     public required CheckSheetPhrases CheckSheet { get; init; }
