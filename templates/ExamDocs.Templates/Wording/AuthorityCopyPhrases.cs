@@ -22,14 +22,16 @@ public abstract class AuthorityCopyPhrases
     public abstract string Told { get; }
     public abstract string Enclosed { get; }
     public abstract string SentBy { get; }
-    public abstract string Address { get; }
-    public abstract string Qualifications { get; }
     public abstract string Running(string original);
     public abstract string Lead(string original);
     public abstract string Imminent(Duty duty);
     public abstract string Copy(string original, string number);
     public abstract string Original(string original);
-    public abstract string State(string outcome, string remedy);
     public abstract string Notified(Notification? told);
-    public abstract IReadOnlyList<string> Cautions { get; }
+
+    /// <summary>On a notice: a risk is imminent, and no duty can be looked up.</summary>
+    public abstract string LawNotKnown { get; }
+
+    /// <summary>On a notice: a copy is owed, and there is no report to copy.</summary>
+    public abstract string ReportHeldBack { get; }
 }
