@@ -15,14 +15,14 @@ internal static class CommonOptions
 
     public static readonly Option<FileInfo?> Register = new("--register")
     {
-        Description = $"Register file (used by issue and label). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        Description = $"Register file (used by issue, label and blank). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
         HelpName = "FILE",
         Recursive = true,
     };
 
     public static readonly Option<string> LanguageTag = new("--language")
     {
-        Description = "Language of the documents (used by issue and label).",
+        Description = "Language of the documents (used by issue, label and blank).",
         HelpName = string.Join('|', Language.All.Select(l => l.Tag)),
         DefaultValueFactory = _ => Language.English.Tag,
         Recursive = true,

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
@@ -26,6 +27,9 @@ internal sealed record DocumentJob(
 
     /// <summary>The issuer's, where there is one.</summary>
     public Letterhead? Letterhead { get; init; }
+
+    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
+    public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;

@@ -35,14 +35,18 @@ public sealed record IssueRequest
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
 
-    /// <summary>Only documents of this kind; null for all.</summary>
+    /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 }
 
 /// <summary>A document that is out.</summary>
 /// <param name="Document">As the register has it.</param>
 /// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
-public sealed record Issued(IssuedDocument Document, bool IssuedNow);
+public sealed record Issued(IssuedDocument Document, bool IssuedNow)
+{
+    /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
+    public string? CopyOf { get; init; }
+}
 
 /// <summary>What came of it.</summary>
 /// <param name="Inputs">The inputs as checked.</param>
@@ -69,7 +73,7 @@ public static class IssueDocuments
 
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
-            .Where(j => request.Only is null || string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
+            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
             .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 

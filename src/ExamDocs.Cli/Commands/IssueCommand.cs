@@ -76,7 +76,7 @@ internal static class IssueCommand
             foreach (var refusal in result.Refused)
                 Console.Error.WriteLine($"{refusal.Item}: no report or certificate: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
-                Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.IssuedNow ? "" : "  (issued before)")}");
+                Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}");
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }
         if (result.Failure is { } failure)

@@ -65,8 +65,10 @@ public sealed class NoticeModel
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
-    public string? Authority => ImminentRisk && CopyTo is { } duty
-        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty) : null;
+    public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 
-    private Duty? CopyTo => Item.Regime?.DutiesTo(DutyKind.CopyAtImminentRisk, Visit.HiredFrom is not null, Item.ExaminedOn).FirstOrDefault();
+    /// <summary>What a gap in the record leaves open about the authority: no danger goes untold because of it.</summary>
+    public IReadOnlyList<string> AuthorityGaps => !ImminentRisk ? []
+        : Item.Regime is null ? [Phrases.AuthorityCopy.LawNotKnown]
+        : Authority is not null && !Item.MayBeReported ? [Phrases.AuthorityCopy.ReportHeldBack] : [];
 }

@@ -8,9 +8,9 @@ namespace ExamDocs.Templates.Shared;
 /// <summary>The style sheets built in, and the page margins, which hold the document number and page count.</summary>
 internal static class StyleSheets
 {
-    /// <summary>The base sheet, the page margins and the document's own sheet, in that order.</summary>
-    public static MarkupString Paper(DocumentIdentity identity, string title, string own) =>
-        new($"<style>{Read("print")}{Margins(identity, title)}{Read(own)}</style>");
+    /// <summary>The base sheet, the page margins and the document's own sheets, in that order.</summary>
+    public static MarkupString Paper(DocumentIdentity identity, string title, params string[] own) =>
+        new($"<style>{Read("print")}{Margins(identity, title)}{string.Concat(own.Select(Read))}</style>");
 
     /// <summary>One sheet alone, for labels, which have no margins to print in.</summary>
     public static MarkupString Alone(string own) => new($"<style>{Read(own)}</style>");

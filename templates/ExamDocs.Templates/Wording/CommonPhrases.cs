@@ -51,4 +51,7 @@ public abstract class CommonPhrases
     public abstract string Purpose(Purpose? purpose);
 
     public abstract string Status(ItemStatus? status);
+
+    /// <summary>What became of a withdrawn item.</summary>
+    public abstract string Disposal(DisposalAction? action);
 }

@@ -19,6 +19,9 @@ public static partial class English
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        AuthorityCopy = new AuthorityCopy(),
+        EquipmentRecord = new EquipmentRecord(),
+        CheckSheet = new CheckSheet(),
     };
 
     /// <inheritdoc />
@@ -101,6 +104,14 @@ public static partial class English
             ItemStatus.NotPresented => "not presented",
             ItemStatus.Lost => "lost",
             ItemStatus.Destroyed => "destroyed",
+            _ => NotRecorded,
+        };
+
+        public override string Disposal(DisposalAction? action) => action switch
+        {
+            DisposalAction.Quarantined => "quarantined",
+            DisposalAction.SentForRepair => "sent for repair",
+            DisposalAction.Destroyed => "destroyed",
             _ => NotRecorded,
         };
     }

@@ -17,6 +17,12 @@ public static class Phrases
 
     public static LabelPhrases Label => Language.Current.Words.Label;
 
+    public static AuthorityCopyPhrases AuthorityCopy => Language.Current.Words.AuthorityCopy;
+
+    public static EquipmentRecordPhrases EquipmentRecord => Language.Current.Words.EquipmentRecord;
+
+    public static CheckSheetPhrases CheckSheet => Language.Current.Words.CheckSheet;
+
     /// <summary>The wording of this regime; one that claims no law where the regime is unknown.</summary>
     public static RegimeWording Regime(Regime? regime) => Language.Current.Words.Regimes.Of(regime);
 }

@@ -19,4 +19,10 @@ public sealed record Vocabulary
     public required CertificatePhrases Certificate { get; init; }
 
     public required LabelPhrases Label { get; init; }
+
+    public required AuthorityCopyPhrases AuthorityCopy { get; init; }
+
+    public required EquipmentRecordPhrases EquipmentRecord { get; init; }
+
+    public required CheckSheetPhrases CheckSheet { get; init; }
 }
