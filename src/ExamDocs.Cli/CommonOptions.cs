@@ -15,14 +15,14 @@ internal static class CommonOptions
 
     public static readonly Option<FileInfo?> Register = new("--register")
     {
-        Description = $"Register file (used by issue and label). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        Description = $"Register file (used by issue, label and blank). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
         HelpName = "FILE",
         Recursive = true,
     };
 
     public static readonly Option<string> LanguageTag = new("--language")
     {
-        Description = "Language of the documents (used by issue and label).",
+        Description = "Language of the documents (used by issue, label and blank).",
         HelpName = string.Join('|', Language.All.Select(l => l.Tag)),
         DefaultValueFactory = _ => Language.English.Tag,
         Recursive = true,
@@ -39,6 +39,13 @@ internal static class CommonOptions
     {
         Description = "Folder of your own rules, added to those built in: regimes/*.json, categories/*.json, and headings.json for what your workbooks call their columns.",
         HelpName = "DIR",
+    };
+
+    /// <summary>For the commands that print.</summary>
+    public static readonly Option<FileInfo?> Letterhead = new("--letterhead")
+    {
+        Description = "Your letterhead: a JSON file with name, address, contact, logo, colour and footer.",
+        HelpName = "FILE",
     };
 
     static CommonOptions() => LanguageTag.AcceptOnlyFromAmong([.. Language.All.Select(l => l.Tag)]);
@@ -61,6 +68,20 @@ internal static class CommonOptions
         foreach (var fault in read.Faults)
             parsed.InvocationConfiguration.Error.WriteLine(fault);
         return read.Rules;
+    }
+
+    /// <summary>Reads the letterhead where one is given.</summary>
+    /// <returns>False where it is at fault, which is then said.</returns>
+    public static bool TryLetterhead(ParseResult parsed, out Templates.Shared.Letterhead? letterhead)
+    {
+        letterhead = null;
+        if (parsed.GetValue(Letterhead) is not { } file)
+            return true;
+        var read = ReadLetterhead.From(file.ToString());
+        foreach (var fault in read.Faults)
+            parsed.InvocationConfiguration.Error.WriteLine(fault);
+        letterhead = read.Letterhead;
+        return letterhead is not null;
     }
 
     /// <summary>The edge of the program: the one place that asks for today's date.</summary>

@@ -12,14 +12,16 @@ public sealed class NoticeModel
     /// <param name="identity">Of kind notice.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="item">An item that is withdrawn, or has a defect.</param>
+    /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
     /// <exception cref="ArgumentException">There is nothing to give notice of.</exception>
-    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item, Func<Observation, PhotoPrint?>? photos = null)
     {
         Defects = DefectEntry.Of(item);
         if (Defects.Count == 0 && item.Outcome is not Outcome.Withdraw)
             throw new ArgumentException($"{item.Item.Id} has no defect to give notice of", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
         Regime = Phrases.Regime(item.Regime);
+        Photos = [.. ItemPhoto.Of(item, photos).Where(p => p.IsOfDefect)];
         Examiner = visit.Person(item.Examination?.Examiner);
     }
 
@@ -34,6 +36,9 @@ public sealed class NoticeModel
     public RegimeWording Regime { get; }
 
     public IReadOnlyList<DefectEntry> Defects { get; }
+
+    /// <summary>Of what is a danger, and of nothing else.</summary>
+    public IReadOnlyList<ItemPhoto> Photos { get; }
 
     /// <summary>Null where the record names nobody who can be found in it.</summary>
     public Person? Examiner { get; }
@@ -60,8 +65,10 @@ public sealed class NoticeModel
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
-    public string? Authority => ImminentRisk && CopyTo is { } duty
-        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty.Whom, Phrases.Source(duty.Source), duty.Confidence) : null;
+    public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 
-    private Duty? CopyTo => Item.Regime?.DutiesTo(DutyKind.CopyAtImminentRisk, Visit.HiredFrom is not null, Item.ExaminedOn).FirstOrDefault();
+    /// <summary>What a gap in the record leaves open about the authority: no danger goes untold because of it.</summary>
+    public IReadOnlyList<string> AuthorityGaps => !ImminentRisk ? []
+        : Item.Regime is null ? [Phrases.AuthorityCopy.LawNotKnown]
+        : Authority is not null && !Item.MayBeReported ? [Phrases.AuthorityCopy.ReportHeldBack] : [];
 }

@@ -35,6 +35,9 @@ public abstract class CommonPhrases
     /// <summary>Which language version of the document is the one recorded.</summary>
     public abstract string LanguageNote { get; }
 
+    /// <param name="name">Of whoever issues the document.</param>
+    public abstract string LogoOf(string name);
+
     public abstract string HowToVerify(string number);
 
     public abstract string Imprint(string version);
@@ -52,4 +55,7 @@ public abstract class CommonPhrases
     public abstract string Purpose(Purpose? purpose);
 
     public abstract string Status(ItemStatus? status);
+
+    /// <summary>What became of a withdrawn item.</summary>
+    public abstract string Disposal(DisposalAction? action);
 }

@@ -22,6 +22,9 @@ public static partial class English
         Label = new Label(),
         Sentences = SentenceBook.English,
         Terms = Terms.AsTheyAre,
+        AuthorityCopy = new AuthorityCopy(),
+        EquipmentRecord = new EquipmentRecord(),
+        CheckSheet = new CheckSheet(),
     };
 
     /// <inheritdoc />
@@ -53,6 +56,8 @@ public static partial class English
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
 
         public override string LanguageNote => "This document was issued, and is recorded, in English.";
+
+        public override string LogoOf(string name) => $"Logo of {name}";
 
         public override string HowToVerify(string number) =>
             $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
@@ -105,6 +110,14 @@ public static partial class English
             ItemStatus.NotPresented => "not presented",
             ItemStatus.Lost => "lost",
             ItemStatus.Destroyed => "destroyed",
+            _ => NotRecorded,
+        };
+
+        public override string Disposal(DisposalAction? action) => action switch
+        {
+            DisposalAction.Quarantined => "quarantined",
+            DisposalAction.SentForRepair => "sent for repair",
+            DisposalAction.Destroyed => "destroyed",
             _ => NotRecorded,
         };
     }

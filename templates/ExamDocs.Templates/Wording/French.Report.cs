@@ -70,6 +70,10 @@ public static partial class French
         public override string ExaminedOn => "Date de la vérification";
         public override string CaseHeading => "ce qui parle pour et contre le maintien en service";
         public override string Photo => "photo enregistrée\u00A0:";
+
+        public override string PhotoCaption(int number, string criterion, ObservedState? state, string? note) =>
+            Printed.Join("\u00A0: ", Printed.Join(", ", $"Photo {Printed.Count(number)}", criterion, state is { } answer ? Words.Common.State(answer) : null), note);
+
         public override string Exposure => "Usage et exposition";
         public override string DiametersHeading => "diamètre le long de la corde";
         public override string Position => "Position, mm";

@@ -22,6 +22,9 @@ public static partial class French
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        AuthorityCopy = new AuthorityCopy(),
+        EquipmentRecord = new EquipmentRecord(),
+        CheckSheet = new CheckSheet(),
         Sentences = new Sentences(),
         Terms = Terms.Read("fr"),
     };
@@ -56,6 +59,8 @@ public static partial class French
 
         public override string LanguageNote =>
             "C’est cette version française qui est émise et inscrite au registre. Les textes saisis et les noms des lois restent dans leur langue.";
+
+        public override string LogoOf(string name) => $"Logo de {name}";
 
         public override string HowToVerify(string number) =>
             $"Pour vérifier\u00A0: comparer ce document au registre de l’émetteur par son numéro, {number}, et la somme SHA-256 de son fichier.";
@@ -108,6 +113,14 @@ public static partial class French
             ItemStatus.NotPresented => "non présenté",
             ItemStatus.Lost => "perdu",
             ItemStatus.Destroyed => "détruit",
+            _ => NotRecorded,
+        };
+
+        public override string Disposal(DisposalAction? action) => action switch
+        {
+            DisposalAction.Quarantined => "mis à l’écart",
+            DisposalAction.SentForRepair => "envoyé en réparation",
+            DisposalAction.Destroyed => "détruit",
             _ => NotRecorded,
         };
     }

@@ -70,6 +70,10 @@ public static partial class German
         public override string ExaminedOn => "Datum der Prüfung";
         public override string CaseHeading => "was für und gegen den weiteren Gebrauch spricht";
         public override string Photo => "Foto in der Aufzeichnung:";
+
+        public override string PhotoCaption(int number, string criterion, ObservedState? state, string? note) =>
+            Printed.Join(": ", Printed.Join(", ", $"Foto {Printed.Count(number)}", criterion, state is { } answer ? Words.Common.State(answer) : null), note);
+
         public override string Exposure => "Gebrauch und Beanspruchung";
         public override string DiametersHeading => "Durchmesser entlang des Seils";
         public override string Position => "Stelle, mm";

@@ -19,6 +19,9 @@ public static partial class German
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        AuthorityCopy = new AuthorityCopy(),
+        EquipmentRecord = new EquipmentRecord(),
+        CheckSheet = new CheckSheet(),
         Sentences = new Sentences(),
         Terms = Terms.Read("de"),
     };
@@ -53,6 +56,8 @@ public static partial class German
 
         public override string LanguageNote =>
             "Ausgestellt und im Register verzeichnet ist diese deutsche Fassung. Eingetragene Texte und die Namen von Gesetzen stehen in ihrer eigenen Sprache.";
+
+        public override string LogoOf(string name) => $"Logo von {name}";
 
         public override string HowToVerify(string number) =>
             $"Echtheit prüfen: dieses Dokument anhand seiner Nummer {number} und der SHA-256-Summe seiner Datei mit dem Register des Ausstellers vergleichen.";
@@ -105,6 +110,14 @@ public static partial class German
             ItemStatus.NotPresented => "nicht vorgelegt",
             ItemStatus.Lost => "verloren",
             ItemStatus.Destroyed => "vernichtet",
+            _ => NotRecorded,
+        };
+
+        public override string Disposal(DisposalAction? action) => action switch
+        {
+            DisposalAction.Quarantined => "gesperrt",
+            DisposalAction.SentForRepair => "zur Instandsetzung geschickt",
+            DisposalAction.Destroyed => "vernichtet",
             _ => NotRecorded,
         };
     }

@@ -31,6 +31,15 @@ public static class Phrases
     /// <summary>Name of a category; where it is none of the catalogue's, what was typed.</summary>
     public static string? Category(Category? category, string? typed) => category is null ? typed : Language.Current.Words.Terms.Category(category);
 
+    /// <summary>What is asked of a criterion.</summary>
+    public static string Question(Criterion criterion) => Language.Current.Words.Terms.Question(criterion.Question);
+
+    public static AuthorityCopyPhrases AuthorityCopy => Language.Current.Words.AuthorityCopy;
+
+    public static EquipmentRecordPhrases EquipmentRecord => Language.Current.Words.EquipmentRecord;
+
+    public static CheckSheetPhrases CheckSheet => Language.Current.Words.CheckSheet;
+
     /// <summary>The wording of this regime; one that claims no law where the regime is unknown.</summary>
     public static RegimeWording Regime(Regime? regime) => Language.Current.Words.Regimes.Of(regime);
 }

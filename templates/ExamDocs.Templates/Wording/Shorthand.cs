@@ -29,3 +29,27 @@ public static class LabelShorthand
 {
     public static LabelPhrases W => Phrases.Label;
 }
+
+/// <summary>The phrases of a check sheet and of a report by one letter each, for its templates.</summary>
+public static class CheckSheetShorthand
+{
+    public static CheckSheetPhrases W => Phrases.CheckSheet;
+
+    public static ReportPhrases R => Phrases.Report;
+}
+
+/// <summary>The phrases of an equipment record and of a report by one letter each, for its templates.</summary>
+public static class EquipmentRecordShorthand
+{
+    public static EquipmentRecordPhrases W => Phrases.EquipmentRecord;
+
+    public static ReportPhrases R => Phrases.Report;
+}
+
+/// <summary>The phrases of a cover to the enforcing authority and of a report by one letter each, for its templates.</summary>
+public static class AuthorityCopyShorthand
+{
+    public static AuthorityCopyPhrases W => Phrases.AuthorityCopy;
+
+    public static ReportPhrases R => Phrases.Report;
+}

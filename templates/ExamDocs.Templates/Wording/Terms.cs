@@ -43,6 +43,9 @@ public sealed class Terms
     /// <summary>A text of a regime's data.</summary>
     public string Text(string english) => Find("texts", english) ?? english;
 
+    /// <summary>A question of the catalogue; one of the user's own as it is.</summary>
+    public string Question(string english) => Find("questions", english) ?? english;
+
     /// <summary>A source: what is said in it is translated, the law or publication is cited as it is.</summary>
     public string Source(string english) =>
         _phrases.Aggregate(english, (text, phrase) => text.Replace(phrase.English, phrase.Translated, StringComparison.Ordinal));
