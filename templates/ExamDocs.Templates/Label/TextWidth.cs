@@ -18,6 +18,9 @@ internal static class TextWidth
         305, 982, 657, 619, 633, 633, 454, 497, 434, 657, 569, 856, 578, 569, 488, 394, 551, 394, 572,
     ];
 
+    /// <summary>Length of the text on one line at most, in the unit of the size of type.</summary>
+    public static double Of(string text, double font) => Ems(text) * font;
+
     /// <summary>Lines that the text takes at most, at least one.</summary>
     /// <param name="text">What is set.</param>
     /// <param name="fontMm">Size of type, millimetres.</param>
@@ -54,5 +57,14 @@ internal static class TextWidth
 
     private static double Ems(string word) => word.EnumerateRunes().Sum(rune => Em(rune.Value)) * 1.01;
 
-    private static double Em(int rune) => rune is >= ' ' and <= '~' ? Bold[rune - ' '] / 1000.0 : 1.1;
+    // A letter with an accent is as wide as the letter.
+    private static double Em(int rune) => Plain(rune) is >= ' ' and <= '~' and var plain ? Bold[plain - ' '] / 1000.0 : 1.1;
+
+    private static int Plain(int rune) => rune switch
+    {
+        '\u00A0' => ' ',
+        '\u2019' => '\'',
+        >= 0xC0 and < 0x180 => new System.Text.Rune(rune).ToString().Normalize(System.Text.NormalizationForm.FormD)[0],
+        _ => rune,
+    };
 }

@@ -55,7 +55,7 @@ public static partial class English
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
 
-        public override string LanguageNote => "This document was issued, and is recorded, in English.";
+        public override string LanguageNote => "Issued and recorded in English.";
 
         public override string LogoOf(string name) => $"Logo of {name}";
 

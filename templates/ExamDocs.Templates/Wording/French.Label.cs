@@ -9,9 +9,7 @@ public static partial class French
     internal sealed class Label : LabelPhrases
     {
         public override string Eyelet => "œillet";
-        public override string Do => "NE PAS";
-        public override string Not => "UTILISER";
-        public override string Use => "";
+        public override IReadOnlyList<string> Signal { get; } = ["NE PAS", "UTILISER"];
         public override string NotDetermined => "NON DÉTERMINÉ";
         public override string SignLabel => "Signe d’interdiction\u00A0: ne pas utiliser";
         public override string HoldSignLabel => "Point d’interrogation dans un carré sur la pointe\u00A0: non déterminé";

@@ -9,9 +9,8 @@ public static partial class French
 {
     internal sealed partial class Sentences
     {
-        // The catalogue’s questions are in English only: the criterion’s name stands for them.
         public override string Observed(string? criterion, string? note, string? question) =>
-            note is null ? Criterion(criterion) : $"{Criterion(criterion)}\u00A0: {note}";
+            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words ? $"{Criterion(criterion)}\u00A0: {words}" : Criterion(criterion);
 
         public override string Defective(string observed) => $"défaut\u00A0: {observed}";
 
@@ -58,9 +57,9 @@ public static partial class French
 
         public override string RecordError(Finding finding) => $"{finding.Code}\u00A0: {Finding(finding)}";
 
-        public override string NoAnswer(string criterion, string question) => $"aucune réponse\u00A0: {Criterion(criterion)}";
+        public override string NoAnswer(string criterion, string question) => $"aucune réponse\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
-        public override string CriterionNotExamined(string criterion, string question) => $"non examiné\u00A0: {Criterion(criterion)}";
+        public override string CriterionNotExamined(string criterion, string question) => $"non examiné\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
         public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
             $"ne pas utiliser après le {Day(last)}\u00A0: pourrait devenir un danger avant le {Day(danger)}\u00A0: {what}";

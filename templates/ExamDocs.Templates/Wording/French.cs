@@ -58,12 +58,12 @@ public static partial class French
             "La notice du fabricant, la loi du lieu et le jugement de la personne compétente priment sur ce document.";
 
         public override string LanguageNote =>
-            "C’est cette version française qui est émise et inscrite au registre. Les textes saisis et les noms des lois restent dans leur langue.";
+            "Émis et inscrit au registre en français.";
 
         public override string LogoOf(string name) => $"Logo de {name}";
 
         public override string HowToVerify(string number) =>
-            $"Pour vérifier\u00A0: comparer ce document au registre de l’émetteur par son numéro, {number}, et la somme SHA-256 de son fichier.";
+            $"Pour vérifier\u00A0: comparer le numéro {number} et la SHA-256 du fichier au registre de l’émetteur.";
 
         public override string Imprint(string version) => $"Imprimé par ExamDocs {version}. La vérification et ses conclusions sont celles du vérificateur.";
 

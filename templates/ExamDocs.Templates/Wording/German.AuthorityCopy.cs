@@ -42,7 +42,7 @@ public static partial class German
             ? Words.Common.NotRecorded
             : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
 
-        public override string LawNotKnown => "Das Recht, nach dem geprüft wurde, ist nicht aufgezeichnet oder nicht bekannt: sofort klären, ob auch eine Aufsichtsbehörde zu benachrichtigen ist.";
+        public override string LawNotKnown => "Das Recht, nach dem geprüft wurde, ist nicht erfasst oder nicht bekannt: sofort klären, ob auch eine Aufsichtsbehörde zu benachrichtigen ist.";
 
         public override string ReportHeldBack => "Über diesen Gegenstand wird kein Bericht ausgestellt, bevor seine Aufzeichnung berichtigt ist. Sofort berichtigen: die Pflicht, die Abschrift zu senden, wartet nicht.";
     }

@@ -66,7 +66,7 @@ public static partial class German
         [
             "Diese Karte enthält, was die Aufzeichnung des Termins enthält. Prüfungen und Instandsetzungen, die nie eingetragen wurden, stehen nicht darin.",
             "Das Ergebnis ist das der letzten Prüfung nach den geltenden Regeln. Von früheren Prüfungen ist das Urteil so wiedergegeben, wie es damals aufgezeichnet wurde.",
-            "„Nicht aufgezeichnet“ heißt, dass die Aufzeichnung keinen solchen Wert enthält; es heißt nicht, dass es keinen gibt.",
+            "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält; es heißt nicht, dass es keinen gibt.",
         ];
 
         public override string RecordHasErrors(IReadOnlyList<string> codes) =>
@@ -100,7 +100,7 @@ public static partial class German
         {
             Core.Records.Conclusion.Fit => "damaliges Urteil: gebrauchstauglich",
             Core.Records.Conclusion.Withdraw => "damaliges Urteil: aus dem Gebrauch nehmen",
-            _ => "Urteil nicht aufgezeichnet",
+            _ => "Urteil nicht erfasst",
         };
 
         public override string Defect(string part, string description, string danger, string remedy) => $"{part} – {description} ({danger}). Nötig: {remedy}.";

@@ -11,12 +11,12 @@ public static partial class German
         public override string Marks(Item item) => Printed.Join(
             ", ",
             Mark("Hersteller", item.Maker), Mark("Modell", item.Model), Mark("Artikelnummer", item.PartNumber), Mark("Serie", item.Serial),
-            Mark("Eigentümerkennzeichen", item.OwnersMark),
-            item.Serial is null && item.OwnersMark is null ? "weder Seriennummer noch Eigentümerkennzeichen, an denen er zu erkennen wäre" : null);
+            Mark("Eigentümerzeichen", item.OwnersMark),
+            item.Serial is null && item.OwnersMark is null ? "weder Seriennummer noch Eigentümerzeichen, an denen er zu erkennen wäre" : null);
 
         public override string Made(PartialDate on) => $"hergestellt {When(on)}";
 
-        public override string ManufactureNotRecorded => "Herstellungsdatum nicht aufgezeichnet";
+        public override string ManufactureNotRecorded => "Herstellungsdatum nicht erfasst";
 
         public override string Declaration(string reference, LocalDate? on) => $"Konformitätserklärung {reference}{(on is { } day ? $" vom {Day(day)}" : "")}";
 
@@ -28,7 +28,7 @@ public static partial class German
 
         public override string FirstUsed(PartialDate on) => $"erster Gebrauch {When(on)}";
 
-        public override string FirstUseNotRecorded => "erster Gebrauch nicht aufgezeichnet";
+        public override string FirstUseNotRecorded => "erster Gebrauch nicht erfasst";
 
         public override string Exposed(Exposure exposure) => Printed.Join(
             ", ",
@@ -65,7 +65,7 @@ public static partial class German
             return $"{Criterion(observation.Criterion)}: {answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (Foto {photo})" : "")}";
         }
 
-        public override string Tested(TestMade test) => $"Versuch: {test.Description ?? "nicht beschrieben"}: {test.Result ?? "Ergebnis nicht aufgezeichnet"}";
+        public override string Tested(TestMade test) => $"Versuch: {test.Description ?? "nicht beschrieben"}: {test.Result ?? "Ergebnis nicht erfasst"}";
 
         public override string NextExaminationBy(LocalDate day) => $"nächste Prüfung bis {Day(day)}";
 
@@ -85,14 +85,14 @@ public static partial class German
         public override string NotFoundAgain(string defect) => $"{defect}; nicht wieder gefunden, und keine Behebung ist aufgezeichnet";
 
         public override string ExaminerConcludes(Conclusion? conclusion) => conclusion is null
-            ? "das Urteil des Prüfers ist nicht aufgezeichnet"
+            ? "das Urteil des Prüfers ist nicht erfasst"
             : $"der Prüfer urteilt: {Judgement(conclusion)}";
 
         private static string Judgement(Conclusion? conclusion) => conclusion switch
         {
             Conclusion.Fit => "gebrauchstauglich",
             Conclusion.Withdraw => "aus dem Gebrauch nehmen",
-            _ => "nicht aufgezeichnet",
+            _ => "nicht erfasst",
         };
 
         private static string? Mark(string what, string? value) => value is null ? null : $"{what} {value}";

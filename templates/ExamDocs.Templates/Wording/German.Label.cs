@@ -9,9 +9,7 @@ public static partial class German
     internal sealed class Label : LabelPhrases
     {
         public override string Eyelet => "Öse";
-        public override string Do => "NICHT";
-        public override string Not => "BENUTZEN";
-        public override string Use => "";
+        public override IReadOnlyList<string> Signal { get; } = ["NICHT", "BENUTZEN"];
         public override string NotDetermined => "UNENTSCHIEDEN";
         public override string SignLabel => "Verbotszeichen: nicht benutzen";
         public override string HoldSignLabel => "Fragezeichen in einem auf der Spitze stehenden Quadrat: nicht entschieden";

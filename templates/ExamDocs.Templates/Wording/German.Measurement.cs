@@ -12,7 +12,7 @@ public static partial class German
             $"mittlere Durchmesser an {Printed.Count(stations)} Messstellen: der kleinste {Mean(smallest)}, der größte {Mean(largest)}, Median {Millimetres(medianMm)}; als Schritt des Messschiebers gelten {Number(stepMm)} mm, wie die Werte eingetragen sind";
 
         public override string ComparedWithItself =>
-            "Nenndurchmesser oder Toleranz des Herstellers sind nicht aufgezeichnet: das Seil wird nur mit sich selbst verglichen, und keine Grenze ist gesetzt";
+            "Nenndurchmesser oder Toleranz des Herstellers sind nicht erfasst: das Seil wird nur mit sich selbst verglichen, und keine Grenze ist gesetzt";
 
         public override string EveryMeanInside(DiameterBand band) => $"jeder Mittelwert liegt innerhalb der Grenzen des Herstellers, {Range(band)}";
 

@@ -16,7 +16,7 @@ public static partial class German
         public override string Owner => "Eigentümer, von dem gemietet oder geleast";
         public override string AuthorityHeading => "Eine Abschrift des Berichts geht so bald wie möglich an die Aufsichtsbehörde";
         public override string AuthorityRecorded => "Behörde laut Aufzeichnung:";
-        public override string AuthorityMissing => "Name und Anschrift der Dienststelle: nicht aufgezeichnet";
+        public override string AuthorityMissing => "Name und Anschrift der Dienststelle: nicht erfasst";
         public override string Premises => "Geprüft bei";
         public override string Item => "Der Gegenstand";
         public override string Defects => "Der Mangel";
@@ -36,7 +36,7 @@ public static partial class German
         [
             "Diese Anzeige meldet eine Gefahr sofort. Sie ersetzt nicht den Bericht, den das Recht verlangt.",
             "Buchstabe und Zahl vor einem Grund nennen die Regel, auf der er beruht: W nimmt den Gegenstand aus dem Gebrauch, D setzt seinen letzten Gebrauchstag, U sagt, was die Aufzeichnung offen lässt.",
-            "„Nicht aufgezeichnet“ heißt, dass die Aufzeichnung keinen solchen Wert enthält. Es ist kein Grund zu warten.",
+            "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält. Es ist kein Grund zu warten.",
         ];
 
         public override string Authority(Recipient whom, string source, Confidence confidence) => Words.LawAndSources.Sourced(whom switch

@@ -9,9 +9,8 @@ public static partial class German
 {
     internal sealed partial class Sentences
     {
-        // The catalogue's questions are in English only: the criterion's name stands for them.
         public override string Observed(string? criterion, string? note, string? question) =>
-            note is null ? Criterion(criterion) : $"{Criterion(criterion)}: {note}";
+            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words ? $"{Criterion(criterion)}: {words}" : Criterion(criterion);
 
         public override string Defective(string observed) => $"Mangel: {observed}";
 
@@ -25,7 +24,7 @@ public static partial class German
 
         public override string DangerNow(string what) => $"jetzt eine Gefahr: {what}";
 
-        public override string DangerWithoutTime(string what) => $"könnte eine Gefahr werden; bis wann, ist nicht aufgezeichnet: {what}";
+        public override string DangerWithoutTime(string what) => $"könnte eine Gefahr werden; bis wann, ist nicht erfasst: {what}";
 
         public override string DangerNotAfterExamination(LocalDate by, string what) =>
             $"könnte bis {Day(by)} eine Gefahr werden, und das ist nicht nach dem Tag der Prüfung: {what}";
@@ -58,9 +57,9 @@ public static partial class German
 
         public override string RecordError(Finding finding) => $"{finding.Code}: {Finding(finding)}";
 
-        public override string NoAnswer(string criterion, string question) => $"keine Antwort: {Criterion(criterion)}";
+        public override string NoAnswer(string criterion, string question) => $"keine Antwort: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
-        public override string CriterionNotExamined(string criterion, string question) => $"nicht geprüft: {Criterion(criterion)}";
+        public override string CriterionNotExamined(string criterion, string question) => $"nicht geprüft: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
         public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
             $"nach dem {Day(last)} nicht benutzen: könnte bis {Day(danger)} eine Gefahr werden: {what}";

@@ -126,7 +126,7 @@ public static partial class German
         protected override RegimeWording Unnamed => WorkAtHeight with
         {
             Title = "Prüfbericht",
-            Law = "Das Recht, nach dem geprüft wurde, ist nicht aufgezeichnet",
+            Law = "Das Recht, nach dem geprüft wurde, ist nicht erfasst",
             ShortLaw = Words.Common.NotRecorded,
             Examination = "Prüfung",
             DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor der Mangel behoben ist.",

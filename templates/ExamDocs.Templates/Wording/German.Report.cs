@@ -35,10 +35,10 @@ public static partial class German
         public override string Category => "Art";
         public override string Maker => "Hersteller";
         public override string Model => "Modell";
-        public override string PartNumber => "Artikelnummer";
+        public override string PartNumber => "Artikel-Nr.";
         public override string Serial => "Serien- oder Chargennummer";
-        public override string OwnersMark => "Eigentümerkennzeichen";
-        public override string Manufactured => "Herstellungsdatum";
+        public override string OwnersMark => "Eigentümerzeichen";
+        public override string Manufactured => "Hergestellt";
         public override string FirstUsed => "Erster Gebrauch";
         public override string NeverUsed => "nie benutzt";
         public override string Standards => "Angegebene Normen";
@@ -79,7 +79,7 @@ public static partial class German
         public override string Position => "Stelle, mm";
         public override string Readings => "Messwerte, mm";
         public override string Mean => "Mittel, mm";
-        public override string NoTolerance => "Ein Nenndurchmesser des Herstellers mit Toleranz ist nicht aufgezeichnet. Die Mittelwerte dienen dem Vergleich untereinander; eine Grenze ist nicht eingezeichnet.";
+        public override string NoTolerance => "Ein Nenndurchmesser des Herstellers mit Toleranz ist nicht erfasst. Die Mittelwerte dienen dem Vergleich untereinander; eine Grenze ist nicht eingezeichnet.";
         public override string RenewalsHeading => "erneuerte Teile";
         public override string AuthorHeading => "Bericht erstellt von";
         public override string AuthenticatedHeading => "Bestätigt von";
@@ -88,7 +88,7 @@ public static partial class German
         public override string Qualifications => "Befähigung";
         public override string SelfEmployed => "Selbständig";
         public override string EmployedBy => "Angestellt bei";
-        public override string EmploymentNotRecorded => "ob selbständig oder angestellt: nicht aufgezeichnet";
+        public override string EmploymentNotRecorded => "ob selbständig oder angestellt: nicht erfasst";
         public override string SignLead => "Durch Unterschrift bestätigt:";
         public override string LegendHeading => "Wie dieser Bericht zu lesen ist";
 
@@ -98,7 +98,7 @@ public static partial class German
             "Entscheidende Kriterien beenden bei einem Mangel den Gebrauch; abzuwägende werden mit dem Übrigen gewogen; hinweisende vermerken übliche Abnutzung. Ein Zweifel zählt als Mangel.",
             "„Nicht benutzen nach“ einem Datum: dieses Datum ist der letzte Gebrauchstag. Es steht neben dem spätesten Tag der nächsten Prüfung; der frühere von beiden gilt.",
             "„Für und gegen den weiteren Gebrauch“ legt die Belege in der Reihenfolge dar, in der abgewogen wurde. „Dagegen“ und „offen“ bezeichnen, was gegen den Gegenstand spricht oder etwas offen lässt; eine Zeile ohne beides spricht für ihn oder wiegt für sich nichts.",
-            "„Nicht aufgezeichnet“ heißt, dass die Aufzeichnung keinen solchen Wert enthält; es heißt nicht, dass es keinen gibt.",
+            "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält; es heißt nicht, dass es keinen gibt.",
         ];
 
         public override IReadOnlyList<string> Cautions { get; } =

@@ -35,7 +35,7 @@ public static partial class German
         public override string ItemWithoutId => "ein Gegenstand ohne Kennung";
 
         public override string Document(MakersLimits limits) => limits.Source is not { Title: { } title } source
-            ? "Dokument des Herstellers nicht aufgezeichnet"
+            ? "Dokument des Herstellers nicht erfasst"
             : Printed.Join(", ", title, source.Revision is null ? null : $"Ausgabe {source.Revision}", source.Page is null ? null : $"Seite {source.Page}");
 
         public override string Finding(Finding finding) => Words.Terms.Rule(finding.Code) is { } rule

@@ -14,7 +14,7 @@ public static partial class German
             $"{Years(years)} Gebrauch ab dem ersten Gebrauch {When(first)}{Beside(limits)}";
 
         public override string UseFromManufacture(int years, PartialDate made, MakersLimits limits) =>
-            $"{Years(years)} Gebrauch ab der Herstellung {When(made)}, da der erste Gebrauch nicht aufgezeichnet ist{Beside(limits)}";
+            $"{Years(years)} Gebrauch ab der Herstellung {When(made)}, da der erste Gebrauch nicht erfasst ist{Beside(limits)}";
 
         public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) => $"{Years(years)} ab der Herstellung {When(made)}{Beside(limits)}";
 
@@ -38,7 +38,7 @@ public static partial class German
 
         public override string UseCannotBeCounted => "die Gebrauchszeit lässt sich ohne Datum des ersten Gebrauchs oder der Herstellung nicht zählen";
 
-        public override string CleaningsCannotBeCounted => "die höchste Zahl der Reinigungen lässt sich nicht prüfen, da die Zahl nicht aufgezeichnet ist";
+        public override string CleaningsCannotBeCounted => "die höchste Zahl der Reinigungen lässt sich nicht prüfen, da die Zahl nicht erfasst ist";
 
         public override string EndOfService(LocalDate on, bool ofStorage, string limit, IReadOnlyList<(LocalDate On, string Limit)> later)
         {

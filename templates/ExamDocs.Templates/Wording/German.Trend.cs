@@ -11,7 +11,7 @@ public static partial class German
 
         public override string TrendLegend => "Punkte: kleinster Stellenmittelwert jeder Prüfung; Quadrate: größter. Durchgezogen: kleinste Quadrate, grau ihr 95-%-Vorhersageband (Student-t). Lang gestrichelt: Theil-Sen-Gerade (Sen 1968), ihre Steigung der Median der Steigungen aller Paare, ihr Achsenabschnitt der Median von y minus Steigung × x.";
 
-        public override string TrendWithoutLimits => "Ein Nenndurchmesser des Herstellers mit Toleranz ist nicht aufgezeichnet: eine Grenze ist nicht eingezeichnet.";
+        public override string TrendWithoutLimits => "Ein Nenndurchmesser des Herstellers mit Toleranz ist nicht erfasst: eine Grenze ist nicht eingezeichnet.";
 
         public override string NothingProjected => "Es wird nichts vorausberechnet, da es keine Grenze des Herstellers gibt, auf die hin zu rechnen wäre.";
 

@@ -29,9 +29,9 @@ public static partial class German
     /// <inheritdoc />
     internal sealed class Common : CommonPhrases
     {
-        public override string NotRecorded => "nicht aufgezeichnet";
-        public override string AddressNotRecorded => "Anschrift nicht aufgezeichnet";
-        public override string UnitNotRecorded => "(Einheit nicht aufgezeichnet)";
+        public override string NotRecorded => "nicht erfasst";
+        public override string AddressNotRecorded => "Anschrift nicht erfasst";
+        public override string UnitNotRecorded => "(Einheit nicht erfasst)";
         public override string OnePerson => "Person";
         public override string Persons => "Personen";
         public override string LoadNotMarked => "am Gegenstand nicht angegeben";
@@ -55,12 +55,12 @@ public static partial class German
             "Die Anleitung des Herstellers, das Recht des Ortes und das Urteil der befähigten Person gehen diesem Dokument vor.";
 
         public override string LanguageNote =>
-            "Ausgestellt und im Register verzeichnet ist diese deutsche Fassung. Eingetragene Texte und die Namen von Gesetzen stehen in ihrer eigenen Sprache.";
+            "Ausgestellt und im Register geführt auf Deutsch.";
 
         public override string LogoOf(string name) => $"Logo von {name}";
 
         public override string HowToVerify(string number) =>
-            $"Echtheit prüfen: dieses Dokument anhand seiner Nummer {number} und der SHA-256-Summe seiner Datei mit dem Register des Ausstellers vergleichen.";
+            $"Echtheit prüfen: die Nummer {number} und die SHA-256 der Datei mit dem Register des Ausstellers vergleichen.";
 
         public override string Imprint(string version) => $"Gedruckt mit ExamDocs {version}. Die Prüfung und ihre Schlussfolgerungen sind die des Prüfers.";
 
