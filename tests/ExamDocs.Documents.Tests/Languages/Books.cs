@@ -10,7 +10,7 @@ namespace ExamDocs.Documents.Tests.Languages;
 /// <summary>Everything that a language says, called with values that can be told from the words around them.</summary>
 internal static class Books
 {
-    private static readonly LocalDate[] Days = [new(2031, 1, 21), new(2032, 7, 23), new(2033, 11, 27), new(2034, 3, 29)];
+    private static readonly LocalDate[] Days = [.. Enumerable.Range(1, 12).Select(month => new LocalDate(2030 + month, month, 10 + month))];
 
     /// <summary>The parts of a vocabulary that are books of phrases, by the name they have there.</summary>
     public static IReadOnlyDictionary<string, object> Of(Language language) => typeof(Vocabulary).GetProperties()

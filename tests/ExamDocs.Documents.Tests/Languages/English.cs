@@ -11,7 +11,7 @@ internal static partial class English
         "Lifting Operations and Lifting Equipment Regulations", "Work at Height Regulations", "Northern Ireland", "Health and Safety Executive",
         "thorough examination", "How to fill this in", "California Title 8", "regulations 10", "Industrial fall-arrest systems and devices: selection, use and maintenance",
         "Personal fall protection systems, paragraphs (c)(17) and (c)(18)", "Managed fall protection program", "California construction safety orders",
-        "construction safety orders", "examdocs-findings", "Code du travail",
+        "construction safety orders", "Code du travail", "AS/NZS",
     ];
 
     public static IReadOnlyList<string> LeftIn(string text)
@@ -27,7 +27,8 @@ internal static partial class English
     [GeneratedRegex(@"\[en: .*?\]", RegexOptions.Singleline, 1000)]
     private static partial Regex Marked();
 
-    [GeneratedRegex(@"S[IR] \d{4}/\d+(?:[^;:]*?\d\)?(?:\([a-z]+\))*)?(?= |[;:.,)]|$)(?: and (?:Schedule \d )?(?:para )?[(\d]\S*| to \(\w\))*", RegexOptions.ExplicitCapture, 1000)]
+    // SI 1998/2307 Schedule 1 paras 8(f) and 11; reg 10(3)(b) and Schedule 1; 8(a) to (c).
+    [GeneratedRegex(@"\b(and|to) (?=[\d(]|Schedule )", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Citation();
 
     [GeneratedRegex(@"\b(the|of|and|is|are|with|which|were|has|have|been|not|by|from|that|this|recorded|examined|withdrawn|be|to|for|its|what|until|as|at|could|would|record)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
