@@ -48,7 +48,7 @@ public static partial class English
         public override string ColumnHow => "How";
         public override string ColumnThing => "Item";
         public override string ColumnDescription => "Description";
-        public override string ColumnState => "Outcome";
+        public override string ColumnState => "Its own outcome";
         public override string Examinations => "Examinations";
         public override string NoExaminations => "No examination of this item is in the record.";
         public override string ColumnDate => "Date";
