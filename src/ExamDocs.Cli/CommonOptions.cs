@@ -41,6 +41,13 @@ internal static class CommonOptions
         HelpName = "DIR",
     };
 
+    /// <summary>For the commands that print.</summary>
+    public static readonly Option<FileInfo?> Letterhead = new("--letterhead")
+    {
+        Description = "Your letterhead: a JSON file with name, address, contact, logo, colour and footer.",
+        HelpName = "FILE",
+    };
+
     static CommonOptions() => LanguageTag.AcceptOnlyFromAmong([.. Language.All.Select(l => l.Tag)]);
 
     /// <summary>The language of the documents.</summary>
@@ -61,6 +68,20 @@ internal static class CommonOptions
         foreach (var fault in read.Faults)
             parsed.InvocationConfiguration.Error.WriteLine(fault);
         return read.Rules;
+    }
+
+    /// <summary>Reads the letterhead where one is given.</summary>
+    /// <returns>False where it is at fault, which is then said.</returns>
+    public static bool TryLetterhead(ParseResult parsed, out Templates.Shared.Letterhead? letterhead)
+    {
+        letterhead = null;
+        if (parsed.GetValue(Letterhead) is not { } file)
+            return true;
+        var read = ReadLetterhead.From(file.ToString());
+        foreach (var fault in read.Faults)
+            parsed.InvocationConfiguration.Error.WriteLine(fault);
+        letterhead = read.Letterhead;
+        return letterhead is not null;
     }
 
     /// <summary>The edge of the program: the one place that asks for today's date.</summary>

@@ -23,13 +23,14 @@ internal static class ComposeDocuments
 {
     /// <param name="visit">The determined visit.</param>
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
-    public static Composition Of(DeterminedVisit visit, bool perItem)
+    /// <param name="photos">The photo of an observation, where there is one that can be printed.</param>
+    public static Composition Of(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos = null)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+            [.. Labels(visit), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
                 .. Records(visit), .. CheckSheets(visit)],
             [.. refused]);
     }
@@ -53,14 +54,14 @@ internal static class ComposeDocuments
             (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item)));
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
-    private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit) =>
+    private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit, Func<Observation, PhotoPrint?>? photos) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw || item.Examination?.Defects.Count > 0
         select new DocumentJob(DocumentTypes.Notice, [item],
-            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item)));
+            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos)));
 
     /// <summary>One report has one law, one author and one signature.</summary>
-    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem)
+    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos)
     {
         var groups = visit.Items.Where(i => i.MayBeReported)
             .GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i)));
@@ -68,7 +69,7 @@ internal static class ComposeDocuments
                let author = visit.Person(g.Key.Author)!
                let signer = visit.Person(g.Key.Signer)!
                from items in perItem ? g.Select(i => (DeterminedItem[])[i]) : [[.. g]]
-               let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer))
+               let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer, photos))
                select new DocumentJob(DocumentTypes.Report, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
                {
                    Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, items, report) : null,

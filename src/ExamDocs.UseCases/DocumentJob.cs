@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 
@@ -24,11 +25,14 @@ internal sealed record DocumentJob(
     /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
     public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
 
+    /// <summary>The issuer's, where there is one.</summary>
+    public Letterhead? Letterhead { get; init; }
+
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>
-    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity));
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead }));
 
     /// <summary>The page without its number and day.</summary>
     public Task<string> DraftAsync(DocumentRenderer renderer) =>

@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
+using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 
@@ -27,6 +28,9 @@ public sealed record IssueRequest
 
     /// <summary>The language of the documents.</summary>
     public Language Language { get; init; } = Language.English;
+
+    /// <summary>The issuer's; null for none.</summary>
+    public Letterhead? Letterhead { get; init; }
 
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
@@ -63,14 +67,14 @@ public static class IssueDocuments
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
-        var inputs = CheckRecord.All(request.Inputs, request.Today, request.Rules);
+        var inputs = CheckRecord.WithPhotos(request.Inputs, request.Today, request.Rules);
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
             .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
-            .Select(j => j with { Language = request.Language }).ToList();
+            .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
         using var register = DocumentRegister.Open(request.RegisterPath);

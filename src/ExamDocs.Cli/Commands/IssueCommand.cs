@@ -35,7 +35,7 @@ internal static class IssueCommand
     {
         var command = new Command("issue", "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals.")
         {
-            Inputs, Out, PerItem, Only, CommonOptions.Rules,
+            Inputs, Out, PerItem, Only, CommonOptions.Letterhead, CommonOptions.Rules,
         };
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
@@ -43,7 +43,7 @@ internal static class IssueCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules)
+        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead))
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         var result = await IssueDocuments.RunAsync(
@@ -55,6 +55,7 @@ internal static class IssueCommand
                 Today = CommonOptions.Today(),
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
+                Letterhead = letterhead,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
             },

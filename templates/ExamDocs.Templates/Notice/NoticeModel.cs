@@ -12,14 +12,16 @@ public sealed class NoticeModel
     /// <param name="identity">Of kind notice.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="item">An item that is withdrawn, or has a defect.</param>
+    /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
     /// <exception cref="ArgumentException">There is nothing to give notice of.</exception>
-    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item, Func<Observation, PhotoPrint?>? photos = null)
     {
         Defects = DefectEntry.Of(item);
         if (Defects.Count == 0 && item.Outcome is not Outcome.Withdraw)
             throw new ArgumentException($"{item.Item.Id} has no defect to give notice of", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
         Regime = Phrases.Regime(item.Regime);
+        Photos = [.. ItemPhoto.Of(item, photos).Where(p => p.IsOfDefect)];
         Examiner = visit.Person(item.Examination?.Examiner);
     }
 
@@ -34,6 +36,9 @@ public sealed class NoticeModel
     public RegimeWording Regime { get; }
 
     public IReadOnlyList<DefectEntry> Defects { get; }
+
+    /// <summary>Of what is a danger, and of nothing else.</summary>
+    public IReadOnlyList<ItemPhoto> Photos { get; }
 
     /// <summary>Null where the record names nobody who can be found in it.</summary>
     public Person? Examiner { get; }

@@ -10,7 +10,7 @@ public sealed class ReportItem
 {
     private readonly DeterminedVisit _visit;
 
-    internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position)
+    internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position, Func<Observation, PhotoPrint?>? photos = null)
     {
         (_visit, Determined, Position) = (visit, determined, position);
         Examination = determined.Examination ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
@@ -18,6 +18,7 @@ public sealed class ReportItem
         Defects = DefectEntry.Of(determined);
         Case = CaseSection.Of(determined);
         Diameters = DiameterProfile.Of(determined);
+        Photos = ItemPhoto.Of(determined, photos);
     }
 
     public DeterminedItem Determined { get; }
@@ -35,6 +36,8 @@ public sealed class ReportItem
     public IReadOnlyList<CaseSection> Case { get; }
 
     public DiameterProfile? Diameters { get; }
+
+    public IReadOnlyList<ItemPhoto> Photos { get; }
 
     public Item Item => Determined.Item;
 

@@ -31,6 +31,9 @@ public abstract class CommonPhrases
 
     public abstract string CautionPrecedence { get; }
 
+    /// <param name="name">Of whoever issues the document.</param>
+    public abstract string LogoOf(string name);
+
     public abstract string HowToVerify(string number);
 
     public abstract string Imprint(string version);

@@ -70,6 +70,10 @@ public static partial class English
         public override string ExaminedOn => "Date examined";
         public override string CaseHeading => "case for service";
         public override string Photo => "photo on record:";
+
+        public override string PhotoCaption(int number, string criterion, ObservedState? state, string? note) =>
+            Printed.Join(": ", Printed.Join(", ", $"Photo {Printed.Count(number)}", criterion, state is { } answer ? Phrases.Common.State(answer) : null), note);
+
         public override string Exposure => "Use and exposure";
         public override string DiametersHeading => "diameter along the rope";
         public override string Position => "Position, mm";

@@ -51,6 +51,8 @@ public static partial class English
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
 
+        public override string LogoOf(string name) => $"Logo of {name}";
+
         public override string HowToVerify(string number) =>
             $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
 

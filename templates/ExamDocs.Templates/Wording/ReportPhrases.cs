@@ -67,6 +67,13 @@ public abstract partial class ReportPhrases
     public abstract string ExaminedOn { get; }
     public abstract string CaseHeading { get; }
     public abstract string Photo { get; }
+
+    /// <param name="number">Of the item's photos, from 1.</param>
+    /// <param name="criterion">As printed.</param>
+    /// <param name="state">The answer; null where there is none.</param>
+    /// <param name="note">As typed.</param>
+    public abstract string PhotoCaption(int number, string criterion, ObservedState? state, string? note);
+
     public abstract string Exposure { get; }
     public abstract string DiametersHeading { get; }
     public abstract string Position { get; }
