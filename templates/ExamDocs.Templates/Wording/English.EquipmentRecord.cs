@@ -21,7 +21,7 @@ public static partial class English
         public override string Status => "Where it was at the visit";
         public override string Keeper => "Kept by (employer)";
         public override string Owner => "Owner hired or leased from";
-        public override string LastExamined => "Last examined";
+        public override string LastExamined => "Examined before that";
         public override string Limits => "What its maker allows";
         public override string LimitsDocument => "Document";
         public override string NoLimits => "No maker's limits are recorded for this item.";
