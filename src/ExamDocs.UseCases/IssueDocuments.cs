@@ -4,6 +4,8 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -24,17 +26,27 @@ public sealed record IssueRequest
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
+    /// <summary>The language of the documents.</summary>
+    public Language Language { get; init; } = Language.English;
+
+    /// <summary>The issuer's; null for none.</summary>
+    public Letterhead? Letterhead { get; init; }
+
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
 
-    /// <summary>Only documents of this kind; null for all.</summary>
+    /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 }
 
 /// <summary>A document that is out.</summary>
 /// <param name="Document">As the register has it.</param>
 /// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
-public sealed record Issued(IssuedDocument Document, bool IssuedNow);
+public sealed record Issued(IssuedDocument Document, bool IssuedNow)
+{
+    /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
+    public string? CopyOf { get; init; }
+}
 
 /// <summary>What came of it.</summary>
 /// <param name="Inputs">The inputs as checked.</param>
@@ -55,13 +67,14 @@ public static class IssueDocuments
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
-        var inputs = CheckRecord.All(request.Inputs, request.Today, request.Rules);
+        var inputs = CheckRecord.WithPhotos(request.Inputs, request.Today, request.Rules);
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
-            .Where(j => request.Only is null || string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
+            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
+            .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
         using var register = DocumentRegister.Open(request.RegisterPath);

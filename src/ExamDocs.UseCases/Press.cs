@@ -38,8 +38,12 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         {
             foreach (var job in jobs)
             {
-                if (await IssueAsync(job, cancellation) is { } issued)
-                    _documents.Add(issued);
+                if (await IssueAsync(job, cancellation) is not { } issued)
+                    continue;
+                _documents.Add(issued);
+                // What is held back has no copy: there is nothing that it could be a copy of.
+                if (job.Copy is { } copy && await IssueAsync(copy(issued.Document) with { Language = job.Language, Letterhead = job.Letterhead, Visit = job.Visit }, cancellation) is { } copied)
+                    _documents.Add(copied with { CopyOf = issued.Document.Number });
             }
             return null;
         }
@@ -96,7 +100,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         var pending = register.Take(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder);
         try
         {
-            var html = await job.Render(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
+            var html = await job.RenderAsync(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
             var printed = await browser.PrintAsync(html, cancellation);
             if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)
             {

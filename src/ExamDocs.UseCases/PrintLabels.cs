@@ -3,6 +3,7 @@ using ExamDocs.Core;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -28,6 +29,9 @@ public sealed record LabelRequest
 
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
+
+    /// <summary>The language of labels issued now; those issued before stay as they are.</summary>
+    public Language Language { get; init; } = Language.English;
 
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
@@ -60,7 +64,7 @@ public static partial class PrintLabels
             return new LabelResult(inputs, [], $"{unknown} is no label that this register has issued", [], null);
 
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
-        var failure = await press.RunAsync([.. inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!))], cancellation);
+        var failure = await press.RunAsync([.. inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!)).Select(j => j with { Language = request.Language })], cancellation);
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request) : null;
         return new LabelResult(inputs, labels, refused, press.Unprintable, failure);

@@ -60,6 +60,7 @@ internal static class LabelCommand
                 Start = parsed.GetValue(Start),
                 Offset = parsed.GetValue(Offset),
                 Today = CommonOptions.Today(),
+                Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
             },
             cancellation);

@@ -107,7 +107,7 @@ public static class Determine
             Until = verdict.LastDay,
             NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
             EndOfService = item.Life.End,
-            ServiceLife = item.Life.Sentence,
+            ServiceLife = item.Life.Sentence.Text,
             Reasons = reasons,
             CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
             Findings = [.. verdict.Findings],

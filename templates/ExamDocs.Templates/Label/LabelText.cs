@@ -51,7 +51,7 @@ internal sealed class LabelText
 
     private static LabelText Cut(string id, string description, IReadOnlyList<string> reasons)
     {
-        const string mark = English.Label.Shortened;
+        var mark = Phrases.Label.Shortened;
         IReadOnlyList<string> shown = [.. Shown(reasons, 1).Select((r, at) => at == 0 ? TextWidth.Shorten(r, 110, mark) : r)];
         return new LabelText(TextWidth.Shorten(id, 110, mark), TextWidth.Shorten(description, 120, mark), shown, (Sizes.Length - 1, Sizes.Length - 1));
     }
@@ -70,7 +70,7 @@ internal sealed class LabelText
 
     private static IReadOnlyList<string> Shown(IReadOnlyList<string> reasons, int kept) => kept >= reasons.Count
         ? reasons
-        : [.. reasons.Take(kept), English.Label.More(reasons.Count - kept)];
+        : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
 
     private static double Height(string id, string description, IEnumerable<string> reasons, IEnumerable<string> others, (double Id, double Text) size)
     {
