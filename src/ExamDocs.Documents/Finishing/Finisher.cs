@@ -23,7 +23,7 @@ public static class Finisher
         var catalog = source.Catalog.Dictionary();
         var isMarked = MarkArtifacts(source, target);
         var xmp = Packet(facts, catalog, isMarked && HasStructure(catalog) && FiguresAreDescribed(source));
-        catalog.Set("Metadata", Reference(target.Add(PdfTarget.Stream("/Type /Metadata\n/Subtype /XML\n", xmp.Bytes(), pack: false))));
+        catalog.Set("Metadata", Reference(target.Add(PdfTarget.PlainStream("/Type /Metadata\n/Subtype /XML\n", xmp.Bytes()))));
         catalog.Set("OutputIntents", $"[{Reference(OutputIntent.AddTo(target))}]");
         if (attached.Count > 0)
             Attach(target, catalog, attached, Date(facts));
