@@ -23,7 +23,7 @@ public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap
 /// <summary>Reads, checks and determines, and issues nothing.</summary>
 public static class CheckRecord
 {
-    /// <param name="path">A JSON file, a workbook, a file of separated values, or a folder of such files.</param>
+    /// <param name="path">A JSON file, a workbook, a file of separated values, a folder of such files, or a document of ours.</param>
     /// <param name="asOf">The day on which it is looked at.</param>
     /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
     public static CheckedInput Of(string path, LocalDate asOf, KnownRules? rules = null) => All([path], asOf, rules)[0];
@@ -53,7 +53,7 @@ public static class CheckRecord
     private static ReadResult Read(string path, KnownRules? rules, VisitPhotos? photos)
     {
         var read = ReadInput.From(path, rules);
-        return read.Record is { } record
+        return read is { Record: { } record, PhotosAreElsewhere: false }
             ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path), photos is null ? null : photos.Add)] }
             : read;
     }

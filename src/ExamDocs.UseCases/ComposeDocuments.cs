@@ -29,17 +29,16 @@ internal static class ComposeDocuments
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
-        return new Composition(
-            [.. Labels(visit), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
-                .. Records(visit), .. CheckSheets(visit)],
-            [.. refused]);
+        DocumentJob[] jobs = [.. Labels(visit), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+            .. Records(visit), .. CheckSheets(visit)];
+        return new Composition([.. jobs.Select(j => j with { Visit = visit })], [.. refused]);
     }
 
     public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
-            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item)));
+            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item))) { Visit = visit };
 
     /// <summary>For every item, whatever its outcome: the keeper needs the record of what may not be used, too.</summary>
     private static IEnumerable<DocumentJob> Records(DeterminedVisit visit) =>
@@ -51,7 +50,7 @@ internal static class ComposeDocuments
     public static IEnumerable<DocumentJob> CheckSheets(DeterminedVisit visit) =>
         from item in visit.Everything
         select new DocumentJob(DocumentTypes.CheckSheet, [item],
-            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item)));
+            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item))) { Visit = visit };
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit, Func<Observation, PhotoPrint?>? photos) =>

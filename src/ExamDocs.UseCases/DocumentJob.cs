@@ -17,16 +17,19 @@ namespace ExamDocs.UseCases;
 internal sealed record DocumentJob(
     DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose)
 {
+    /// <summary>The visit it is made from, which goes into the file; null where nothing does.</summary>
+    public DeterminedVisit? Visit { get; init; }
+
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
     /// <summary>The language it is made in.</summary>
     public Language Language { get; init; } = Language.English;
 
-    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
-    public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
-
     /// <summary>The issuer's, where there is one.</summary>
     public Letterhead? Letterhead { get; init; }
+
+    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
+    public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;

@@ -53,7 +53,7 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow)
 /// <param name="Documents">In the order issued; empty where an input is unreadable.</param>
 /// <param name="Refused">Items for which a report or a certificate was refused.</param>
 /// <param name="Remarks">Sentences about what an interrupted run had left.</param>
-/// <param name="Unprintable">Sentences about documents with characters that no installed font has.</param>
+/// <param name="Unprintable">Sentences about documents that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
 public sealed record IssueResult(
     IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Documents, IReadOnlyList<Refusal> Refused,

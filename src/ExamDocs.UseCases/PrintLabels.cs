@@ -41,7 +41,7 @@ public sealed record LabelRequest
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Labels">The labels on the sheet, in their order.</param>
 /// <param name="Refused">Why nothing was printed; null where it was, or where there was nothing to print.</param>
-/// <param name="Unprintable">Sentences about labels with characters that no installed font has.</param>
+/// <param name="Unprintable">Sentences about labels that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not.</param>
 public sealed record LabelResult(
     IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, IReadOnlyList<string> Unprintable, string? Failure);

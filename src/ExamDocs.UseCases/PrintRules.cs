@@ -10,5 +10,10 @@ public static class PrintRules
         "Install a font that has it, for example the Debian package fonts-noto-cjk, or type it in other letters.",
         "found by reading the printed file back");
 
-    public static IReadOnlyList<RuleInfo> All { get; } = [GlyphIsMissing];
+    public static readonly RuleInfo PrintIsFaithful = new("PRN002", Severity.Error, "Every text of a page is printed whole",
+        "A text that is cut off, hidden or left out makes the page say something else than what was recorded.",
+        "Shorten the text named, or part a long word with a blank. If nothing in the record is unusual, it is a fault of the template: report it.",
+        "found by reading the printed file back");
+
+    public static IReadOnlyList<RuleInfo> All { get; } = [GlyphIsMissing, PrintIsFaithful];
 }

@@ -126,7 +126,7 @@ public sealed class PhotosInPrintTests
         File.WriteAllBytes(Path.Combine(workspace.Folder, name), png.ToArray());
     }
 
-    private static string FileOf(Workspace workspace, IssueResult issued, string kind) => workspace.FileOf(issued.Documents.Single(d => d.Document.Kind == kind));
+    private static string FileOf(Workspace workspace, IssueResult issued, string kind) => workspace.FileOf(issued.Documents.Single(d => d.Document.Kind == kind && d.CopyOf is null));
 
     private static string Text(Workspace workspace, IssueResult issued, string kind) => Pdf.Text(FileOf(workspace, issued, kind));
 
