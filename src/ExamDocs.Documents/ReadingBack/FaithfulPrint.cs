@@ -17,7 +17,7 @@ public static class FaithfulPrint
         var body = new PrintedBody(pages);
         return
         [
-            .. VisibleText.Of(html).Where(text => !body.Strike(text)).Select(text => $"\"{Quote(text)}\" is not printed whole"),
+            .. VisibleText.Of(html).OrderByDescending(text => FoldedText.Of(text).Length).Where(text => !body.Strike(text)).Select(text => $"\"{Quote(text)}\" is not printed whole"),
             .. pages.SelectMany(Cut),
         ];
     }

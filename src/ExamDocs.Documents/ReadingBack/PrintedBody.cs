@@ -9,7 +9,7 @@ internal sealed class PrintedBody
     private readonly bool[] _found;
     private readonly int[] _pageEnds;
     private readonly Lazy<string> _reversed;
-    private int _cursor;
+    private readonly Dictionary<string, int> _searched = new(StringComparer.Ordinal);
 
     public PrintedBody(IReadOnlyList<IReadOnlyList<PrintedLetter>> pages)
     {
@@ -26,7 +26,8 @@ internal sealed class PrintedBody
     }
 
     /// <summary>
-    /// Strikes a text off: whole where it comes next, or anywhere else; or parted between two of its words by a page's end.
+    /// Strikes a text off: whole, wherever it stands, since what lies above other things is drawn after them; or parted
+    /// between two of its words by a page's end. Longer texts have to be struck off first: a shorter one stands within them.
     /// </summary>
     public bool Strike(string text) => FoldedText.RunsLeft(text) ? StandsInWords(text) : StrikeWhole(FoldedText.Of(text)) || StrikeParted(text);
 
@@ -34,11 +35,12 @@ internal sealed class PrintedBody
     {
         if (text.Length == 0)
             return true;
-        var at = Find(text, _cursor, _text.Length) ?? Find(text, 0, _text.Length);
-        if (at is not { } found)
-            return false;
-        Take(found, text.Length);
-        return true;
+        // What was found taken for the same text before stays taken.
+        var at = Find(text, _searched.GetValueOrDefault(text), _text.Length);
+        _searched[text] = at + text.Length ?? _text.Length;
+        if (at is { } found)
+            Take(found, text.Length);
+        return at is not null;
     }
 
     private bool StrikeParted(string text)
@@ -121,9 +123,5 @@ internal sealed class PrintedBody
         return null;
     }
 
-    private void Take(int at, int length)
-    {
-        _found.AsSpan(at, length).Fill(true);
-        _cursor = at + length;
-    }
+    private void Take(int at, int length) => _found.AsSpan(at, length).Fill(true);
 }

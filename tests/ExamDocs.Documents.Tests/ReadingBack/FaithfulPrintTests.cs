@@ -1,9 +1,12 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.ReadingBack;
+using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 
@@ -24,6 +27,21 @@ public sealed class FaithfulPrintTests(Press press)
             await AssertFaithful(await press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item)));
             if (item.Outcome is Outcome.Withdraw)
                 await AssertFaithful(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, item)));
+        }
+    }
+
+    /// <summary>What lies above is drawn after all else: its figures were taken for parts of the figures below.</summary>
+    [Fact]
+    public async Task Figures_within_figures_are_told_apart_whatever_is_drawn_first() =>
+        Assert.Empty(await Faults("<p><b style='position:relative'>1</b> <b style='position:relative'>40</b></p><p>110</p><p>340</p>"));
+
+    [Fact]
+    public async Task Every_check_sheet_and_equipment_record_of_the_example_is_faithful()
+    {
+        foreach (var item in Example.Visit.Everything.Where((_, n) => n % 6 == 0).Concat(Example.Visit.Items.Where(i => i.Item.Id is "BRG-02" or "CLR-01" or "RGR-01")))
+        {
+            await AssertFaithful(await press.Renderer.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, item)));
+            await AssertFaithful(await press.Renderer.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, item)));
         }
     }
 
@@ -72,6 +90,18 @@ public sealed class FaithfulPrintTests(Press press)
     public async Task Other_writing_is_printed_and_read_back(string typed)
     {
         Assert.Empty(await Faults($"<p>{System.Net.WebUtility.HtmlEncode(typed)}</p><table><tr><th>Name<td style='width:14mm;overflow-wrap:anywhere'>{System.Net.WebUtility.HtmlEncode(typed)}</table>"));
+    }
+
+    /// <summary>Not every computer has fonts for these: then each sign that is missing is named.</summary>
+    [Theory]
+    [InlineData("山田太郎 株式会社")]
+    [InlineData("漢字（かな）カタカナ 高島屋")]
+    [InlineData("김철수 한국")]
+    public async Task Chinese_japanese_and_korean_are_printed_whole_or_named(string typed)
+    {
+        var html = Page($"<p>{typed}</p>");
+        var pdf = await press.PrintAsync(html);
+        Assert.Equal(MissingGlyphs.In(html, pdf).Count == 0, FaithfulPrint.Faults(html, pdf).Count == 0);
     }
 
     [Theory]
