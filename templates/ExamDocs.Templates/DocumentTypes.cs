@@ -17,7 +17,9 @@ public static class DocumentTypes
 
     public static DocumentType QuarantineLabel { get; } = new("quarantine-label", 'Q', "Label");
 
-    public static IReadOnlyList<DocumentType> All { get; } = [Report, Notice, Certificate, QuarantineLabel];
+    public static DocumentType DueLabel { get; } = new("due-label", 'D', "DueLabel");
+
+    public static IReadOnlyList<DocumentType> All { get; } = [Report, Notice, Certificate, QuarantineLabel, DueLabel];
 
     /// <summary>The type of this kind; null where there is none.</summary>
     public static DocumentType? Find(string kind) =>

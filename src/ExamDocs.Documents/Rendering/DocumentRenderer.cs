@@ -1,4 +1,5 @@
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -21,6 +22,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(CertificateModel model) => RenderAsync(CertificateDocument.Of(model));
 
     public Task<string> HtmlAsync(LabelModel model) => RenderAsync(LabelDocument.Of(model));
+
+    public Task<string> HtmlAsync(DueLabelModel model) => RenderAsync(DueLabelDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

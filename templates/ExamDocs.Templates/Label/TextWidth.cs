@@ -18,6 +18,9 @@ internal static class TextWidth
         305, 982, 657, 619, 633, 633, 454, 497, 434, 657, 569, 856, 578, 569, 488, 394, 551, 394, 572,
     ];
 
+    /// <summary>Length of the text on one line at most, in the unit of the size of type.</summary>
+    public static double Of(string text, double font) => Ems(text) * font;
+
     /// <summary>Lines that the text takes at most, at least one.</summary>
     /// <param name="text">What is set.</param>
     /// <param name="fontMm">Size of type, millimetres.</param>
