@@ -2,6 +2,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -18,21 +19,35 @@ internal static class ComposeDocuments
 {
     /// <param name="visit">The determined visit.</param>
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
-    public static Composition Of(DeterminedVisit visit, bool perItem)
+    /// <param name="reading">From how far labels for what may not be used are to be read.</param>
+    public static Composition Of(DeterminedVisit visit, bool perItem, ReadingDistance reading)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed))],
+            [.. Labels(visit, reading), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)), .. DueLabels(visit)],
             [.. refused]);
     }
 
-    public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit) =>
+    public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit, ReadingDistance reading) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
-            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item)));
+            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item, reading)))
+        {
+            Shortfalls = () => LabelShortfalls.Of(new LabelModel(DocumentJob.Draft(DocumentTypes.QuarantineLabel), visit, item, reading)),
+        };
+
+    /// <summary>For whatever may stay in service and may be reported, after its report.</summary>
+    public static IEnumerable<DocumentJob> DueLabels(DeterminedVisit visit) =>
+        from item in visit.Items
+        where DueLabelModel.IsFor(item)
+        select new DocumentJob(DocumentTypes.DueLabel, [item],
+            (renderer, identity) => renderer.HtmlAsync(new DueLabelModel(identity, visit, item)))
+        {
+            Shortfalls = () => LabelShortfalls.Of(new DueLabelModel(DocumentJob.Draft(DocumentTypes.DueLabel), visit, item)),
+        };
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit) =>

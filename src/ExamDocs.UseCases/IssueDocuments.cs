@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
+using ExamDocs.Templates.Label;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -27,6 +28,9 @@ public sealed record IssueRequest
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
 
+    /// <summary>From how far labels for what may not be used are to be read.</summary>
+    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
+
     /// <summary>Only documents of this kind; null for all.</summary>
     public string? Only { get; init; }
 }
@@ -40,8 +44,8 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow);
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Documents">In the order issued; empty where an input is unreadable.</param>
 /// <param name="Refused">Items for which a report or a certificate was refused.</param>
-/// <param name="Remarks">Sentences about what an interrupted run had left.</param>
-/// <param name="Unprintable">Sentences about documents with characters that no installed font has.</param>
+/// <param name="Remarks">Sentences about what an interrupted run had left, and about labels that are hard to read.</param>
+/// <param name="Unprintable">Sentences about documents with characters that no installed font has, and about what does not fit on its paper.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
 public sealed record IssueResult(
     IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Documents, IReadOnlyList<Refusal> Refused,
@@ -59,7 +63,7 @@ public static class IssueDocuments
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem)).ToList();
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
             .Where(j => request.Only is null || string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
@@ -70,6 +74,6 @@ public static class IssueDocuments
         var failure = await press.RunAsync(jobs, cancellation);
         refused.AddRange(press.Refused);
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
-        return new IssueResult(inputs, press.Documents, refused, remarks, press.Unprintable, failure);
+        return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
     }
 }

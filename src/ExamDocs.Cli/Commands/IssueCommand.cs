@@ -37,6 +37,7 @@ internal static class IssueCommand
         {
             Inputs, Out, PerItem, Only, CommonOptions.Rules,
         };
+        ReadingOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -56,6 +57,7 @@ internal static class IssueCommand
                 Rules = rules,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                Reading = ReadingOptions.Of(parsed),
             },
             cancellation);
         Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
@@ -72,7 +74,7 @@ internal static class IssueCommand
         if (!quiet)
         {
             foreach (var refusal in result.Refused)
-                Console.Error.WriteLine($"{refusal.Item}: no report or certificate: {string.Join(" ", refusal.Codes)}");
+                Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
                 Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.IssuedNow ? "" : "  (issued before)")}");
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using PdfSharp.Pdf;
+using PdfSharp.Pdf.Advanced;
 using PdfSharp.Pdf.IO;
 
 namespace ExamDocs.Documents.LabelSheets;
@@ -19,10 +20,12 @@ public static class BlackInk
         using var bytes = new MemoryStream(label);
         using var document = PdfReader.Open(bytes, PdfDocumentOpenMode.Modify);
         document.Options.CompressContentStreams = false;
+        // Asked for first: reading the contents puts other objects in their place.
+        var contents = document.Pages[0].Contents.Elements.Items.Select(i => i is PdfReference r ? r.Value : i).ToHashSet();
         foreach (var found in document.Internals.GetAllObjects().OfType<PdfDictionary>())
         {
             Refuse(found);
-            if (IsDrawing(found, document))
+            if (IsDrawing(found, contents))
                 Turn(found);
         }
         using var result = new MemoryStream();
@@ -39,9 +42,8 @@ public static class BlackInk
         drawing.Elements.SetInteger("/Length", drawing.Stream.Value.Length);
     }
 
-    private static bool IsDrawing(PdfDictionary found, PdfDocument document) => found.Stream is not null
-        && (string.Equals(found.Elements.GetName("/Subtype"), "/Form", StringComparison.Ordinal)
-            || document.Pages[0].Contents.Elements.Items.Any(i => i is PdfSharp.Pdf.Advanced.PdfReference r && r.Value == found));
+    private static bool IsDrawing(PdfDictionary found, HashSet<PdfItem> contents) => found.Stream is not null
+        && (contents.Contains(found) || string.Equals(found.Elements.GetName("/Subtype"), "/Form", StringComparison.Ordinal));
 
     // What cannot be turned is refused: a grey or coloured spot would be lost on such a printer.
     private static void Refuse(PdfDictionary found)

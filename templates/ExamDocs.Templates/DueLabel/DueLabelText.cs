@@ -14,8 +14,8 @@ internal sealed class DueLabelText
     private const double Foot = 1.8;
     private const double FootLine = 2.15;
 
-    // Type of the identity, from large to small; the day is never smaller than twice the last.
-    private static readonly double[] IdSizes = [5.6, 4.8, 4.2, 3.6, 3, 2.6];
+    // Type of the identity, from large to small; the day stands out from all of them.
+    private static readonly double[] IdSizes = [4.8, 4.2, 3.6, 3.2, 2.9, 2.6];
 
     // With a description the identity keeps to these; one that needs smaller type has the room to itself.
     private const int SizesWithDescription = 4;
@@ -36,9 +36,9 @@ internal sealed class DueLabelText
     public static DueLabelText Fit(DueLabelModel model)
     {
         var column = Width - (model.Qr is null ? 0 : model.QrSideMm + Gap);
-        var day = Math.Min(7.2, column / TextWidth.Of(Printed.Day(model.Day), 1));
+        var day = Math.Min(6.4, column / TextWidth.Of(Printed.Day(model.Day), 1));
         var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(English.DueLabel.Caution(model.Identity.Number))));
-        var days = 3.3 + (1.1 * day) + (model.Also is null ? 0 : 3.1 * TextWidth.Lines(model.Also, 2.5, column));
+        var days = 3.3 + (1.24 * day) + (model.Also is null ? 0 : 3.1 * TextWidth.Lines(model.Also, 2.5, column));
         foreach (var (size, described) in Choices())
         {
             var words = (TextWidth.Lines(model.Id, size, column) * size * 1.12)
