@@ -27,12 +27,12 @@ internal sealed record SignOnPaper(double DiameterMm, double HeightMm, double Ri
         var last = inner + Run(t => IsInk(inner + t, middleY)) - 1;
         var d = last - first + 1.0;
         var middleX = first + (d / 2);
-        var upper = Run(t => !IsInk(middleX, middleY - (0.62 * d) + t));
-        var lower = Run(t => !IsInk(middleX, middleY + (0.62 * d) - t));
+        var upper = Run(t => !IsInk(middleX, middleY - (0.53 * d) + t));
+        var lower = Run(t => !IsInk(middleX, middleY + (0.53 * d) - t));
         double across = Run(t => IsInk(middleX + (t / Math.Sqrt(2)), middleY - (t / Math.Sqrt(2))))
             + Run(t => IsInk(middleX - (t / Math.Sqrt(2)), middleY + (t / Math.Sqrt(2)))) - 1;
         return new SignOnPaper(
-            d / perMm, ((1.24 * d) - upper - lower) / perMm, ring / perMm, across / perMm,
+            d / perMm, ((1.06 * d) - upper - lower) / perMm, ring / perMm, across / perMm,
             IsInk(middleX - (0.25 * d), middleY - (0.25 * d)) && !IsInk(middleX + (0.25 * d), middleY - (0.25 * d)));
     }
 
