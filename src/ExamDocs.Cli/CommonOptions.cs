@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ExamDocs.Core;
+using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases;
 using NodaTime;
 
@@ -14,15 +15,16 @@ internal static class CommonOptions
 
     public static readonly Option<FileInfo?> Register = new("--register")
     {
-        Description = $"Register file (used by issue and label). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        Description = $"Register file (used by issue, label and blank). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
         HelpName = "FILE",
         Recursive = true,
     };
 
-    public static readonly Option<string> Language = new("--language")
+    public static readonly Option<string> LanguageTag = new("--language")
     {
-        Description = "Language of what is printed. English is the only one so far.",
-        DefaultValueFactory = _ => "en",
+        Description = "Language of the documents (used by issue, label and blank).",
+        HelpName = string.Join('|', Language.All.Select(l => l.Tag)),
+        DefaultValueFactory = _ => Language.English.Tag,
         Recursive = true,
     };
 
@@ -39,7 +41,17 @@ internal static class CommonOptions
         HelpName = "DIR",
     };
 
-    static CommonOptions() => Language.AcceptOnlyFromAmong("en");
+    /// <summary>For the commands that print.</summary>
+    public static readonly Option<FileInfo?> Letterhead = new("--letterhead")
+    {
+        Description = "Your letterhead: a JSON file with name, address, contact, logo, colour and footer.",
+        HelpName = "FILE",
+    };
+
+    static CommonOptions() => LanguageTag.AcceptOnlyFromAmong([.. Language.All.Select(l => l.Tag)]);
+
+    /// <summary>The language of the documents.</summary>
+    public static Language DocumentLanguage(ParseResult parsed) => Language.Find(parsed.GetValue(LanguageTag)!)!;
 
     public static string RegisterPath(ParseResult parsed)
     {
@@ -56,6 +68,20 @@ internal static class CommonOptions
         foreach (var fault in read.Faults)
             parsed.InvocationConfiguration.Error.WriteLine(fault);
         return read.Rules;
+    }
+
+    /// <summary>Reads the letterhead where one is given.</summary>
+    /// <returns>False where it is at fault, which is then said.</returns>
+    public static bool TryLetterhead(ParseResult parsed, out Templates.Shared.Letterhead? letterhead)
+    {
+        letterhead = null;
+        if (parsed.GetValue(Letterhead) is not { } file)
+            return true;
+        var read = ReadLetterhead.From(file.ToString());
+        foreach (var fault in read.Faults)
+            parsed.InvocationConfiguration.Error.WriteLine(fault);
+        letterhead = read.Letterhead;
+        return letterhead is not null;
     }
 
     /// <summary>The edge of the program: the one place that asks for today's date.</summary>

@@ -6,7 +6,7 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     + "Maker's instructions, local law and the competent person's judgement come first.")
 {
     CommonOptions.Register,
-    CommonOptions.Language,
+    CommonOptions.LanguageTag,
     CommonOptions.Quiet,
     CheckCommand.Create(),
     IssueCommand.Create(),

@@ -23,7 +23,7 @@ public static class RecordTree
             .List("examinations", record.Examinations, ExaminationTree.Of)
             .List("renewals", record.Renewals, (m, r) => m
                 .Text("item", r.Item).Text("removedPart", r.RemovedPart).Text("fittedPart", r.FittedPart).Text("reason", r.Reason)
-                .Text("doneBy", r.DoneBy).Text("supervisedBy", r.SupervisedBy).Date("doneOn", r.DoneOn))
+                .Text("doneBy", r.DoneBy).Text("supervisedBy", r.SupervisedBy).Date("doneOn", r.DoneOn).Text("retiedBy", r.RetiedBy))
             .List("remedies", record.Remedies, (m, r) => m
                 .Text("item", r.Item).Text("what", r.What).Text("doneBy", r.DoneBy).Date("doneOn", r.DoneOn).Text("evidence", r.Evidence))
             .List("releases", record.Releases, (m, r) => m
@@ -79,13 +79,16 @@ public static class RecordTree
 /// <summary>The tree of an examination.</summary>
 internal static class ExaminationTree
 {
+    /// <summary>Left out, the visit's date would stand in for a date that was typed and could not be read.</summary>
+    private const string Unreadable = "unreadable";
+
     public static void Of(TreeMembers m, Examination examination) => m
         .Text("item", examination.Item).Text("examiner", examination.Examiner).Text("author", examination.Author)
         .Text("authenticatedBy", examination.AuthenticatedBy).Text("regime", examination.Regime)
         .Word("basis", examination.Basis, Words.Bases)
         .Part("scheme", examination.Scheme, (s, x) => s.Text("reference", x.Reference).Text("author", x.Author).Number("months", x.Months))
         .Part("event", examination.Event, (e, x) => e.Text("what", x.What).Date("on", x.On))
-        .Date("examinedOn", examination.ExaminedOn).Date("nextBy", examination.NextBy)
+        .Date("examinedOn", examination.ExaminedOn).Text("examinedOn", examination.ExaminedOnUnreadable ? Unreadable : null).Date("nextBy", examination.NextBy)
         .List("observations", examination.Observations, (o, x) => o
             .Text("criterion", x.Criterion).Text("state", x.StateAsTyped ?? (x.State is { } state ? Words.States.WordFor(state) : null)).Text("note", x.Note).Text("photo", x.Photo))
         .List("diameters", examination.Diameters, (d, x) => d.Number("positionMm", x.PositionMm).Numbers("readingsMm", x.ReadingsMm))

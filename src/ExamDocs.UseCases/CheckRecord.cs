@@ -14,12 +14,16 @@ namespace ExamDocs.UseCases;
 /// <param name="Visit">Null where the input is unreadable.</param>
 /// <param name="Sources">Where in the input each place of the record was typed.</param>
 /// <param name="Unreadable">Why it is unreadable; null where it is not.</param>
-public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap Sources, string? Unreadable);
+public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap Sources, string? Unreadable)
+{
+    /// <summary>Empty where they were not asked to be kept.</summary>
+    internal VisitPhotos Photos { get; init; } = new();
+}
 
 /// <summary>Reads, checks and determines, and issues nothing.</summary>
 public static class CheckRecord
 {
-    /// <param name="path">A JSON file, a workbook, a file of separated values, or a folder of such files.</param>
+    /// <param name="path">A JSON file, a workbook, a file of separated values, a folder of such files, or a document of ours.</param>
     /// <param name="asOf">The day on which it is looked at.</param>
     /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
     public static CheckedInput Of(string path, LocalDate asOf, KnownRules? rules = null) => All([path], asOf, rules)[0];
@@ -29,18 +33,29 @@ public static class CheckRecord
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
     /// <returns>In input order, a visit where its first input stands.</returns>
-    public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null)
+    public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null) => All(paths, asOf, rules, null);
+
+    /// <summary>The same, with the photos kept for printing.</summary>
+    internal static IReadOnlyList<CheckedInput> WithPhotos(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules)
+    {
+        var photos = new VisitPhotos();
+        return [.. All(paths, asOf, rules, photos).Select(input => input with { Photos = photos })];
+    }
+
+    private static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules, VisitPhotos? photos)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        return [.. paths.Select(path => (Path: path, Read: Read(path, rules)))
+        return [.. paths.Select(path => (Path: path, Read: Read(path, rules, photos)))
             .GroupBy(input => VisitOf(input.Read) ?? new object())
             .Select(visit => Determined(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)]), asOf, rules))];
     }
 
-    private static ReadResult Read(string path, KnownRules? rules)
+    private static ReadResult Read(string path, KnownRules? rules, VisitPhotos? photos)
     {
         var read = ReadInput.From(path, rules);
-        return read.Record is { } record ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path))] } : read;
+        return read is { Record: { } record, PhotosAreElsewhere: false }
+            ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path), photos is null ? null : photos.Add)] }
+            : read;
     }
 
     /// <summary>Photos are named from the folder of the record's file; of a folder of files, from that folder.</summary>

@@ -1,11 +1,16 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
+using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.UseCases;
 
@@ -20,14 +25,15 @@ internal static class ComposeDocuments
     /// <param name="visit">The determined visit.</param>
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
     /// <param name="reading">From how far labels for what may not be used are to be read.</param>
-    public static Composition Of(DeterminedVisit visit, bool perItem, ReadingDistance reading)
+    /// <param name="photos">The photo of an observation, where there is one that can be printed.</param>
+    public static Composition Of(DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
-        return new Composition(
-            [.. Labels(visit, reading), .. Notices(visit), .. Reports(visit, perItem), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)), .. DueLabels(visit)],
-            [.. refused]);
+        DocumentJob[] jobs = [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+            .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)];
+        return new Composition([.. jobs.Select(j => j with { Visit = visit })], [.. refused]);
     }
 
     public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit, ReadingDistance reading) =>
@@ -36,6 +42,7 @@ internal static class ComposeDocuments
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
             (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item, reading)))
         {
+            Visit = visit,
             Shortfalls = () => LabelShortfalls.Of(new LabelModel(DocumentJob.Draft(DocumentTypes.QuarantineLabel), visit, item, reading)),
         };
 
@@ -46,18 +53,31 @@ internal static class ComposeDocuments
         select new DocumentJob(DocumentTypes.DueLabel, [item],
             (renderer, identity) => renderer.HtmlAsync(new DueLabelModel(identity, visit, item)))
         {
+            Visit = visit,
             Shortfalls = () => LabelShortfalls.Of(new DueLabelModel(DocumentJob.Draft(DocumentTypes.DueLabel), visit, item)),
         };
 
+    /// <summary>For every item, whatever its outcome: the keeper needs the record of what may not be used, too.</summary>
+    private static IEnumerable<DocumentJob> Records(DeterminedVisit visit) =>
+        from item in visit.Items
+        select new DocumentJob(DocumentTypes.EquipmentRecord, [item],
+            (renderer, identity) => renderer.HtmlAsync(new EquipmentRecordModel(identity, visit, item)));
+
+    /// <summary>For whatever is to be examined next time: every item, and what was withdrawn under an id that no item has.</summary>
+    public static IEnumerable<DocumentJob> CheckSheets(DeterminedVisit visit) =>
+        from item in visit.Everything
+        select new DocumentJob(DocumentTypes.CheckSheet, [item],
+            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item))) { Visit = visit };
+
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
-    private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit) =>
+    private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit, Func<Observation, PhotoPrint?>? photos) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw || item.Examination?.Defects.Count > 0
         select new DocumentJob(DocumentTypes.Notice, [item],
-            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item)));
+            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos)));
 
     /// <summary>One report has one law, one author and one signature.</summary>
-    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem)
+    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos)
     {
         var groups = visit.Items.Where(i => i.MayBeReported)
             .GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i)));
@@ -65,9 +85,17 @@ internal static class ComposeDocuments
                let author = visit.Person(g.Key.Author)!
                let signer = visit.Person(g.Key.Signer)!
                from items in perItem ? g.Select(i => (DeterminedItem[])[i]) : [[.. g]]
-               select new DocumentJob(DocumentTypes.Report, items,
-                   (renderer, identity) => renderer.HtmlAsync(new ReportModel(identity, visit, items, author, signer)));
+               let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer, photos))
+               select new DocumentJob(DocumentTypes.Report, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
+               {
+                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, items, report) : null,
+               };
     }
+
+    /// <summary>The copy for the enforcing authority, with its cover: the same report under a number of its own.</summary>
+    private static DocumentJob CopyOf(IssuedDocument original, IReadOnlyList<DeterminedItem> items, Func<DocumentIdentity, ReportModel> report) =>
+        new(DocumentTypes.Report, items, (renderer, identity) =>
+            renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))));
 
     private static IEnumerable<DocumentJob> Certificates(DeterminedVisit visit, DeterminedItem item, IReadOnlyList<Renewal> renewals)
     {

@@ -3,7 +3,10 @@ using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -16,10 +19,13 @@ internal sealed record Shortfall(RuleInfo Rule, string Text);
 /// <summary>A document that is to be issued: everything but its number and its day.</summary>
 /// <param name="Type">What it is.</param>
 /// <param name="Items">The items it is about, in the order printed.</param>
-/// <param name="Render">Makes its HTML once it has an identity.</param>
+/// <param name="Compose">Makes its HTML once it has an identity.</param>
 internal sealed record DocumentJob(
-    DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Render)
+    DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose)
 {
+    /// <summary>The visit it is made from, which goes into the file; null where nothing does.</summary>
+    public DeterminedVisit? Visit { get; init; }
+
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
     /// <summary>What of it does not fit on the paper as it should; asked for before a number is taken.</summary>
@@ -28,16 +34,28 @@ internal sealed record DocumentJob(
     /// <summary>What stands for the document's number and day before it has them.</summary>
     public static DocumentIdentity Draft(DocumentType type) => new(type.Kind, $"{type.Letter}-0000-000000", NoDay, "0");
 
+    /// <summary>The language it is made in.</summary>
+    public Language Language { get; init; } = Language.English;
+
+    /// <summary>The issuer's, where there is one.</summary>
+    public Letterhead? Letterhead { get; init; }
+
+    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
+    public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
+
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
+    /// <summary>Its HTML, in its language.</summary>
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead }));
+
     /// <summary>The page without its number and day.</summary>
     public Task<string> DraftAsync(DocumentRenderer renderer) =>
-        Render(renderer, Draft(Type));
+        RenderAsync(renderer, Draft(Type));
 
     /// <summary>
-    /// Names the document by what it says: the same record, rules and template give the same key, whatever the day and
-    /// the number.
+    /// Names the document by what it says: the same record, rules, template and language give the same key,
+    /// whatever the day and the number.
     /// </summary>
     public string Key(string draft) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Type.Kind}\n{draft}")));
 }

@@ -38,6 +38,8 @@ public static class DocumentsFile
         json.WriteStartObject();
         json.WriteString("number", document.Number);
         json.WriteString("kind", document.Kind);
+        if (issued.CopyOf is { } original)
+            json.WriteString("copyOf", original);
         WriteList(json, "items", document.Items);
         json.WriteString("file", document.FileName);
         json.WriteString("sha256", document.Sha256);

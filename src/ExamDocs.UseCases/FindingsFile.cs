@@ -19,7 +19,17 @@ public static class FindingsFile
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void WriteTo(string file, IReadOnlyList<CheckedInput> inputs) => WholeFile.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
 
-    public static string Write(IReadOnlyList<CheckedInput> inputs)
+    public static string Write(IReadOnlyList<CheckedInput> inputs) => Encoding.UTF8.GetString(Write(
+        inputs.SelectMany(i => i.Visit?.Items ?? []),
+        inputs.SelectMany(i => (i.Visit?.Findings ?? []).Select(f => (f, i.Sources.Locate(f.Path))))));
+
+    /// <summary>Of some items only, with the findings that reach them.</summary>
+    /// <param name="items">In the order written.</param>
+    /// <param name="record">Name of the file that the record is in.</param>
+    public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record) =>
+        Write(items, items.SelectMany(i => i.Findings).Distinct().Select(f => (f, $"{record}#{f.Path}")));
+
+    private static byte[] Write(IEnumerable<DeterminedItem> items, IEnumerable<(Finding Finding, string Location)> findings)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, Options))
@@ -27,16 +37,16 @@ public static class FindingsFile
             json.WriteStartObject();
             json.WriteString("format", FormatName);
             json.WriteStartArray("items");
-            foreach (var item in inputs.SelectMany(i => i.Visit?.Items ?? []))
+            foreach (var item in items)
                 Write(json, item);
             json.WriteEndArray();
             json.WriteStartArray("findings");
-            foreach (var input in inputs)
-                WriteFindings(json, input);
+            foreach (var (finding, location) in findings)
+                Write(json, finding, location);
             json.WriteEndArray();
             json.WriteEndObject();
         }
-        return Encoding.UTF8.GetString(buffer.ToArray());
+        return buffer.ToArray();
     }
 
     private static void Write(Utf8JsonWriter json, DeterminedItem item)
@@ -77,20 +87,17 @@ public static class FindingsFile
         json.WriteEndArray();
     }
 
-    private static void WriteFindings(Utf8JsonWriter json, CheckedInput input)
+    private static void Write(Utf8JsonWriter json, Finding finding, string location)
     {
-        foreach (var finding in input.Visit?.Findings ?? [])
-        {
-            json.WriteStartObject();
-            json.WriteString("code", finding.Code);
-            json.WriteString("severity", finding.Severity.Word());
-            json.WriteString("item", finding.Item);
-            json.WriteString("location", input.Sources.Locate(finding.Path));
-            json.WriteString("message", finding.Message);
-            json.WriteString("hint", finding.Hint);
-            json.WriteString("source", finding.Source);
-            json.WriteEndObject();
-        }
+        json.WriteStartObject();
+        json.WriteString("code", finding.Code);
+        json.WriteString("severity", finding.Severity.Word());
+        json.WriteString("item", finding.Item);
+        json.WriteString("location", location);
+        json.WriteString("message", finding.Message);
+        json.WriteString("hint", finding.Hint);
+        json.WriteString("source", finding.Source);
+        json.WriteEndObject();
     }
 
     private static string? Day(LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);

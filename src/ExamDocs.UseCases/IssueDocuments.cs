@@ -5,6 +5,8 @@ using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -25,27 +27,37 @@ public sealed record IssueRequest
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
+    /// <summary>The language of the documents.</summary>
+    public Language Language { get; init; } = Language.English;
+
+    /// <summary>The issuer's; null for none.</summary>
+    public Letterhead? Letterhead { get; init; }
+
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
 
     /// <summary>From how far labels for what may not be used are to be read.</summary>
     public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 
-    /// <summary>Only documents of this kind; null for all.</summary>
+    /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 }
 
 /// <summary>A document that is out.</summary>
 /// <param name="Document">As the register has it.</param>
 /// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
-public sealed record Issued(IssuedDocument Document, bool IssuedNow);
+public sealed record Issued(IssuedDocument Document, bool IssuedNow)
+{
+    /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
+    public string? CopyOf { get; init; }
+}
 
 /// <summary>What came of it.</summary>
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Documents">In the order issued; empty where an input is unreadable.</param>
 /// <param name="Refused">Items for which a report or a certificate was refused.</param>
 /// <param name="Remarks">Sentences about what an interrupted run had left, and about labels that are hard to read.</param>
-/// <param name="Unprintable">Sentences about documents with characters that no installed font has, and about what does not fit on its paper.</param>
+/// <param name="Unprintable">Sentences about documents that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
 public sealed record IssueResult(
     IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Documents, IReadOnlyList<Refusal> Refused,
@@ -59,13 +71,14 @@ public static class IssueDocuments
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
-        var inputs = CheckRecord.All(request.Inputs, request.Today, request.Rules);
+        var inputs = CheckRecord.WithPhotos(request.Inputs, request.Today, request.Rules);
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading)).ToList();
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
-            .Where(j => request.Only is null || string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal)).ToList();
+            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
+            .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
         using var register = DocumentRegister.Open(request.RegisterPath);

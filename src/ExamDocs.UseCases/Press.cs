@@ -2,6 +2,8 @@ using System.Text.Json;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
@@ -19,11 +21,12 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private readonly List<string> _unprintable = [];
     private readonly List<string> _remarks = [];
     private readonly List<Refusal> _refused = [];
+    private readonly EmbeddedData _data = new();
     private Browser? _browser;
 
     public IReadOnlyList<Issued> Documents => _documents;
 
-    /// <summary>Sentences about characters that no installed font has, and about what does not fit on its paper.</summary>
+    /// <summary>Sentences about what could not be printed as it was typed.</summary>
     public IReadOnlyList<string> Unprintable => _unprintable;
 
     /// <summary>Sentences that warn and hold nothing back.</summary>
@@ -39,8 +42,12 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         {
             foreach (var job in jobs)
             {
-                if (await IssueAsync(job, cancellation) is { } issued)
-                    _documents.Add(issued);
+                if (await IssueAsync(job, cancellation) is not { } issued)
+                    continue;
+                _documents.Add(issued);
+                // What is held back has no copy: there is nothing that it could be a copy of.
+                if (job.Copy is { } copy && await IssueAsync(copy(issued.Document) with { Language = job.Language, Letterhead = job.Letterhead, Visit = job.Visit }, cancellation) is { } copied)
+                    _documents.Add(copied with { CopyOf = issued.Document.Number });
             }
             return null;
         }
@@ -67,9 +74,11 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
             return null;
         // No number is taken before there is something to print with.
         _browser ??= await Browser.StartAsync();
-        if (MissingGlyphs.MayOccurIn(draft) && await LacksGlyphsAsync(job, draft, _browser, cancellation) && !job.IsWarning)
+        var lacksGlyphs = MissingGlyphs.MayOccurIn(draft) && await LacksGlyphsAsync(job, draft, _browser, cancellation);
+        if (lacksGlyphs && !job.IsWarning)
             return null;
-        return new Issued(await PrintAsync(job, key, _browser, cancellation), IssuedNow: true);
+        // What is printed without a letter for the danger's sake is not told a second time.
+        return await PrintAsync(job, key, _browser, isChecked: !lacksGlyphs, cancellation) is { } issued ? new Issued(issued, IssuedNow: true) : null;
     }
 
     // A label that says when to examine again says that the item was reported as fit.
@@ -78,18 +87,16 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
 
     private bool Fits(DocumentJob job)
     {
-        var shortfalls = job.Shortfalls();
-        foreach (var (rule, text) in shortfalls)
-        {
-            var isError = rule.Severity is Severity.Error;
-            var consequence = !isError ? "" : job.IsWarning ? "; it is printed cut short, for the danger's sake" : "; it is held back";
-            (isError ? _unprintable : _remarks).Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: {text}{consequence}. Hint: {rule.Hint}");
-        }
-        string[] errors = [.. shortfalls.Where(s => s.Rule.Severity is Severity.Error).Select(s => s.Rule.Code).Distinct(StringComparer.Ordinal)];
-        if (errors.Length > 0 && !job.IsWarning)
-            _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", errors, "next-examination label")));
-        return errors.Length == 0;
+        var shortfalls = job.Language.In(job.Shortfalls);
+        foreach (var (rule, text) in shortfalls.Where(s => s.Rule.Severity is not Severity.Error))
+            _remarks.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: {text}. Hint: {rule.Hint}");
+        var errors = shortfalls.Where(s => s.Rule.Severity is Severity.Error).ToList();
+        if (errors.Count > 0)
+            Tell(job, errors[0].Rule, string.Join("; ", errors.Select(e => e.Text)));
+        return errors.Count == 0;
     }
+
+    private static string WhatIs(DocumentJob job) => job.Type == DocumentTypes.DueLabel ? "next-examination label" : "report or certificate";
 
     private static string Names(DocumentJob job) =>
         $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";
@@ -99,21 +106,34 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         var missing = MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation));
         if (missing.Count == 0)
             return false;
-        if (!job.IsWarning)
-            _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [PrintRules.GlyphIsMissing.Code], job.Type == DocumentTypes.DueLabel ? "next-examination label" : "report or certificate")));
-        _unprintable.Add($"{PrintRules.GlyphIsMissing.Code}: {job.Type.Kind} of {Names(job)}: "
-            + $"no installed font has {MissingGlyphs.Name(missing)}; {(job.IsWarning ? "it is printed without, for the danger's sake" : "it is held back")}. Hint: {PrintRules.GlyphIsMissing.Hint}");
+        Tell(job, PrintRules.GlyphIsMissing, $"no installed font has {MissingGlyphs.Name(missing)}");
         return true;
     }
 
-    private async Task<IssuedDocument> PrintAsync(DocumentJob job, string key, Browser browser, CancellationToken cancellation)
+    /// <summary>Holds a document back, unless it tells of a danger, and says so.</summary>
+    private void Tell(DocumentJob job, RuleInfo rule, string what)
+    {
+        if (!job.IsWarning)
+            _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
+        _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: "
+            + $"{what}; {(job.IsWarning ? "it is printed all the same, for the danger's sake" : "it is held back")}. Hint: {rule.Hint}");
+    }
+
+    /// <returns>Null where the document is held back because the print is not faithful; its number is void then.</returns>
+    private async Task<IssuedDocument?> PrintAsync(DocumentJob job, string key, Browser browser, bool isChecked, CancellationToken cancellation)
     {
         var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
         var pending = register.Take(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder);
         try
         {
-            var html = await job.Render(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
-            var pdf = await browser.PrintAsync(html, cancellation);
+            var html = await job.RenderAsync(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
+            var printed = await browser.PrintAsync(html, cancellation);
+            if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)
+            {
+                register.Void(pending, $"{PrintRules.PrintIsFaithful.Code}: {PrintRules.PrintIsFaithful.Title}: it was not");
+                return null;
+            }
+            var pdf = Finisher.Finish(printed, _data.Of(job));
             return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
         }
         catch (Exception e) when (e is PrintException or OperationCanceledException)
@@ -121,6 +141,14 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
             register.Void(pending, e.Message);
             throw;
         }
+    }
+
+    private bool IsFaithful(DocumentJob job, string html, byte[] printed)
+    {
+        var faults = FaithfulPrint.Faults(html, printed);
+        if (faults.Count > 0)
+            Tell(job, PrintRules.PrintIsFaithful, string.Join("; ", faults.Take(3)) + (faults.Count > 3 ? " and more" : ""));
+        return faults.Count == 0;
     }
 
     private static string Outcomes(IReadOnlyList<DeterminedItem> items) => JsonSerializer.Serialize(

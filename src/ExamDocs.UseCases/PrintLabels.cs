@@ -4,6 +4,7 @@ using ExamDocs.Core;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Register;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
@@ -37,6 +38,9 @@ public sealed record LabelRequest
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
 
+    /// <summary>The language of labels issued now; those issued before stay as they are.</summary>
+    public Language Language { get; init; } = Language.English;
+
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 }
@@ -45,7 +49,7 @@ public sealed record LabelRequest
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Labels">The labels on the sheet, in their order.</param>
 /// <param name="Refused">Why nothing was printed; null where it was, or where there was nothing to print.</param>
-/// <param name="Unprintable">Sentences about labels with characters that no installed font has, or that do not hold their text.</param>
+/// <param name="Unprintable">Sentences about labels that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not.</param>
 public sealed record LabelResult(
     IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, IReadOnlyList<string> Unprintable, string? Failure)
@@ -78,7 +82,7 @@ public static partial class PrintLabels
 
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
         var jobs = inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!, request.Reading).Concat(ComposeDocuments.DueLabels(i.Visit!)))
-            .ToLookup(j => j.Type == stock.Format.Type);
+            .Select(j => j with { Language = request.Language }).ToLookup(j => j.Type == stock.Format.Type);
         var failure = await press.RunAsync([.. jobs[true]], cancellation);
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;

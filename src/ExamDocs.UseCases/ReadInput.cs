@@ -12,7 +12,7 @@ public static class ReadInput
     /// <summary>As many as a workbook may have sheets.</summary>
     private const int MostFiles = 200;
 
-    /// <param name="path">A JSON file, a workbook, a file of separated values, or a folder of such files.</param>
+    /// <param name="path">A JSON file, a workbook, a file of separated values, a folder of such files, or a document of ours.</param>
     /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
     public static ReadResult From(string path, KnownRules? rules = null)
     {
@@ -27,6 +27,8 @@ public static class ReadInput
             if (IsCsv(path))
                 return stream.Length > CsvRecordReader.MostBytes ? Refuse(path, "the file is larger than 32 MiB")
                     : CsvRecordReader.Read([new CsvFile(Path.GetFileName(path), Whole(stream))], Path.GetDirectoryName(path) ?? "", rules);
+            if (IsDocument(stream))
+                return ReadDocument.From(stream, path);
             return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase) || IsPackage(stream)
                 ? WorkbookRecordReader.Read(stream, path, rules)
                 : FromJson(stream, path);
@@ -46,12 +48,17 @@ public static class ReadInput
     }
 
     /// <summary>What begins as an archive or as an older Office file is for the reader of workbooks to tell apart, whatever it is called.</summary>
-    private static bool IsPackage(FileStream stream)
+    private static bool IsPackage(FileStream stream) => WorkbookRecordReader.IsFor(FirstBytes(stream));
+
+    /// <summary>A printed document, which holds the record it was made from.</summary>
+    private static bool IsDocument(FileStream stream) => FirstBytes(stream).AsSpan().StartsWith("%PDF"u8);
+
+    private static byte[] FirstBytes(FileStream stream)
     {
-        Span<byte> first = stackalloc byte[4];
+        var first = new byte[4];
         var read = stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false);
         stream.Position = 0;
-        return WorkbookRecordReader.IsFor(first[..read]);
+        return first[..read];
     }
 
     private static ReadResult FromFolder(string folder, KnownRules? rules)

@@ -22,13 +22,10 @@ public static class WriteCaptureWorkbook
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static string? Run(CaptureRequest request)
     {
-        if (request.Categories.FirstOrDefault(c => request.Rules.FindCategory(c) is null) is { } unknown)
-            return $"there is no category '{unknown}'; examdocs criteria lists them";
-        var read = request.From is null ? null : ReadInput.From(request.From, request.Rules);
-        if (read?.Unreadable is { } why)
-            return $"{request.From}: unreadable: {why}";
-        if (read is not null && read.Findings.FirstOrDefault(f => f.Severity is Core.Findings.Severity.Error) is { } error)
-            return $"{read.Sources.Locate(error.Path)}: {error.Message}. Put it right first: what was misread must not be handed on";
+        string? refused = null;
+        var read = request.From is null ? null : EarlierRecord.Read(request.From, request.Rules, out refused);
+        if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
+            return why;
         using var buffer = new MemoryStream();
         CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, forNextVisit: !request.WithAnswers, request.Rules);
         WholeFile.Write(request.OutFile, buffer.ToArray());

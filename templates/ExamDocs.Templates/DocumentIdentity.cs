@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates;
@@ -27,6 +28,9 @@ public sealed partial record DocumentIdentity
     public LocalDate IssuedOn { get; }
 
     public string SoftwareVersion { get; }
+
+    /// <summary>Null where the issuer has none.</summary>
+    public Letterhead? Letterhead { get; init; }
 
     [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex NumberPattern();

@@ -1,12 +1,19 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using ExamDocs.Core;
 using ExamDocs.UseCases;
 
 namespace ExamDocs.Cli.Commands;
 
-/// <summary><c>examdocs blank</c>: a workbook to record a visit in.</summary>
+/// <summary><c>examdocs blank</c>: a workbook to record a visit in, or check sheets to record it on by hand.</summary>
 internal static class BlankCommand
 {
-    private static readonly Option<FileInfo> Out = new("--out") { Description = "The workbook to write (.xlsx).", HelpName = "FILE", Required = true };
+    private static readonly Option<FileInfo> Out = new("--out")
+    {
+        Description = "The workbook to write (.xlsx); or, with --from, check sheets to fill in by hand (.pdf): the pile to print. The single sheets go beside it, named by their numbers.",
+        HelpName = "FILE",
+        Required = true,
+    };
 
     private static readonly Option<string[]> Categories = new("--category")
     {
@@ -18,19 +25,25 @@ internal static class BlankCommand
 
     private static readonly Option<string?> From = new("--from") { Description = "Fill in identities, limits and history from an earlier record.", HelpName = "FILE" };
 
-    private static readonly Option<bool> Answers = new("--answers") { Description = "With --from: fill in its answers too." };
+    private static readonly Option<bool> Answers = new("--answers") { Description = "With --from: fill in its answers too. Only in a workbook." };
 
     public static Command Create()
     {
-        var command = new Command("blank", "Writes a workbook to record a visit in.") { Out, Categories, From, Answers, CommonOptions.Rules };
-        command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
+        var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.") { Out, Categories, From, Answers, CommonOptions.Rules };
+        command.Validators.Add(CheckPaper);
+        command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
-    private static int Run(ParseResult parsed)
+    private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
+        return IsPaper(parsed.GetRequiredValue(Out)) ? await PrintAsync(parsed, rules, cancellation) : Write(parsed, rules);
+    }
+
+    private static int Write(ParseResult parsed, KnownRules rules)
+    {
         var file = parsed.GetRequiredValue(Out).FullName;
         var refused = WriteCaptureWorkbook.Run(new CaptureRequest(
             file, parsed.GetValue(Categories) ?? [], parsed.GetValue(From), parsed.GetValue(Answers)) { Rules = rules });
@@ -43,4 +56,50 @@ internal static class BlankCommand
             Console.WriteLine(file);
         return ExitCode.Done;
     }
+
+    private static async Task<int> PrintAsync(ParseResult parsed, KnownRules rules, CancellationToken cancellation)
+    {
+        var file = parsed.GetRequiredValue(Out).FullName;
+        var result = await PrintCheckSheets.RunAsync(
+            new CheckSheetRequest
+            {
+                From = parsed.GetValue(From)!,
+                OutFile = file,
+                Categories = parsed.GetValue(Categories) ?? [],
+                RegisterPath = CommonOptions.RegisterPath(parsed),
+                Language = CommonOptions.DocumentLanguage(parsed),
+                Today = CommonOptions.Today(),
+                Rules = rules,
+            },
+            cancellation);
+        foreach (var sentence in result.Unprintable)
+            await Console.Error.WriteLineAsync(sentence);
+        if ((result.Refused ?? result.Failure) is { } stopped)
+        {
+            await Console.Error.WriteLineAsync(stopped);
+            return result.Refused is null ? ExitCode.Machinery : ExitCode.Refused;
+        }
+        if (!parsed.GetValue(CommonOptions.Quiet))
+            PrintList(result, file);
+        return result.Unprintable.Count > 0 ? ExitCode.Findings : ExitCode.Done;
+    }
+
+    private static void PrintList(CheckSheetResult result, string file)
+    {
+        foreach (var sheet in result.Sheets)
+            Console.WriteLine($"{sheet.Document.Number}  {string.Join(", ", sheet.Document.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}");
+        Console.WriteLine(result.Sheets.Count == 0 ? "nothing to print" : file);
+    }
+
+    private static void CheckPaper(CommandResult command)
+    {
+        if (!IsPaper(command.GetValue(Out)))
+            return;
+        if (command.GetValue(From) is null)
+            command.AddError("check sheets (.pdf) are made for the items of an earlier record: name it with --from");
+        if (command.GetValue(Answers))
+            command.AddError("--answers fills in a workbook; a check sheet shows the answers of last time and ticks none");
+    }
+
+    private static bool IsPaper(FileInfo? file) => string.Equals(file?.Extension, ".pdf", StringComparison.OrdinalIgnoreCase);
 }

@@ -35,7 +35,7 @@ internal static class IssueCommand
     {
         var command = new Command("issue", "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals.")
         {
-            Inputs, Out, PerItem, Only, CommonOptions.Rules,
+            Inputs, Out, PerItem, Only, CommonOptions.Letterhead, CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
@@ -44,7 +44,7 @@ internal static class IssueCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules)
+        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead))
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         var result = await IssueDocuments.RunAsync(
@@ -54,7 +54,9 @@ internal static class IssueCommand
                 OutFolder = folder,
                 RegisterPath = CommonOptions.RegisterPath(parsed),
                 Today = CommonOptions.Today(),
+                Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
+                Letterhead = letterhead,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
                 Reading = ReadingOptions.Of(parsed),
@@ -76,7 +78,7 @@ internal static class IssueCommand
             foreach (var refusal in result.Refused)
                 Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
-                Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.IssuedNow ? "" : "  (issued before)")}");
+                Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}");
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }
         if (result.Failure is { } failure)

@@ -74,6 +74,7 @@ internal static class LabelCommand
                 BlackOnly = parsed.GetValue(Black),
                 Reading = ReadingOptions.Of(parsed),
                 Today = CommonOptions.Today(),
+                Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
             },
             cancellation);

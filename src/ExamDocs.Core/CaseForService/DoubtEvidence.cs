@@ -2,6 +2,7 @@ using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.CaseForService;
 
@@ -16,9 +17,9 @@ internal static class DoubtEvidence
     /// <summary>The examiner's own word, last.</summary>
     public static IEnumerable<LedgerEntry> Conclusion(ItemCase item) => item.Deciding.Select(e => e.Examination.Conclusion switch
     {
-        Records.Conclusion.Fit => Entry(Bearing.For, "the examiner concludes: fit"),
-        Records.Conclusion.Withdraw => Entry(Bearing.Against, "the examiner concludes: withdraw") with { Code = "W6" },
-        _ => Entry(Bearing.Open, "the examiner's conclusion is not recorded"),
+        Records.Conclusion.Fit => Entry(Bearing.For, w => w.ExaminerConcludes(Records.Conclusion.Fit)),
+        Records.Conclusion.Withdraw => Entry(Bearing.Against, w => w.ExaminerConcludes(Records.Conclusion.Withdraw)) with { Code = "W6" },
+        _ => Entry(Bearing.Open, w => w.ExaminerConcludes(null)),
     });
 
     /// <summary>A withdrawal that is over, and by what; one that is open stands under history as a reason.</summary>
@@ -27,18 +28,18 @@ internal static class DoubtEvidence
         if (EarlierWithdrawalIsOpen.IsOpen(item, withdrawal))
             yield break;
         var release = item.Releases.FirstOrDefault(withdrawal.IsReleasedBy)?.Row;
-        var how = release is null
-            ? "ended with the renewal of what it rested on"
-            : $"released on {Say.Day(release.On!.Value)} by {item.Context.PersonWithId(release.By)?.Name ?? release.By}: {release.Grounds}";
-        yield return Entry(Bearing.For, $"withdrawn on {Say.Day(withdrawal.On)} ({withdrawal.Why}); {how}");
+        yield return release is null
+            ? Entry(Bearing.For, w => w.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)))
+            : Entry(Bearing.For, w => w.EndedWithRelease(
+                withdrawal.On, withdrawal.Why.In(w), release.On!.Value, item.Context.PersonWithId(release.By)?.Name ?? release.By, release.Grounds));
     }
 
     private static LedgerEntry Defect(EarlierDefect earlier) => earlier switch
     {
-        { IsStillThere: true } => Entry(Bearing.Neutral, $"{earlier.Words}; recorded again at this examination"),
-        { AnsweredBy: { } by } => Entry(Bearing.For, $"{earlier.Words}; resolved by: {by}"),
-        _ => Entry(Bearing.Open, $"{earlier.Words}; not found again, and no remedy is recorded") with { Code = EarlierDefects.Unanswered },
+        { IsStillThere: true } => Entry(Bearing.Neutral, w => w.RecordedAgain(earlier.Words.In(w))),
+        { AnsweredBy: { } by } => Entry(Bearing.For, w => w.ResolvedBy(earlier.Words.In(w), by.In(w))),
+        _ => Entry(Bearing.Open, w => w.NotFoundAgain(earlier.Words.In(w))) with { Code = EarlierDefects.Unanswered },
     };
 
-    private static LedgerEntry Entry(Bearing bearing, string text) => new(Heading.Doubts, bearing, text, Ledger.TheRecord);
+    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) => new(Heading.Doubts, bearing, new(say), Ledger.TheRecord);
 }

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.CaseForService;
 
@@ -8,7 +9,7 @@ namespace ExamDocs.Core.CaseForService;
 /// <param name="Words">The defect with the day it was found and the time by which it could become a danger.</param>
 /// <param name="IsStillThere">This examination records it again, or finds the criterion less than clear.</param>
 /// <param name="AnsweredBy">The remedy or renewal recorded since; null where there is none.</param>
-internal sealed record EarlierDefect(string Words, bool IsStillThere, string? AnsweredBy);
+internal sealed record EarlierDefect(Sentence Words, bool IsStillThere, Sentence? AnsweredBy);
 
 /// <summary>
 /// Defects do not heal: one that could become a danger is either still there, or was remedied, or a part was renewed.
@@ -22,27 +23,20 @@ internal static class EarlierDefects
         from earlier in item.Earlier
         from defect in earlier.Examination.Defects
         where defect.Danger is Danger.Later
-        select new EarlierDefect(Words(defect, earlier), IsStillThere(item, defect), AnsweredBy(item, earlier));
-
-    private static string Words(Defect defect, ExaminationCase earlier)
-    {
-        var what = defect.Description ?? (defect.Criterion is { } id ? Say.Criterion(id) : "a defect not described");
-        var found = earlier.On is { } on ? $", found on {Say.Day(on)}" : "";
-        return $"{what}{found}, could become a danger{(defect.BecomesDangerOn is { } day ? $" by {Say.Day(day)}" : "")}";
-    }
+        select new EarlierDefect(new(w => w.EarlierDefect(defect.Description, defect.Criterion, earlier.On, defect.BecomesDangerOn)), IsStillThere(item, defect), AnsweredBy(item, earlier));
 
     private static bool IsStillThere(ItemCase item, Defect defect) => item.Deciding.Any(e =>
         e.Examination.Defects.Any(d => d.Criterion is not null && Same(d.Criterion, defect.Criterion))
         || e.Examination.Observations.Any(o => Same(o.Criterion, defect.Criterion)
             && o.State is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect));
 
-    private static string? AnsweredBy(ItemCase item, ExaminationCase earlier)
+    private static Sentence? AnsweredBy(ItemCase item, ExaminationCase earlier)
     {
         var remedy = item.Context.Remedies.FirstOrDefault(r => item.ItemId is not null && Same(r.ItemId, item.ItemId) && IsSince(r.Row.DoneOn, earlier));
         if (remedy is not null)
-            return HistoryEvidence.Remedied(remedy.Row);
+            return new(w => w.Remedied(remedy.Row));
         var renewal = item.Renewals.FirstOrDefault(r => r.Row.RemovedPart is not null && IsSince(r.Row.DoneOn, earlier));
-        return renewal is null ? null : HistoryEvidence.Renewed(renewal.Row);
+        return renewal is null ? null : new(w => w.Renewed(renewal.Row));
     }
 
     private static bool IsSince(NodaTime.LocalDate? day, ExaminationCase earlier) => day >= earlier.On;

@@ -36,5 +36,5 @@ internal static class Ledger
         from reason in reasons
         where codes.Contains(reason.Code, StringComparer.Ordinal)
         let bearing = reason.Code[0] is 'W' ? Bearing.Against : Bearing.Open
-        select new LedgerEntry(heading, bearing, reason.Text, reason.Source) { Code = reason.Code };
+        select new LedgerEntry(heading, bearing, reason.Said, reason.Source) { Code = reason.Code };
 }

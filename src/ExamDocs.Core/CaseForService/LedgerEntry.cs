@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.CaseForService;
 
@@ -36,10 +37,13 @@ public enum Bearing
 /// <summary>One line of the ledger of evidence.</summary>
 /// <param name="Heading">The step of the argument it belongs to.</param>
 /// <param name="Bearing">Which way it points.</param>
-/// <param name="Text">The evidence in words, without a full stop.</param>
+/// <param name="Said">The evidence, without a full stop.</param>
 /// <param name="Source">What it rests on: the law, the maker's document, the record itself.</param>
-public sealed record LedgerEntry(Heading Heading, Bearing Bearing, string Text, string Source)
+public sealed record LedgerEntry(Heading Heading, Bearing Bearing, Sentence Said, string Source)
 {
+    /// <summary>The evidence in English.</summary>
+    public string Text => Said.Text;
+
     /// <summary>Code of the outcome rule or finding that says the same; null where none does.</summary>
     public string? Code { get; init; }
 

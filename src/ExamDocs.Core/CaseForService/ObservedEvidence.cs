@@ -28,23 +28,17 @@ internal static class ObservedEvidence
             foreach (var (observation, _, _) in answers)
                 yield return Observed(observation, criterion);
             if (answers.Count == 0 && criterion.Required)
-                yield return new(HeadingOf(criterion), Bearing.Open, $"{Say.Criterion(criterion.Id)}: no answer", criterion.Source) { Criterion = criterion.Id };
+                yield return new(HeadingOf(criterion), Bearing.Open, new(w => w.NoAnswerYet(criterion.Id)), criterion.Source) { Criterion = criterion.Id };
         }
     }
 
     private static LedgerEntry Observed(Observation observation, Criterion? criterion) =>
-        new(HeadingOf(criterion), BearingOf(observation, criterion), Text(observation), criterion?.Source ?? Ledger.TheRecord)
+        new(HeadingOf(criterion), BearingOf(observation, criterion), new(w => w.Answered(observation)), criterion?.Source ?? Ledger.TheRecord)
         {
             Criterion = observation.Criterion,
             State = observation.State,
             IsRoutine = criterion is not null && observation is { Note: null, Photo: null, State: ObservedState.Clear or ObservedState.NoSign or ObservedState.NotApplicable },
         };
-
-    private static string Text(Observation observation)
-    {
-        var answer = observation.State is ObservedState.NoSign ? "nobody to ask; no sign found" : observation.StateAsTyped?.Replace('-', ' ') ?? "no answer";
-        return $"{Say.Criterion(observation.Criterion)}: {answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (photo {photo})" : "")}";
-    }
 
     private static Bearing BearingOf(Observation observation, Criterion? criterion) => observation.State switch
     {

@@ -30,7 +30,7 @@ public static class Determine
             context.Rules,
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
-            findings);
+            findings) { Reading = intake };
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)
@@ -107,7 +107,7 @@ public static class Determine
             Until = verdict.LastDay,
             NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
             EndOfService = item.Life.End,
-            ServiceLife = item.Life.Sentence,
+            ServiceLife = item.Life.Sentence.Text,
             Reasons = reasons,
             CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
             Findings = [.. verdict.Findings],

@@ -120,6 +120,9 @@ public sealed class DeterminedVisit
 
     public ExaminationRecord Record { get; }
 
+    /// <summary>What reading the record found wrong with it, as it was handed in.</summary>
+    public IReadOnlyList<Finding> Reading { get; internal init; } = [];
+
     /// <summary>The categories and regimes it was determined by.</summary>
     public KnownRules Rules { get; }
 

@@ -1,3 +1,5 @@
+using ExamDocs.Core.Sentences;
+
 namespace ExamDocs.Core.Determination;
 
 /// <summary>Whether an item may stay in service, from best to worst.</summary>
@@ -11,9 +13,13 @@ public enum Outcome
 
 /// <summary>Why an item has the outcome it has.</summary>
 /// <param name="Code">W1 to W10, U0 to U6 or D1 to D3.</param>
-/// <param name="Text">The reason in words, complete enough to be printed.</param>
+/// <param name="Said">The reason, complete enough to be printed.</param>
 /// <param name="Source">The law, maker's document or practice it rests on.</param>
-public sealed record Reason(string Code, string Text, string Source);
+public sealed record Reason(string Code, Sentence Said, string Source)
+{
+    /// <summary>The reason in English.</summary>
+    public string Text => Said.Text;
+}
 
 /// <summary>Words for outcomes as they stand in files.</summary>
 public static class OutcomeWords

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Determination;
@@ -10,9 +11,11 @@ namespace ExamDocs.Core.Determination;
 /// <param name="Source">The law, standard or practice behind it.</param>
 public sealed record OutcomeRuleInfo(string Code, string Title, string Why, string Source)
 {
-    internal Reason Because(string text) => new(Code, text, Source);
+    internal Reason Because(Func<SentenceBook, string> say) => Because(new Sentence(say));
 
-    internal Reason Because(string text, string source) => new(Code, text, source);
+    internal Reason Because(Sentence said) => new(Code, said, Source);
+
+    internal Reason Because(Func<SentenceBook, string> say, string source) => new(Code, new Sentence(say), source);
 }
 
 /// <summary>A rule with a code of its own.</summary>

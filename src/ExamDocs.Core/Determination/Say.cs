@@ -1,3 +1,4 @@
+using ExamDocs.Core.Sentences;
 using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
@@ -24,13 +25,14 @@ internal static class Say
 
     public static string Number(decimal number) => (number / 1.000000000000000000000000000000000m).ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>The item's id, or its place where it has none.</summary>
-    public static string Name(ItemCase item) => item.Item.Id ?? item.Item.Description ?? "an item without an id";
+    /// <summary>The item's id, or what it is where it has none.</summary>
+    public static string Name(this SentenceBook book, ItemCase item) => item.Item.Id ?? item.Item.Description ?? book.ItemWithoutId;
 
     /// <summary>The criterion with the examiner's note, or with its question where there is none.</summary>
-    public static string Observed(Observation observation, string? question)
-    {
-        var criterion = Criterion(observation.Criterion);
-        return (observation.Note ?? question) is { } words ? $"{criterion}: {words}" : criterion;
-    }
+    public static string Observed(this SentenceBook book, Observation observation, string? question) =>
+        book.Observed(observation.Criterion, observation.Note, question);
+
+    /// <summary>The defect in the examiner's words, or the criterion that has it.</summary>
+    public static string What(this SentenceBook book, Defect defect) =>
+        defect.Description ?? (defect.Criterion is { } id ? book.Criterion(id) : book.DefectNotDescribed);
 }

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Measurement;
@@ -6,9 +7,17 @@ namespace ExamDocs.Core.Measurement;
 /// <summary>
 /// A sentence for the case that an examiner argues, without a full stop, with what it rests on.
 /// </summary>
-/// <param name="Text">Begins with a small letter.</param>
+/// <param name="Said">Begins with a small letter.</param>
 /// <param name="Source">The publication, the maker's document, or the words common practice, no source.</param>
-public sealed record MeasurementSentence(string Text, string Source);
+public sealed record MeasurementSentence(Sentence Said, string Source)
+{
+    internal MeasurementSentence(Func<SentenceBook, string> say, string source) : this(new Sentence(say), source)
+    {
+    }
+
+    /// <summary>In English.</summary>
+    public string Text => Said.Text;
+}
 
 /// <summary>Everything reckoned from the diameters of one item, once.</summary>
 public sealed class MeasurementAnalysis

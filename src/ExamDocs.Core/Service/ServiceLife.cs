@@ -1,3 +1,4 @@
+using ExamDocs.Core.Sentences;
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
@@ -9,7 +10,7 @@ namespace ExamDocs.Core.Service;
 /// <param name="LastDay">The last day inside it.</param>
 /// <param name="Sentence">How it was counted, in words.</param>
 /// <param name="OfStorage">It runs only as long as the item is not used.</param>
-public sealed record CountedLimit(LocalDate LastDay, string Sentence, bool OfStorage = false);
+public sealed record CountedLimit(LocalDate LastDay, Sentence Sentence, bool OfStorage = false);
 
 /// <summary>Something that happened to an item and called for an examination.</summary>
 /// <param name="What">In the examiner's words.</param>
@@ -28,7 +29,7 @@ public sealed class ServiceLife
     {
         _applying = applying;
         Limits = [.. applying.SelectMany(l => TimeLimits.Of(item, l)), .. applying.SelectMany(l => TimeLimits.EndedBy(events, l)), .. TimeLimits.Marked(item)];
-        Uncountable = [.. applying.SelectMany(l => UncountableLimits.Of(item, l)).Distinct(StringComparer.Ordinal)];
+        Uncountable = [.. applying.SelectMany(l => UncountableLimits.Of(item, l)).Distinct()];
         StoredTooLong = applying.Select(l => TimeLimits.StoredTooLong(item, l)).FirstOrDefault(s => s is not null);
         CleanedTooOften = applying.Select(l => TimeLimits.CleanedTooOften(item, l)).FirstOrDefault(s => s is not null);
         UseHasNotBegun = item.NeverUsed is true && applying.Any(l => l.MaxUseYears is not null);
@@ -43,29 +44,27 @@ public sealed class ServiceLife
     public LocalDate? End => Biting?.LastDay;
 
     /// <summary>Limits that are recorded and cannot be counted, each in words.</summary>
-    public IReadOnlyList<string> Uncountable { get; }
+    public IReadOnlyList<Sentence> Uncountable { get; }
 
     /// <summary>Says so where it was first used after the longest storage allowed; else null.</summary>
-    public string? StoredTooLong { get; }
+    public Sentence? StoredTooLong { get; }
 
     /// <summary>Says so where it was cleaned more often than the maker allows; else null.</summary>
-    public string? CleanedTooOften { get; }
+    public Sentence? CleanedTooOften { get; }
 
     /// <summary>It was never used, and a limit counts from first use.</summary>
     public bool UseHasNotBegun { get; }
 
     /// <summary>Which limit bites, and which would come later, in one sentence with dates and sources; no full stop.</summary>
-    public string Sentence
+    public Sentence Sentence
     {
         get
         {
             if (Biting is { } biting)
-                return $"End of service {Say.Day(biting.LastDay)}{(biting.OfStorage ? " unless taken into use before" : "")}: {biting.Sentence}{Later(biting)}";
+                return new(w => w.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
             if (UseHasNotBegun)
-                return $"Never used: the time in use has not begun{LimitsSourceText.Beside(_applying[0])}";
-            return _applying.FirstOrDefault(l => l.NoLimit) is { } unlimited
-                ? $"The maker states that there is no time limit{LimitsSourceText.Beside(unlimited)}"
-                : "No time limit of the maker's is recorded";
+                return new(w => w.UseNotBegun(_applying[0]));
+            return _applying.FirstOrDefault(l => l.NoLimit) is { } unlimited ? new(w => w.Unlimited(unlimited)) : new(w => w.NoLimitRecorded);
         }
     }
 
@@ -74,9 +73,6 @@ public sealed class ServiceLife
     /// <param name="events">What happened to it, as its examinations tell.</param>
     public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) => new(item, limits, events);
 
-    private string Later(CountedLimit biting)
-    {
-        var others = Limits.Where(l => l != biting).OrderBy(l => l.LastDay).Select(l => $"{Say.Day(l.LastDay)}, {l.Sentence}").ToList();
-        return others.Count == 0 ? "" : $"; later would be {string.Join(", and ", others)}";
-    }
+    private List<(LocalDate On, string Limit)> Later(CountedLimit biting, SentenceBook words) =>
+        [.. Limits.Where(l => l != biting).OrderBy(l => l.LastDay).Select(l => (l.LastDay, l.Sentence.In(words)))];
 }

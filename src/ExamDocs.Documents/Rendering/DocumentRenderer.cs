@@ -1,5 +1,8 @@
+using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -17,6 +20,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
 
     public Task<string> HtmlAsync(ReportModel model) => RenderAsync(ReportDocument.Of(model));
 
+    public Task<string> HtmlAsync(AuthorityCopyModel model) => RenderAsync(AuthorityCopyDocument.Of(model));
+
     public Task<string> HtmlAsync(NoticeModel model) => RenderAsync(NoticeDocument.Of(model));
 
     public Task<string> HtmlAsync(CertificateModel model) => RenderAsync(CertificateDocument.Of(model));
@@ -24,6 +29,10 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(LabelModel model) => RenderAsync(LabelDocument.Of(model));
 
     public Task<string> HtmlAsync(DueLabelModel model) => RenderAsync(DueLabelDocument.Of(model));
+
+    public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
+
+    public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

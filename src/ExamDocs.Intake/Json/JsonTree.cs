@@ -11,6 +11,9 @@ internal static class JsonTree
     /// <summary>Members and elements, inclusive: twenty thousand items with fifty each.</summary>
     public const int MaxValues = 1_000_000;
 
+    /// <summary>Far more than any name that could be a slip of the pen for one of the format's, inclusive.</summary>
+    private const int MaxNameBytes = 64 * 1024;
+
     private const int MaxDepth = 32;
 
     /// <returns>The root, or a sentence saying why there is none.</returns>
@@ -20,8 +23,8 @@ internal static class JsonTree
             return (null, "the file is larger than 64 MiB");
         try
         {
-            if (HoldsTooMuch(WithoutByteOrderMark(utf8).Span))
-                return (null, "the file holds more values than any recorded visit needs");
+            if (TooMuchIn(WithoutByteOrderMark(utf8).Span) is { } tooMuch)
+                return (null, tooMuch);
             using var document = JsonDocument.Parse(WithoutByteOrderMark(utf8), new JsonDocumentOptions { MaxDepth = MaxDepth });
             return (Node(document.RootElement, ""), null);
         }
@@ -38,31 +41,40 @@ internal static class JsonTree
         }
     }
 
-    /// <summary>Counted before anything is kept: a file of empty lists would fill memory many times its own size.</summary>
-    private static bool HoldsTooMuch(ReadOnlySpan<byte> utf8)
+    /// <summary>Counted before anything is kept: a file of empty lists, or of one name, would fill memory many times its own size.</summary>
+    /// <returns>A sentence, or null where there is not too much.</returns>
+    private static string? TooMuchIn(ReadOnlySpan<byte> utf8)
     {
         var values = 0;
         var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MaxDepth });
         while (values <= MaxValues && reader.Read())
+        {
+            if (reader.TokenType is JsonTokenType.PropertyName && reader.ValueSpan.Length > MaxNameBytes)
+                return "a member's name is longer than any name of the format";
             values += reader.TokenType is JsonTokenType.PropertyName or JsonTokenType.EndObject or JsonTokenType.EndArray ? 0 : 1;
-        return values > MaxValues;
+        }
+        return values > MaxValues ? "the file holds more values than any recorded visit needs" : null;
     }
 
     private static ReadOnlyMemory<byte> WithoutByteOrderMark(ReadOnlyMemory<byte> utf8) =>
         utf8.Span.StartsWith(new byte[] { 0xEF, 0xBB, 0xBF }) ? utf8[3..] : utf8;
 
-    private static SourceNode Node(JsonElement element, string at) => element.ValueKind switch
+    private static SourceNode Node(JsonElement element, JsonPlace at) => element.ValueKind switch
     {
-        JsonValueKind.Object => new ObjectNode(at, [.. element.EnumerateObject().Select(m =>
-            KeyValuePair.Create(m.Name, Node(m.Value, $"{at}/{Escape(m.Name)}")))]),
-        JsonValueKind.Array => new ListNode(at, [.. element.EnumerateArray().Select((e, i) =>
-            Node(e, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{at}/{i}")))]),
+        JsonValueKind.Object => Object(element, at.ToString()),
+        JsonValueKind.Array => List(element, at.ToString()),
         JsonValueKind.String => new TextNode(at, JsonText.Of(element)),
         JsonValueKind.Number => new NumberNode(at, element.GetRawText()),
         JsonValueKind.True => new BooleanNode(at, true),
         JsonValueKind.False => new BooleanNode(at, false),
         _ => new NullNode(at),
     };
+
+    private static ObjectNode Object(JsonElement element, string at) =>
+        new(at, [.. element.EnumerateObject().Select(m => KeyValuePair.Create(m.Name, Node(m.Value, new JsonPlace(at, Escape(m.Name)))))]);
+
+    private static ListNode List(JsonElement element, string at) =>
+        new(at, [.. element.EnumerateArray().Select((e, i) => Node(e, new JsonPlace(at, i.ToString(System.Globalization.CultureInfo.InvariantCulture))))]);
 
     /// <summary>RFC 6901: ~ and / within a member's name.</summary>
     private static string Escape(string name) =>

@@ -12,22 +12,25 @@ public static class RecordPhotos
 {
     /// <param name="record">The record, as read.</param>
     /// <param name="folder">The folder in which it lies.</param>
+    /// <param name="kept">Takes each photo that can be printed, by the very observation that names it; left out, none is kept.</param>
     /// <returns>A finding for each photo that cannot be printed, at the place where it is named.</returns>
-    public static IReadOnlyList<Finding> Check(ExaminationRecord record, string folder)
+    public static IReadOnlyList<Finding> Check(ExaminationRecord record, string folder, Action<Observation, PreparedPhoto>? kept = null)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return Check(record, folder, new PhotoBudget());
+        return Check(record, folder, new PhotoBudget(), kept);
     }
 
-    internal static IReadOnlyList<Finding> Check(ExaminationRecord record, string folder, PhotoBudget budget)
+    internal static IReadOnlyList<Finding> Check(ExaminationRecord record, string folder, PhotoBudget budget, Action<Observation, PreparedPhoto>? kept = null)
     {
-        var (findings, album) = (new List<Finding>(), new Album(folder, budget));
+        var (findings, album) = (new List<Finding>(), new Album(folder, budget, keeps: kept is not null));
         foreach (var (examination, observation, pointer) in Named(record))
         {
             try
             {
                 if (album.FaultOf(observation.Photo!) is { } fault)
                     findings.Add(fault.Rule.At(pointer, fault.Message, fault.Hint, examination.Item));
+                else if (kept is not null)
+                    kept(observation, album.Prepared(observation.Photo!));
             }
             catch (PhotosSpentException)
             {
@@ -46,8 +49,9 @@ public static class RecordPhotos
         select (e.Item, o.Item, string.Create(CultureInfo.InvariantCulture, $"/examinations/{e.Index}/observations/{o.Index}/photo"));
 
     /// <summary>What was found of each name and each file so far.</summary>
-    private sealed class Album(string folder, PhotoBudget budget)
+    private sealed class Album(string folder, PhotoBudget budget, bool keeps)
     {
+        private readonly Dictionary<string, PreparedPhoto> _prepared = new(StringComparer.Ordinal);
         private readonly Dictionary<string, PhotoFault?> _byName = new(StringComparer.Ordinal);
         private readonly Dictionary<string, PhotoRefusedException?> _byFile = new(StringComparer.Ordinal);
 
@@ -58,6 +62,9 @@ public static class RecordPhotos
             budget.Name();
             return _byName[name] = Refusal(name) is { } refused ? PreparePhoto.Fault(name, refused) : null;
         }
+
+        /// <summary>The photo of a name that has no fault.</summary>
+        public PreparedPhoto Prepared(string name) => _prepared[PhotoPath.Find(folder, name)];
 
         private PhotoRefusedException? Refusal(string name)
         {
@@ -80,7 +87,9 @@ public static class RecordPhotos
             {
                 var file = PhotoFile.Read(path);
                 budget.File(file.Length);
-                PreparePhoto.From(file, budget);
+                var prepared = PreparePhoto.From(file, budget);
+                if (keeps)
+                    _prepared[path] = prepared;
                 return null;
             }
             catch (PhotoRefusedException e)

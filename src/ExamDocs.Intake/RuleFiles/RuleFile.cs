@@ -31,6 +31,9 @@ public static class RuleFile
     public static RuleFile<Dictionary<string, IReadOnlyList<string>>> Headings(ReadOnlyMemory<byte> utf8) =>
         Read<Dictionary<string, IReadOnlyList<string>>>(utf8, RuleSchema.Headings, _ => []);
 
+    /// <param name="utf8">The file's bytes.</param>
+    public static RuleFile<LetterheadFile> Letterhead(ReadOnlyMemory<byte> utf8) => Read<LetterheadFile>(utf8, RuleSchema.Letterhead, _ => []);
+
     private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound) where T : class
     {
         if (utf8.Length > MaxBytes)

@@ -26,6 +26,8 @@ internal sealed class RuleSchema
 
     public static RuleSchema Headings { get; } = new("headings");
 
+    public static RuleSchema Letterhead { get; } = new("letterhead");
+
     /// <returns>A sentence for every fault, its place first; empty where the file keeps to the schema.</returns>
     public IReadOnlyList<string> Faults(JsonElement file)
     {

@@ -22,7 +22,7 @@ public sealed class CertificateModel
         if (fittedParts.Prepend(parent).FirstOrDefault(i => !IsFit(i)) is { } refused)
             throw new ArgumentException($"{refused.Item.Id} is not fit to be certified", nameof(parent));
         (Identity, Determined, Parent, FittedParts, Renewals) = (identity, visit, parent, fittedParts, renewals);
-        Regime = English.Regime(parent.Regime);
+        Regime = Phrases.Regime(parent.Regime);
         Examiner = visit.Person(parent.Examination?.Examiner);
         Signatory = visit.Person(parent.Examination?.AuthenticatedBy) ?? Examiner;
     }
@@ -52,27 +52,27 @@ public sealed class CertificateModel
         Address = Signatory?.Address,
     };
 
-    public string Function => Examiner is not null && Signatory == Examiner ? English.Certificate.Function : English.Certificate.OtherFunction;
+    public string Function => Examiner is not null && Signatory == Examiner ? Phrases.Certificate.Function : Phrases.Certificate.OtherFunction;
 
     public string Statement => Printed.Join(
         " ",
-        English.Certificate.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
-        Parent.Until is null ? null : English.Certificate.ConformsUntil(Parent.Until));
+        Phrases.Certificate.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
+        Parent.Until is null ? null : Phrases.Certificate.ConformsUntil(Parent.Until));
 
     /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
     public IReadOnlyList<string> Requirements =>
-        [English.Certificate.ExaminedUnder(Regime.Law), .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
+        [Phrases.Certificate.ExaminedUnder(Regime.Law), .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
 
     public IReadOnlyList<string> Limits
     {
         get
         {
-            var limits = new List<string> { English.Certificate.LimitState(Parent.ExaminedOn), English.Certificate.LimitNext(Parent.NextExaminationBy) };
+            var limits = new List<string> { Phrases.Certificate.LimitState(Parent.ExaminedOn), Phrases.Certificate.LimitNext(Parent.NextExaminationBy) };
             if (Parent.Until is { } until)
-                limits.Add(English.Certificate.LimitUntil(until));
+                limits.Add(Phrases.Certificate.LimitUntil(until));
             if (Parent.EndOfService is { } end)
-                limits.Add(English.Certificate.LimitEnd(end));
-            limits.Add(English.Certificate.LimitEvents);
+                limits.Add(Phrases.Certificate.LimitEnd(end));
+            limits.Add(Phrases.Certificate.LimitEvents);
             return limits;
         }
     }
@@ -90,12 +90,12 @@ public sealed class CertificateModel
 
     private static bool IsFit(DeterminedItem item) => item.MayBeReported && item.Outcome is (Outcome.Fit or Outcome.FitUntil);
 
-    private static string ByMaker(DeterminedItem item) => English.Certificate.ByMaker(Printed.Text(item.Item.Id), Document(item));
+    private static string ByMaker(DeterminedItem item) => Phrases.Certificate.ByMaker(Printed.Text(item.Item.Id), Document(item));
 
     private static string Marks(DeterminedItem item) =>
-        English.Certificate.Standards(string.Join(", ", item.Item.Standards));
+        Phrases.Certificate.Standards(string.Join(", ", item.Item.Standards));
 
     private static string Document(DeterminedItem item) => item.Limits?.Source is { } s
-        ? English.Report.Document(s.Title, s.Revision, s.Page)
-        : English.NotRecorded;
+        ? Phrases.Report.Document(s.Title, s.Revision, s.Page)
+        : Phrases.Common.NotRecorded;
 }

@@ -54,20 +54,20 @@ public sealed class DueLabelModel
     /// <summary>The earlier of the two days, inclusive: the one that the label shouts.</summary>
     public LocalDate Day => EndsBefore ? Item.Until!.Value : Item.NextExaminationBy!.Value;
 
-    public string Caption => EndsBefore ? English.DueLabel.NotAfter : English.DueLabel.NextBy;
+    public string Caption => EndsBefore ? Phrases.DueLabel.NotAfter : Phrases.DueLabel.NextBy;
 
     /// <summary>The later of the two days, in words; null where there is one day only.</summary>
     public string? Also => (EndsBefore, Item.NextExaminationBy, Item.Until) switch
     {
-        (true, { } next, _) => $"{English.DueLabel.NextBy} {Printed.Day(next)}",
-        (false, _, { } until) => $"{English.DueLabel.NotAfter} {Printed.Day(until)}",
+        (true, { } next, _) => $"{Phrases.DueLabel.NextBy} {Printed.Day(next)}",
+        (false, _, { } until) => $"{Phrases.DueLabel.NotAfter} {Printed.Day(until)}",
         _ => null,
     };
 
     public string Id => Printed.Text(Item.Item.Id);
 
-    public string Origin => English.DueLabel.Origin(
-        Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, English.Regime(Item.Regime).ShortLaw);
+    public string Origin => Phrases.DueLabel.Origin(
+        Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
 
     /// <summary>What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.</summary>
     public IReadOnlyList<string> Misfits => [.. Text.Misfits, .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];

@@ -18,7 +18,7 @@ internal sealed class DueLabelText
     private static readonly double[] IdSizes = [4.8, 4.2, 3.6, 3.2, 2.9, 2.6];
 
     // Type of the day: smaller only for an identity that does not fit otherwise.
-    private static readonly double[] DaySizes = [6.4, 5.8, 5.2];
+    private static readonly double[] DaySizes = [6.4, 5.8, 5.2, 4.8];
 
     // With a description the identity keeps to these; one that needs smaller type has the room to itself.
     private const int SizesWithDescription = 4;
@@ -40,7 +40,7 @@ internal sealed class DueLabelText
     {
         var column = Width - (model.Qr is null ? 0 : model.QrSideMm + Gap);
         var widest = column / TextWidth.Of(Printed.Day(model.Day), 1);
-        var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(English.DueLabel.Caution(model.Identity.Number))));
+        var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(Phrases.DueLabel.Caution(model.Identity.Number))));
         var days = 3.3 + (model.Also is null ? 0 : 3.1 * TextWidth.Lines(model.Also, 2.5, column));
         foreach (var (day, size, described) in Choices(widest))
         {

@@ -46,7 +46,7 @@ public sealed class LabelModel
 
     public bool IsHold => Item.Outcome is Outcome.Undetermined;
 
-    public string Title => IsHold ? English.Label.HoldTitle : English.Label.QuarantineTitle;
+    public string Title => IsHold ? Phrases.Label.HoldTitle : Phrases.Label.QuarantineTitle;
 
     /// <summary>What the QR code says: EXAMDOCS, the document's number and the item, between colons.</summary>
     public string QrText { get; }
@@ -58,10 +58,10 @@ public sealed class LabelModel
     public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
 
     public string Release => IsHold
-        ? English.Label.ReleaseHold
-        : Item.NeverReleasable ? English.Label.NeverRelease : English.Label.ReleaseByPerson;
+        ? Phrases.Label.ReleaseHold
+        : Item.NeverReleasable ? Phrases.Label.NeverRelease : Phrases.Label.ReleaseByPerson;
 
-    public string Since => English.Label.SinceDay(Day);
+    public string Since => Phrases.Label.SinceDay(Day);
 
     public string Owner => Printed.Text(Determined.Record.Visit.Employer?.Name);
 
@@ -78,7 +78,7 @@ public sealed class LabelModel
     /// <summary>From how far the smaller words are read, metres; the sign and the signal word are read from <see cref="Reading"/>.</summary>
     public double WordsLegibleFromMetres => ReadingDistance.LegibleFrom(Text.TextMm);
 
-    public RegimeWording Regime => English.Regime(Item.Regime);
+    public RegimeWording Regime => Phrases.Regime(Item.Regime);
 
     internal LabelText Text { get; }
 
@@ -96,7 +96,7 @@ public sealed class LabelModel
         get
         {
             var reasons = ShortReasons.Of(Item);
-            return IsHold ? [English.Label.WhyHold, .. reasons] : reasons;
+            return IsHold ? [Phrases.Label.WhyHold, .. reasons] : reasons;
         }
     }
 

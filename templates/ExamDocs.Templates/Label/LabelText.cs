@@ -78,7 +78,7 @@ internal sealed class LabelText
 
     private static LabelWords Cut(LabelWords words, int most)
     {
-        const string mark = English.Label.Shortened;
+        var mark = Phrases.Label.Shortened;
         return words with
         {
             Id = TextWidth.Shorten(words.Id, most, mark),
@@ -105,7 +105,7 @@ internal sealed class LabelText
 
     private static IReadOnlyList<string> Shown(IReadOnlyList<string> reasons, int kept) => kept >= reasons.Count
         ? reasons
-        : [.. reasons.Take(kept), English.Label.More(reasons.Count - kept)];
+        : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
 
     private static double Height(LabelWords words, (double Id, double Text) size)
     {

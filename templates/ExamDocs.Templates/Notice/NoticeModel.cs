@@ -12,14 +12,16 @@ public sealed class NoticeModel
     /// <param name="identity">Of kind notice.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="item">An item that is withdrawn, or has a defect.</param>
+    /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
     /// <exception cref="ArgumentException">There is nothing to give notice of.</exception>
-    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    public NoticeModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item, Func<Observation, PhotoPrint?>? photos = null)
     {
         Defects = DefectEntry.Of(item);
         if (Defects.Count == 0 && item.Outcome is not Outcome.Withdraw)
             throw new ArgumentException($"{item.Item.Id} has no defect to give notice of", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
-        Regime = English.Regime(item.Regime);
+        Regime = Phrases.Regime(item.Regime);
+        Photos = [.. ItemPhoto.Of(item, photos).Where(p => p.IsOfDefect)];
         Examiner = visit.Person(item.Examination?.Examiner);
     }
 
@@ -35,6 +37,9 @@ public sealed class NoticeModel
 
     public IReadOnlyList<DefectEntry> Defects { get; }
 
+    /// <summary>Of what is a danger, and of nothing else.</summary>
+    public IReadOnlyList<ItemPhoto> Photos { get; }
+
     /// <summary>Null where the record names nobody who can be found in it.</summary>
     public Person? Examiner { get; }
 
@@ -43,7 +48,7 @@ public sealed class NoticeModel
     /// <summary>True where the item is not to be used from now on; otherwise it has a last day of use.</summary>
     public bool IsNow => Item.Outcome is not (Outcome.Fit or Outcome.FitUntil) || Defects.Any(d => d.IsNow);
 
-    public string Headline => IsNow ? English.Notice.DoNotUse : English.Notice.DoNotUseAfter(Item.Until);
+    public string Headline => IsNow ? Phrases.Notice.DoNotUse : Phrases.Notice.DoNotUseAfter(Item.Until);
 
     /// <summary>The employer's duties that apply, each with its law.</summary>
     public IReadOnlyList<string> EmployersDuties
@@ -52,16 +57,18 @@ public sealed class NoticeModel
         {
             var duties = new List<string>();
             if (IsNow)
-                duties.AddRange([Regime.DutyNow, English.Notice.KeepApart]);
+                duties.AddRange([Regime.DutyNow, Phrases.Notice.KeepApart]);
             else
-                duties.AddRange([Regime.DutyLater, English.Notice.LastDay(Item.Until)]);
+                duties.AddRange([Regime.DutyLater, Phrases.Notice.LastDay(Item.Until)]);
             return duties;
         }
     }
 
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
-    public string? Authority => ImminentRisk && CopyTo is { } duty
-        ? Regime.Authorities.GetValueOrDefault(duty.Whom) ?? English.Notice.Authority(duty) : null;
+    public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 
-    private Duty? CopyTo => Item.Regime?.DutiesTo(DutyKind.CopyAtImminentRisk, Visit.HiredFrom is not null, Item.ExaminedOn).FirstOrDefault();
+    /// <summary>What a gap in the record leaves open about the authority: no danger goes untold because of it.</summary>
+    public IReadOnlyList<string> AuthorityGaps => !ImminentRisk ? []
+        : Item.Regime is null ? [Phrases.AuthorityCopy.LawNotKnown]
+        : Authority is not null && !Item.MayBeReported ? [Phrases.AuthorityCopy.ReportHeldBack] : [];
 }

@@ -22,7 +22,7 @@ public sealed class CaseSection
     {
         Heading = heading;
         Routine = [.. entries.Where(e => e.IsRoutine).GroupBy(e => e.State!.Value)
-            .Select(g => (English.Report.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion)))))];
+            .Select(g => (Phrases.Report.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion)))))];
         var spoken = entries.Where(e => !e.IsRoutine).ToList();
         Lines = heading is Heading.Identity or Heading.History or Heading.Measurements ? Drawn(spoken) : [.. spoken.OrderByDescending(IsMarked).Select(Line)];
     }

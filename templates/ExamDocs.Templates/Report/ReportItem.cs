@@ -10,14 +10,15 @@ public sealed class ReportItem
 {
     private readonly DeterminedVisit _visit;
 
-    internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position)
+    internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position, Func<Observation, PhotoPrint?>? photos = null)
     {
         (_visit, Determined, Position) = (visit, determined, position);
         Examination = determined.Examination ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
-        Regime = English.Regime(determined.Regime);
+        Regime = Phrases.Regime(determined.Regime);
         Defects = DefectEntry.Of(determined);
         Case = CaseSection.Of(determined);
         Diameters = DiameterProfile.Of(determined);
+        Photos = ItemPhoto.Of(determined, photos);
     }
 
     public DeterminedItem Determined { get; }
@@ -36,6 +37,8 @@ public sealed class ReportItem
 
     public DiameterProfile? Diameters { get; }
 
+    public IReadOnlyList<ItemPhoto> Photos { get; }
+
     public Item Item => Determined.Item;
 
     public string Id => Printed.Text(Item.Id);
@@ -48,30 +51,30 @@ public sealed class ReportItem
     /// <summary>Only the law on lifting asks for a load; elsewhere a load not recorded is none of the report's business.</summary>
     public bool ShowsLoad => Regime.HasKeys || Item.SafeWorkingLoad is not null;
 
-    public string FirstUsed => Item.NeverUsed is true ? English.Report.NeverUsed : Printed.Day(Item.FirstUsed);
+    public string FirstUsed => Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.FirstUsed);
 
     public string Basis => Printed.Join("; ", BasisWords, SchemeWords, EventWords);
 
     public string SafeToOperate => (Determined.Outcome, Examination.Basis) switch
     {
-        (Outcome.Fit, Core.Records.Basis.Installation) => English.Report.SafeInstalled,
-        (Outcome.Fit, _) => English.Report.SafeFit,
-        (Outcome.FitUntil, _) => English.Report.SafeUntil(Determined.Until),
-        _ => English.Report.SafeNo,
+        (Outcome.Fit, Core.Records.Basis.Installation) => Phrases.Report.SafeInstalled,
+        (Outcome.Fit, _) => Phrases.Report.SafeFit,
+        (Outcome.FitUntil, _) => Phrases.Report.SafeUntil(Determined.Until),
+        _ => Phrases.Report.SafeNo,
     };
 
-    public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : English.Report.NoNext;
+    public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : Phrases.Report.NoNext;
 
     public string NotAfter => Determined switch
     {
         { Outcome: Outcome.FitUntil } => Printed.Day(Determined.Until),
-        { Outcome: Outcome.Fit } => English.Report.NoNotAfter,
-        _ => English.Report.NotAfterAnyDay,
+        { Outcome: Outcome.Fit } => Phrases.Report.NoNotAfter,
+        _ => Phrases.Report.NotAfterAnyDay,
     };
 
     public string MakersDocument => Determined.Limits?.Source is { } source
-        ? English.Report.Document(source.Title, source.Revision, source.Page)
-        : English.NotRecorded;
+        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
+        : Phrases.Common.NotRecorded;
 
     public string Exposure => Examination.Exposure is { } e
         ? Printed.Join(", ", e.Use, e.Hardware, e.Ground, e.UserMassKg is { } m ? $"{Printed.Number(m)} kg" : null)
@@ -85,9 +88,9 @@ public sealed class ReportItem
             || string.Equals(renewal.FittedPart, id, StringComparison.Ordinal)
             || string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal));
 
-    private string BasisWords => Examination.Basis is { } basis ? Regime.Bases[basis] : English.NotRecorded;
+    private string BasisWords => Examination.Basis is { } basis ? Regime.Bases[basis] : Phrases.Common.NotRecorded;
 
-    private string? SchemeWords => Examination.Scheme is { } s ? English.Report.Scheme(s.Reference, s.Author, s.Months) : null;
+    private string? SchemeWords => Examination.Scheme is { } s ? Phrases.Report.Scheme(s.Reference, s.Author, s.Months) : null;
 
-    private string? EventWords => Examination.Event is { } e ? English.Report.Event(e.What, e.On) : null;
+    private string? EventWords => Examination.Event is { } e ? Phrases.Report.Event(e.What, e.On) : null;
 }

@@ -13,18 +13,20 @@ public sealed class ReportModel
     /// <param name="items">The items reported on, at least one, in the order printed.</param>
     /// <param name="author">Who makes the report.</param>
     /// <param name="authenticatedBy">Who signs it.</param>
+    /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
     /// <exception cref="ArgumentException">There is no item, or one whose particulars may not stand in a report.</exception>
     public ReportModel(
-        DocumentIdentity identity, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Person author, Person authenticatedBy)
+        DocumentIdentity identity, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Person author, Person authenticatedBy,
+        Func<Observation, PhotoPrint?>? photos = null)
     {
         if (items.Count == 0)
             throw new ArgumentException("a report needs an item", nameof(items));
         if (items.FirstOrDefault(i => !i.MayBeReported) is { } refused)
             throw new ArgumentException($"{refused.Item.Id} may not be reported: it is undetermined or its record has errors", nameof(items));
         (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
-        Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1))];
+        Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1, photos))];
         var regimes = items.Select(i => i.RegimeId).Distinct(StringComparer.Ordinal).ToArray();
-        Regime = English.Regime(visit.Rules.FindRegime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime));
+        Regime = Phrases.Regime(visit.Rules.FindRegime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime));
         Sources = new ReportSources(this);
     }
 

@@ -1,6 +1,6 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Wording;
-using W = ExamDocs.Templates.Wording.English.LawAndSources;
+using static ExamDocs.Templates.Wording.ReportShorthand;
 
 namespace ExamDocs.Templates.Report;
 
@@ -16,15 +16,15 @@ public sealed class ReportSources
         var regimes = items.Select(i => i.Determined.Regime).OfType<Regime>().DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
-            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(W.Law, $"{l.Cited}; {W.Confidence(l.Confidence)}")),
+            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{l.Cited}; {L.Confidence(l.Confidence)}")),
             .. items.Select(i => i.Determined.Interval).OfType<ExaminationInterval>().Distinct().OrderBy(i => i.Months)
-                .Select(i => Line(W.Interval, W.IntervalLine(i))),
-            .. Keep(report).Select(text => (W.Keep, text)),
-            .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (W.FromMemory, text)),
-            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (W.NotConfirmed, text)),
-            .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(W.AddedByUser, W.Added(file))),
+                .Select(i => Line(L.Interval, L.IntervalLine(i))),
+            .. Keep(report).Select(text => (L.Keep, text)),
+            .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (L.FromMemory, text)),
+            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, text)),
+            .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(L.AddedByUser, L.Added(file))),
             .. items.Select(i => i.Determined.Category).Where(c => c?.AddedFrom is not null).DistinctBy(c => c!.Id, StringComparer.Ordinal)
-                .Select(c => (W.AddedByUser, W.AddedCategory(c!.Name, c.AddedFrom!))),
+                .Select(c => (L.AddedByUser, L.AddedCategory(c!.Name, c.AddedFrom!))),
         ];
     }
 
@@ -37,9 +37,9 @@ public sealed class ReportSources
         var kept = report.Items
             .Select(i => i.Determined.Regime?.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
             .OfType<KeepUntil>().Distinct().ToList();
-        var known = kept.Where(k => k.IsKnown).Select(W.KeepLine).ToList();
-        return kept.Count == 0 ? [W.KeepNotKnown]
-            : [.. known.Count > 0 ? [W.KeepThis(known)] : Array.Empty<string>(), .. kept.Where(k => !k.IsKnown).Select(W.KeepNotFound)];
+        var known = kept.Where(k => k.IsKnown).Select(L.KeepLine).ToList();
+        return kept.Count == 0 ? [L.KeepNotKnown]
+            : [.. known.Count > 0 ? [L.KeepThis(known)] : Array.Empty<string>(), .. kept.Where(k => !k.IsKnown).Select(L.KeepNotFound)];
     }
 
     private static string? FromMemory(IReadOnlyList<Particular> particulars)
@@ -47,7 +47,7 @@ public sealed class ReportSources
         var remembered = particulars.Where(p => p.Confidence is Confidence.FromMemory)
             .GroupBy(p => p.Source.Split(Paragraph)[0], p => p.Source.Split(Paragraph)[^1], StringComparer.Ordinal)
             .Select(g => g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}").ToList();
-        return remembered.Count == 0 ? null : W.ParticularsFromMemory(remembered);
+        return remembered.Count == 0 ? null : L.ParticularsFromMemory(remembered);
     }
 
     private static (string Heading, string Text) Line(string heading, string text) => (heading, $"{char.ToUpperInvariant(text[0])}{text[1..]}.");

@@ -29,11 +29,11 @@ public sealed record DefectEntry
     public Notification? Notified { get; init; }
 
     /// <summary>Every defect that must be told, in the order recorded: entries first, then bare observations.</summary>
-    public static IReadOnlyList<DefectEntry> Of(DeterminedItem item)
+    public static IReadOnlyList<DefectEntry> Of(DeterminedItem item) => item.Examination is { } examination ? Of(examination) : [];
+
+    /// <summary>The same of one examination, an earlier one too.</summary>
+    public static IReadOnlyList<DefectEntry> Of(Examination examination)
     {
-        var examination = item.Examination;
-        if (examination is null)
-            return [];
         var told = examination.Defects.Select(d => d.Criterion).ToHashSet(StringComparer.Ordinal);
         var bare = examination.Observations
             .Where(o => o.State is ObservedState.Defect or ObservedState.Doubt && !told.Contains(o.Criterion));
@@ -54,9 +54,9 @@ public sealed record DefectEntry
     private static DefectEntry From(Observation observation) => new()
     {
         Part = Printed.Criterion(observation.Criterion),
-        Description = $"{English.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
+        Description = $"{Phrases.Common.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
         IsNow = true,
-        Remedy = English.NotRecorded,
+        Remedy = Phrases.Common.NotRecorded,
     };
 
     private static string? NoteOn(string? criterion, Examination examination) => criterion is null

@@ -20,7 +20,7 @@ public sealed class Station(ProfileStation measured)
     public bool IsTooCloseToCall => measured.IsTooCloseToCall;
 
     /// <summary>Mean and place in words.</summary>
-    public string InWords => English.Report.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : English.NotRecorded);
+    public string InWords => Phrases.Report.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : Phrases.Common.NotRecorded);
 }
 
 /// <summary>The diameters measured along a rope as they are printed, with the maker's limits where they are recorded; millimetres.</summary>
@@ -33,7 +33,7 @@ public sealed class DiameterProfile
         _measured = measured;
         Stations = [.. measured.Stations.Select(s => new Station(s))];
         var source = measured.Limits?.Source;
-        Source = English.Report.Document(source?.Title, source?.Revision, source?.Page);
+        Source = Phrases.Report.Document(source?.Title, source?.Revision, source?.Page);
     }
 
     public IReadOnlyList<Station> Stations { get; }
@@ -52,16 +52,16 @@ public sealed class DiameterProfile
     /// <summary>What the plot shows and where its limits come from, in words.</summary>
     public string Caption => (Nominal, Tolerance) switch
     {
-        ({ } n, { } t) => English.Report.Tolerance(Printed.Number(n), Printed.Number(t), Printed.Millimetres(Low!.Value), Printed.Millimetres(High!.Value), Source),
-        ({ } n, null) => English.Report.NominalOnly(Printed.Number(n), Source),
-        _ => English.Report.NoTolerance,
+        ({ } n, { } t) => Phrases.Report.Tolerance(Printed.Number(n), Printed.Number(t), Printed.Millimetres(Low!.Value), Printed.Millimetres(High!.Value), Source),
+        ({ } n, null) => Phrases.Report.NominalOnly(Printed.Number(n), Source),
+        _ => Phrases.Report.NoTolerance,
     };
 
     /// <summary>What is marked in the plot, and what it means; empty where nothing is.</summary>
     public IReadOnlyList<string> Marked =>
     [
-        .. Say(Stations.Where(s => s.StandsOut), English.Report.StandingOut),
-        .. Say(Stations.Where(s => s.IsTooCloseToCall), English.Report.TooCloseToCall),
+        .. Say(Stations.Where(s => s.StandsOut), Phrases.Report.StandingOut),
+        .. Say(Stations.Where(s => s.IsTooCloseToCall), Phrases.Report.TooCloseToCall),
     ];
 
     /// <summary>The profile of an item; null where no diameters were measured.</summary>

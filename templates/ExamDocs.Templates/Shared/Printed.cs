@@ -12,14 +12,14 @@ public static class Printed
     private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
     private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMM uuuu");
 
-    public static string Text(string? text) => string.IsNullOrWhiteSpace(text) ? English.NotRecorded : text;
+    public static string Text(string? text) => string.IsNullOrWhiteSpace(text) ? Phrases.Common.NotRecorded : text;
 
-    public static string Day(LocalDate? day) => day is { } d ? DayPattern.Format(d) : English.NotRecorded;
+    public static string Day(LocalDate? day) => day is { } d ? DayPattern.Format(d) : Phrases.Common.NotRecorded;
 
     /// <summary>The date at the precision recorded: 2 May 2024, May 2024 or 2024.</summary>
     public static string Day(PartialDate? date) => date switch
     {
-        null => English.NotRecorded,
+        null => Phrases.Common.NotRecorded,
         { Month: null } => date.Year.ToString("0000", CultureInfo.InvariantCulture),
         { Day: null } => MonthPattern.Format(date.Earliest),
         _ => DayPattern.Format(date.Earliest),
@@ -40,15 +40,15 @@ public static class Printed
     public static string Load(Load? load) => load switch
     {
         { Value: { } value } => Join(" ", Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
-        { NotMarked: true } => English.LoadNotMarked + Basis(load.Basis, English.NotRecorded),
-        _ => English.NotRecorded,
+        { NotMarked: true } => Phrases.Common.LoadNotMarked + Basis(load.Basis, Phrases.Common.NotRecorded),
+        _ => Phrases.Common.NotRecorded,
     };
 
     /// <summary>An identifier of the catalogue as words: cover-cut becomes Cover cut.</summary>
     public static string Criterion(string? id)
     {
         if (string.IsNullOrWhiteSpace(id))
-            return English.NotRecorded;
+            return Phrases.Common.NotRecorded;
         return Sentence(id.Replace('-', ' '));
     }
 
@@ -58,14 +58,14 @@ public static class Printed
 
     private static string Unit(decimal value, string? unit) => (value, unit) switch
     {
-        (1, "persons") => English.OnePerson,
-        (_, null) => English.UnitNotRecorded,
+        (1, "persons") => Phrases.Common.OnePerson,
+        (_, null) => Phrases.Common.UnitNotRecorded,
         _ => unit,
     };
 
     private static string Basis(string? basis, string? missing = null)
     {
         var text = string.IsNullOrWhiteSpace(basis) ? missing : basis;
-        return text is null ? "" : $" ({English.LoadBasis} {text})";
+        return text is null ? "" : $" ({Phrases.Common.LoadBasis} {text})";
     }
 }

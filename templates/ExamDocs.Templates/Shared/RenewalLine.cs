@@ -12,8 +12,8 @@ internal static class RenewalLine
         var (removed, reason, on) = (Printed.Text(renewal.RemovedPart), Printed.Text(renewal.Reason), Printed.Day(renewal.DoneOn));
         var (doneBy, supervisedBy) = (Name(renewal.DoneBy, visit), Name(renewal.SupervisedBy, visit));
         return renewal.FittedPart is { } fitted
-            ? English.Report.Renewal(removed, fitted, reason, doneBy, supervisedBy, on)
-            : English.Report.Removal(removed, reason, doneBy, supervisedBy, on);
+            ? Phrases.Report.Renewal(removed, fitted, reason, doneBy, supervisedBy, on)
+            : Phrases.Report.Removal(removed, reason, doneBy, supervisedBy, on);
     }
 
     public static string Name(string? person, DeterminedVisit visit) => Printed.Text(visit.Person(person)?.Name ?? person);

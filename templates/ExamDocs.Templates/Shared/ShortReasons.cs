@@ -19,14 +19,14 @@ public static class ShortReasons
         string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
         string[] others = [.. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(r.Text))];
         string[] all = [.. found.Concat(others).Distinct(StringComparer.Ordinal)];
-        return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(r.Text)).DefaultIfEmpty(English.NotRecorded)];
+        return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(r.Text)).DefaultIfEmpty(Phrases.Common.NotRecorded)];
     }
 
     private static IEnumerable<string> Found(DeterminedItem item) =>
         from observation in item.Examination?.Observations ?? []
         where observation.State is ObservedState.Doubt
             || (observation.State is ObservedState.Defect && (IsDecisive(item, observation) || Has(item, ["W3"])))
-        select $"{Printed.Criterion(observation.Criterion)}: {Printed.Text(observation.Note ?? English.State(observation.State ?? ObservedState.Defect))}";
+        select $"{Printed.Criterion(observation.Criterion)}: {Printed.Text(observation.Note ?? Phrases.Common.State(observation.State ?? ObservedState.Defect))}";
 
     private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
         (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))

@@ -5,24 +5,23 @@ namespace ExamDocs.Templates.Wording;
 
 public static partial class English
 {
-    /// <summary>Words of the next-examination label.</summary>
-    public static class DueLabel
+    /// <inheritdoc />
+    internal sealed class DueLabel : DueLabelPhrases
     {
-        public const string Kind = "Next-examination label";
-        public const string NextBy = "Next examination by";
-        public const string NotAfter = "Not to be used after";
-        public const string SignLabel = "A calendar's page";
-        public const string PageOne = "Page 1 of 1";
+        public override string Kind => "Next-examination label";
+        public override string NextBy => "Next examination by";
+        public override string NotAfter => "Not to be used after";
+        public override string SignLabel => "A calendar's page";
+        public override string PageOne => "Page 1 of 1";
 
-        public static string Title(string number) => $"{Kind} {number}";
+        public override string Title(string number) => $"{Kind} {number}";
 
-        public static string IssuedOn(LocalDate day) => $"{Issued} {Printed.Day(day)}";
+        public override string IssuedOn(LocalDate day) => $"{Phrases.Common.Issued} {Printed.Day(day)}";
 
-        /// <summary>Where the label comes from.</summary>
-        public static string Origin(string visit, LocalDate? examined, string law) =>
+        public override string Origin(string visit, LocalDate? examined, string law) =>
             $"Visit {visit}. Examined {Printed.Day(examined)} under {law}.";
 
-        public static string Caution(string number) =>
+        public override string Caution(string number) =>
             $"Check {number} against the issuer's register. Maker's instructions, local law and the competent person's judgement come first.";
     }
 }

@@ -5,25 +5,25 @@ namespace ExamDocs.Templates.Wording;
 
 public static partial class English
 {
-    /// <summary>Words of the block that says what law a report was made under, and how surely it is known.</summary>
-    public static class LawAndSources
+    /// <inheritdoc />
+    internal sealed class LawAndSources : LawAndSourcesPhrases
     {
-        public const string Heading = "Law and sources";
-        public const string Law = "Law";
-        public const string Interval = "Interval";
-        public const string Keep = "Retention";
-        public const string FromMemory = "From memory";
-        public const string NotConfirmed = "Not confirmed";
-        public const string AddedByUser = "Added";
-        public const string KeepNotKnown = "How long this report has to be kept is not in the data of this regime.";
+        public override string Heading => "Law and sources";
+        public override string Law => "Law";
+        public override string Interval => "Interval";
+        public override string Keep => "Retention";
+        public override string FromMemory => "From memory";
+        public override string NotConfirmed => "Not confirmed";
+        public override string AddedByUser => "Added";
+        public override string KeepNotKnown => "How long this report has to be kept is not in the data of this regime.";
 
-        public static string Added(string file) => $"This regime is not part of the program: it was added by the user, from {file}";
+        public override string Added(string file) => $"This regime is not part of the program: it was added by the user, from {file}";
 
-        public static string AddedShort(string file) => $"added by the user from {file}";
+        public override string AddedShort(string file) => $"added by the user from {file}";
 
-        public static string AddedCategory(string name, string file) => $"The criteria for “{name}” are not part of the program: they were added by the user, from {file}.";
+        public override string AddedCategory(string name, string file) => $"The criteria for “{name}” are not part of the program: they were added by the user, from {file}.";
 
-        public static string Confidence(Confidence confidence) => confidence switch
+        public override string Confidence(Confidence confidence) => confidence switch
         {
             Core.Regimes.Confidence.Read => "read in the source",
             Core.Regimes.Confidence.UnofficialCopy => "read in an unofficial copy",
@@ -33,28 +33,27 @@ public static partial class English
             _ => throw new ArgumentOutOfRangeException(nameof(confidence)),
         };
 
-        public static string Sourced(string text, string source, Confidence confidence) => $"{text} ({source}; {Confidence(confidence)})";
+        public override string Sourced(string text, string source, Confidence confidence) => $"{text} ({source}; {Confidence(confidence)})";
 
-        public static string IntervalLine(ExaminationInterval interval)
+        public override string IntervalLine(ExaminationInterval interval)
         {
             var months = $"{(interval.Bound is Bound.LessThan ? "less than" : "at most")} {Printed.Count(interval.Months)} months {interval.What}";
             return interval.IsByBasis ? $"{months}, as recorded" : Sourced(months, interval.Source, interval.Confidence);
         }
 
-        /// <summary>What is left after "Keep this report".</summary>
-        public static string KeepLine(KeepUntil keep) => Sourced(keep switch
+        public override string KeepLine(KeepUntil keep) => Sourced(keep switch
         {
             { Until: { } until } => $"until {Printed.Day(until)}: {keep.Words}",
             { AtLeastUntil: { } least } => $"{keep.Words}, so not before {Printed.Day(least)}",
             _ => keep.Words,
         }, keep.Source, keep.Confidence);
 
-        public static string KeepNotFound(KeepUntil keep) => $"How long this report has to be kept: {Sourced(keep.Words, keep.Source, keep.Confidence)}.";
+        public override string KeepNotFound(KeepUntil keep) => $"How long this report has to be kept: {Sourced(keep.Words, keep.Source, keep.Confidence)}.";
 
-        public static string KeepThis(IReadOnlyList<string> lines) => lines.Count == 1
+        public override string KeepThis(IReadOnlyList<string> lines) => lines.Count == 1
             ? $"Keep this report {lines[0]}."
             : $"Keep this report as long as the longest of these asks: {string.Join("; ", lines)}.";
 
-        public static string ParticularsFromMemory(IEnumerable<string> sources) => $"What the report has to hold by {string.Join("; ", sources)}.";
+        public override string ParticularsFromMemory(IEnumerable<string> sources) => $"What the report has to hold by {string.Join("; ", sources)}.";
     }
 }

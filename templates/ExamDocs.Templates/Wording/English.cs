@@ -9,83 +9,111 @@ namespace ExamDocs.Templates.Wording;
 /// <summary>Every sentence that is printed in English. What all documents share stands here, the rest beside it.</summary>
 public static partial class English
 {
-    public const string NotRecorded = "not recorded";
-    public const string AddressNotRecorded = "address not recorded";
-    public const string UnitNotRecorded = "(unit not recorded)";
-    public const string OnePerson = "person";
-    public const string LoadNotMarked = "not marked on the item";
-    public const string LoadBasis = "taken from:";
-    public const string Issued = "Issued";
-    public const string Page = "Page";
-    public const string Of = "of";
-    public const string Signature = "Signature";
-    public const string DateSigned = "Date signed";
-    public const string PlaceSigned = "Place";
-    public const string QrLabel = "QR code of this document's number and the item";
-    public const string DocumentNumber = "Document number";
-    public const string IssueDate = "Date of issue";
-    public const string VisitReference = "Visit reference";
-    public const string CautionsHeading = "Please note";
-    public const string None = "none";
-    public const string Yes = "yes";
-    public const string No = "no";
-
-    public const string CautionPrecedence =
-        "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
-
-    public static string HowToVerify(string number) =>
-        $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
-
-    public static string Imprint(string version) => $"Printed by ExamDocs {version}. The examination and its conclusions are the examiner's.";
-
-    /// <summary>The outcome in the words used everywhere.</summary>
-    public static string Outcome(Outcome outcome) => outcome switch
+    /// <summary>All of it.</summary>
+    public static Vocabulary Words { get; } = new()
     {
-        Core.Determination.Outcome.Fit => "May stay in service",
-        Core.Determination.Outcome.FitUntil => "May stay in service until a date",
-        Core.Determination.Outcome.Undetermined => "Not determined: do not use",
-        _ => "Not to be used",
+        Common = new Common(),
+        Regimes = new Regimes(),
+        LawAndSources = new LawAndSources(),
+        Report = new Report(),
+        Notice = new Notice(),
+        Certificate = new Certificate(),
+        Label = new Label(),
+        DueLabel = new DueLabel(),
+        AuthorityCopy = new AuthorityCopy(),
+        EquipmentRecord = new EquipmentRecord(),
+        CheckSheet = new CheckSheet(),
     };
 
-    /// <summary>The outcome with its date, where it has one.</summary>
-    public static string Outcome(Outcome outcome, LocalDate? until) =>
-        outcome is Core.Determination.Outcome.FitUntil ? $"May stay in service until {Printed.Day(until)}" : Outcome(outcome);
-
-    public static string State(ObservedState state) => state switch
+    /// <inheritdoc />
+    internal sealed class Common : CommonPhrases
     {
-        ObservedState.Clear => "clear",
-        ObservedState.Noted => "noted",
-        ObservedState.Doubt => "doubt",
-        ObservedState.Defect => "defect",
-        ObservedState.NoSign => "nobody to ask; no sign found",
-        ObservedState.NotExamined => "not examined",
-        _ => "not applicable",
-    };
+        public override string NotRecorded => "not recorded";
+        public override string AddressNotRecorded => "address not recorded";
+        public override string UnitNotRecorded => "(unit not recorded)";
+        public override string OnePerson => "person";
+        public override string LoadNotMarked => "not marked on the item";
+        public override string LoadBasis => "taken from:";
+        public override string Issued => "Issued";
+        public override string Page => "Page";
+        public override string Of => "of";
+        public override string Signature => "Signature";
+        public override string DateSigned => "Date signed";
+        public override string PlaceSigned => "Place";
+        public override string QrLabel => "QR code of this document's number and the item";
+        public override string DocumentNumber => "Document number";
+        public override string IssueDate => "Date of issue";
+        public override string VisitReference => "Visit reference";
+        public override string CautionsHeading => "Please note";
+        public override string None => "none";
+        public override string Yes => "yes";
+        public override string No => "no";
 
-    public static string Class(CriterionClass? criterion) => criterion switch
-    {
-        CriterionClass.Decisive => "decisive",
-        CriterionClass.Judged => "judged",
-        CriterionClass.Advisory => "advisory",
-        _ => "not in the catalogue",
-    };
+        public override string CautionPrecedence =>
+            "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
 
-    public static string Purpose(Purpose? purpose) => purpose switch
-    {
-        Core.Records.Purpose.LiftsPersons => "lifts or lowers persons",
-        Core.Records.Purpose.Accessory => "accessory for lifting",
-        Core.Records.Purpose.Other => "other lifting equipment",
-        Core.Records.Purpose.FallArrestOnly => "arrests falls only",
-        _ => NotRecorded,
-    };
+        public override string LogoOf(string name) => $"Logo of {name}";
 
-    public static string Status(ItemStatus? status) => status switch
-    {
-        ItemStatus.InUse => "in use",
-        ItemStatus.Stored => "in store",
-        ItemStatus.NotPresented => "not presented",
-        ItemStatus.Lost => "lost",
-        ItemStatus.Destroyed => "destroyed",
-        _ => NotRecorded,
-    };
+        public override string HowToVerify(string number) =>
+            $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
+
+        public override string Imprint(string version) => $"Printed by ExamDocs {version}. The examination and its conclusions are the examiner's.";
+
+        public override string Outcome(Outcome outcome) => outcome switch
+        {
+            Core.Determination.Outcome.Fit => "May stay in service",
+            Core.Determination.Outcome.FitUntil => "May stay in service until a date",
+            Core.Determination.Outcome.Undetermined => "Not determined: do not use",
+            _ => "Not to be used",
+        };
+
+        public override string Outcome(Outcome outcome, LocalDate? until) =>
+            outcome is Core.Determination.Outcome.FitUntil ? $"May stay in service until {Printed.Day(until)}" : Outcome(outcome);
+
+        public override string State(ObservedState state) => state switch
+        {
+            ObservedState.Clear => "clear",
+            ObservedState.Noted => "noted",
+            ObservedState.Doubt => "doubt",
+            ObservedState.Defect => "defect",
+            ObservedState.NoSign => "nobody to ask; no sign found",
+            ObservedState.NotExamined => "not examined",
+            _ => "not applicable",
+        };
+
+        public override string Class(CriterionClass? criterion) => criterion switch
+        {
+            CriterionClass.Decisive => "decisive",
+            CriterionClass.Judged => "judged",
+            CriterionClass.Advisory => "advisory",
+            _ => "not in the catalogue",
+        };
+
+        public override string Purpose(Purpose? purpose) => purpose switch
+        {
+            Core.Records.Purpose.LiftsPersons => "lifts or lowers persons",
+            Core.Records.Purpose.Accessory => "accessory for lifting",
+            Core.Records.Purpose.Other => "other lifting equipment",
+            Core.Records.Purpose.FallArrestOnly => "arrests falls only",
+            _ => NotRecorded,
+        };
+
+        public override string Status(ItemStatus? status) => status switch
+        {
+            ItemStatus.InUse => "in use",
+            ItemStatus.Stored => "in store",
+            ItemStatus.NotPresented => "not presented",
+            ItemStatus.Lost => "lost",
+            ItemStatus.Destroyed => "destroyed",
+            _ => NotRecorded,
+        };
+
+        public override string Disposal(DisposalAction? action) => action switch
+        {
+            DisposalAction.Quarantined => "quarantined",
+            DisposalAction.SentForRepair => "sent for repair",
+            DisposalAction.Destroyed => "destroyed",
+            _ => NotRecorded,
+        };
+    }
 }

@@ -69,7 +69,7 @@ public sealed class ReasonTextTests
         var part = record.Item("C").Without("id");
         if (named.StartsWith("an item", StringComparison.Ordinal))
             part.Without("description");
-        Assert.Equal(named, ExamDocs.Core.Determination.Say.Name(Cases(record).Items[2]));
+        Assert.Equal(named, ExamDocs.Core.Determination.Say.Name(ExamDocs.Core.Sentences.SentenceBook.English, Cases(record).Items[2]));
     }
 
     [Fact]

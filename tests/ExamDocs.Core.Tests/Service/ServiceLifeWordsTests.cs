@@ -28,12 +28,12 @@ public sealed class ServiceLifeWordsTests
     [Fact]
     public void The_marked_day_of_obsolescence_is_named() => Assert.Equal(
         "End of service 1 Feb 2034: obsolescence on 1 Feb 2034, as marked on the item",
-        Life(new Item { ObsoleteOn = PartialDate.Of(new(2034, 2, 1)) }).Sentence);
+        Life(new Item { ObsoleteOn = PartialDate.Of(new(2034, 2, 1)) }).Sentence.Text);
 
     [Fact]
     public void Use_counted_from_manufacture_is_said_to_be() => Assert.Equal(
         "End of service 1 Feb 2030: 6 years in use from manufacture on 1 Feb 2024, first use not being recorded (Use and care, revision C, page 7)",
-        Life(new Item { Manufactured = PartialDate.Of(new(2024, 2, 1)) }, new MakersLimits { MaxUseYears = 6, Source = Instructions }).Sentence);
+        Life(new Item { Manufactured = PartialDate.Of(new(2024, 2, 1)) }, new MakersLimits { MaxUseYears = 6, Source = Instructions }).Sentence.Text);
 
     [Theory]
     [InlineData(null)]
@@ -45,7 +45,7 @@ public sealed class ServiceLifeWordsTests
             "the time in use cannot be counted without the date of first use or of manufacture",
             "the greatest number of cleanings cannot be held against a count that is not recorded",
         ],
-        Life(new Item { NeverUsed = neverUsed }, new MakersLimits { MaxAgeYears = 12, MaxStorageYears = 2, MaxUseYears = 6, MaxCleanings = 20 }).Uncountable);
+        Life(new Item { NeverUsed = neverUsed }, new MakersLimits { MaxAgeYears = 12, MaxStorageYears = 2, MaxUseYears = 6, MaxCleanings = 20 }).Uncountable.Select(s => s.Text));
 
     [Fact]
     public void A_limit_of_use_need_not_be_counted_for_kit_that_was_never_used() =>
@@ -61,7 +61,7 @@ public sealed class ServiceLifeWordsTests
     {
         var life = Life(new Item { NeverUsed = neverUsed }, new MakersLimits { MaxUseYears = years, Source = Instructions });
         Assert.Equal(expected, life.UseHasNotBegun);
-        Assert.Equal(expected ? "Never used: the time in use has not begun (Use and care, revision C, page 7)" : "No time limit of the maker's is recorded", life.Sentence);
+        Assert.Equal(expected ? "Never used: the time in use has not begun (Use and care, revision C, page 7)" : "No time limit of the maker's is recorded", life.Sentence.Text);
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public sealed class ServiceLifeWordsTests
     [Fact]
     public void No_time_limit_of_the_makers_is_said_with_its_document() => Assert.Equal(
         "The maker states that there is no time limit (Use and care, revision C, page 7)",
-        Life(new Item(), new MakersLimits { NoLimit = true, Source = Instructions }).Sentence);
+        Life(new Item(), new MakersLimits { NoLimit = true, Source = Instructions }).Sentence.Text);
 
     private static ServiceLife Life(Item item, params MakersLimits[] limits) => ServiceLife.Of(item, limits, []);
 }

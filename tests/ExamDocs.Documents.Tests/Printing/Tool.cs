@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using System.Text.Json.Nodes;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
@@ -9,6 +10,29 @@ internal static class Tool
     public static string PdfText(byte[] pdf) => OnFile(pdf, file => Run("pdftotext", "-raw", "-enc", "UTF-8", file, "-"));
 
     public static string PdfFonts(byte[] pdf) => OnFile(pdf, file => Run("pdffonts", file));
+
+    public static string PdfInfo(byte[] pdf, params string[] options) => OnFile(pdf, file => Run("pdfinfo", [.. options, file]));
+
+    /// <summary>The tags, with the text in each.</summary>
+    public static string Structure(byte[] pdf) => OnFile(pdf, file => Run("pdfinfo", "-struct-text", file));
+
+    /// <summary>The files within, by name.</summary>
+    public static Dictionary<string, byte[]> Attachments(byte[] pdf) => OnFile(pdf, file =>
+    {
+        var folder = Directory.CreateTempSubdirectory("attached-");
+        Run("pdfdetach", "-saveall", "-o", folder.FullName, file);
+        var found = folder.GetFiles().ToDictionary(f => f.Name, f => File.ReadAllBytes(f.FullName), StringComparer.Ordinal);
+        folder.Delete(recursive: true);
+        return found;
+    });
+
+    /// <summary>Every dictionary of the file, and the dictionary of every stream, by object, as qpdf sees them.</summary>
+    public static Dictionary<string, JsonObject> QpdfJson(byte[] pdf) => OnFile(pdf, file =>
+    {
+        var objects = JsonNode.Parse(Run("qpdf", "--json=2", "--json-key=qpdf", file))!["qpdf"]![1]!.AsObject();
+        return objects.Select(o => (o.Key, Value: (o.Value!["stream"]?["dict"] ?? o.Value["value"]) as JsonObject)).Where(o => o.Value is not null)
+            .ToDictionary(o => o.Key, o => o.Value!, StringComparer.Ordinal);
+    });
 
     /// <summary>Throws where qpdf finds an error or a warning.</summary>
     public static string QpdfCheck(byte[] pdf) => OnFile(pdf, file => Run("qpdf", "--check", file));

@@ -41,7 +41,7 @@ internal static class HostileJson
         Streamed("Ten million empty lists", "visit.json", [Start, ",\"items\":[[]", .. Enumerable.Repeat(",[]", 10_000_000), "]}"], "more values"),
         Streamed("A text of thirty megabytes", "visit.json", [Start, ",\"items\":[{\"id\":\"", .. Enumerable.Repeat(new string('x', 1 << 20), 30), "\"}]}"], "INT009"),
         Streamed("A file of a hundred megabytes", "visit.json", [Start, .. Enumerable.Repeat(new string(' ', 1 << 20), 100), "}"], "larger than 64 MiB"),
-        Streamed("A name of thirty megabytes", "visit.json", [Start, ",\"", .. Enumerable.Repeat(new string('x', 1 << 20), 30), "\":1}"], "INT001"),
+        Streamed("A name of thirty megabytes", "visit.json", [Start, ",\"", .. Enumerable.Repeat(new string('x', 1 << 20), 30), "\":1}"], "name is longer"),
         Streamed("A number of ten million digits", "visit.json", [Start, ",\"limits\":[{\"maxUseYears\":", .. Enumerable.Repeat(new string('9', 1_000_000), 10), "}]}"], "INT006"),
         Streamed("The same member a hundred thousand times", "visit.json", [Start, ",\"items\":[{\"id\":\"A\"", .. Enumerable.Repeat(",\"id\":\"A\"", 100_000), "}]}"], "INT002"),
         Streamed("Three hundred thousand items", "visit.json", [Start, ",\"items\":[", .. Enumerable.Range(0, 300_000).Select(n => $"{(n > 0 ? "," : "")}{{\"id\":\"{n}\"}}"), "]}"], Read) with { Undecided = "more rows" },

@@ -8,10 +8,10 @@ public sealed class MissingGlyphTests
     /// <summary>A Chinese character of extension G, which the fonts that are set up for printing do not have.</summary>
     private const string NoFontHasIt = "\U00030EDE";
 
-    /// <summary>The wide bracket, which the fonts lack, is not taken for the plain one that stands on every page.</summary>
+    /// <summary>The letter in a circle, which the fonts lack, is not taken for the plain one that is printed beside it.</summary>
     [Theory]
     [InlineData(NoFontHasIt, "U+30EDE")]
-    [InlineData("\uFF09", "U+FF09")]
+    [InlineData("\u30A2\u32D0", "U+32D0")]
     public async Task A_report_that_cannot_be_printed_whole_is_held_back(string missing, string named)
     {
         using var workspace = new Workspace();

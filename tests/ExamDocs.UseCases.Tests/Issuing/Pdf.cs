@@ -21,6 +21,21 @@ internal static class Pdf
         return code == 0 ? null : output;
     }
 
+    /// <summary>The pictures of a file by pdfimages (poppler), as it stores them.</summary>
+    public static IReadOnlyList<byte[]> Images(string file)
+    {
+        var folder = Directory.CreateTempSubdirectory("examdocs-images-");
+        try
+        {
+            Run("pdfimages", "-all", file, Path.Combine(folder.FullName, "i"));
+            return [.. folder.EnumerateFiles().OrderBy(f => f.Name, StringComparer.Ordinal).Select(f => File.ReadAllBytes(f.FullName))];
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     private static (int Code, string Output) Run(string program, params string[] arguments)
     {
         using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;

@@ -16,6 +16,5 @@ internal sealed class DefectBecomesDanger : IUntilRule
         from d in examination.Defects
         where d.Defect.Danger is Danger.Later && d.Defect.BecomesDangerOn is not null
         let last = d.Defect.BecomesDangerOn!.Value.PlusDays(-1)
-        select (last, Info.Because(
-            $"not to be used after {Say.Day(last)}: could become a danger by {Say.Day(d.Defect.BecomesDangerOn!.Value)}: {d.Defect.Description ?? (d.Defect.Criterion is { } id ? Say.Criterion(id) : "defect not described")}"));
+        select (last, Info.Because(w => w.NotAfterDanger(last, d.Defect.BecomesDangerOn!.Value, w.What(d.Defect))));
 }

@@ -13,5 +13,5 @@ internal sealed class FittedPartMayBeUsedUntil : IUntilRule
         from part in item.Parts
         let last = verdicts[part].LastDay
         where last is not null
-        select (last.Value, Info.Because($"not to be used after {Say.Day(last.Value)}, the last day of the part {Say.Name(part)} fitted to it"));
+        select (last.Value, Info.Because(w => w.NotAfterPart(last.Value, w.Name(part))));
 }

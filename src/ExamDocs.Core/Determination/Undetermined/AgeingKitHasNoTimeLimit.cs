@@ -12,6 +12,6 @@ internal sealed class AgeingKitHasNoTimeLimit : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
     {
         if (item.Category is { Ages: true } && item.LacksTimeLimit)
-            yield return Info.Because("no time limit of the maker's is recorded, nor that there is none, nor that the instructions cannot be had");
+            yield return Info.Because(w => w.NoTimeLimit);
     }
 }

@@ -15,8 +15,7 @@ internal sealed class AnswerIsNotAllowed : IItemRule
         from examination in item.Deciding
         from o in examination.Observations
         where IsRefused(o.Observation, o.Criterion)
-        select Info.Because(
-            $"'{o.Observation.StateAsTyped ?? "nothing"}' is not an answer that {Say.Criterion(o.Observation.Criterion)} allows");
+        select Info.Because(w => w.AnswerNotAllowed(o.Observation.StateAsTyped, o.Observation.Criterion));
 
     private static bool IsRefused(Observation observation, Criterion? criterion) =>
         observation.State is not { } state || (criterion is not null && !criterion.Allows(state));

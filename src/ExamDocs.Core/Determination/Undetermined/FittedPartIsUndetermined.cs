@@ -12,5 +12,5 @@ internal sealed class FittedPartIsUndetermined : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from part in item.Parts
         where verdicts[part].Outcome is Outcome.Undetermined
-        select Info.Because($"the part {Say.Name(part)} fitted to it is undetermined");
+        select Info.Because(w => w.PartUndetermined(w.Name(part)));
 }

@@ -14,7 +14,6 @@ internal sealed class RequiredCriterionIsUnanswered : IItemRule
         from examination in item.Deciding
         from criterion in item.Category?.Criteria ?? []
         where criterion.IsMissingIn(examination.Examination)
-        select Info.Because(!criterion.AnswersIn(examination.Examination).Any()
-            ? $"no answer to {Say.Criterion(criterion.Id)} ({criterion.Question})"
-            : $"not examined: {Say.Criterion(criterion.Id)} ({criterion.Question})");
+        let isAnswered = criterion.AnswersIn(examination.Examination).Any()
+        select Info.Because(w => isAnswered ? w.CriterionNotExamined(criterion.Id, criterion.Question) : w.NoAnswer(criterion.Id, criterion.Question));
 }

@@ -14,5 +14,5 @@ internal sealed class CriterionIsInDoubt : IExaminationRule
         from o in examination.Observations
         where o.Observation.State is ObservedState.Doubt
         select new WithdrawalReason(
-            Info.Because($"in doubt: {Say.Observed(o.Observation, o.Criterion?.Question)}"), o.Criterion?.NeverReleasable is true);
+            Info.Because(w => w.InDoubt(w.Observed(o.Observation, o.Criterion?.Question))), o.Criterion?.NeverReleasable is true);
 }

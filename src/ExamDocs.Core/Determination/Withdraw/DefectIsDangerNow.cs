@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
@@ -14,18 +15,17 @@ internal sealed class DefectIsDangerNow : IExaminationRule
     {
         foreach (var (defect, _) in examination.Defects)
         {
-            var what = defect.Description ?? (defect.Criterion is { } id ? Say.Criterion(id) : "defect not described");
             if (defect.ImminentRisk is true)
-                yield return Because($"existing or imminent risk of serious personal injury: {what}", defect, item);
+                yield return Because(w => w.ImminentRisk(w.What(defect)), defect, item);
             else if (defect.Danger is Danger.Now)
-                yield return Because($"a danger now: {what}", defect, item);
+                yield return Because(w => w.DangerNow(w.What(defect)), defect, item);
             else if (defect.Danger is Danger.Later && defect.BecomesDangerOn is null)
-                yield return Because($"could become a danger, and the time by which is not recorded: {what}", defect, item);
-            else if (defect.Danger is Danger.Later && !(defect.BecomesDangerOn > examination.On))
-                yield return Because($"could become a danger by {Say.Day(defect.BecomesDangerOn!.Value)}, which is not after the day examined: {what}", defect, item);
+                yield return Because(w => w.DangerWithoutTime(w.What(defect)), defect, item);
+            else if (defect is { Danger: Danger.Later, BecomesDangerOn: { } by } && !(by > examination.On))
+                yield return Because(w => w.DangerNotAfterExamination(by, w.What(defect)), defect, item);
         }
     }
 
-    private WithdrawalReason Because(string text, Defect defect, ItemCase item) =>
-        new(Info.Because(text), item.Category?.Find(defect.Criterion)?.NeverReleasable is true);
+    private WithdrawalReason Because(Func<SentenceBook, string> say, Defect defect, ItemCase item) =>
+        new(Info.Because(say), item.Category?.Find(defect.Criterion)?.NeverReleasable is true);
 }

@@ -23,10 +23,7 @@ internal sealed class DiameterIsOutsideLimits : IExaminationRule
         foreach (var (station, _) in examination.Stations)
         {
             if (StationMean.Of(station) is { } mean && !band.Holds(mean))
-                yield return new(Info.Because(string.Create(CultureInfo.InvariantCulture,
-                    $"mean diameter {mean.Rounded} mm at {Place(station.PositionMm)} is outside {Say.Number(band.NominalMm)} mm ± {Say.Number(band.TolerancePercent)} % ({Say.Number(band.Least)} to {Say.Number(band.Most)} mm; {LimitsSourceText.Of(limits)})")));
+                yield return new(Info.Because(w => w.DiameterOutside(mean.Rounded, station.PositionMm, band, limits)));
         }
     }
-
-    private static string Place(decimal? position) => position is { } mm ? $"{Say.Number(mm)} mm" : "a station without a position";
 }

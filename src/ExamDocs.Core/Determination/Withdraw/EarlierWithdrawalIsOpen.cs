@@ -18,7 +18,7 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
         from withdrawal in EarlierWithdrawals.Of(item)
         where IsOpen(item, withdrawal)
         let released = item.Releases.Any(r => withdrawal.IsReleasedBy(r))
-        select Info.Because($"withdrawn on {Say.Day(withdrawal.On)}{(withdrawal.Document is { } d ? $" by {d}" : "")} ({withdrawal.Why}), {(released ? "which no release can end" : "and not released since")}");
+        select Info.Because(w => w.WithdrawalIsOpen(withdrawal.On, withdrawal.Document, withdrawal.Why.In(w), released));
 
     /// <summary>Neither released by a release that can end it, nor ended with the renewal of the parts it rested on alone.</summary>
     public static bool IsOpen(ItemCase item, EarlierWithdrawal withdrawal) =>

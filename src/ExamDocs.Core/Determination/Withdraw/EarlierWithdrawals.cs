@@ -1,11 +1,12 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
 /// <summary>A withdrawal from before the deciding examination.</summary>
-internal sealed record EarlierWithdrawal(LocalDate On, string? Document, string Why, IReadOnlyList<string> Codes, bool NeverReleasable)
+internal sealed record EarlierWithdrawal(LocalDate On, string? Document, Sentence Why, IReadOnlyList<string> Codes, bool NeverReleasable)
 {
     /// <summary>The parts or wholes it rested on; empty where not known.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
@@ -40,7 +41,7 @@ internal static class EarlierWithdrawals
     {
         var reasons = OutcomeRules.OfExamination.SelectMany(r => r.Reasons(item, examination)).ToList();
         return reasons.Count == 0 || examination.On is not { } on ? null : new EarlierWithdrawal(on, null,
-            string.Join("; ", reasons.Select(r => r.Reason.Text)), [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable));
+            new Sentence(w => string.Join("; ", reasons.Select(r => r.Reason.Said.In(w)))), [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable));
     }
 
     /// <summary>
@@ -49,5 +50,5 @@ internal static class EarlierWithdrawals
     private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
         from w in item.Context.History.Withdrawals
         where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && w.On != item.ExaminedOn
-        select new EarlierWithdrawal(w.On, w.Document, string.Join(", ", w.Codes), w.Codes, w.NeverReleasable) { Parts = w.Parts };
+        select new EarlierWithdrawal(w.On, w.Document, Sentence.AsIs(string.Join(", ", w.Codes)), w.Codes, w.NeverReleasable) { Parts = w.Parts };
 }

@@ -13,6 +13,6 @@ internal sealed class ExaminerConcludesWithdraw : IExaminationRule
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
     {
         if (examination.Examination.Conclusion is Conclusion.Withdraw)
-            yield return new(Info.Because("the examiner's conclusion is to withdraw it from service"));
+            yield return new(Info.Because(w => w.ExaminerWithdraws));
     }
 }

@@ -12,5 +12,5 @@ internal sealed class FittedPartIsWithdrawn : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from part in item.Parts
         where verdicts[part].Outcome is Outcome.Withdraw
-        select Info.Because($"the part {Say.Name(part)} fitted to it is withdrawn, and no renewal records its removal");
+        select Info.Because(w => w.PartWithdrawn(w.Name(part)));
 }

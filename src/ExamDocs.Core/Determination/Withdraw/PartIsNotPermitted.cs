@@ -14,6 +14,5 @@ internal sealed class PartIsNotPermitted : IItemRule
         from whole in item.Wholes
         from limits in whole.Limits.All
         where limits.Row.Permits(item.Item.PartNumber) is false
-        select Info.Because(
-            $"{(item.Item.PartNumber is { } number ? $"part number {number}" : "a part without a part number")} is not among the parts permitted on {Say.Name(whole)}: {string.Join(", ", limits.Row.PermittedParts!)} ({LimitsSourceText.Of(limits.Row)})");
+        select Info.Because(w => w.PartNotPermitted(item.Item.PartNumber, w.Name(whole), string.Join(", ", limits.Row.PermittedParts!), limits.Row));
 }

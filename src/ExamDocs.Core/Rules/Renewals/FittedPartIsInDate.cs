@@ -2,6 +2,7 @@ using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Core.Service;
 using NodaTime;
 
@@ -27,6 +28,6 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
     }
 
     /// <summary>Where nothing says that it was used before, fitting it is its first use.</summary>
-    private static string? StoredTooLongBy(ItemCase part, LocalDate on) => part.Limits.All
+    private static Sentence? StoredTooLongBy(ItemCase part, LocalDate on) => part.Limits.All
         .Select(l => TimeLimits.StoredTooLong(part.Item with { FirstUsed = PartialDate.Of(on) }, l.Row)).FirstOrDefault(s => s is not null);
 }

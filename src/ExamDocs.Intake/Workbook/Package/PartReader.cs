@@ -8,10 +8,12 @@ namespace ExamDocs.Intake.Workbook.Package;
 internal sealed class PartReader : IDisposable
 {
     private readonly XmlReader _xml;
-    private readonly char[] _chunk = new char[4096];
 
     /// <param name="part">The part as its package opens it, guarded.</param>
     public PartReader(Stream part) => _xml = GuardedXml.Open(part, keepAll: false);
+
+    /// <summary>To put a text together in, one at a time.</summary>
+    public System.Text.StringBuilder Buffer { get; } = new();
 
     public int Depth => _xml.Depth;
 
@@ -31,12 +33,24 @@ internal sealed class PartReader : IDisposable
     /// <returns>False at the end of the part.</returns>
     public bool Read() => _xml.Step();
 
-    public string? Attribute(string name)
+    public string? Attribute(string name) => Bounded(_xml.GetAttribute(name));
+
+    /// <summary>What a cell says of itself, in one walk over its attributes: there are more cells than anything else.</summary>
+    public (string? Address, string? Type, string? Style) CellAttributes()
     {
-        var value = _xml.GetAttribute(name);
-        return value is null || value.Length <= WorkbookLimits.TextLength
-            ? value
-            : throw new UnreadableWorkbookException("The workbook holds a text longer than any cell can hold.");
+        (string? Address, string? Type, string? Style) found = default;
+        while (_xml.MoveToNextAttribute())
+        {
+            switch (_xml.Name)
+            {
+                case "r": found.Address = Bounded(_xml.Value); break;
+                case "t": found.Type = Bounded(_xml.Value); break;
+                case "s": found.Style = Bounded(_xml.Value); break;
+                default: break;
+            }
+        }
+        _xml.MoveToElement();
+        return found;
     }
 
     /// <summary>The relationship id, whichever prefix and namespace the file gives it.</summary>
@@ -57,13 +71,15 @@ internal sealed class PartReader : IDisposable
     {
         if (_xml.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace))
             return;
-        for (int read; (read = _xml.ReadValueChunk(_chunk, 0, _chunk.Length)) > 0;)
-        {
-            text.Append(_chunk, 0, read);
-            if (text.Length > WorkbookLimits.TextLength)
-                throw new UnreadableWorkbookException("The workbook holds a text longer than any cell can hold.");
-        }
+        // No node is longer than what may lie between two tags.
+        text.Append(_xml.Value);
+        if (text.Length > WorkbookLimits.TextLength)
+            throw TooLong();
     }
+
+    private static string? Bounded(string? value) => value is null || value.Length <= WorkbookLimits.TextLength ? value : throw TooLong();
+
+    private static UnreadableWorkbookException TooLong() => new("The workbook holds a text longer than any cell can hold.");
 
     public void Dispose() => _xml.Dispose();
 }

@@ -32,7 +32,7 @@ internal static class RichText
     {
         if (reader.IsEmptyElement)
             return "";
-        var text = new StringBuilder();
+        var text = reader.Buffer.Clear();
         var (depth, pronunciation, inText) = (reader.Depth, 0, false);
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
         {

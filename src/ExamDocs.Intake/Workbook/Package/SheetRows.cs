@@ -6,6 +6,8 @@ namespace ExamDocs.Intake.Workbook.Package;
 /// <summary>Reads a sheet's filled rows, one at a time, from top to bottom as the file has them.</summary>
 internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats, ReadingBudget budget)
 {
+    private readonly StringBuilder _value = new();
+
     /// <summary>Ranges merged on the sheet read last, and the first of them; known when all its rows are read.</summary>
     public (int Count, string? First) Merges { get; private set; }
 
@@ -46,8 +48,9 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             if (!reader.AtStart || !reader.Is("c"))
                 continue;
             budget.Cell();
-            column = ColumnNumber(reader.Attribute("r"), column);
-            if (One(reader, column) is not { } cell)
+            var (address, type, style) = reader.CellAttributes();
+            column = ColumnNumber(address, column);
+            if (One(reader, column, type, formats.Of(style)) is not { } cell)
                 continue;
             budget.FilledCell();
             cells.Add(cell);
@@ -63,10 +66,8 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             : throw new UnreadableWorkbookException("The workbook's cells are numbered wrongly. It may be damaged; save it again.");
     }
 
-    private Cell? One(PartReader reader, int column)
+    private Cell? One(PartReader reader, int column, string? type, NumberFormat format)
     {
-        var type = reader.Attribute("t");
-        var format = formats.Of(reader.Attribute("s"));
         var (value, isFormula) = Content(reader);
         var kind = KindOf(type);
         var raw = value.Trim();
@@ -103,7 +104,7 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
     /// <summary>Reads to the end of the cell: its stored value or inline text, and whether a formula made it.</summary>
     private (string Value, bool IsFormula) Content(PartReader reader)
     {
-        var (value, isFormula, inValue) = (new StringBuilder(), false, false);
+        var (value, isFormula, inValue) = (_value.Clear(), false, false);
         if (reader.IsEmptyElement)
             return ("", false);
         var depth = reader.Depth;

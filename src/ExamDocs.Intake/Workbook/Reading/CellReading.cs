@@ -21,7 +21,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     public DateOrder? Dates { get; set; }
 
     /// <returns>Null where the value counts as missing, which has then been reported.</returns>
-    public SourceNode? Read(Cell cell, ColumnKind kind, string pointer)
+    public SourceNode? Read(Cell cell, ColumnKind kind, JsonPlace pointer)
     {
         return cell.Kind switch
         {
@@ -38,7 +38,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     /// <summary>At most forty characters of what stands in a cell, for a message.</summary>
     public static string Shown(string raw) => raw.Length <= 40 ? raw : raw[..(char.IsHighSurrogate(raw[39]) ? 39 : 40)] + "…";
 
-    private SourceNode? Text(string text, ColumnKind kind, string pointer) => kind switch
+    private SourceNode? Text(string text, ColumnKind kind, JsonPlace pointer) => kind switch
     {
         ColumnKind.List => List(text, pointer),
         ColumnKind.Flag when text.Equals("yes", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, true),
@@ -57,14 +57,14 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             notes.Report(WorkbookFindings.NumberReadTwoWays, pointer, $"{Shown(typed)} has a point, and {Shown(_decimalComma!)} elsewhere a comma before its decimals");
     }
 
-    private TextNode Ordered(string iso, string typed, string pointer)
+    private TextNode Ordered(string iso, string typed, JsonPlace pointer)
     {
         if (!string.Equals(iso, typed, StringComparison.Ordinal) && _ordered++ == 0)
-            _firstOrdered = pointer;
+            _firstOrdered = pointer.ToString();
         return new TextNode(pointer, iso);
     }
 
-    private SourceNode? NumberTyped(string text, string pointer)
+    private SourceNode? NumberTyped(string text, JsonPlace pointer)
     {
         var number = TypedNumber.Of(text);
         if (number.Kind is TypedNumberKind.CommaBeforeThree)
@@ -72,19 +72,19 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         if (number.Kind is TypedNumberKind.DecimalComma)
             _decimalComma ??= text;
         else if (number.Kind is TypedNumberKind.PointBeforeThree)
-            _pointsBeforeThree.Add((pointer, text));
+            _pointsBeforeThree.Add((pointer.ToString(), text));
         return number.Plain is { } plain ? new NumberNode(pointer, plain) : new TextNode(pointer, text);
     }
 
-    private static SourceNode Boolean(bool value, ColumnKind kind, string pointer) =>
+    private static SourceNode Boolean(bool value, ColumnKind kind, JsonPlace pointer) =>
         kind is ColumnKind.Flag ? new BooleanNode(pointer, value) : new TextNode(pointer, value ? "TRUE" : "FALSE");
 
-    private ListNode? List(string text, string pointer)
+    private ListNode? List(string text, JsonPlace pointer)
     {
         var entries = text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (entries.Length > WorkbookLimits.ListEntries)
         {
-            notes.Report(WorkbookFindings.ListTooLong, pointer, "the cell lists more than 200 things");
+            notes.Report(WorkbookFindings.ListTooLong, pointer.ToString(), "the cell lists more than 200 things");
             return null;
         }
         if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
@@ -93,7 +93,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         return new ListNode(pointer, nodes);
     }
 
-    private SourceNode? IsoDate(string raw, ColumnKind kind, string pointer)
+    private SourceNode? IsoDate(string raw, ColumnKind kind, JsonPlace pointer)
     {
         var at = raw.IndexOf('T', StringComparison.Ordinal);
         var hasTime = at == 0 || (at > 0 && raw.AsSpan(at + 1).IndexOfAnyExcept("0:.Z") >= 0);
@@ -104,7 +104,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             : new TextNode(pointer, at < 0 ? raw : raw[..at]);
     }
 
-    private SourceNode? Number(Cell cell, ColumnKind kind, string pointer)
+    private SourceNode? Number(Cell cell, ColumnKind kind, JsonPlace pointer)
     {
         if (CellDigits.Parse(cell.Raw) is not { } number)
             return Report(WorkbookFindings.UnreadableCell, pointer, $"{Shown(cell.Raw)} is not a number that can be read");
@@ -123,7 +123,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
         : "the cell holds a time";
 
-    private TextNode? Date(double number, Cell cell, string pointer)
+    private TextNode? Date(double number, Cell cell, JsonPlace pointer)
     {
         if (cell.Format.Kind is FormatKind.Plain or FormatKind.Zeros)
             return new TextNode(pointer, CellDigits.Plain(number));
@@ -135,7 +135,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         return Report(WorkbookFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar") as TextNode;
     }
 
-    private SourceNode Digits(double number, Cell cell, ColumnKind kind, string pointer)
+    private SourceNode Digits(double number, Cell cell, ColumnKind kind, JsonPlace pointer)
     {
         var digits = CellDigits.Plain(number);
         if (cell.Format.Kind is FormatKind.Zeros)
@@ -149,9 +149,9 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             : new TextNode(pointer, digits);
     }
 
-    private SourceNode? Report(RuleInfo rule, string pointer, string message)
+    private SourceNode? Report(RuleInfo rule, JsonPlace pointer, string message)
     {
-        notes.Report(rule, pointer, message);
+        notes.Report(rule, pointer.ToString(), message);
         return null;
     }
 }

@@ -10,8 +10,10 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
     public void Fill(DraftObject target, RowView row, Func<Column, bool> which)
     {
         notes.PlaceRow(target.Pointer, row);
-        foreach (var (index, column) in row.Columns.Where(c => which(c.Column)))
+        foreach (var (index, column) in row.Columns)
         {
+            if (!which(column))
+                continue;
             if (column.Kind is ColumnKind.NumberInList)
                 AddToList(target, column, row, index);
             else
@@ -23,8 +25,10 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
     /// <param name="pointer">The object that the row became; outside the record where it became none.</param>
     public void ReportStrays(RowView row, string pointer, string? item)
     {
-        foreach (var cell in row.Strays)
+        foreach (var cell in row.Cells)
         {
+            if (row.Knows(cell.Column))
+                continue;
             var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
             if (row.HeadingTyped(cell.Column) is { } heading)
                 notes.Report(WorkbookFindings.UnknownColumn, $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}", address,
@@ -39,7 +43,7 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
     /// <summary>Puts one cell, where it is filled.</summary>
     public void Put(DraftObject target, Column column, Cell? cell)
     {
-        if (cell is not { } filled || reading.Read(filled, column.Kind, $"{target.Pointer}/{column.Path}") is not { } node)
+        if (cell is not { } filled || reading.Read(filled, column.Kind, new JsonPlace(target.Pointer, column.Path)) is not { } node)
             return;
         var (owner, rest) = (target, column.Path);
         for (var end = rest.IndexOf('/', StringComparison.Ordinal); end >= 0; end = rest.IndexOf('/', StringComparison.Ordinal))

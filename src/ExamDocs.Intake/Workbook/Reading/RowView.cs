@@ -14,10 +14,12 @@ internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
     /// <inheritdoc cref="RowPlace.Columns"/>
     public IReadOnlyList<(int Index, Column Column)> Columns => headings.Known;
 
-    /// <summary>Cells that no known heading stands above.</summary>
-    public IEnumerable<Cell> Strays => row.Cells.Where(c => !headings.Knows(c.Column));
+    public IReadOnlyList<Cell> Cells => row.Cells;
 
-    public bool HasKnownContent => row.Cells.Any(c => headings.Knows(c.Column));
+    public bool HasKnownContent => row.Cells.Exists(c => headings.Knows(c.Column));
+
+    /// <summary>Whether a known heading stands above the column.</summary>
+    public bool Knows(int column) => headings.Knows(column);
 
     /// <summary>Where the row as a whole is said to be.</summary>
     public string Place => Stands.ToString();

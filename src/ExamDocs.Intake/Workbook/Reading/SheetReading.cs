@@ -82,8 +82,10 @@ internal sealed class SheetReading
 
     private DraftObject AddEntry(RowView row, SheetShape shape)
     {
-        var entry = _record.List(shape.Path).AddObject();
-        _filling.Fill(entry, row, _ => true);
+        var list = _record.List(shape.Path);
+        var entry = new DraftObject(list.Next);
+        _filling.Fill(entry, row, static _ => true);
+        list.Add(entry.Freeze());
         return entry;
     }
 }

@@ -15,9 +15,9 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
     {
         if (row.Hidden && _hidden++ == 0)
             _firstHidden = Reference(row.Cells[0], row);
-        foreach (var cell in row.Cells.Where(c => c.IsFormula && c.Kind is not CellKind.FormulaWithoutValue))
+        foreach (var cell in row.Cells)
         {
-            if (_formulas++ == 0)
+            if (cell.IsFormula && cell.Kind is not CellKind.FormulaWithoutValue && _formulas++ == 0)
                 _firstFormula = Reference(cell, row);
         }
     }

@@ -1,0 +1,50 @@
+namespace ExamDocs.Documents.Finishing;
+
+/// <summary>Goes through a content stream operator by operator (ISO 32000-1, 7.8.2), each with its operands.</summary>
+internal ref struct ContentOperators(ReadOnlySpan<byte> content)
+{
+    private readonly ReadOnlySpan<byte> _content = content;
+    private readonly List<(PdfToken Kind, int Start, int End)> _operands = [];
+    private PdfLexer _lexer = new(content);
+
+    /// <summary>Where the first operand begins, or the operator where it has none.</summary>
+    public int Start { get; private set; } = 0;
+
+    public readonly int End => _lexer.End;
+
+    public readonly ReadOnlySpan<byte> Operator => _lexer.Token;
+
+    public readonly int Count => _operands.Count;
+
+    public readonly bool Is(ReadOnlySpan<byte> name) => _lexer.Is(name);
+
+    public readonly ReadOnlySpan<byte> Operand(int index) =>
+        index < _operands.Count ? _content[_operands[index].Start.._operands[index].End] : throw new PdfSyntaxException("an operand is missing");
+
+    public readonly PdfToken KindOf(int index) => _operands[index].Kind;
+
+    /// <summary>0 where the operand is no number.</summary>
+    public readonly double Number(int index) => PdfNumber.Real(Operand(index)) ?? 0;
+
+    /// <returns>False at the end.</returns>
+    public bool Next()
+    {
+        _operands.Clear();
+        Start = -1;
+        while (true)
+        {
+            var ahead = _lexer;
+            if (!ahead.Next())
+                return false;
+            if (Start < 0)
+                Start = ahead.Start;
+            if (ahead.Kind is PdfToken.Word)
+            {
+                _lexer = ahead;
+                return !Is("BI"u8) ? true : throw new PdfSyntaxException("a picture stands within its text");
+            }
+            var (start, end) = _lexer.Value();
+            _operands.Add((ahead.Kind, start, end));
+        }
+    }
+}

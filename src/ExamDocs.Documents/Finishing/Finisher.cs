@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Text;
+
+namespace ExamDocs.Documents.Finishing;
+
+/// <summary>
+/// Makes of the browser's PDF one that can be kept and read aloud, with its data in it: PDF/A-3 and PDF/UA-1 as far as
+/// docs/pdf-profile.md says. The same file and data give the same bytes.
+/// </summary>
+public static class Finisher
+{
+    private const string Creator = "ExamDocs";
+
+    /// <param name="printed">As the browser gave it.</param>
+    /// <param name="attached">What the document was made from; names differ.</param>
+    /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
+    public static byte[] Finish(byte[] printed, IReadOnlyList<AttachedData> attached)
+    {
+        var source = PdfSource.Read(printed);
+        var target = new PdfTarget(source);
+        var info = source.Object(source.Trailer.Reference("Info"));
+        var facts = info.Dictionary();
+        var catalog = source.Catalog.Dictionary();
+        var isMarked = MarkArtifacts(source, target);
+        var xmp = Packet(facts, catalog, isMarked && HasStructure(catalog) && FiguresAreDescribed(source));
+        catalog.Set("Metadata", Reference(target.Add(PdfTarget.Stream("/Type /Metadata\n/Subtype /XML\n", xmp.Bytes(), pack: false))));
+        catalog.Set("OutputIntents", $"[{Reference(OutputIntent.AddTo(target))}]");
+        if (attached.Count > 0)
+            Attach(target, catalog, attached, Date(facts));
+        target.Replace(source.Catalog.Number, catalog.Bytes());
+        target.Replace(info.Number, facts.Set("Creator", PdfText.Write(Creator)).Set("ModDate", Date(facts)).Bytes());
+        return target.Write(source.Catalog.Number, info.Number);
+    }
+
+    private static bool MarkArtifacts(PdfSource source, PdfTarget target)
+    {
+        var whole = true;
+        foreach (var page in PageTree.Of(source))
+        {
+            var (content, isWhole) = ArtifactMarks.On(page.Content(), page.Resources.IsPicture);
+            target.Replace(page.ContentNumber, PdfTarget.Stream("", content));
+            whole &= isWhole;
+        }
+        return whole;
+    }
+
+    private static XmpPacket Packet(PdfDictionary facts, PdfDictionary catalog, bool isAccessible)
+    {
+        var (title, language) = (Text(facts, "Title"), Text(catalog, "Lang"));
+        return new XmpPacket(title, language, Creator, Text(facts, "Producer"),
+            PdfText.XmpDate(Text(facts, "CreationDate")) ?? throw new PdfSyntaxException("it does not say when it was made"),
+            isAccessible && title.Length > 0 && language.Length > 0);
+    }
+
+    private static bool HasStructure(PdfDictionary catalog) => catalog.Has("StructTreeRoot")
+        && catalog.Find("MarkInfo") is { } info && info.Span.IndexOf("/Marked true"u8) >= 0;
+
+    /// <summary>A picture without words is nothing to whoever cannot see it (ISO 14289-1, 7.3).</summary>
+    private static bool FiguresAreDescribed(PdfSource source) => source.Objects.All(o =>
+        o.Body.Span.IndexOf("/S /Figure"u8) < 0 || o.Body.Span.IndexOf("/Alt "u8) >= 0);
+
+    private static void Attach(PdfTarget target, PdfDictionary catalog, IReadOnlyList<AttachedData> attached, string date)
+    {
+        if (catalog.Has("Names"))
+            throw new PdfSyntaxException("it lists names of its own");
+        var files = attached.OrderBy(a => a.Name, StringComparer.Ordinal).Select(a => (a.Name, At: Reference(a.AddTo(target, date)))).ToList();
+        catalog.Set("AF", $"[{string.Join(' ', files.Select(f => f.At))}]");
+        catalog.Set("Names", $"<</EmbeddedFiles <</Names [{string.Join(' ', files.Select(f => $"{PdfText.Write(f.Name)} {f.At}"))}]>>>>");
+    }
+
+    private static string Date(PdfDictionary facts) => Encoding.Latin1.GetString((facts.Find("CreationDate") ?? default).Span);
+
+    private static string Text(PdfDictionary dictionary, string name) => PdfText.Read((dictionary.Find(name) ?? default).Span);
+
+    private static string Reference(int number) => string.Create(CultureInfo.InvariantCulture, $"{number} 0 R");
+}

@@ -1,0 +1,24 @@
+using System.Buffers.Text;
+
+namespace ExamDocs.Documents.Finishing;
+
+/// <summary>Numbers and references as PDF writes them.</summary>
+internal static class PdfNumber
+{
+    /// <summary>Null where it is no whole number.</summary>
+    public static int? Whole(ReadOnlySpan<byte> text) =>
+        Utf8Parser.TryParse(text, out int value, out var used) && used == text.Length && used > 0 ? value : null;
+
+    /// <summary>Null where it is no number. ISO 32000-1 knows no exponents.</summary>
+    public static double? Real(ReadOnlySpan<byte> text) =>
+        Utf8Parser.TryParse(text, out double value, out var used, 'f') && used == text.Length && used > 0 ? value : null;
+
+    /// <summary>The object number of a reference, 12 0 R; null where it is none.</summary>
+    public static int? Reference(ReadOnlySpan<byte> text)
+    {
+        var lexer = new PdfLexer(text);
+        if (!lexer.Next() || lexer.Kind is not PdfToken.Number || Whole(lexer.Token) is not { } number)
+            return null;
+        return lexer.Next() && lexer.Kind is PdfToken.Number && lexer.Next() && lexer.Is("R"u8) ? number : null;
+    }
+}

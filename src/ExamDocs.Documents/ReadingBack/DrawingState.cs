@@ -1,0 +1,23 @@
+using System.Numerics;
+
+namespace ExamDocs.Documents.ReadingBack;
+
+/// <summary>A rectangle of the page, points.</summary>
+internal readonly record struct PageArea(float Left, float Bottom, float Right, float Top)
+{
+    /// <summary>Nothing yet: whatever is added makes it.</summary>
+    public static PageArea Nothing { get; } = new(float.MaxValue, float.MaxValue, float.MinValue, float.MinValue);
+
+    public PageArea With(Vector2 p) => new(Math.Min(Left, p.X), Math.Min(Bottom, p.Y), Math.Max(Right, p.X), Math.Max(Top, p.Y));
+
+    public PageArea Within(PageArea other) => new(
+        Math.Max(Left, other.Left), Math.Max(Bottom, other.Bottom), Math.Min(Right, other.Right), Math.Min(Top, other.Top));
+
+    /// <param name="other">What must lie inside.</param>
+    /// <param name="tolerance">By how many points it may stick out.</param>
+    public bool Holds(PageArea other, float tolerance) => other.Left >= Left - tolerance && other.Right <= Right + tolerance
+        && other.Bottom >= Bottom - tolerance && other.Top <= Top + tolerance;
+}
+
+/// <summary>Where and with what is drawn: what q keeps and Q brings back (ISO 32000-1, 8.4.2).</summary>
+internal readonly record struct DrawingState(Matrix3x2 Place, PageArea Clip, PrintedFont? Font, float Size);

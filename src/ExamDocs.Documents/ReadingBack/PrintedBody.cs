@@ -1,0 +1,127 @@
+using System.Text;
+
+namespace ExamDocs.Documents.ReadingBack;
+
+/// <summary>The text of all pages in one, from which what was found is struck off, so that it counts once.</summary>
+internal sealed class PrintedBody
+{
+    private readonly string _text;
+    private readonly bool[] _found;
+    private readonly int[] _pageEnds;
+    private readonly Lazy<string> _reversed;
+    private readonly Dictionary<string, int> _searched = new(StringComparer.Ordinal);
+
+    public PrintedBody(IReadOnlyList<IReadOnlyList<PrintedLetter>> pages)
+    {
+        var (text, ends) = (new StringBuilder(), new List<int>());
+        foreach (var page in pages)
+        {
+            foreach (var letter in page.Where(l => !l.IsMargin))
+                text.Append(FoldedText.Of(letter.Text));
+            ends.Add(text.Length);
+        }
+        (_text, _pageEnds) = (text.ToString(), [.. ends]);
+        _found = new bool[_text.Length];
+        _reversed = new Lazy<string>(() => string.Concat(pages.SelectMany(p => p).Reverse().Select(l => FoldedText.Of(l.Text))));
+    }
+
+    /// <summary>
+    /// Strikes a text off: whole, wherever it stands, since what lies above other things is drawn after them; or parted
+    /// between two of its words by a page's end. Longer texts have to be struck off first: a shorter one stands within them.
+    /// </summary>
+    public bool Strike(string text) => FoldedText.RunsLeft(text) ? StandsInWords(text) : StrikeWhole(FoldedText.Of(text)) || StrikeParted(text);
+
+    private bool StrikeWhole(string text)
+    {
+        if (text.Length == 0)
+            return true;
+        // What was found taken for the same text before stays taken.
+        var at = Find(text, _searched.GetValueOrDefault(text), _text.Length);
+        _searched[text] = at + text.Length ?? _text.Length;
+        if (at is { } found)
+            Take(found, text.Length);
+        return at is not null;
+    }
+
+    private bool StrikeParted(string text)
+    {
+        var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(FoldedText.Of).Where(w => w.Length > 0).ToArray();
+        for (var page = 0; page < _pageEnds.Length - 1; page++)
+        {
+            if (StrikeParted(words, page))
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>As many words as this page has of it in one, the rest on the next, and so on.</summary>
+    private bool StrikeParted(string[] words, int page)
+    {
+        var parts = new List<(int At, int Length)>();
+        for (var done = 0; done < words.Length; page++)
+        {
+            if (page == _pageEnds.Length || Longest(words, done, page) is not { } part)
+                return false;
+            parts.Add((part.At, part.Length));
+            done += part.Words;
+        }
+        foreach (var (at, length) in parts)
+            Take(at, length);
+        return true;
+    }
+
+    private (int At, int Length, int Words)? Longest(string[] words, int from, int page)
+    {
+        for (var to = words.Length; to > from; to--)
+        {
+            var text = string.Concat(words[from..to]);
+            if (Find(text, Start(page), _pageEnds[page]) is { } at)
+                return (at, text.Length, to - from);
+        }
+        return null;
+    }
+
+    /// <summary>
+    /// Letters from right to left stand in the file in the order in which they are seen. How the words of a line are
+    /// mixed cannot be undone with certainty; each word must be there whole, from either side.
+    /// </summary>
+    private bool StandsInWords(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(Runs)
+        .All(run => run.Length == 0 || _text.Contains(run, StringComparison.Ordinal) || _reversed.Value.Contains(run, StringComparison.Ordinal));
+
+    /// <summary>A word parted where its direction changes.</summary>
+    private static IEnumerable<string> Runs(string word)
+    {
+        var run = new StringBuilder();
+        bool? left = null;
+        foreach (var rune in word.EnumerateRunes())
+        {
+            var runsLeft = FoldedText.IsRightToLeft(rune) || (left is true && Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.NonSpacingMark);
+            if (left is { } before && before != runsLeft)
+            {
+                yield return FoldedText.Of(run.ToString());
+                run.Clear();
+            }
+            left = runsLeft;
+            run.Append(rune.ToString());
+        }
+        yield return FoldedText.Of(run.ToString());
+    }
+
+    private int Start(int page) => page == 0 ? 0 : _pageEnds[page - 1];
+
+    /// <summary>Where it stands between two places and is not struck off yet; null where it does not.</summary>
+    private int? Find(string text, int from, int to)
+    {
+        for (var at = from; at + text.Length <= to; at++)
+        {
+            at = _text.IndexOf(text, at, to - at, StringComparison.Ordinal);
+            if (at < 0)
+                return null;
+            if (!_found.AsSpan(at, text.Length).Contains(true))
+                return at;
+        }
+        return null;
+    }
+
+    private void Take(int at, int length) => _found.AsSpan(at, length).Fill(true);
+}

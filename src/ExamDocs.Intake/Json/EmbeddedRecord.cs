@@ -1,0 +1,76 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Csv;
+using ExamDocs.Intake.Merging;
+using ExamDocs.Intake.Photos;
+using ExamDocs.Intake.Workbook;
+using ExamDocs.Intake.Workbook.Package;
+
+namespace ExamDocs.Intake.Json;
+
+/// <summary>
+/// A record together with what reading it first found wrong. What could not be read is no longer in the record, and
+/// without the finding it would look as if nobody had typed it. Where there is such a finding, the file is no plain
+/// examdocs/1: whoever checks it as one is told of a member that does not belong there, and nothing of it comes out fit.
+/// </summary>
+public static class EmbeddedRecord
+{
+    private const string Reading = "reading";
+
+    private static readonly Dictionary<string, RuleInfo> Rules =
+        ((IReadOnlyList<RuleInfo>[])[IntakeRules.All, WorkbookFindings.All, CsvFindings.All, MergeFindings.All, PhotoRules.All])
+        .SelectMany(r => r).ToDictionary(r => r.Code, StringComparer.Ordinal);
+
+    /// <param name="record">As it was determined.</param>
+    /// <param name="reading">What reading it had found.</param>
+    public static byte[] Write(ExaminationRecord record, IReadOnlyList<Finding> reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        var tree = RecordTree.Of(record);
+        return JsonRecordWriter.Write(reading.Count == 0 ? tree : new ObjectNode("",
+        [
+            .. tree.Members,
+            KeyValuePair.Create<string, SourceNode>(Reading, new ListNode($"/{Reading}", [.. reading.Select(Node)])),
+        ]));
+    }
+
+    /// <param name="utf8">The bytes.</param>
+    /// <param name="fileName">The name that findings give.</param>
+    public static ReadResult Read(ReadOnlyMemory<byte> utf8, string fileName)
+    {
+        var sources = SourceMap.ForJson(fileName);
+        var (root, unreadable) = JsonTree.Parse(utf8);
+        if (root is not ObjectNode whole)
+            return new ReadResult(null, [], sources, unreadable ?? "the record within is none");
+        try
+        {
+            var earlier = whole.Members.Where(m => IsReading(m.Key)).SelectMany(m => (m.Value as ListNode)?.Elements ?? []).Select(Finding).ToList();
+            if (earlier.Contains(null))
+                return new ReadResult(null, [], sources, "the record within was written by another version");
+            var (record, findings) = RecordBinder.Bind(new ObjectNode("", [.. whole.Members.Where(m => !IsReading(m.Key))]));
+            var known = earlier.Select(f => (f!.Code, f.Path)).ToHashSet();
+            return new ReadResult(record, [.. earlier!, .. findings.Where(f => !known.Contains((f.Code, f.Path)))], sources, null) { PhotosAreElsewhere = true };
+        }
+        catch (UnreadableWorkbookException e)
+        {
+            return new ReadResult(null, [], sources, e.Message);
+        }
+    }
+
+    private static bool IsReading(string member) => string.Equals(member, Reading, StringComparison.Ordinal);
+
+    private static ObjectNode Node(Finding finding, int index) => new TreeMembers($"/{Reading}/{index.ToString(System.Globalization.CultureInfo.InvariantCulture)}")
+        .Text("code", finding.Code).Text("path", finding.Path).Text("message", finding.Message).Text("hint", finding.Hint).Text("item", finding.Item).Node;
+
+    /// <summary>Null where the rule is not known, or the finding does not say where and what.</summary>
+    private static Finding? Finding(SourceNode node)
+    {
+        if (node is not ObjectNode o || Text(o, "code") is not { } code || !Rules.TryGetValue(code, out var rule))
+            return null;
+        return Text(o, "path") is { } path && Text(o, "message") is { } message ? rule.At(path, message, Text(o, "hint"), Text(o, "item")) : null;
+    }
+
+    private static string? Text(ObjectNode node, string name) =>
+        node.Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Select(m => (m.Value as TextNode)?.Text).FirstOrDefault();
+}

@@ -1,0 +1,95 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+
+namespace ExamDocs.Templates.EquipmentRecord;
+
+/// <summary>
+/// Everything on record about one item, for its keeper. It states the outcome and certifies nothing, so gaps and errors
+/// never hold it back: a gap is printed as not recorded, errors are named at the top.
+/// </summary>
+public sealed class EquipmentRecordModel
+{
+    private readonly IReadOnlyList<RecordedExamination> _examinations;
+
+    /// <param name="identity">Of kind record.</param>
+    /// <param name="visit">The visit that the item belongs to.</param>
+    /// <param name="item">Any item of it, whatever its outcome.</param>
+    public EquipmentRecordModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    {
+        (Identity, Determined, Item) = (identity, visit, item);
+        Code = ItemCode.Of(identity, item.Item);
+        Regime = Phrases.Regime(item.Regime);
+        Assembly = RecordedAssembly.Of(visit, item);
+        _examinations = [.. visit.Record.Examinations.Where(e => IsThis(e.Item)).Select(e => new RecordedExamination(visit, item, e))];
+    }
+
+    public DocumentIdentity Identity { get; }
+
+    public DeterminedVisit Determined { get; }
+
+    public DeterminedItem Item { get; }
+
+    public ItemCode Code { get; }
+
+    public RegimeWording Regime { get; }
+
+    public Visit Visit => Determined.Record.Visit;
+
+    public bool MayBeUsed => Item.Outcome is Outcome.Fit or Outcome.FitUntil;
+
+    public IReadOnlyList<AssembledItem> Assembly { get; }
+
+    /// <summary>Oldest first; those of an unknown day last.</summary>
+    public IReadOnlyList<RecordedExamination> Examinations => [.. _examinations.OrderBy(e => e.On is null).ThenBy(e => e.On)];
+
+    /// <summary>Codes of the errors in the record that reach the item.</summary>
+    public IReadOnlyList<string> Errors =>
+        [.. Item.Findings.Where(f => f.Severity is Severity.Error).Select(f => f.Code).Distinct(StringComparer.Ordinal)];
+
+    public string Next => MayBeUsed ? Printed.Day(Item.NextExaminationBy) : Phrases.Report.NoNext;
+
+    public string NotAfter => Item.Outcome switch
+    {
+        Outcome.FitUntil => Printed.Day(Item.Until),
+        Outcome.Fit => Phrases.Report.NoNotAfter,
+        _ => Phrases.Report.NotAfterAnyDay,
+    };
+
+    public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
+
+    public string Declaration => Item.Item.Declaration is { } declared
+        ? Phrases.EquipmentRecord.DeclarationLine(declared.Reference, declared.On)
+        : Phrases.Common.NotRecorded;
+
+    public string LimitsDocument => Item.Limits?.Source is { } source
+        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
+        : Phrases.Common.NotRecorded;
+
+    /// <summary>Empty where no maker's limits are recorded.</summary>
+    public IReadOnlyList<(string Label, string Value)> Limits => Item.Limits is { } limits ? RecordedLimits.Of(limits) : [];
+
+    /// <summary>Each kind of event with its sentences, oldest first.</summary>
+    public IReadOnlyList<(string Heading, IReadOnlyList<string> Lines)> Events
+    {
+        get
+        {
+            var (w, record) = (Phrases.EquipmentRecord, Determined.Record);
+            return
+            [
+                (w.Renewals, [.. record.Renewals.Where(r => IsThis(r.Item) || IsThis(r.FittedPart) || IsThis(r.RemovedPart)).OrderBy(r => r.DoneOn)
+                    .Select(r => RenewalLine.Of(r, Determined))]),
+                (w.Remedies, [.. record.Remedies.Where(r => IsThis(r.Item)).OrderBy(r => r.DoneOn)
+                    .Select(r => w.Remedy(r.DoneOn, r.What, RenewalLine.Name(r.DoneBy, Determined), r.Evidence))]),
+                (w.Releases, [.. record.Releases.Where(r => IsThis(r.Item)).OrderBy(r => r.On)
+                    .Select(r => w.Release(r.On, RenewalLine.Name(r.By, Determined), r.Document, r.Grounds))]),
+                (w.Disposals, [.. record.Disposals.Where(d => IsThis(d.Item)).OrderBy(d => d.On)
+                    .Select(d => w.Disposal(d.On, Phrases.Common.Disposal(d.Action), RenewalLine.Name(d.By, Determined)))]),
+            ];
+        }
+    }
+
+    private bool IsThis(string? id) => id is not null && string.Equals(id, Item.Item.Id, StringComparison.Ordinal);
+}

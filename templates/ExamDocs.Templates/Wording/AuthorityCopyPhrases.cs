@@ -1,0 +1,37 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+
+namespace ExamDocs.Templates.Wording;
+
+/// <summary>Words of the cover under which a copy of the report goes to the enforcing authority.</summary>
+public abstract class AuthorityCopyPhrases
+{
+    public abstract string Title { get; }
+    public abstract string To { get; }
+    public abstract string ByLaw { get; }
+    public abstract string From { get; }
+    public abstract string Why { get; }
+    public abstract string Which { get; }
+    public abstract string ColumnItem { get; }
+    public abstract string ColumnDefect { get; }
+    public abstract string ColumnState { get; }
+    public abstract string Employer { get; }
+    public abstract string Owner { get; }
+    public abstract string Premises { get; }
+    public abstract string ExaminedOn { get; }
+    public abstract string Told { get; }
+    public abstract string Enclosed { get; }
+    public abstract string SentBy { get; }
+    public abstract string Running(string original);
+    public abstract string Lead(string original);
+    public abstract string Imminent(Duty duty);
+    public abstract string Copy(string original, string number);
+    public abstract string Original(string original);
+    public abstract string Notified(Notification? told);
+
+    /// <summary>On a notice: a risk is imminent, and no duty can be looked up.</summary>
+    public abstract string LawNotKnown { get; }
+
+    /// <summary>On a notice: a copy is owed, and there is no report to copy.</summary>
+    public abstract string ReportHeldBack { get; }
+}

@@ -1,0 +1,57 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Templates.Wording;
+
+/// <summary>Words that all documents share.</summary>
+public abstract class CommonPhrases
+{
+    public abstract string NotRecorded { get; }
+    public abstract string AddressNotRecorded { get; }
+    public abstract string UnitNotRecorded { get; }
+    public abstract string OnePerson { get; }
+    public abstract string LoadNotMarked { get; }
+    public abstract string LoadBasis { get; }
+    public abstract string Issued { get; }
+    public abstract string Page { get; }
+    public abstract string Of { get; }
+    public abstract string Signature { get; }
+    public abstract string DateSigned { get; }
+    public abstract string PlaceSigned { get; }
+    public abstract string QrLabel { get; }
+    public abstract string DocumentNumber { get; }
+    public abstract string IssueDate { get; }
+    public abstract string VisitReference { get; }
+    public abstract string CautionsHeading { get; }
+    public abstract string None { get; }
+    public abstract string Yes { get; }
+    public abstract string No { get; }
+
+    public abstract string CautionPrecedence { get; }
+
+    /// <param name="name">Of whoever issues the document.</param>
+    public abstract string LogoOf(string name);
+
+    public abstract string HowToVerify(string number);
+
+    public abstract string Imprint(string version);
+
+    /// <summary>The outcome in the words used everywhere.</summary>
+    public abstract string Outcome(Outcome outcome);
+
+    /// <summary>The outcome with its date, where it has one.</summary>
+    public abstract string Outcome(Outcome outcome, LocalDate? until);
+
+    public abstract string State(ObservedState state);
+
+    public abstract string Class(CriterionClass? criterion);
+
+    public abstract string Purpose(Purpose? purpose);
+
+    public abstract string Status(ItemStatus? status);
+
+    /// <summary>What became of a withdrawn item.</summary>
+    public abstract string Disposal(DisposalAction? action);
+}

@@ -1,0 +1,38 @@
+using NodaTime;
+
+namespace ExamDocs.Templates.Wording;
+
+/// <summary>Words of the quarantine label and the hold label.</summary>
+public abstract class LabelPhrases
+{
+    public abstract string Eyelet { get; }
+    public abstract string Do { get; }
+    public abstract string Not { get; }
+    public abstract string Use { get; }
+    public abstract string NotDetermined { get; }
+    public abstract string SignLabel { get; }
+    public abstract string HoldSignLabel { get; }
+    public abstract string Why { get; }
+    public abstract string Since { get; }
+    public abstract string Release { get; }
+    public abstract string WhyHold { get; }
+    public abstract string ReleaseByPerson { get; }
+    public abstract string ReleaseHold { get; }
+    public abstract string NeverRelease { get; }
+    public abstract string Owner { get; }
+    public abstract string ExaminedBy { get; }
+    public abstract string PageOne { get; }
+    public abstract string Shortened { get; }
+    public abstract string Caution { get; }
+    public abstract string Verify(string number);
+
+    public abstract string More(int more);
+
+    public abstract string Title(string kind, string number);
+
+    public abstract string QuarantineTitle { get; }
+    public abstract string HoldTitle { get; }
+    public abstract string Regime(string law);
+
+    public abstract string SinceDay(LocalDate? day);
+}
