@@ -5,6 +5,7 @@ using ExamDocs.Templates;
 using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
@@ -23,22 +24,38 @@ internal static class ComposeDocuments
 {
     /// <param name="visit">The determined visit.</param>
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
+    /// <param name="reading">From how far labels for what may not be used are to be read.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed.</param>
-    public static Composition Of(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos = null)
+    public static Composition Of(DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
-        DocumentJob[] jobs = [.. Labels(visit), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
-            .. Records(visit), .. CheckSheets(visit)];
+        DocumentJob[] jobs = [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+            .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)];
         return new Composition([.. jobs.Select(j => j with { Visit = visit })], [.. refused]);
     }
 
-    public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit) =>
+    public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit, ReadingDistance reading) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
         select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
-            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item))) { Visit = visit };
+            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item, reading)))
+        {
+            Visit = visit,
+            Shortfalls = () => LabelShortfalls.Of(new LabelModel(DocumentJob.Draft(DocumentTypes.QuarantineLabel), visit, item, reading)),
+        };
+
+    /// <summary>For whatever may stay in service and may be reported, after its report.</summary>
+    public static IEnumerable<DocumentJob> DueLabels(DeterminedVisit visit) =>
+        from item in visit.Items
+        where DueLabelModel.IsFor(item)
+        select new DocumentJob(DocumentTypes.DueLabel, [item],
+            (renderer, identity) => renderer.HtmlAsync(new DueLabelModel(identity, visit, item)))
+        {
+            Visit = visit,
+            Shortfalls = () => LabelShortfalls.Of(new DueLabelModel(DocumentJob.Draft(DocumentTypes.DueLabel), visit, item)),
+        };
 
     /// <summary>For every item, whatever its outcome: the keeper needs the record of what may not be used, too.</summary>
     private static IEnumerable<DocumentJob> Records(DeterminedVisit visit) =>

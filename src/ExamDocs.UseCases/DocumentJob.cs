@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
@@ -9,6 +10,11 @@ using ExamDocs.Templates.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases;
+
+/// <summary>Something that does not fit on the paper as it should.</summary>
+/// <param name="Rule">The rule of printing that says so: an error holds back whatever is no warning.</param>
+/// <param name="Text">What it is, in words that follow the document's name.</param>
+internal sealed record Shortfall(RuleInfo Rule, string Text);
 
 /// <summary>A document that is to be issued: everything but its number and its day.</summary>
 /// <param name="Type">What it is.</param>
@@ -21,6 +27,12 @@ internal sealed record DocumentJob(
     public DeterminedVisit? Visit { get; init; }
 
     private static readonly LocalDate NoDay = new(2000, 1, 1);
+
+    /// <summary>What of it does not fit on the paper as it should; asked for before a number is taken.</summary>
+    public Func<IReadOnlyList<Shortfall>> Shortfalls { get; init; } = static () => [];
+
+    /// <summary>What stands for the document's number and day before it has them.</summary>
+    public static DocumentIdentity Draft(DocumentType type) => new(type.Kind, $"{type.Letter}-0000-000000", NoDay, "0");
 
     /// <summary>The language it is made in.</summary>
     public Language Language { get; init; } = Language.English;
@@ -39,7 +51,7 @@ internal sealed record DocumentJob(
 
     /// <summary>The page without its number and day.</summary>
     public Task<string> DraftAsync(DocumentRenderer renderer) =>
-        RenderAsync(renderer, new DocumentIdentity(Type.Kind, $"{Type.Letter}-0000-000000", NoDay, "0"));
+        RenderAsync(renderer, Draft(Type));
 
     /// <summary>
     /// Names the document by what it says: the same record, rules, template and language give the same key,

@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
+using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
@@ -35,6 +36,9 @@ public sealed record IssueRequest
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
 
+    /// <summary>From how far labels for what may not be used are to be read.</summary>
+    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
+
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 }
@@ -52,7 +56,7 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow)
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Documents">In the order issued; empty where an input is unreadable.</param>
 /// <param name="Refused">Items for which a report or a certificate was refused.</param>
-/// <param name="Remarks">Sentences about what an interrupted run had left.</param>
+/// <param name="Remarks">Sentences about what an interrupted run had left, and about labels that are hard to read.</param>
 /// <param name="Unprintable">Sentences about documents that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
 public sealed record IssueResult(
@@ -71,7 +75,7 @@ public static class IssueDocuments
         if (inputs.Any(i => i.Unreadable is not null))
             return new IssueResult(inputs, [], [], [], [], null);
 
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, i.Photos.Of)).ToList();
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
             .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
             .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
@@ -83,6 +87,6 @@ public static class IssueDocuments
         var failure = await press.RunAsync(jobs, cancellation);
         refused.AddRange(press.Refused);
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
-        return new IssueResult(inputs, press.Documents, refused, remarks, press.Unprintable, failure);
+        return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
     }
 }

@@ -19,6 +19,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private readonly DocumentRenderer _renderer = new();
     private readonly List<Issued> _documents = [];
     private readonly List<string> _unprintable = [];
+    private readonly List<string> _remarks = [];
     private readonly List<Refusal> _refused = [];
     private readonly EmbeddedData _data = new();
     private Browser? _browser;
@@ -27,6 +28,9 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
 
     /// <summary>Sentences about what could not be printed as it was typed.</summary>
     public IReadOnlyList<string> Unprintable => _unprintable;
+
+    /// <summary>Sentences that warn and hold nothing back.</summary>
+    public IReadOnlyList<string> Remarks => _remarks;
 
     /// <summary>Items whose document was held back for that.</summary>
     public IReadOnlyList<Refusal> Refused => _refused;
@@ -66,6 +70,8 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
             register.Restore(before, folder);
             return new Issued(before, IssuedNow: false);
         }
+        if (FollowsRefused(job) || (Fits(job) is false && !job.IsWarning))
+            return null;
         // No number is taken before there is something to print with.
         _browser ??= await Browser.StartAsync();
         var lacksGlyphs = MissingGlyphs.MayOccurIn(draft) && await LacksGlyphsAsync(job, draft, _browser, cancellation);
@@ -74,6 +80,26 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         // What is printed without a letter for the danger's sake is not told a second time.
         return await PrintAsync(job, key, _browser, isChecked: !lacksGlyphs, cancellation) is { } issued ? new Issued(issued, IssuedNow: true) : null;
     }
+
+    // A label that says when to examine again says that the item was reported as fit.
+    private bool FollowsRefused(DocumentJob job) => job.Type == DocumentTypes.DueLabel
+        && job.Items.Any(i => _refused.Exists(r => string.Equals(r.Item, i.Item.Id, StringComparison.Ordinal)));
+
+    private bool Fits(DocumentJob job)
+    {
+        var shortfalls = job.Language.In(job.Shortfalls);
+        foreach (var (rule, text) in shortfalls.Where(s => s.Rule.Severity is not Severity.Error))
+            _remarks.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: {text}. Hint: {rule.Hint}");
+        var errors = shortfalls.Where(s => s.Rule.Severity is Severity.Error).ToList();
+        if (errors.Count > 0)
+            Tell(job, errors[0].Rule, string.Join("; ", errors.Select(e => e.Text)));
+        return errors.Count == 0;
+    }
+
+    private static string WhatIs(DocumentJob job) => job.Type == DocumentTypes.DueLabel ? "next-examination label" : "report or certificate";
+
+    private static string Names(DocumentJob job) =>
+        $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";
 
     private async Task<bool> LacksGlyphsAsync(DocumentJob job, string draft, Browser browser, CancellationToken cancellation)
     {
@@ -88,8 +114,8 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private void Tell(DocumentJob job, RuleInfo rule, string what)
     {
         if (!job.IsWarning)
-            _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code])));
-        _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}: "
+            _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
+        _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: "
             + $"{what}; {(job.IsWarning ? "it is printed all the same, for the danger's sake" : "it is held back")}. Hint: {rule.Hint}");
     }
 

@@ -1,8 +1,9 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using ExamDocs.Core;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Register;
-using ExamDocs.Templates;
+using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 
@@ -19,13 +20,20 @@ public sealed record LabelRequest
 
     public required string RegisterPath { get; init; }
 
-    public required LabelStock Stock { get; init; }
+    /// <summary>What is printed on; null for the usual one of the kind.</summary>
+    public LabelStock? Stock { get; init; }
 
-    /// <summary>First place used on the first sheet, counted from 1.</summary>
-    public int Start { get; init; } = 1;
+    /// <summary>Labels of this kind; null for the kind of the stock, else of the first number, else quarantine-label.</summary>
+    public string? Kind { get; init; }
 
-    /// <summary>Millimetres to the right and down.</summary>
-    public (double X, double Y) Offset { get; init; }
+    /// <summary>Where on the stock to begin.</summary>
+    public Placing Placing { get; init; } = new();
+
+    /// <summary>Solid black and white, for printers without colours and greys.</summary>
+    public bool BlackOnly { get; init; }
+
+    /// <summary>From how far labels for what may not be used are to be read.</summary>
+    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
@@ -44,7 +52,13 @@ public sealed record LabelRequest
 /// <param name="Unprintable">Sentences about labels that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not.</param>
 public sealed record LabelResult(
-    IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, IReadOnlyList<string> Unprintable, string? Failure);
+    IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, IReadOnlyList<string> Unprintable, string? Failure)
+{
+    /// <summary>Sentences that hold nothing back: labels that are hard to read, and labels of the other kind that the records call for.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    internal static LabelResult Stopped(string why, IReadOnlyList<CheckedInput> inputs) => new(inputs, [], why, [], null);
+}
 
 /// <summary>Puts labels on a stock: those that records call for, and those already issued, never altered.</summary>
 public static partial class PrintLabels
@@ -52,6 +66,9 @@ public static partial class PrintLabels
     /// <exception cref="IOException">The register or a file cannot be written.</exception>
     public static async Task<LabelResult> RunAsync(LabelRequest request, CancellationToken cancellation = default)
     {
+        var (stock, objection) = StockFor(request);
+        if (objection is not null)
+            return LabelResult.Stopped(objection, []);
         var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
         var inputs = CheckRecord.All([.. asked.Where(a => !a.IsNumber).Select(a => a.Asked)], request.Today, request.Rules);
         if (inputs.Any(i => i.Unreadable is not null))
@@ -60,23 +77,53 @@ public static partial class PrintLabels
         using var register = DocumentRegister.Open(request.RegisterPath);
         register.Recover();
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
-        if (reprints.Find(r => !string.Equals(r.Document?.Kind, DocumentTypes.QuarantineLabel.Kind, StringComparison.Ordinal)) is { Asked: { } unknown })
-            return new LabelResult(inputs, [], $"{unknown} is no label that this register has issued", [], null);
+        if (reprints.Select(r => ObjectionTo(r.Asked, r.Document, stock)).FirstOrDefault(o => o is not null) is { } other)
+            return LabelResult.Stopped(other, inputs);
 
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
-        var failure = await press.RunAsync([.. inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!)).Select(j => j with { Language = request.Language })], cancellation);
+        var jobs = inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!, request.Reading).Concat(ComposeDocuments.DueLabels(i.Visit!)))
+            .Select(j => j with { Language = request.Language }).ToLookup(j => j.Type == stock.Format.Type);
+        var failure = await press.RunAsync([.. jobs[true]], cancellation);
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
-        var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request) : null;
-        return new LabelResult(inputs, labels, refused, press.Unprintable, failure);
+        var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;
+        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others([.. jobs[false]])] };
     }
 
+    /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>
+    private static (LabelStock Stock, string? Objection) StockFor(LabelRequest request)
+    {
+        var first = request.InputsOrNumbers.FirstOrDefault(a => Number().IsMatch(a) && !File.Exists(a));
+        var format = LabelFormat.Of(request.Kind) ?? request.Stock?.Format
+            ?? LabelFormat.All.FirstOrDefault(f => f.Type.Letter == first?[0]) ?? LabelFormat.Quarantine;
+        var stock = request.Stock ?? LabelStock.Find(format.UsualStock)!;
+        return (stock, stock.Format == format ? request.Placing.Objection(stock) : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}");
+    }
+
+    private static string? ObjectionTo(string asked, IssuedDocument? document, LabelStock stock) => LabelFormat.Of(document?.Kind) switch
+    {
+        null => $"{asked} is no label that this register has issued",
+        var format when format != stock.Format => $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
+        _ => null,
+    };
+
+    private static string Stocks(LabelFormat format) => string.Join(" or ", LabelStock.All.Where(s => s.Format == format).Select(s => s.Name));
+
+    private static IEnumerable<string> Others(IReadOnlyList<DocumentJob> others) =>
+        from kind in others.GroupBy(j => j.Type.Kind, StringComparer.Ordinal)
+        select string.Create(CultureInfo.InvariantCulture, $"not on this stock: {kind.Count()} of kind {kind.Key}; --only {kind.Key} prints them");
+
     /// <returns>Why the sheet was not written; null where it was.</returns>
-    private static string? Place(IReadOnlyList<byte[]> labels, LabelRequest request)
+    private static string? Place(IReadOnlyList<byte[]> labels, LabelRequest request, LabelStock stock)
     {
         try
         {
-            WholeFile.Write(request.OutFile, LabelSheet.Impose(labels, request.Stock, request.Start, request.Offset));
+            var printed = request.BlackOnly ? [.. labels.Select(BlackInk.Only)] : labels;
+            WholeFile.Write(request.OutFile, LabelSheet.Impose(printed, stock, request.Placing));
             return null;
+        }
+        catch (NotSupportedException e)
+        {
+            return e.Message;
         }
         catch (ArgumentException e)
         {

@@ -15,5 +15,15 @@ public static class PrintRules
         "Shorten the text named, or part a long word with a blank. If nothing in the record is unusual, it is a fault of the template: report it.",
         "found by reading the printed file back");
 
-    public static IReadOnlyList<RuleInfo> All { get; } = [GlyphIsMissing, PrintIsFaithful];
+    public static readonly RuleInfo LabelHoldsItsText = new("PRN003", Severity.Error, "Every text fits on its label",
+        "What does not fit on a label is not printed, or not whole. A next-examination label is then held back; a label that says not to use the item is printed with the text cut short, which it says itself.",
+        "Type it shorter, or mark the item with a shorter identity.",
+        "common practice, no source");
+
+    public static readonly RuleInfo LabelIsLegible = new("PRN004", Severity.Warning, "The words of a label are read from the reading distance",
+        "With much to say, the words of a quarantine or hold label are set smaller than can be read from there. Its sign and its signal word are not.",
+        "Type notes and descriptions shorter, or go nearer: --read-from says from how far labels are to be read.",
+        "h = l / Z, ISO 3864-1:2011 annex A; five minutes of arc for the letters, from memory");
+
+    public static IReadOnlyList<RuleInfo> All { get; } = [GlyphIsMissing, PrintIsFaithful, LabelHoldsItsText, LabelIsLegible];
 }

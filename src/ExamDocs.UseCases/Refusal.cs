@@ -3,10 +3,11 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.UseCases;
 
-/// <summary>An item for which a report or a certificate was refused, and the codes of why.</summary>
+/// <summary>An item for which a report, a certificate or a next-examination label was refused, and the codes of why.</summary>
 /// <param name="Item">Its id, or its description where it has none.</param>
 /// <param name="Codes">Codes of findings and reasons, in their order.</param>
-public sealed record Refusal(string Item, IReadOnlyList<string> Codes)
+/// <param name="What">What was refused, in words.</param>
+public sealed record Refusal(string Item, IReadOnlyList<string> Codes, string What = "report or certificate")
 {
     internal static Refusal Of(DeterminedItem item) => new(
         item.Item.Id ?? item.Item.Description ?? "(no id)",

@@ -21,11 +21,13 @@ public static class DocumentTypes
 
     public static DocumentType QuarantineLabel { get; } = new("quarantine-label", 'Q', "Label");
 
+    public static DocumentType DueLabel { get; } = new("due-label", 'D', "DueLabel");
+
     public static DocumentType EquipmentRecord { get; } = new("record", 'E', "EquipmentRecord") { IsOnRequest = true };
 
     public static DocumentType CheckSheet { get; } = new("check-sheet", 'S', "CheckSheet") { IsOnRequest = true };
 
-    public static IReadOnlyList<DocumentType> All { get; } = [Report, Notice, Certificate, QuarantineLabel, EquipmentRecord, CheckSheet];
+    public static IReadOnlyList<DocumentType> All { get; } = [Report, Notice, Certificate, QuarantineLabel, DueLabel, EquipmentRecord, CheckSheet];
 
     /// <summary>The type of this kind; null where there is none.</summary>
     public static DocumentType? Find(string kind) =>

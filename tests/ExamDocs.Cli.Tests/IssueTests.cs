@@ -64,7 +64,8 @@ public sealed class IssueTests : IDisposable
         Assert.Contains("run the command again", stopped.Err, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", stopped.Err, StringComparison.Ordinal);
         Assert.Equal(0, wentOn.ExitCode);
-        Assert.Matches(@"\AR-[0-9]{4}-000001\z", (string)Assert.Single(Documents())!["number"]!);
+        Assert.Equal(["D", "R"], Documents().Select(d => ((string)d!["number"]!)[..1]).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.All(Documents(), d => Assert.EndsWith("-000001", (string)d!["number"]!, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -117,6 +118,19 @@ public sealed class IssueTests : IDisposable
         Assert.Equal(0, run.ExitCode);
         Assert.Equal("nothing to label", run.Out.Trim());
         Assert.False(File.Exists(_examdocs.At("labels.pdf")));
+    }
+
+    [Fact]
+    public async Task Next_examination_labels_go_to_a_stock_of_one_s_own()
+    {
+        File.WriteAllText(_examdocs.At("mine.json"), """{"name":"mine","what":"a roll","pageWidthMm":74,"pageHeightMm":41,"labelWidthMm":70,"labelHeightMm":37,"leftMm":2,"topMm":2}""");
+        var visit = Records.Small().Write(_examdocs, "visit.json");
+
+        var run = await _examdocs.RunAsync("label", visit, "--out", "due.pdf", "--stock", "mine.json", "--black", "--offset", "0.5,0.5");
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Err));
+        Assert.Matches(@"\AD-[0-9]{4}-000001 ", run.Out);
+        Assert.True(File.Exists(_examdocs.At("due.pdf")));
     }
 
     public void Dispose() => _examdocs.Dispose();

@@ -37,6 +37,7 @@ internal static class IssueCommand
         {
             Inputs, Out, PerItem, Only, CommonOptions.Letterhead, CommonOptions.Rules,
         };
+        ReadingOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -58,6 +59,7 @@ internal static class IssueCommand
                 Letterhead = letterhead,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                Reading = ReadingOptions.Of(parsed),
             },
             cancellation);
         Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
@@ -74,7 +76,7 @@ internal static class IssueCommand
         if (!quiet)
         {
             foreach (var refusal in result.Refused)
-                Console.Error.WriteLine($"{refusal.Item}: no report or certificate: {string.Join(" ", refusal.Codes)}");
+                Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
                 Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}");
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));

@@ -6,11 +6,9 @@ using ExamDocs.UseCases;
 
 namespace ExamDocs.Cli.Commands;
 
-/// <summary><c>examdocs label</c>: labels for what may not be used, on a stock.</summary>
+/// <summary><c>examdocs label</c>: labels on a stock.</summary>
 internal static class LabelCommand
 {
-    private const string StockDefault = "a4-2";
-
     private static readonly Argument<string[]> Inputs = new("INPUT|NUMBER")
     {
         Description = "Records, or numbers of labels already issued.",
@@ -19,11 +17,18 @@ internal static class LabelCommand
 
     private static readonly Option<FileInfo> Out = new("--out") { Description = "The sheet to write (.pdf). The single labels go beside it, named by their numbers.", HelpName = "FILE", Required = true };
 
-    private static readonly Option<string> Stock = new("--stock")
+    private static readonly Option<LabelStock?> Stock = new("--stock")
     {
-        Description = $"How labels lie on the sheet: {string.Join("; ", LabelStock.All.Select(s => $"{s.Name} ({s.What})"))}.",
-        HelpName = "NAME",
-        DefaultValueFactory = _ => StockDefault,
+        Description = $"What is printed on, or a .json file of your own that says so: {string.Join("; ", LabelStock.All.Select(s => $"{s.Name} ({s.What})"))}. "
+            + $"Default: {string.Join(", ", LabelFormat.All.Select(f => $"{f.UsualStock} for {f.Type.Kind}"))}.",
+        HelpName = "NAME|FILE",
+        CustomParser = ParseStock,
+    };
+
+    private static readonly Option<string?> Only = new("--only")
+    {
+        Description = $"Labels of this kind: {string.Join(", ", LabelFormat.All.Select(f => f.Type.Kind))}. Default: those that the stock is for, else quarantine-label.",
+        HelpName = "KIND",
     };
 
     private static readonly Option<int> Start = new("--start") { Description = "First place used on the first sheet.", HelpName = "N", DefaultValueFactory = _ => 1 };
@@ -35,12 +40,19 @@ internal static class LabelCommand
         CustomParser = ParseOffset,
     };
 
-    static LabelCommand() => Stock.AcceptOnlyFromAmong([.. LabelStock.All.Select(s => s.Name)]);
+    private static readonly Option<bool> CropMarks = new("--crop-marks") { Description = "Fine lines in the margins that show where to cut." };
+
+    private static readonly Option<bool> Black = new("--black") { Description = "Solid black and white alone, for thermal printers; the prohibition sign is then black too." };
+
+    static LabelCommand() => Only.AcceptOnlyFromAmong([.. LabelFormat.All.Select(f => f.Type.Kind)]);
 
     public static Command Create()
     {
-        var command = new Command("label", "Prints labels for what may not be used onto a stock.") { Inputs, Out, Stock, Start, Offset, CommonOptions.Rules };
-        command.Validators.Add(CheckStart);
+        var command = new Command("label", "Prints labels onto a stock: for what may not be used, or for what is to be examined next.")
+        {
+            Inputs, Out, Stock, Only, Start, Offset, CropMarks, Black, CommonOptions.Rules,
+        };
+        ReadingOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -56,16 +68,18 @@ internal static class LabelCommand
                 InputsOrNumbers = parsed.GetRequiredValue(Inputs),
                 OutFile = file,
                 RegisterPath = CommonOptions.RegisterPath(parsed),
-                Stock = LabelStock.Find(parsed.GetRequiredValue(Stock))!,
-                Start = parsed.GetValue(Start),
-                Offset = parsed.GetValue(Offset),
+                Stock = parsed.GetValue(Stock),
+                Kind = parsed.GetValue(Only),
+                Placing = new Placing(parsed.GetValue(Start), parsed.GetValue(Offset).X, parsed.GetValue(Offset).Y, parsed.GetValue(CropMarks)),
+                BlackOnly = parsed.GetValue(Black),
+                Reading = ReadingOptions.Of(parsed),
                 Today = CommonOptions.Today(),
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
             },
             cancellation);
         FindingsPrinter.Print(result.Inputs, quiet: true);
-        foreach (var sentence in result.Unprintable)
+        foreach (var sentence in result.Unprintable.Concat(parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks))
             await Console.Error.WriteLineAsync(sentence);
         if ((result.Refused ?? result.Failure) is { } stopped)
         {
@@ -81,13 +95,32 @@ internal static class LabelCommand
         return result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs)) : CheckCommand.ExitOf(result.Inputs);
     }
 
-    private static void CheckStart(CommandResult command)
+    private static LabelStock? ParseStock(ArgumentResult argument)
     {
-        // Defaults are not filled in yet when a command is validated.
-        var stock = LabelStock.Find(command.GetValue(Stock) ?? StockDefault);
-        if (stock is not null && command.GetResult(Start) is { Implicit: false } && command.GetValue(Start) is var start
-            && (start < 1 || start > stock.PerSheet))
-            command.AddError(string.Create(CultureInfo.InvariantCulture, $"a sheet of {stock.Name} has places 1 to {stock.PerSheet}"));
+        var named = argument.Tokens[0].Value;
+        if (LabelStock.Find(named) is { } stock)
+            return stock;
+        if (!named.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
+        {
+            argument.AddError($"there is no stock '{named}'; there are {string.Join(", ", LabelStock.All.Select(s => s.Name))}, or your own in a .json file");
+            return null;
+        }
+        var (read, faults) = ReadStock(named);
+        foreach (var fault in faults)
+            argument.AddError($"{named}: {fault}");
+        return read;
+    }
+
+    private static (LabelStock? Stock, IReadOnlyList<string> Faults) ReadStock(string file)
+    {
+        try
+        {
+            return StockFile.Read(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return (null, [e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : e.Message]);
+        }
     }
 
     private static (double X, double Y) ParseOffset(ArgumentResult argument)

@@ -6,67 +6,56 @@ namespace ExamDocs.Documents.LabelSheets;
 /// <summary>Puts labels that are already issued onto sheets, each as it was printed, none altered.</summary>
 public static class LabelSheet
 {
-    private const double ToleranceMm = 0.5;
+    private const double ToleranceMm = 0.3;
 
     /// <param name="labels">PDFs of one page each, in the order they are placed.</param>
     /// <param name="stock">How labels lie on the sheet.</param>
-    /// <param name="start">The first place used on the first sheet, counted from 1 along the rows.</param>
-    /// <param name="offset">How far a printer's sheet is off, millimetres to the right and down.</param>
-    /// <exception cref="ArgumentException">A label has more than one page or another shape, or would lie off the sheet.</exception>
-    public static byte[] Impose(IReadOnlyList<byte[]> labels, LabelStock stock, int start = 1, (double X, double Y) offset = default)
+    /// <param name="placing">Where to begin.</param>
+    /// <exception cref="ArgumentException">A label has more than one page or another size, or cannot be placed so.</exception>
+    public static byte[] Impose(IReadOnlyList<byte[]> labels, LabelStock stock, Placing placing)
     {
         if (labels.Count == 0)
             throw new ArgumentException("there is no label to place", nameof(labels));
-        if (start < 1 || start > stock.PerSheet)
-            throw new ArgumentOutOfRangeException(nameof(start), $"a sheet of {stock.Name} has places 1 to {stock.PerSheet}");
-        Refuse(stock, offset);
+        if (placing.Objection(stock) is { } objection)
+            throw new ArgumentException(objection, nameof(placing));
         using var sheets = new PdfDocument();
         sheets.Info.Title = "Labels";
         sheets.Options.CompressContentStreams = false;
-        var sheet = NewSheet(sheets, stock);
-        var place = start - 1;
-        foreach (var label in labels)
+        for (var at = 0; at < labels.Count;)
         {
-            if (place == stock.PerSheet)
-                (sheet, place) = (NewSheet(sheets, stock), 0);
-            Draw(label, sheet, stock, place++, offset);
+            using var paper = NewSheet(sheets, stock);
+            for (var place = at == 0 ? placing.Start - 1 : 0; place < stock.PerSheet && at < labels.Count; place++, at++)
+                Draw(labels[at], paper, stock, placing.Corner(stock, place));
+            if (placing.CropMarks)
+                CropMarks.Draw(paper, stock, placing);
         }
         using var result = new MemoryStream();
         sheets.Save(result, closeStream: false);
         return result.ToArray();
     }
 
-    private static PdfPage NewSheet(PdfDocument sheets, LabelStock stock)
+    private static XGraphics NewSheet(PdfDocument sheets, LabelStock stock)
     {
         var page = sheets.AddPage();
         page.Width = XUnit.FromMillimeter(stock.PageWidthMm);
         page.Height = XUnit.FromMillimeter(stock.PageHeightMm);
-        return page;
+        return XGraphics.FromPdfPage(page);
     }
 
-    private static void Draw(byte[] label, PdfPage sheet, LabelStock stock, int place, (double X, double Y) offset)
+    // The page of a label is up to 0.2 mm smaller than the label, as the browser cuts it: its place is reckoned from
+    // the upper left corner and the size that it has by its format, not by what was cut.
+    private static void Draw(byte[] label, XGraphics paper, LabelStock stock, (double X, double Y) corner)
     {
         using var bytes = new MemoryStream(label);
         using var form = XPdfForm.FromStream(bytes);
         if (form.PageCount != 1)
             throw new ArgumentException("a label has one page", nameof(label));
-        var (width, height) = (stock.LabelWidthMm, form.PointHeight / form.PointWidth * stock.LabelWidthMm);
-        if (Math.Abs(height - stock.LabelHeightMm) > ToleranceMm)
-            throw new ArgumentException($"the label has not the shape of {stock.Name}", nameof(label));
-        var (x, y) = stock.Place(place);
-        using var paper = XGraphics.FromPdfPage(sheet);
-        paper.DrawImage(form, Points(x + offset.X), Points(y + offset.Y), Points(width), Points(height));
+        if (!IsNear(form.PointWidth, stock.Format.WidthMm) || !IsNear(form.PointHeight, stock.Format.HeightMm))
+            throw new ArgumentException($"the label is none for {stock.Name}", nameof(label));
+        paper.DrawImage(form, Points(corner.X), Points(corner.Y), form.PointWidth * stock.Scale, form.PointHeight * stock.Scale);
     }
 
-    private static void Refuse(LabelStock stock, (double X, double Y) offset)
-    {
-        var (x, y) = stock.Place(0);
-        var (lastX, lastY) = stock.Place(stock.PerSheet - 1);
-        var isOn = x + offset.X >= 0 && y + offset.Y >= 0
-            && lastX + offset.X + stock.LabelWidthMm <= stock.PageWidthMm && lastY + offset.Y + stock.LabelHeightMm <= stock.PageHeightMm;
-        if (!isOn)
-            throw new ArgumentException("with this offset a label would lie off the sheet", nameof(offset));
-    }
+    private static bool IsNear(double points, double millimetres) => Math.Abs(XUnit.FromPoint(points).Millimeter - millimetres) <= ToleranceMm;
 
     private static double Points(double millimetres) => XUnit.FromMillimeter(millimetres).Point;
 }

@@ -1,6 +1,7 @@
 using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
@@ -26,6 +27,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(CertificateModel model) => RenderAsync(CertificateDocument.Of(model));
 
     public Task<string> HtmlAsync(LabelModel model) => RenderAsync(LabelDocument.Of(model));
+
+    public Task<string> HtmlAsync(DueLabelModel model) => RenderAsync(DueLabelDocument.Of(model));
 
     public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
 

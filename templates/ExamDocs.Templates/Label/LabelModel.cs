@@ -15,19 +15,25 @@ public sealed class LabelModel
     // A code with more modules than this would leave no room for the words.
     private const int MostModules = 73;
 
+    private const int MostOfExaminer = 60;
+
+    /// <summary>From line to line of the signal word, as a part of its size of type.</summary>
+    internal const double SignalLine = 0.758;
+
     /// <param name="identity">Of kind quarantine-label.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="item">An item that is withdrawn or undetermined.</param>
+    /// <param name="reading">From how far it is to be read; 1.5 m where not given.</param>
     /// <exception cref="ArgumentException">The item may be used.</exception>
-    public LabelModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
+    public LabelModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item, ReadingDistance? reading = null)
     {
         if (item.Outcome is Outcome.Fit or Outcome.FitUntil)
             throw new ArgumentException($"{item.Item.Id} may be used and gets no such label", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
+        Reading = reading ?? ReadingDistance.Default;
         QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
         Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
-        Text = LabelText.Fit(
-            Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release, Owner], Room);
+        Text = LabelText.Fit(new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release], Owner), Room, Reading.CapitalsMm);
     }
 
     public DocumentIdentity Identity { get; }
@@ -35,6 +41,8 @@ public sealed class LabelModel
     public DeterminedVisit Determined { get; }
 
     public DeterminedItem Item { get; }
+
+    public ReadingDistance Reading { get; }
 
     public bool IsHold => Item.Outcome is Outcome.Undetermined;
 
@@ -59,12 +67,34 @@ public sealed class LabelModel
 
     public string Examiner => Printed.Text(Determined.Person(Item.Examination?.Examiner)?.Name);
 
+    /// <summary>What is not printed whole, in words; empty where everything is. The label says itself that it is shortened.</summary>
+    public IReadOnlyList<string> Misfits =>
+    [
+        .. Text.Misfits,
+        .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
+        .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
+        .. Reading.IsSignalRead(SignalWord.Size(Phrases.Label.Signal, SignalWidthMm, MostSignalMm)) ? Array.Empty<string>() : ["the signal word, at the size for its reading distance"],
+    ];
+
+    /// <summary>From how far the smaller words are read, metres; the sign and the signal word are read from <see cref="Reading"/>.</summary>
+    public double WordsLegibleFromMetres => ReadingDistance.LegibleFrom(Text.TextMm);
+
     public RegimeWording Regime => Phrases.Regime(Item.Regime);
 
     internal LabelText Text { get; }
 
+    /// <summary>Room for the signal word beside the sign, millimetres.</summary>
+    internal double SignalWidthMm => IsHold ? 44 : 84 - (double)Reading.SignMm;
+
+    /// <summary>Size of type of the signal word where its letters are few enough, millimetres; the hold label's sign has one size.</summary>
+    internal double MostSignalMm => IsHold ? 15.2 : Reading.SignalMm;
+
+    internal string ShownExaminer => TextWidth.Shorten(Examiner, MostOfExaminer, "…");
+
     // What head and foot leave of the height, millimetres; the foot is as high as its lines or its code.
-    private double Room => (IsHold ? 73 : 79) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
+    private double Room => (IsHold ? 73 : 79 + 42.3 - ShoutMm) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
+
+    private double ShoutMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
 
     private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
 
@@ -76,6 +106,8 @@ public sealed class LabelModel
             return IsHold ? [Phrases.Label.WhyHold, .. reasons] : reasons;
         }
     }
+
+    private static bool IsShort(string text) => ReferenceEquals(TextWidth.Shorten(text, MostOfExaminer, ""), text);
 
     private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
 }

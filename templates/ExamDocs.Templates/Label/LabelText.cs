@@ -3,6 +3,14 @@ using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.Label;
 
+/// <summary>What a label says of its item.</summary>
+/// <param name="Id">Identity of the item.</param>
+/// <param name="Description">What it is.</param>
+/// <param name="Reasons">Why it is not to be used, the weightiest first.</param>
+/// <param name="Ours">The lines that are our own words, and never too long.</param>
+/// <param name="Owner">Whose it is.</param>
+internal sealed record LabelWords(string Id, string Description, IReadOnlyList<string> Reasons, IReadOnlyList<string> Ours, string Owner);
+
 /// <summary>The words of a label, at the largest size of type at which all of them fit; lengths in millimetres.</summary>
 internal sealed class LabelText
 {
@@ -12,12 +20,11 @@ internal sealed class LabelText
     // From large to small: type of the identity, type of the rest. The smallest is still printed text, about 6.8 pt.
     private static readonly (double Id, double Text)[] Sizes = [(12, 4.2), (10, 3.9), (8.4, 3.6), (7, 3.3), (5.6, 3), (4.6, 2.7), (3.8, 2.4)];
 
-    // Capitals of 2.3 mm, about 5 minutes of arc at 1.5 m, which is what good eyesight resolves. A reason that would
-    // make the type smaller gives way to a pointer to the record.
-    private const int LegibleSizes = 4;
+    // Characters of each that are kept where even the smallest type does not hold everything, the mildest cut first.
+    private static readonly int[] Cuts = [110, 80, 60, 40, 25, 15];
 
-    private LabelText(string id, string description, IReadOnlyList<string> reasons, (int Id, int Text) steps) =>
-        (Id, Description, Reasons, IdStep, TextStep) = (id, description, reasons, steps.Id, steps.Text);
+    private LabelText(LabelWords words, (int Id, int Text) steps, IReadOnlyList<string> misfits) =>
+        (Id, Description, Reasons, Owner, IdStep, TextStep, Misfits) = (words.Id, words.Description, words.Reasons, words.Owner, steps.Id, steps.Text, misfits);
 
     public string Id { get; }
 
@@ -25,36 +32,64 @@ internal sealed class LabelText
 
     public IReadOnlyList<string> Reasons { get; }
 
+    public string Owner { get; }
+
     /// <summary>Which size of type the identity has, 0 the largest.</summary>
     public int IdStep { get; }
 
     /// <summary>Which size of type the rest has, 0 the largest.</summary>
     public int TextStep { get; }
 
+    public double TextMm => Sizes[TextStep].Text;
+
+    /// <summary>What was cut short, in words; empty where everything stands whole.</summary>
+    public IReadOnlyList<string> Misfits { get; }
+
     /// <summary>Everything at the largest size that holds it; cut short, and said to be, only where none does.</summary>
-    /// <param name="id">Identity of the item.</param>
-    /// <param name="description">What it is.</param>
-    /// <param name="reasons">Why it is not to be used, the weightiest first.</param>
-    /// <param name="others">The other lines of the label.</param>
+    /// <param name="words">What it says.</param>
     /// <param name="room">Height there is, millimetres.</param>
-    public static LabelText Fit(string id, string description, IReadOnlyList<string> reasons, IReadOnlyList<string> others, double room)
+    /// <param name="capitals">Height of capitals that are read from the reading distance, millimetres.</param>
+    public static LabelText Fit(LabelWords words, double room, double capitals)
     {
-        return Fit(LegibleSizes) ?? Fit(Sizes.Length - 1) ?? Fit(Sizes.Length) ?? Cut(id, description, reasons);
+        // A reason that would make the type smaller than that gives way to a pointer to the record.
+        var legible = Sizes.Count(s => s.Text * ReadingDistance.Capitals * (double)ReadingDistance.SmallestScale >= capitals);
+        return Fit(legible) ?? Fit(Sizes.Length - 1) ?? Fit(Sizes.Length) ?? Cut(words, room);
 
         LabelText? Fit(int sizes) =>
-            (from kept in Enumerable.Range(0, reasons.Count).Select(fewer => reasons.Count - fewer)
-             let shown = Shown(reasons, kept)
+            (from kept in Enumerable.Range(0, words.Reasons.Count).Select(fewer => words.Reasons.Count - fewer)
+             let shown = words with { Reasons = Shown(words.Reasons, kept) }
              from steps in Steps(sizes)
-             where Height(id, description, shown, others, (Sizes[steps.Id].Id, Sizes[steps.Text].Text)) <= room
-             select new LabelText(id, description, shown, steps)).FirstOrDefault();
+             where Height(shown, (Sizes[steps.Id].Id, Sizes[steps.Text].Text)) <= room
+             select new LabelText(shown, steps, [])).FirstOrDefault();
     }
 
-    private static LabelText Cut(string id, string description, IReadOnlyList<string> reasons)
+    private static LabelText Cut(LabelWords words, double room)
+    {
+        var shown = words with { Reasons = Shown(words.Reasons, 1) };
+        var cuts = Cuts.Select(most => Cut(shown, most)).ToList();
+        var cut = cuts.Find(c => Height(c, Sizes[^1]) <= room) ?? cuts[^1];
+        string[] misfits =
+        [
+            .. Misfit(cut.Id, shown.Id, "the identity"), .. Misfit(cut.Description, shown.Description, "the description"),
+            .. Misfit(cut.Reasons[0], shown.Reasons[0], "the reason"), .. Misfit(cut.Owner, shown.Owner, "the owner's name"),
+        ];
+        return new LabelText(cut, (Sizes.Length - 1, Sizes.Length - 1), misfits);
+    }
+
+    private static LabelWords Cut(LabelWords words, int most)
     {
         var mark = Phrases.Label.Shortened;
-        IReadOnlyList<string> shown = [.. Shown(reasons, 1).Select((r, at) => at == 0 ? TextWidth.Shorten(r, 110, mark) : r)];
-        return new LabelText(TextWidth.Shorten(id, 110, mark), TextWidth.Shorten(description, 120, mark), shown, (Sizes.Length - 1, Sizes.Length - 1));
+        return words with
+        {
+            Id = TextWidth.Shorten(words.Id, most, mark),
+            Description = TextWidth.Shorten(words.Description, most, mark),
+            Reasons = [TextWidth.Shorten(words.Reasons[0], most, mark), .. words.Reasons.Skip(1)],
+            Owner = TextWidth.Shorten(words.Owner, most, mark),
+        };
     }
+
+    private static string[] Misfit(string printed, string whole, string what) =>
+        string.Equals(printed, whole, StringComparison.Ordinal) ? [] : [what];
 
     // The identity stands out from the rest; only one too long for that comes closer to it.
     private static IEnumerable<(int Id, int Text)> Steps(int smallest)
@@ -72,9 +107,10 @@ internal sealed class LabelText
         ? reasons
         : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
 
-    private static double Height(string id, string description, IEnumerable<string> reasons, IEnumerable<string> others, (double Id, double Text) size)
+    private static double Height(LabelWords words, (double Id, double Text) size)
     {
-        var lines = TextWidth.Lines(description, size.Text, Column) + reasons.Concat(others).Sum(r => TextWidth.Lines(r, size.Text, Indented));
-        return (TextWidth.Lines(id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 4;
+        var indented = words.Reasons.Concat(words.Ours).Append(words.Owner).Sum(r => TextWidth.Lines(r, size.Text, Indented));
+        var lines = TextWidth.Lines(words.Description, size.Text, Column) + indented;
+        return (TextWidth.Lines(words.Id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 4;
     }
 }

@@ -31,21 +31,40 @@ internal static class TextWidth
         var at = 0.0;
         foreach (var word in text.Split(' '))
         {
-            var width = Ems(word) * fontMm;
-            if (at > 0 && at + width > widthMm)
+            foreach (var piece in Ems(word) * fontMm > widthMm ? Pieces(word) : [word])
             {
-                lines++;
-                at = 0;
+                var width = Ems(piece) * fontMm;
+                if (at > 0 && at + width > widthMm)
+                {
+                    lines++;
+                    at = 0;
+                }
+                // What is longer than the line is broken anywhere; the widest letter may not fit at each line's end.
+                while (width > widthMm)
+                {
+                    lines++;
+                    width -= widthMm - (1.1 * fontMm);
+                }
+                at += width;
             }
-            // A word longer than the line is broken anywhere; the widest letter may not fit at each line's end.
-            while (width > widthMm)
-            {
-                lines++;
-                width -= widthMm - (1.1 * fontMm);
-            }
-            at += width + (0.27 * fontMm);
+            at += 0.27 * fontMm;
         }
         return lines;
+    }
+
+    // A word longer than the line is first broken after its hyphens and the like, which leaves lines half empty.
+    private static IEnumerable<string> Pieces(string word)
+    {
+        var start = 0;
+        for (var at = 0; at < word.Length; at++)
+        {
+            if (char.IsLetterOrDigit(word[at]) || char.IsSurrogate(word[at]))
+                continue;
+            yield return word[start..(at + 1)];
+            start = at + 1;
+        }
+        if (start < word.Length)
+            yield return word[start..];
     }
 
     /// <summary>The text, cut at a whole character where it is longer than this, with the words that say so.</summary>

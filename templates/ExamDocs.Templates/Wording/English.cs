@@ -22,6 +22,7 @@ public static partial class English
         Label = new Label(),
         Sentences = SentenceBook.English,
         Terms = Terms.AsTheyAre,
+        DueLabel = new DueLabel(),
         AuthorityCopy = new AuthorityCopy(),
         EquipmentRecord = new EquipmentRecord(),
         CheckSheet = new CheckSheet(),

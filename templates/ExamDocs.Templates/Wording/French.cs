@@ -22,6 +22,7 @@ public static partial class French
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        DueLabel = new DueLabel(),
         AuthorityCopy = new AuthorityCopy(),
         EquipmentRecord = new EquipmentRecord(),
         CheckSheet = new CheckSheet(),

@@ -19,6 +19,7 @@ public static partial class German
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        DueLabel = new DueLabel(),
         AuthorityCopy = new AuthorityCopy(),
         EquipmentRecord = new EquipmentRecord(),
         CheckSheet = new CheckSheet(),

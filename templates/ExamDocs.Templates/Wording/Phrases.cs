@@ -34,6 +34,8 @@ public static class Phrases
     /// <summary>What is asked of a criterion.</summary>
     public static string Question(Criterion criterion) => Language.Current.Words.Terms.Question(criterion.Question);
 
+    public static DueLabelPhrases DueLabel => Language.Current.Words.DueLabel;
+
     public static AuthorityCopyPhrases AuthorityCopy => Language.Current.Words.AuthorityCopy;
 
     public static EquipmentRecordPhrases EquipmentRecord => Language.Current.Words.EquipmentRecord;

@@ -30,6 +30,12 @@ public static class LabelShorthand
     public static LabelPhrases W => Phrases.Label;
 }
 
+/// <summary>The phrases of a next-examination label by one letter, for its templates.</summary>
+public static class DueLabelShorthand
+{
+    public static DueLabelPhrases W => Phrases.DueLabel;
+}
+
 /// <summary>The phrases of a check sheet and of a report by one letter each, for its templates.</summary>
 public static class CheckSheetShorthand
 {

@@ -28,6 +28,8 @@ public sealed record Vocabulary
     /// <summary>What the program's own data hold.</summary>
     public required Terms Terms { get; init; }
 
+    public required DueLabelPhrases DueLabel { get; init; }
+
     public required AuthorityCopyPhrases AuthorityCopy { get; init; }
 
     public required EquipmentRecordPhrases EquipmentRecord { get; init; }

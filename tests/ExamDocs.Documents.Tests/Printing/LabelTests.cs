@@ -6,9 +6,6 @@ using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
 using SkiaSharp;
 using UglyToad.PdfPig;
-using ZXing;
-using ZXing.Common;
-using ZXing.QrCode;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
@@ -70,26 +67,40 @@ public sealed class LabelTests(Press press)
     [Fact]
     public async Task The_prohibition_sign_has_its_published_proportions()
     {
-        var html = await press.Renderer.HtmlAsync(Model(Example.Visit, Withdrawn));
-        var sign = Regex.Match(html, "aria-label=\"Prohibition sign.*?</svg>", RegexOptions.Singleline, TimeSpan.FromSeconds(1)).Value;
-        var circle = Regex.Match(sign, "<circle cx=\"50\" cy=\"50\" r=\"(?<r>[0-9.]+)\"[^>]*stroke-width=\"(?<w>[0-9.]+)\"", RegexOptions.None, TimeSpan.FromSeconds(1));
-        var bar = Regex.Match(sign, "d=\"M(?<x>[0-9.]+) (?<y>[0-9.]+)L(?<u>[0-9.]+) (?<v>[0-9.]+)\"[^>]*stroke-width=\"(?<w>[0-9.]+)\"", RegexOptions.None, TimeSpan.FromSeconds(1));
-        var d = (2 * Value(circle, "r")) + Value(circle, "w");
-        Assert.Equal(0.1, Value(circle, "w") / d, 3);
-        Assert.Equal(0.08, Value(bar, "w") / d, 3);
-        Assert.Equal(1, (Value(bar, "v") - Value(bar, "y")) / (Value(bar, "u") - Value(bar, "x")), 6);
-        Assert.True(Value(bar, "x") < Value(bar, "u"));
+        var sign = SignOnPaper.Measure(Tool.Raster(await PrintAsync(Example.Visit, Withdrawn), 600), 600);
+        Assert.Equal(40, sign.DiameterMm, 0.2);
+        Assert.Equal(sign.DiameterMm, sign.HeightMm, 0.1);
+        Assert.Equal(0.1, sign.RingMm / sign.DiameterMm, 0.004);
+        Assert.Equal(0.08, sign.BarMm / sign.DiameterMm, 0.004);
+        Assert.True(sign.BarGoesDown);
+    }
+
+    // h = l / Z: the sign has Z = 40 (German workplace rule ASR A1.3, from memory), 37.5 mm at 1.5 m.
+    [Theory]
+    [InlineData("1.5", "40")]
+    [InlineData("2", "40")]
+    [InlineData("1.5", "30")]
+    public async Task The_sign_is_seen_from_the_reading_distance_at_the_smallest_scale_of_any_stock(string metres, string factor)
+    {
+        var reading = new ReadingDistance(Number(metres), Number(factor));
+        var model = new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Withdrawn, reading);
+        var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));
+        var sign = SignOnPaper.Measure(Tool.Raster(pdf, 300), 300);
+        Assert.InRange(sign.DiameterMm * 0.95, (double)(1000 * Number(metres) / Number(factor)) - 0.1, 57);
+        using var read = PdfDocument.Open(pdf);
+        var page = Assert.Single(read.GetPages());
+        Overlaps.Refuse(page);
+        Assert.All(page.Letters, l => Assert.InRange(l.BoundingBox.Right, 0, page.Width));
+        // Letters of the signal word: Z = 300 (ASR A1.3, from memory).
+        var signal = page.GetWords().First(w => w.Text == "NOT").BoundingBox.Height * 25.4 / 72;
+        Assert.True(signal * 0.95 >= (double)(1000 * Number(metres) / 300), $"{signal} mm");
     }
 
     [Fact]
-    public async Task The_sign_is_seen_from_a_metre_and_a_half()
+    public async Task The_hold_label_has_no_red_and_no_ring()
     {
-        // h = l / Z with Z = 40 (German workplace rule ASR A1.3, from memory): 37.5 mm at 1.5 m.
-        using var bitmap = SKBitmap.Decode(Tool.Raster(await PrintAsync(Example.Visit, Withdrawn), 203));
-        const double dotsPerMm = 203 / 25.4;
-        var dark = Enumerable.Range(0, bitmap.Width).Count(x => Enumerable.Range((int)(20 * dotsPerMm), (int)(35 * dotsPerMm))
-            .Any(y => x > 5 * dotsPerMm && x < 48 * dotsPerMm && bitmap.GetPixel(x, y).Red < 160));
-        Assert.InRange(dark / dotsPerMm, 37.5, 41);
+        using var bitmap = SKBitmap.Decode(Tool.ColourRaster(await PrintAsync(Example.Visit, Example.Item("PUL-02")), 100));
+        Assert.DoesNotContain(bitmap.Pixels, p => p.Red > p.Blue + 60);
     }
 
     [Theory]
@@ -110,7 +121,7 @@ public sealed class LabelTests(Press press)
         Assert.Contains(id, text, StringComparison.Ordinal);
         Assert.Contains(Tool.Squeeze(description), text, StringComparison.Ordinal);
         Assert.All(page.Letters, l => Assert.InRange(l.BoundingBox.Right, 0, page.Width));
-        Assert.Equal($"EXAMDOCS:Q-2026-000001:{id}", Decode(Tool.Raster(pdf, 203)));
+        Assert.Equal($"EXAMDOCS:Q-2026-000001:{id}", QrCode.Read(Tool.Raster(pdf, 203))?.Text);
     }
 
     [Theory]
@@ -130,6 +141,30 @@ public sealed class LabelTests(Press press)
         var owner = page.GetWords().First(w => w.Text == "Owner").BoundingBox.Bottom;
         var number = page.GetWords().First(w => w.Text == "Q-2026-000001").BoundingBox.Top;
         Assert.True(owner > number, $"the last line at {owner} is below the number at {number}");
+        Overlaps.Refuse(page);
+    }
+
+    [Fact]
+    public async Task What_does_not_fit_is_named_and_the_label_says_that_it_is_shortened()
+    {
+        var endless = string.Join(' ', Enumerable.Repeat("WIDE MWMWMWMW", 300));
+        var record = Example.Record with { Visit = Example.Record.Visit with { Employer = Example.Record.Visit.Employer! with { Name = endless } } };
+        var visit = Example.Determined(record);
+        var model = Model(visit, visit.Items.First(i => i.Item.Id == Withdrawn.Item.Id));
+        var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));
+        using var read = PdfDocument.Open(pdf);
+        Overlaps.Refuse(Assert.Single(read.GetPages()));
+        Assert.Equal(["the owner's name"], model.Misfits);
+        Assert.Contains("(shortened;therecordhasthewhole)", Tool.Squeeze(Tool.PdfText(pdf)), StringComparison.Ordinal);
+        Assert.Empty(Model(Example.Visit, Withdrawn).Misfits);
+    }
+
+    [Fact]
+    public void An_identity_too_long_for_a_code_is_named()
+    {
+        var (visit, item) = Example.With(Withdrawn.Item.Id!, i => i with { Id = new string('x', 500) });
+        Assert.Contains("the identity, into a QR code of readable size", Model(visit, item).Misfits);
+        Assert.Contains("the identity", Model(visit, item).Misfits);
     }
 
     // Millimetres, as the label's own style sheet gives them for the step that the page uses.
@@ -145,19 +180,7 @@ public sealed class LabelTests(Press press)
     private static LabelModel Model(DeterminedVisit visit, DeterminedItem item) =>
         new(Example.Identity(DocumentTypes.QuarantineLabel), visit, item);
 
-    private static double Value(Match match, string group) => double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
-
-    private static string? Decode(byte[] png)
-    {
-        using var bitmap = SKBitmap.Decode(png);
-        var grey = new byte[bitmap.Width * bitmap.Height];
-        for (var y = 0; y < bitmap.Height; y++)
-            for (var x = 0; x < bitmap.Width; x++)
-                grey[(y * bitmap.Width) + x] = bitmap.GetPixel(x, y).Red;
-        var source = new RGBLuminanceSource(grey, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.Gray8);
-        var hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.TRY_HARDER] = true, [DecodeHintType.CHARACTER_SET] = "UTF-8" };
-        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)), hints)?.Text;
-    }
+    private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 
     private async Task<byte[]> PrintAsync(DeterminedVisit visit, DeterminedItem item) =>
         await press.PrintAsync(await press.Renderer.HtmlAsync(Model(visit, item)));

@@ -38,9 +38,15 @@ internal static class Tool
     public static string QpdfCheck(byte[] pdf) => OnFile(pdf, file => Run("qpdf", "--check", file));
 
     /// <summary>The first page as a grey PNG at this resolution.</summary>
-    public static byte[] Raster(byte[] pdf, int dpi) => OnFile(pdf, file =>
+    public static byte[] Raster(byte[] pdf, int dpi) => Raster(pdf, dpi, "-gray");
+
+    /// <summary>The first page as a PNG in colours at this resolution; hard edges where there is no smoothing.</summary>
+    public static byte[] ColourRaster(byte[] pdf, int dpi, bool smooth = true) =>
+        smooth ? Raster(pdf, dpi, []) : Raster(pdf, dpi, "-aa", "no", "-aaVector", "no");
+
+    private static byte[] Raster(byte[] pdf, int dpi, params string[] how) => OnFile(pdf, file =>
     {
-        Run("pdftoppm", "-gray", "-r", dpi.ToString(), "-singlefile", "-png", file, file);
+        Run("pdftoppm", [.. how, "-r", dpi.ToString(), "-singlefile", "-png", file, file]);
         var png = File.ReadAllBytes(file + ".png");
         File.Delete(file + ".png");
         return png;

@@ -1,0 +1,105 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.LabelSheets;
+
+namespace ExamDocs.UseCases.Tests.Issuing;
+
+public sealed class DueLabelIssuingTests(ExampleIssued example)
+{
+    [Fact]
+    public void Every_item_that_may_stay_in_service_and_be_reported_has_its_next_examination_label_and_no_other_has_one()
+    {
+        var expected = example.Visit.Items.Where(i => i.Outcome is Outcome.Fit or Outcome.FitUntil && i.MayBeReported).Select(i => i.Item.Id!);
+        var labelled = example.Result.Documents.Where(d => d.Document.Kind == "due-label").SelectMany(d => d.Document.Items);
+        Assert.Equal(expected.Order(StringComparer.Ordinal), labelled.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Dangers_are_issued_before_any_of_them()
+    {
+        var kinds = example.Result.Documents.Select(d => d.Document.Kind).ToList();
+        Assert.True(kinds.IndexOf("due-label") > kinds.FindLastIndex(k => k is "quarantine-label" or "notice" or "report"));
+    }
+
+    [Fact]
+    public async Task One_that_does_not_hold_its_text_is_held_back_and_said_and_the_report_is_issued()
+    {
+        using var workspace = new Workspace();
+        var record = Workspace.Example().Only("CON-01");
+        record["visit"]!["reference"] = new string('V', 600);
+        var result = await workspace.IssueAsync(workspace.Write(record));
+
+        Assert.Equal("report", Assert.Single(result.Documents).Document.Kind);
+        var refused = Assert.Single(result.Refused);
+        Assert.Equal(("CON-01", "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What));
+        Assert.Contains("PRN003: due-label of CON-01: no room for the whole of the visit's reference", Assert.Single(result.Unprintable), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_danger_that_does_not_fit_is_told_all_the_same_and_what_is_cut_is_said()
+    {
+        using var workspace = new Workspace();
+        var record = Workspace.Example().Only("CON-07");
+        record["visit"]!["employer"]!["name"] = string.Join(' ', Enumerable.Repeat("Endless", 200));
+        var result = await workspace.IssueAsync(workspace.Write(record));
+
+        Assert.Contains("quarantine-label", result.Documents.Select(d => d.Document.Kind), StringComparer.Ordinal);
+        Assert.Contains(result.Unprintable, s => s.StartsWith("PRN003: quarantine-label of CON-07: no room for the whole of the owner's name", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Words_too_small_for_the_distance_are_a_remark()
+    {
+        using var workspace = new Workspace();
+        var request = workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with { Only = "quarantine-label" };
+        var near = await IssueDocuments.RunAsync(request, TestContext.Current.CancellationToken);
+        var far = await IssueDocuments.RunAsync(request with { Reading = new(2.1m) }, TestContext.Current.CancellationToken);
+
+        Assert.Empty(near.Remarks);
+        Assert.StartsWith("PRN004: quarantine-label of CON-07: its words are read from ", Assert.Single(far.Remarks), StringComparison.Ordinal);
+        Assert.Empty(far.Unprintable);
+        Assert.Single(far.Documents);
+    }
+
+    [Fact]
+    public async Task A_sheet_holds_the_kind_of_its_stock_and_says_what_it_leaves_out()
+    {
+        using var workspace = new Workspace();
+        var record = workspace.Write(Workspace.Example().Only("CON-01", "CON-07"));
+        var request = Request(workspace, record);
+        var usual = await PrintLabels.RunAsync(request, TestContext.Current.CancellationToken);
+        var due = await PrintLabels.RunAsync(request with { Stock = LabelStock.Find("a4-12"), Placing = new Placing(CropMarks: true), BlackOnly = true }, TestContext.Current.CancellationToken);
+        var again = await PrintLabels.RunAsync(request with { InputsOrNumbers = [due.Labels[0].Document.Number] }, TestContext.Current.CancellationToken);
+
+        Assert.Equal("CON-07", Assert.Single(Assert.Single(usual.Labels).Document.Items));
+        Assert.Equal(["not on this stock: 1 of kind due-label; --only due-label prints them"], usual.Remarks, StringComparer.Ordinal);
+        Assert.Equal("CON-01", Assert.Single(Assert.Single(due.Labels).Document.Items));
+        Assert.Null(due.Refused);
+        Assert.Equal((false, "due-label"), (Assert.Single(again.Labels).IssuedNow, again.Labels[0].Document.Kind));
+        Assert.Empty(again.Remarks);
+    }
+
+    [Fact]
+    public async Task A_stock_for_another_kind_is_refused_before_anything_is_issued()
+    {
+        using var workspace = new Workspace();
+        var request = Request(workspace, workspace.Write(Workspace.Example().Only("CON-01", "CON-07")));
+        var stock = await PrintLabels.RunAsync(request with { Stock = LabelStock.Find("a4-2"), Kind = "due-label" }, TestContext.Current.CancellationToken);
+        var start = await PrintLabels.RunAsync(request with { Placing = new Placing(3) }, TestContext.Current.CancellationToken);
+        Assert.StartsWith("stock a4-2 is for quarantine-label; for due-label take a4-24", stock.Refused, StringComparison.Ordinal);
+        Assert.Equal("a sheet of a4-2 has places 1 to 2", start.Refused);
+        Assert.False(File.Exists(workspace.Register));
+
+        var issued = await PrintLabels.RunAsync(request, TestContext.Current.CancellationToken);
+        var number = Assert.Single(issued.Labels).Document.Number;
+        var other = await PrintLabels.RunAsync(request with { InputsOrNumbers = [number], Kind = "due-label" }, TestContext.Current.CancellationToken);
+        Assert.StartsWith($"{number} is a quarantine-label, and stock a4-24 is for due-label", other.Refused, StringComparison.Ordinal);
+    }
+
+    private static LabelRequest Request(Workspace workspace, string record) => new()
+    {
+        InputsOrNumbers = [record],
+        OutFile = Path.Combine(workspace.Out, "sheet.pdf"),
+        RegisterPath = workspace.Register,
+        Today = Workspace.Today,
+    };
+}
