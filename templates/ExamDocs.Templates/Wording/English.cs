@@ -1,6 +1,7 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Templates.Shared;
 using NodaTime;
 
@@ -19,6 +20,8 @@ public static partial class English
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        Sentences = SentenceBook.English,
+        Terms = Terms.AsTheyAre,
         AuthorityCopy = new AuthorityCopy(),
         EquipmentRecord = new EquipmentRecord(),
         CheckSheet = new CheckSheet(),
@@ -31,6 +34,7 @@ public static partial class English
         public override string AddressNotRecorded => "address not recorded";
         public override string UnitNotRecorded => "(unit not recorded)";
         public override string OnePerson => "person";
+        public override string Persons => "persons";
         public override string LoadNotMarked => "not marked on the item";
         public override string LoadBasis => "taken from:";
         public override string Issued => "Issued";
@@ -50,6 +54,8 @@ public static partial class English
 
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
+
+        public override string LanguageNote => "This document was issued, and is recorded, in English.";
 
         public override string LogoOf(string name) => $"Logo of {name}";
 
