@@ -15,18 +15,18 @@ internal sealed class EmbeddedData
 
     public const string OutcomeName = "outcome.json";
 
-    private readonly Dictionary<DeterminedVisit, byte[]> _records = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<DeterminedVisit, AttachedData> _records = new(ReferenceEqualityComparer.Instance);
 
     public IReadOnlyList<AttachedData> Of(DocumentJob job) => job.Visit is not { } visit ? [] :
     [
-        new AttachedData(RecordName, English.Attachments.Record, RecordOf(visit)),
+        RecordOf(visit),
         new AttachedData(OutcomeName, English.Attachments.Outcome, FindingsFile.Write(job.Items, RecordName)),
     ];
 
-    private byte[] RecordOf(DeterminedVisit visit)
+    private AttachedData RecordOf(DeterminedVisit visit)
     {
         if (!_records.TryGetValue(visit, out var record))
-            _records[visit] = record = EmbeddedRecord.Write(visit.Record, visit.Reading);
+            _records[visit] = record = new AttachedData(RecordName, English.Attachments.Record, EmbeddedRecord.Write(visit.Record, visit.Reading));
         return record;
     }
 }

@@ -30,6 +30,22 @@ public sealed class ReferenceTests : IDisposable
     }
 
     [Fact]
+    public async Task Check_sheets_from_a_record_are_numbered_and_kept()
+    {
+        var visit = Records.Cut().Write(_examdocs, "cut.json");
+        var first = await _examdocs.RunAsync("blank", "--out", "pile.pdf", "--from", visit);
+        var again = await _examdocs.RunAsync("blank", "--out", "pile.pdf", "--from", visit);
+
+        Assert.Equal(0, first.ExitCode);
+        Assert.EndsWith(_examdocs.At("pile.pdf") + Environment.NewLine, first.Out, StringComparison.Ordinal);
+        Assert.StartsWith("S-", first.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("issued before", first.Out, StringComparison.Ordinal);
+        Assert.Equal(first.Out.Split(' ')[0], again.Out.Split(' ')[0]);
+        Assert.Contains("(issued before)", again.Out, StringComparison.Ordinal);
+        Assert.Contains(_examdocs.Files(), f => f.StartsWith("S-", StringComparison.Ordinal) && f.EndsWith(".pdf", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_misread_record_is_not_handed_on()
     {
         var record = Records.Small();

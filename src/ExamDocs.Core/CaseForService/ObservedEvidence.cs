@@ -11,7 +11,7 @@ internal static class ObservedEvidence
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons)
     {
         var criteria = item.Category?.Criteria ?? [];
-        var seen = item.Deciding.SelectMany(e => e.Observations).ToList();
+        var seen = item.Deciding.SelectMany(e => e.ObservedOn(item)).ToList();
         return Known(criteria, seen, CriterionClass.Decisive)
             .Concat(seen.Where(o => o.Criterion is null).Select(o => Observed(o.Observation, null)))
             .Concat(Ledger.Reasons(reasons, Heading.Decisive, "W4", "D1", "W9", "U6", "D3"))

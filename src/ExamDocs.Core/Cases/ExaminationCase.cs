@@ -9,18 +9,29 @@ using NodaTime;
 namespace ExamDocs.Core.Cases;
 
 /// <summary>One examination with the item, people and law it refers to.</summary>
-public sealed class ExaminationCase(RecordContext context, Examination examination, string path) : ICase
+public sealed class ExaminationCase : ICase
 {
-    public RecordContext Context { get; } = context;
+    private readonly Lazy<ItemCase?> _item;
 
-    public Examination Examination { get; } = examination;
+    public ExaminationCase(RecordContext context, Examination examination, string path)
+    {
+        (Context, Examination, Path) = (context, examination, path);
+        _item = new Lazy<ItemCase?>(FindItem);
+    }
 
-    public string Path { get; } = path;
+    public RecordContext Context { get; }
+
+    public Examination Examination { get; }
+
+    public string Path { get; }
 
     public string? ItemId => Examination.Item;
 
-    /// <summary>The item examined; null where the record has none of that id.</summary>
-    public ItemCase? Item => Context.ItemsWithId(Examination.Item).FirstOrDefault();
+    /// <summary>
+    /// The item examined; null where the record has none of that id. Of several with one id, the one that it could be of,
+    /// whichever stands first.
+    /// </summary>
+    public ItemCase? Item => _item.Value;
 
     public Category? Category => Item?.Category;
 
@@ -50,6 +61,10 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
         field ??= [.. Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)))];
 
+    /// <summary>The answers as answers about this item: of two with one id and of different categories, each is judged by its own.</summary>
+    public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> ObservedOn(ItemCase item) =>
+        string.Equals(item.Category?.Id, Category?.Id, StringComparison.Ordinal) ? Observations : [.. Observations.Select(o => (o.Observation, item.Category?.Find(o.Observation.Criterion), o.Path))];
+
     public IReadOnlyList<(Defect Defect, string Path)> Defects =>
         field ??= [.. Examination.Defects.Select((d, i) => (d, At("defects", i)))];
 
@@ -69,6 +84,10 @@ public sealed class ExaminationCase(RecordContext context, Examination examinati
     public bool MeasuresTooMuchOrLittleFor(ItemCase item) => item.Limits.All
         .Select(l => DiameterBand.Of(l.Row)).OfType<DiameterBand>()
         .Any(band => Examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Any(mean => !band.Holds(mean)));
+
+    private ItemCase? FindItem() => Context.ItemsWithId(Examination.Item).ToList() is not [_, _, ..] several
+        ? Context.ItemsWithId(Examination.Item).FirstOrDefault()
+        : several.OrderBy(i => i.Category is null).ThenBy(i => !CouldBeOf(i)).ThenBy(i => i.Item.ToString(), StringComparer.Ordinal).First();
 
     private string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"{Path}/{member}/{index}");
 }

@@ -29,7 +29,7 @@ internal sealed class ArtifactMarks
         return (marks.Applied(content), marks.IsWhole && marks._depth == 0);
     }
 
-    private void Pass(ContentOperators o, Func<string, bool> isPicture)
+    private void Pass(in ContentOperators o, Func<string, bool> isPicture)
     {
         if (o.Is("BDC"u8) || o.Is("BMC"u8))
             Open(o);
@@ -39,7 +39,7 @@ internal sealed class ArtifactMarks
             PassUnmarked(o, isPicture);
     }
 
-    private void Open(ContentOperators o)
+    private void Open(in ContentOperators o)
     {
         _depth++;
         // Tagged text within what was taken for a margin: then it is none.
@@ -47,7 +47,7 @@ internal sealed class ArtifactMarks
             IsWhole = false;
     }
 
-    private void PassUnmarked(ContentOperators o, Func<string, bool> isPicture)
+    private void PassUnmarked(in ContentOperators o, Func<string, bool> isPicture)
     {
         if (o.Is("BT"u8))
         {
@@ -73,7 +73,7 @@ internal sealed class ArtifactMarks
         }
     }
 
-    private void PassObject(ContentOperators o, Func<string, bool> isPicture)
+    private void PassObject(in ContentOperators o, Func<string, bool> isPicture)
     {
         if (isPicture(System.Text.Encoding.Latin1.GetString(o.Operand(0)[1..])))
             Decorate(o.Start, o.End);
@@ -81,7 +81,7 @@ internal sealed class ArtifactMarks
             IsWhole = false;
     }
 
-    private void PassPath(ContentOperators o)
+    private void PassPath(in ContentOperators o)
     {
         if ((o.Is("m"u8) || o.Is("re"u8)) && _path < 0)
         {
@@ -104,7 +104,7 @@ internal sealed class ArtifactMarks
         _marks.Add((to, "\nEMC"u8.ToArray()));
     }
 
-    private static bool Paints(ContentOperators o) => o.Operator.Length <= 2 && "fFBbSs"u8.IndexOf(o.Operator[0]) >= 0
+    private static bool Paints(in ContentOperators o) => o.Operator.Length <= 2 && "fFBbSs"u8.IndexOf(o.Operator[0]) >= 0
         && (o.Operator.Length == 1 || o.Operator[1] == '*');
 
     private byte[] Applied(ReadOnlySpan<byte> content)

@@ -22,8 +22,8 @@ public static class Finisher
         var facts = info.Dictionary();
         var catalog = source.Catalog.Dictionary();
         var isMarked = MarkArtifacts(source, target);
-        var xmp = Packet(facts, catalog, isMarked && HasStructure(catalog) && FiguresAreDescribed(source));
-        catalog.Set("Metadata", Reference(target.Add(PdfTarget.Stream("/Type /Metadata\n/Subtype /XML\n", xmp.Bytes(), pack: false))));
+        var xmp = Packet(facts, catalog, isMarked && TagTree.IsAccessible(source, catalog));
+        catalog.Set("Metadata", Reference(target.Add(PdfTarget.PlainStream("/Type /Metadata\n/Subtype /XML\n", xmp.Bytes()))));
         catalog.Set("OutputIntents", $"[{Reference(OutputIntent.AddTo(target))}]");
         if (attached.Count > 0)
             Attach(target, catalog, attached, Date(facts));
@@ -51,13 +51,6 @@ public static class Finisher
             PdfText.XmpDate(Text(facts, "CreationDate")) ?? throw new PdfSyntaxException("it does not say when it was made"),
             isAccessible && title.Length > 0 && language.Length > 0);
     }
-
-    private static bool HasStructure(PdfDictionary catalog) => catalog.Has("StructTreeRoot")
-        && catalog.Find("MarkInfo") is { } info && info.Span.IndexOf("/Marked true"u8) >= 0;
-
-    /// <summary>A picture without words is nothing to whoever cannot see it (ISO 14289-1, 7.3).</summary>
-    private static bool FiguresAreDescribed(PdfSource source) => source.Objects.All(o =>
-        o.Body.Span.IndexOf("/S /Figure"u8) < 0 || o.Body.Span.IndexOf("/Alt "u8) >= 0);
 
     private static void Attach(PdfTarget target, PdfDictionary catalog, IReadOnlyList<AttachedData> attached, string date)
     {

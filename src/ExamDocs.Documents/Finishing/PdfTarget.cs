@@ -26,13 +26,19 @@ internal sealed class PdfTarget(PdfSource source)
     /// <inheritdoc cref="Add(byte[])"/>
     public int Add(string body) => Add(Encoding.Latin1.GetBytes(body));
 
-    /// <summary>A stream, packed unless it must be readable in the file as it lies there.</summary>
+    /// <summary>A stream, packed.</summary>
     /// <param name="entries">Its dictionary, without length and packing.</param>
-    public static byte[] Stream(string entries, ReadOnlySpan<byte> content, bool pack = true)
+    public static byte[] Stream(string entries, ReadOnlySpan<byte> content) => PackedStream(entries, Packed(content));
+
+    /// <inheritdoc cref="Stream"/>
+    public static byte[] PackedStream(string entries, ReadOnlySpan<byte> packed) => PlainStream(entries + "/Filter /FlateDecode\n", packed);
+
+    /// <summary>A stream that can be read in the file as it lies there.</summary>
+    /// <inheritdoc cref="Stream"/>
+    public static byte[] PlainStream(string entries, ReadOnlySpan<byte> content)
     {
-        var data = pack ? Packed(content) : content.ToArray();
-        var head = string.Create(CultureInfo.InvariantCulture, $"<<{entries}{(pack ? "/Filter /FlateDecode\n" : "")}/Length {data.Length}>>\nstream\n");
-        return [.. Encoding.Latin1.GetBytes(head), .. data, .. "\nendstream"u8];
+        var head = string.Create(CultureInfo.InvariantCulture, $"<<{entries}/Length {content.Length}>>\nstream\n");
+        return [.. Encoding.Latin1.GetBytes(head), .. content, .. "\nendstream"u8];
     }
 
     /// <summary>The whole file. Its identifier is made of what it holds (ISO 32000-1, 14.4).</summary>
@@ -65,7 +71,8 @@ internal sealed class PdfTarget(PdfSource source)
         file.Write(Latin(text.ToString()));
     }
 
-    private static byte[] Packed(ReadOnlySpan<byte> content)
+    /// <summary>Packed as a stream of a file is.</summary>
+    public static byte[] Packed(ReadOnlySpan<byte> content)
     {
         using var packed = new MemoryStream();
         using (var pack = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))

@@ -25,6 +25,8 @@ internal static class PdfText
 
     private static byte[] Hex(ReadOnlySpan<byte> digits)
     {
+        if (digits.Length % 2 == 0 && Convert.FromHexString(digits, new byte[digits.Length / 2], out _, out _) is System.Buffers.OperationStatus.Done)
+            return Convert.FromHexString(digits);
         var clean = new StringBuilder(digits.Length);
         foreach (var digit in digits)
         {

@@ -10,7 +10,7 @@ internal sealed class DrawnPath
     private bool _clips;
 
     /// <returns>False where the operator has nothing to do with a path.</returns>
-    public bool Pass(ContentOperators o, ref DrawingState state)
+    public bool Pass(in ContentOperators o, ref DrawingState state)
     {
         if (o.Is("re"u8))
             AddCorners(o.Number(0), o.Number(1), o.Number(2), o.Number(3), state);
@@ -25,7 +25,7 @@ internal sealed class DrawnPath
         return true;
     }
 
-    private void AddCorners(double x, double y, double width, double height, DrawingState state)
+    private void AddCorners(double x, double y, double width, double height, in DrawingState state)
     {
         Add(x, y, state);
         Add(x + width, y, state);
@@ -33,13 +33,13 @@ internal sealed class DrawnPath
         Add(x + width, y + height, state);
     }
 
-    private void AddPoints(ContentOperators o, DrawingState state)
+    private void AddPoints(in ContentOperators o, in DrawingState state)
     {
         for (var i = 0; i + 1 < o.Count; i += 2)
             Add(o.Number(i), o.Number(i + 1), state);
     }
 
-    private void Add(double x, double y, DrawingState state) => _area = _area.With(Vector2.Transform(new Vector2((float)x, (float)y), state.Place));
+    private void Add(double x, double y, in DrawingState state) => _area = _area.With(Vector2.Transform(new Vector2((float)x, (float)y), state.Place));
 
     private void End(ref DrawingState state)
     {

@@ -11,6 +11,9 @@ internal static class FoldedText
 {
     public static string Of(string text)
     {
+        // Nearly all of a page, letter by letter.
+        if (text.Length == 1 && char.IsAscii(text[0]))
+            return char.IsWhiteSpace(text[0]) ? "" : text;
         var folded = new StringBuilder(text.Length);
         foreach (var rune in Decomposed(text).EnumerateRunes())
             folded.Append(Letter(rune));

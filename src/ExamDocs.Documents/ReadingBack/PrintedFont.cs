@@ -25,15 +25,15 @@ internal sealed class PrintedFont
         return new PrintedFont(text, Wide(source, descendant), descendant.Number("DW") ?? 1000, 2);
     }
 
-    /// <summary>The letters of a shown string, each with its width in thousandths of the font's size.</summary>
-    public IEnumerable<(string Text, double Width)> Letters(byte[] shown)
+    /// <summary>Bytes of one code.</summary>
+    public int CodeLength => _bytes;
+
+    /// <summary>What a code stands for, and its width in thousandths of the font's size.</summary>
+    public (string Text, double Width) Letter(ReadOnlySpan<byte> bytes)
     {
-        for (var i = 0; i + _bytes <= shown.Length; i += _bytes)
-        {
-            var code = _bytes == 2 ? (shown[i] << 8) | shown[i + 1] : shown[i];
-            // A code without a meaning is no letter that anybody typed.
-            yield return (_text.GetValueOrDefault(code, "\uFFFD"), _widths.GetValueOrDefault(code, _otherwise));
-        }
+        var code = _bytes == 2 ? (bytes[0] << 8) | bytes[1] : bytes[0];
+        // A code without a meaning is no letter that anybody typed.
+        return (_text.GetValueOrDefault(code, "\uFFFD"), _widths.GetValueOrDefault(code, _otherwise));
     }
 
     /// <summary>ISO 32000-1, 9.7.4.3: a first code and a list of widths, or a first and last code and one width for all.</summary>

@@ -56,12 +56,12 @@ internal sealed class PrintedText
     {
         for (var o = new ContentOperators(content); o.Next();)
         {
-            if (!_marks.Pass(o) && !PassState(o) && !_path.Pass(o, ref _state) && !PassText(o, resources) && o.Is("Do"u8))
+            if (!PassText(o, resources) && !_marks.Pass(o) && !PassState(o) && !_path.Pass(o, ref _state) && o.Is("Do"u8))
                 PassDrawing(resources.Drawn(Name(o)), depth);
         }
     }
 
-    private bool PassState(ContentOperators o)
+    private bool PassState(in ContentOperators o)
     {
         if (o.Is("q"u8))
             _kept.Push(_state);
@@ -74,18 +74,19 @@ internal sealed class PrintedText
         return true;
     }
 
-    private bool PassText(ContentOperators o, PdfResources resources)
+    private bool PassText(in ContentOperators o, PdfResources resources)
     {
-        if (o.Is("BT"u8))
+        // The commonest first.
+        if (o.Is("Tj"u8))
+            Show(PdfText.Bytes(o.Operand(0)));
+        else if (o.Is("Td"u8) || o.Is("TD"u8))
+            _line = _text = Matrix3x2.CreateTranslation((float)o.Number(0), (float)o.Number(1)) * _line;
+        else if (o.Is("BT"u8))
             _line = _text = Matrix3x2.Identity;
         else if (o.Is("Tm"u8))
             _line = _text = Matrix(o);
-        else if (o.Is("Td"u8) || o.Is("TD"u8))
-            _line = _text = Matrix3x2.CreateTranslation((float)o.Number(0), (float)o.Number(1)) * _line;
         else if (o.Is("Tf"u8))
             _state = _state with { Font = Font(resources.Font(Name(o))), Size = (float)o.Number(1) };
-        else if (o.Is("Tj"u8))
-            Show(PdfText.Bytes(o.Operand(0)));
         else if (o.Is("TJ"u8))
             ShowSpaced(o.Operand(0));
         else
@@ -107,8 +108,9 @@ internal sealed class PrintedText
 
     private void Show(byte[] shown)
     {
-        foreach (var (text, width) in _state.Font?.Letters(shown) ?? [])
+        for (var at = 0; _state.Font is { } font && at + font.CodeLength <= shown.Length; at += font.CodeLength)
         {
+            var (text, width) = font.Letter(shown.AsSpan(at, font.CodeLength));
             _letters.Add(new PrintedLetter(_marks.Said(text), _marks.IsMargin, !string.IsNullOrWhiteSpace(text) && IsCut((float)width)));
             Advance((float)width);
         }
@@ -118,9 +120,9 @@ internal sealed class PrintedText
     private bool IsCut(float width)
     {
         var (place, em) = (_text * _state.Place, _state.Size / 1000);
-        var area = PageArea.Nothing;
-        foreach (var (x, y) in ((float, float)[])[(0.1f, 0), (0.9f, 0), (0.1f, 500), (0.9f, 500)])
-            area = area.With(Vector2.Transform(new Vector2(x * width * em, y * em), place));
+        var (left, right, half) = (0.1f * width * em, 0.9f * width * em, 500 * em);
+        var area = PageArea.Nothing.With(Vector2.Transform(new(left, 0), place)).With(Vector2.Transform(new(right, 0), place))
+            .With(Vector2.Transform(new(left, half), place)).With(Vector2.Transform(new(right, half), place));
         return !_state.Clip.Holds(area, Tolerance);
     }
 
@@ -146,9 +148,9 @@ internal sealed class PrintedText
         return read;
     }
 
-    private static string Name(ContentOperators o) => Encoding.Latin1.GetString(o.Operand(0)[1..]);
+    private static string Name(in ContentOperators o) => Encoding.Latin1.GetString(o.Operand(0)[1..]);
 
-    private static Matrix3x2 Matrix(ContentOperators o) => new(
+    private static Matrix3x2 Matrix(in ContentOperators o) => new(
         (float)o.Number(0), (float)o.Number(1), (float)o.Number(2), (float)o.Number(3), (float)o.Number(4), (float)o.Number(5));
 
     private static List<float> Numbers(ReadOnlySpan<byte> list)

@@ -25,7 +25,7 @@ public sealed class SheetCriterion
     /// <summary>Empty for a free line.</summary>
     public string Name { get; }
 
-    public string Question => _criterion?.Question ?? "";
+    public string Question => _criterion is { } criterion ? Phrases.Question(criterion) : "";
 
     public CriterionClass? Class => _criterion?.Class;
 

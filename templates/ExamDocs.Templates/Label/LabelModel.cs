@@ -73,6 +73,7 @@ public sealed class LabelModel
         .. Text.Misfits,
         .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
         .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
+        .. Reading.IsSignalRead(SignalWord.Size(Phrases.Label.Signal, SignalWidthMm, MostSignalMm)) ? Array.Empty<string>() : ["the signal word, at the size for its reading distance"],
     ];
 
     /// <summary>From how far the smaller words are read, metres; the sign and the signal word are read from <see cref="Reading"/>.</summary>
@@ -81,6 +82,12 @@ public sealed class LabelModel
     public RegimeWording Regime => Phrases.Regime(Item.Regime);
 
     internal LabelText Text { get; }
+
+    /// <summary>Room for the signal word beside the sign, millimetres.</summary>
+    internal double SignalWidthMm => IsHold ? 44 : 84 - (double)Reading.SignMm;
+
+    /// <summary>Size of type of the signal word where its letters are few enough, millimetres; the hold label's sign has one size.</summary>
+    internal double MostSignalMm => IsHold ? 15.2 : Reading.SignalMm;
 
     internal string ShownExaminer => TextWidth.Shorten(Examiner, MostOfExaminer, "…");
 

@@ -52,6 +52,9 @@ public sealed record ReadingDistance
     /// <summary>Height that the capitals of the other words must have to be read from there, millimetres.</summary>
     public double CapitalsMm => (double)(Metres * 1000 / TextFactor);
 
+    /// <summary>Whether capitals of this size of type, at the smallest scale, are read from there as a signal word.</summary>
+    public bool IsSignalRead(double fontMm) => fontMm * Capitals * (double)SmallestScale >= (double)(Metres * 1000 / SignalFactor);
+
     /// <summary>From how far words of this size of type are read at the smallest scale, metres.</summary>
     public static double LegibleFrom(double fontMm) => fontMm * Capitals * (double)(SmallestScale * TextFactor) / 1000;
 

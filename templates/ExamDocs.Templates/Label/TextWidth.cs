@@ -76,5 +76,14 @@ internal static class TextWidth
 
     private static double Ems(string word) => word.EnumerateRunes().Sum(rune => Em(rune.Value)) * 1.01;
 
-    private static double Em(int rune) => rune is >= ' ' and <= '~' ? Bold[rune - ' '] / 1000.0 : 1.1;
+    // A letter with an accent is as wide as the letter.
+    private static double Em(int rune) => Plain(rune) is >= ' ' and <= '~' and var plain ? Bold[plain - ' '] / 1000.0 : 1.1;
+
+    private static int Plain(int rune) => rune switch
+    {
+        '\u00A0' => ' ',
+        '\u2019' => '\'',
+        >= 0xC0 and < 0x180 => new System.Text.Rune(rune).ToString().Normalize(System.Text.NormalizationForm.FormD)[0],
+        _ => rune,
+    };
 }

@@ -37,13 +37,13 @@ public sealed class CaseSection
     /// <summary>What weighs nothing by itself runs on in one line; what is against or open keeps its own.</summary>
     private static IReadOnlyList<CaseLine> Drawn(List<LedgerEntry> entries)
     {
-        var plain = string.Join("; ", entries.Where(e => !IsMarked(e)).Select(e => e.Text));
+        var plain = string.Join("; ", entries.Where(e => !IsMarked(e)).Select(e => Phrases.Say(e.Said)));
         return [.. entries.Where(IsMarked).Select(Line), .. plain.Length == 0 ? Array.Empty<CaseLine>() : [new CaseLine(Bearing.Neutral, Printed.Sentence(plain), "")]];
     }
 
     private static bool IsMarked(LedgerEntry entry) => entry.Bearing is Bearing.Against or Bearing.Open || entry.Code is not null;
 
-    private static CaseLine Line(LedgerEntry entry) => new(entry.Bearing, Printed.Sentence(entry.Text), entry.Code ?? "");
+    private static CaseLine Line(LedgerEntry entry) => new(entry.Bearing, Printed.Sentence(Phrases.Say(entry.Said)), entry.Code ?? "");
 
     /// <summary>The steps that have evidence, in their order.</summary>
     public static IReadOnlyList<CaseSection> Of(DeterminedItem item) =>

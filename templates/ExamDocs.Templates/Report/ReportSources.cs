@@ -16,12 +16,13 @@ public sealed class ReportSources
         var regimes = items.Select(i => i.Determined.Regime).OfType<Regime>().DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
-            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{l.Cited}; {L.Confidence(l.Confidence)}")),
+            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{Cited(l)}; {L.Confidence(l.Confidence)}")),
             .. items.Select(i => i.Determined.Interval).OfType<ExaminationInterval>().Distinct().OrderBy(i => i.Months)
-                .Select(i => Line(L.Interval, L.IntervalLine(i))),
+                .Select(i => Line(L.Interval, L.IntervalLine(
+                    i.Months, i.Bound is Bound.LessThan, Phrases.Text(i.What), i.IsByBasis, Phrases.Source(i.Source), i.Confidence))),
             .. Keep(report).Select(text => (L.Keep, text)),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (L.FromMemory, text)),
-            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, text)),
+            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, Phrases.Text(text))),
             .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(L.AddedByUser, L.Added(file))),
             .. items.Select(i => i.Determined.Category).Where(c => c?.AddedFrom is not null).DistinctBy(c => c!.Id, StringComparer.Ordinal)
                 .Select(c => (L.AddedByUser, L.AddedCategory(c!.Name, c.AddedFrom!))),
@@ -37,9 +38,9 @@ public sealed class ReportSources
         var kept = report.Items
             .Select(i => i.Determined.Regime?.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
             .OfType<KeepUntil>().Distinct().ToList();
-        var known = kept.Where(k => k.IsKnown).Select(L.KeepLine).ToList();
+        var known = kept.Where(k => k.IsKnown).Select(k => L.KeepLine(k, Phrases.Text(k.Words), Phrases.Source(k.Source))).ToList();
         return kept.Count == 0 ? [L.KeepNotKnown]
-            : [.. known.Count > 0 ? [L.KeepThis(known)] : Array.Empty<string>(), .. kept.Where(k => !k.IsKnown).Select(L.KeepNotFound)];
+            : [.. known.Count > 0 ? [L.KeepThis(known)] : Array.Empty<string>(), .. kept.Where(k => !k.IsKnown).Select(k => L.KeepNotFound(Phrases.Text(k.Words), Phrases.Source(k.Source), k.Confidence))];
     }
 
     private static string? FromMemory(IReadOnlyList<Particular> particulars)
@@ -47,8 +48,10 @@ public sealed class ReportSources
         var remembered = particulars.Where(p => p.Confidence is Confidence.FromMemory)
             .GroupBy(p => p.Source.Split(Paragraph)[0], p => p.Source.Split(Paragraph)[^1], StringComparer.Ordinal)
             .Select(g => g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}").ToList();
-        return remembered.Count == 0 ? null : L.ParticularsFromMemory(remembered);
+        return remembered.Count == 0 ? null : L.ParticularsFromMemory(remembered.Select(Phrases.Source));
     }
+
+    private static string Cited(Law law) => new Law { Title = Phrases.Text(law.Title), Number = Phrases.Source(law.Number), Confidence = law.Confidence }.Cited;
 
     private static (string Heading, string Text) Line(string heading, string text) => (heading, $"{char.ToUpperInvariant(text[0])}{text[1..]}.");
 }

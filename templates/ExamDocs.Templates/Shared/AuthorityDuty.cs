@@ -16,5 +16,5 @@ public static class AuthorityDuty
         DefectEntry.Of(item).Any(d => d.ImminentRisk) && Of(visit, item) is not null;
 
     /// <summary>The authority in the words of the law.</summary>
-    public static string Words(Duty duty, RegimeWording regime) => regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty);
+    public static string Words(Duty duty, RegimeWording regime) => regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty.Whom, Phrases.Source(duty.Source), duty.Confidence);
 }

@@ -2,31 +2,21 @@ using System.Globalization;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Wording;
 using NodaTime;
-using NodaTime.Text;
 
 namespace ExamDocs.Templates.Shared;
 
 /// <summary>How recorded values are written on paper. A missing value is always said to be missing.</summary>
 public static class Printed
 {
-    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
-    private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMM uuuu");
-
     public static string Text(string? text) => string.IsNullOrWhiteSpace(text) ? Phrases.Common.NotRecorded : text;
 
-    public static string Day(LocalDate? day) => day is { } d ? DayPattern.Format(d) : Phrases.Common.NotRecorded;
+    public static string Day(LocalDate? day) => day is { } d ? Notation.Day(d) : Phrases.Common.NotRecorded;
 
     /// <summary>The date at the precision recorded: 2 May 2024, May 2024 or 2024.</summary>
-    public static string Day(PartialDate? date) => date switch
-    {
-        null => Phrases.Common.NotRecorded,
-        { Month: null } => date.Year.ToString("0000", CultureInfo.InvariantCulture),
-        { Day: null } => MonthPattern.Format(date.Earliest),
-        _ => DayPattern.Format(date.Earliest),
-    };
+    public static string Day(PartialDate? date) => date is null ? Phrases.Common.NotRecorded : Notation.Day(date);
 
     /// <summary>The number with the decimals it was typed with.</summary>
-    public static string Number(decimal value) => value.ToString(CultureInfo.InvariantCulture);
+    public static string Number(decimal value) => Notation.Number(value);
 
     /// <summary>The text with a capital at its start.</summary>
     public static string Sentence(string text) =>
@@ -35,7 +25,7 @@ public static class Printed
     public static string Count(int value) => value.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>At most three decimals, at least two, so that a mean never looks rounder than it is.</summary>
-    public static string Millimetres(decimal value) => value.ToString("0.00#", CultureInfo.InvariantCulture);
+    public static string Millimetres(decimal value) => Notation.Number(value, "0.00#");
 
     public static string Load(Load? load) => load switch
     {
@@ -49,16 +39,19 @@ public static class Printed
     {
         if (string.IsNullOrWhiteSpace(id))
             return Phrases.Common.NotRecorded;
-        return Sentence(id.Replace('-', ' '));
+        return Sentence(Language.Current.Words.Terms.Criterion(id));
     }
 
     /// <summary>The parts that are not blank, joined.</summary>
     public static string Join(string separator, params string?[] parts) =>
         string.Join(separator, parts.Where(p => !string.IsNullOrWhiteSpace(p)));
 
+    private static Notation Notation => Language.Current.Notation;
+
     private static string Unit(decimal value, string? unit) => (value, unit) switch
     {
         (1, "persons") => Phrases.Common.OnePerson,
+        (_, "persons") => Phrases.Common.Persons,
         (_, null) => Phrases.Common.UnitNotRecorded,
         _ => unit,
     };

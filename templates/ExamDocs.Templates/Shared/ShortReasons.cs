@@ -17,9 +17,9 @@ public static class ShortReasons
     public static IReadOnlyList<string> Of(DeterminedItem item)
     {
         string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
-        string[] others = [.. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(r.Text))];
+        string[] others = [.. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(Phrases.Say(r.Said)))];
         string[] all = [.. found.Concat(others).Distinct(StringComparer.Ordinal)];
-        return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(r.Text)).DefaultIfEmpty(Phrases.Common.NotRecorded)];
+        return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(Phrases.Say(r.Said))).DefaultIfEmpty(Phrases.Common.NotRecorded)];
     }
 
     private static IEnumerable<string> Found(DeterminedItem item) =>

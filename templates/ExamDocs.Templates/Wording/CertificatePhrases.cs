@@ -27,6 +27,7 @@ public abstract class CertificatePhrases
     public abstract string Issue { get; }
     public abstract string IssuedAt { get; }
     public abstract string For { get; }
+    public abstract string MakerAndModel { get; }
     public abstract string SignLead { get; }
     public abstract string Function { get; }
     public abstract string OtherFunction { get; }

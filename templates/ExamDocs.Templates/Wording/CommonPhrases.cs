@@ -12,6 +12,7 @@ public abstract class CommonPhrases
     public abstract string AddressNotRecorded { get; }
     public abstract string UnitNotRecorded { get; }
     public abstract string OnePerson { get; }
+    public abstract string Persons { get; }
     public abstract string LoadNotMarked { get; }
     public abstract string LoadBasis { get; }
     public abstract string Issued { get; }
@@ -30,6 +31,9 @@ public abstract class CommonPhrases
     public abstract string No { get; }
 
     public abstract string CautionPrecedence { get; }
+
+    /// <summary>Which language version of the document is the one recorded.</summary>
+    public abstract string LanguageNote { get; }
 
     /// <param name="name">Of whoever issues the document.</param>
     public abstract string LogoOf(string name);

@@ -30,6 +30,7 @@ public static partial class English
         public override string Issue => "Date and place";
         public override string IssuedAt => "examined at";
         public override string For => "Issued to (employer)";
+        public override string MakerAndModel => "Maker, model";
         public override string SignLead => "Signed, with the place and date of signing:";
         public override string Function => "the competent person who examined the item";
         public override string OtherFunction => "who authenticates for the competent person who examined the item";

@@ -21,7 +21,7 @@ public static partial class English
         public override string Status => "Where it was at the visit";
         public override string Keeper => "Kept by (employer)";
         public override string Owner => "Owner hired or leased from";
-        public override string LastExamined => "Last examined";
+        public override string LastExamined => "Examined before that";
         public override string Limits => "What its maker allows";
         public override string LimitsDocument => "Document";
         public override string NoLimits => "No maker's limits are recorded for this item.";
@@ -48,7 +48,7 @@ public static partial class English
         public override string ColumnHow => "How";
         public override string ColumnThing => "Item";
         public override string ColumnDescription => "Description";
-        public override string ColumnState => "Outcome";
+        public override string ColumnState => "Its own outcome";
         public override string Examinations => "Examinations";
         public override string NoExaminations => "No examination of this item is in the record.";
         public override string ColumnDate => "Date";

@@ -9,9 +9,7 @@ public static partial class English
     internal sealed class Label : LabelPhrases
     {
         public override string Eyelet => "eyelet";
-        public override string Do => "DO";
-        public override string Not => "NOT";
-        public override string Use => "USE";
+        public override IReadOnlyList<string> Signal { get; } = ["DO", "NOT", "USE"];
         public override string NotDetermined => "NOT DETERMINED";
         public override string SignLabel => "Prohibition sign: do not use";
         public override string HoldSignLabel => "Question mark in a square on its corner: not determined";

@@ -35,20 +35,21 @@ public static partial class English
 
         public override string Sourced(string text, string source, Confidence confidence) => $"{text} ({source}; {Confidence(confidence)})";
 
-        public override string IntervalLine(ExaminationInterval interval)
+        public override string IntervalLine(int months, bool lessThan, string what, bool byBasis, string source, Confidence confidence)
         {
-            var months = $"{(interval.Bound is Bound.LessThan ? "less than" : "at most")} {Printed.Count(interval.Months)} months {interval.What}";
-            return interval.IsByBasis ? $"{months}, as recorded" : Sourced(months, interval.Source, interval.Confidence);
+            var line = $"{(lessThan ? "less than" : "at most")} {Printed.Count(months)} months {what}";
+            return byBasis ? $"{line}, as recorded" : Sourced(line, source, confidence);
         }
 
-        public override string KeepLine(KeepUntil keep) => Sourced(keep switch
+        public override string KeepLine(KeepUntil keep, string rule, string source) => Sourced(keep switch
         {
-            { Until: { } until } => $"until {Printed.Day(until)}: {keep.Words}",
-            { AtLeastUntil: { } least } => $"{keep.Words}, so not before {Printed.Day(least)}",
-            _ => keep.Words,
-        }, keep.Source, keep.Confidence);
+            { Until: { } until } => $"until {Printed.Day(until)}: {rule}",
+            { AtLeastUntil: { } least } => $"{rule}, so not before {Printed.Day(least)}",
+            _ => rule,
+        }, source, keep.Confidence);
 
-        public override string KeepNotFound(KeepUntil keep) => $"How long this report has to be kept: {Sourced(keep.Words, keep.Source, keep.Confidence)}.";
+        public override string KeepNotFound(string rule, string source, Confidence confidence) =>
+            $"How long this report has to be kept: {Sourced(rule, source, confidence)}.";
 
         public override string KeepThis(IReadOnlyList<string> lines) => lines.Count == 1
             ? $"Keep this report {lines[0]}."

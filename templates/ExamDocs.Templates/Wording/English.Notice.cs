@@ -39,7 +39,8 @@ public static partial class English
             "“Not recorded” means that the record holds no such value. It is no reason to wait.",
         ];
 
-        public override string Authority(Duty duty) => Words.LawAndSources.Sourced(Printed.Sentence(duty.Whom.Words()), duty.Source, duty.Confidence);
+        public override string Authority(Recipient whom, string source, Confidence confidence) =>
+            Words.LawAndSources.Sourced(Printed.Sentence(whom.Words()), source, confidence);
 
         public override string DoNotUse => "Do not use";
 

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Templates.Shared;
 using NodaTime;
 
@@ -19,6 +20,8 @@ public static partial class English
         Notice = new Notice(),
         Certificate = new Certificate(),
         Label = new Label(),
+        Sentences = SentenceBook.English,
+        Terms = Terms.AsTheyAre,
         DueLabel = new DueLabel(),
         AuthorityCopy = new AuthorityCopy(),
         EquipmentRecord = new EquipmentRecord(),
@@ -32,6 +35,7 @@ public static partial class English
         public override string AddressNotRecorded => "address not recorded";
         public override string UnitNotRecorded => "(unit not recorded)";
         public override string OnePerson => "person";
+        public override string Persons => "persons";
         public override string LoadNotMarked => "not marked on the item";
         public override string LoadBasis => "taken from:";
         public override string Issued => "Issued";
@@ -51,6 +55,8 @@ public static partial class English
 
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
+
+        public override string LanguageNote => "Issued and recorded in English.";
 
         public override string LogoOf(string name) => $"Logo of {name}";
 

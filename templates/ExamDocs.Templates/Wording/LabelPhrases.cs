@@ -6,9 +6,9 @@ namespace ExamDocs.Templates.Wording;
 public abstract class LabelPhrases
 {
     public abstract string Eyelet { get; }
-    public abstract string Do { get; }
-    public abstract string Not { get; }
-    public abstract string Use { get; }
+    /// <summary>The signal word, line by line.</summary>
+    public abstract IReadOnlyList<string> Signal { get; }
+
     public abstract string NotDetermined { get; }
     public abstract string SignLabel { get; }
     public abstract string HoldSignLabel { get; }

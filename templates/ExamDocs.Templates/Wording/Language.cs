@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ExamDocs.Templates.Wording;
 
 /// <summary>A language that documents are made in.</summary>
@@ -5,12 +7,28 @@ public sealed class Language
 {
     private static readonly AsyncLocal<Language?> Ambient = new();
 
-    private Language(string tag, Vocabulary words) => (Tag, Words) = (tag, words);
+    private readonly Lazy<Vocabulary> _words;
 
-    public static Language English { get; } = new("en", Wording.English.Words);
+    private Language(string tag, Notation notation, Func<Vocabulary> words) => (Tag, Notation, _words) = (tag, notation, new(words));
+
+    // The months in three letters are plain in English; they would be abbreviations with a point elsewhere.
+    public static Language English { get; } = new(
+        "en",
+        new Notation(".", ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"], day => Digits(day)),
+        () => Wording.English.Words);
+
+    public static Language German { get; } = new(
+        "de",
+        new Notation(",", ["Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November", "Dezember"], day => $"{Digits(day)}."),
+        () => Wording.German.Words);
+
+    public static Language French { get; } = new(
+        "fr",
+        new Notation(",", ["janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre", "octobre", "novembre", "décembre"], day => day == 1 ? "1er" : Digits(day)),
+        () => Wording.French.Words);
 
     /// <summary>The explicit index: a new language is its files of words and one line here.</summary>
-    public static IReadOnlyList<Language> All { get; } = [English];
+    public static IReadOnlyList<Language> All { get; } = [English, German, French];
 
     /// <summary>The language of the document that is being composed and printed; English where none was chosen.</summary>
     public static Language Current => Ambient.Value ?? English;
@@ -18,7 +36,9 @@ public sealed class Language
     /// <summary>As in BCP 47, for example en.</summary>
     public string Tag { get; }
 
-    public Vocabulary Words { get; }
+    public Notation Notation { get; }
+
+    public Vocabulary Words => _words.Value;
 
     /// <summary>The language with this tag, exactly as spelt; null where there is none.</summary>
     public static Language? Find(string tag) => All.FirstOrDefault(l => string.Equals(l.Tag, tag, StringComparison.Ordinal));
@@ -47,4 +67,6 @@ public sealed class Language
             Ambient.Value = before;
         }
     }
+
+    private static string Digits(int day) => day.ToString(CultureInfo.InvariantCulture);
 }

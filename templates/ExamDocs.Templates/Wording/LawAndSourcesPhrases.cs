@@ -23,12 +23,21 @@ public abstract class LawAndSourcesPhrases
 
     public abstract string Sourced(string text, string source, Confidence confidence);
 
-    public abstract string IntervalLine(ExaminationInterval interval);
+    /// <param name="months">Length of the interval.</param>
+    /// <param name="lessThan">The corresponding date itself is outside it.</param>
+    /// <param name="what">What it is for.</param>
+    /// <param name="byBasis">It comes from the basis recorded, which has no source to be named.</param>
+    /// <param name="source">The provision.</param>
+    /// <param name="confidence">How surely it is known.</param>
+    public abstract string IntervalLine(int months, bool lessThan, string what, bool byBasis, string source, Confidence confidence);
 
     /// <summary>What is left after "Keep this report".</summary>
-    public abstract string KeepLine(KeepUntil keep);
+    /// <param name="keep">Until when.</param>
+    /// <param name="rule">The rule in words.</param>
+    /// <param name="source">The provision.</param>
+    public abstract string KeepLine(KeepUntil keep, string rule, string source);
 
-    public abstract string KeepNotFound(KeepUntil keep);
+    public abstract string KeepNotFound(string rule, string source, Confidence confidence);
 
     public abstract string KeepThis(IReadOnlyList<string> lines);
 

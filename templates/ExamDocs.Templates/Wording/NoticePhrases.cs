@@ -30,7 +30,7 @@ public abstract class NoticePhrases
     public abstract string KeepApart { get; }
     public abstract IReadOnlyList<string> Cautions { get; }
 
-    public abstract string Authority(Duty duty);
+    public abstract string Authority(Recipient whom, string source, Confidence confidence);
 
     public abstract string DoNotUse { get; }
 

@@ -1,4 +1,6 @@
+using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Templates.Wording;
 
@@ -16,6 +18,21 @@ public static class Phrases
     public static CertificatePhrases Certificate => Language.Current.Words.Certificate;
 
     public static LabelPhrases Label => Language.Current.Words.Label;
+
+    /// <summary>What a rule, the ledger or a measurement says.</summary>
+    public static string Say(Sentence said) => said.In(Language.Current.Words.Sentences);
+
+    /// <summary>Where something comes from.</summary>
+    public static string Source(string source) => Language.Current.Words.Terms.Source(source);
+
+    /// <summary>A text of a regime's data; of one that the user added, as it is.</summary>
+    public static string Text(string text) => Language.Current.Words.Terms.Text(text);
+
+    /// <summary>Name of a category; where it is none of the catalogue's, what was typed.</summary>
+    public static string? Category(Category? category, string? typed) => category is null ? typed : Language.Current.Words.Terms.Category(category);
+
+    /// <summary>What is asked of a criterion.</summary>
+    public static string Question(Criterion criterion) => Language.Current.Words.Terms.Question(criterion.Question);
 
     public static DueLabelPhrases DueLabel => Language.Current.Words.DueLabel;
 

@@ -1,3 +1,5 @@
+using ExamDocs.Core.Sentences;
+
 namespace ExamDocs.Templates.Wording;
 
 /// <summary>
@@ -19,6 +21,12 @@ public sealed record Vocabulary
     public required CertificatePhrases Certificate { get; init; }
 
     public required LabelPhrases Label { get; init; }
+
+    /// <summary>What rules, ledger and measurements say.</summary>
+    public required SentenceBook Sentences { get; init; }
+
+    /// <summary>What the program's own data hold.</summary>
+    public required Terms Terms { get; init; }
 
     public required DueLabelPhrases DueLabel { get; init; }
 

@@ -113,6 +113,19 @@ public sealed class FinisherTests(Press press)
         Assert.Equal("U", metadata.Descendants(PdfA + "conformance").Single().Value);
     }
 
+    [Theory]
+    [InlineData("<h1>One</h1><h2>Two</h2><h3>Three</h3><h2>Two</h2><svg role='img' aria-label='a plot' width='9' height='9'><rect width='9' height='9'/></svg>", true)]
+    [InlineData("<h2>Two</h2>", false)]
+    [InlineData("<h1>One</h1><h3>Three</h3>", false)]
+    [InlineData("<p>no heading</p>", false)]
+    [InlineData("<h1>One</h1><img width='9' height='9' src='data:image/gif;base64,R0lGODlhAQABAAAAACwAAAAAAQABAAA='>", false)]
+    public async Task Accessible_is_claimed_only_where_headings_and_pictures_allow_it(string body, bool claimed)
+    {
+        var metadata = Metadata(Finisher.Finish(await press.PrintAsync($"<!DOCTYPE html><html lang='en'><title>t</title>{body}"), []));
+        Assert.Equal(claimed ? 1 : 0, metadata.Descendants(PdfUa + "part").Count());
+        Assert.Equal(claimed ? "A" : "U", metadata.Descendants(PdfA + "conformance").Single().Value);
+    }
+
     [Fact]
     public async Task A_title_of_any_letters_is_kept()
     {

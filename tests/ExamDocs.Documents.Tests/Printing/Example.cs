@@ -39,12 +39,21 @@ internal static class Example
     public static DocumentIdentity Identity(DocumentType type, int number = 1) =>
         new(type.Kind, $"{type.Letter}-2026-{number:000000}", Today, "0.1.0");
 
+    /// <summary>The example's record as it lies in the repository.</summary>
+    public static string File
+    {
+        get
+        {
+            var root = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!System.IO.File.Exists(Path.Combine(root.FullName, "ExamDocs.sln")))
+                root = root.Parent ?? throw new InvalidOperationException("ExamDocs.sln is not above the tests");
+            return Path.Combine(root.FullName, "examples", "visit.json");
+        }
+    }
+
     private static ExaminationRecord Read()
     {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(root.FullName, "ExamDocs.sln")))
-            root = root.Parent ?? throw new InvalidOperationException("ExamDocs.sln is not above the tests");
-        var read = JsonRecordReader.Read(File.ReadAllBytes(Path.Combine(root.FullName, "examples", "visit.json")), "visit.json");
+        var read = JsonRecordReader.Read(System.IO.File.ReadAllBytes(File), "visit.json");
         return read.Record ?? throw new InvalidOperationException(read.Unreadable);
     }
 }

@@ -92,17 +92,22 @@ internal sealed class PrintedPaper(string html, byte[] pdf)
         static (double X, double Y) Middle(DrawnBox b) => (b.Left + (b.Width / 2), b.Top + (b.Height / 2));
     }
 
-    /// <summary>What the QR code on the first page says, read from the page as a printer of 203 dots to the inch has it.</summary>
+    /// <summary>
+    /// What the QR code at the upper right of the first page says, read from the page as a printer of 203 dots to the inch
+    /// has it. The reader is shown that corner, as a hand would hold it: a page full of tick boxes leads it astray.
+    /// </summary>
     public string? QrOfFirstPage()
     {
-        using var bitmap = SKBitmap.Decode(Tool.Raster(pdf, 203));
-        var grey = new byte[bitmap.Width * bitmap.Height];
-        for (var y = 0; y < bitmap.Height; y++)
+        using var page = SKBitmap.Decode(Tool.Raster(pdf, 203));
+        using var corner = new SKBitmap();
+        Assert.True(page.ExtractSubset(corner, new SKRectI(page.Width * 6 / 10, 0, page.Width, page.Height * 45 / 100)));
+        var grey = new byte[corner.Width * corner.Height];
+        for (var y = 0; y < corner.Height; y++)
         {
-            for (var x = 0; x < bitmap.Width; x++)
-                grey[(y * bitmap.Width) + x] = bitmap.GetPixel(x, y).Red;
+            for (var x = 0; x < corner.Width; x++)
+                grey[(y * corner.Width) + x] = corner.GetPixel(x, y).Red;
         }
-        var source = new RGBLuminanceSource(grey, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.Gray8);
+        var source = new RGBLuminanceSource(grey, corner.Width, corner.Height, RGBLuminanceSource.BitmapFormat.Gray8);
         var hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.TRY_HARDER] = true, [DecodeHintType.CHARACTER_SET] = "UTF-8" };
         return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)), hints)?.Text;
     }

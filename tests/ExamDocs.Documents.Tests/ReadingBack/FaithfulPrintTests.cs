@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.ReadingBack;
+using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
@@ -89,6 +90,18 @@ public sealed class FaithfulPrintTests(Press press)
     public async Task Other_writing_is_printed_and_read_back(string typed)
     {
         Assert.Empty(await Faults($"<p>{System.Net.WebUtility.HtmlEncode(typed)}</p><table><tr><th>Name<td style='width:14mm;overflow-wrap:anywhere'>{System.Net.WebUtility.HtmlEncode(typed)}</table>"));
+    }
+
+    /// <summary>Not every computer has fonts for these: then each sign that is missing is named.</summary>
+    [Theory]
+    [InlineData("山田太郎 株式会社")]
+    [InlineData("漢字（かな）カタカナ 高島屋")]
+    [InlineData("김철수 한국")]
+    public async Task Chinese_japanese_and_korean_are_printed_whole_or_named(string typed)
+    {
+        var html = Page($"<p>{typed}</p>");
+        var pdf = await press.PrintAsync(html);
+        Assert.Equal(MissingGlyphs.In(html, pdf).Count == 0, FaithfulPrint.Faults(html, pdf).Count == 0);
     }
 
     [Theory]

@@ -24,6 +24,13 @@ public sealed class EmbeddedDataTests(ExampleIssued example)
     }
 
     [Fact]
+    public void Every_document_claims_to_be_accessible()
+    {
+        var files = example.Result.Documents.Select(example.File).Concat(example.PerItem.Documents.Select(example.PerItemFile));
+        Assert.All(files, file => Assert.Contains("<pdfuaid:part>1</pdfuaid:part>", Encoding.UTF8.GetString(File.ReadAllBytes(file)), StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Everything_is_determined_as_it_was()
     {
         var report = example.Result.Documents.First(d => d.Document.Kind == "report");

@@ -13,7 +13,7 @@ internal sealed class AnswerIsNotAllowed : IItemRule
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from examination in item.Deciding
-        from o in examination.Observations
+        from o in examination.ObservedOn(item)
         where IsRefused(o.Observation, o.Criterion)
         select Info.Because(w => w.AnswerNotAllowed(o.Observation.StateAsTyped, o.Observation.Criterion));
 

@@ -11,7 +11,7 @@ internal sealed class CriterionIsInDoubt : IExaminationRule
         "EN 365:2004 (from memory): withdraw at once if in doubt");
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination) =>
-        from o in examination.Observations
+        from o in examination.ObservedOn(item)
         where o.Observation.State is ObservedState.Doubt
         select new WithdrawalReason(
             Info.Because(w => w.InDoubt(w.Observed(o.Observation, o.Criterion?.Question))), o.Criterion?.NeverReleasable is true);

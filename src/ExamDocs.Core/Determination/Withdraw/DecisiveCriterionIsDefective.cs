@@ -12,7 +12,7 @@ internal sealed class DecisiveCriterionIsDefective : IExaminationRule
         "common practice, no source; where the criterion has one, its source stands with it in the catalogue");
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination) =>
-        from o in examination.Observations
+        from o in examination.ObservedOn(item)
         where o.Observation.State is ObservedState.Defect && o.Criterion?.Class is null or CriterionClass.Decisive
         select new WithdrawalReason(
             Info.Because(w => w.Defective(w.Observed(o.Observation, o.Criterion?.Question)), o.Criterion?.Source ?? Info.Source),

@@ -12,7 +12,7 @@ internal sealed class JudgedDefectHasNoLaterDate : IExaminationRule
         "SI 1998/2307 Schedule 1 para 8(c)");
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination) =>
-        from o in examination.Observations
+        from o in examination.ObservedOn(item)
         where o.Observation.State is ObservedState.Defect
             && o.Criterion?.Class is CriterionClass.Judged or CriterionClass.Advisory
             && !IsPutOff(o.Observation, examination)

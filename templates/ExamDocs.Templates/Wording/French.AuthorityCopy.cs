@@ -1,0 +1,49 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared;
+
+namespace ExamDocs.Templates.Wording;
+
+public static partial class French
+{
+    /// <inheritdoc />
+    internal sealed class AuthorityCopy : AuthorityCopyPhrases
+    {
+        public override string Title => "Copie d’un rapport pour l’autorité compétente";
+        public override string To => "À l’autorité compétente";
+        public override string ByLaw => "Selon la loi, elle va à";
+        public override string From => "De l’auteur du rapport";
+        public override string Why => "Pourquoi elle est envoyée";
+        public override string Which => "Les équipements et le risque";
+        public override string ColumnItem => "Équipement";
+        public override string ColumnDefect => "Pièce et défaut";
+        public override string ColumnState => "État de l’équipement, et ce qu’il faut faire";
+        public override string Employer => "Établi pour (employeur)";
+        public override string Owner => "Propriétaire qui le loue ou le cède en crédit-bail";
+        public override string Premises => "Vérifié chez";
+        public override string ExaminedOn => "Vérifié le";
+        public override string Told => "Employeur informé";
+        public override string Enclosed => "Pièces jointes";
+        public override string SentBy => "Envoyé par\u00A0:";
+
+        public override string Running(string original) => $"Copie du rapport {original} pour l’autorité compétente";
+
+        public override string Lead(string original) => $"Page de garde d’une copie du rapport {original}. La copie suit à la page suivante, entière.";
+
+        public override string Imminent(Duty duty) =>
+            $"De l’avis de l’auteur du rapport, un défaut comporte un risque existant ou imminent de blessure grave. Une copie du rapport va alors dès que possible à l’autorité compétente ({Words.Terms.Source(duty.Source)}\u00A0; {Words.LawAndSources.Confidence(duty.Confidence)}).";
+
+        public override string Copy(string original, string number) =>
+            $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, {number}\u00A0; le rapport lui-même porte {original} et la signature. Les deux sont tirés du même enregistrement.";
+
+        public override string Original(string original) => $"SHA-256 du fichier du rapport {original}\u00A0:";
+
+        public override string Notified(Notification? told) => told is null
+            ? Words.Common.NotRecorded
+            : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
+
+        public override string LawNotKnown => "La loi selon laquelle il a été vérifié n’est pas enregistrée ou pas connue\u00A0: chercher aussitôt si une autorité doit aussi être informée.";
+
+        public override string ReportHeldBack => "Aucun rapport sur cet équipement n’est émis avant correction de son enregistrement. Le corriger aussitôt\u00A0: le devoir d’envoyer la copie n’attend pas.";
+    }
+}

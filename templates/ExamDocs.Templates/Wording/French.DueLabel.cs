@@ -1,0 +1,27 @@
+using ExamDocs.Templates.Shared;
+using NodaTime;
+
+namespace ExamDocs.Templates.Wording;
+
+public static partial class French
+{
+    /// <inheritdoc />
+    internal sealed class DueLabel : DueLabelPhrases
+    {
+        public override string Kind => "Étiquette de prochaine vérification";
+        public override string NextBy => "Prochaine avant le";
+        public override string NotAfter => "Ne pas utiliser après";
+        public override string SignLabel => "Une feuille de calendrier";
+        public override string PageOne => "Page 1 sur 1";
+
+        public override string Title(string number) => $"{Kind} {number}";
+
+        public override string IssuedOn(LocalDate day) => $"{Words.Common.Issued} {Printed.Day(day)}";
+
+        public override string Origin(string visit, LocalDate? examined, string law) =>
+            $"Visite {visit}. Vérifié le {Printed.Day(examined)} selon {law}.";
+
+        public override string Caution(string number) =>
+            $"Comparer {number} au registre de l’émetteur. La notice du fabricant, la loi locale et le jugement de la personne compétente priment.";
+    }
+}

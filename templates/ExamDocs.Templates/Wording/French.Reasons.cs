@@ -1,0 +1,72 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Templates.Wording;
+
+public static partial class French
+{
+    internal sealed partial class Sentences
+    {
+        public override string Observed(string? criterion, string? note, string? question) =>
+            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words ? $"{Criterion(criterion)}\u00A0: {words}" : Criterion(criterion);
+
+        public override string Defective(string observed) => $"défaut\u00A0: {observed}";
+
+        public override string InDoubt(string observed) => $"doute\u00A0: {observed}";
+
+        public override string DefectWithoutLaterDate(string observed) => $"défaut sans date ultérieure ni remède\u00A0: {observed}";
+
+        public override string DefectNotDescribed => "défaut non décrit";
+
+        public override string ImminentRisk(string what) => $"risque existant ou imminent de blessure grave\u00A0: {what}";
+
+        public override string DangerNow(string what) => $"un danger dès maintenant\u00A0: {what}";
+
+        public override string DangerWithoutTime(string what) => $"pourrait devenir un danger, et avant quand n’est pas enregistré\u00A0: {what}";
+
+        public override string DangerNotAfterExamination(LocalDate by, string what) =>
+            $"pourrait devenir un danger avant le {Day(by)}, ce qui n’est pas après le jour de la vérification\u00A0: {what}";
+
+        public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
+            $"le diamètre moyen de {Language.French.Notation.Number(meanMm)} mm {Place(positionMm)} est hors de {Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)}\u00A0% (de {Number(band.Least)} à {Number(band.Most)} mm\u00A0; {Document(limits)})";
+
+        public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
+            $"retiré du service le {Day(on)}{(document is null ? "" : $" par {document}")} ({why}), {(released ? "ce qu’aucune levée ne peut effacer" : "et non levé depuis")}";
+
+        public override string ExaminerWithdraws => "le vérificateur conclut qu’il faut le retirer du service";
+
+        public override string PartWithdrawn(string part) =>
+            $"la pièce {part} montée dessus est retirée du service, et aucun renouvellement n’enregistre sa dépose";
+
+        public override string PartNotPermitted(string? partNumber, string whole, string permitted, MakersLimits limits) =>
+            $"{(partNumber is null ? "une pièce sans référence" : $"la référence {partNumber}")} n’est pas parmi les pièces admises sur {whole}\u00A0: {permitted} ({Document(limits)})";
+
+        public override string ServiceEnded(LocalDate on, string limit) => $"la fin de service était le {Day(on)}\u00A0: {limit}";
+
+        public override string NoTimeLimit =>
+            "il n’est enregistré ni limite de temps du fabricant, ni qu’il n’y en a pas, ni que la notice est introuvable";
+
+        public override string AnswerNotAllowed(string? typed, string? criterion) =>
+            $"«\u00A0{typed ?? "rien"}\u00A0» n’est pas une réponse admise par le critère\u00A0: {Criterion(criterion)}";
+
+        public override string PartUndetermined(string part) => $"la pièce {part} montée dessus n’est pas déterminée";
+
+        public override string NotExamined => "non vérifié à cette visite";
+
+        public override string RecordError(Finding finding) => $"{finding.Code}\u00A0: {Finding(finding)}";
+
+        public override string NoAnswer(string criterion, string question) => $"aucune réponse\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
+
+        public override string CriterionNotExamined(string criterion, string question) => $"non examiné\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
+
+        public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
+            $"ne pas utiliser après le {Day(last)}\u00A0: pourrait devenir un danger avant le {Day(danger)}\u00A0: {what}";
+
+        public override string NotAfterPart(LocalDate last, string part) =>
+            $"ne pas utiliser après le {Day(last)}, dernier jour de la pièce {part} montée dessus";
+
+        public override string NotAfterService(LocalDate last, string limit) => $"ne pas utiliser après le {Day(last)}\u00A0: {limit}";
+    }
+}

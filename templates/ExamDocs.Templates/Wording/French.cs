@@ -1,0 +1,128 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared;
+using NodaTime;
+
+namespace ExamDocs.Templates.Wording;
+
+/// <summary>
+/// Every sentence that is printed in French, with a no-break space before high punctuation. What all documents share stands
+/// here, the rest beside it.
+/// </summary>
+public static partial class French
+{
+    /// <summary>All of it.</summary>
+    public static Vocabulary Words { get; } = new()
+    {
+        Common = new Common(),
+        Regimes = new Regimes(),
+        LawAndSources = new LawAndSources(),
+        Report = new Report(),
+        Notice = new Notice(),
+        Certificate = new Certificate(),
+        Label = new Label(),
+        DueLabel = new DueLabel(),
+        AuthorityCopy = new AuthorityCopy(),
+        EquipmentRecord = new EquipmentRecord(),
+        CheckSheet = new CheckSheet(),
+        Sentences = new Sentences(),
+        Terms = Terms.Read("fr"),
+    };
+
+    /// <inheritdoc />
+    internal sealed class Common : CommonPhrases
+    {
+        public override string NotRecorded => "non enregistré";
+        public override string AddressNotRecorded => "adresse non enregistrée";
+        public override string UnitNotRecorded => "(unité non enregistrée)";
+        public override string OnePerson => "personne";
+        public override string Persons => "personnes";
+        public override string LoadNotMarked => "non marquée sur l’équipement";
+        public override string LoadBasis => "tirée de\u00A0:";
+        public override string Issued => "Émis le";
+        public override string Page => "Page";
+        public override string Of => "sur";
+        public override string Signature => "Signature";
+        public override string DateSigned => "Date de signature";
+        public override string PlaceSigned => "Lieu";
+        public override string QrLabel => "Code QR du numéro de ce document et de l’équipement";
+        public override string DocumentNumber => "Numéro du document";
+        public override string IssueDate => "Date d’émission";
+        public override string VisitReference => "Référence de la visite";
+        public override string CautionsHeading => "À noter";
+        public override string None => "aucun";
+        public override string Yes => "oui";
+        public override string No => "non";
+
+        public override string CautionPrecedence =>
+            "La notice du fabricant, la loi du lieu et le jugement de la personne compétente priment sur ce document.";
+
+        public override string LanguageNote =>
+            "Émis et inscrit au registre en français.";
+
+        public override string LogoOf(string name) => $"Logo de {name}";
+
+        public override string HowToVerify(string number) =>
+            $"Pour vérifier\u00A0: comparer le numéro {number} et la SHA-256 du fichier au registre de l’émetteur.";
+
+        public override string Imprint(string version) => $"Imprimé par ExamDocs {version}. La vérification et ses conclusions sont celles du vérificateur.";
+
+        public override string Outcome(Outcome outcome) => outcome switch
+        {
+            Core.Determination.Outcome.Fit => "Peut rester en service",
+            Core.Determination.Outcome.FitUntil => "Peut rester en service jusqu’à une date",
+            Core.Determination.Outcome.Undetermined => "Non déterminé\u00A0: ne pas utiliser",
+            _ => "Ne pas utiliser",
+        };
+
+        public override string Outcome(Outcome outcome, LocalDate? until) =>
+            outcome is Core.Determination.Outcome.FitUntil ? $"Peut rester en service jusqu’au {Printed.Day(until)}" : Outcome(outcome);
+
+        public override string State(ObservedState state) => state switch
+        {
+            ObservedState.Clear => "rien à signaler",
+            ObservedState.Noted => "noté",
+            ObservedState.Doubt => "doute",
+            ObservedState.Defect => "défaut",
+            ObservedState.NoSign => "personne à interroger\u00A0; aucun signe trouvé",
+            ObservedState.NotExamined => "non examiné",
+            _ => "sans objet",
+        };
+
+        public override string Class(CriterionClass? criterion) => criterion switch
+        {
+            CriterionClass.Decisive => "décisif",
+            CriterionClass.Judged => "apprécié",
+            CriterionClass.Advisory => "indicatif",
+            _ => "absent du catalogue",
+        };
+
+        public override string Purpose(Purpose? purpose) => purpose switch
+        {
+            Core.Records.Purpose.LiftsPersons => "élève ou descend des personnes",
+            Core.Records.Purpose.Accessory => "accessoire de levage",
+            Core.Records.Purpose.Other => "autre équipement de levage",
+            Core.Records.Purpose.FallArrestOnly => "arrête seulement les chutes",
+            _ => NotRecorded,
+        };
+
+        public override string Status(ItemStatus? status) => status switch
+        {
+            ItemStatus.InUse => "en service",
+            ItemStatus.Stored => "en stock",
+            ItemStatus.NotPresented => "non présenté",
+            ItemStatus.Lost => "perdu",
+            ItemStatus.Destroyed => "détruit",
+            _ => NotRecorded,
+        };
+
+        public override string Disposal(DisposalAction? action) => action switch
+        {
+            DisposalAction.Quarantined => "mis à l’écart",
+            DisposalAction.SentForRepair => "envoyé en réparation",
+            DisposalAction.Destroyed => "détruit",
+            _ => NotRecorded,
+        };
+    }
+}

@@ -1,0 +1,77 @@
+using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
+using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Tests.Printing;
+using ExamDocs.Templates;
+using ExamDocs.Templates.AuthorityCopy;
+using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.EquipmentRecord;
+using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Notice;
+using ExamDocs.Templates.Report;
+using ExamDocs.Templates.Wording;
+using Snapshooter;
+using Snapshooter.Xunit3;
+
+namespace ExamDocs.Documents.Tests.Snapshots;
+
+/// <summary>
+/// The HTML of every document in every language, to be read in a change's diff. After a change on purpose: delete the
+/// snapshot, or run with EXAMDOCS_UPDATE_SNAPSHOTS=1 and look at what became of it.
+/// </summary>
+public sealed class HtmlSnapshotTests
+{
+    private static readonly Dictionary<string, Func<DocumentRenderer, Task<string>>> Documents = new(StringComparer.Ordinal)
+    {
+        ["report"] = r => r.HtmlAsync(Report(Example.Identity(DocumentTypes.Report))),
+        ["report-of-one"] = r => r.HtmlAsync(Report(Example.Identity(DocumentTypes.Report), "BRG-08")),
+        ["authority-copy"] = r => r.HtmlAsync(new AuthorityCopyModel(Report(Example.Identity(DocumentTypes.Report, 2), "CON-07"), new OriginalReport("R-2026-000001", new string('a', 64)))),
+        ["notice"] = r => r.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, Example.Item("CON-07"))),
+        ["notice-later"] = r => r.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, Example.Item("BRG-08"))),
+        ["certificate"] = r => r.HtmlAsync(Certificate("HAR-02", "BRG-03")),
+        ["quarantine-label"] = r => r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("BRG-02"))),
+        ["hold-label"] = r => r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("PUL-02"))),
+        ["equipment-record"] = r => r.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, Example.Item("SLG-03"))),
+        ["check-sheet"] = r => r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
+    };
+
+    public static TheoryData<string, string> All => new(Documents.Keys.SelectMany(d => Language.All.Select(l => (d, l.Tag))));
+
+    [ModuleInitializer]
+    internal static void RefuseNewSnapshots()
+    {
+        if (Environment.GetEnvironmentVariable("EXAMDOCS_UPDATE_SNAPSHOTS") is null)
+            Environment.SetEnvironmentVariable("SNAPSHOOTER_STRICT_MODE", "true");
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public async Task Page(string document, string language)
+    {
+        await using var renderer = new DocumentRenderer();
+        var html = await Language.Find(language)!.InAsync(() => Documents[document](renderer));
+        Snapshot.Match(Lines(html), $"{document}.{language}");
+    }
+
+    /// <summary>Every kind is among them, so that a new one is not forgotten.</summary>
+    [Fact]
+    public void Every_kind_of_document_has_its_snapshots() =>
+        Assert.Empty(DocumentTypes.All.Select(t => t.Kind is "record" ? "equipment-record" : t.Kind).Except(Documents.Keys));
+
+    /// <summary>Without the style sheets, which are looked at in print, a line for each tag.</summary>
+    private static string Lines(string html) => Regex.Replace(
+        Regex.Replace(html, "<style>.*?</style>", "", RegexOptions.Singleline, TimeSpan.FromSeconds(5)), @">\s*<", ">\n<", RegexOptions.None, TimeSpan.FromSeconds(5));
+
+    private static ReportModel Report(DocumentIdentity identity, params string[] ids)
+    {
+        DeterminedItem[] items = [.. (ids.Length == 0 ? ["HAR-02", "BRG-03", "BRG-04", "BRG-08", "CLR-03"] : ids).Select(Example.Item)];
+        var author = Example.Visit.Person(items[0].Examination!.Examiner)!;
+        return new ReportModel(identity, Example.Visit, items, author, author);
+    }
+
+    private static CertificateModel Certificate(string parent, string part) => new(
+        Example.Identity(DocumentTypes.Certificate), Example.Visit, Example.Item(parent),
+        [.. Example.Record.Renewals.Where(r => r.Item == parent)], [Example.Item(part)]);
+}
