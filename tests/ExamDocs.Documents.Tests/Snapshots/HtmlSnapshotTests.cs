@@ -19,8 +19,8 @@ using Snapshooter.Xunit3;
 namespace ExamDocs.Documents.Tests.Snapshots;
 
 /// <summary>
-/// The HTML of every document in every language, to be read in a change's diff. After a change on purpose: delete the
-/// snapshot, or run with EXAMDOCS_UPDATE_SNAPSHOTS=1 and look at what became of it.
+/// The HTML of every document in every language, to be read in a change's diff. After a change on purpose: delete its
+/// snapshots, run with EXAMDOCS_UPDATE_SNAPSHOTS=1, and read what became of them.
 /// </summary>
 public sealed class HtmlSnapshotTests
 {
