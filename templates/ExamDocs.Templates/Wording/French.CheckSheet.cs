@@ -23,7 +23,7 @@ public static partial class French
         public override string LastOutcome => "Résultat de la dernière fois";
         public override string LastExamined => "Dernière vérification";
         public override string LastExaminer => "Vérifié par";
-        public override string NextBy => "Prochaine avant le";
+        public override string NextBy => "Prochaine au plus tard le";
         public override string NotAfter => "Ne pas utiliser après";
         public override string Status => "Où il était";
         public override string Criteria => "Ce qui est vérifié";
@@ -53,7 +53,7 @@ public static partial class French
         public override string What => "Ce qui ne va pas";
         public override string Danger => "Danger";
         public override string DangerNow => "maintenant";
-        public override string DangerLater => "plus tard, avant le (date)";
+        public override string DangerLater => "plus tard, d’ici au (date)";
         public override string Imminent => "risque imminent de blessure grave";
         public override string Remedy => "Réparation, renouvellement ou modification nécessaire";
         public override string Told => "Qui a été informé, comment, le (date)";
@@ -66,7 +66,7 @@ public static partial class French
         public override string WithdrawMeans => "hors service dès maintenant, étiqueté et tenu à l’écart";
         public override string ExaminerName => "Nom";
         public override string ExaminedOn => "Date de la vérification";
-        public override string NextExamination => "Prochaine vérification avant le, si plus proche";
+        public override string NextExamination => "Prochaine vérification au plus tard le, si plus proche";
         public override string Recorded => "Enregistré";
 
         public override IReadOnlyList<string> Cautions { get; } =

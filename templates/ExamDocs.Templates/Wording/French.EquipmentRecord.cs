@@ -107,7 +107,7 @@ public static partial class French
 
         public override string DangerNow => "danger immédiat";
 
-        public override string DangerLater(LocalDate? on) => $"pourrait devenir un danger avant le {Printed.Day(on)}";
+        public override string DangerLater(LocalDate? on) => $"pourrait devenir un danger d’ici au {Printed.Day(on)}";
 
         public override string Diameters(int places, string smallest, string largest) => places == 1
             ? $"Diamètre à 1 endroit\u00A0: moyenne {smallest} mm."

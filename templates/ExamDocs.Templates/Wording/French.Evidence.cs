@@ -67,7 +67,7 @@ public static partial class French
 
         public override string Tested(TestMade test) => $"essai\u00A0: {test.Description ?? "non décrit"}\u00A0: {test.Result ?? "résultat non enregistré"}";
 
-        public override string NextExaminationBy(LocalDate day) => $"prochaine vérification avant le {Day(day)} inclus";
+        public override string NextExaminationBy(LocalDate day) => $"prochaine vérification au plus tard le {Day(day)}";
 
         public override string EndedWithRenewal(LocalDate on, string why) =>
             $"retiré du service le {Day(on)} ({why})\u00A0; terminé par le renouvellement de ce sur quoi cela reposait";
@@ -76,7 +76,7 @@ public static partial class French
             $"retiré du service le {Day(on)} ({why})\u00A0; remis en service le {Day(released)} par {by}\u00A0: {grounds}";
 
         public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
-            $"{description ?? (criterion is null ? "un défaut non décrit" : Criterion(criterion))}{(found is { } on ? $", trouvé le {Day(on)}" : "")}, pourrait devenir un danger{(danger is { } day ? $" avant le {Day(day)}" : "")}";
+            $"{description ?? (criterion is null ? "un défaut non décrit" : Criterion(criterion))}{(found is { } on ? $", trouvé le {Day(on)}" : "")}, pourrait devenir un danger{(danger is { } day ? $" d’ici au {Day(day)}" : "")}";
 
         public override string RecordedAgain(string defect) => $"{defect}\u00A0; enregistré de nouveau à cette vérification";
 

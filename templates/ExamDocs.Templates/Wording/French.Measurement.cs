@@ -51,7 +51,7 @@ public static partial class French
             var limit = $"la limite du fabricant, {Number(series.LimitMm!.Value)} mm,";
             var how = series.IsReachedNow
                 ? $"et, avec la dispersion des vérifications, {limit} est déjà à sa portée"
-                : $"et atteindrait {limit} avant le {Day(series.Reaches!.Value)}";
+                : $"et atteindrait {limit} d’ici au {Day(series.Reaches!.Value)}";
             return $"la {(series.IsSmallest ? "plus petite" : "plus grande")} moyenne {Slope(series)} {how}\u00A0: date proposée avant laquelle cela pourrait devenir un danger, le {Day(series.Reaches!.Value)}";
         }
 

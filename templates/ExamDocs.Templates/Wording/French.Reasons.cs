@@ -27,7 +27,7 @@ public static partial class French
         public override string DangerWithoutTime(string what) => $"pourrait devenir un danger, et avant quand n’est pas enregistré\u00A0: {what}";
 
         public override string DangerNotAfterExamination(LocalDate by, string what) =>
-            $"pourrait devenir un danger avant le {Day(by)}, ce qui n’est pas après le jour de la vérification\u00A0: {what}";
+            $"pourrait devenir un danger d’ici au {Day(by)}, ce qui n’est pas après le jour de la vérification\u00A0: {what}";
 
         public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
             $"le diamètre moyen de {Language.French.Notation.Number(meanMm)} mm {Place(positionMm)} est hors de {Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)}\u00A0% (de {Number(band.Least)} à {Number(band.Most)} mm\u00A0; {Document(limits)})";
@@ -62,7 +62,7 @@ public static partial class French
         public override string CriterionNotExamined(string criterion, string question) => $"non examiné\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
         public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
-            $"ne pas utiliser après le {Day(last)}\u00A0: pourrait devenir un danger avant le {Day(danger)}\u00A0: {what}";
+            $"ne pas utiliser après le {Day(last)}\u00A0: pourrait devenir un danger d’ici au {Day(danger)}\u00A0: {what}";
 
         public override string NotAfterPart(LocalDate last, string part) =>
             $"ne pas utiliser après le {Day(last)}, dernier jour de la pièce {part} montée dessus";

@@ -27,7 +27,7 @@ public static partial class French
         public override string ColumnDescription => "Description";
         public override string ColumnOutcome => "Résultat";
         public override string ColumnNotAfter => "Ne pas utiliser après";
-        public override string ColumnNext => "Prochaine avant le";
+        public override string ColumnNext => "Prochaine au plus tard le";
         public override string ColumnWhy => "Motif";
         public override string NotReportedHeading => "Enregistré à cette visite, mais absent de ce rapport";
         public override string NotReported => "Ces équipements ne font pas l’objet du rapport, car ils n’ont pas été vérifiés, ou leur enregistrement est incomplet ou contradictoire. Ils ne sont pas à considérer comme aptes.";
@@ -141,7 +141,7 @@ public static partial class French
 
         public override string SafeNo => "Non\u00A0: cela n’est pas déclaré.";
 
-        public override string DangerLater => "pourrait devenir un danger avant le";
+        public override string DangerLater => "pourrait devenir un danger d’ici au";
 
         public override string Scheme(string? reference, string? author, int? months) =>
             $"plan de vérification {Printed.Text(reference)}, établi par {Printed.Text(author)}, intervalle en mois\u00A0: {(months is { } m ? Printed.Count(m) : Words.Common.NotRecorded)}";
