@@ -1,8 +1,10 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 
 namespace ExamDocs.Documents.ReadingBack;
 
 /// <summary>A rectangle of the page, points.</summary>
+[StructLayout(LayoutKind.Auto)]
 internal readonly record struct PageArea(float Left, float Bottom, float Right, float Top)
 {
     /// <summary>Nothing yet: whatever is added makes it.</summary>
@@ -20,4 +22,5 @@ internal readonly record struct PageArea(float Left, float Bottom, float Right, 
 }
 
 /// <summary>Where and with what is drawn: what q keeps and Q brings back (ISO 32000-1, 8.4.2).</summary>
+[StructLayout(LayoutKind.Auto)]
 internal readonly record struct DrawingState(Matrix3x2 Place, PageArea Clip, PrintedFont? Font, float Size);

@@ -21,7 +21,7 @@ public static partial class French
         public override string Status => "Où il était à la visite";
         public override string Keeper => "Détenu par (employeur)";
         public override string Owner => "Propriétaire qui le loue ou le cède en crédit-bail";
-        public override string LastExamined => "Dernière vérification";
+        public override string LastExamined => "Vérification précédente";
         public override string Limits => "Ce que son fabricant permet";
         public override string LimitsDocument => "Document";
         public override string NoLimits => "Aucune limite du fabricant n’est enregistrée pour cet équipement.";
@@ -48,7 +48,7 @@ public static partial class French
         public override string ColumnHow => "Comment";
         public override string ColumnThing => "Équipement";
         public override string ColumnDescription => "Description";
-        public override string ColumnState => "Résultat";
+        public override string ColumnState => "Son propre résultat";
         public override string Examinations => "Vérifications";
         public override string NoExaminations => "Aucune vérification de cet équipement n’est enregistrée.";
         public override string ColumnDate => "Date";

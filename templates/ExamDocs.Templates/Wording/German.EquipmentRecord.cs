@@ -21,7 +21,7 @@ public static partial class German
         public override string Status => "Wo er beim Termin war";
         public override string Keeper => "Halter (Arbeitgeber)";
         public override string Owner => "Eigentümer, von dem gemietet oder geleast";
-        public override string LastExamined => "Zuletzt geprüft";
+        public override string LastExamined => "Davor geprüft";
         public override string Limits => "Was sein Hersteller erlaubt";
         public override string LimitsDocument => "Dokument";
         public override string NoLimits => "Für diesen Gegenstand sind keine Herstellergrenzen aufgezeichnet.";
@@ -48,7 +48,7 @@ public static partial class German
         public override string ColumnHow => "Wie";
         public override string ColumnThing => "Gegenstand";
         public override string ColumnDescription => "Beschreibung";
-        public override string ColumnState => "Ergebnis";
+        public override string ColumnState => "Eigenes Ergebnis";
         public override string Examinations => "Prüfungen";
         public override string NoExaminations => "In der Aufzeichnung steht keine Prüfung dieses Gegenstands.";
         public override string ColumnDate => "Datum";

@@ -7,6 +7,7 @@ using ExamDocs.Templates;
 using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
+using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
@@ -18,8 +19,8 @@ using Snapshooter.Xunit3;
 namespace ExamDocs.Documents.Tests.Snapshots;
 
 /// <summary>
-/// The HTML of every document in every language, to be read in a change's diff. After a change on purpose: delete the
-/// snapshot, or run with EXAMDOCS_UPDATE_SNAPSHOTS=1 and look at what became of it.
+/// The HTML of every document in every language, to be read in a change's diff. After a change on purpose: delete its
+/// snapshots, run with EXAMDOCS_UPDATE_SNAPSHOTS=1, and read what became of them.
 /// </summary>
 public sealed class HtmlSnapshotTests
 {
@@ -33,6 +34,7 @@ public sealed class HtmlSnapshotTests
         ["certificate"] = r => r.HtmlAsync(Certificate("HAR-02", "BRG-03")),
         ["quarantine-label"] = r => r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("BRG-02"))),
         ["hold-label"] = r => r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("PUL-02"))),
+        ["due-label"] = r => r.HtmlAsync(new DueLabelModel(Example.Identity(DocumentTypes.DueLabel), Example.Visit, Example.Item("BRG-08"))),
         ["equipment-record"] = r => r.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, Example.Item("SLG-03"))),
         ["check-sheet"] = r => r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
     };

@@ -25,13 +25,16 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
     {
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-01");
-        record["visit"]!["reference"] = new string('V', 600);
+        // As long as an identity may be, and of the widest letter.
+        var wide = new string('W', 80);
+        record.Item("CON-01")["id"] = wide;
+        record.Rows("examinations").Single()["item"] = wide;
         var result = await workspace.IssueAsync(workspace.Write(record));
 
         Assert.Equal("report", Assert.Single(result.Documents).Document.Kind);
         var refused = Assert.Single(result.Refused);
-        Assert.Equal(("CON-01", "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What));
-        Assert.Contains("PRN003: due-label of CON-01: no room for the whole of the visit's reference", Assert.Single(result.Unprintable), StringComparison.Ordinal);
+        Assert.Equal((wide, "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What));
+        Assert.Contains($"PRN003: due-label of {wide}: no room for the whole of the identity; it is held back", Assert.Single(result.Unprintable), StringComparison.Ordinal);
     }
 
     [Fact]
