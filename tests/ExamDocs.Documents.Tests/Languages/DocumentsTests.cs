@@ -43,11 +43,10 @@ public sealed partial class DocumentsTests(Press press)
     [MemberData(nameof(Foreign))]
     public async Task What_has_no_translation_is_marked_as_English(string tag)
     {
-        var (visit, item) = Example.WithExamination("HAR-01", e => e with { Author = "nobody" });
-        var html = await Language.Find(tag)!.InAsync(() => press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), visit, item)));
-        Assert.Equal(Outcome.Undetermined, item.Outcome);
-        Assert.Contains("CON003", html, StringComparison.Ordinal);
-        Assert.Matches("<span lang=\"en\">\\[en: [^<]*nobody[^<]*\\]</span>", WebUtility.HtmlDecode(html));
+        var item = Example.Visit.Items.First(i => i.MayBeReported && i.Findings.Any(f => f.Code is "IDN004"));
+        var html = WebUtility.HtmlDecode(await Language.Find(tag)!.InAsync(() => press.Renderer.HtmlAsync(Report(Example.Visit, [item]))));
+        Assert.Contains(Language.Find(tag)!.Words.Terms.Rule("IDN004")!, html, StringComparison.Ordinal);
+        Assert.Contains($"<span lang=\"en\">[en: {item.Findings.First(f => f.Code is "IDN004").Message}]</span>", html, StringComparison.Ordinal);
     }
 
     [Theory]
