@@ -36,7 +36,7 @@ public sealed class CallingTests : IDisposable
     [InlineData("chek visit.json", "chek")]
     [InlineData("check", "INPUT")]
     [InlineData("check visit.json --jsn f.json", "There is no option '--jsn'.")]
-    [InlineData("check visit.json --language de", "'de'")]
+    [InlineData("check visit.json --language nl", "'nl'")]
     [InlineData("issue visit.json", "--out")]
     [InlineData("issue visit.json --out o --only diploma", "'diploma'")]
     [InlineData("issue visit.json --out o --force", "There is no option '--force'.")]

@@ -34,16 +34,24 @@ internal static class ReadingOptions
 
     private static void Check(CommandResult command)
     {
-        var (metres, factor) = (command.GetValue(Metres) ?? ReadingDistance.Default.Metres, command.GetValue(SignFactor) ?? ReadingDistance.Default.SignFactor);
-        if (ReadingDistance.Objection(metres, factor) is { } objection)
+        // What is no number is said by its own parser; asking for its value would throw.
+        if (Typed(command, Metres, ReadingDistance.Default.Metres) is { } metres && Typed(command, SignFactor, ReadingDistance.Default.SignFactor) is { } factor
+            && ReadingDistance.Objection(metres, factor) is { } objection)
             command.AddError(objection);
     }
 
+    /// <summary>Null where what was typed is no number.</summary>
+    private static decimal? Typed(CommandResult command, Option<decimal?> option, decimal otherwise) =>
+        command.GetResult(option) is { Tokens: [var token, ..] } ? Number(token.Value) : otherwise;
+
     private static decimal? Parse(ArgumentResult argument)
     {
-        if (decimal.TryParse(argument.Tokens[0].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+        if (Number(argument.Tokens[0].Value) is { } number)
             return number;
         argument.AddError("--read-from and --sign-factor take a number, for example 2.5");
         return null;
     }
+
+    private static decimal? Number(string text) =>
+        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
 }

@@ -30,7 +30,8 @@ public static class Determine
             context.Rules,
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
-            findings) { Reading = intake };
+            findings,
+            intake);
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)

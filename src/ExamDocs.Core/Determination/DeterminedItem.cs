@@ -115,13 +115,14 @@ public sealed class DeterminedItem
 public sealed class DeterminedVisit
 {
     internal DeterminedVisit(
-        ExaminationRecord record, KnownRules rules, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings) =>
-        (Record, Rules, Items, Strays, Findings) = (record, rules, items, strays, findings);
+        ExaminationRecord record, KnownRules rules, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings,
+        IReadOnlyList<Finding> reading) =>
+        (Record, Rules, Items, Strays, Findings, Reading) = (record, rules, items, strays, findings, reading);
 
     public ExaminationRecord Record { get; }
 
     /// <summary>What reading the record found wrong with it, as it was handed in.</summary>
-    public IReadOnlyList<Finding> Reading { get; internal init; } = [];
+    public IReadOnlyList<Finding> Reading { get; }
 
     /// <summary>The categories and regimes it was determined by.</summary>
     public KnownRules Rules { get; }
