@@ -20,7 +20,7 @@ public static partial class French
         public override string ReleaseByPerson => "Seulement par une personne compétente, par écrit. Tenir à l’écart\u00A0; laisser cette étiquette.";
         public override string ReleaseHold => "Seulement quand une personne compétente l’a vérifié et l’a dit par écrit. Laisser cette étiquette.";
         public override string NeverRelease => "NE JAMAIS REMETTRE EN SERVICE. Tenir à l’écart, puis détruire pour que nul ne puisse le réutiliser.";
-        public override string Owner => "Détenteur";
+        public override string Owner => "Firme";
         public override string ExaminedBy => "Vérifié par\u00A0:";
         public override string PageOne => "Page 1 sur 1";
         public override string Shortened => "… (abrégé\u00A0; l’enregistrement a le tout)";
