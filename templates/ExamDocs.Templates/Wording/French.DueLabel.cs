@@ -10,7 +10,7 @@ public static partial class French
     {
         public override string Kind => "Étiquette de prochaine vérification";
         public override string NextBy => "À vérifier au plus tard le";
-        public override string NotAfter => "Ne pas utiliser après";
+        public override string NotAfter => "Ne pas utiliser après le";
         public override string SignLabel => "Une feuille de calendrier";
         public override string PageOne => "Page 1 sur 1";
 

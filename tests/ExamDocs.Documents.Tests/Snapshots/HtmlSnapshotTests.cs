@@ -57,6 +57,16 @@ public sealed class HtmlSnapshotTests
         Snapshot.Match(Lines(html), $"{document}.{language}");
     }
 
+    /// <summary>A length with a comma is none, and what has it is printed at any other size.</summary>
+    [Theory]
+    [MemberData(nameof(All))]
+    public async Task No_length_is_written_with_a_comma(string document, string language)
+    {
+        await using var renderer = new DocumentRenderer();
+        var html = await Language.Find(language)!.InAsync(() => Documents[document](renderer));
+        Assert.DoesNotMatch("""(style|width|height|viewBox)="[^"]*[0-9],[0-9]""", html);
+    }
+
     /// <summary>Every kind is among them, so that a new one is not forgotten.</summary>
     [Fact]
     public void Every_kind_of_document_has_its_snapshots() =>
