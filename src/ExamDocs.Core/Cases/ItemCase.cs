@@ -103,9 +103,9 @@ public sealed class ItemCase : ICase
     /// Nothing recorded says how long it may serve: no duration, no statement that there is none, no word that the
     /// instructions cannot be had, no obsolescence date on the item.
     /// </summary>
-    public bool LacksTimeLimit => Item.ObsoleteOn is null && Limits.Applying is not
+    public bool LacksTimeLimit => Item.ObsoleteOn is null && (Limits.All.Count == 0 || Limits.All.Any(l => l.Row is not
         ({ MaxUseYears: not null } or { MaxStorageYears: not null } or { MaxAgeYears: not null } or { NoLimit: true }
-        or { Unobtainable.UseUntil: not null });
+        or { Unobtainable.UseUntil: not null })));
 
     internal void Assemble() => Wholes = [.. Assembly.WholesOf(this)];
 
