@@ -31,18 +31,18 @@ internal static class ComposeDocuments
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
-        DocumentJob[] jobs = [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
-            .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)];
-        return new Composition([.. jobs.Select(j => j with { Visit = visit })], [.. refused]);
+        return new Composition(
+            [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+                .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)],
+            [.. refused]);
     }
 
     public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit, ReadingDistance reading) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
-        select new DocumentJob(DocumentTypes.QuarantineLabel, [item],
+        select new DocumentJob(DocumentTypes.QuarantineLabel, visit, [item],
             (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item, reading)))
         {
-            Visit = visit,
             Shortfalls = () => LabelShortfalls.Of(new LabelModel(DocumentJob.Draft(DocumentTypes.QuarantineLabel), visit, item, reading)),
         };
 
@@ -50,30 +50,29 @@ internal static class ComposeDocuments
     public static IEnumerable<DocumentJob> DueLabels(DeterminedVisit visit) =>
         from item in visit.Items
         where DueLabelModel.IsFor(item)
-        select new DocumentJob(DocumentTypes.DueLabel, [item],
+        select new DocumentJob(DocumentTypes.DueLabel, visit, [item],
             (renderer, identity) => renderer.HtmlAsync(new DueLabelModel(identity, visit, item)))
         {
-            Visit = visit,
             Shortfalls = () => LabelShortfalls.Of(new DueLabelModel(DocumentJob.Draft(DocumentTypes.DueLabel), visit, item)),
         };
 
     /// <summary>For every item, whatever its outcome: the keeper needs the record of what may not be used, too.</summary>
     private static IEnumerable<DocumentJob> Records(DeterminedVisit visit) =>
         from item in visit.Items
-        select new DocumentJob(DocumentTypes.EquipmentRecord, [item],
+        select new DocumentJob(DocumentTypes.EquipmentRecord, visit, [item],
             (renderer, identity) => renderer.HtmlAsync(new EquipmentRecordModel(identity, visit, item)));
 
     /// <summary>For whatever is to be examined next time: every item, and what was withdrawn under an id that no item has.</summary>
     public static IEnumerable<DocumentJob> CheckSheets(DeterminedVisit visit) =>
         from item in visit.Everything
-        select new DocumentJob(DocumentTypes.CheckSheet, [item],
-            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item))) { Visit = visit };
+        select new DocumentJob(DocumentTypes.CheckSheet, visit, [item],
+            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item)));
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit, Func<Observation, PhotoPrint?>? photos) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw || item.Examination?.Defects.Count > 0
-        select new DocumentJob(DocumentTypes.Notice, [item],
+        select new DocumentJob(DocumentTypes.Notice, visit, [item],
             (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos)));
 
     /// <summary>One report has one law, one author and one signature.</summary>
@@ -86,15 +85,16 @@ internal static class ComposeDocuments
                let signer = visit.Person(g.Key.Signer)!
                from items in perItem ? g.Select(i => (DeterminedItem[])[i]) : [[.. g]]
                let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer, photos))
-               select new DocumentJob(DocumentTypes.Report, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
+               select new DocumentJob(DocumentTypes.Report, visit, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
                {
-                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, items, report) : null,
+                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, report) : null,
                };
     }
 
     /// <summary>The copy for the enforcing authority, with its cover: the same report under a number of its own.</summary>
-    private static DocumentJob CopyOf(IssuedDocument original, IReadOnlyList<DeterminedItem> items, Func<DocumentIdentity, ReportModel> report) =>
-        new(DocumentTypes.Report, items, (renderer, identity) =>
+    private static DocumentJob CopyOf(
+        IssuedDocument original, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Func<DocumentIdentity, ReportModel> report) =>
+        new(DocumentTypes.Report, visit, items, (renderer, identity) =>
             renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))));
 
     private static IEnumerable<DocumentJob> Certificates(DeterminedVisit visit, DeterminedItem item, IReadOnlyList<Renewal> renewals)
@@ -102,7 +102,7 @@ internal static class ComposeDocuments
         if (renewals.Count == 0)
             yield break;
         DeterminedItem[] parts = [.. visit.Items.Where(p => renewals.Any(r => string.Equals(r.FittedPart, p.Item.Id, StringComparison.Ordinal)))];
-        yield return new DocumentJob(DocumentTypes.Certificate, [item, .. parts],
+        yield return new DocumentJob(DocumentTypes.Certificate, visit, [item, .. parts],
             (renderer, identity) => renderer.HtmlAsync(new CertificateModel(identity, visit, item, renewals, parts)));
     }
 

@@ -18,14 +18,12 @@ internal sealed record Shortfall(RuleInfo Rule, string Text);
 
 /// <summary>A document that is to be issued: everything but its number and its day.</summary>
 /// <param name="Type">What it is.</param>
+/// <param name="Visit">The visit it is made from, which goes into the file.</param>
 /// <param name="Items">The items it is about, in the order printed.</param>
 /// <param name="Compose">Makes its HTML once it has an identity.</param>
 internal sealed record DocumentJob(
-    DocumentType Type, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose)
+    DocumentType Type, DeterminedVisit Visit, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose)
 {
-    /// <summary>The visit it is made from, which goes into the file; null where nothing does.</summary>
-    public DeterminedVisit? Visit { get; init; }
-
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
     /// <summary>What of it does not fit on the paper as it should; asked for before a number is taken.</summary>

@@ -17,9 +17,9 @@ internal sealed class EmbeddedData
 
     private readonly Dictionary<DeterminedVisit, AttachedData> _records = new(ReferenceEqualityComparer.Instance);
 
-    public IReadOnlyList<AttachedData> Of(DocumentJob job) => job.Visit is not { } visit ? [] :
+    public IReadOnlyList<AttachedData> Of(DocumentJob job) =>
     [
-        RecordOf(visit),
+        RecordOf(job.Visit),
         new AttachedData(OutcomeName, English.Attachments.Outcome, FindingsFile.Write(job.Items, RecordName)),
     ];
 

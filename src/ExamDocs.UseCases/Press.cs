@@ -46,7 +46,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
                     continue;
                 _documents.Add(issued);
                 // What is held back has no copy: there is nothing that it could be a copy of.
-                if (job.Copy is { } copy && await IssueAsync(copy(issued.Document) with { Language = job.Language, Letterhead = job.Letterhead, Visit = job.Visit }, cancellation) is { } copied)
+                if (job.Copy is { } copy && await IssueAsync(copy(issued.Document) with { Language = job.Language, Letterhead = job.Letterhead }, cancellation) is { } copied)
                     _documents.Add(copied with { CopyOf = issued.Document.Number });
             }
             return null;

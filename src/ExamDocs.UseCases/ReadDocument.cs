@@ -1,4 +1,3 @@
-using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
@@ -9,25 +8,19 @@ namespace ExamDocs.UseCases;
 internal static class ReadDocument
 {
     /// <summary>Larger than any document we print, bytes, inclusive.</summary>
-    private const int MostBytes = 256 * 1024 * 1024;
+    internal const int MostBytes = 256 * 1024 * 1024;
 
-    public static ReadResult From(Stream stream, string path)
+    public static ReadResult From(byte[] pdf, string path)
     {
-        if (stream.Length > MostBytes)
-            return Refuse(path, "the file is larger than 256 MiB");
-        var pdf = new byte[stream.Length];
-        stream.ReadExactly(pdf);
         try
         {
             return AttachedFiles.Find(pdf, EmbeddedData.RecordName, JsonRecordReader.MaxBytes) is { } record
                 ? EmbeddedRecord.Read(record, path)
-                : Refuse(path, "there is no recorded examination in this PDF; give the record it was made from");
+                : ReadInput.Refuse(path, "there is no recorded examination in this PDF; give the record it was made from");
         }
         catch (PdfSyntaxException)
         {
-            return Refuse(path, "this PDF is none that was printed here, or was changed since; give the record it was made from");
+            return ReadInput.Refuse(path, "this PDF is none that was printed here, or was changed since; give the record it was made from");
         }
     }
-
-    private static ReadResult Refuse(string path, string why) => new(null, [], SourceMap.ForJson(path), why);
 }

@@ -27,9 +27,10 @@ public static class ReadInput
             if (IsCsv(path))
                 return stream.Length > CsvRecordReader.MostBytes ? Refuse(path, "the file is larger than 32 MiB")
                     : CsvRecordReader.Read([new CsvFile(Path.GetFileName(path), Whole(stream))], Path.GetDirectoryName(path) ?? "", rules);
-            if (IsDocument(stream))
-                return ReadDocument.From(stream, path);
-            return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase) || IsPackage(stream)
+            var first = FirstBytes(stream);
+            if (first.AsSpan().StartsWith("%PDF"u8))
+                return FromDocument(stream, path);
+            return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase) || WorkbookRecordReader.IsFor(first)
                 ? WorkbookRecordReader.Read(stream, path, rules)
                 : FromJson(stream, path);
         }
@@ -47,12 +48,13 @@ public static class ReadInput
         return JsonRecordReader.Read(Whole(stream), path);
     }
 
-    /// <summary>What begins as an archive or as an older Office file is for the reader of workbooks to tell apart, whatever it is called.</summary>
-    private static bool IsPackage(FileStream stream) => WorkbookRecordReader.IsFor(FirstBytes(stream));
+    private static ReadResult FromDocument(FileStream stream, string path) =>
+        stream.Length > ReadDocument.MostBytes ? Refuse(path, "the file is larger than 256 MiB") : ReadDocument.From(Whole(stream), path);
 
-    /// <summary>A printed document, which holds the record it was made from.</summary>
-    private static bool IsDocument(FileStream stream) => FirstBytes(stream).AsSpan().StartsWith("%PDF"u8);
-
+    /// <summary>
+    /// By these a document is told, and what begins as an archive or as an older Office file, whatever it is called; those are
+    /// for the reader of workbooks to tell apart.
+    /// </summary>
     private static byte[] FirstBytes(FileStream stream)
     {
         var first = new byte[4];
@@ -80,6 +82,6 @@ public static class ReadInput
         return bytes;
     }
 
-    private static ReadResult Refuse(string path, string why) =>
+    internal static ReadResult Refuse(string path, string why) =>
         new(null, [], Core.Findings.SourceMap.ForJson(path), why);
 }

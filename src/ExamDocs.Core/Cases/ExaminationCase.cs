@@ -85,9 +85,12 @@ public sealed class ExaminationCase : ICase
         .Select(l => DiameterBand.Of(l.Row)).OfType<DiameterBand>()
         .Any(band => Examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Any(mean => !band.Holds(mean)));
 
-    private ItemCase? FindItem() => Context.ItemsWithId(Examination.Item).ToList() is not [_, _, ..] several
-        ? Context.ItemsWithId(Examination.Item).FirstOrDefault()
-        : several.OrderBy(i => i.Category is null).ThenBy(i => !CouldBeOf(i)).ThenBy(i => i.Item.ToString(), StringComparer.Ordinal).First();
+    private ItemCase? FindItem()
+    {
+        var named = Context.ItemsWithId(Examination.Item).ToList();
+        return named.Count < 2 ? named.FirstOrDefault()
+            : named.OrderBy(i => i.Category is null).ThenBy(i => !CouldBeOf(i)).ThenBy(i => i.Item.ToString(), StringComparer.Ordinal).First();
+    }
 
     private string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"{Path}/{member}/{index}");
 }

@@ -52,6 +52,7 @@ public static class RecordPhotos
     private sealed class Album(string folder, PhotoBudget budget, bool keeps)
     {
         private readonly Dictionary<string, PreparedPhoto> _prepared = new(StringComparer.Ordinal);
+        private readonly Dictionary<string, string> _pathOf = new(StringComparer.Ordinal);
         private readonly Dictionary<string, PhotoFault?> _byName = new(StringComparer.Ordinal);
         private readonly Dictionary<string, PhotoRefusedException?> _byFile = new(StringComparer.Ordinal);
 
@@ -64,13 +65,13 @@ public static class RecordPhotos
         }
 
         /// <summary>The photo of a name that has no fault.</summary>
-        public PreparedPhoto Prepared(string name) => _prepared[PhotoPath.Find(folder, name)];
+        public PreparedPhoto Prepared(string name) => _prepared[_pathOf[name]];
 
         private PhotoRefusedException? Refusal(string name)
         {
             try
             {
-                var path = PhotoPath.Find(folder, name);
+                var path = _pathOf[name] = PhotoPath.Find(folder, name);
                 if (!_byFile.ContainsKey(path))
                     _byFile[path] = RefusalOf(path);
                 return _byFile[path];
