@@ -14,7 +14,8 @@ internal static class Machinery
         catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException
             or System.Data.Common.DbException)
         {
-            await Console.Error.WriteLineAsync($"stopped: {e.Message}");
+            // A server adds lines about its own statements.
+            await Console.Error.WriteLineAsync($"stopped: {e.Message.Split('\n')[0].TrimEnd()}");
             return ExitCode.Machinery;
         }
         catch (OperationCanceledException)

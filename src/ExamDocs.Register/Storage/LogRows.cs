@@ -6,7 +6,7 @@ namespace ExamDocs.Register.Storage;
 /// <summary>The log as rows of the database. Entries and roots are only ever added, within the transaction of what they tell of.</summary>
 internal sealed class LogRows(DbConnection connection)
 {
-    private readonly MerkleFrontier _frontier = new();
+    private MerkleFrontier _frontier = new();
 
     /// <summary>Enters what happened, and the root of the log with it.</summary>
     /// <param name="entry">Makes the entry once its position is known.</param>
@@ -37,6 +37,9 @@ internal sealed class LogRows(DbConnection connection)
     /// <summary>How many entries the register says that it has made.</summary>
     public long Counted() => connection.Number("SELECT log_size FROM register");
 
+    private bool IsRemembered() => connection.Rows(row => Root(row.GetString(0)), "SELECT root FROM checkpoint WHERE size = $1", _frontier.Size) is [var root]
+        && root.AsSpan().SequenceEqual(_frontier.Root());
+
     private string Origin() => Checkpoint.OriginOf(Guid.ParseExact(connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single(), "N"));
 
     // A root that somebody wrote over is one that does not hold.
@@ -46,9 +49,11 @@ internal sealed class LogRows(DbConnection connection)
         return Convert.TryFromBase64String(base64, root, out var length) && length == root.Length ? root : new byte[MerkleTree.HashLength];
     }
 
-    /// <summary>Other runs may have entered something since.</summary>
+    /// <summary>Other runs may have entered something since; and what this run entered last may never have been committed.</summary>
     private void CatchUp()
     {
+        if (!IsRemembered())
+            _frontier = new();
         foreach (var entry in connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position >= $1 ORDER BY position", _frontier.Size))
             _frontier.Append(MerkleTree.LeafHash(entry));
     }
