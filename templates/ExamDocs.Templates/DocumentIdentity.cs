@@ -32,6 +32,9 @@ public sealed partial record DocumentIdentity
     /// <summary>Null where the issuer has none.</summary>
     public Letterhead? Letterhead { get; init; }
 
+    /// <summary>Null where the document is to be signed by hand.</summary>
+    public ElectronicSignature? Signature { get; init; }
+
     [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex NumberPattern();
 }

@@ -30,6 +30,7 @@ internal static class BlankCommand
     public static Command Create()
     {
         var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.") { Out, Categories, From, Answers, CommonOptions.Rules };
+        SigningOptions.AddTo(command);
         command.Validators.Add(CheckPaper);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
@@ -59,6 +60,8 @@ internal static class BlankCommand
 
     private static async Task<int> PrintAsync(ParseResult parsed, KnownRules rules, CancellationToken cancellation)
     {
+        if (!SigningOptions.TrySigner(parsed, out var signer))
+            return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
         var result = await PrintCheckSheets.RunAsync(
             new CheckSheetRequest
@@ -70,6 +73,7 @@ internal static class BlankCommand
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Today = CommonOptions.Today(),
                 Rules = rules,
+                Signer = signer,
             },
             cancellation);
         foreach (var sentence in result.Unprintable)
@@ -94,7 +98,11 @@ internal static class BlankCommand
     private static void CheckPaper(CommandResult command)
     {
         if (!IsPaper(command.GetValue(Out)))
+        {
+            if (SigningOptions.IsGiven(command))
+                command.AddError("--sign signs check sheets (.pdf); a workbook is to be filled in and is not signed");
             return;
+        }
         if (command.GetValue(From) is null)
             command.AddError("check sheets (.pdf) are made for the items of an earlier record: name it with --from");
         if (command.GetValue(Answers))

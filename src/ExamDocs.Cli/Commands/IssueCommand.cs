@@ -38,13 +38,14 @@ internal static class IssueCommand
             Inputs, Out, PerItem, Only, CommonOptions.Letterhead, CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
+        SigningOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead))
+        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead) || !SigningOptions.TrySigner(parsed, out var signer))
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         var result = await IssueDocuments.RunAsync(
@@ -57,6 +58,7 @@ internal static class IssueCommand
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
                 Letterhead = letterhead,
+                Signer = signer,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
                 Reading = ReadingOptions.Of(parsed),

@@ -42,6 +42,7 @@ public static partial class English
         public override string Page => "Page";
         public override string Of => "of";
         public override string Signature => "Signature";
+        public override string ToBeSigned => "Signature – to be signed by hand";
         public override string DateSigned => "Date signed";
         public override string PlaceSigned => "Place";
         public override string QrLabel => "QR code of this document's number and the item";
@@ -52,6 +53,20 @@ public static partial class English
         public override string None => "none";
         public override string Yes => "yes";
         public override string No => "no";
+
+        public override string SignedElectronically(string name) => $"Signed electronically with the certificate of {name}.";
+
+        public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
+            $"Issued by {issuer}, serial number {serialNumber}, SHA-256 {fingerprint} …";
+
+        public override string SignatureTimestamped => "A timestamp in the file says by when it was signed.";
+
+        public override string SignatureNotTimestamped => "No timestamp says when it was signed.";
+
+        public override string HowToCheckSignature =>
+            "To check, open the file in a program that shows signatures and compare issuer, number and SHA-256. The signature is in the file, not on its printout.";
+
+        public override string SignatureField => "Electronic signature of this document";
 
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";

@@ -44,6 +44,7 @@ public static partial class French
         public override string Page => "Page";
         public override string Of => "sur";
         public override string Signature => "Signature";
+        public override string ToBeSigned => "Signature – à apposer à la main";
         public override string DateSigned => "Date de signature";
         public override string PlaceSigned => "Lieu";
         public override string QrLabel => "Code QR du numéro de ce document et de l’équipement";
@@ -54,6 +55,20 @@ public static partial class French
         public override string None => "aucun";
         public override string Yes => "oui";
         public override string No => "non";
+
+        public override string SignedElectronically(string name) => $"Signé électroniquement avec le certificat de {name}.";
+
+        public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
+            $"Émis par {issuer}, numéro de série {serialNumber}, SHA-256 {fingerprint} …";
+
+        public override string SignatureTimestamped => "Un horodatage dans le fichier dit à quel moment la signature existait déjà.";
+
+        public override string SignatureNotTimestamped => "Aucun horodatage ne dit quand il a été signé.";
+
+        public override string HowToCheckSignature =>
+            "Pour vérifier, ouvrir le fichier dans un programme qui montre les signatures et comparer l’émetteur, le numéro et le SHA-256. La signature est dans le fichier, non sur le papier imprimé.";
+
+        public override string SignatureField => "Signature électronique de ce document";
 
         public override string CautionPrecedence =>
             "La notice du fabricant, la loi du lieu et le jugement de la personne compétente priment sur ce document.";

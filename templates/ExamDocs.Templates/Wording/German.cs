@@ -41,6 +41,7 @@ public static partial class German
         public override string Page => "Seite";
         public override string Of => "von";
         public override string Signature => "Unterschrift";
+        public override string ToBeSigned => "Unterschrift – von Hand zu leisten";
         public override string DateSigned => "Datum der Unterschrift";
         public override string PlaceSigned => "Ort";
         public override string QrLabel => "QR-Code mit der Nummer dieses Dokuments und dem Gegenstand";
@@ -51,6 +52,20 @@ public static partial class German
         public override string None => "keine";
         public override string Yes => "ja";
         public override string No => "nein";
+
+        public override string SignedElectronically(string name) => $"Elektronisch unterschrieben mit dem Zertifikat von {name}.";
+
+        public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
+            $"Ausgestellt von {issuer}, Seriennummer {serialNumber}, SHA-256 {fingerprint} …";
+
+        public override string SignatureTimestamped => "Ein Zeitstempel in der Datei sagt, bis wann unterschrieben war.";
+
+        public override string SignatureNotTimestamped => "Kein Zeitstempel sagt, wann unterschrieben wurde.";
+
+        public override string HowToCheckSignature =>
+            "Zum Prüfen die Datei in einem Programm öffnen, das Signaturen zeigt, und Aussteller, Nummer und SHA-256 vergleichen. Die Signatur ist in der Datei, nicht auf ihrem Ausdruck.";
+
+        public override string SignatureField => "Elektronische Signatur dieses Dokuments";
 
         public override string CautionPrecedence =>
             "Die Anleitung des Herstellers, das Recht des Ortes und das Urteil der befähigten Person gehen diesem Dokument vor.";
