@@ -57,14 +57,14 @@ public static partial class English
         public override string SignedElectronically(string name) => $"Signed electronically with the certificate of {name}.";
 
         public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
-            $"Issued by {issuer}, serial number {serialNumber}, SHA-256 {fingerprint} …";
+            $"Issued by {issuer}, serial number {serialNumber}, SHA-256 beginning {fingerprint}.";
 
-        public override string SignatureTimestamped => "A timestamp in the file says by when it was signed.";
+        public override string SignatureTimestamped => "With a timestamp.";
 
-        public override string SignatureNotTimestamped => "No timestamp says when it was signed.";
+        public override string SignatureNotTimestamped => "Without a timestamp.";
 
         public override string HowToCheckSignature =>
-            "To check, open the file in a program that shows signatures and compare issuer, number and SHA-256. The signature is in the file, not on its printout.";
+            "To check, open the file in a program that shows signatures and compare these particulars. The signature is in the file; a printout is not signed.";
 
         public override string SignatureField => "Electronic signature of this document";
 

@@ -59,14 +59,14 @@ public static partial class French
         public override string SignedElectronically(string name) => $"Signé électroniquement avec le certificat de {name}.";
 
         public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
-            $"Émis par {issuer}, numéro de série {serialNumber}, SHA-256 {fingerprint} …";
+            $"Émis par {issuer}, numéro de série {serialNumber}, SHA-256 commençant par {fingerprint}.";
 
-        public override string SignatureTimestamped => "Un horodatage dans le fichier dit à quel moment la signature existait déjà.";
+        public override string SignatureTimestamped => "Avec horodatage.";
 
-        public override string SignatureNotTimestamped => "Aucun horodatage ne dit quand il a été signé.";
+        public override string SignatureNotTimestamped => "Sans horodatage.";
 
         public override string HowToCheckSignature =>
-            "Pour vérifier, ouvrir le fichier dans un programme qui montre les signatures et comparer l’émetteur, le numéro et le SHA-256. La signature est dans le fichier, non sur le papier imprimé.";
+            "Pour vérifier, ouvrir le fichier dans un programme qui montre les signatures et comparer ces indications. La signature est dans le fichier\u00A0; un tirage n’est pas signé.";
 
         public override string SignatureField => "Signature électronique de ce document";
 

@@ -56,14 +56,14 @@ public static partial class German
         public override string SignedElectronically(string name) => $"Elektronisch unterschrieben mit dem Zertifikat von {name}.";
 
         public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
-            $"Ausgestellt von {issuer}, Seriennummer {serialNumber}, SHA-256 {fingerprint} …";
+            $"Ausgestellt von {issuer}, Seriennummer {serialNumber}, SHA-256 beginnt mit {fingerprint}.";
 
-        public override string SignatureTimestamped => "Ein Zeitstempel in der Datei sagt, bis wann unterschrieben war.";
+        public override string SignatureTimestamped => "Mit Zeitstempel.";
 
-        public override string SignatureNotTimestamped => "Kein Zeitstempel sagt, wann unterschrieben wurde.";
+        public override string SignatureNotTimestamped => "Ohne Zeitstempel.";
 
         public override string HowToCheckSignature =>
-            "Zum Prüfen die Datei in einem Programm öffnen, das Signaturen zeigt, und Aussteller, Nummer und SHA-256 vergleichen. Die Signatur ist in der Datei, nicht auf ihrem Ausdruck.";
+            "Zum Prüfen die Datei in einem Programm öffnen, das Signaturen zeigt, und diese Angaben vergleichen. Die Signatur ist in der Datei; ein Ausdruck ist nicht unterschrieben.";
 
         public override string SignatureField => "Elektronische Signatur dieses Dokuments";
 
