@@ -35,7 +35,8 @@ internal sealed class CheckedSignature
         if (!signed.IsFinal)
             _faults.Add("It does not forbid later changes, as these documents do.");
         var isIntact = _faults.Count == 0;
-        var anchor = trust is null ? null : Trust(path, timestamp, trust, now);
+        // Who signed a file that was changed does not matter any more.
+        var anchor = trust is null || !isIntact ? null : Trust(path, timestamp, trust, now);
         return new SignatureReport
         {
             IsSigned = true, IsIntact = isIntact, SignedBy = CertificateFacts.Name(path[0]), Issuer = CertificateFacts.Issuer(path[0]),
