@@ -49,6 +49,9 @@ public sealed class Server : IDisposable
 
     public int Port { get; private set; }
 
+    /// <summary>A folder in which the server's own programs may write.</summary>
+    public string Folder => _folder;
+
     private string Data => Path.Combine(_folder, "data");
 
     private string Log => Path.Combine(_folder, "log");

@@ -74,8 +74,13 @@ public abstract partial class Workplace : IDisposable
 
     public void Dispose()
     {
+        Dispose(disposing: true);
+        GC.SuppressFinalize(this);
+    }
+
+    protected virtual void Dispose(bool disposing)
+    {
         TakeDown();
         _root.Delete(recursive: true);
-        GC.SuppressFinalize(this);
     }
 }
