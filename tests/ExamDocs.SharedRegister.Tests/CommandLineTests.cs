@@ -27,7 +27,8 @@ public sealed class CommandLineTests : Workplace
         Assert.False(File.Exists(_examdocs.DefaultRegister));
         AssertSaysNoPassword(first, second);
         using var register = DocumentRegister.Open(Database);
-        File.Delete(_examdocs.At("out/documents.json"));
+        foreach (var list in Directory.GetFiles(_examdocs.At("out"), "*.json"))
+            File.Delete(list);
         AssertFolderEqualsRegister(register, _examdocs.At("out"));
     }
 
@@ -63,6 +64,7 @@ public sealed class CommandLineTests : Workplace
     {
         Open().Dispose();
         OnTheServer($"CREATE ROLE outsider_{DatabaseName} LOGIN PASSWORD '{Server.Password}'");
+        ByHand($"GRANT USAGE ON SCHEMA examdocs TO outsider_{DatabaseName}");
         var run = await _examdocs.RunAsync("register", "check", "--register", Server.AddressOf(DatabaseName, $"outsider_{DatabaseName}"));
         Assert.Equal(3, run.ExitCode);
         Assert.Matches(@"\Astopped: 42501: permission denied[^\n]+\n\z", run.Err);

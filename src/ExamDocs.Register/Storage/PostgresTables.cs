@@ -19,6 +19,8 @@ internal static class PostgresTables
         connection.Number("SELECT 1 FROM pg_advisory_xact_lock($1)", MakingTables);
         if (!IsThere(connection))
             Create(connection, place, today);
+        else if (connection.Number("SELECT CASE WHEN has_schema_privilege($1, 'USAGE') THEN 1 ELSE 0 END", PostgresRegister.Schema) == 0)
+            throw new RegisterRefusedException($"There is a register at {place}, and this user may not use it. Have it granted by whoever keeps the server (docs/shared-register.md).");
         else if (connection.Number("SELECT layout FROM register") is var version && version > Layout.Version)
             throw RegisterRefusedException.FromTheFuture(place, version);
         transaction.Commit();
