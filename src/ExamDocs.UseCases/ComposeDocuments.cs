@@ -95,7 +95,10 @@ internal static class ComposeDocuments
     private static DocumentJob CopyOf(
         IssuedDocument original, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Func<DocumentIdentity, ReportModel> report) =>
         new(DocumentTypes.Report, visit, items, (renderer, identity) =>
-            renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))));
+            renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))))
+        {
+            CopyOf = original.Number,
+        };
 
     private static IEnumerable<DocumentJob> Certificates(DeterminedVisit visit, DeterminedItem item, IReadOnlyList<Renewal> renewals)
     {

@@ -41,6 +41,9 @@ internal sealed record DocumentJob(
     /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
     public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
 
+    /// <summary>Number of the report that it is a copy of; null for what is no copy.</summary>
+    public string? CopyOf { get; init; }
+
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
