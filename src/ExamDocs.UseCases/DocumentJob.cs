@@ -3,6 +3,7 @@ using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Shared;
@@ -38,6 +39,12 @@ internal sealed record DocumentJob(
     /// <summary>The issuer's, where there is one.</summary>
     public Letterhead? Letterhead { get; init; }
 
+    /// <summary>Who signs it electronically; null where it is to be signed by hand.</summary>
+    public DocumentSigner? Signer { get; init; }
+
+    /// <summary>Name of the person whose signature it calls for; null where it has no block for one.</summary>
+    public string? SignedBy { get; init; }
+
     /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
     public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
 
@@ -48,7 +55,10 @@ internal sealed record DocumentJob(
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>
-    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead }));
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature }));
+
+    private ElectronicSignature? Signature => Signer is { Key: var key }
+        ? new ElectronicSignature(key.Name, key.Issuer, key.SerialNumber, key.Fingerprint, Signer.IsTimestamped) : null;
 
     /// <summary>The page without its number and day.</summary>
     public Task<string> DraftAsync(DocumentRenderer renderer) =>
