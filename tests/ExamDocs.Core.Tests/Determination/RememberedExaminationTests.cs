@@ -77,7 +77,7 @@ public sealed class RememberedExaminationTests
     {
         var lines = Determined(Bridge(), [Past(First, 11.0m), Past(First, 11.0m) with { Document = "R-2024-000009" }, Past(Third, 11.0m)])
             .CaseForService.Where(e => e.Text.StartsWith("examined on", StringComparison.Ordinal)).Select(e => e.Text);
-        Assert.Equal(["examined on 11 November 2024, conclusion fit", "examined on 11 November 2025, conclusion fit"], lines);
+        Assert.Equal(["examined on 11 Nov 2024, conclusion fit", "examined on 11 Nov 2025, conclusion fit"], lines);
     }
 
     [Fact]
