@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ExamDocs.Documents.Signing;
 
 namespace ExamDocs.Documents.Finishing;
 
@@ -14,7 +15,27 @@ public static class Finisher
     /// <param name="printed">As the browser gave it.</param>
     /// <param name="attached">What the document was made from; names differ.</param>
     /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
-    public static byte[] Finish(byte[] printed, IReadOnlyList<AttachedData> attached)
+    public static byte[] Finish(byte[] printed, IReadOnlyList<AttachedData> attached) => Write(printed, attached, static (_, _, _, _) => 0).File;
+
+    /// <summary>The same, electronically signed: all but the signature itself is the same each time.</summary>
+    /// <param name="printed">As the browser gave it.</param>
+    /// <param name="attached">What the document was made from; names differ.</param>
+    /// <param name="signer">Who signs.</param>
+    /// <param name="description">What a reading program calls the signature, in the document's language.</param>
+    /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
+    /// <exception cref="TimestampMissing">A timestamp is asked for and cannot be had.</exception>
+    public static async Task<byte[]> FinishSignedAsync(
+        byte[] printed, IReadOnlyList<AttachedData> attached, DocumentSigner signer, string description, CancellationToken cancellation = default)
+    {
+        var (file, at) = Write(printed, attached, (source, target, catalog, date) => new SignatureField(source, target, catalog).Add(signer, date, description));
+        var place = SignaturePlace.After(file, at);
+        place.WriteRange(file);
+        var signature = await signer.SignAsync(place.DigestOf(file, signer.Digest), cancellation);
+        return place.TryWrite(file, signature) ? file : throw new PdfSyntaxException("its signature takes more room than there is");
+    }
+
+    /// <returns>The file, and where in it the object begins that was added last of all.</returns>
+    private static (byte[] File, int At) Write(byte[] printed, IReadOnlyList<AttachedData> attached, Func<PdfSource, PdfTarget, PdfDictionary, string, int> addLast)
     {
         var source = PdfSource.Read(printed);
         var target = new PdfTarget(source);
@@ -27,9 +48,11 @@ public static class Finisher
         catalog.Set("OutputIntents", $"[{Reference(OutputIntent.AddTo(target))}]");
         if (attached.Count > 0)
             Attach(target, catalog, attached, Date(facts));
+        var last = addLast(source, target, catalog, Date(facts));
         target.Replace(source.Catalog.Number, catalog.Bytes());
         target.Replace(info.Number, facts.Set("Creator", PdfText.Write(Creator)).Set("ModDate", Date(facts)).Bytes());
-        return target.Write(source.Catalog.Number, info.Number);
+        var file = target.Write(source.Catalog.Number, info.Number);
+        return (file, last > 0 ? target.PlaceOf(last) : 0);
     }
 
     private static bool MarkArtifacts(PdfSource source, PdfTarget target)

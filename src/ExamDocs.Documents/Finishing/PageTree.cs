@@ -10,6 +10,11 @@ internal sealed class PdfPage(PdfSource source, PdfObject page)
 
     private readonly PdfDictionary _page = page.Dictionary();
 
+    public int Number => page.Number;
+
+    /// <summary>The numbers of its links, notes and fields.</summary>
+    public IEnumerable<int> Annotations => _page.Find("Annots") is not { } list ? [] : PageTree.References(_page.Reference("Annots") is { } number ? source.Object(number).Body : list);
+
     public int ContentNumber => _page.Reference("Contents") ?? throw new PdfSyntaxException("a page has no content");
 
     public byte[] Content() => source.Object(ContentNumber).Stream(MostContent);
@@ -75,7 +80,7 @@ internal static class PageTree
             Add(source, source.Object(kid), pages, depth - 1);
     }
 
-    private static IEnumerable<int> References(ReadOnlyMemory<byte> list) =>
+    public static IEnumerable<int> References(ReadOnlyMemory<byte> list) =>
         Encoding.Latin1.GetString(list.Span).Trim('[', ']').Split('R', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Select(r => PdfNumber.Reference(Encoding.Latin1.GetBytes(r + " R")) ?? throw new PdfSyntaxException("its pages are listed in an unknown way"));
 }

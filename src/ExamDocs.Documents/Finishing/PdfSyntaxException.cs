@@ -3,4 +3,8 @@ using ExamDocs.Documents.Browsing;
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>The file is none that the browser is known to write: it is not finished, and nothing is made of it.</summary>
-public sealed class PdfSyntaxException(string why) : PrintException($"the printed file cannot be finished: {why}");
+public sealed class PdfSyntaxException(string why) : PrintException($"the printed file cannot be finished: {why}")
+{
+    /// <summary>What is wrong with it, a few words.</summary>
+    public string Why => why;
+}

@@ -13,6 +13,8 @@ internal sealed class PdfTarget(PdfSource source)
     private readonly SortedDictionary<int, ReadOnlyMemory<byte>> _objects =
         new(source.Objects.ToDictionary(o => o.Number, o => o.Body));
 
+    private readonly SortedDictionary<int, long> _offsets = [];
+
     public void Replace(int number, byte[] body) => _objects[number] = body;
 
     /// <returns>The number of the new object.</returns>
@@ -47,18 +49,20 @@ internal sealed class PdfTarget(PdfSource source)
         using var file = new MemoryStream();
         // The second line, of bytes beyond ASCII, tells programs that the file is not text (ISO 19005-3, 6.1.2).
         file.Write(Latin("%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n"));
-        var offsets = new SortedDictionary<int, long>();
         foreach (var (number, body) in _objects)
         {
-            offsets[number] = file.Position;
+            _offsets[number] = file.Position;
             file.Write(Latin(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n")));
             file.Write(body.Span);
             file.Write("\nendobj\n"u8);
         }
         var id = Convert.ToHexString(SHA256.HashData(file.GetBuffer().AsSpan(0, (int)file.Length)).AsSpan(0, 16));
-        WriteTable(file, offsets, string.Create(CultureInfo.InvariantCulture, $"/Root {catalog} 0 R\n/Info {info} 0 R\n/ID [<{id}> <{id}>]"));
+        WriteTable(file, _offsets, string.Create(CultureInfo.InvariantCulture, $"/Root {catalog} 0 R\n/Info {info} 0 R\n/ID [<{id}> <{id}>]"));
         return file.ToArray();
     }
+
+    /// <summary>Where in the file that was written last an object begins.</summary>
+    public int PlaceOf(int number) => (int)_offsets[number];
 
     private static void WriteTable(MemoryStream file, SortedDictionary<int, long> offsets, string trailer)
     {
