@@ -14,8 +14,6 @@ namespace ExamDocs.UseCases;
 /// <summary>Numbers, prints and publishes jobs one after the other; what the register has already is only put in place.</summary>
 internal sealed class Press(DocumentRegister register, string folder, LocalDate today) : IAsyncDisposable
 {
-    private static readonly string Version = typeof(Press).Assembly.GetName().Version!.ToString(3);
-
     private readonly DocumentRenderer _renderer = new();
     private readonly List<Issued> _documents = [];
     private readonly List<string> _unprintable = [];
@@ -46,7 +44,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
                     continue;
                 _documents.Add(issued);
                 // What is held back has no copy: there is nothing that it could be a copy of.
-                if (job.Copy is { } copy && await IssueAsync(copy(issued.Document) with { Language = job.Language, Letterhead = job.Letterhead }, cancellation) is { } copied)
+                if (job.Copy is { } copy && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)) with { Language = job.Language, Letterhead = job.Letterhead }, cancellation) is { } copied)
                     _documents.Add(copied with { CopyOf = issued.Document.Number });
             }
             return null;
@@ -126,14 +124,15 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         var pending = register.Take(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder);
         try
         {
-            var html = await job.RenderAsync(_renderer, new DocumentIdentity(job.Type.Kind, pending.Number, today, Version));
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current);
+            var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)
             {
                 register.Void(pending, $"{PrintRules.PrintIsFaithful.Code}: {PrintRules.PrintIsFaithful.Title}: it was not");
                 return null;
             }
-            var pdf = Finisher.Finish(printed, _data.Of(job));
+            var pdf = Finisher.Finish(printed, _data.Of(job, identity));
             return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
         }
         catch (Exception e) when (e is PrintException or OperationCanceledException)

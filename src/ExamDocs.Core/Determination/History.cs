@@ -1,3 +1,4 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -45,4 +46,16 @@ public sealed record History(IReadOnlyList<PastWithdrawal> Withdrawals)
 
     /// <summary>Examinations from before, of any of the items.</summary>
     public IReadOnlyList<PastExamination> Examinations { get; init; } = [];
+
+    /// <summary>What of it can bear on a record: what is of its items, and withdrawals of what is marked like one of them.</summary>
+    public History For(ExaminationRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        var ids = record.Items.Select(i => i.Id).Concat(record.Examinations.Select(e => e.Item)).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var markings = record.Items.Where(i => i.Serial is not null).Select(ItemMarking.Of).ToHashSet();
+        return new([.. Withdrawals.Where(w => ids.Contains(w.ItemId) || (w.Serial is not null && markings.Contains(ItemMarking.Of(w))))])
+        {
+            Examinations = [.. Examinations.Where(e => ids.Contains(e.ItemId))],
+        };
+    }
 }
