@@ -13,10 +13,10 @@ internal static class CommonOptions
 
     private const string RegisterDefault = "examdocs.db";
 
-    public static readonly Option<FileInfo?> Register = new("--register")
+    public static readonly Option<string?> Register = new("--register")
     {
-        Description = $"Register file (used by issue, label and blank). Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
-        HelpName = "FILE",
+        Description = $"Register: a file, or postgres://user@server/database for one that several examiners share. Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        HelpName = "FILE|URL",
         Recursive = true,
     };
 
@@ -53,11 +53,8 @@ internal static class CommonOptions
     /// <summary>The language of the documents.</summary>
     public static Language DocumentLanguage(ParseResult parsed) => Language.Find(parsed.GetValue(LanguageTag)!)!;
 
-    public static string RegisterPath(ParseResult parsed)
-    {
-        var typed = parsed.GetValue(Register)?.FullName;
-        return typed ?? (Environment.GetEnvironmentVariable(RegisterVariable) is { Length: > 0 } named ? named : RegisterDefault);
-    }
+    public static string RegisterPath(ParseResult parsed) =>
+        parsed.GetValue(Register) ?? (Environment.GetEnvironmentVariable(RegisterVariable) is { Length: > 0 } named ? named : RegisterDefault);
 
     /// <summary>The register to read from and never to make: the one named, whether it is there or not, else the usual one where it is there.</summary>
     /// <returns>Null where none is named and the usual one is not there.</returns>

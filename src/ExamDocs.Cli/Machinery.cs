@@ -12,7 +12,7 @@ internal static class Machinery
             return await run();
         }
         catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException
-            or Microsoft.Data.Sqlite.SqliteException)
+            or System.Data.Common.DbException)
         {
             await Console.Error.WriteLineAsync($"stopped: {e.Message}");
             return ExitCode.Machinery;

@@ -1,69 +1,95 @@
-using Microsoft.Data.Sqlite;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Storage;
+using NodaTime;
+using NodaTime.Extensions;
 
 namespace ExamDocs.Register;
 
 /// <summary>
-/// Numbers documents without gaps, publishes them, and remembers what was issued. One run at a time has it open. A number
+/// Numbers documents without gaps, publishes them, and remembers what was issued, also for several runs at once. A number
 /// is taken first, its bytes are recorded, its file is put in place, and only then is it issued; killed anywhere between,
 /// the next run's <see cref="Recover"/> finishes or voids it, and no number is lost, reused or doubled.
 /// </summary>
 public sealed class DocumentRegister : IDisposable
 {
-    private readonly FileStream _lock;
-    private readonly SqliteConnection _connection;
+    private readonly RegisterDatabase _database;
+    private readonly RunHold _run;
+    private readonly LogRows _log;
 
-    private DocumentRegister(FileStream held, SqliteConnection connection) =>
-        (_lock, _connection, Rows) = (held, connection, new(connection));
+    private DocumentRegister(RegisterDatabase database, LocalDate today)
+    {
+        (_database, _run) = (database, database.Hold());
+        _log = new(database.Connection);
+        (Rows, Visits) = (new(database, _log, today), new(database, today));
+    }
 
     internal DocumentRows Rows { get; }
 
-    /// <summary>Opens a register, making it where there is none, and keeps other runs out until disposed.</summary>
-    /// <exception cref="RegisterInUseException">Another run has it open.</exception>
+    /// <summary>The visits that it remembers.</summary>
+    public VisitRegister Visits { get; }
+
+    /// <summary>Where it is, in words; without any password.</summary>
+    public string Place => _database.Place;
+
+    /// <summary>Opens a register, making it where there is none.</summary>
+    /// <param name="place">A file, or postgres://user@server/database for one that several examiners share.</param>
+    /// <param name="today">The day that is entered for what happens now; left out, that of this machine's clock.</param>
     /// <exception cref="RegisterRefusedException">The file is no register, or of a later version; it is left alone.</exception>
     /// <exception cref="IOException">The file cannot be reached.</exception>
-    public static DocumentRegister Open(string path)
+    /// <exception cref="System.Data.Common.DbException">The server cannot be reached, or the disk is full.</exception>
+    public static DocumentRegister Open(string place, LocalDate? today = null)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        var full = WithoutLink(Path.GetFullPath(path));
-        var held = RegisterLock.Take(full);
+        ArgumentException.ThrowIfNullOrWhiteSpace(place);
+        var day = today ?? SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
+        var database = PostgresRegister.IsFor(place)
+            ? (RegisterDatabase)PostgresRegister.Open(place, day) : SqliteRegister.Open(WithoutLink(Path.GetFullPath(place)), day);
         try
         {
-            return new(held, RegisterFile.Open(full));
+            return new(database, day);
         }
         catch
         {
-            held.Dispose();
+            database.Dispose();
             throw;
         }
     }
 
-    /// <summary>The document issued for the same input, rules and template; null where there is none.</summary>
-    public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey);
+    /// <summary>Whether there is a register at a place: on a server that is only known by asking it.</summary>
+    public static bool Exists(string place) => PostgresRegister.IsFor(place) || File.Exists(place);
 
-    /// <summary>The issued document of a number; null where none was issued under it.</summary>
-    public IssuedDocument? FindByNumber(string number) => Rows.IssuedAs(number);
+    /// <summary>The current document issued for the same input, rules and template; null where there is none.</summary>
+    public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey)?.Issued();
+
+    /// <summary>The issued document of a number, current or not; null where none was issued under it.</summary>
+    public IssuedDocument? FindByNumber(string number) => Rows.Find(number) is { State: DocumentState.Issued } document ? document.Issued() : null;
+
+    /// <summary>All that is known of a number; null where it was never taken.</summary>
+    public DocumentStatus? Find(string number) => Rows.Find(number);
 
     /// <summary>Everything issued, by letter, year and number.</summary>
-    public IReadOnlyList<IssuedDocument> Issued() => Rows.AllIssued();
+    public IReadOnlyList<IssuedDocument> Issued() => [.. Rows.In(DocumentState.Issued).Select(d => d.Issued())];
+
+    /// <summary>Everything issued, current or not, with all that is known of it.</summary>
+    public IReadOnlyList<DocumentStatus> Documents() => Rows.In(DocumentState.Issued);
 
     /// <summary>Every number that was taken and never came out, with the reason.</summary>
-    public IReadOnlyList<VoidedDocument> Voided() => Rows.AllVoid();
+    public IReadOnlyList<VoidedDocument> Voided() => [.. Rows.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
+
+    /// <summary>Current documents made from the visits of one reference.</summary>
+    public IReadOnlyList<DocumentStatus> CurrentOf(string reference) => Rows.CurrentOf(reference);
+
+    /// <summary>Documents issued from one visit that speak of an item, current or not.</summary>
+    public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.About(item, visit);
 
     /// <summary>Takes the next number of a letter and year. Nobody gets it again, whatever becomes of the document.</summary>
-    /// <param name="letter">Letter of the kind, A to Z.</param>
-    /// <param name="year">Year of issue, 1900 to 9999 inclusive.</param>
-    /// <param name="kind">Word of the kind, for example report.</param>
-    /// <param name="jobKey">Names the same input, rules and template.</param>
-    /// <param name="items">Ids of the items it is about.</param>
-    /// <param name="folder">Where the file goes; made where it is missing.</param>
-    /// <exception cref="InvalidOperationException">The job has a document already, issued or pending.</exception>
-    public PendingDocument Take(char letter, int year, string kind, string jobKey, IReadOnlyList<string> items, string folder)
+    /// <exception cref="DocumentInProgressException">The job has a document already, issued or being issued by another run.</exception>
+    public PendingDocument Take(DocumentRequest request)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(jobKey);
-        _ = new DocumentNumber(letter, year, 1);
-        var full = Directory.CreateDirectory(folder).FullName;
-        IReadOnlyList<string> kept = [.. items];
-        return new(Rows.Add(letter, year, kind, jobKey, kept, full), kind, jobKey, kept, full);
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentException.ThrowIfNullOrWhiteSpace(request.JobKey);
+        _ = new DocumentNumber(request.Letter, request.Year, 1);
+        var whole = request with { Items = [.. request.Items], Folder = Directory.CreateDirectory(request.Folder).FullName };
+        return new(Rows.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);
     }
 
     /// <summary>Writes the document into its folder and marks it issued; its bytes are kept here too.</summary>
@@ -103,9 +129,19 @@ public sealed class DocumentRegister : IDisposable
         Rows.Void(pending.Number, reason);
     }
 
-    /// <summary>Finishes or voids whatever an interrupted run left; to be called before issuing.</summary>
+    /// <summary>Takes a document back that is out. Its bytes are kept; it is no longer current.</summary>
+    /// <param name="number">For example R-2026-000123.</param>
+    /// <param name="reason">Why, in words that can be listed.</param>
+    /// <returns>False where none is issued under the number, or it is not current any more.</returns>
+    public bool Withdraw(string number, string reason)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        return Rows.Withdraw(number, reason);
+    }
+
+    /// <summary>Finishes or voids whatever interrupted runs left; to be called before issuing. Runs still at work are left alone.</summary>
     /// <returns>One sentence for each number; empty where nothing was left.</returns>
-    public IReadOnlyList<string> Recover() => new Recovery(Rows).Run();
+    public IReadOnlyList<string> Recover() => new Recovery(_database, Rows, _run.Run).Run();
 
     /// <summary>Writes an issued document into a folder where it is missing, byte for byte as issued.</summary>
     /// <returns>False where it was there already.</returns>
@@ -124,11 +160,21 @@ public sealed class DocumentRegister : IDisposable
         return Rows.Content(document.Number, document.Sha256);
     }
 
-    /// <summary>Whether the register is sound: undamaged, without gaps, every document as issued.</summary>
-    /// <returns>One sentence for each thing that is wrong.</returns>
-    public IReadOnlyList<string> Check() => RegisterCheck.Run(_connection, Rows);
+    /// <summary>What the log holds by now, to be kept elsewhere: against it a log that was cut or written anew is found out.</summary>
+    /// <returns>Null while the log is empty.</returns>
+    public Checkpoint? Checkpoint() => _log.Latest();
 
-    /// <summary>Two names of one register must meet at one lock.</summary>
+    /// <summary>Whether the register is sound: undamaged, without gaps, every document as issued, the log whole.</summary>
+    /// <param name="kept">Checkpoints that were kept elsewhere.</param>
+    /// <returns>One sentence for each thing that is wrong.</returns>
+    public IReadOnlyList<string> Check(params IReadOnlyList<Checkpoint> kept) => RegisterCheck.Run(_database, Rows, _log, kept);
+
+    /// <summary>Writes a copy of a register in a file, whole and checked, where no file is yet.</summary>
+    /// <exception cref="RegisterRefusedException">It is on a server, whose own tools make copies.</exception>
+    /// <exception cref="IOException">A file is there already, or cannot be written.</exception>
+    public void BackUp(string path) => Backup.Write(_database, path);
+
+    /// <summary>Two names of one register are one register.</summary>
     private static string WithoutLink(string path)
     {
         var file = new FileInfo(path);
@@ -137,7 +183,7 @@ public sealed class DocumentRegister : IDisposable
 
     public void Dispose()
     {
-        _connection.Dispose();
-        _lock.Dispose();
+        _run.Dispose();
+        _database.Dispose();
     }
 }

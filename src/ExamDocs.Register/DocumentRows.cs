@@ -1,31 +1,43 @@
-using Microsoft.Data.Sqlite;
+using System.Data.Common;
+using System.Globalization;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Storage;
+using NodaTime;
 
 namespace ExamDocs.Register;
 
-/// <summary>Documents as rows of the database. Every change is one transaction.</summary>
-internal sealed class DocumentRows(SqliteConnection connection)
+/// <summary>Documents as rows of the database. Every change is one transaction, and stands in the log.</summary>
+internal sealed class DocumentRows(RegisterDatabase database, LogRows log, LocalDate today)
 {
-    private const string Columns = "number, kind, job_key, folder, sha256, pages, outcomes, void_reason";
+    private readonly DbConnection _connection = database.Connection;
+
+    private string Today => Day(today)!;
 
     /// <summary>Takes the next number of a letter and year and records it pending.</summary>
-    /// <exception cref="InvalidOperationException">The job has a document already, issued or pending.</exception>
-    public string Add(char letter, int year, string kind, string jobKey, IReadOnlyList<string> items, string folder)
+    /// <exception cref="DocumentInProgressException">The job has a document already, issued or pending.</exception>
+    public string Add(DocumentRequest request, string run)
     {
-        using var transaction = connection.BeginTransaction();
-        if (connection.Number("SELECT count(*) FROM document WHERE job_key = $1 AND state <> 'void'", jobKey) > 0)
-            throw new InvalidOperationException("The same job has a document already: look it up before taking a number.");
-        var sequence = (int)connection.Number(
+        using var transaction = database.BeginWriting();
+        if (_connection.Number("SELECT count(*) FROM document WHERE job_key = $1 AND state <> 'void' AND ended IS NULL", request.JobKey) > 0)
+            throw new DocumentInProgressException(request.Kind);
+        var (letter, year) = (request.Letter.ToString(), request.Year);
+        var sequence = (int)_connection.Number(
             """
             INSERT INTO counter (letter, year, last) VALUES ($1, $2, 1)
-            ON CONFLICT (letter, year) DO UPDATE SET last = last + 1 RETURNING last
+            ON CONFLICT (letter, year) DO UPDATE SET last = counter.last + 1 RETURNING last
             """,
-            letter.ToString(), year);
-        var number = new DocumentNumber(letter, year, sequence).ToString();
-        connection.Execute(
-            "INSERT INTO document (number, letter, year, sequence, kind, job_key, folder) VALUES ($1, $2, $3, $4, $5, $6, $7)",
-            number, letter.ToString(), year, sequence, kind, jobKey, folder);
-        for (var position = 0; position < items.Count; position++)
-            connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", number, position, items[position]);
+            letter, year);
+        var number = new DocumentNumber(request.Letter, year, sequence).ToString();
+        _connection.Execute(
+            """
+            INSERT INTO document (number, letter, year, sequence, kind, job_key, folder, run, language, visit, copy_of)
+            VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)
+            """,
+            number, letter, year, sequence, request.Kind, request.JobKey, request.Folder, run, request.Language, request.Visit, request.CopyOf);
+        for (var position = 0; position < request.Items.Count; position++)
+            _connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", number, position, request.Items[position]);
+        foreach (var replaced in request.Replaces)
+            _connection.Execute("INSERT INTO replacement VALUES ($1, $2, $3)", number, replaced.Number, replaced.Reason);
         transaction.Commit();
         return number;
     }
@@ -33,48 +45,82 @@ internal sealed class DocumentRows(SqliteConnection connection)
     /// <summary>Records what is about to be written, so that a later run can tell a whole file from a broken one.</summary>
     public void Prepare(string number, byte[] bytes, int pages, string outcomesJson)
     {
-        using var transaction = connection.BeginTransaction();
+        using var transaction = database.BeginWriting();
         ChangePending(number, "sha256 = $2, pages = $3, outcomes = $4", DurableFile.Hash(bytes), pages, outcomesJson);
-        connection.Execute("INSERT INTO content VALUES ($1, $2)", number, bytes);
+        _connection.Execute("INSERT INTO content VALUES ($1, $2)", number, bytes);
         transaction.Commit();
     }
 
+    /// <summary>It is out, and what it replaces is no longer current, both at once.</summary>
     public void MarkIssued(string number)
     {
-        using var transaction = connection.BeginTransaction();
-        ChangePending(number, "state = 'issued'");
+        using var transaction = database.BeginWriting();
+        ChangePending(number, "state = 'issued', issued_on = $2", Today);
+        var document = Find(number)!;
+        log.Append(at => LogEntry.Issued(at, Logged(document), document.Sha256!, today));
+        foreach (var (replaced, reason) in Replacements("number", number).Select(r => (r.Replaced, r.Reason)))
+        {
+            if (End(replaced, "replaced", reason))
+                log.Append(at => LogEntry.Replaced(at, Logged(Find(replaced)!), number, reason, today));
+        }
         transaction.Commit();
     }
 
     public void Void(string number, string reason)
     {
-        using var transaction = connection.BeginTransaction();
+        using var transaction = database.BeginWriting();
         ChangePending(number, "state = 'void', void_reason = $2", reason);
-        connection.Execute("DELETE FROM content WHERE number = $1", number);
+        _connection.Execute("DELETE FROM content WHERE number = $1", number);
+        _connection.Execute("DELETE FROM replacement WHERE number = $1", number);
+        log.Append(at => LogEntry.Void(at, Logged(Find(number)!), reason, today));
         transaction.Commit();
     }
 
-    public IssuedDocument? IssuedFor(string jobKey) => Issued("job_key = $1", jobKey).SingleOrDefault();
+    /// <returns>False where it is not issued, or no longer current.</returns>
+    public bool Withdraw(string number, string reason)
+    {
+        using var transaction = database.BeginWriting();
+        if (!End(number, "withdrawn", reason))
+            return false;
+        log.Append(at => LogEntry.Withdrawn(at, Logged(Find(number)!), reason, today));
+        transaction.Commit();
+        return true;
+    }
 
-    public IssuedDocument? IssuedAs(string number) => Issued("number = $1", number).SingleOrDefault();
+    /// <summary>Makes a pending number of a run that has ended this run's own. Only one of several that try gets it.</summary>
+    public bool Claim(string number, string? from, string run)
+    {
+        using var transaction = database.BeginWriting();
+        var claimed = _connection.Execute(
+            "UPDATE document SET run = $2 WHERE number = $1 AND state = 'pending' AND coalesce(run, '') = $3", number, run, from ?? "");
+        transaction.Commit();
+        return claimed == 1;
+    }
 
-    public IReadOnlyList<IssuedDocument> AllIssued() => Issued("$1 = $1", "");
+    public DocumentStatus? IssuedFor(string jobKey) => Read("state = 'issued' AND ended IS NULL AND job_key = $1", jobKey).SingleOrDefault();
 
-    public IReadOnlyList<VoidedDocument> AllVoid() =>
-        connection.Rows(
-            row => new VoidedDocument(row.GetString(0), row.GetString(1), Items(row.GetString(0)), row.GetString(7)),
-            $"SELECT {Columns} FROM document WHERE state = 'void' ORDER BY letter, year, sequence");
+    public DocumentStatus? Find(string number) => Read("number = $1", number).SingleOrDefault();
 
-    /// <summary>Pending documents, with the hash of the file where one was about to be written.</summary>
-    public IReadOnlyList<(PendingDocument Document, string? Sha256)> AllPending() =>
-        connection.Rows(
-            row => (Pending(row), row.IsDBNull(4) ? null : row.GetString(4)),
-            $"SELECT {Columns} FROM document WHERE state = 'pending' ORDER BY letter, year, sequence");
+    public IReadOnlyList<DocumentStatus> In(DocumentState state) => Read("state = $1", Word(state));
+
+    /// <summary>Current documents made from the visits of one reference.</summary>
+    public IReadOnlyList<DocumentStatus> CurrentOf(string reference) =>
+        Read("state = 'issued' AND ended IS NULL AND visit IN (SELECT visit FROM visit WHERE reference = $1)", reference);
+
+    /// <summary>Documents issued from one visit that speak of an item, current or not.</summary>
+    public IReadOnlyList<DocumentStatus> About(string item, int visit) =>
+        Read(FormattableString.Invariant($"state = 'issued' AND visit = {visit} AND number IN (SELECT number FROM document_item WHERE item = $1)"), item);
+
+    /// <summary>Pending numbers, with the hash of the file where one was about to be written, and the run they belong to.</summary>
+    public IReadOnlyList<(PendingDocument Document, string? Sha256, string? Run)> Pending() =>
+        _connection.Rows(
+            row => (Number: row.GetString(0), Run: row.Text(1)), "SELECT number, run FROM document WHERE state = 'pending' ORDER BY letter, year, sequence")
+            .ConvertAll(row => (Find(row.Number)!, row.Run) is var (d, run) ? (new PendingDocument(d.Number, d.Kind, d.JobKey, d.Items, d.Folder), d.Sha256, run) : default);
 
     /// <exception cref="InvalidDataException">The bytes kept are missing or not those that were recorded.</exception>
     public byte[] Content(string number, string sha256)
     {
-        var bytes = connection
+        var bytes = _connection
             .Rows(row => row.GetFieldValue<byte[]>(0), "SELECT bytes FROM content WHERE number = $1", number)
             .SingleOrDefault();
         return bytes is not null && string.Equals(DurableFile.Hash(bytes), sha256, StringComparison.Ordinal)
@@ -82,27 +128,53 @@ internal sealed class DocumentRows(SqliteConnection connection)
             : throw new InvalidDataException($"The register no longer holds {number} as it was issued.");
     }
 
-    private List<IssuedDocument> Issued(string condition, string value) =>
-        connection.Rows(
-            Issued,
-            $"SELECT {Columns} FROM document WHERE state = 'issued' AND {condition} ORDER BY letter, year, sequence",
-            value);
+    private bool End(string number, string how, string reason) => _connection.Execute(
+        "UPDATE document SET ended = $2, ended_on = $3, ended_reason = $4 WHERE number = $1 AND state = 'issued' AND ended IS NULL", number, how, Today, reason) == 1;
 
     private void ChangePending(string number, string change, params object?[] values)
     {
-        var rows = connection.Execute(
+        var rows = _connection.Execute(
             $"UPDATE document SET {change} WHERE number = $1 AND state = 'pending'", [number, .. values]);
         if (rows != 1)
             throw new InvalidOperationException($"{number} is not pending in this register.");
     }
 
-    private PendingDocument Pending(SqliteDataReader row) =>
-        new(row.GetString(0), row.GetString(1), row.GetString(2), Items(row.GetString(0)), row.GetString(3));
+    private static LoggedDocument Logged(DocumentStatus document) => new(document.Number, document.Kind, document.Items);
 
-    private IssuedDocument Issued(SqliteDataReader row) => new(
-        row.GetString(0), row.GetString(1), row.GetString(2), Items(row.GetString(0)), row.GetString(3),
-        row.GetString(4), row.GetInt32(5), row.GetString(6));
+    private List<DocumentStatus> Read(string condition, string value) =>
+        _connection.Rows(
+            row => new DocumentStatus
+            {
+                Number = row.GetString(0), Kind = row.GetString(1), JobKey = row.GetString(2), Folder = row.GetString(3), State = State(row.GetString(4)),
+                Sha256 = row.Text(5), Pages = row.IsDBNull(6) ? null : row.GetInt32(6), OutcomesJson = row.Text(7), VoidReason = row.Text(8),
+                IssuedOn = Day(row.Text(9)), Language = row.Text(10), Visit = row.IsDBNull(11) ? null : row.GetInt32(11), CopyOf = row.Text(12),
+                Ended = row.Text(13) switch { "replaced" => DocumentEnd.Replaced, "withdrawn" => DocumentEnd.Withdrawn, _ => null },
+                EndedOn = Day(row.Text(14)), EndedReason = row.Text(15),
+            },
+            $"""
+            SELECT number, kind, job_key, folder, state, sha256, pages, outcomes, void_reason, issued_on, language, visit, copy_of, ended, ended_on, ended_reason
+            FROM document WHERE {condition} ORDER BY letter, year, sequence
+            """,
+            value)
+        .ConvertAll(d => d with
+        {
+            Items = _connection.Rows(row => row.GetString(0), "SELECT item FROM document_item WHERE number = $1 ORDER BY position", d.Number),
+            Replaces = [.. Replacements("number", d.Number).Select(r => new Replacement(r.Replaced, r.Reason))],
+            ReplacedBy = d.Ended is DocumentEnd.Replaced ? [.. Replacements("replaced", d.Number).Select(r => r.Number).Where(IsIssued)] : [],
+        });
 
-    private List<string> Items(string number) =>
-        connection.Rows(row => row.GetString(0), "SELECT item FROM document_item WHERE number = $1 ORDER BY position", number);
+    private bool IsIssued(string number) => _connection.Number("SELECT count(*) FROM document WHERE number = $1 AND state = 'issued'", number) == 1;
+
+    private List<(string Number, string Replaced, string Reason)> Replacements(string by, string number) =>
+        _connection.Rows(
+            row => (row.GetString(0), row.GetString(1), row.GetString(2)),
+            $"SELECT number, replaced, reason FROM replacement WHERE {by} = $1 ORDER BY number, replaced", number);
+
+    private static string Word(DocumentState state) => state switch { DocumentState.Issued => "issued", DocumentState.Void => "void", _ => "pending" };
+
+    private static DocumentState State(string word) => word switch { "issued" => DocumentState.Issued, "void" => DocumentState.Void, _ => DocumentState.Pending };
+
+    internal static string? Day(LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+
+    internal static LocalDate? Day(string? text) => text is null ? null : NodaTime.Text.LocalDatePattern.Iso.Parse(text).GetValueOrThrow();
 }

@@ -1,14 +1,23 @@
+using ExamDocs.Register.Storage;
+
 namespace ExamDocs.Register;
 
 /// <summary>
-/// Brings every pending number to an end after a run that was interrupted: issued where its bytes are known and its file
-/// is in place or can be put there, void otherwise.
+/// Brings every pending number of a run that has ended to an end: issued where its bytes are known and its file is in
+/// place or can be put there, void otherwise. Runs still at work keep theirs.
 /// </summary>
-internal sealed class Recovery(DocumentRows rows)
+internal sealed class Recovery(RegisterDatabase database, DocumentRows rows, string run)
 {
     /// <summary>One sentence for each number that was pending.</summary>
     public IReadOnlyList<string> Run() =>
-        [.. rows.AllPending().Select(pending => Settle(pending.Document, pending.Sha256))];
+    [
+        .. from pending in rows.Pending()
+           where IsLeft(pending.Run) && rows.Claim(pending.Document.Number, pending.Run, run)
+           select Settle(pending.Document, pending.Sha256),
+    ];
+
+    /// <summary>What this run itself took is left where it goes on after a fault.</summary>
+    private bool IsLeft(string? owner) => owner is null || string.Equals(owner, run, StringComparison.Ordinal) || database.HasEnded(owner);
 
     private string Settle(PendingDocument document, string? sha256)
     {

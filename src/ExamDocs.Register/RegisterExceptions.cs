@@ -1,10 +1,10 @@
 namespace ExamDocs.Register;
 
-/// <summary>Another run has the register open.</summary>
-public sealed class RegisterInUseException : IOException
+/// <summary>Another run is issuing the very same document.</summary>
+public sealed class DocumentInProgressException : IOException
 {
-    public RegisterInUseException(string path, Exception inner)
-        : base($"The register {path} is in use by another run. Wait for it to end, then run again.", inner)
+    public DocumentInProgressException(string kind)
+        : base($"Another run is issuing the same {kind}. Wait for it to end, then run again.")
     {
     }
 }
@@ -16,6 +16,9 @@ public sealed class RegisterRefusedException : IOException
         : base(message, inner)
     {
     }
+
+    internal static RegisterRefusedException FromTheFuture(string place, long version) => new(FormattableString.Invariant(
+        $"The register {place} was written by a later version (layout {version}; this one knows {Storage.Layout.Version}). Use that version."));
 }
 
 /// <summary>A different file stands where a document would go. It was left alone.</summary>

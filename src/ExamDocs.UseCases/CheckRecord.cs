@@ -2,6 +2,7 @@ using ExamDocs.Core;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Merging;
 using ExamDocs.Intake.Photos;
@@ -32,25 +33,44 @@ public static class CheckRecord
     /// <param name="paths">In any order: each as <see cref="Of"/> takes it.</param>
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
+    /// <param name="history">What is known of the items of a record from before; left out, nothing.</param>
     /// <returns>In input order, a visit where its first input stands.</returns>
-    public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null) => All(paths, asOf, rules, null);
+    public static IReadOnlyList<CheckedInput> All(
+        IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null, Func<ExaminationRecord, History>? history = null) =>
+        [.. ReadVisits.From(paths, rules).Select(v => v.Determined(asOf, rules, history))];
+}
 
-    /// <summary>The same, with the photos kept for printing.</summary>
-    internal static IReadOnlyList<CheckedInput> WithPhotos(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules)
-    {
-        var photos = new VisitPhotos();
-        return [.. All(paths, asOf, rules, photos).Select(input => input with { Photos = photos })];
-    }
+/// <summary>Inputs read, those of one visit together, and not decided yet.</summary>
+/// <param name="Path">The first of them as the user named it.</param>
+/// <param name="Read">What was read.</param>
+internal sealed record ReadVisits(string Path, ReadResult Read)
+{
+    /// <summary>Why nothing can be decided; null where it can.</summary>
+    public string? Unreadable => Read.Record is { } record ? Entanglement.Of(record, Read.Findings) : Read.Unreadable;
 
-    private static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules, VisitPhotos? photos)
+    private VisitPhotos? Photos { get; init; }
+
+    /// <param name="paths">In any order: each as <see cref="CheckRecord.Of"/> takes it.</param>
+    /// <param name="rules">The categories and regimes they can name.</param>
+    /// <param name="photos">Keeps the photos for printing; null to check them only.</param>
+    public static IReadOnlyList<ReadVisits> From(IReadOnlyList<string> paths, KnownRules? rules, VisitPhotos? photos = null)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        return [.. paths.Select(path => (Path: path, Read: Read(path, rules, photos)))
+        return [.. paths.Select(path => (Path: path, Read: OneInput(path, rules, photos)))
             .GroupBy(input => VisitOf(input.Read) ?? new object())
-            .Select(visit => Determined(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)]), asOf, rules))];
+            .Select(visit => new ReadVisits(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)])) { Photos = photos })];
     }
 
-    private static ReadResult Read(string path, KnownRules? rules, VisitPhotos? photos)
+    public CheckedInput Determined(LocalDate asOf, KnownRules? rules, Func<ExaminationRecord, History>? history)
+    {
+        var why = Unreadable;
+        if (why is not null || Read.Record is not { } record)
+            return new(Path, null, Read.Sources, why);
+        var visit = Determine.Visit(record, Read.Findings, history?.Invoke(record) ?? History.None, asOf, rules);
+        return new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos() };
+    }
+
+    private static ReadResult OneInput(string path, KnownRules? rules, VisitPhotos? photos)
     {
         var read = ReadInput.From(path, rules);
         return read is { Record: { } record, PhotosAreElsewhere: false }
@@ -59,17 +79,8 @@ public static class CheckRecord
     }
 
     /// <summary>Photos are named from the folder of the record's file; of a folder of files, from that folder.</summary>
-    private static string FolderOf(string path) => Directory.Exists(path) ? path : Path.GetDirectoryName(Path.GetFullPath(path))!;
+    private static string FolderOf(string path) => Directory.Exists(path) ? path : System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
 
     /// <summary>Null for an input that no other can belong to.</summary>
     private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;
-
-    private static CheckedInput Determined(string path, ReadResult read, LocalDate asOf, KnownRules? rules)
-    {
-        if (read.Record is not { } record)
-            return new(path, null, read.Sources, read.Unreadable);
-        return Entanglement.Of(record, read.Findings) is { } tooMuch
-            ? new(path, null, read.Sources, tooMuch)
-            : new(path, Determine.Visit(record, read.Findings, History.None, asOf, rules), read.Sources, null);
-    }
 }

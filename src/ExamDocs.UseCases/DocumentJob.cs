@@ -48,9 +48,6 @@ internal sealed record DocumentJob(
     /// <summary>The report that it is a copy of; null for what is no copy.</summary>
     public CopiedReport? CopyOf { get; init; }
 
-    /// <summary>Documents that it takes the place of.</summary>
-    public IReadOnlyList<ReplacedDocument> Replaces { get; init; } = [];
-
     /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
     public Func<CopiedReport, DocumentJob>? Copy { get; init; }
 
@@ -74,7 +71,7 @@ internal sealed record DocumentJob(
         Reading = Reading,
         Letterhead = Letterhead,
         CopyOf = CopyOf,
-        Replaces = Replaces,
+        Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
         History = Visit.History.For(Visit.Record),
     };
 

@@ -39,6 +39,9 @@ public sealed record IssueRequest
     /// <summary>From how far labels for what may not be used are to be read.</summary>
     public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 
+    /// <summary>Why an earlier version of the record is corrected, in words for the documents; null to say only that it was.</summary>
+    public string? Reason { get; init; }
+
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 }
@@ -66,27 +69,30 @@ public sealed record IssueResult(
 /// <summary>The main job: read, check, determine, compose, print, record.</summary>
 public static class IssueDocuments
 {
-    /// <exception cref="RegisterInUseException">Another run has the register open.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
-        var inputs = CheckRecord.WithPhotos(request.Inputs, request.Today, request.Rules);
-        if (inputs.Any(i => i.Unreadable is not null))
-            return new IssueResult(inputs, [], [], [], [], null);
+        var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
+        if (read.Any(v => v.Unreadable is not null))
+            return new IssueResult([.. read.Select(v => v.Determined(request.Today, request.Rules, null))], [], [], [], [], null);
 
+        using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
+        var remarks = register.Recover();
+        var inputs = read.Select(v => v.Determined(request.Today, request.Rules, new RegisterHistory(register).Of)).ToList();
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
             .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
             .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
-        using var register = DocumentRegister.Open(request.RegisterPath);
-        var remarks = register.Recover();
-        await using var press = new Press(register, request.OutFolder, request.Today);
+        var corrections = Corrections.Remember(register, [.. inputs.Select(i => i.Visit!)], request.Reason);
+        await using var press = new Press(register, request.OutFolder, request.Today) { Corrections = corrections };
         var failure = await press.RunAsync(jobs, cancellation);
         refused.AddRange(press.Refused);
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
+        if (failure is null && request.Only is null)
+            remarks = [.. remarks, .. corrections.TakeBack(press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))];
         return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
     }
 }

@@ -24,6 +24,9 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
 
     public IReadOnlyList<Issued> Documents => _documents;
 
+    /// <summary>What the visits are known by in the register, and what their documents take the place of; left out, nothing.</summary>
+    public Corrections? Corrections { get; init; }
+
     /// <summary>Sentences about what could not be printed as it was typed.</summary>
     public IReadOnlyList<string> Unprintable => _unprintable;
 
@@ -121,10 +124,14 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private async Task<IssuedDocument?> PrintAsync(DocumentJob job, string key, Browser browser, bool isChecked, CancellationToken cancellation)
     {
         var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
-        var pending = register.Take(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder);
+        var replaces = Corrections?.ReplacedBy(job) ?? [];
+        var pending = register.Take(new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
+        {
+            Language = job.Language.Tag, Visit = Corrections?.NumberOf(job.Visit), CopyOf = job.CopyOf?.Number, Replaces = replaces,
+        });
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current);
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, r.Reason))] };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)

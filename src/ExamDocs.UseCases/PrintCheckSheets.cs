@@ -51,7 +51,7 @@ public static class PrintCheckSheets
         if (input.Visit is not { } visit)
             return new CheckSheetResult([], $"{request.From}: unreadable: {input.Unreadable}", [], null);
 
-        using var register = DocumentRegister.Open(request.RegisterPath);
+        using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
         var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language });

@@ -70,17 +70,21 @@ public static partial class PrintLabels
         if (objection is not null)
             return LabelResult.Stopped(objection, []);
         var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
-        var inputs = CheckRecord.All([.. asked.Where(a => !a.IsNumber).Select(a => a.Asked)], request.Today, request.Rules);
-        if (inputs.Any(i => i.Unreadable is not null))
-            return new LabelResult(inputs, [], null, [], null);
+        var read = ReadVisits.From([.. asked.Where(a => !a.IsNumber).Select(a => a.Asked)], request.Rules);
+        if (read.Any(v => v.Unreadable is not null))
+            return new LabelResult([.. read.Select(v => v.Determined(request.Today, request.Rules, null))], [], null, [], null);
 
-        using var register = DocumentRegister.Open(request.RegisterPath);
+        using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
+        var inputs = read.Select(v => v.Determined(request.Today, request.Rules, new RegisterHistory(register).Of)).ToList();
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
-        if (reprints.Select(r => ObjectionTo(r.Asked, r.Document, stock)).FirstOrDefault(o => o is not null) is { } other)
+        if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
             return LabelResult.Stopped(other, inputs);
 
-        await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
+        await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
+        {
+            Corrections = Corrections.Remember(register, [.. inputs.Select(i => i.Visit!)], reason: null),
+        };
         var jobs = inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!, request.Reading).Concat(ComposeDocuments.DueLabels(i.Visit!)))
             .Select(j => j with { Language = request.Language }).ToLookup(j => j.Type == stock.Format.Type);
         var failure = await press.RunAsync([.. jobs[true]], cancellation);
@@ -99,8 +103,10 @@ public static partial class PrintLabels
         return (stock, stock.Format == format ? request.Placing.Objection(stock) : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}");
     }
 
-    private static string? ObjectionTo(string asked, IssuedDocument? document, LabelStock stock) => LabelFormat.Of(document?.Kind) switch
+    private static string? ObjectionTo(string asked, DocumentStatus? document, LabelStock stock) => LabelFormat.Of(document is { State: DocumentState.Issued } ? document.Kind : null) switch
     {
+        _ when document is { Ended: DocumentEnd.Replaced } => $"{asked} was replaced by {string.Join(", ", document.ReplacedBy)}: print that",
+        _ when document is { Ended: DocumentEnd.Withdrawn } => $"{asked} was withdrawn: {document.EndedReason}",
         null => $"{asked} is no label that this register has issued",
         var format when format != stock.Format => $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
         _ => null,

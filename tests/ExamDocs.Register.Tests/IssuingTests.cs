@@ -69,9 +69,9 @@ public sealed class IssuingTests : Workplace
     {
         using var register = Open();
         Take(register, "a");
-        Assert.Throws<InvalidOperationException>(() => Take(register, "a"));
+        Assert.Throws<DocumentInProgressException>(() => Take(register, "a"));
         Issue(register, "b");
-        Assert.Throws<InvalidOperationException>(() => Take(register, "b"));
+        Assert.Throws<DocumentInProgressException>(() => Take(register, "b"));
         Assert.Equal("R-2026-000003", Take(register, "c").Number);
     }
 

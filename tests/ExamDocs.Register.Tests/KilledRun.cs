@@ -48,7 +48,7 @@ internal static class KilledRun
         for (var count = 0; ; count++)
         {
             var job = FormattableString.Invariant($"{run}/{count}");
-            var pending = register.Take('R', 2026, "report", job, ["HB-014"], folder);
+            var pending = register.Take(new DocumentRequest('R', 2026, "report", job, ["HB-014"], folder));
             Console.Out.WriteLine(register.Publish(pending, Pdf(job), 1, "{}").Number);
         }
     }

@@ -1,3 +1,4 @@
+using ExamDocs.Register.Storage;
 using Microsoft.Data.Sqlite;
 
 namespace ExamDocs.Register.Tests;
@@ -5,25 +6,19 @@ namespace ExamDocs.Register.Tests;
 public sealed class OpeningTests : Workplace
 {
     [Fact]
-    public void A_second_run_is_refused_while_one_has_it_open()
-    {
-        using (var first = Open())
-        {
-            var refused = Assert.Throws<RegisterInUseException>(Open);
-            Assert.Contains("in use by another run", refused.Message, StringComparison.Ordinal);
-            Issue(first, "a");
-        }
-        using var second = Open();
-        Assert.NotNull(second.FindIssued("a"));
-    }
-
-    [Fact]
-    public void A_second_name_of_the_register_meets_the_same_lock()
+    public void Two_runs_work_side_by_side_and_neither_takes_what_the_other_has_begun()
     {
         using var first = Open();
+        var begun = Take(first, "a");
         var link = Path.Combine(Root, "link.db");
         File.CreateSymbolicLink(link, Database);
-        Assert.Throws<RegisterInUseException>(() => DocumentRegister.Open(link));
+        using var second = DocumentRegister.Open(link);
+        Assert.Empty(second.Recover());
+        Assert.Contains("Another run is issuing the same report", Assert.Throws<DocumentInProgressException>(() => Take(second, "a")).Message, StringComparison.Ordinal);
+        Assert.Equal("R-2026-000002", Issue(second, "b").Number);
+        first.Publish(begun, Pdf("a"), 1, "{}");
+        Assert.NotNull(second.FindIssued("a"));
+        AssertFolderEqualsRegister(second, Out);
     }
 
     [Fact]
@@ -33,7 +28,7 @@ public sealed class OpeningTests : Workplace
         Statement("PRAGMA user_version = 99");
         var before = File.ReadAllBytes(Database);
         var refused = Assert.Throws<RegisterRefusedException>(Open);
-        Assert.Contains("later version (layout 99; this one knows 1)", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("later version (layout 99; this one knows 2)", refused.Message, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(Database));
     }
 

@@ -16,7 +16,7 @@ public abstract class Workplace : IDisposable
     internal DocumentRegister Open() => DocumentRegister.Open(Database);
 
     internal PendingDocument Take(DocumentRegister register, string job, char letter = 'R', int year = 2026) =>
-        register.Take(letter, year, "report", job, ["HB-014", "HB-014-B"], Out);
+        register.Take(new DocumentRequest(letter, year, "report", job, ["HB-014", "HB-014-B"], Out));
 
     internal IssuedDocument Issue(DocumentRegister register, string job, char letter = 'R', int year = 2026) =>
         register.Publish(Take(register, job, letter, year), Pdf(job), 2, """{"HB-014":"fit"}""");

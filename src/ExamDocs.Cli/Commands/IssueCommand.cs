@@ -29,13 +29,19 @@ internal static class IssueCommand
         HelpName = "KIND",
     };
 
+    private static readonly Option<string?> Reason = new("--reason")
+    {
+        Description = "Why an earlier version of the record is corrected; printed on the documents that replace those of the earlier version.",
+        HelpName = "TEXT",
+    };
+
     static IssueCommand() => Only.AcceptOnlyFromAmong([.. DocumentTypes.All.Select(t => t.Kind)]);
 
     public static Command Create()
     {
         var command = new Command("issue", "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals.")
         {
-            Inputs, Out, PerItem, Only, CommonOptions.Letterhead, CommonOptions.Rules,
+            Inputs, Out, PerItem, Only, Reason, CommonOptions.Letterhead, CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
@@ -59,6 +65,7 @@ internal static class IssueCommand
                 Letterhead = letterhead,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
                 Reading = ReadingOptions.Of(parsed),
             },
             cancellation);

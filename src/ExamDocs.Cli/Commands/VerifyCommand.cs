@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ExamDocs.Documents.Signing;
+using ExamDocs.Register;
 using ExamDocs.UseCases.Verifying;
 using NodaTime;
 
@@ -55,7 +56,7 @@ internal static class VerifyCommand
     /// <summary>What was named and is not there; null where all is.</summary>
     private static string? Objection(ParseResult parsed, string? register)
     {
-        if (register is not null && !File.Exists(register))
+        if (register is not null && !DocumentRegister.Exists(register))
             return $"{register}: there is no such register";
         if (parsed.GetValue(Trust) is { Exists: false } trust)
             return $"{trust}: there is no such file";

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
+using ExamDocs.Register;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;
@@ -11,22 +12,22 @@ internal static class RegisterQuestions
 
     /// <param name="number">As the file says; null where it says none.</param>
     /// <param name="pdf">The whole file.</param>
-    /// <param name="register">Null where there is none.</param>
-    public static IEnumerable<Statement> Ask(string? number, byte[] pdf, IKnownDocuments? register)
+    /// <param name="register">What it knows of a number, null for one that it never gave out; null where there is none.</param>
+    public static IEnumerable<Statement> Ask(string? number, byte[] pdf, Func<string, DocumentStatus?>? register)
     {
         if (register is null)
             return [Statement.NotChecked(Register, "no register was asked: whether it was issued, is unaltered and still current is not checked")];
         if (number is null)
             return [Statement.NotChecked(Register, "it has no number to ask the register for")];
-        return register.Find(number) is { } known ? Of(known, pdf) : [Statement.Fails(Register, $"the register has given out no number {number}")];
+        return register(number) is { } known ? Of(known, pdf) : [Statement.Fails(Register, $"the register has given out no number {number}")];
     }
 
-    private static IEnumerable<Statement> Of(KnownDocument known, byte[] pdf)
+    private static IEnumerable<Statement> Of(DocumentStatus known, byte[] pdf)
     {
         yield return Statement.Holds(Register, $"the register knows {known.Number}");
-        if (known is { State: NumberState.Pending } or { Sha256: null, State: NumberState.Issued })
+        if (known is { State: DocumentState.Pending } or { Sha256: null, State: DocumentState.Issued })
             yield return Statement.Fails(State, $"{known.Number} is not issued yet: its printing was interrupted");
-        else if (known.State is NumberState.Void)
+        else if (known.State is DocumentState.Void)
             yield return Statement.Fails(State, $"{known.Number} is void{Because(known.VoidReason)}: nothing was ever issued under it");
         else
         {
@@ -37,9 +38,9 @@ internal static class RegisterQuestions
         }
     }
 
-    private static Statement End(KnownDocument known) => known.Ended switch
+    private static Statement End(DocumentStatus known) => known.Ended switch
     {
-        DocumentEnd.Replaced => Statement.Fails(State, $"{known.Number} is replaced{On(known.EndedOn)}{(known.ReplacedBy is { } by ? $" by {by}" : "")}{Because(known.EndedReason)}"),
+        DocumentEnd.Replaced => Statement.Fails(State, $"{known.Number} is replaced{On(known.EndedOn)}{(known.ReplacedBy is { Count: > 0 } by ? $" by {string.Join(", ", by)}" : "")}{Because(known.EndedReason)}"),
         DocumentEnd.Withdrawn => Statement.Fails(State, $"{known.Number} is withdrawn{On(known.EndedOn)}{Because(known.EndedReason)}"),
         _ => Statement.Holds(State, "it is current: neither replaced nor withdrawn"),
     };

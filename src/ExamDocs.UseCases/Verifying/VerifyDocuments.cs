@@ -11,7 +11,7 @@ public sealed record VerifyRequest
 {
     public required IReadOnlyList<string> Files { get; init; }
 
-    /// <summary>The register to ask; null for none.</summary>
+    /// <summary>The register to ask, which is there; null for none.</summary>
     public string? RegisterPath { get; init; }
 
     /// <summary>What signatures have to go back to.</summary>
@@ -30,16 +30,15 @@ public static class VerifyDocuments
     /// <returns>One for each file, in the order asked.</returns>
     /// <exception cref="IOException">A file cannot be opened, or the register cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">A file may not be read.</exception>
-    /// <exception cref="RegisterInUseException">Another run has the register open.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
     public static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = request.RegisterPath is { } path ? DocumentRegister.Open(path) : null;
-        return await RunAsync(request, register is null ? null : new RegisterOfDocuments(register), cancellation);
+        return await RunAsync(request, register is null ? null : register.Find, cancellation);
     }
 
-    internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, IKnownDocuments? register, CancellationToken cancellation)
+    internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, Func<string, DocumentStatus?>? register, CancellationToken cancellation)
     {
         await using var renderer = new DocumentRenderer();
         var verified = new List<VerifiedFile>();
@@ -53,7 +52,7 @@ public static class VerifyDocuments
         return verified;
     }
 
-    private static async Task<VerifiedFile> OfAsync(string file, byte[] pdf, VerifyRequest request, IKnownDocuments? register, DocumentRenderer renderer)
+    private static async Task<VerifiedFile> OfAsync(string file, byte[] pdf, VerifyRequest request, Func<string, DocumentStatus?>? register, DocumentRenderer renderer)
     {
         var (contents, data) = DocumentContents.Of(pdf);
         List<Statement> registered = [.. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register)];

@@ -1,0 +1,55 @@
+using System.Data.Common;
+using ExamDocs.Register.Log;
+
+namespace ExamDocs.Register.Storage;
+
+/// <summary>The log as rows of the database. Entries and roots are only ever added, within the transaction of what they tell of.</summary>
+internal sealed class LogRows(DbConnection connection)
+{
+    private readonly MerkleFrontier _frontier = new();
+
+    /// <summary>Enters what happened, and the root of the log with it.</summary>
+    /// <param name="entry">Makes the entry once its position is known.</param>
+    public void Append(Func<long, LogEntry> entry)
+    {
+        CatchUp();
+        var position = _frontier.Size;
+        var bytes = entry(position).Bytes();
+        connection.Execute("INSERT INTO log (position, entry) VALUES ($1, $2)", position, bytes);
+        _frontier.Append(MerkleTree.LeafHash(bytes));
+        connection.Execute("INSERT INTO checkpoint (size, root) VALUES ($1, $2)", _frontier.Size, Convert.ToBase64String(_frontier.Root()));
+        connection.Execute("UPDATE register SET log_size = $1", _frontier.Size);
+    }
+
+    /// <summary>Null while nothing is entered.</summary>
+    public Checkpoint? Latest() => Checkpoints().LastOrDefault();
+
+    /// <summary>Every root that was remembered, by size.</summary>
+    public IReadOnlyList<Checkpoint> Checkpoints()
+    {
+        var origin = Origin();
+        return connection.Rows(row => new Checkpoint(origin, row.GetInt64(0), Root(row.GetString(1))), "SELECT size, root FROM checkpoint ORDER BY size");
+    }
+
+    public IReadOnlyList<ReadOnlyMemory<byte>> Entries() =>
+        connection.Rows(row => (ReadOnlyMemory<byte>)row.GetFieldValue<byte[]>(0), "SELECT entry FROM log ORDER BY position");
+
+    /// <summary>How many entries the register says that it has made.</summary>
+    public long Counted() => connection.Number("SELECT log_size FROM register");
+
+    private string Origin() => Checkpoint.OriginOf(Guid.ParseExact(connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single(), "N"));
+
+    // A root that somebody wrote over is one that does not hold.
+    private static byte[] Root(string base64)
+    {
+        var root = new byte[MerkleTree.HashLength];
+        return Convert.TryFromBase64String(base64, root, out var length) && length == root.Length ? root : new byte[MerkleTree.HashLength];
+    }
+
+    /// <summary>Other runs may have entered something since.</summary>
+    private void CatchUp()
+    {
+        foreach (var entry in connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position >= $1 ORDER BY position", _frontier.Size))
+            _frontier.Append(MerkleTree.LeafHash(entry));
+    }
+}

@@ -1,0 +1,39 @@
+using System.Data.Common;
+
+namespace ExamDocs.Register.Storage;
+
+/// <summary>
+/// An open database that holds a register: a file of its own, or a schema on a server that several examiners share. The
+/// statements are the same for both; what differs is here.
+/// </summary>
+internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
+{
+    public DbConnection Connection { get; } = connection;
+
+    /// <summary>Where it is, in words for the user; without any password.</summary>
+    public abstract string Place { get; }
+
+    /// <summary>Names this run to others, and holds what tells them that it is still alive.</summary>
+    public abstract RunHold Hold();
+
+    /// <summary>Whether a run has ended, whatever ended it.</summary>
+    public abstract bool HasEnded(string run);
+
+    /// <summary>One sentence for each thing that the database itself finds wrong.</summary>
+    public abstract IEnumerable<string> Damage();
+
+    /// <summary>Keeps others from writing until the transaction ends.</summary>
+    public abstract DbTransaction BeginWriting();
+
+    public virtual void Dispose() => Connection.Dispose();
+}
+
+/// <summary>A run that others can see; it ends with its process, even a killed one.</summary>
+/// <param name="run">Its name in the register.</param>
+/// <param name="end">Lets go of it.</param>
+internal sealed class RunHold(string run, Action end) : IDisposable
+{
+    public string Run { get; } = run;
+
+    public void Dispose() => end();
+}

@@ -1,0 +1,60 @@
+using System.Data.Common;
+using System.Globalization;
+using System.Text;
+using Microsoft.Data.Sqlite;
+
+namespace ExamDocs.Register.Storage;
+
+/// <summary>One statement, with values named $1, $2 and so on in the order given; never pasted into the text.</summary>
+internal static class Sql
+{
+    public static int Execute(this DbConnection connection, string text, params object?[] values)
+    {
+        using var command = connection.Command(text, values);
+        return command.ExecuteNonQuery();
+    }
+
+    public static long Number(this DbConnection connection, string text, params object?[] values)
+    {
+        using var command = connection.Command(text, values);
+        return Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture);
+    }
+
+    public static List<T> Rows<T>(this DbConnection connection, Func<DbDataReader, T> read, string text, params object?[] values)
+    {
+        using var command = connection.Command(text, values);
+        using var reader = command.ExecuteReader();
+        var rows = new List<T>();
+        while (reader.Read())
+            rows.Add(read(reader));
+        return rows;
+    }
+
+    /// <summary>The text in a column; null where it holds none.</summary>
+    public static string? Text(this DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
+
+    private static DbCommand Command(this DbConnection connection, string text, object?[] values)
+    {
+        var command = connection.CreateCommand();
+        command.CommandText = text;
+        for (var index = 0; index < values.Length; index++)
+        {
+            var parameter = command.CreateParameter();
+            // A server takes values by their place alone.
+            if (connection is SqliteConnection)
+                parameter.ParameterName = string.Create(CultureInfo.InvariantCulture, $"${index + 1}");
+            parameter.Value = values[index] is string written ? Storable(written) : values[index] ?? DBNull.Value;
+            command.Parameters.Add(parameter);
+        }
+        return command;
+    }
+
+    /// <summary>Halves of characters, and the character zero, which no server takes, become the sign for what cannot be written.</summary>
+    private static string Storable(string text)
+    {
+        var whole = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+            whole.Append(rune.Value == 0 ? "\uFFFD" : rune.ToString());
+        return whole.ToString();
+    }
+}

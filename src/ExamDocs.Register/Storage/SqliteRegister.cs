@@ -1,0 +1,109 @@
+using System.Data.Common;
+using Microsoft.Data.Sqlite;
+using NodaTime;
+
+namespace ExamDocs.Register.Storage;
+
+/// <summary>A register in a file: made where there is none, brought up to date where it is older, refused where it is none or from the future.</summary>
+internal sealed class SqliteRegister : RegisterDatabase
+{
+    /// <summary>Marks the file as a register of ours, "ExDo" in ASCII.</summary>
+    internal const int ApplicationId = 0x4578446F;
+
+    private const int NotADatabase = 26;
+
+    /// <summary>Seconds to wait for another run to finish writing.</summary>
+    private const int Patience = 120;
+
+    private readonly string _path;
+    private readonly RunFiles _runs;
+
+    private SqliteRegister(SqliteConnection connection, string path) : base(connection) => (_path, _runs) = (path, new RunFiles(path));
+
+    public override string Place => _path;
+
+    /// <exception cref="RegisterRefusedException">No register of ours, or one of a later version.</exception>
+    /// <exception cref="IOException">The file cannot be reached.</exception>
+    public static SqliteRegister Open(string path, LocalDate today)
+    {
+        if (!Directory.Exists(Path.GetDirectoryName(path)))
+            throw new DirectoryNotFoundException($"There is no folder {Path.GetDirectoryName(path)} for the register.");
+        var settings = new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience };
+        var connection = new SqliteConnection(settings.ToString());
+        try
+        {
+            connection.Open();
+            var register = new SqliteRegister(connection, path);
+            register.Prepare(today);
+            register._runs.RemoveEnded();
+            return register;
+        }
+        catch (SqliteException broken) when (broken.SqliteErrorCode == NotADatabase)
+        {
+            connection.Dispose();
+            throw new RegisterRefusedException($"{path} is not a register.", broken);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    public override RunHold Hold() => _runs.Hold();
+
+    public override bool HasEnded(string run) => _runs.HasEnded(run);
+
+    public override IEnumerable<string> Damage() =>
+        Connection.Rows(row => row.GetString(0), "PRAGMA integrity_check")
+            .Where(line => !string.Equals(line, "ok", StringComparison.Ordinal))
+            .Concat(Connection.Rows(row => $"A row of {row.GetString(0)} refers to nothing.", "PRAGMA foreign_key_check"));
+
+    /// <summary>The write lock is taken at once: two that read first and write then could each wait for the other.</summary>
+    public override DbTransaction BeginWriting() => ((SqliteConnection)Connection).BeginTransaction(deferred: false);
+
+    private void Prepare(LocalDate today)
+    {
+        if (!IsEmpty())
+            Recognise();
+        Connection.Execute("PRAGMA journal_mode = DELETE");
+        // EXTRA also flushes the folder once the rollback journal is gone, without which a loss of power may undo a commit.
+        Connection.Execute("PRAGMA synchronous = EXTRA");
+        if (Connection.Number("PRAGMA user_version") < Layout.Version)
+            Update(today);
+    }
+
+    private bool IsEmpty() => Connection.Number("SELECT count(*) FROM sqlite_schema") == 0
+        && Connection.Number("PRAGMA application_id") == 0 && Connection.Number("PRAGMA user_version") == 0;
+
+    private void Recognise()
+    {
+        if (Connection.Number("PRAGMA application_id") != ApplicationId)
+            throw new RegisterRefusedException($"{_path} is a database, but not a register.");
+        if (Connection.Number("PRAGMA user_version") is var version && version > Layout.Version)
+            throw RegisterRefusedException.FromTheFuture(_path, version);
+    }
+
+    /// <summary>Another run may have done it in the meantime: what is there is looked at again under the lock.</summary>
+    private void Update(LocalDate today)
+    {
+        using var transaction = BeginWriting();
+        var version = Connection.Number("PRAGMA user_version");
+        if (version < 1)
+            Connection.Execute(Written(Layout.First));
+        if (version < 2)
+        {
+            Connection.Execute("DROP TRIGGER IF EXISTS what_is_issued_or_void_stays_so");
+            Connection.Execute(Written(Layout.Second));
+            Migration.ToSecond(Connection, today);
+            foreach (var guard in Layout.Guards)
+                Connection.Execute($"CREATE TRIGGER IF NOT EXISTS {guard.Name} BEFORE {guard.Event} ON {guard.Table} WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END");
+        }
+        Connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));
+        Connection.Execute(FormattableString.Invariant($"PRAGMA user_version = {Layout.Version}"));
+        transaction.Commit();
+    }
+
+    private static string Written(string layout) =>
+        layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal);
+}

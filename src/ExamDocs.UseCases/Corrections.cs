@@ -1,0 +1,110 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Intake.Json;
+using ExamDocs.Register;
+using ExamDocs.Templates;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>
+/// Keeps what was issued true to the latest version of a record. A document made from a corrected record takes the place of
+/// those of its kind that an earlier version gave; what the corrected record no longer bears out is taken back. A label that
+/// keeps an item from being used is never taken back without somebody's asking for it.
+/// </summary>
+internal sealed class Corrections
+{
+    private const string Corrected = "the record was corrected";
+
+    /// <summary>What says that something may be used, or what is known of it; it must not outlive the record that said so.</summary>
+    private static readonly string[] MustBeBorneOut =
+        [DocumentTypes.Report.Kind, DocumentTypes.Certificate.Kind, DocumentTypes.DueLabel.Kind, DocumentTypes.EquipmentRecord.Kind];
+
+    private readonly DocumentRegister _register;
+    private readonly Dictionary<DeterminedVisit, int> _numbers;
+    private readonly string _reason;
+
+    private Corrections(DocumentRegister register, Dictionary<DeterminedVisit, int> numbers, string reason) =>
+        (_register, _numbers, _reason) = (register, numbers, reason);
+
+    /// <summary>Remembers visits in the register; one that it has already is not stored twice.</summary>
+    /// <param name="register">Where they are remembered.</param>
+    /// <param name="visits">As determined.</param>
+    /// <param name="reason">Why an earlier version is corrected; null to say only that it was.</param>
+    public static Corrections Remember(DocumentRegister register, IReadOnlyList<DeterminedVisit> visits, string? reason)
+    {
+        var numbers = new Dictionary<DeterminedVisit, int>(ReferenceEqualityComparer.Instance);
+        foreach (var visit in visits)
+            numbers[visit] = register.Visits.Remember(RememberVisit.Of(visit)).Visit;
+        return new Corrections(register, numbers, reason ?? Corrected);
+    }
+
+    public int NumberOf(DeterminedVisit visit) => _numbers[visit];
+
+    /// <summary>What a new document takes the place of: the same kind, of an earlier version, about nothing that the record does not speak of.</summary>
+    public IReadOnlyList<Replacement> ReplacedBy(DocumentJob job) =>
+    [
+        .. from old in Earlier(job.Visit)
+           where string.Equals(old.Kind, job.Type.Kind, StringComparison.Ordinal) && (old.CopyOf is null) == (job.CopyOf is null)
+               && old.Items.Any(i => job.Items.Any(j => Same(j.Item.Id, i))) && IsWithin(old, job.Visit)
+           select new Replacement(old.Number, _reason),
+    ];
+
+    /// <summary>Withdraws what a corrected record no longer bears out, and names what somebody has to look at.</summary>
+    /// <param name="standing">Numbers that the record gave now, or that it gave before and still gives.</param>
+    public IReadOnlyList<string> TakeBack(IReadOnlySet<string> standing)
+    {
+        var remarks = new List<string>();
+        foreach (var visit in _numbers.Keys)
+        {
+            foreach (var old in Earlier(visit).Where(o => !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => Same(e.Item.Id, i)))))
+                remarks.Add(TakeBack(old, visit));
+        }
+        return remarks;
+    }
+
+    private string TakeBack(DocumentStatus old, DeterminedVisit visit)
+    {
+        var about = $"{old.Number} ({old.Kind} of {string.Join(", ", old.Items)})";
+        if (!IsWithin(old, visit))
+            return $"{about} also speaks of what this record does not name; it stays current. Read it again, and withdraw it if it no longer holds: examdocs register withdraw {old.Number}.";
+        if (!MustBeBorneOut.Contains(old.Kind, StringComparer.Ordinal))
+            return $"{about} was given by an earlier version of the record; it stays current. Withdraw it if it no longer holds: examdocs register withdraw {old.Number}.";
+        _register.Withdraw(old.Number, $"{_reason}, and no longer bears it out");
+        return $"{about} is withdrawn: {_reason}, and no longer bears it out.";
+    }
+
+    /// <summary>Current documents of other versions of the same visit's record.</summary>
+    private IEnumerable<DocumentStatus> Earlier(DeterminedVisit visit) =>
+        visit.Record.Visit.Reference is { } reference && _numbers.TryGetValue(visit, out var number)
+            ? _register.CurrentOf(reference).Where(d => d.Visit != number) : [];
+
+    private static bool IsWithin(DocumentStatus old, DeterminedVisit visit) => old.Items.All(i => visit.Everything.Any(e => Same(e.Item.Id, i)));
+
+    // A thing without an id stands under the empty one among the documents.
+    private static bool Same(string? id, string item) => string.Equals(id ?? "", item, StringComparison.Ordinal);
+}
+
+/// <summary>What is remembered of a determined visit.</summary>
+internal static class RememberVisit
+{
+    public static VisitToRemember Of(DeterminedVisit visit) => new(
+        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))]);
+
+    private static RememberedOutcome Outcome(DeterminedVisit visit, DeterminedItem item) => new(
+        item.Item.Id, item.Outcome.Word(), [.. item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)])
+    {
+        ExaminedOn = item.ExaminedOn,
+        Until = item.Until,
+        NextBy = item.NextExaminationBy,
+        Parts = item.Outcome is Core.Determination.Outcome.Withdraw ? [.. RestsOn(visit, item)] : [],
+        NeverReleasable = item.Outcome is Core.Determination.Outcome.Withdraw && item.NeverReleasable,
+    };
+
+    /// <summary>The withdrawn parts (W9), and the whole that does not permit it (W8).</summary>
+    private static IEnumerable<string> RestsOn(DeterminedVisit visit, DeterminedItem item)
+    {
+        var codes = item.Reasons.Select(r => r.Code).ToHashSet(StringComparer.Ordinal);
+        var withdrawn = visit.Items.Where(p => p.Outcome is Core.Determination.Outcome.Withdraw).Select(p => p.Item.Id).ToHashSet(StringComparer.Ordinal);
+        IEnumerable<string> parts = codes.Contains("W9") ? item.Parts.Where(withdrawn.Contains) : [];
+        return codes.Contains("W8") && item.Item.FittedTo is { } whole ? parts.Append(whole) : parts;
+    }
+}
