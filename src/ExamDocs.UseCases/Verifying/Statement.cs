@@ -14,7 +14,7 @@ public enum Answer
 }
 
 /// <summary>One thing said of a document.</summary>
-/// <param name="Question">What was asked: register, bytes, state, signature, data, outcome, print, genuine.</param>
+/// <param name="Question">What was asked: name, register, bytes, state, signature, data, outcome, print, genuine.</param>
 /// <param name="Answer">How it came out.</param>
 /// <param name="Text">The answer in a sentence, without a full stop.</param>
 public sealed record Statement(string Question, Answer Answer, string Text)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ExamDocs.Core;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
@@ -25,7 +26,7 @@ public sealed record VerifyRequest
 }
 
 /// <summary>Are these documents ours, whole, unaltered and current, and do the rules bear out what they say?</summary>
-public static class VerifyDocuments
+public static partial class VerifyDocuments
 {
     /// <returns>One for each file, in the order asked.</returns>
     /// <exception cref="IOException">A file cannot be opened, or the register cannot be read.</exception>
@@ -60,11 +61,22 @@ public static class VerifyDocuments
         var isRegistered = registered.Exists(s => s is { Question: "bytes", Answer: Answer.Holds });
         return new VerifiedFile(file, contents?.Basis.Number,
         [
-            data, .. registered, .. signature,
+            data, .. Named(file, contents?.Basis), .. registered, .. signature,
             .. contents is null ? [] : await ContentsAsync(pdf, contents, request.Rules, renderer),
             .. isRegistered || vouches ? (Statement[])[] : [Statement.Fails("genuine", "nothing vouches for it: no register that knows it as it is, and no signature of anybody trusted")],
         ]);
     }
+
+    /// <summary>A document may have any name but another's number: whoever looks for that one would take it for it.</summary>
+    private static IEnumerable<Statement> Named(string file, DocumentBasis? basis)
+    {
+        var name = Path.GetFileNameWithoutExtension(file);
+        return basis is not null && Number().IsMatch(name) && !string.Equals(name, basis.Number, StringComparison.Ordinal)
+            ? [Statement.Fails("name", $"the file is named {name}, and is {basis.Number}")] : [];
+    }
+
+    [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Number();
 
     private static async Task<IReadOnlyList<Statement>> ContentsAsync(byte[] pdf, DocumentContents contents, KnownRules rules, DocumentRenderer renderer)
     {
