@@ -13,6 +13,7 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     LabelCommand.Create(),
     BlankCommand.Create(),
     VerifyCommand.Create(),
+    RegisterCommand.Create(),
     CriteriaCommand.Create(),
     RulesCommand.Create(),
 };

@@ -74,7 +74,10 @@ internal static class ComposeDocuments
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw || item.Examination?.Defects.Count > 0
         select new DocumentJob(DocumentTypes.Notice, visit, [item],
-            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos)));
+            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos)))
+        {
+            SignedBy = visit.Person(item.Examination?.Examiner)?.Name,
+        };
 
     /// <summary>One report has one law, one author and one signature.</summary>
     private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos)
@@ -89,6 +92,7 @@ internal static class ComposeDocuments
                select new DocumentJob(DocumentTypes.Report, visit, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
                {
                    PerItem = perItem,
+                   SignedBy = signer.Name,
                    Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, perItem, report) : null,
                };
     }
@@ -109,7 +113,10 @@ internal static class ComposeDocuments
             yield break;
         DeterminedItem[] parts = [.. visit.Items.Where(p => renewals.Any(r => string.Equals(r.FittedPart, p.Item.Id, StringComparison.Ordinal)))];
         yield return new DocumentJob(DocumentTypes.Certificate, visit, [item, .. parts],
-            (renderer, identity) => renderer.HtmlAsync(new CertificateModel(identity, visit, item, renewals, parts)));
+            (renderer, identity) => renderer.HtmlAsync(new CertificateModel(identity, visit, item, renewals, parts)))
+        {
+            SignedBy = (visit.Person(item.Examination?.AuthenticatedBy) ?? visit.Person(item.Examination?.Examiner))?.Name,
+        };
     }
 
     private static string? Author(DeterminedItem item) => item.Examination!.Author ?? item.Examination.Examiner;

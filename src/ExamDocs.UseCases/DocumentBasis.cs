@@ -39,6 +39,9 @@ internal sealed record DocumentBasis
     /// <summary>The issuer's, without the picture of its logo; null for none.</summary>
     public Letterhead? Letterhead { get; init; }
 
+    /// <summary>Who signs it electronically, as printed; null where it is signed by hand.</summary>
+    public ElectronicSignature? Signature { get; init; }
+
     /// <summary>The report that it is a copy of; null for what is no copy.</summary>
     public CopiedReport? CopyOf { get; init; }
 
@@ -56,5 +59,5 @@ internal sealed record CopiedReport(string Number, string Sha256);
 
 /// <summary>A document that another takes the place of.</summary>
 /// <param name="Number">Its number.</param>
-/// <param name="Reason">Why, in the words of who issued the other.</param>
-internal sealed record ReplacedDocument(string Number, string Reason);
+/// <param name="Reason">Why, in the words of who issued the other; null where nobody said.</param>
+internal sealed record ReplacedDocument(string Number, string? Reason);

@@ -36,11 +36,11 @@ internal static class DocumentFile
 
     private sealed record Whole(
         string Format, string Number, string Kind, IReadOnlyList<string> Items, LocalDate IssuedOn, LocalDate AsOf, string Language, string Version, bool PerItem,
-        Reading Reading, Head? Letterhead, CopiedReport? CopyOf, IReadOnlyList<ReplacedDocument> Replaces, IReadOnlyList<Hold> Withdrawals, IReadOnlyList<Visited> Examinations)
+        Reading Reading, Head? Letterhead, ElectronicSignature? Signature, CopiedReport? CopyOf, IReadOnlyList<ReplacedDocument> Replaces, IReadOnlyList<Hold> Withdrawals, IReadOnlyList<Visited> Examinations)
     {
         public static Whole Of(DocumentBasis b) => new(
             FormatName, b.Number, b.Kind, b.Items, b.IssuedOn, b.AsOf, b.Language.Tag, b.Version, b.PerItem, new Reading(b.Reading.Metres, b.Reading.SignFactor),
-            Head.Of(b.Letterhead), b.CopyOf, b.Replaces, [.. b.History.Withdrawals.Select(Hold.Of)], [.. b.History.Examinations.Select(Visited.Of)]);
+            Head.Of(b.Letterhead), b.Signature, b.CopyOf, b.Replaces, [.. b.History.Withdrawals.Select(Hold.Of)], [.. b.History.Examinations.Select(Visited.Of)]);
 
         /// <exception cref="ArgumentException">A value is none that a document can have.</exception>
         public DocumentBasis Basis() => !string.Equals(Format, FormatName, StringComparison.Ordinal) ? throw new ArgumentException(Format) : new DocumentBasis
@@ -49,7 +49,7 @@ internal static class DocumentFile
             Kind = Kind, Items = Items, IssuedOn = IssuedOn, AsOf = AsOf, Version = Version, PerItem = PerItem,
             Language = Templates.Wording.Language.Find(Language) ?? throw new ArgumentException(Language),
             Reading = new ReadingDistance(Reading.Metres, Reading.SignFactor),
-            Letterhead = Letterhead?.Read(), CopyOf = CopyOf, Replaces = Replaces,
+            Letterhead = Letterhead?.Read(), Signature = Signature, CopyOf = CopyOf, Replaces = Replaces,
             History = new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] },
         };
     }

@@ -3,6 +3,7 @@ using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
@@ -42,6 +43,12 @@ internal sealed record DocumentJob(
     /// <summary>Whether reports were asked for one by one.</summary>
     public bool PerItem { get; init; }
 
+    /// <summary>Who signs it electronically; null where it is to be signed by hand.</summary>
+    public DocumentSigner? Signer { get; init; }
+
+    /// <summary>Name of the person whose signature it calls for; null where it has no block for one.</summary>
+    public string? SignedBy { get; init; }
+
     /// <summary>From how far labels for what may not be used are to be read.</summary>
     public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 
@@ -55,7 +62,10 @@ internal sealed record DocumentJob(
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>
-    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead }));
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature ?? identity.Signature }));
+
+    private ElectronicSignature? Signature => Signer is { Key: var key }
+        ? new ElectronicSignature(key.Name, key.Issuer, key.SerialNumber, key.Fingerprint, Signer.IsTimestamped) : null;
 
     /// <summary>What it rests on besides the record.</summary>
     public DocumentBasis Basis(DocumentIdentity identity) => new()
@@ -71,6 +81,7 @@ internal sealed record DocumentJob(
         Reading = Reading,
         Letterhead = Letterhead,
         CopyOf = CopyOf,
+        Signature = Signature,
         Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
         History = Visit.History.For(Visit.Record),
     };

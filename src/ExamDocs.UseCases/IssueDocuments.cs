@@ -2,7 +2,7 @@ using System.Text.Json;
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Shared;
@@ -32,6 +32,9 @@ public sealed record IssueRequest
 
     /// <summary>The issuer's; null for none.</summary>
     public Letterhead? Letterhead { get; init; }
+
+    /// <summary>Who signs the documents electronically; null for nobody.</summary>
+    public DocumentSigner? Signer { get; init; }
 
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
@@ -83,7 +86,7 @@ public static class IssueDocuments
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
         var jobs = compositions.SelectMany(c => c.Jobs)
             .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
-            .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead }).ToList();
+            .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead, Signer = request.Signer }).ToList();
         var refused = compositions.SelectMany(c => c.Refused).ToList();
 
         var corrections = Corrections.Remember(register, [.. inputs.Select(i => i.Visit!)], request.Reason);
@@ -93,6 +96,7 @@ public static class IssueDocuments
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
         if (failure is null && request.Only is null)
             remarks = [.. remarks, .. corrections.TakeBack(press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))];
+        CheckpointBeside.Write(register, request.OutFolder, request.Today, request.Signer);
         return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
     }
 }

@@ -19,6 +19,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private readonly List<string> _unprintable = [];
     private readonly List<string> _remarks = [];
     private readonly List<Refusal> _refused = [];
+    private readonly HashSet<string> _named = new(StringComparer.Ordinal);
     private readonly EmbeddedData _data = new();
     private Browser? _browser;
 
@@ -47,7 +48,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
                     continue;
                 _documents.Add(issued);
                 // What is held back has no copy: there is nothing that it could be a copy of.
-                if (job.Copy is { } copy && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)) with { Language = job.Language, Letterhead = job.Letterhead }, cancellation) is { } copied)
+                if (job.Copy is { } copy && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)) with { Language = job.Language, Letterhead = job.Letterhead, Signer = job.Signer }, cancellation) is { } copied)
                     _documents.Add(copied with { CopyOf = issued.Document.Number });
             }
             return null;
@@ -131,7 +132,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         });
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, r.Reason))] };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, Corrections?.Reason))] };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)
@@ -139,7 +140,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
                 register.Void(pending, $"{PrintRules.PrintIsFaithful.Code}: {PrintRules.PrintIsFaithful.Title}: it was not");
                 return null;
             }
-            var pdf = Finisher.Finish(printed, _data.Of(job, identity));
+            var pdf = await FinishAsync(job, identity, printed, cancellation);
             return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
         }
         catch (Exception e) when (e is PrintException or OperationCanceledException)
@@ -147,6 +148,15 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
             register.Void(pending, e.Message);
             throw;
         }
+    }
+
+    private async Task<byte[]> FinishAsync(DocumentJob job, DocumentIdentity identity, byte[] printed, CancellationToken cancellation)
+    {
+        if (job.Signer is not { } signer)
+            return Finisher.Finish(printed, _data.Of(job, identity));
+        if (job.SignedBy is { } person && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase) && _named.Add(person))
+            _remarks.Add($"{person} is to sign by the record, and the key is of {signer.Key.Name}: both names are printed");
+        return await Finisher.FinishSignedAsync(printed, _data.Of(job, identity), signer, job.Language.Words.Common.SignatureField, cancellation);
     }
 
     private bool IsFaithful(DocumentJob job, string html, byte[] printed)

@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Joining;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates.Wording;
 using NodaTime;
@@ -23,6 +24,9 @@ public sealed record CheckSheetRequest
 
     /// <summary>Language of the sheets.</summary>
     public Language Language { get; init; } = Language.English;
+
+    /// <summary>Who signs electronically what is issued now; null for nobody.</summary>
+    public DocumentSigner? Signer { get; init; }
 
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
@@ -54,7 +58,7 @@ public static class PrintCheckSheets
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
-        var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language });
+        var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language, Signer = request.Signer });
         var failure = await press.RunAsync([.. jobs], cancellation);
         if (failure is null && press.Documents.Count > 0)
             WholeFile.Write(request.OutFile, JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], request.Language.Words.CheckSheet.Pile));

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using ExamDocs.Core;
 using ExamDocs.Documents.LabelSheets;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Wording;
@@ -40,6 +41,9 @@ public sealed record LabelRequest
 
     /// <summary>The language of labels issued now; those issued before stay as they are.</summary>
     public Language Language { get; init; } = Language.English;
+
+    /// <summary>Who signs electronically what is issued now; null for nobody.</summary>
+    public DocumentSigner? Signer { get; init; }
 
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
@@ -86,7 +90,7 @@ public static partial class PrintLabels
             Corrections = Corrections.Remember(register, [.. inputs.Select(i => i.Visit!)], reason: null),
         };
         var jobs = inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!, request.Reading).Concat(ComposeDocuments.DueLabels(i.Visit!)))
-            .Select(j => j with { Language = request.Language }).ToLookup(j => j.Type == stock.Format.Type);
+            .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
         var failure = await press.RunAsync([.. jobs[true]], cancellation);
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;

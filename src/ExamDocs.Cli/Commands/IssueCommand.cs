@@ -44,13 +44,14 @@ internal static class IssueCommand
             Inputs, Out, PerItem, Only, Reason, CommonOptions.Letterhead, CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
+        SigningOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead))
+        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead) || !SigningOptions.TrySigner(parsed, out var signer))
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         var result = await IssueDocuments.RunAsync(
@@ -63,6 +64,7 @@ internal static class IssueCommand
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
                 Letterhead = letterhead,
+                Signer = signer,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,

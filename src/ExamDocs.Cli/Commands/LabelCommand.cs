@@ -53,13 +53,14 @@ internal static class LabelCommand
             Inputs, Out, Stock, Only, Start, Offset, CropMarks, Black, CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
+        SigningOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules)
+        if (CommonOptions.KnownRules(parsed) is not { } rules || !SigningOptions.TrySigner(parsed, out var signer))
             return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
         var result = await PrintLabels.RunAsync(
@@ -76,6 +77,7 @@ internal static class LabelCommand
                 Today = CommonOptions.Today(),
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
+                Signer = signer,
             },
             cancellation);
         FindingsPrinter.Print(result.Inputs, quiet: true);

@@ -31,7 +31,10 @@ public static class Finisher
         var place = SignaturePlace.After(file, at);
         place.WriteRange(file);
         var signature = await signer.SignAsync(place.DigestOf(file, signer.Digest), cancellation);
-        return place.TryWrite(file, signature) ? file : throw new PdfSyntaxException("its signature takes more room than there is");
+        if (!place.TryWrite(file, signature))
+            throw new PdfSyntaxException("its signature takes more room than there is");
+        // What goes out signed holds in the eyes of whoever checks it.
+        return SignatureCheck.IsIntact(file) ? file : throw new PdfSyntaxException("its signature does not hold");
     }
 
     /// <returns>The file, and where in it the object begins that was added last of all.</returns>

@@ -30,6 +30,10 @@ public static class JoinedPages
         using var bytes = new MemoryStream(document);
         using var source = PdfReader.Open(bytes, PdfDocumentOpenMode.Import);
         for (var page = 0; page < source.PageCount; page++)
-            joined.AddPage(source.Pages[page]);
+        {
+            var added = joined.AddPage(source.Pages[page]);
+            // A signature is one over its own file; what is left of it here would only look broken.
+            added.Elements.Remove("/Annots");
+        }
     }
 }

@@ -20,6 +20,10 @@ public static class BlackInk
         using var bytes = new MemoryStream(label);
         using var document = PdfReader.Open(bytes, PdfDocumentOpenMode.Modify);
         document.Options.CompressContentStreams = false;
+        // What is printed differently from what was signed bears no signature.
+        document.Internals.Catalog.Elements.Remove("/AcroForm");
+        document.Internals.Catalog.Elements.Remove("/Perms");
+        document.Pages[0].Elements.Remove("/Annots");
         // Asked for first: reading the contents puts other objects in their place.
         var contents = document.Pages[0].Contents.Elements.Items.Select(i => i is PdfReference r ? r.Value : i).ToHashSet();
         foreach (var found in document.Internals.GetAllObjects().OfType<PdfDictionary>())

@@ -17,10 +17,11 @@ internal sealed class CheckedSignature
     {
     }
 
+    /// <param name="trust">Null where it is not asked who signed.</param>
     /// <exception cref="CryptographicException">The signature cannot be read.</exception>
-    public static SignatureReport Of(SignedFile signed, SignatureTrust trust, Instant now) => new CheckedSignature().Report(signed, trust, now);
+    public static SignatureReport Of(SignedFile signed, SignatureTrust? trust, Instant now) => new CheckedSignature().Report(signed, trust, now);
 
-    private SignatureReport Report(SignedFile signed, SignatureTrust trust, Instant now)
+    private SignatureReport Report(SignedFile signed, SignatureTrust? trust, Instant now)
     {
         if (SignaturePlace.Of(signed.File, signed.Signature) is not { } place)
             return SignatureReport.Broken("It does not sign all of the file: bytes were added, taken away or left out.");
@@ -34,7 +35,8 @@ internal sealed class CheckedSignature
         if (!signed.IsFinal)
             _faults.Add("It does not forbid later changes, as these documents do.");
         var isIntact = _faults.Count == 0;
-        var anchor = Trust(path, timestamp, trust, now);
+        // Who signed a file that was changed does not matter any more.
+        var anchor = trust is null || !isIntact ? null : Trust(path, timestamp, trust, now);
         return new SignatureReport
         {
             IsSigned = true, IsIntact = isIntact, SignedBy = CertificateFacts.Name(path[0]), Issuer = CertificateFacts.Issuer(path[0]),

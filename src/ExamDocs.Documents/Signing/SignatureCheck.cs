@@ -12,6 +12,9 @@ namespace ExamDocs.Documents.Signing;
 /// </summary>
 public static class SignatureCheck
 {
+    /// <summary>Whether a file just signed is sound, without asking who signed it.</summary>
+    internal static bool IsIntact(byte[] file) => SignedFile.Open(file) is { } signed && CheckedSignature.Of(signed, trust: null, Instant.MinValue).IsIntact;
+
     /// <summary>Never throws, whatever the bytes are.</summary>
     /// <param name="pdf">The whole file.</param>
     /// <param name="trust">What the signer's certificate must go back to.</param>

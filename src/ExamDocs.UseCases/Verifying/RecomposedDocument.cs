@@ -24,7 +24,7 @@ internal static class RecomposedDocument
     }
 
     public static Task<string> HtmlAsync(DocumentJob job, DocumentBasis basis, DocumentRenderer renderer) =>
-        job.RenderAsync(renderer, new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version) { Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))] });
+        job.RenderAsync(renderer, new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version) { Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))], Signature = basis.Signature });
 
     private static PhotoPrint Blank { get; } = new(default, 1, 1);
 

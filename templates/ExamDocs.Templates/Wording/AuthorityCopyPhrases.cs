@@ -26,6 +26,9 @@ public abstract class AuthorityCopyPhrases
     public abstract string Lead(string original);
     public abstract string Imminent(Duty duty);
     public abstract string Copy(string original, string number);
+
+    /// <summary>The same where report and copy are signed electronically, each in its own file.</summary>
+    public abstract string SignedCopy(string original, string number);
     public abstract string Original(string original);
     public abstract string Notified(Notification? told);
 

@@ -29,6 +29,9 @@ public abstract class CertificatePhrases
     public abstract string For { get; }
     public abstract string MakerAndModel { get; }
     public abstract string SignLead { get; }
+
+    /// <summary>The same where it is signed electronically.</summary>
+    public abstract string SignedLead { get; }
     public abstract string Function { get; }
     public abstract string OtherFunction { get; }
     public abstract string Conforms(string item, LocalDate? on, string examiner);

@@ -19,6 +19,7 @@ public abstract class CommonPhrases
     public abstract string Page { get; }
     public abstract string Of { get; }
     public abstract string Signature { get; }
+    public abstract string ToBeSigned { get; }
     public abstract string DateSigned { get; }
     public abstract string PlaceSigned { get; }
     public abstract string QrLabel { get; }
@@ -34,6 +35,25 @@ public abstract class CommonPhrases
 
     /// <summary>Which language version of the document is the one recorded.</summary>
     public abstract string LanguageNote { get; }
+
+    /// <param name="name">As the certificate has it.</param>
+    public abstract string SignedElectronically(string name);
+
+    /// <param name="issuer">Who issued the certificate.</param>
+    /// <param name="serialNumber">Hexadecimal.</param>
+    /// <param name="fingerprint">The first digits of its SHA-256.</param>
+    public abstract string SignatureCertificate(string issuer, string serialNumber, string fingerprint);
+
+    public abstract string SignatureTimestamped { get; }
+    public abstract string SignatureNotTimestamped { get; }
+    public abstract string HowToCheckSignature { get; }
+
+    /// <summary>What a reading program calls the signature's field.</summary>
+    public abstract string SignatureField { get; }
+
+    /// <param name="number">Of the document that this one takes the place of.</param>
+    /// <param name="reason">Why, as typed; null where nothing was.</param>
+    public abstract string Replaces(string number, string? reason);
 
     /// <param name="name">Of whoever issues the document.</param>
     public abstract string LogoOf(string name);

@@ -36,6 +36,9 @@ public static partial class English
         public override string Copy(string original, string number) =>
             $"A copy of report {original} in the same words. Its pages bear this copy's number, {number}; the report itself bears {original} and the signature. Both are made from the same record.";
 
+        public override string SignedCopy(string original, string number) =>
+            $"A copy of report {original} in the same words. Its pages bear this copy's number, {number}; the report itself bears {original}. Each of the two files is signed electronically. Both are made from the same record.";
+
         public override string Original(string original) => $"SHA-256 of the file of report {original}:";
 
         public override string Notified(Notification? told) => told is null

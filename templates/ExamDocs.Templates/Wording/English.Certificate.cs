@@ -31,6 +31,7 @@ public static partial class English
         public override string IssuedAt => "examined at";
         public override string For => "Issued to (employer)";
         public override string MakerAndModel => "Maker, model";
+        public override string SignedLead => "Signed on the day and for the place of issue given above:";
         public override string SignLead => "Signed, with the place and date of signing:";
         public override string Function => "the competent person who examined the item";
         public override string OtherFunction => "who authenticates for the competent person who examined the item";

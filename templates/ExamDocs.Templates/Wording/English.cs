@@ -42,6 +42,7 @@ public static partial class English
         public override string Page => "Page";
         public override string Of => "of";
         public override string Signature => "Signature";
+        public override string ToBeSigned => "Signature – to be signed by hand";
         public override string DateSigned => "Date signed";
         public override string PlaceSigned => "Place";
         public override string QrLabel => "QR code of this document's number and the item";
@@ -53,12 +54,28 @@ public static partial class English
         public override string Yes => "yes";
         public override string No => "no";
 
+        public override string SignedElectronically(string name) => $"Signed electronically with the certificate of {name}.";
+
+        public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
+            $"Issued by {issuer}, serial number {serialNumber}, SHA-256 beginning {fingerprint}.";
+
+        public override string SignatureTimestamped => "With a timestamp.";
+
+        public override string SignatureNotTimestamped => "Without a timestamp.";
+
+        public override string HowToCheckSignature =>
+            "To check, open the file in a program that shows signatures and compare these particulars. The signature is in the file; a printout is not signed.";
+
+        public override string SignatureField => "Electronic signature of this document";
+
         public override string CautionPrecedence =>
             "The maker's instructions, the law of the place and the judgement of the competent person come before this document.";
 
         public override string LanguageNote => "Issued and recorded in English.";
 
         public override string LogoOf(string name) => $"Logo of {name}";
+
+        public override string Replaces(string number, string? reason) => $"Replaces {number}: {reason ?? "the record was corrected"}.";
 
         public override string HowToVerify(string number) =>
             $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";

@@ -36,6 +36,9 @@ public static partial class French
         public override string Copy(string original, string number) =>
             $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, {number}\u00A0; le rapport lui-même porte {original} et la signature. Les deux sont tirés du même enregistrement.";
 
+        public override string SignedCopy(string original, string number) =>
+            $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, {number}\u00A0; le rapport lui-même porte {original}. Chacun des deux fichiers est signé électroniquement. Les deux sont tirés du même enregistrement.";
+
         public override string Original(string original) => $"SHA-256 du fichier du rapport {original}\u00A0:";
 
         public override string Notified(Notification? told) => told is null

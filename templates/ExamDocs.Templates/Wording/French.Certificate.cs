@@ -31,6 +31,7 @@ public static partial class French
         public override string IssuedAt => "vérifié chez";
         public override string For => "Émise pour (employeur)";
         public override string MakerAndModel => "Fabricant, modèle";
+        public override string SignedLead => "Signé le jour et pour le lieu d’émission indiqués ci-dessus\u00A0:";
         public override string SignLead => "Signé, avec le lieu et la date de signature\u00A0:";
         public override string Function => "la personne compétente qui a vérifié l’équipement";
         public override string OtherFunction => "qui authentifie pour la personne compétente qui a vérifié l’équipement";

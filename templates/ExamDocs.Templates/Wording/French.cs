@@ -44,6 +44,7 @@ public static partial class French
         public override string Page => "Page";
         public override string Of => "sur";
         public override string Signature => "Signature";
+        public override string ToBeSigned => "Signature – à apposer à la main";
         public override string DateSigned => "Date de signature";
         public override string PlaceSigned => "Lieu";
         public override string QrLabel => "Code QR du numéro de ce document et de l’équipement";
@@ -55,6 +56,20 @@ public static partial class French
         public override string Yes => "oui";
         public override string No => "non";
 
+        public override string SignedElectronically(string name) => $"Signé électroniquement avec le certificat de {name}.";
+
+        public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
+            $"Émis par {issuer}, numéro de série {serialNumber}, SHA-256 commençant par {fingerprint}.";
+
+        public override string SignatureTimestamped => "Avec horodatage.";
+
+        public override string SignatureNotTimestamped => "Sans horodatage.";
+
+        public override string HowToCheckSignature =>
+            "Pour vérifier, ouvrir le fichier dans un programme qui montre les signatures et comparer ces indications. La signature est dans le fichier\u00A0; un tirage n’est pas signé.";
+
+        public override string SignatureField => "Signature électronique de ce document";
+
         public override string CautionPrecedence =>
             "La notice du fabricant, la loi du lieu et le jugement de la personne compétente priment sur ce document.";
 
@@ -62,6 +77,8 @@ public static partial class French
             "Émis et inscrit au registre en français.";
 
         public override string LogoOf(string name) => $"Logo de {name}";
+
+        public override string Replaces(string number, string? reason) => $"Remplace {number}\u00A0: {reason ?? "l’enregistrement a été corrigé"}.";
 
         public override string HowToVerify(string number) =>
             $"Pour vérifier\u00A0: comparer le numéro {number} et la SHA-256 du fichier au registre de l’émetteur.";

@@ -36,6 +36,9 @@ public static partial class German
         public override string Copy(string original, string number) =>
             $"Eine Abschrift des Berichts {original} im selben Wortlaut. Ihre Seiten tragen die Nummer dieser Abschrift, {number}; der Bericht selbst trägt {original} und die Unterschrift. Beide sind aus derselben Aufzeichnung erstellt.";
 
+        public override string SignedCopy(string original, string number) =>
+            $"Eine Abschrift des Berichts {original} im selben Wortlaut. Ihre Seiten tragen die Nummer dieser Abschrift, {number}; der Bericht selbst trägt {original}. Jede der beiden Dateien ist elektronisch unterschrieben. Beide sind aus derselben Aufzeichnung erstellt.";
+
         public override string Original(string original) => $"SHA-256 der Datei des Berichts {original}:";
 
         public override string Notified(Notification? told) => told is null

@@ -31,6 +31,7 @@ public static partial class German
         public override string IssuedAt => "geprüft bei";
         public override string For => "Ausgestellt für (Arbeitgeber)";
         public override string MakerAndModel => "Hersteller, Modell";
+        public override string SignedLead => "Unterschrieben am Tag und für den Ort der Ausstellung, wie oben angegeben:";
         public override string SignLead => "Unterschrieben, mit Ort und Datum der Unterschrift:";
         public override string Function => "die befähigte Person, die den Gegenstand geprüft hat";
         public override string OtherFunction => "bestätigt für die befähigte Person, die den Gegenstand geprüft hat";

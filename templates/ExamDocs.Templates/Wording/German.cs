@@ -41,6 +41,7 @@ public static partial class German
         public override string Page => "Seite";
         public override string Of => "von";
         public override string Signature => "Unterschrift";
+        public override string ToBeSigned => "Unterschrift – von Hand zu leisten";
         public override string DateSigned => "Datum der Unterschrift";
         public override string PlaceSigned => "Ort";
         public override string QrLabel => "QR-Code mit der Nummer dieses Dokuments und dem Gegenstand";
@@ -52,6 +53,20 @@ public static partial class German
         public override string Yes => "ja";
         public override string No => "nein";
 
+        public override string SignedElectronically(string name) => $"Elektronisch unterschrieben mit dem Zertifikat von {name}.";
+
+        public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
+            $"Ausgestellt von {issuer}, Seriennummer {serialNumber}, SHA-256 beginnt mit {fingerprint}.";
+
+        public override string SignatureTimestamped => "Mit Zeitstempel.";
+
+        public override string SignatureNotTimestamped => "Ohne Zeitstempel.";
+
+        public override string HowToCheckSignature =>
+            "Zum Prüfen die Datei in einem Programm öffnen, das Signaturen zeigt, und diese Angaben vergleichen. Die Signatur ist in der Datei; ein Ausdruck ist nicht unterschrieben.";
+
+        public override string SignatureField => "Elektronische Signatur dieses Dokuments";
+
         public override string CautionPrecedence =>
             "Die Anleitung des Herstellers, das Recht des Ortes und das Urteil der befähigten Person gehen diesem Dokument vor.";
 
@@ -59,6 +74,8 @@ public static partial class German
             "Ausgestellt und im Register geführt auf Deutsch.";
 
         public override string LogoOf(string name) => $"Logo von {name}";
+
+        public override string Replaces(string number, string? reason) => $"Ersetzt {number}: {reason ?? "die Aufzeichnung wurde berichtigt"}.";
 
         public override string HowToVerify(string number) =>
             $"Echtheit prüfen: die Nummer {number} und die SHA-256 der Datei mit dem Register des Ausstellers vergleichen.";

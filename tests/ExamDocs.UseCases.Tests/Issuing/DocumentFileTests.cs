@@ -16,7 +16,7 @@ public sealed class DocumentFileTests
         Number = "Q-2026-000003", Kind = "quarantine-label", Items = ["HB-1", ""], IssuedOn = new(2026, 5, 12), AsOf = new(2026, 5, 11),
         Language = Language.German, Version = "1.0.0", PerItem = true, Reading = new ReadingDistance(2, 50),
         Letterhead = new Letterhead { Name = "Alderfen Tree Care", Address = "1 Alder Row", Contact = "yard", Footer = "est. 1990 {x}", Colour = "#123456", Logo = new PhotoPrint(new byte[] { 1 }, 300, 200) },
-        CopyOf = new CopiedReport("R-2026-000001", "ab"), Replaces = [new ReplacedDocument("Q-2026-000001", "slip of the pen")],
+        CopyOf = new CopiedReport("R-2026-000001", "ab"), Signature = new ElectronicSignature("Ida", "CA", "01", new string('A', 64), true), Replaces = [new ReplacedDocument("Q-2026-000001", "slip of the pen")],
         History = new([new PastWithdrawal("HB-1", "Q-2025-000007", new LocalDate(2025, 3, 4), ["W1", "W9"], true) { Parts = ["P"], Maker = "Fenwright", Model = "F1", Serial = "S" }])
         {
             Examinations =
