@@ -86,7 +86,8 @@ public sealed class DocumentRegister : IDisposable
     public PendingDocument Take(DocumentRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        ArgumentException.ThrowIfNullOrWhiteSpace(request.JobKey, nameof(request));
+        if (string.IsNullOrWhiteSpace(request.JobKey))
+            throw new ArgumentException("A job needs a key.", nameof(request));
         foreach (var replaced in request.Replaces)
             ArgumentException.ThrowIfNullOrWhiteSpace(replaced.Reason);
         _ = new DocumentNumber(request.Letter, request.Year, 1);
