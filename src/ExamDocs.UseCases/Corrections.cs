@@ -20,10 +20,13 @@ internal sealed class Corrections
 
     private readonly DocumentRegister _register;
     private readonly Dictionary<DeterminedVisit, int> _numbers;
-    private readonly string _reason;
+    private Corrections(DocumentRegister register, Dictionary<DeterminedVisit, int> numbers, string? reason) =>
+        (_register, _numbers, Reason) = (register, numbers, reason);
 
-    private Corrections(DocumentRegister register, Dictionary<DeterminedVisit, int> numbers, string reason) =>
-        (_register, _numbers, _reason) = (register, numbers, reason);
+    /// <summary>Why an earlier version is corrected, as typed; null where it was not.</summary>
+    public string? Reason { get; }
+
+    private string Words => string.IsNullOrWhiteSpace(Reason) ? Corrected : Reason;
 
     /// <summary>Remembers visits in the register; one that it has already is not stored twice.</summary>
     /// <param name="register">Where they are remembered.</param>
@@ -34,7 +37,7 @@ internal sealed class Corrections
         var numbers = new Dictionary<DeterminedVisit, int>(ReferenceEqualityComparer.Instance);
         foreach (var visit in visits)
             numbers[visit] = register.Visits.Remember(RememberVisit.Of(visit)).Visit;
-        return new Corrections(register, numbers, reason ?? Corrected);
+        return new Corrections(register, numbers, reason);
     }
 
     public int NumberOf(DeterminedVisit visit) => _numbers[visit];
@@ -45,7 +48,7 @@ internal sealed class Corrections
         .. from old in Earlier(job.Visit)
            where string.Equals(old.Kind, job.Type.Kind, StringComparison.Ordinal) && (old.CopyOf is null) == (job.CopyOf is null)
                && old.Items.Any(i => job.Items.Any(j => Same(j.Item.Id, i))) && IsWithin(old, job.Visit)
-           select new Replacement(old.Number, _reason),
+           select new Replacement(old.Number, Words),
     ];
 
     /// <summary>Withdraws what a corrected record no longer bears out, and names what somebody has to look at.</summary>
@@ -68,8 +71,8 @@ internal sealed class Corrections
             return $"{about} also speaks of what this record does not name; it stays current. Read it again, and withdraw it if it no longer holds: examdocs register withdraw {old.Number}.";
         if (!MustBeBorneOut.Contains(old.Kind, StringComparer.Ordinal))
             return $"{about} was given by an earlier version of the record; it stays current. Withdraw it if it no longer holds: examdocs register withdraw {old.Number}.";
-        _register.Withdraw(old.Number, $"{_reason}, and no longer bears it out");
-        return $"{about} is withdrawn: {_reason}, and no longer bears it out.";
+        _register.Withdraw(old.Number, $"{Words}, and no longer bears it out");
+        return $"{about} is withdrawn: {Words}, and no longer bears it out.";
     }
 
     /// <summary>Current documents of other versions of the same visit's record.</summary>

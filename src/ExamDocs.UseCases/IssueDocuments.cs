@@ -96,6 +96,7 @@ public static class IssueDocuments
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
         if (failure is null && request.Only is null)
             remarks = [.. remarks, .. corrections.TakeBack(press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))];
+        CheckpointBeside.Write(register, request.OutFolder, request.Today, request.Signer);
         return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
     }
 }

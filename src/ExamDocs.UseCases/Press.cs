@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Text.Json;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
@@ -58,6 +59,11 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         catch (Exception e) when (e is PrintException or DocumentFileConflictException or IOException or UnauthorizedAccessException)
         {
             return e.Message;
+        }
+        catch (DbException e)
+        {
+            // A server adds lines about its own statements.
+            return e.Message.Split('\n')[0].TrimEnd();
         }
     }
 
@@ -134,7 +140,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         });
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, Version) { Replaces = [.. replaces.Select(r => (r.Number, r.Reason))] };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, Version) { Replaces = [.. replaces.Select(r => (r.Number, Corrections?.Reason))] };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)

@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Intake.Workbook;
+using NodaTime;
 
 namespace ExamDocs.UseCases;
 
@@ -13,7 +14,17 @@ public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Catego
 {
     /// <summary>The categories there are.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>The register to fill in from instead of a record; null for none.</summary>
+    public FromRegister? Register { get; init; }
 }
+
+/// <summary>What a next visit is prepared from where a register remembers the last ones.</summary>
+/// <param name="Place">The register.</param>
+/// <param name="DueBefore">The last day, inclusive, on which what falls due is taken; null for everything.</param>
+/// <param name="Employer">Whose kit; null where it is one employer's only.</param>
+/// <param name="Today">The day on which it is looked at.</param>
+public sealed record FromRegister(string Place, LocalDate? DueBefore, string? Employer, LocalDate Today);
 
 /// <summary>Writes a workbook to record a visit in.</summary>
 public static class WriteCaptureWorkbook
@@ -23,11 +34,12 @@ public static class WriteCaptureWorkbook
     public static string? Run(CaptureRequest request)
     {
         string? refused = null;
-        var read = request.From is null ? null : EarlierRecord.Read(request.From, request.Rules, out refused);
+        var record = request.Register is { } from ? RegisterRecord.Of(from.Place, from.DueBefore, from.Employer, from.Today, out refused)
+            : request.From is null ? null : EarlierRecord.Read(request.From, request.Rules, out refused).Record;
         if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
             return why;
         using var buffer = new MemoryStream();
-        CaptureWorkbook.Write(buffer, Chosen(request, read?.Record), read?.Record, forNextVisit: !request.WithAnswers, request.Rules);
+        CaptureWorkbook.Write(buffer, Chosen(request, record), record, forNextVisit: !request.WithAnswers, request.Rules);
         WholeFile.Write(request.OutFile, buffer.ToArray());
         return null;
     }

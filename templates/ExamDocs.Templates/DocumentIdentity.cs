@@ -32,11 +32,11 @@ public sealed partial record DocumentIdentity
     /// <summary>Null where the issuer has none.</summary>
     public Letterhead? Letterhead { get; init; }
 
+    /// <summary>Numbers of the documents that it takes the place of, each with the reason as typed, null where none was; empty where it replaces nothing.</summary>
+    public IReadOnlyList<(string Number, string? Reason)> Replaces { get; init; } = [];
+
     /// <summary>Null where the document is to be signed by hand.</summary>
     public ElectronicSignature? Signature { get; init; }
-
-    /// <summary>Numbers of the documents that it takes the place of, each with the reason in words; empty where there are none.</summary>
-    public IReadOnlyList<(string Number, string Reason)> Replaces { get; init; } = [];
 
     [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex NumberPattern();

@@ -2,6 +2,8 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using ExamDocs.Core;
 using ExamDocs.UseCases;
+using NodaTime;
+using NodaTime.Text;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -23,13 +25,24 @@ internal static class BlankCommand
         DefaultValueFactory = _ => [],
     };
 
-    private static readonly Option<string?> From = new("--from") { Description = "Fill in identities, limits and history from an earlier record.", HelpName = "FILE" };
+    private const string TheRegister = "register";
+
+    private static readonly Option<string?> From = new("--from") { Description = $"Fill in identities, limits and history from an earlier record; the word {TheRegister} takes them from the register.", HelpName = $"FILE|{TheRegister}" };
+
+    private static readonly Option<LocalDate?> DueBefore = new("--due-before")
+    {
+        Description = $"With --from {TheRegister}: only what falls due by this day, the day itself included.",
+        HelpName = "YYYY-MM-DD",
+        CustomParser = ParseDay,
+    };
+
+    private static readonly Option<string?> Employer = new("--employer") { Description = $"With --from {TheRegister}: whose kit.", HelpName = "NAME" };
 
     private static readonly Option<bool> Answers = new("--answers") { Description = "With --from: fill in its answers too. Only in a workbook." };
 
     public static Command Create()
     {
-        var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.") { Out, Categories, From, Answers, CommonOptions.Rules };
+        var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.") { Out, Categories, From, DueBefore, Employer, Answers, CommonOptions.Rules };
         SigningOptions.AddTo(command);
         command.Validators.Add(CheckPaper);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
@@ -47,7 +60,12 @@ internal static class BlankCommand
     {
         var file = parsed.GetRequiredValue(Out).FullName;
         var refused = WriteCaptureWorkbook.Run(new CaptureRequest(
-            file, parsed.GetValue(Categories) ?? [], parsed.GetValue(From), parsed.GetValue(Answers)) { Rules = rules });
+            file, parsed.GetValue(Categories) ?? [], IsRegister(parsed.GetValue(From)) ? null : parsed.GetValue(From), parsed.GetValue(Answers))
+        {
+            Rules = rules,
+            Register = IsRegister(parsed.GetValue(From))
+                ? new FromRegister(CommonOptions.RegisterPath(parsed), parsed.GetValue(DueBefore), parsed.GetValue(Employer), CommonOptions.Today()) : null,
+        });
         if (refused is not null)
         {
             Console.Error.WriteLine(refused);
@@ -95,8 +113,24 @@ internal static class BlankCommand
         Console.WriteLine(result.Sheets.Count == 0 ? "nothing to print" : file);
     }
 
+    // A file of that name can be written ./register.
+    private static bool IsRegister(string? from) => string.Equals(from, TheRegister, StringComparison.Ordinal);
+
+    private static LocalDate? ParseDay(ArgumentResult argument)
+    {
+        if (LocalDatePattern.Iso.Parse(argument.Tokens[0].Value) is { Success: true, Value: var day })
+            return day;
+        argument.AddError($"'{argument.Tokens[0].Value}' is no day; write it like 2026-11-30");
+        return null;
+    }
+
     private static void CheckPaper(CommandResult command)
     {
+        var from = command.GetValue(From);
+        if (!IsRegister(from) && (command.GetResult(DueBefore) is not null || command.GetResult(Employer) is not null))
+            command.AddError($"--due-before and --employer choose from the register: give --from {TheRegister} too");
+        if (IsRegister(from) && IsPaper(command.GetValue(Out)))
+            command.AddError($"check sheets are made from a record: write the workbook first (--from {TheRegister} --out next.xlsx), then --from next.xlsx");
         if (!IsPaper(command.GetValue(Out)))
         {
             if (SigningOptions.IsGiven(command))

@@ -41,7 +41,8 @@ internal static class CheckCommand
         var copy = parsed.GetValue(Annotate)?.FullName;
         if (copy is not null && AnnotateWorkbook.WhyNot(paths, copy) is { } refused)
             return Refuse(refused);
-        var inputs = CheckRecord.All(paths, today, rules);
+        // The register is asked only where it is named: what a check says must not hang on where it is run.
+        var inputs = CheckAgainstRegister.All(paths, today, rules, parsed.GetValue(CommonOptions.Register));
         if (parsed.GetValue(Json) is { } file)
             FindingsFile.WriteTo(file.FullName, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);

@@ -22,6 +22,14 @@ public sealed class SigningKey
     /// <summary>SHA-256 of the certificate, 64 capital hexadecimal digits.</summary>
     public string Fingerprint => CertificateFacts.Fingerprint(Path[0]);
 
+    /// <summary>The certificate together with the key, for what else is to be signed with it.</summary>
+    public X509Certificate2 Certificate => _key switch
+    {
+        RSA rsa => Path[0].CopyWithPrivateKey(rsa),
+        ECDsa curve => Path[0].CopyWithPrivateKey(curve),
+        _ => throw new NotSupportedException("the key is neither RSA nor ECDSA"),
+    };
+
     /// <summary>Its certificate first, then those above it.</summary>
     internal IReadOnlyList<X509Certificate2> Path { get; }
 

@@ -6,7 +6,7 @@ namespace ExamDocs.Register.Storage;
 /// <summary>The log as rows of the database. Entries and roots are only ever added, within the transaction of what they tell of.</summary>
 internal sealed class LogRows(DbConnection connection)
 {
-    private readonly MerkleFrontier _frontier = new();
+    private MerkleFrontier _frontier = new();
 
     /// <summary>Enters what happened, and the root of the log with it.</summary>
     /// <param name="entry">Makes the entry once its position is known.</param>
@@ -22,7 +22,7 @@ internal sealed class LogRows(DbConnection connection)
     }
 
     /// <summary>Null while nothing is entered.</summary>
-    public Checkpoint? Latest() => Checkpoints().LastOrDefault();
+    public Checkpoint? Latest() => Checkpoints() is [.., var last] ? last : null;
 
     /// <summary>Every root that was remembered, by size.</summary>
     public IReadOnlyList<Checkpoint> Checkpoints()
@@ -46,10 +46,16 @@ internal sealed class LogRows(DbConnection connection)
         return Convert.TryFromBase64String(base64, root, out var length) && length == root.Length ? root : new byte[MerkleTree.HashLength];
     }
 
-    /// <summary>Other runs may have entered something since.</summary>
+    /// <summary>Other runs may have entered something since; what this one entered may have been undone with its transaction.</summary>
     private void CatchUp()
     {
+        if (_frontier.Size > 0 && !IsStored(_frontier))
+            _frontier = new();
         foreach (var entry in connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position >= $1 ORDER BY position", _frontier.Size))
             _frontier.Append(MerkleTree.LeafHash(entry));
     }
+
+    private bool IsStored(MerkleFrontier frontier) =>
+        connection.Rows(row => row.GetString(0), "SELECT root FROM checkpoint WHERE size = $1", frontier.Size)
+            .Contains(Convert.ToBase64String(frontier.Root()), StringComparer.Ordinal);
 }

@@ -51,6 +51,10 @@ public abstract class CommonPhrases
     /// <summary>What a reading program calls the signature's field.</summary>
     public abstract string SignatureField { get; }
 
+    /// <param name="number">Of the document that this one takes the place of.</param>
+    /// <param name="reason">Why, as typed; null where nothing was.</param>
+    public abstract string Replaces(string number, string? reason);
+
     /// <param name="name">Of whoever issues the document.</param>
     public abstract string LogoOf(string name);
 

@@ -75,6 +75,8 @@ public static partial class English
 
         public override string LogoOf(string name) => $"Logo of {name}";
 
+        public override string Replaces(string number, string? reason) => $"Replaces {number}: {reason ?? "the record was corrected"}.";
+
         public override string HowToVerify(string number) =>
             $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
 

@@ -78,6 +78,8 @@ public static partial class French
 
         public override string LogoOf(string name) => $"Logo de {name}";
 
+        public override string Replaces(string number, string? reason) => $"Remplace {number}\u00A0: {reason ?? "l’enregistrement a été corrigé"}.";
+
         public override string HowToVerify(string number) =>
             $"Pour vérifier\u00A0: comparer le numéro {number} et la SHA-256 du fichier au registre de l’émetteur.";
 

@@ -75,6 +75,8 @@ public static partial class German
 
         public override string LogoOf(string name) => $"Logo von {name}";
 
+        public override string Replaces(string number, string? reason) => $"Ersetzt {number}: {reason ?? "die Aufzeichnung wurde berichtigt"}.";
+
         public override string HowToVerify(string number) =>
             $"Echtheit prüfen: die Nummer {number} und die SHA-256 der Datei mit dem Register des Ausstellers vergleichen.";
 

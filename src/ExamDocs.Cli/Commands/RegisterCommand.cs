@@ -1,0 +1,151 @@
+using System.CommandLine;
+using System.Globalization;
+using ExamDocs.Register;
+using ExamDocs.UseCases;
+using NodaTime.Text;
+
+namespace ExamDocs.Cli.Commands;
+
+/// <summary><c>examdocs register</c>: the store.</summary>
+internal static class RegisterCommand
+{
+    private static readonly Argument<string[]> Inputs = new("INPUT") { Description = "Records of earlier visits: workbooks (.xlsx), JSON, .csv files or folders of them.", Arity = ArgumentArity.OneOrMore };
+
+    private static readonly Option<DirectoryInfo> Folder = new("--out") { Description = "Folder for the files; made where it is missing.", HelpName = "DIR", Required = true };
+
+    private static readonly Option<FileInfo> Copy = new("--out") { Description = "The copy to write; a file that is there already is left alone.", HelpName = "FILE", Required = true };
+
+    private static readonly Option<string[]> Checkpoints = new("--checkpoint")
+    {
+        Description = "A checkpoint.json that was kept elsewhere: the log must still begin as it did then. May be given several times.",
+        HelpName = "FILE",
+        DefaultValueFactory = _ => [],
+    };
+
+    private static readonly Argument<string> Number = new("NUMBER") { Description = "Number of the document, for example R-2026-000123." };
+
+    private static readonly Option<string> Reason = new("--reason") { Description = "Why it no longer holds; it stays in the log.", HelpName = "TEXT", Required = true };
+
+    private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted without it.", Required = true };
+
+    public static Command Create() => new("register", "The store: takes in earlier visits, writes everything out, copies, checks.")
+    {
+        Sub("import", "Takes earlier visits in, so that they are history to those that follow; issues nothing.", [Inputs, CommonOptions.Rules], Import),
+        Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
+        Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
+        Sub("check", "Looks for damage, gaps, altered documents and an altered log.", [Checkpoints], Check),
+        Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
+        Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
+    };
+
+    private static Command Sub(string name, string description, IReadOnlyList<Symbol> symbols, Func<ParseResult, int> run)
+    {
+        var command = new Command(name, description);
+        foreach (var argument in symbols.OfType<Argument>())
+            command.Add(argument);
+        foreach (var option in symbols.OfType<Option>())
+            command.Add(option);
+        command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(run(parsed))));
+        return command;
+    }
+
+    private static int Import(ParseResult parsed)
+    {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
+        var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), CommonOptions.RegisterPath(parsed), CommonOptions.Today(), rules);
+        FindingsPrinter.Print(result.Inputs, parsed.GetValue(CommonOptions.Quiet));
+        var code = CheckCommand.ExitOf(result.Inputs);
+        if (code != ExitCode.Refused)
+            Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.New} visits taken in, {result.Known} known already"));
+        return code;
+    }
+
+    private static int Export(ParseResult parsed)
+    {
+        var folder = parsed.GetRequiredValue(Folder).FullName;
+        var (records, documents) = ExportRegister.Run(CommonOptions.RegisterPath(parsed), folder, CommonOptions.Today());
+        Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{records} records and {documents} documents in {folder}"));
+        return ExitCode.Done;
+    }
+
+    private static int BackUp(ParseResult parsed)
+    {
+        var copy = parsed.GetRequiredValue(Copy).FullName;
+        using var register = Existing(parsed);
+        register.BackUp(copy);
+        Say(parsed, copy);
+        return ExitCode.Done;
+    }
+
+    private static int Check(ParseResult parsed)
+    {
+        var (kept, faults) = ReadCheckpoints.From(parsed.GetValue(Checkpoints) ?? []);
+        foreach (var fault in faults)
+            Console.Error.WriteLine(fault);
+        if (faults.Count > 0)
+            return ExitCode.Refused;
+        using var register = Existing(parsed);
+        var wrong = register.Check([.. kept]);
+        foreach (var sentence in wrong)
+            Console.WriteLine(sentence);
+        if (wrong.Count == 0)
+            Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
+        return wrong.Count == 0 ? ExitCode.Done : ExitCode.Findings;
+    }
+
+    private static int Withdraw(ParseResult parsed)
+    {
+        var (number, reason) = (parsed.GetRequiredValue(Number), parsed.GetRequiredValue(Reason));
+        if (string.IsNullOrWhiteSpace(reason))
+            return Refuse("--reason is empty: say why the document no longer holds");
+        using var register = Existing(parsed);
+        if (!register.Withdraw(number, reason.Trim()))
+        {
+            return Refuse(register.Find(number) switch
+            {
+                { Ended: DocumentEnd.Replaced } d => $"{number} was replaced by {string.Join(", ", d.ReplacedBy)} already",
+                { Ended: DocumentEnd.Withdrawn } => $"{number} was withdrawn already",
+                _ => $"no document was issued under {number} in this register",
+            });
+        }
+        Say(parsed, $"{number} is withdrawn: {reason.Trim()}");
+        return ExitCode.Done;
+    }
+
+    private static int Purge(ParseResult parsed)
+    {
+        if (CommonOptions.KnownRules(parsed) is not { } rules)
+            return ExitCode.Refused;
+        var today = CommonOptions.Today();
+        foreach (var held in PersonalData.In(CommonOptions.RegisterPath(parsed), today, rules))
+        {
+            var until = held.Until is not { } day ? "no day can be given"
+                : day < today ? $"had to be kept until {LocalDatePattern.Iso.Format(day)}: may go" : $"has to be kept until {LocalDatePattern.Iso.Format(day)}";
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"visit {held.Visit.Visit} {held.Visit.Reference} for {held.Visit.Employer}: {until}"));
+            Console.WriteLine($"  people: {string.Join("; ", held.People)}");
+            foreach (var why in held.Why)
+                Console.WriteLine($"  {why}");
+        }
+        Say(parsed, "Nothing was deleted. Accident claims, insurers and contracts may want longer; local law comes first.");
+        return ExitCode.Done;
+    }
+
+    private static DocumentRegister Existing(ParseResult parsed)
+    {
+        var place = CommonOptions.RegisterPath(parsed);
+        return DocumentRegister.Exists(place) ? DocumentRegister.Open(place, CommonOptions.Today()) : throw new FileNotFoundException($"There is no register at {place}.");
+    }
+
+    private static int Refuse(string why)
+    {
+        Console.Error.WriteLine(why);
+        return ExitCode.Refused;
+    }
+
+    private static void Say(ParseResult parsed, string what)
+    {
+        if (!parsed.GetValue(CommonOptions.Quiet))
+            Console.WriteLine(what);
+    }
+}

@@ -1,0 +1,54 @@
+using ExamDocs.Core;
+using ExamDocs.Intake;
+using ExamDocs.Intake.Json;
+using ExamDocs.Register;
+using NodaTime;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>What came of an import.</summary>
+/// <param name="Inputs">The inputs as checked, in the order of their visits' days.</param>
+/// <param name="New">How many visits the register did not know.</param>
+/// <param name="Known">How many it knew already: nothing was changed for these.</param>
+public sealed record ImportResult(IReadOnlyList<CheckedInput> Inputs, int New, int Known);
+
+/// <summary>Takes records of earlier visits into the register, so that they are history to those that follow. Issues nothing.</summary>
+public static class ImportVisits
+{
+    /// <param name="paths">Records as <see cref="CheckRecord.All"/> takes them, and what an export wrote.</param>
+    /// <param name="place">The register; made where there is none.</param>
+    /// <param name="today">The day of the import.</param>
+    /// <param name="rules">The categories and regimes they can name.</param>
+    /// <exception cref="IOException">The register cannot be written.</exception>
+    public static ImportResult Run(IReadOnlyList<string> paths, string place, LocalDate today, KnownRules rules)
+    {
+        var read = paths.Select(path => new ReadVisits(path, Read(path, rules))).ToList();
+        if (read.Exists(v => v.Unreadable is not null))
+            return new ImportResult([.. read.Select(v => v.Determined(today, rules, null))], 0, 0);
+        using var register = DocumentRegister.Open(place, today);
+        var (inputs, added) = (new List<CheckedInput>(), 0);
+        // The earlier visit first: a later one that found an item fit has to have known of an earlier withdrawal.
+        foreach (var visit in read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue))
+        {
+            var input = visit.Determined(today, rules, new RegisterHistory(register).Of);
+            inputs.Add(input);
+            added += register.Visits.Remember(RememberVisit.Of(input.Visit!)).IsNew ? 1 : 0;
+        }
+        return new ImportResult(inputs, added, inputs.Count - added);
+    }
+
+    /// <summary>JSON may be what an export wrote, which holds what reading it first had found; photos are not looked for.</summary>
+    private static ReadResult Read(string path, KnownRules rules)
+    {
+        if (!string.Equals(Path.GetExtension(path), ".json", StringComparison.OrdinalIgnoreCase) || new FileInfo(path) is not { Exists: true, Length: > 0 and <= JsonRecordReader.MaxBytes })
+            return ReadInput.From(path, rules);
+        try
+        {
+            return EmbeddedRecord.Read(File.ReadAllBytes(path), path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return ReadInput.Refuse(path, "the file cannot be opened: " + e.Message);
+        }
+    }
+}
