@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using ExamDocs.Register;
+using ExamDocs.Register.Log;
 using ExamDocs.UseCases;
 
 namespace ExamDocs.Faults.Tests;
@@ -7,20 +8,24 @@ namespace ExamDocs.Faults.Tests;
 /// <summary>What must be so whenever a run has come to its end, whatever happened to those before.</summary>
 internal static class Aftermath
 {
+    private const string CheckpointName = "checkpoint.json";
+
     /// <summary>
     /// Nothing is pending, the register is sound, its numbers are gapless and each there once, and the folder holds the
-    /// documents issued, byte for byte, their list, and nothing else.
+    /// documents issued, byte for byte, their list, a checkpoint that the log still agrees with, and nothing else.
     /// </summary>
     /// <returns>Everything issued.</returns>
     public static IReadOnlyList<IssuedDocument> AssertSound(string register, string folder)
     {
         using var opened = DocumentRegister.Open(register);
         Assert.Empty(opened.Recover());
-        Assert.Empty(opened.Check());
+        var checkpoint = CheckpointFile.Read(File.ReadAllBytes(Path.Combine(folder, CheckpointName)));
+        Assert.Empty(checkpoint.Faults);
+        Assert.Empty(opened.Check(checkpoint.Checkpoint!));
         var issued = opened.Issued();
         AssertGapless([.. issued.Select(d => d.Number), .. opened.Voided().Select(d => d.Number)]);
         Assert.Equal(
-            issued.Select(d => d.FileName).Append(DocumentsFile.FileName).Order(StringComparer.Ordinal),
+            issued.Select(d => d.FileName).Append(DocumentsFile.FileName).Append(CheckpointName).Order(StringComparer.Ordinal),
             Directory.EnumerateFileSystemEntries(folder).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal));
         Assert.All(issued, d => Assert.Equal(d.Sha256, Sha256(Path.Combine(folder, d.FileName))));
         return issued;
