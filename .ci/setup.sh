@@ -13,6 +13,9 @@ need_test() {
   need_print
   command -v pdftotext >/dev/null || echo poppler-utils
   command -v qpdf >/dev/null || echo qpdf
+  command -v openssl >/dev/null || echo openssl
+  # Keeps the root that pdfsig is to trust.
+  command -v certutil >/dev/null || echo libnss3-tools
   command -v soffice >/dev/null || echo libreoffice-calc
   command -v node >/dev/null || echo nodejs
   command -v npm >/dev/null || echo npm

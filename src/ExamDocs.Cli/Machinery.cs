@@ -1,10 +1,13 @@
 using ExamDocs.Documents.Browsing;
+using Microsoft.Data.Sqlite;
 
 namespace ExamDocs.Cli;
 
 /// <summary>Turns a failure of disk, browser or register into one sentence and its exit code.</summary>
 internal static class Machinery
 {
+    private const int DiskFull = 13;
+
     public static async Task<int> GuardAsync(Func<Task<int>> run)
     {
         try
@@ -14,8 +17,7 @@ internal static class Machinery
         catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException
             or System.Data.Common.DbException)
         {
-            // A server adds lines about its own statements.
-            await Console.Error.WriteLineAsync($"stopped: {e.Message.Split('\n')[0].TrimEnd()}");
+            await Console.Error.WriteLineAsync($"stopped: {Sentence(e)}");
             return ExitCode.Machinery;
         }
         catch (OperationCanceledException)
@@ -24,4 +26,8 @@ internal static class Machinery
             return ExitCode.Machinery;
         }
     }
+
+    // A server adds lines about its own statements.
+    private static string Sentence(Exception failure) => failure is SqliteException { SqliteErrorCode: DiskFull }
+        ? "the disk that holds the register is full; make room, then run the command again to go on" : failure.Message.Split('\n')[0].TrimEnd();
 }

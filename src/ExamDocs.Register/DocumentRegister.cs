@@ -86,9 +86,10 @@ public sealed class DocumentRegister : IDisposable
     public PendingDocument Take(DocumentRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        ArgumentException.ThrowIfNullOrWhiteSpace(request.JobKey, nameof(request));
-        foreach (var replaced in request.Replaces)
-            ArgumentException.ThrowIfNullOrWhiteSpace(replaced.Reason, nameof(request));
+        if (string.IsNullOrWhiteSpace(request.JobKey))
+            throw new ArgumentException("A job needs a key.", nameof(request));
+        if (request.Replaces.Any(r => string.IsNullOrWhiteSpace(r.Reason)))
+            throw new ArgumentException("What is replaced needs a reason.", nameof(request));
         _ = new DocumentNumber(request.Letter, request.Year, 1);
         var whole = request with { Items = [.. request.Items], Folder = Directory.CreateDirectory(request.Folder).FullName };
         return new(Rows.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);

@@ -34,13 +34,16 @@ internal sealed class Examdocs : IDisposable
 
     public async Task<Run> RunAsync(params string[] arguments)
     {
-        using var process = Process.Start(Start(arguments))!;
+        using var process = Begin(arguments);
         var cancellation = TestContext.Current.CancellationToken;
         var output = process.StandardOutput.ReadToEndAsync(cancellation);
         var errors = process.StandardError.ReadToEndAsync(cancellation);
         await process.WaitForExitAsync(cancellation);
         return new Run(process.ExitCode, await output, await errors);
     }
+
+    /// <summary>Starts it and does not wait.</summary>
+    public Process Begin(params string[] arguments) => Process.Start(Start(arguments))!;
 
     private ProcessStartInfo Start(string[] arguments)
     {

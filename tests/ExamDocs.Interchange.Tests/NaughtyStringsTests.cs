@@ -65,7 +65,7 @@ public sealed partial class NaughtyStringsTests : IDisposable
         {
             if (!reports.TryGetValue(Id(n), out var file))
                 Assert.Contains(result.Refused, r => r.Item == Id(n) && r.Codes.Contains("PRN001", StringComparer.Ordinal));
-            else if (Times(Letters(Programs.Run(_folder.FullName, "pdftotext", Path.Combine(_folder.FullName, "out", file), "-")), Letters(typed)) < 3)
+            else if (TimesRead(file, typed) < 3)
                 wrong.Add($"{file}: {typed}");
         }
 
@@ -104,6 +104,12 @@ public sealed partial class NaughtyStringsTests : IDisposable
 
     private static HashSet<int> Refused(IEnumerable<Finding> findings) => findings.Where(f => f.Severity is Severity.Error)
         .Select(f => f.Path.Split('/')).Where(steps => steps.Length > 2).Select(steps => int.Parse(steps[2], CultureInfo.InvariantCulture)).ToHashSet();
+
+    private int TimesRead(string file, string typed)
+    {
+        var read = Programs.Run(_folder.FullName, "pdftotext", Path.Combine(_folder.FullName, "out", file), "-");
+        return Math.Max(Times(Letters(read), Letters(typed)), Times(Letters(LogicalOrder.Of(read)), Letters(typed)));
+    }
 
     private static string Id(int n) => string.Create(CultureInfo.InvariantCulture, $"N-{n:0000}");
 

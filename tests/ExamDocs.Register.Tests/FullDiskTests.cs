@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Microsoft.Data.Sqlite;
 
 namespace ExamDocs.Register.Tests;
@@ -50,28 +49,6 @@ public sealed class FullDiskTests : Workplace
         {
             var job = FormattableString.Invariant($"job {count}");
             acknowledged.Add(register.Publish(Take(register, job), new byte[20_000], 1, "{}").Number);
-        }
-    }
-
-    private sealed class SmallDisk : IDisposable
-    {
-        private readonly string _folder;
-
-        public SmallDisk(string folder)
-        {
-            _folder = Directory.CreateDirectory(folder).FullName;
-            if (!OperatingSystem.IsLinux() || Run("mount", "-t", "tmpfs", "-o", "size=256k", "examdocs", _folder) != 0)
-                Assert.Skip("No disk may be mounted here.");
-        }
-
-        public void Dispose() => Run("umount", _folder);
-
-        private static int Run(string program, params string[] arguments)
-        {
-            using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, UseShellExecute = false });
-            process!.StandardError.ReadToEnd();
-            process.WaitForExit();
-            return process.ExitCode;
         }
     }
 }

@@ -22,7 +22,7 @@ internal sealed class LogRows(DbConnection connection)
     }
 
     /// <summary>Null while nothing is entered.</summary>
-    public Checkpoint? Latest() => Checkpoints() is [.., var latest] ? latest : null;
+    public Checkpoint? Latest() => Checkpoints() is [.., var last] ? last : null;
 
     /// <summary>Every root that was remembered, by size.</summary>
     public IReadOnlyList<Checkpoint> Checkpoints()
@@ -37,9 +37,6 @@ internal sealed class LogRows(DbConnection connection)
     /// <summary>How many entries the register says that it has made.</summary>
     public long Counted() => connection.Number("SELECT log_size FROM register");
 
-    private bool IsRemembered() => connection.Rows(row => Root(row.GetString(0)), "SELECT root FROM checkpoint WHERE size = $1", _frontier.Size) is [var root]
-        && root.AsSpan().SequenceEqual(_frontier.Root());
-
     private string Origin() => Checkpoint.OriginOf(Guid.ParseExact(connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single(), "N"));
 
     // A root that somebody wrote over is one that does not hold.
@@ -49,12 +46,16 @@ internal sealed class LogRows(DbConnection connection)
         return Convert.TryFromBase64String(base64, root, out var length) && length == root.Length ? root : new byte[MerkleTree.HashLength];
     }
 
-    /// <summary>Other runs may have entered something since; and what this run entered last may never have been committed.</summary>
+    /// <summary>Other runs may have entered something since; what this one entered may have been undone with its transaction.</summary>
     private void CatchUp()
     {
-        if (!IsRemembered())
+        if (_frontier.Size > 0 && !IsStored(_frontier))
             _frontier = new();
         foreach (var entry in connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position >= $1 ORDER BY position", _frontier.Size))
             _frontier.Append(MerkleTree.LeafHash(entry));
     }
+
+    private bool IsStored(MerkleFrontier frontier) =>
+        connection.Rows(row => row.GetString(0), "SELECT root FROM checkpoint WHERE size = $1", frontier.Size)
+            .Contains(Convert.ToBase64String(frontier.Root()), StringComparer.Ordinal);
 }

@@ -42,6 +42,9 @@ internal sealed class Decided
 
     public string OutcomeAt(int index) => Refused ? "refused" : _visit!.Items[index].Outcome.Word();
 
+    /// <summary>Reason codes of the item that stands at an index, where an id does not tell it apart.</summary>
+    public string CodesAt(int index) => string.Join(" ", _visit!.Items[index].Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal));
+
     public string? Until(string id = GoodRecord.Id) => Print(Of(id).Until);
 
     public string? Next(string id = GoodRecord.Id) => Print(Of(id).NextExaminationBy);

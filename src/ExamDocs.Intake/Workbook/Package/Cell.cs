@@ -2,7 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
-internal enum CellKind
+/// <summary>A byte wide, for many cells are held at once.</summary>
+internal enum CellKind : byte
 {
     Text,
     Number,

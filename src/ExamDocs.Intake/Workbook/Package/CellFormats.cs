@@ -7,6 +7,7 @@ internal sealed class CellFormats
 {
     private readonly Dictionary<int, NumberFormat> _custom = [];
     private readonly List<int> _styles = [];
+    private NumberFormat[] _formats = [];
 
     private CellFormats()
     {
@@ -30,6 +31,7 @@ internal sealed class CellFormats
             if (formats._styles.Count > WorkbookLimits.Styles || formats._custom.Count > WorkbookLimits.Styles)
                 throw new UnreadableWorkbookException("The workbook has more cell styles than any workbook has.");
         }
+        formats._formats = [.. formats._styles.Select(id => formats._custom.TryGetValue(id, out var custom) ? custom : NumberFormat.BuiltIn(id))];
         return formats;
     }
 
@@ -37,9 +39,7 @@ internal sealed class CellFormats
     public NumberFormat Of(string? style)
     {
         var index = Number(style);
-        if (index < 0 || index >= _styles.Count)
-            return default;
-        return _custom.TryGetValue(_styles[index], out var custom) ? custom : NumberFormat.BuiltIn(_styles[index]);
+        return index < _formats.Length ? _formats[index] : default;
     }
 
     private static int Number(string? attribute) =>

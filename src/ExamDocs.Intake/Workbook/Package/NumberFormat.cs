@@ -2,7 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
-internal enum FormatKind
+/// <summary>A byte wide, for every cell has one.</summary>
+internal enum FormatKind : byte
 {
     Plain,
     Date,
@@ -20,7 +21,7 @@ internal enum FormatKind
 /// <summary>What a cell's number format makes of a number.</summary>
 /// <param name="Zeros">Digits shown at least, for <see cref="FormatKind.Zeros"/>.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct NumberFormat(FormatKind Kind, int Zeros = 0)
+internal readonly record struct NumberFormat(FormatKind Kind, byte Zeros = 0)
 {
     /// <summary>
     /// Formats that the file format numbers instead of spelling out: ECMA-376 1st ed. Part 4, 3.8.30 (numFmt), the
@@ -39,7 +40,7 @@ internal readonly record struct NumberFormat(FormatKind Kind, int Zeros = 0)
     public static NumberFormat Of(string code)
     {
         if (code.Length is > 1 and <= 30 && code.AsSpan().IndexOfAnyExcept('0') < 0)
-            return new(FormatKind.Zeros, code.Length);
+            return new(FormatKind.Zeros, (byte)code.Length);
         var letters = FormatLetters.In(code);
         if (letters.Elapsed)
             return new(FormatKind.Duration);

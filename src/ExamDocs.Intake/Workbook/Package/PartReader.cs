@@ -13,9 +13,12 @@ internal sealed class PartReader : IDisposable
     public PartReader(Stream part) => _xml = GuardedXml.Open(part, keepAll: false);
 
     /// <summary>To put a text together in, one at a time.</summary>
-    public System.Text.StringBuilder Buffer { get; } = new();
+    public GatheredText Text { get; } = new();
 
     public int Depth => _xml.Depth;
+
+    /// <summary>What the reader stands at: looked at once for every node, where there are many.</summary>
+    public XmlNodeType Node => _xml.NodeType;
 
     /// <summary>True at an element's start tag, which may be empty.</summary>
     public bool AtStart => _xml.NodeType is XmlNodeType.Element;
@@ -35,23 +38,17 @@ internal sealed class PartReader : IDisposable
 
     public string? Attribute(string name) => Bounded(_xml.GetAttribute(name));
 
-    /// <summary>What a cell says of itself, in one walk over its attributes: there are more cells than anything else.</summary>
-    public (string? Address, string? Type, string? Style) CellAttributes()
+    /// <summary>Steps to the element's next attribute, whose value is then <see cref="Value"/>; back to the element after the last.</summary>
+    /// <returns>Its name with its prefix; null after the last.</returns>
+    public string? NextAttribute()
     {
-        (string? Address, string? Type, string? Style) found = default;
-        while (_xml.MoveToNextAttribute())
-        {
-            switch (_xml.Name)
-            {
-                case "r": found.Address = Bounded(_xml.Value); break;
-                case "t": found.Type = Bounded(_xml.Value); break;
-                case "s": found.Style = Bounded(_xml.Value); break;
-                default: break;
-            }
-        }
+        if (_xml.MoveToNextAttribute())
+            return _xml.Name;
         _xml.MoveToElement();
-        return found;
+        return null;
     }
+
+    public string Value => Bounded(_xml.Value)!;
 
     /// <summary>The relationship id, whichever prefix and namespace the file gives it.</summary>
     public string? RelationshipId()
@@ -67,19 +64,16 @@ internal sealed class PartReader : IDisposable
     }
 
     /// <summary>Adds the text of the node just read, where it is one.</summary>
-    public void AppendText(System.Text.StringBuilder text)
+    public void AppendText(GatheredText text)
     {
-        if (_xml.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace))
-            return;
         // No node is longer than what may lie between two tags.
-        text.Append(_xml.Value);
-        if (text.Length > WorkbookLimits.TextLength)
-            throw TooLong();
+        if (_xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace)
+            text.Add(_xml.Value);
     }
 
     private static string? Bounded(string? value) => value is null || value.Length <= WorkbookLimits.TextLength ? value : throw TooLong();
 
-    private static UnreadableWorkbookException TooLong() => new("The workbook holds a text longer than any cell can hold.");
+    internal static UnreadableWorkbookException TooLong() => new("The workbook holds a text longer than any cell can hold.");
 
     public void Dispose() => _xml.Dispose();
 }

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>The table of texts that cells point into.</summary>
@@ -32,7 +30,8 @@ internal static class RichText
     {
         if (reader.IsEmptyElement)
             return "";
-        var text = reader.Buffer.Clear();
+        var text = reader.Text;
+        text.Clear();
         var (depth, pronunciation, inText) = (reader.Depth, 0, false);
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
         {

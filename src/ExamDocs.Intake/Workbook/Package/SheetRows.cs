@@ -1,32 +1,50 @@
 using System.Globalization;
-using System.Text;
+using System.Xml;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>Reads a sheet's filled rows, one at a time, from top to bottom as the file has them.</summary>
 internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats, ReadingBudget budget)
 {
-    private readonly StringBuilder _value = new();
+    private readonly GatheredText _value = new();
 
     /// <summary>Ranges merged on the sheet read last, and the first of them; known when all its rows are read.</summary>
     public (int Count, string? First) Merges { get; private set; }
 
     public IEnumerable<SheetRow> Read(PartReader reader)
     {
-        var number = 0;
+        var (number, likely) = (0, 0);
         Merges = default;
         while (reader.Read())
         {
-            if (reader.AtStart && reader.Is("mergeCell"))
+            if (!reader.AtStart)
+                continue;
+            if (reader.Is("mergeCell"))
                 Merges = (Merges.Count + 1, Merges.First ?? reader.Attribute("ref"));
-            if (!reader.AtStart || !reader.Is("row"))
+            if (!reader.Is("row"))
                 continue;
             budget.Row();
-            number = RowNumber(reader.Attribute("r"), number);
-            var hidden = WorkbookDirectory.IsTrue(reader.Attribute("hidden"));
-            if (!reader.IsEmptyElement && Cells(reader) is { Count: > 0 } cells)
-                yield return new SheetRow(number, hidden, cells);
+            var (declared, hidden) = RowAttributes(reader);
+            number = RowNumber(declared, number);
+            if (reader.IsEmptyElement || Cells(reader, likely) is not { Count: > 0 } cells)
+                continue;
+            likely = cells.Count;
+            yield return new SheetRow(number, hidden, cells);
         }
+    }
+
+    private static (string? Number, bool Hidden) RowAttributes(PartReader reader)
+    {
+        string? number = null;
+        var hidden = false;
+        while (reader.NextAttribute() is { } name)
+        {
+            if (name is "r")
+                number = reader.Value;
+            else if (name is "hidden")
+                hidden = WorkbookDirectory.IsTrue(reader.Value);
+        }
+        return (number, hidden);
     }
 
     private static int RowNumber(string? attribute, int before)
@@ -39,16 +57,18 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             : throw new UnreadableWorkbookException("The workbook's rows are numbered wrongly. It may be damaged; save it again.");
     }
 
-    private List<Cell> Cells(PartReader reader)
+    /// <param name="reader">At the row's start.</param>
+    /// <param name="likely">How many cells there will be, if the row is as the one before.</param>
+    private List<Cell> Cells(PartReader reader, int likely)
     {
-        var cells = new List<Cell>();
+        var cells = new List<Cell>(likely);
         var (depth, column) = (reader.Depth, 0);
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
         {
             if (!reader.AtStart || !reader.Is("c"))
                 continue;
             budget.Cell();
-            var (address, type, style) = reader.CellAttributes();
+            var (address, type, style) = Attributes(reader);
             column = ColumnNumber(address, column);
             if (One(reader, column, type, formats.Of(style)) is not { } cell)
                 continue;
@@ -56,6 +76,23 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             cells.Add(cell);
         }
         return cells;
+    }
+
+    /// <summary>What a cell says of itself, in one walk: there are more cells than anything else.</summary>
+    private static (string? Address, string? Type, string? Style) Attributes(PartReader reader)
+    {
+        string? address = null, type = null, style = null;
+        while (reader.NextAttribute() is { } name)
+        {
+            switch (name)
+            {
+                case "r": address = reader.Value; break;
+                case "t": type = reader.Value; break;
+                case "s": style = reader.Value; break;
+                default: break;
+            }
+        }
+        return (address, type, style);
     }
 
     private static int ColumnNumber(string? address, int before)
@@ -104,22 +141,35 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
     /// <summary>Reads to the end of the cell: its stored value or inline text, and whether a formula made it.</summary>
     private (string Value, bool IsFormula) Content(PartReader reader)
     {
-        var (value, isFormula, inValue) = (_value.Clear(), false, false);
         if (reader.IsEmptyElement)
             return ("", false);
-        var depth = reader.Depth;
-        while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
+        _value.Clear();
+        var (depth, isFormula, inValue) = (reader.Depth, false, false);
+        while (reader.Read())
         {
-            if (reader.AtStart && reader.Is("is"))
-                value.Append(Inline(reader));
-            else if (reader.AtStart && reader.Is("f"))
-                isFormula = true;
-            else if ((reader.AtStart || reader.AtEnd) && reader.Is("v"))
-                inValue = reader.AtStart && !reader.IsEmptyElement;
-            else if (inValue)
-                reader.AppendText(value);
+            switch (reader.Node)
+            {
+                case XmlNodeType.Element when reader.Is("v"):
+                    inValue = !reader.IsEmptyElement;
+                    break;
+                case XmlNodeType.Element when reader.Is("is"):
+                    _value.Add(Inline(reader));
+                    break;
+                case XmlNodeType.Element:
+                    isFormula |= reader.Is("f");
+                    break;
+                case XmlNodeType.EndElement when reader.Depth == depth:
+                    return (_value.ToString(), isFormula);
+                case XmlNodeType.EndElement:
+                    inValue &= !reader.Is("v");
+                    break;
+                default:
+                    if (inValue)
+                        reader.AppendText(_value);
+                    break;
+            }
         }
-        return (value.ToString(), isFormula);
+        return (_value.ToString(), isFormula);
     }
 
     private string Inline(PartReader reader)

@@ -69,7 +69,8 @@ internal sealed class WorkbookPackage : IDisposable
 
     private static MemoryStream ReadWhole(Stream stream)
     {
-        var copy = new MemoryStream();
+        // Grown step by step it would leave half a dozen large buffers behind.
+        var copy = new MemoryStream(stream.CanSeek ? (int)Math.Clamp(stream.Length, 0, WorkbookLimits.FileBytes) : 0);
         var buffer = new byte[81920];
         for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0;)
         {

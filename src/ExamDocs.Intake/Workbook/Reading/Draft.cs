@@ -20,7 +20,13 @@ internal sealed class DraftObject(string pointer)
     /// <summary>The list within, made where it is not there yet.</summary>
     public DraftList List(string name) => Find<DraftList>(name) ?? Added(name, new DraftList($"{pointer}/{name}"));
 
-    public ObjectNode Freeze() => new(pointer, [.. _members.Select(m => KeyValuePair.Create(m.Key, Frozen(m.Value)))]);
+    public ObjectNode Freeze()
+    {
+        var members = new KeyValuePair<string, SourceNode>[_members.Count];
+        for (var at = 0; at < members.Length; at++)
+            members[at] = KeyValuePair.Create(_members[at].Key, Frozen(_members[at].Value));
+        return new(pointer, members);
+    }
 
     internal static SourceNode Frozen(object draft) => draft switch
     {
@@ -29,8 +35,15 @@ internal sealed class DraftObject(string pointer)
         _ => (SourceNode)draft,
     };
 
-    private T? Find<T>(string name) where T : class =>
-        _members.Find(m => string.Equals(m.Key, name, StringComparison.Ordinal) && m.Value is T).Value as T;
+    private T? Find<T>(string name) where T : class
+    {
+        foreach (var member in _members)
+        {
+            if (member.Value is T found && string.Equals(member.Key, name, StringComparison.Ordinal))
+                return found;
+        }
+        return null;
+    }
 
     private T Added<T>(string name, T draft) where T : class
     {

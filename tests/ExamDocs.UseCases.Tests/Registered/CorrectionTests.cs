@@ -1,0 +1,76 @@
+using ExamDocs.Register;
+using ExamDocs.UseCases.Tests.Issuing;
+using static ExamDocs.UseCases.Tests.Registered.Visits;
+
+namespace ExamDocs.UseCases.Tests.Registered;
+
+/// <summary>What was issued from a record that was corrected is replaced or taken back, and both are linked.</summary>
+public sealed class CorrectionTests : IDisposable
+{
+    private readonly Visits _visits = new();
+
+    public void Dispose() => _visits.Dispose();
+
+    [Fact]
+    public async Task A_correction_takes_a_new_number_says_what_it_replaces_and_the_old_one_is_no_longer_current()
+    {
+        var first = await _visits.IssueAsync(Visit("V-1", "2026-05-11"));
+        var corrected = Visit("V-1", "2026-05-11");
+        corrected.Item(Item)["description"] = "Connector, oval, triple action";
+        var second = await _visits.IssueAsync(corrected, reason: "the description was mistyped");
+
+        var (old, report) = (One(first, "report"), One(second, "report"));
+        Assert.Contains(Pdf.Squeeze($"Replaces {old.Document.Number}: the description was mistyped."), Pdf.Squeeze(Pdf.Text(_visits.FileOf(report))), StringComparison.Ordinal);
+        using var register = DocumentRegister.Open(_visits.Register);
+        var ended = register.Find(old.Document.Number)!;
+        Assert.Equal((DocumentEnd.Replaced, "the description was mistyped"), (ended.Ended, ended.EndedReason));
+        Assert.Equal([report.Document.Number], ended.ReplacedBy, StringComparer.Ordinal);
+        Assert.Equal([old.Document.Number], register.Find(report.Document.Number)!.Replaces.Select(r => r.Number), StringComparer.Ordinal);
+        Assert.True(File.Exists(_visits.FileOf(old)));
+        Assert.Empty(register.Check());
+    }
+
+    [Fact]
+    public async Task What_the_corrected_record_no_longer_bears_out_is_taken_back_and_a_warning_is_not()
+    {
+        var fit = await _visits.IssueAsync(Visit("V-1", "2026-05-11"));
+        var withdrawn = await _visits.IssueAsync(Visit("V-1", "2026-05-11", withdraw: true));
+        var again = await _visits.IssueAsync(Visit("V-1", "2026-05-11"));
+
+        using var register = DocumentRegister.Open(_visits.Register);
+        // The label that says when to examine next hung on what is withdrawn now.
+        var due = register.Find(One(fit, "due-label").Document.Number)!;
+        Assert.Equal(DocumentEnd.Withdrawn, due.Ended);
+        Assert.Contains(withdrawn.Remarks, r => r.StartsWith(due.Number, StringComparison.Ordinal) && r.Contains("is withdrawn", StringComparison.Ordinal));
+        var label = register.Find(One(withdrawn, "quarantine-label").Document.Number)!;
+        Assert.True(label.IsCurrent);
+        Assert.Contains(again.Remarks, r => r.StartsWith(label.Number, StringComparison.Ordinal) && r.Contains("stays current", StringComparison.Ordinal));
+        // The first version again is a correction of the second: it is issued anew, not taken up again.
+        Assert.True(One(again, "report").IssuedNow);
+        Assert.Equal([One(withdrawn, "report").Document.Number], register.Find(One(again, "report").Document.Number)!.Replaces.Select(r => r.Number), StringComparer.Ordinal);
+        Assert.Empty(register.Check());
+    }
+
+    [Fact]
+    public async Task Another_language_or_a_second_run_replaces_nothing()
+    {
+        var first = await _visits.IssueAsync(Visit("V-1", "2026-05-11"), only: "report");
+        var second = await _visits.IssueAsync(Visit("V-1", "2026-05-11"), only: "report");
+        Assert.Equal(One(first, "report").Document.Number, One(second, "report").Document.Number);
+        using var register = DocumentRegister.Open(_visits.Register);
+        Assert.All(register.Documents(), d => Assert.True(d.IsCurrent));
+    }
+
+    [Fact]
+    public async Task The_withdrawal_s_label_is_named_by_the_reason_and_a_release_that_names_it_counts()
+    {
+        var issued = await _visits.IssueAsync(Visit("V-1", "2026-05-11", withdraw: true));
+        var label = One(issued, "quarantine-label").Document.Number;
+        Assert.Contains(label, _visits.Check(Visit("V-2", "2026-11-02")).Reasons.Single(r => r.Code is "W10").Text, StringComparison.Ordinal);
+        Assert.Equal(Core.Determination.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), label)).Outcome);
+        Assert.Equal(Core.Determination.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), One(issued, "notice").Document.Number)).Outcome);
+        Assert.Equal(Core.Determination.Outcome.Withdraw, _visits.Check(Released(Visit("V-2", "2026-11-02"), "Q-2026-000099")).Outcome);
+    }
+
+    private static Issued One(IssueResult result, string kind) => result.Documents.Single(d => d.Document.Kind == kind);
+}

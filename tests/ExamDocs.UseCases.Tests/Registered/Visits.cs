@@ -1,0 +1,60 @@
+using System.Text.Json.Nodes;
+using ExamDocs.Core;
+using ExamDocs.Core.Determination;
+using ExamDocs.UseCases.Tests.Issuing;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Tests.Registered;
+
+/// <summary>Visits of one connector, cut out of the example, and a register that takes them in.</summary>
+internal sealed class Visits : IDisposable
+{
+    public const string Item = "CON-02";
+
+    public static readonly LocalDate Today = new(2027, 12, 31);
+
+    private readonly Workspace _workspace = new();
+    private int _files;
+
+    public string Register => _workspace.Register;
+
+    /// <param name="reference">Of the visit.</param>
+    /// <param name="day">Of the examination and the report.</param>
+    /// <param name="withdraw">The examiner withdraws the connector; otherwise finds it fit.</param>
+    public static JsonObject Visit(string reference, string day, bool withdraw = false)
+    {
+        var record = Workspace.Example().Only(Item);
+        var visit = record["visit"]!.AsObject();
+        (visit["reference"], visit["examinedOn"], visit["reportedOn"]) = (reference, day, day);
+        record.Item(Item)["lastExamined"] = "2025-11-13";
+        var examination = record.ExaminationOf(Item);
+        examination.Remove("examinedOn");
+        examination.Remove("nextBy");
+        examination["conclusion"] = withdraw ? "withdraw" : "fit";
+        return record;
+    }
+
+    public static JsonObject Released(JsonObject record, string? document = null)
+    {
+        var day = (string)record["visit"]!["examinedOn"]!;
+        var release = new JsonObject { ["item"] = Item, ["by"] = "ex1", ["on"] = day, ["grounds"] = "Gate spring renewed by the maker" };
+        if (document is not null)
+            release["document"] = document;
+        record["releases"] = new JsonArray(release);
+        return record;
+    }
+
+    public string File(JsonObject record) => _workspace.Write(record, FormattableString.Invariant($"visit-{++_files}.json"));
+
+    public ImportResult Import(JsonObject record) => ImportVisits.Run([File(record)], Register, Today, KnownRules.BuiltIn);
+
+    public DeterminedItem Check(JsonObject record) =>
+        CheckAgainstRegister.All([File(record)], Today, KnownRules.BuiltIn, Register)[0].Visit!.Items.Single(i => i.Item.Id is Item);
+
+    public Task<IssueResult> IssueAsync(JsonObject record, string? only = null, string? reason = null) => IssueDocuments.RunAsync(
+        _workspace.Request(File(record)) with { Today = Today, Only = only, Reason = reason }, TestContext.Current.CancellationToken);
+
+    public string FileOf(Issued issued) => _workspace.FileOf(issued);
+
+    public void Dispose() => _workspace.Dispose();
+}
