@@ -56,6 +56,15 @@ internal static class CommonOptions
     public static string RegisterPath(ParseResult parsed) =>
         parsed.GetValue(Register) ?? (Environment.GetEnvironmentVariable(RegisterVariable) is { Length: > 0 } named ? named : RegisterDefault);
 
+    /// <summary>The register to read from and never to make: the one named, whether it is there or not, else the usual one where it is there.</summary>
+    /// <returns>Null where none is named and the usual one is not there.</returns>
+    public static string? RegisterToRead(ParseResult parsed)
+    {
+        var path = RegisterPath(parsed);
+        var isNamed = parsed.GetValue(Register) is not null || !string.Equals(path, RegisterDefault, StringComparison.Ordinal);
+        return isNamed || File.Exists(path) ? path : null;
+    }
+
     /// <summary>The rules built in, with the user's own where a folder of them is given; null where that is at fault, which is then said.</summary>
     public static KnownRules? KnownRules(ParseResult parsed)
     {

@@ -27,6 +27,7 @@ internal static class Machinery
         }
     }
 
+    // A server adds lines about its own statements.
     private static string Sentence(Exception failure) => failure is SqliteException { SqliteErrorCode: DiskFull }
-        ? "the disk that holds the register is full; make room, then run the command again to go on" : failure.Message;
+        ? "the disk that holds the register is full; make room, then run the command again to go on" : failure.Message.Split('\n')[0].TrimEnd();
 }

@@ -12,6 +12,7 @@ var root = new RootCommand("Checks what a competent person recorded, determines 
     IssueCommand.Create(),
     LabelCommand.Create(),
     BlankCommand.Create(),
+    VerifyCommand.Create(),
     RegisterCommand.Create(),
     CriteriaCommand.Create(),
     RulesCommand.Create(),

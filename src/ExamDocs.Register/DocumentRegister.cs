@@ -41,7 +41,7 @@ public sealed class DocumentRegister : IDisposable
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(place);
         var day = today ?? SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
-        var database = PostgresRegister.IsFor(place)
+        var database = PostgresAddress.IsOne(place)
             ? (RegisterDatabase)PostgresRegister.Open(place, day) : SqliteRegister.Open(WithoutLink(Path.GetFullPath(place)), day);
         try
         {
@@ -55,7 +55,7 @@ public sealed class DocumentRegister : IDisposable
     }
 
     /// <summary>Whether there is a register at a place: on a server that is only known by asking it.</summary>
-    public static bool Exists(string place) => PostgresRegister.IsFor(place) || File.Exists(place);
+    public static bool Exists(string place) => PostgresAddress.IsOne(place) || File.Exists(place);
 
     /// <summary>The current document issued for the same input, rules and template; null where there is none.</summary>
     public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey)?.Issued();
@@ -86,7 +86,10 @@ public sealed class DocumentRegister : IDisposable
     public PendingDocument Take(DocumentRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        ArgumentException.ThrowIfNullOrWhiteSpace(request.JobKey);
+        if (string.IsNullOrWhiteSpace(request.JobKey))
+            throw new ArgumentException("A job needs a key.", nameof(request));
+        foreach (var replaced in request.Replaces)
+            ArgumentException.ThrowIfNullOrWhiteSpace(replaced.Reason);
         _ = new DocumentNumber(request.Letter, request.Year, 1);
         var whole = request with { Items = [.. request.Items], Folder = Directory.CreateDirectory(request.Folder).FullName };
         return new(Rows.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);

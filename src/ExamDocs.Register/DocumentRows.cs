@@ -68,6 +68,7 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
 
     public void Void(string number, string reason)
     {
+        reason = Sql.Storable(reason);
         using var transaction = database.BeginWriting();
         ChangePending(number, "state = 'void', void_reason = $2", reason);
         _connection.Execute("DELETE FROM content WHERE number = $1", number);
@@ -79,6 +80,7 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
     /// <returns>False where it is not issued, or no longer current.</returns>
     public bool Withdraw(string number, string reason)
     {
+        reason = Sql.Storable(reason);
         using var transaction = database.BeginWriting();
         if (!End(number, "withdrawn", reason))
             return false;

@@ -12,17 +12,23 @@ internal sealed class Recovery(RegisterDatabase database, DocumentRows rows, str
     public IReadOnlyList<string> Run() =>
     [
         .. from pending in rows.Pending()
-           where IsLeft(pending.Run) && rows.Claim(pending.Document.Number, pending.Run, run)
-           select Settle(pending.Document, pending.Sha256),
+           where IsLeft(pending.Run) && rows.Claim(pending.Document.Number, pending.Run, database.Settling(run, pending.Run))
+           select Settle(pending.Document, pending.Sha256, pending.Run),
     ];
 
     /// <summary>What this run itself took is left where it goes on after a fault.</summary>
     private bool IsLeft(string? owner) => owner is null || string.Equals(owner, run, StringComparison.Ordinal) || database.HasEnded(owner);
 
-    private string Settle(PendingDocument document, string? sha256)
+    private string Settle(PendingDocument document, string? sha256, string? left)
     {
         if (sha256 is null)
             return Void(document, "the run was interrupted before it was printed");
+        // Its file may be out there; what is out must not be void.
+        if (left is not null && database.WasElsewhere(left))
+        {
+            rows.MarkIssued(document.Number);
+            return $"{document.Number} was left unfinished by an interrupted run on another machine and is now issued; issue its visit again to have the file.";
+        }
         try
         {
             DurableFile.Publish(document.Folder, document.FileName, rows.Content(document.Number, sha256));

@@ -44,6 +44,7 @@ internal static class ComposeDocuments
             (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item, reading)))
         {
             Shortfalls = () => LabelShortfalls.Of(new LabelModel(DocumentJob.Draft(DocumentTypes.QuarantineLabel), visit, item, reading)),
+            Reading = reading,
         };
 
     /// <summary>For whatever may stay in service and may be reported, after its report.</summary>
@@ -90,18 +91,20 @@ internal static class ComposeDocuments
                let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer, photos))
                select new DocumentJob(DocumentTypes.Report, visit, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
                {
+                   PerItem = perItem,
                    SignedBy = signer.Name,
-                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, report) : null,
+                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, perItem, report) : null,
                };
     }
 
     /// <summary>The copy for the enforcing authority, with its cover: the same report under a number of its own.</summary>
     private static DocumentJob CopyOf(
-        IssuedDocument original, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Func<DocumentIdentity, ReportModel> report) =>
+        CopiedReport original, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, bool perItem, Func<DocumentIdentity, ReportModel> report) =>
         new(DocumentTypes.Report, visit, items, (renderer, identity) =>
             renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))))
         {
-            CopyOf = original.Number,
+            PerItem = perItem,
+            CopyOf = original,
         };
 
     private static IEnumerable<DocumentJob> Certificates(DeterminedVisit visit, DeterminedItem item, IReadOnlyList<Renewal> renewals)

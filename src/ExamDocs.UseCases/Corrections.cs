@@ -26,7 +26,7 @@ internal sealed class Corrections
     /// <summary>Why an earlier version is corrected, as typed; null where it was not.</summary>
     public string? Reason { get; }
 
-    private string Words => Reason ?? Corrected;
+    private string Words => string.IsNullOrWhiteSpace(Reason) ? Corrected : Reason;
 
     /// <summary>Remembers visits in the register; one that it has already is not stored twice.</summary>
     /// <param name="register">Where they are remembered.</param>

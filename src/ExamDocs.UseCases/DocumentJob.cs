@@ -6,6 +6,7 @@ using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
@@ -39,26 +40,51 @@ internal sealed record DocumentJob(
     /// <summary>The issuer's, where there is one.</summary>
     public Letterhead? Letterhead { get; init; }
 
+    /// <summary>Whether reports were asked for one by one.</summary>
+    public bool PerItem { get; init; }
+
     /// <summary>Who signs it electronically; null where it is to be signed by hand.</summary>
     public DocumentSigner? Signer { get; init; }
 
     /// <summary>Name of the person whose signature it calls for; null where it has no block for one.</summary>
     public string? SignedBy { get; init; }
 
-    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
-    public Func<IssuedDocument, DocumentJob>? Copy { get; init; }
+    /// <summary>From how far labels for what may not be used are to be read.</summary>
+    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 
-    /// <summary>Number of the report that it is a copy of; null for what is no copy.</summary>
-    public string? CopyOf { get; init; }
+    /// <summary>The report that it is a copy of; null for what is no copy.</summary>
+    public CopiedReport? CopyOf { get; init; }
+
+    /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
+    public Func<CopiedReport, DocumentJob>? Copy { get; init; }
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>
-    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature }));
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature ?? identity.Signature }));
 
     private ElectronicSignature? Signature => Signer is { Key: var key }
         ? new ElectronicSignature(key.Name, key.Issuer, key.SerialNumber, key.Fingerprint, Signer.IsTimestamped) : null;
+
+    /// <summary>What it rests on besides the record.</summary>
+    public DocumentBasis Basis(DocumentIdentity identity) => new()
+    {
+        Number = identity.Number,
+        Kind = identity.Kind,
+        Items = [.. Items.Select(i => i.Item.Id ?? "")],
+        IssuedOn = identity.IssuedOn,
+        AsOf = Visit.AsOf,
+        Language = Language,
+        Version = identity.SoftwareVersion,
+        PerItem = PerItem,
+        Reading = Reading,
+        Letterhead = Letterhead,
+        CopyOf = CopyOf,
+        Signature = Signature,
+        Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
+        History = Visit.History.For(Visit.Record),
+    };
 
     /// <summary>The page without its number and day.</summary>
     public Task<string> DraftAsync(DocumentRenderer renderer) =>

@@ -1,13 +1,14 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Intake.Json;
+using ExamDocs.Templates;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.UseCases;
 
 /// <summary>
 /// What goes into a document besides its pages: the record of the whole visit, so that nothing an outcome rests on is
-/// left out, and the outcomes of the items it is about.
+/// left out, the outcomes of the items it is about, and what else it rests on. Photos stand in the pages only.
 /// </summary>
 internal sealed class EmbeddedData
 {
@@ -15,12 +16,15 @@ internal sealed class EmbeddedData
 
     public const string OutcomeName = "outcome.json";
 
+    public const string DocumentName = "document.json";
+
     private readonly Dictionary<DeterminedVisit, AttachedData> _records = new(ReferenceEqualityComparer.Instance);
 
-    public IReadOnlyList<AttachedData> Of(DocumentJob job) =>
+    public IReadOnlyList<AttachedData> Of(DocumentJob job, DocumentIdentity identity) =>
     [
         RecordOf(job.Visit),
         new AttachedData(OutcomeName, English.Attachments.Outcome, FindingsFile.Write(job.Items, RecordName)),
+        new AttachedData(DocumentName, English.Attachments.Document, DocumentFile.Write(job.Basis(identity))),
     ];
 
     private AttachedData RecordOf(DeterminedVisit visit)

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Text.Json;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
@@ -14,8 +15,6 @@ namespace ExamDocs.UseCases;
 /// <summary>Numbers, prints and publishes jobs one after the other; what the register has already is only put in place.</summary>
 internal sealed class Press(DocumentRegister register, string folder, LocalDate today) : IAsyncDisposable
 {
-    private static readonly string Version = typeof(Press).Assembly.GetName().Version!.ToString(3);
-
     private readonly DocumentRenderer _renderer = new();
     private readonly List<Issued> _documents = [];
     private readonly List<string> _unprintable = [];
@@ -50,7 +49,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
                     continue;
                 _documents.Add(issued);
                 // What is held back has no copy: there is nothing that it could be a copy of.
-                if (job.Copy is { } copy && await IssueAsync(copy(issued.Document) with { Language = job.Language, Letterhead = job.Letterhead, Signer = job.Signer }, cancellation) is { } copied)
+                if (job.Copy is { } copy && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)) with { Language = job.Language, Letterhead = job.Letterhead, Signer = job.Signer }, cancellation) is { } copied)
                     _documents.Add(copied with { CopyOf = issued.Document.Number });
             }
             return null;
@@ -58,6 +57,11 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         catch (Exception e) when (e is PrintException or DocumentFileConflictException or IOException or UnauthorizedAccessException)
         {
             return e.Message;
+        }
+        catch (DbException e)
+        {
+            // A server adds lines about its own statements.
+            return e.Message.Split('\n')[0].TrimEnd();
         }
     }
 
@@ -130,11 +134,11 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         var replaces = Corrections?.ReplacedBy(job) ?? [];
         var pending = register.Take(new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
         {
-            Language = job.Language.Tag, Visit = Corrections?.NumberOf(job.Visit), CopyOf = job.CopyOf, Replaces = replaces,
+            Language = job.Language.Tag, Visit = Corrections?.NumberOf(job.Visit), CopyOf = job.CopyOf?.Number, Replaces = replaces,
         });
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, Version) { Replaces = [.. replaces.Select(r => (r.Number, Corrections?.Reason))] };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, Corrections?.Reason))] };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)
@@ -142,7 +146,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
                 register.Void(pending, $"{PrintRules.PrintIsFaithful.Code}: {PrintRules.PrintIsFaithful.Title}: it was not");
                 return null;
             }
-            var pdf = await FinishAsync(job, printed, cancellation);
+            var pdf = await FinishAsync(job, identity, printed, cancellation);
             return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
         }
         catch (Exception e) when (e is PrintException or OperationCanceledException)
@@ -152,13 +156,13 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         }
     }
 
-    private async Task<byte[]> FinishAsync(DocumentJob job, byte[] printed, CancellationToken cancellation)
+    private async Task<byte[]> FinishAsync(DocumentJob job, DocumentIdentity identity, byte[] printed, CancellationToken cancellation)
     {
         if (job.Signer is not { } signer)
-            return Finisher.Finish(printed, _data.Of(job));
+            return Finisher.Finish(printed, _data.Of(job, identity));
         if (job.SignedBy is { } person && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase) && _named.Add(person))
             _remarks.Add($"{person} is to sign by the record, and the key is of {signer.Key.Name}: both names are printed");
-        return await Finisher.FinishSignedAsync(printed, _data.Of(job), signer, job.Language.Words.Common.SignatureField, cancellation);
+        return await Finisher.FinishSignedAsync(printed, _data.Of(job, identity), signer, job.Language.Words.Common.SignatureField, cancellation);
     }
 
     private bool IsFaithful(DocumentJob job, string html, byte[] printed)

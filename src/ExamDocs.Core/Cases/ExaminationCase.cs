@@ -42,8 +42,7 @@ public sealed class ExaminationCase : ICase
     public bool IsBeforeVisit => On < Context.Record.Visit.ExaminedOn;
 
     /// <summary>The event that called for it; null where none did, or no day can be told.</summary>
-    public EventInService? EventInService =>
-        Examination.Event is { } happened && (happened.On ?? On) is { } day ? new(happened.What ?? "an event not described", day) : null;
+    public EventInService? EventInService => EventInService.Of(Examination, On);
 
     public string? RegimeId => Examination.Regime ?? Context.Record.Visit.Regime;
 

@@ -59,8 +59,14 @@ public sealed class ItemCase : ICase
     /// </summary>
     public IReadOnlyList<ExaminationCase> Deciding { get; }
 
-    /// <summary>History, oldest first.</summary>
+    /// <summary>History as the record itself holds it, oldest first.</summary>
     public IReadOnlyList<ExaminationCase> Earlier { get; }
+
+    /// <summary>
+    /// History of the record and of the store together, oldest first: what it was found to be, not what was decided. What
+    /// the store's examinations led to stands in <see cref="Determination.History.Withdrawals"/>, and is not judged again.
+    /// </summary>
+    public IReadOnlyList<EarlierExamination> Before => field ??= EarlierExamination.Of(this);
 
     /// <summary>The deciding examination, of several the one with the most defects to tell; null where there is none.</summary>
     public ExaminationCase? Examination => Deciding.MaxBy(e => e.Examination.Defects.Count);

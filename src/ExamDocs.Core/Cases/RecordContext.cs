@@ -15,10 +15,14 @@ public sealed class RecordContext
     private readonly ILookup<string, ItemCase> _byId;
     private readonly ILookup<string, RowCase<Person>> _people;
     private readonly ILookup<string, ExaminationCase> _examinations;
+    private readonly ILookup<string, PastExamination> _pastExaminations;
+    private readonly ILookup<ItemMarking, PastWithdrawal> _pastWithdrawals;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
         (Record, History, AsOf, Rules) = (record, history, asOf, rules ?? KnownRules.BuiltIn);
+        _pastExaminations = history.Examinations.ToLookup(e => e.ItemId, StringComparer.Ordinal);
+        _pastWithdrawals = history.Withdrawals.Where(w => w.Serial is not null).ToLookup(ItemMarking.Of);
         Visit = new VisitCase(this);
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
@@ -79,6 +83,12 @@ public sealed class RecordContext
     public IEnumerable<ItemCase> ItemsWithId(string? id) => id is null ? [] : _byId[id];
 
     public IEnumerable<ExaminationCase> ExaminationsOf(string? id) => id is null ? [] : _examinations[id];
+
+    /// <summary>What a store remembers of the examinations of an item, of any day and in any order.</summary>
+    public IEnumerable<PastExamination> PastExaminationsOf(string? id) => id is null ? [] : _pastExaminations[id];
+
+    /// <summary>What a store remembers of withdrawals of anything so marked, under whatever id.</summary>
+    public IEnumerable<PastWithdrawal> WithdrawalsOfMarked(ItemMarking marking) => _pastWithdrawals[marking];
 
     public bool KnowsItem(string? id) => id is not null && _byId.Contains(id);
 

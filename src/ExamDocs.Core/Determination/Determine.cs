@@ -31,7 +31,11 @@ public static class Determine
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
             findings,
-            intake);
+            intake)
+        {
+            AsOf = asOf,
+            History = history,
+        };
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)

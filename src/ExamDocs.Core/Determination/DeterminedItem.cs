@@ -127,6 +127,12 @@ public sealed class DeterminedVisit
     /// <summary>The categories and regimes it was determined by.</summary>
     public KnownRules Rules { get; }
 
+    /// <summary>The day on which it was determined.</summary>
+    public LocalDate AsOf { get; internal init; }
+
+    /// <summary>What was known of the items from before.</summary>
+    public History History { get; internal init; } = History.None;
+
     public IReadOnlyList<DeterminedItem> Items { get; }
 
     /// <summary>

@@ -39,12 +39,11 @@ public sealed class MeasurementAnalysis
         if (item.Examination is not { Examination.Diameters: { Count: > 0 } stations })
             return null;
         var limits = item.Limits.Applying;
-        var earlier = Dated(item.Earlier).ToList();
+        var earlier = Measured(item.Before.Select(e => new DatedProfile(e.On, e.Examination.Diameters))).ToList();
+        var now = Measured(item.Deciding.Where(e => e.On is not null).Select(e => new DatedProfile(e.On!.Value, e.Examination.Diameters)));
         var profile = MeasuredProfile.Of(stations, limits, earlier.MinBy(p => p.On))!;
-        return new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(Dated(item.Deciding)), limits), item.Life.End);
+        return new MeasurementAnalysis(profile, item.ExaminedOn is null ? null : DiameterTrend.Of(earlier.Concat(now), limits), item.Life.End);
     }
 
-    private static IEnumerable<DatedProfile> Dated(IEnumerable<ExaminationCase> examinations) =>
-        examinations.Where(e => e.On is not null && e.Examination.Diameters.Any(s => StationMean.Of(s) is not null))
-            .Select(e => new DatedProfile(e.On!.Value, e.Examination.Diameters));
+    private static IEnumerable<DatedProfile> Measured(IEnumerable<DatedProfile> profiles) => profiles.Where(p => p.Stations.Any(s => StationMean.Of(s) is not null));
 }

@@ -15,7 +15,12 @@ public sealed record CountedLimit(LocalDate LastDay, Sentence Sentence, bool OfS
 /// <summary>Something that happened to an item and called for an examination.</summary>
 /// <param name="What">In the examiner's words.</param>
 /// <param name="On">The day; where that is not recorded, the day of the examination that it called for.</param>
-public sealed record EventInService(string What, LocalDate On);
+public sealed record EventInService(string What, LocalDate On)
+{
+    /// <summary>The event that an examination names; null where it names none, or no day can be told.</summary>
+    public static EventInService? Of(Records.Examination examination, LocalDate? examinedOn) =>
+        examination?.Event is { } happened && (happened.On ?? examinedOn) is { } day ? new(happened.What ?? "an event not described", day) : null;
+}
 
 /// <summary>
 /// How long an item may serve by the limits recorded. Years are counted by the corresponding date; the last day of a

@@ -17,10 +17,37 @@ public static class FaithfulPrint
         var body = new PrintedBody(pages);
         return
         [
-            .. VisibleText.Of(html).OrderByDescending(text => FoldedText.Of(text).Length).Where(text => !body.Strike(text)).Select(text => $"\"{Quote(text)}\" is not printed whole"),
+            .. Missing(body, VisibleText.Of(html)),
             .. pages.SelectMany(Cut),
         ];
     }
+
+    /// <summary>Holds them against each other in both directions: nothing is missing or cut, and nothing stands in the file that is not of the page.</summary>
+    /// <remarks>Pictures and lines are not compared, nor where on the paper a text stands.</remarks>
+    /// <inheritdoc cref="Faults"/>
+    public static IReadOnlyList<string> Differences(string html, byte[] pdf)
+    {
+        var pages = PrintedText.Of(pdf);
+        var (body, texts, heads) = (new PrintedBody(pages), VisibleText.Of(html), VisibleText.Heads(html));
+        return
+        [
+            .. body.Says(texts, heads) ? [] : OfBody(body, texts, heads),
+            .. new PageMargins(html).Leftovers(pages).Select(Besides),
+            .. pages.SelectMany(Cut),
+        ];
+    }
+
+    /// <summary>In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.</summary>
+    private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<string> texts, IReadOnlyList<string> heads)
+    {
+        List<string> found = [.. Missing(body, texts), .. body.Leftovers(texts, heads).Select(Besides)];
+        return found.Count > 0 || texts.Any(FoldedText.RunsLeft) ? found : ["its texts stand in another order"];
+    }
+
+    private static IEnumerable<string> Missing(PrintedBody body, IReadOnlyList<string> texts) =>
+        texts.OrderByDescending(text => FoldedText.Of(text).Length).Where(text => !body.Strike(text)).Select(text => $"\"{Quote(text)}\" is not printed whole");
+
+    private static string Besides(string text) => $"\"{Quote(text)}\" is printed and does not belong there";
 
     private static IEnumerable<string> Cut(IReadOnlyList<PrintedLetter> page, int index)
     {

@@ -31,6 +31,61 @@ internal sealed class PrintedBody
     /// </summary>
     public bool Strike(string text) => FoldedText.RunsLeft(text) ? StandsInWords(text) : StrikeWhole(FoldedText.Of(text)) || StrikeParted(text);
 
+    /// <summary>
+    /// What was not struck off, each stretch in one. Letters from right to left are never struck off: of them as many are
+    /// taken away as the texts have.
+    /// </summary>
+    public IReadOnlyList<string> Leftovers(IEnumerable<string> texts, IReadOnlyList<string> heads)
+    {
+        for (var page = 1; page < _pageEnds.Length; page++)
+        {
+            if (HeadOn(page, heads) is { } head && !_found.AsSpan(Start(page), head.Length).Contains(true))
+                Take(Start(page), head.Length);
+        }
+        var leftward = texts.Where(FoldedText.RunsLeft).SelectMany(FoldedText.Of).CountBy(letter => letter).ToDictionary(c => c.Key, c => c.Value);
+        var left = new List<StringBuilder>();
+        var last = -2;
+        for (var at = 0; at < _text.Length; at++)
+        {
+            if (_found[at] || TakeOne(leftward, _text[at]))
+                continue;
+            if (last != at - 1)
+                left.Add(new StringBuilder());
+            left[^1].Append(_text[at]);
+            last = at;
+        }
+        return [.. left.Select(l => l.ToString())];
+    }
+
+    /// <summary>Whether the file draws exactly these texts, one after the other; the head of a table that runs on may stand on top of each further page.</summary>
+    /// <param name="texts">In the order of the page.</param>
+    /// <param name="heads">Of tables, as they are compared.</param>
+    public bool Says(IEnumerable<string> texts, IReadOnlyList<string> heads)
+    {
+        var wanted = string.Concat(texts.Select(FoldedText.Of)).AsSpan();
+        for (var page = 0; page < _pageEnds.Length; page++)
+        {
+            var said = _text.AsSpan(Start(page).._pageEnds[page]);
+            if (!wanted.StartsWith(said, StringComparison.Ordinal) && page > 0 && HeadOn(page, heads) is { } head)
+                said = said[head.Length..];
+            if (!wanted.StartsWith(said, StringComparison.Ordinal))
+                return false;
+            wanted = wanted[said.Length..];
+        }
+        return wanted.IsEmpty;
+    }
+
+    private string? HeadOn(int page, IReadOnlyList<string> heads) =>
+        heads.FirstOrDefault(h => h.Length > 0 && Start(page) + h.Length <= _pageEnds[page] && string.CompareOrdinal(_text, Start(page), h, 0, h.Length) == 0);
+
+    private static bool TakeOne(Dictionary<char, int> letters, char letter)
+    {
+        if (letters.GetValueOrDefault(letter) == 0)
+            return false;
+        letters[letter]--;
+        return true;
+    }
+
     private bool StrikeWhole(string text)
     {
         if (text.Length == 0)

@@ -17,6 +17,14 @@ internal static class VisibleText
         return texts;
     }
 
+    /// <summary>The head of each table, as it is compared: a table that runs on has it on every page.</summary>
+    public static IReadOnlyList<string> Heads(string html) => [.. new HtmlParser().ParseDocument(html).QuerySelectorAll("thead").Select(head =>
+    {
+        var texts = new List<string>();
+        Add(head, texts);
+        return string.Concat(texts.Select(FoldedText.Of));
+    }).Distinct(StringComparer.Ordinal)];
+
     private static void Add(INode node, List<string> texts)
     {
         foreach (var child in node.ChildNodes)

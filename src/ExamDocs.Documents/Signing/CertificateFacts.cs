@@ -27,7 +27,7 @@ internal static class CertificateFacts
     public static bool MaySign(X509Certificate2 certificate)
     {
         var usage = certificate.Extensions.OfType<X509KeyUsageExtension>().FirstOrDefault();
-        return usage is null || (usage.KeyUsages & (X509KeyUsageFlags.DigitalSignature | X509KeyUsageFlags.NonRepudiation)) != 0;
+        return usage is null || (usage.KeyUsages & (X509KeyUsageFlags.DigitalSignature | X509KeyUsageFlags.NonRepudiation)) != X509KeyUsageFlags.None;
     }
 
     /// <summary>The certificate and those above it that are among the others, each before the one that issued it.</summary>

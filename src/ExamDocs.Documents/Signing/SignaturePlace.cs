@@ -8,7 +8,7 @@ namespace ExamDocs.Documents.Signing;
 /// <summary>Where in a file the signature stands: all but this is signed (ISO 32000-1, 12.8.1).</summary>
 /// <param name="From">Where its opening bracket is.</param>
 /// <param name="To">Just after its closing bracket.</param>
-internal readonly record struct SignaturePlace(int From, int To)
+internal sealed record SignaturePlace(int From, int To)
 {
     /// <summary>Digits of a number in a range, so that it can be written once the file is.</summary>
     private const int Width = 10;

@@ -21,7 +21,7 @@ public sealed class TimestampServer(Uri address, HttpClient client)
 
     /// <returns>Why it is no address to ask at; null where it is one.</returns>
     public static string? ObjectionTo(string address) =>
-        Uri.TryCreate(address, UriKind.Absolute, out var uri) && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps)
+        Uri.TryCreate(address, UriKind.Absolute, out var uri) && (string.Equals(uri.Scheme, Uri.UriSchemeHttp, StringComparison.Ordinal) || string.Equals(uri.Scheme, Uri.UriSchemeHttps, StringComparison.Ordinal))
             ? null : $"{address} is no http or https address";
 
     /// <summary>A client that keeps to the bounds set here.</summary>

@@ -43,7 +43,7 @@ internal static class Layout
           PRIMARY KEY (number, position)
         ){strict};
 
-        CREATE INDEX document_by_item ON document_item (item);
+        CREATE INDEX document_by_item ON document_item {equal}(item);
 
         CREATE TABLE content (
           number TEXT NOT NULL PRIMARY KEY REFERENCES document (number),
@@ -105,7 +105,7 @@ internal static class Layout
           record {blob} NOT NULL
         ){strict};
 
-        CREATE INDEX visit_by_reference ON visit (reference);
+        CREATE INDEX visit_by_reference ON visit {equal}(reference);
 
         CREATE TABLE person (
           visit INTEGER NOT NULL REFERENCES visit (visit),
@@ -122,7 +122,7 @@ internal static class Layout
           PRIMARY KEY (visit, position)
         ){strict};
 
-        CREATE INDEX item_by_id ON item (id);
+        CREATE INDEX item_by_id ON item {equal}(id);
 
         CREATE TABLE makers_limits (
           visit INTEGER NOT NULL REFERENCES visit (visit),
@@ -138,7 +138,7 @@ internal static class Layout
           PRIMARY KEY (visit, position)
         ){strict};
 
-        CREATE INDEX examination_by_item ON examination (item);
+        CREATE INDEX examination_by_item ON examination {equal}(item);
 
         CREATE TABLE observation (
           visit INTEGER NOT NULL,
@@ -170,7 +170,7 @@ internal static class Layout
           PRIMARY KEY (visit, position)
         ){strict};
 
-        CREATE INDEX outcome_by_item ON outcome (item);
+        CREATE INDEX outcome_by_item ON outcome {equal}(item);
         """;
 
     /// <summary>What the tables must never lose, whoever writes to them.</summary>
@@ -183,6 +183,7 @@ internal static class Layout
         ("issued_bytes_stay", "content", "UPDATE", "TRUE", "the bytes of a document are never changed"),
         ("issued_bytes_are_kept", "content", "DELETE", "(SELECT state FROM document WHERE number = OLD.number) = 'issued'", "the bytes of an issued document are kept"),
         ("replacements_stay", "replacement", "UPDATE", "TRUE", "what replaced what is never changed"),
+        ("the_register_keeps_its_row", "register", "DELETE", "TRUE", "a register keeps its own row"),
         ("log_is_never_changed", "log", "UPDATE", "TRUE", "the log is never changed"),
         ("log_is_kept", "log", "DELETE", "TRUE", "the log is kept"),
         ("visits_stay", "visit", "UPDATE", "TRUE", "a recorded visit is never changed"),

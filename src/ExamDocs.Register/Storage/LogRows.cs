@@ -22,7 +22,7 @@ internal sealed class LogRows(DbConnection connection)
     }
 
     /// <summary>Null while nothing is entered.</summary>
-    public Checkpoint? Latest() => Checkpoints().LastOrDefault();
+    public Checkpoint? Latest() => Checkpoints() is [.., var last] ? last : null;
 
     /// <summary>Every root that was remembered, by size.</summary>
     public IReadOnlyList<Checkpoint> Checkpoints()

@@ -19,6 +19,12 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>Whether a run has ended, whatever ended it.</summary>
     public abstract bool HasEnded(string run);
 
+    /// <summary>Whether a run worked on another machine, whose folders cannot be seen from here.</summary>
+    public virtual bool WasElsewhere(string run) => false;
+
+    /// <summary>The name under which a run settles what another has left.</summary>
+    public virtual string Settling(string run, string? left) => run;
+
     /// <summary>One sentence for each thing that the database itself finds wrong.</summary>
     public abstract IEnumerable<string> Damage();
 

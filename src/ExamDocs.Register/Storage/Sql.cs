@@ -1,3 +1,4 @@
+using System.Data;
 using System.Data.Common;
 using System.Globalization;
 using System.Text;
@@ -33,8 +34,16 @@ internal static class Sql
     /// <summary>The text in a column; null where it holds none.</summary>
     public static string? Text(this DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 
+    /// <exception cref="IOException">The connection was lost before.</exception>
+    public static void MustBeOpen(this DbConnection connection)
+    {
+        if (connection.State is not ConnectionState.Open)
+            throw new IOException("The connection to the register was lost.");
+    }
+
     private static DbCommand Command(this DbConnection connection, string text, object?[] values)
     {
+        connection.MustBeOpen();
         var command = connection.CreateCommand();
         command.CommandText = text;
         for (var index = 0; index < values.Length; index++)
@@ -50,7 +59,7 @@ internal static class Sql
     }
 
     /// <summary>Halves of characters, and the character zero, which no server takes, become the sign for what cannot be written.</summary>
-    private static string Storable(string text)
+    public static string Storable(string text)
     {
         var whole = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())

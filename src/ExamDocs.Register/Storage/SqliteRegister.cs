@@ -105,5 +105,5 @@ internal sealed class SqliteRegister : RegisterDatabase
     }
 
     private static string Written(string layout) =>
-        layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal);
+        layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal).Replace("{equal}", "", StringComparison.Ordinal);
 }

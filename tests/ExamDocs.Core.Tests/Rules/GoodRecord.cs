@@ -27,10 +27,10 @@ internal static class GoodRecord
         return record;
     }
 
-    public static IReadOnlyList<Finding> Check(JsonNode record)
+    public static IReadOnlyList<Finding> Check(JsonNode record, History? history = null)
     {
         var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "record.json");
-        return Determine.Visit(read.Record!, read.Findings, History.None, AsOf).Findings;
+        return Determine.Visit(read.Record!, read.Findings, history ?? History.None, AsOf).Findings;
     }
 
     /// <summary>Every required criterion of the category clear.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using ExamDocs.Core.Determination;
 
 namespace ExamDocs.Core.Tests.Rules;
 
@@ -12,6 +13,9 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
 {
     /// <summary>A code that the slip cannot be made without, besides the one it is about.</summary>
     public string? Besides { get; init; }
+
+    /// <summary>What is known from before.</summary>
+    public History History { get; init; } = History.None;
 
     public override string ToString() => $"{Code}: {What}";
 

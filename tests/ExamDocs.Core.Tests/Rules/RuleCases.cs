@@ -11,7 +11,7 @@ internal static class RuleCases
     private static readonly string Saw = Answer("connector", "severe-load");
 
     public static IReadOnlyList<RuleCase> All { get; } =
-        [.. Particulars, .. OfPeopleAndLimits, .. OfExaminations, .. Identity, .. Conflicts, .. References, .. Dates, .. DatesOfDeeds, .. Measurement, .. Renewals];
+        [.. Particulars, .. OfPeopleAndLimits, .. OfExaminations, .. Identity, .. Conflicts, .. References, .. Dates, .. DatesOfDeeds, .. Measurement, .. Renewals, .. RemembersCases.All];
 
     private static RuleCase[] Particulars =>
     [

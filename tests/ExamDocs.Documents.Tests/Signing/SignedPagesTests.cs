@@ -11,6 +11,7 @@ using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Core;
 
 namespace ExamDocs.Documents.Tests.Signing;
 
@@ -56,9 +57,9 @@ public sealed class SignedPagesTests(Press press)
         Assert.Empty(FaithfulPrint.Faults(html, signed));
         using var document = PdfDocument.Open(signed);
         var (page, field) = document.GetPages().SelectMany(p => p.GetAnnotations().Where(a => a.Type is UglyToad.PdfPig.Annotations.AnnotationType.Widget).Select(a => (p, a))).Single();
-        var inside = string.Concat(page.Letters.Where(l => field.Rectangle.Contains(l.Location)).Select(l => l.Value));
-        Assert.Contains(Tool.Squeeze($"Signed electronically with the certificate of {Said.Name}."), Tool.Squeeze(inside), StringComparison.Ordinal);
-        Assert.Contains(Tool.Squeeze($"beginning {Said.ShortFingerprint}."), Tool.Squeeze(inside), StringComparison.Ordinal);
+        var inside = string.Concat(page.Letters.Where(l => Holds(field.Rectangle, l.Location)).Select(l => l.Value));
+        Assert.Contains(Tool.Squeeze($"Signed electronically with the certificate of {Said.Name}."), Tool.Squeeze(inside.Normalize(System.Text.NormalizationForm.FormKC)), StringComparison.Ordinal);
+        Assert.Contains(Tool.Squeeze($"beginning {Said.ShortFingerprint}."), Tool.Squeeze(inside.Normalize(System.Text.NormalizationForm.FormKC)), StringComparison.Ordinal);
         var tag = Tool.QpdfJson(signed).Values.Single(o => o["/S"]?.ToString() is "/Form");
         Assert.Contains("OBJR", tag["/K"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.DoesNotContain(Tool.QpdfJson(signed).Values, o => o["/S"]?.ToString() is "/Link");
@@ -88,6 +89,8 @@ public sealed class SignedPagesTests(Press press)
         Assert.Contains("signature-electronic", html, StringComparison.Ordinal);
         Assert.Contains("signature-lines", html, StringComparison.Ordinal);
     }
+
+    private static bool Holds(PdfRectangle area, PdfPoint at) => at.X >= area.Left && at.X <= area.Right && at.Y >= area.Bottom && at.Y <= area.Top;
 
     private static ReportModel Report(ElectronicSignature? signature)
     {

@@ -12,6 +12,7 @@ using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
+using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using Snapshooter;
 using Snapshooter.Xunit3;
@@ -29,6 +30,9 @@ public sealed class HtmlSnapshotTests
         ["report"] = r => r.HtmlAsync(Report(Example.Identity(DocumentTypes.Report))),
         ["report-of-one"] = r => r.HtmlAsync(Report(Example.Identity(DocumentTypes.Report), "BRG-08")),
         ["authority-copy"] = r => r.HtmlAsync(new AuthorityCopyModel(Report(Example.Identity(DocumentTypes.Report, 2), "CON-07"), new OriginalReport("R-2026-000001", new string('a', 64)))),
+        ["report-signed"] = r => r.HtmlAsync(Report(Signed(Example.Identity(DocumentTypes.Report)), "BRG-08")),
+        ["authority-copy-signed"] = r => r.HtmlAsync(new AuthorityCopyModel(Report(Signed(Example.Identity(DocumentTypes.Report, 2)), "CON-07"), new OriginalReport("R-2026-000001", new string('a', 64)))),
+        ["notice-signed"] = r => r.HtmlAsync(new NoticeModel(Signed(Example.Identity(DocumentTypes.Notice)), Example.Visit, Example.Item("CON-07"))),
         ["notice"] = r => r.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, Example.Item("CON-07"))),
         ["notice-later"] = r => r.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, Example.Item("BRG-08"))),
         ["certificate"] = r => r.HtmlAsync(Certificate("HAR-02", "BRG-03")),
@@ -75,6 +79,9 @@ public sealed class HtmlSnapshotTests
     /// <summary>Without the style sheets, which are looked at in print, a line for each tag.</summary>
     private static string Lines(string html) => Regex.Replace(
         Regex.Replace(html, "<style>.*?</style>", "", RegexOptions.Singleline, TimeSpan.FromSeconds(5)), @">\s*<", ">\n<", RegexOptions.None, TimeSpan.FromSeconds(5));
+
+    private static DocumentIdentity Signed(DocumentIdentity identity) =>
+        identity with { Signature = new ElectronicSignature("Ada Invented", "Invented Signing Authority", "40A1B2C3", new string('7', 64), IsTimestamped: true) };
 
     private static ReportModel Report(DocumentIdentity identity, params string[] ids)
     {

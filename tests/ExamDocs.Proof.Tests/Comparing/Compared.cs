@@ -22,9 +22,10 @@ internal static class Compared
     public static DeterminedVisit Programme(string json, IReadOnlyList<PastHold> store, DateOnly asOf)
     {
         var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(json), "record.json");
-        var history = new History([.. store.Select(Past)]);
-        return Determine.Visit(read.Record!, read.Findings, history, Day(asOf));
+        return Determine.Visit(read.Record!, read.Findings, Past(store), Day(asOf));
     }
+
+    public static History Past(IReadOnlyList<PastHold> store) => new([.. store.Select(Past)]);
 
     public static IEnumerable<Pair> Pairs(Draft draft)
     {
@@ -55,5 +56,5 @@ internal static class Compared
     private static PastWithdrawal Past(PastHold hold) =>
         new(hold.Item, hold.Document, Day(hold.On), hold.Codes, hold.Never) { Parts = hold.Parts };
 
-    private static LocalDate Day(DateOnly day) => new(day.Year, day.Month, day.Day);
+    public static LocalDate Day(DateOnly day) => new(day.Year, day.Month, day.Day);
 }

@@ -48,7 +48,26 @@ internal static class EarlierWithdrawals
     /// What was withdrawn on the day of the deciding examination was withdrawn by it; what was withdrawn after it, since.
     /// </summary>
     private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
-        from w in item.Context.History.Withdrawals
-        where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && w.On != item.ExaminedOn
-        select new EarlierWithdrawal(w.On, w.Document, Sentence.AsIs(string.Join(", ", w.Codes)), w.Codes, w.NeverReleasable) { Parts = w.Parts };
+        (from w in item.Context.History.Withdrawals
+         where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && w.On != item.ExaminedOn
+         select w)
+        .OrderBy(w => w.On).ThenBy(InWords, StringComparer.Ordinal).Select(Remembered);
+
+    /// <summary>So that a store may remember them in any order.</summary>
+    private static string InWords(PastWithdrawal w) => $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}";
+
+    /// <summary>
+    /// Whether a withdrawal that a store remembers is still open, be the item in the record or not. What is not in the record
+    /// can be released there all the same; that its parts were renewed cannot be told.
+    /// </summary>
+    public static bool IsOpen(RecordContext context, PastWithdrawal withdrawal)
+    {
+        var remembered = Remembered(withdrawal);
+        var items = context.ItemsWithId(withdrawal.ItemId).ToList();
+        return items.Count > 0 ? items.Exists(item => EarlierWithdrawalIsOpen.IsOpen(item, remembered))
+            : remembered.NeverReleasable || !context.Releases.Any(r => string.Equals(r.ItemId, withdrawal.ItemId, StringComparison.Ordinal) && remembered.IsReleasedBy(r));
+    }
+
+    private static EarlierWithdrawal Remembered(PastWithdrawal w) =>
+        new(w.On, w.Document, Sentence.AsIs(string.Join(", ", w.Codes)), w.Codes, w.NeverReleasable) { Parts = w.Parts };
 }

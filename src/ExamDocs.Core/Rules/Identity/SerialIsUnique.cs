@@ -12,7 +12,7 @@ public sealed class SerialIsUnique : Rule<VisitCase>
         "A shared number may be a batch number, or one item written down twice.",
         "Check the marking; where it is a batch number, mark the items yourself and record that mark.", "common practice, no source")) =>
         Each(v => v.Context.Items.Where(i => i.Item.Serial is not null)
-            .GroupBy(i => (Fold(i.Item.Maker), Fold(i.Item.Model), Fold(i.Item.Serial))).Where(g => g.Skip(1).Any())
+            .GroupBy(i => ItemMarking.Of(i.Item)).Where(g => g.Skip(1).Any())
             .SelectMany(Shared));
 
     private static IEnumerable<Fault> Shared(IEnumerable<ItemCase> items)
@@ -27,9 +27,6 @@ public sealed class SerialIsUnique : Rule<VisitCase>
         var ids = items.Select(o => o.Item.Id).ToList();
         return ids.Count <= Named ? string.Join(", ", ids) : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more");
     }
-
-    /// <summary>Capitals make no difference: one item written down twice is seldom written alike.</summary>
-    private static string? Fold(string? text) => text?.ToUpperInvariant();
 
     /// <summary>The faults carry whole pointers: items are looked at together.</summary>
     protected override string PathOf(VisitCase subject) => "";

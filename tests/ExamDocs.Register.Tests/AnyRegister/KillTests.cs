@@ -14,7 +14,7 @@ public sealed class KillTests : Workplace
         Assert.True(told.Count >= 15, $"Only {told.Count} documents were issued before the kills.");
 
         using var register = Open();
-        register.Recover();
+        Settle(register);
         var issued = register.Issued().Select(document => document.Number).ToHashSet(StringComparer.Ordinal);
         Assert.All(told, number => Assert.Contains(number, issued));
         Assert.Equal(told.Count, told.Distinct(StringComparer.Ordinal).Count());
@@ -35,9 +35,39 @@ public sealed class KillTests : Workplace
         Assert.StartsWith("R-2026-", Issue(register, "beside it").Number, StringComparison.Ordinal);
         process.Kill();
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
-        register.Recover();
+        Settle(register);
         AssertNoNumberLostOrReused(register, register.Issued().Count + register.Voided().Count);
         AssertFolderEqualsRegister(register, Out);
+    }
+
+    [Fact]
+    public async Task What_a_killed_run_held_is_settled_and_what_a_living_one_holds_is_not()
+    {
+        using var living = Open();
+        var begun = Take(living, "begun");
+        using var process = KilledRun.Start(Database, Out, run: 0, documents: 0);
+        var held = await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
+        using var register = Open();
+        Assert.Empty(register.Recover());
+        process.Kill();
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        var told = await UntilTold(register);
+        Assert.Equal($"{held} is void: the run was interrupted before it was printed.", told);
+        Assert.Equal("R-2026-000001", Assert.Single(register.Rows.Pending()).Document.Number);
+        living.Publish(begun, Pdf("begun"), 1, "{}");
+        AssertNoNumberLostOrReused(register, 2);
+        AssertFolderEqualsRegister(register, Out);
+    }
+
+    private static async Task<string> UntilTold(DocumentRegister register)
+    {
+        for (var look = 0; look < 600; look++)
+        {
+            if (register.Recover() is { Count: > 0 } told)
+                return Assert.Single(told);
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+        }
+        throw new TimeoutException("The killed run is still taken for a living one.");
     }
 
     private async Task<List<string>> RunAndKill(int run)

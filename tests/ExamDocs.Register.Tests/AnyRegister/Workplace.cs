@@ -1,19 +1,44 @@
+using System.Diagnostics;
 using System.Text;
+using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Tests;
 
-/// <summary>A folder of its own for one test, with a register and a place for documents; gone afterwards.</summary>
-public abstract class Workplace : IDisposable
+/// <summary>A register of its own for one test and a folder for documents; gone afterwards. Where the register is, each project says.</summary>
+public abstract partial class Workplace : IDisposable
 {
-    private readonly DirectoryInfo _root = Directory.CreateTempSubdirectory("examdocs-register-");
+    private readonly DirectoryInfo _root;
 
-    internal string Database => Path.Combine(_root.FullName, "kit.db");
+    protected Workplace()
+    {
+        SetUp();
+        _root = Directory.CreateTempSubdirectory("examdocs-register-");
+    }
 
     internal string Out => Path.Combine(_root.FullName, "out");
 
     internal string Root => _root.FullName;
 
     internal DocumentRegister Open() => DocumentRegister.Open(Database);
+
+    /// <summary>What somebody with a tool of the database's own might do.</summary>
+    internal void ByHand(string statement, params object?[] values)
+    {
+        using var connection = Connect();
+        connection.Execute(statement, values);
+    }
+
+    /// <summary>What is left of a guard once somebody who may has taken it away.</summary>
+    internal void TakeAwayGuard(string name) => ByHand($"DROP TRIGGER {name}{OfTable(Layout.Guards.Single(g => g.Name == name).Table)}");
+
+    /// <summary>Recovers until nothing is pending: a server may take a moment to see that a run was killed.</summary>
+    internal static void Settle(DocumentRegister register)
+    {
+        var waited = Stopwatch.StartNew();
+        do
+            register.Recover();
+        while (register.Rows.Pending().Count > 0 && waited.Elapsed < TimeSpan.FromSeconds(60));
+    }
 
     internal PendingDocument Take(DocumentRegister register, string job, char letter = 'R', int year = 2026) =>
         register.Take(new DocumentRequest(letter, year, "report", job, ["HB-014", "HB-014-B"], Out));
@@ -43,9 +68,19 @@ public abstract class Workplace : IDisposable
         Assert.Equal(Enumerable.Range(1, count), sequences);
     }
 
+    partial void SetUp();
+
+    partial void TakeDown();
+
     public void Dispose()
     {
-        _root.Delete(recursive: true);
+        Dispose(disposing: true);
         GC.SuppressFinalize(this);
+    }
+
+    protected virtual void Dispose(bool disposing)
+    {
+        TakeDown();
+        _root.Delete(recursive: true);
     }
 }

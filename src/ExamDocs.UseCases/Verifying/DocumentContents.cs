@@ -1,0 +1,52 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core;
+using ExamDocs.Documents.Finishing;
+using ExamDocs.Intake;
+using ExamDocs.Intake.Json;
+
+namespace ExamDocs.UseCases.Verifying;
+
+/// <summary>What a document holds besides its pages, read strictly.</summary>
+/// <param name="Basis">What it says it rests on.</param>
+/// <param name="Record">The record within, as read.</param>
+/// <param name="Outcome">The outcomes within, byte for byte.</param>
+internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, byte[] Outcome)
+{
+    private const string Question = "data";
+
+    /// <returns>The contents, null where they are not whole; and what is to be said of them.</returns>
+    public static (DocumentContents? Contents, Statement Said) Of(byte[] pdf)
+    {
+        try
+        {
+            var files = new[] { EmbeddedData.DocumentName, EmbeddedData.RecordName, EmbeddedData.OutcomeName }
+                .Select(name => AttachedFiles.Find(pdf, name, JsonRecordReader.MaxBytes)).ToArray();
+            if (Array.TrueForAll(files, f => f is null))
+                return Refused("none of our documents: it holds no data that a document of this program holds");
+            if (files is not [{ } document, { } record, { } outcome])
+                return Refused("the data within are not whole: every document holds examdocs.json, outcome.json and document.json");
+            return Read(document, record, outcome);
+        }
+        catch (Exception e) when (e is PdfSyntaxException or ArgumentException or InvalidOperationException or FormatException or OverflowException or IOException or NotSupportedException)
+        {
+            return Refused("none of our documents, or damaged: what is in the file cannot be read");
+        }
+    }
+
+    /// <summary>Determined once more, on the day and with the history that it names; null where it cannot be.</summary>
+    public DeterminedVisit? Determined(KnownRules rules) => Record.Record is not { } record || Entanglement.Of(record, Record.Findings) is not null
+        ? null : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
+
+    private static (DocumentContents?, Statement) Read(byte[] document, byte[] record, byte[] outcome)
+    {
+        if (DocumentFile.Read(document) is not { } basis)
+            return Refused("what it says it rests on (document.json) cannot be read");
+        var read = EmbeddedRecord.Read(record, EmbeddedData.RecordName);
+        return read.Record is null
+            ? Refused($"the record within cannot be read: {read.Unreadable}")
+            : (new DocumentContents(basis, read, outcome), Statement.Holds(Question, $"it calls itself {basis.Number}, and the data it was made from are whole"));
+    }
+
+    private static (DocumentContents?, Statement) Refused(string why) => (null, Statement.Fails(Question, why));
+}

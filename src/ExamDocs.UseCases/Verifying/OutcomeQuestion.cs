@@ -1,0 +1,52 @@
+using System.Text.Json;
+using ExamDocs.Core.Determination;
+
+namespace ExamDocs.UseCases.Verifying;
+
+/// <summary>Do the rules, applied once more to the record within, bear out the outcomes within?</summary>
+internal static class OutcomeQuestion
+{
+    private const string Question = "outcome";
+
+    /// <param name="contents">What is within the document.</param>
+    /// <param name="items">Its items as determined once more, in the order printed.</param>
+    public static Statement Ask(DocumentContents contents, IReadOnlyList<DeterminedItem> items)
+    {
+        var expected = FindingsFile.Write(items, EmbeddedData.RecordName);
+        if (expected.AsSpan().SequenceEqual(contents.Outcome))
+            return Statement.Holds(Question, "the record within, determined once more, gives the same outcomes for the same reasons");
+        var other = contents.Basis.Version is var version && !string.Equals(version, ProgramVersion.Current, StringComparison.Ordinal);
+        if (Results(contents.Outcome) is not { } said)
+            return Statement.Fails(Question, "the outcomes within cannot be read");
+        var differing = Results(expected)!.Except(said).Select(r => $"{r.Id} is {r}").ToList();
+        var what = differing.Count > 0 || said.Count != items.Count ? $"the record within gives other outcomes: {string.Join(", ", differing.Take(5))}" : null;
+        return (what, other) switch
+        {
+            (null, true) => Statement.Holds(Question, $"the record within, determined once more, gives the same outcomes; it was decided by version {version}, whose reasons may be worded otherwise"),
+            (null, false) => Statement.Fails(Question, "the reasons within are not those that the record within gives"),
+            (_, true) => Statement.Fails(Question, $"decided by version {version}; version {ProgramVersion.Current} decides otherwise: {what}"),
+            _ => Statement.Fails(Question, what),
+        };
+    }
+
+    private static List<Result>? Results(byte[] outcome)
+    {
+        try
+        {
+            using var json = JsonDocument.Parse(outcome, new JsonDocumentOptions { MaxDepth = 32 });
+            return [.. json.RootElement.GetProperty("items").EnumerateArray().Select(i =>
+                new Result(Text(i, "id"), Text(i, "outcome"), Text(i, "until"), Text(i, "nextExaminationBy")))];
+        }
+        catch (Exception e) when (e is JsonException or InvalidOperationException or KeyNotFoundException)
+        {
+            return null;
+        }
+    }
+
+    private static string? Text(JsonElement item, string member) => item.GetProperty(member).GetString();
+
+    private sealed record Result(string? Id, string? Outcome, string? Until, string? Next)
+    {
+        public override string ToString() => $"{Outcome}{(Until is null ? "" : $" {Until}")}{(Next is null ? "" : $", next examination by {Next}")}";
+    }
+}

@@ -1,0 +1,51 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace ExamDocs.UseCases.Verifying;
+
+/// <summary>Writes what was said of each file as examdocs-verification/1.</summary>
+public static class VerificationFile
+{
+    public const string FormatName = "examdocs-verification/1";
+
+    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static void WriteTo(string file, IReadOnlyList<VerifiedFile> verified) => WholeFile.Write(file, Write(verified));
+
+    public static byte[] Write(IReadOnlyList<VerifiedFile> verified)
+    {
+        ArgumentNullException.ThrowIfNull(verified);
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", FormatName);
+            json.WriteStartArray("documents");
+            foreach (var one in verified)
+                Write(json, one);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return buffer.ToArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, VerifiedFile verified)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", verified.File);
+        json.WriteString("number", verified.Number);
+        json.WriteBoolean("valid", verified.IsValid);
+        json.WriteStartArray("statements");
+        foreach (var statement in verified.Statements)
+        {
+            json.WriteStartObject();
+            json.WriteString("question", statement.Question);
+            json.WriteString("answer", statement.Answer switch { Answer.Holds => "holds", Answer.Fails => "fails", _ => "not-checked" });
+            json.WriteString("text", statement.Text);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,132 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using ExamDocs.Core.CaseForService;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Json;
+using NodaTime;
+
+namespace ExamDocs.Core.Tests.Determination;
+
+/// <summary>What a store remembers of earlier examinations feeds the trend and the evidence, and is not judged again.</summary>
+public sealed class RememberedExaminationTests
+{
+    private static readonly LocalDate First = new(2024, 11, 11), Second = new(2025, 5, 11), Third = new(2025, 11, 11);
+
+    [Fact]
+    public void The_trend_is_the_same_whether_the_record_or_the_store_holds_the_earlier_diameters()
+    {
+        var own = Bridge();
+        foreach (var (on, mm) in new[] { (First, 11.0m), (Second, 10.8m), (Third, 10.6m) })
+            own["examinations"]!.AsArray().Add(Measured(GoodRecord.Examination(GoodRecord.Id, "rope-bridge", Iso(on)), mm));
+        var remembered = Determined(Bridge(), [Past(First, 11.0m), Past(Second, 10.8m), Past(Third, 10.6m)]);
+        Assert.NotNull(remembered.Trend?.Proposed);
+        Assert.Equal(Determined(own, []).Trend!.Proposed, remembered.Trend.Proposed);
+        Assert.Equal(First, remembered.Profile!.SinceFirst!.FirstOn);
+        Assert.Null(Determined(Bridge(), [Past(First, 11.0m), Past(Second, 10.8m)]).Trend);
+    }
+
+    [Fact]
+    public void An_examination_that_the_record_holds_too_counts_once_and_in_the_records_words()
+    {
+        var own = Bridge();
+        own["examinations"]!.AsArray().Add(Measured(GoodRecord.Examination(GoodRecord.Id, "rope-bridge", Iso(First)), 11.0m));
+        var item = Determined(own, [Past(First, 9.0m), Past(Second, 10.8m), Past(Third, 10.6m)]);
+        Assert.Equal(11.0, item.Trend!.Smallest.Points[0].Mm, 9);
+    }
+
+    [Fact]
+    public void What_is_known_of_the_day_examined_or_after_is_not_from_before()
+    {
+        var item = Determined(Bridge(), [Past(First, 11.0m), Past(Second, 10.8m), Past(new(2026, 5, 11), 9.0m), Past(new(2026, 6, 1), 9.0m)]);
+        Assert.Null(item.Trend);
+        Assert.DoesNotContain(item.Findings, f => f.Code is "DAT017");
+    }
+
+    [Fact]
+    public void A_remembered_examination_withdraws_nothing_by_itself()
+    {
+        var past = Past(Third, 9.0m);
+        past = past with
+        {
+            Examination = past.Examination with
+            {
+                Conclusion = Conclusion.Withdraw,
+                Observations = [new Observation { Criterion = "cover-cut", State = ObservedState.Defect, StateAsTyped = "defect", Note = "cut" }],
+            },
+        };
+        Assert.Equal(Outcome.Fit, Determined(Bridge(), [past]).Outcome);
+    }
+
+    [Fact]
+    public void A_dated_defect_remembered_wants_an_answer_until_a_record_since_gives_one()
+    {
+        var found = Past(Second, 11.0m);
+        found = found with { Examination = found.Examination with { Defects = [Later] } };
+        Assert.Contains(Determined(Bridge(), [found]).Findings, f => f.Code is "CON022");
+        var remedied = Past(Third, 11.0m) with { Remedies = [new Remedy { Item = GoodRecord.Id, What = "cover bound", DoneOn = Third.PlusDays(-2) }] };
+        var answered = Determined(Bridge(), [remedied, found]);
+        Assert.DoesNotContain(answered.Findings, f => f.Code is "CON022");
+        Assert.Contains(answered.CaseForService, e => e.Heading is Heading.Doubts && e.Text.Contains("cover bound", StringComparison.Ordinal));
+        var tooEarly = remedied with { Remedies = [remedied.Remedies[0] with { DoneOn = Second.PlusDays(-1) }] };
+        Assert.Contains(Determined(Bridge(), [found, tooEarly]).Findings, f => f.Code is "CON022");
+    }
+
+    [Fact]
+    public void The_case_for_service_names_each_day_once()
+    {
+        var lines = Determined(Bridge(), [Past(First, 11.0m), Past(First, 11.0m) with { Document = "R-2024-000009" }, Past(Third, 11.0m)])
+            .CaseForService.Where(e => e.Text.StartsWith("examined on", StringComparison.Ordinal)).Select(e => e.Text);
+        Assert.Equal(["examined on 11 Nov 2024, conclusion fit", "examined on 11 Nov 2025, conclusion fit"], lines);
+    }
+
+    [Fact]
+    public void What_was_withdrawn_under_another_id_is_named_until_it_is_released()
+    {
+        var hold = new PastWithdrawal("OLD-7", "Q-2025-000004", Second, ["W1"], NeverReleasable: false)
+        { Maker = "FERNDELL", Model = $"m-{GoodRecord.Id}", Serial = $"s-{GoodRecord.Id}" };
+        var record = Bridge();
+        Assert.Contains("as OLD-7 by Q-2025-000004", Assert.Single(Warned(record, hold)), StringComparison.Ordinal);
+        Assert.Empty(Warned(record, hold with { Serial = "other" }));
+        Assert.Empty(Warned(record, hold with { Serial = null }));
+        Assert.Empty(Warned(record, hold with { ItemId = GoodRecord.Id }));
+        record.Row("releases", """{"item":"OLD-7","document":"Q-2025-000004","by":"ex1","on":"2026-05-11","grounds":"seen again"}""");
+        Assert.Empty(Warned(record, hold));
+        Assert.NotEmpty(Warned(record, hold with { NeverReleasable = true }));
+    }
+
+    private static Defect Later => new()
+    { Criterion = "cover-abrasion", Description = "fluffy", Danger = Danger.Later, BecomesDangerOn = new(2026, 1, 1), Remedy = "bind it" };
+
+    private static JsonObject Bridge()
+    {
+        var record = GoodRecord.For("rope-bridge");
+        record["limits"]![0]!["nominalDiameterMm"] = 11.0;
+        record["limits"]![0]!["diameterTolerancePercent"] = 10;
+        Measured(record["examinations"]![0]!.AsObject(), 10.4m);
+        return record;
+    }
+
+    private static JsonObject Measured(JsonObject examination, decimal mm)
+    {
+        examination["diameters"] = new JsonArray(new JsonObject { ["positionMm"] = 50, ["readingsMm"] = new JsonArray(mm, mm) });
+        return examination;
+    }
+
+    private static PastExamination Past(LocalDate on, decimal mm) => new(GoodRecord.Id, on, null, new Examination
+    { Item = GoodRecord.Id, ExaminedOn = on, Conclusion = Conclusion.Fit, Diameters = [new DiameterStation { PositionMm = 50, ReadingsMm = [mm, mm] }] });
+
+    private static IEnumerable<string> Warned(JsonObject record, PastWithdrawal hold) =>
+        Visit(record, new History([hold])).Findings.Where(f => f.Code is "IDN010").Select(f => f.Message);
+
+    private static DeterminedItem Determined(JsonObject record, IReadOnlyList<PastExamination> past) =>
+        Visit(record, History.None with { Examinations = past }).Items[0];
+
+    private static DeterminedVisit Visit(JsonObject record, History history)
+    {
+        var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json");
+        return Determine.Visit(read.Record!, read.Findings, history, new LocalDate(2026, 5, 12));
+    }
+
+    private static string Iso(LocalDate day) => NodaTime.Text.LocalDatePattern.Iso.Format(day);
+}

@@ -1,0 +1,68 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
+namespace ExamDocs.Register.Tests;
+
+/// <summary>
+/// This assembly started again as a run that issues documents for ever, until somebody kills it. It says each number on
+/// its standard output once the register has said that it is issued. With a count it ends by itself; with a count of 0 it
+/// takes one number and holds it.
+/// </summary>
+internal static class KilledRun
+{
+    private const string DatabaseVariable = "EXAMDOCS_TEST_ENDLESS_RUN";
+
+    private const int Endless = int.MaxValue;
+
+    public static Process Start(string database, string folder, int run, int documents = Endless)
+    {
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, UseShellExecute = false };
+        start.ArgumentList.Add("exec");
+        start.ArgumentList.Add(typeof(KilledRun).Assembly.Location);
+        start.ArgumentList.Add(folder);
+        start.ArgumentList.Add(run.ToString(CultureInfo.InvariantCulture));
+        start.ArgumentList.Add(documents.ToString(CultureInfo.InvariantCulture));
+        start.Environment[DatabaseVariable] = database;
+        return Process.Start(start) ?? throw new InvalidOperationException("The run could not be started.");
+    }
+
+    /// <summary>Where the run is to be killed, bytes that take a while to write; different for each document.</summary>
+    private static byte[] Pdf(string job, int documents)
+    {
+        var bytes = new byte[documents == Endless ? 300_000 : 3_000];
+        System.Text.Encoding.ASCII.GetBytes(job).CopyTo(bytes, 0);
+        return bytes;
+    }
+
+#pragma warning disable CA2255 // The module initializer takes the place of a second program.
+    [ModuleInitializer]
+    public static void RunWhereAskedTo()
+    {
+        if (Environment.GetEnvironmentVariable(DatabaseVariable) is not { Length: > 0 } database)
+            return;
+        var arguments = Environment.GetCommandLineArgs();
+        Issue(database, arguments[^3], arguments[^2], int.Parse(arguments[^1], CultureInfo.InvariantCulture));
+        Environment.Exit(0);
+    }
+#pragma warning restore CA2255
+
+    private static void Issue(string database, string folder, string run, int documents)
+    {
+        using var register = DocumentRegister.Open(database);
+        register.Recover();
+        if (documents == 0)
+        {
+            Console.Out.WriteLine(Take(register, folder, $"{run}/held").Number);
+            Thread.Sleep(Timeout.Infinite);
+        }
+        for (var count = 0; count < documents; count++)
+        {
+            var job = FormattableString.Invariant($"{run}/{count}");
+            Console.Out.WriteLine(register.Publish(Take(register, folder, job), Pdf(job, documents), 1, "{}").Number);
+        }
+    }
+
+    private static PendingDocument Take(DocumentRegister register, string folder, string job) =>
+        register.Take(new DocumentRequest('R', 2026, "report", job, ["HB-014"], folder));
+}

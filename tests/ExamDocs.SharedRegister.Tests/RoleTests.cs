@@ -1,0 +1,125 @@
+using System.Data.Common;
+using ExamDocs.Register;
+using ExamDocs.Register.Storage;
+using ExamDocs.Register.Tests;
+using Npgsql;
+
+namespace ExamDocs.SharedRegister.Tests;
+
+/// <summary>Who may do what, set up word for word as docs/shared-register.md says.</summary>
+public sealed class RoleTests : Workplace
+{
+    private const string NoPermission = "42501";
+
+    [Fact]
+    public void An_examiner_may_do_all_that_issuing_takes_and_change_nothing_that_is_recorded()
+    {
+        var owner = Role("owner", "");
+        OnTheServer($"ALTER DATABASE {DatabaseName} OWNER TO {owner}");
+        DocumentRegister.Open(Server.AddressOf(DatabaseName, owner)).Dispose();
+        ByHand(GrantsOfThePage());
+        var anna = Role("anna", "IN ROLE examiner");
+        using (var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, anna)))
+            DoEverything(register);
+
+        using var connection = Connect(DatabaseName, anna, Server.Password);
+        string[] forbidden =
+        [
+            "DELETE FROM document", "DELETE FROM log", "UPDATE log SET position = 7", "DELETE FROM visit", "UPDATE visit SET reference = 'x'", "UPDATE content SET bytes = ''",
+            "UPDATE document_item SET item = 'x'", "DELETE FROM checkpoint", "UPDATE checkpoint SET root = 'x'", "DELETE FROM counter", "DELETE FROM register", "UPDATE outcome SET outcome = 'fit'",
+            "UPDATE observation SET state = 'clear'", "TRUNCATE log", "DROP TRIGGER log_is_kept ON log", "ALTER TABLE log DISABLE TRIGGER ALL", "DROP TABLE log", "CREATE TABLE examdocs.mine (x int)",
+        ];
+        Assert.All(forbidden, statement => Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute(statement)).SqlState));
+        Assert.Contains("are kept", Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("TRUNCATE log")]
+    [InlineData("TRUNCATE document CASCADE")]
+    [InlineData("TRUNCATE visit CASCADE")]
+    [InlineData("TRUNCATE register")]
+    public void Not_even_the_owner_of_the_server_empties_a_table_with_the_guards_in_place(string statement)
+    {
+        using var register = Open();
+        Issue(register, "a");
+        Assert.Contains("a register is never emptied", Assert.ThrowsAny<DbException>(() => ByHand(statement)).Message, StringComparison.Ordinal);
+        Assert.Empty(register.Check());
+    }
+
+    [Fact]
+    public void Whoever_may_make_no_register_is_told_so()
+    {
+        var refused = Assert.Throws<RegisterRefusedException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, Role("nobody", ""))));
+        Assert.Contains("this user may make none", refused.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', refused.Message);
+    }
+
+    [Fact]
+    public void Whoever_may_not_see_a_register_is_refused_and_makes_no_other()
+    {
+        Open().Dispose();
+        var refused = Assert.Throws<PostgresException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, Role("stranger", ""))));
+        Assert.StartsWith("42501: permission denied", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_schema_made_beforehand_is_enough()
+    {
+        var berta = Role("berta", "");
+        ByHand($"CREATE SCHEMA examdocs AUTHORIZATION {berta}");
+        using var register = DocumentRegister.Open(Server.AddressOf(DatabaseName, berta));
+        Assert.Equal("R-2026-000001", Issue(register, "a").Number);
+    }
+
+    [Fact]
+    public void A_dump_of_the_server_s_own_is_restored_with_guards_log_and_numbers()
+    {
+        using (var register = Open())
+            DoEverything(register);
+        var (dump, restored) = (Path.Combine(Server.Folder, $"{DatabaseName}.dump"), $"{DatabaseName}_restored");
+        Server.Run("pg_dump", "--format=custom", "--schema=examdocs", $"--file={dump}", Database);
+        OnTheServer($"CREATE DATABASE {restored} TEMPLATE template0 ENCODING 'UTF8'");
+        try
+        {
+            Server.Run("pg_restore", "--no-owner", $"--role={Server.Owner}", $"--dbname={Server.AddressOf(restored)}", dump);
+            using var again = DocumentRegister.Open(Server.AddressOf(restored));
+            Assert.Empty(again.Check());
+            Assert.Equal("R-2026-000004", Issue(again, "after").Number);
+            using var connection = Connect(restored, Server.Owner, Server.Password);
+            Assert.Contains("are kept", Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message, StringComparison.Ordinal);
+        }
+        finally
+        {
+            OnTheServer($"DROP DATABASE {restored} WITH (FORCE)");
+        }
+    }
+
+    private void DoEverything(DocumentRegister register)
+    {
+        register.Recover();
+        register.Visits.Remember(SampleVisit.Of("V-2026-031"));
+        Issue(register, "a");
+        register.Publish(register.Take(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", "a correction")], Visit = 1 }), Pdf("b"), 1, "{}");
+        register.Void(Take(register, "c"), "the page could not be printed");
+        Assert.True(register.Withdraw("R-2026-000002", "sent to the wrong yard"));
+        Assert.Empty(register.Check());
+    }
+
+    /// <summary>Roles are the server's, not the database's: each test has its own.</summary>
+    private string Role(string name, string more)
+    {
+        var role = $"{name}_{DatabaseName}";
+        OnTheServer($"CREATE ROLE {role} LOGIN PASSWORD '{Server.Password}' {more}");
+        return role;
+    }
+
+    private static string GrantsOfThePage()
+    {
+        var page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs", "shared-register.md"));
+        const string fence = "```sql\n";
+        var start = page.IndexOf(fence, StringComparison.Ordinal) + fence.Length;
+        return page[start..page.IndexOf("```", start, StringComparison.Ordinal)];
+    }
+
+    private static string RepositoryRoot() => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Cli.Tests.Records.ExampleJson)!, ".."));
+}

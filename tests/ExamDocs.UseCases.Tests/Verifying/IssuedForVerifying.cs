@@ -1,0 +1,85 @@
+using System.Security.Cryptography;
+using System.Text;
+using ExamDocs.Core;
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
+using ExamDocs.UseCases.Tests.Issuing;
+using ExamDocs.UseCases.Verifying;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Tests.Verifying;
+
+/// <summary>A small visit issued once, and the means to make a document that differs from it in one thing.</summary>
+public sealed class IssuedForVerifying : IAsyncLifetime
+{
+    private static readonly string[] Names = ["examdocs.json", "outcome.json", "document.json"];
+
+    private readonly Workspace _workspace = new();
+
+    internal string Folder => _workspace.Folder;
+
+    internal string Register => _workspace.Register;
+
+    internal string Report { get; private set; } = null!;
+
+    internal string Label { get; private set; } = null!;
+
+    internal static Instant Now { get; } = Instant.FromUtc(2026, 5, 13, 9, 0);
+
+    public async ValueTask InitializeAsync()
+    {
+        var result = await _workspace.IssueAsync(_workspace.Write(Workspace.Example().Only("CON-01", "CON-07")));
+        Report = _workspace.FileOf(result.Documents.First(d => d.Document.Kind == "report"));
+        Label = _workspace.FileOf(result.Documents.First(d => d.Document.Kind == "quarantine-label"));
+    }
+
+    /// <summary>Finished and attached anew from the same pages, or from altered ones.</summary>
+    internal static async Task<byte[]> ForgedAsync(string file, Func<string, string>? html = null, string? attachment = null, Func<string, string>? data = null)
+    {
+        var pdf = await File.ReadAllBytesAsync(file);
+        var contents = DocumentContents.Of(pdf).Contents!;
+        await using var renderer = new DocumentRenderer();
+        var page = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(KnownRules.BuiltIn)!)[0], contents.Basis, renderer);
+        await using var browser = await Browser.StartAsync();
+        var altered = html?.Invoke(page) ?? page;
+        Assert.Equal(html is null, altered == page);
+        return Finisher.Finish(await browser.PrintAsync(altered, TestContext.Current.CancellationToken),
+            [.. Names.Select(name => new AttachedData(name, name, Data(pdf, name, name == attachment ? data : null)))]);
+    }
+
+    /// <summary>What verifying says of the bytes against a register that takes them for those issued, so that nothing but their content speaks.</summary>
+    internal async Task<VerifiedFile> VerifiedAsync(byte[] pdf, Func<DocumentStatus, DocumentStatus>? known = null, string name = "given.pdf")
+    {
+        var path = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, Guid.NewGuid().ToString("N"))).FullName, name);
+        await File.WriteAllBytesAsync(path, pdf);
+        DocumentStatus Known(string number) => new()
+        {
+            Number = number, Kind = "report", JobKey = "k", Folder = Folder, State = DocumentState.Issued,
+            Sha256 = Convert.ToHexStringLower(SHA256.HashData(pdf)),
+        };
+        var request = new VerifyRequest { Files = [path], Now = Now };
+        return Assert.Single(await VerifyDocuments.RunAsync(request, number => known is null ? Known(number) : known(Known(number)), TestContext.Current.CancellationToken));
+    }
+
+    /// <summary>What is wrong, question and sentence.</summary>
+    internal static IEnumerable<string> Faults(VerifiedFile verified) =>
+        verified.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{s.Question}: {s.Text}");
+
+    public ValueTask DisposeAsync()
+    {
+        _workspace.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    private static byte[] Data(byte[] pdf, string name, Func<string, string>? change)
+    {
+        var data = AttachedFiles.Find(pdf, name, 1 << 24)!;
+        if (change is null)
+            return data;
+        var (before, after) = (Encoding.UTF8.GetString(data), change(Encoding.UTF8.GetString(data)));
+        Assert.NotEqual(before, after);
+        return Encoding.UTF8.GetBytes(after);
+    }
+}
