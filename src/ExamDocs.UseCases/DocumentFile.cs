@@ -19,14 +19,17 @@ internal static class DocumentFile
     /// <summary>The most that is read, bytes, inclusive.</summary>
     public const int MaxBytes = JsonRecordReader.MaxBytes;
 
-    public static byte[] Write(DocumentBasis basis) => JsonSerializer.SerializeToUtf8Bytes(Whole.Of(basis), RuleJson.Options);
+    /// <summary>As for rule files; besides, every member must be there.</summary>
+    private static readonly JsonSerializerOptions Strict = new(RuleJson.Options) { RespectRequiredConstructorParameters = true };
+
+    public static byte[] Write(DocumentBasis basis) => JsonSerializer.SerializeToUtf8Bytes(Whole.Of(basis), Strict);
 
     /// <returns>Null where it is none, or anything of it cannot be read: a member missing, doubled or unknown, a value of another kind.</returns>
     public static DocumentBasis? Read(ReadOnlyMemory<byte> utf8)
     {
         try
         {
-            return utf8.Length <= MaxBytes ? JsonSerializer.Deserialize<Whole>(utf8.Span, RuleJson.Options)?.Basis() : null;
+            return utf8.Length <= MaxBytes ? JsonSerializer.Deserialize<Whole>(utf8.Span, Strict)?.Basis() : null;
         }
         catch (Exception e) when (e is JsonException or ArgumentException)
         {

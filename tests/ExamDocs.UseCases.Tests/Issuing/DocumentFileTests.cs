@@ -44,7 +44,8 @@ public sealed class DocumentFileTests
         Assert.Equal(Danger.Later, read.History.Examinations[0].Examination.Defects[0].Danger);
         Assert.Equal("bound", read.History.Examinations[0].Remedies[0].What);
         Assert.Equal("P", read.History.Examinations[0].Renewals[0].RemovedPart);
-        Assert.Equal((["W1", "W9"], "S"), (read.History.Withdrawals[0].Codes, read.History.Withdrawals[0].Serial));
+        Assert.Equal(["W1", "W9"], read.History.Withdrawals[0].Codes);
+        Assert.Equal("S", read.History.Withdrawals[0].Serial);
     }
 
     [Theory]

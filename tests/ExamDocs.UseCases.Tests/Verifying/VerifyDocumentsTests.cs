@@ -123,15 +123,16 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixt
         var pdf = await File.ReadAllBytesAsync(issued.Label, TestContext.Current.CancellationToken);
         var number = Path.GetFileNameWithoutExtension(issued.Label);
         using var register = DocumentRegister.Open(issued.Register);
+        var known = register.Find(number);
         for (var at = 0; at < pdf.Length; at++)
         {
             pdf[at] ^= (byte)(1 << (at % 8));
-            Assert.Contains(RegisterQuestions.Ask(number, pdf, register.Find), s => s is { Question: "bytes", Answer: Answer.Fails });
-            if (at % 499 == 0)
-                Assert.False((await issued.VerifiedAsync(pdf, known => register.Find(known.Number) ?? known with { Sha256 = new string('0', 64) })).IsValid, $"byte {at}");
+            Assert.Contains(RegisterQuestions.Ask(number, pdf, _ => known), s => s is { Question: "bytes", Answer: Answer.Fails });
+            if (at % 7919 == 0)
+                Assert.False((await issued.VerifiedAsync(pdf, asked => register.Find(asked.Number) ?? asked with { Sha256 = new string('0', 64) })).IsValid, $"byte {at}");
             pdf[at] ^= (byte)(1 << (at % 8));
         }
-        Assert.Contains(RegisterQuestions.Ask(number, pdf, register.Find), s => s is { Question: "bytes", Answer: Answer.Holds });
+        Assert.Contains(RegisterQuestions.Ask(number, pdf, _ => known), s => s is { Question: "bytes", Answer: Answer.Holds });
     }
 
     private static async Task<VerifiedFile> AgainstAsync(string? register, string file) => Assert.Single(await VerifyDocuments.RunAsync(
