@@ -49,8 +49,8 @@ public sealed class VisitRegister
     /// <summary>Everything ever decided of an id, in the order stored.</summary>
     public IReadOnlyList<PastOutcome> OutcomesOf(string item) => Outcomes("outcome.item = $1", item);
 
-    /// <summary>Everything ever decided of items with a serial number, in the order stored.</summary>
-    public IReadOnlyList<PastOutcome> OutcomesOfSerial(string serial) => Outcomes("item.serial = $1", serial);
+    /// <summary>Everything ever decided of items with a serial number, whatever its capitals, in the order stored.</summary>
+    public IReadOnlyList<PastOutcome> OutcomesOfSerial(string serial) => Outcomes("upper(item.serial) = upper($1)", serial);
 
     /// <summary>Everything ever decided.</summary>
     public IReadOnlyList<PastOutcome> Outcomes() => Outcomes("$1 = $1", "");

@@ -1,7 +1,6 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using NodaTime;
 
@@ -27,13 +26,10 @@ public static class PersonalData
         if (!DocumentRegister.Exists(place))
             throw new FileNotFoundException($"There is no register at {place}.");
         using var register = DocumentRegister.Open(place, today);
-        var records = register.Visits.All().Select(v => (Visit: v, Record: RecordOf(register, v))).ToList();
+        var remembered = new RememberedRecords(register);
+        var records = register.Visits.All().Select(v => (Visit: v, Record: remembered.Of(v.Visit))).ToList();
         return [.. records.Select(r => Of(r.Visit, r.Record, [.. records.Select(o => o.Record)], rules))];
     }
-
-    private static ExaminationRecord RecordOf(DocumentRegister register, RememberedVisit visit) =>
-        EmbeddedRecord.Read(register.Visits.Record(visit.Visit), "register").Record
-        ?? throw new InvalidDataException(FormattableString.Invariant($"The record of visit {visit.Visit} can no longer be read."));
 
     private static PersonalDataOfVisit Of(RememberedVisit visit, ExaminationRecord record, IReadOnlyList<ExaminationRecord> all, KnownRules rules)
     {

@@ -15,24 +15,57 @@ internal sealed class RegisterHistory(DocumentRegister register)
 
     private static readonly string[] Passing = ["fit", "fit-until"];
 
+    private readonly RememberedRecords _records = new(register);
+
     public History Of(ExaminationRecord record)
     {
-        var ids = record.Items.Select(i => i.Id).Concat(record.Examinations.Select(e => e.Item)).OfType<string>().Distinct(StringComparer.Ordinal);
-        return new History([.. ids.SelectMany(id => Withdrawals(record, id))]);
+        var ids = record.Items.Select(i => i.Id).Concat(record.Examinations.Select(e => e.Item)).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
+        var known = ids.ConvertAll(id => (Id: id, Outcomes: register.Visits.OutcomesOf(id).Where(o => !IsOfThisVisit(o, record) && MayBe(o, record, id)).ToList()));
+        return new History(
+        [
+            .. known.SelectMany(k => Withdrawals(k.Outcomes, record, k.Id)),
+            .. record.Items.Where(i => i.Serial is not null).SelectMany(i => UnderAnotherId(i, record)).DistinctBy(w => (w.ItemId, w.On)),
+        ])
+        {
+            Examinations = [.. known.SelectMany(k => Examinations(k.Outcomes, record, k.Id))],
+        };
     }
 
-    private IEnumerable<PastWithdrawal> Withdrawals(ExaminationRecord record, string id)
+    /// <summary>Withdrawals of what bears the same serial number under an id that the record does not have.</summary>
+    private IEnumerable<PastWithdrawal> UnderAnotherId(Item item, ExaminationRecord record) => register.Visits.OutcomesOfSerial(item.Serial!)
+        .Where(o => o.Outcome.Item is { } other && !record.Items.Any(i => string.Equals(i.Id, other, StringComparison.Ordinal)))
+        .GroupBy(o => o.Outcome.Item!, StringComparer.Ordinal)
+        .SelectMany(other => Withdrawals([.. other], record, other.Key));
+
+    private IEnumerable<PastWithdrawal> Withdrawals(IReadOnlyList<PastOutcome> outcomes, ExaminationRecord record, string id)
     {
-        var known = LatestVersions(register.Visits.OutcomesOf(id).Where(o => !IsOfThisVisit(o, record) && MayBe(o, record, id))).ToList();
+        var known = LatestVersions(outcomes).ToList();
         var open = known.Where(w => w.Outcome.Outcome is Withdrawn && !known.Exists(o => Ends(o, w))).ToList();
-        foreach (var w in open.Where(w => !RestsOnAnotherAlone(w, open)))
-        {
-            yield return new PastWithdrawal(id, DocumentOf(w, record, id), Day(w), [.. w.Outcome.Codes.Where(c => c[0] == 'W')], w.Outcome.NeverReleasable)
+        return open.Where(w => !RestsOnAnotherAlone(w, open)).Select(w =>
+            new PastWithdrawal(id, DocumentOf(w, record, id), Day(w), [.. w.Outcome.Codes.Where(c => c[0] == 'W')], w.Outcome.NeverReleasable)
             {
-                Parts = w.Outcome.Parts,
-            };
-        }
+                Parts = w.Outcome.Parts, Maker = w.Maker, Model = w.Model, Serial = w.Serial,
+            });
     }
+
+    /// <summary>
+    /// What was found before, as it was recorded: of each day the version stored last. What came after this visit says nothing of
+    /// it; the same record read again a year later must not come out otherwise for that.
+    /// </summary>
+    private IEnumerable<PastExamination> Examinations(IReadOnlyList<PastOutcome> outcomes, ExaminationRecord record, string id) =>
+        from visit in outcomes.Select(o => o.Visit.Visit).Distinct()
+        let earlier = _records.Of(visit)
+        from examination in earlier.Examinations
+        where string.Equals(examination.Item, id, StringComparison.Ordinal)
+        let on = examination.DayAt(earlier.Visit)
+        where on is not null && on < record.Visit.ExaminedOn
+        group (Visit: visit, Earlier: earlier, Examination: examination) by on.Value into day
+        let last = day.MaxBy(e => e.Visit)
+        select new PastExamination(id, day.Key, register.About(id, last.Visit).FirstOrDefault(d => d is { Kind: "report", CopyOf: null })?.Number, last.Examination)
+        {
+            Remedies = [.. last.Earlier.Remedies.Where(r => string.Equals(r.Item, id, StringComparison.Ordinal))],
+            Renewals = [.. last.Earlier.Renewals.Where(r => string.Equals(r.Item, id, StringComparison.Ordinal))],
+        };
 
     /// <summary>Of the versions of one visit's record the latest that speaks of the item on that day.</summary>
     private static IEnumerable<PastOutcome> LatestVersions(IEnumerable<PastOutcome> outcomes) => outcomes

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Records;
-using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using NodaTime;
 
@@ -14,9 +13,9 @@ internal sealed class RegisterRecord
     private const string Withdrawn = "withdraw";
 
     private readonly DocumentRegister _register;
-    private readonly Dictionary<int, ExaminationRecord> _records = [];
+    private readonly RememberedRecords _records;
 
-    private RegisterRecord(DocumentRegister register) => _register = register;
+    private RegisterRecord(DocumentRegister register) => (_register, _records) = (register, new(register));
 
     /// <param name="place">The register.</param>
     /// <param name="dueBefore">The last day, inclusive, on which what falls due is taken; null for everything.</param>
@@ -77,7 +76,7 @@ internal sealed class RegisterRecord
     {
         var visits = chosen.Select(o => o.Visit).DistinctBy(v => v.Visit).OrderBy(v => v.ExaminedOn).ThenBy(v => v.Visit).ToList();
         var people = new PeopleOfVisits();
-        var parts = visits.ConvertAll(v => people.Renamed(RecordOf(v.Visit), FormattableString.Invariant($"{v.Visit}")));
+        var parts = visits.ConvertAll(v => people.Renamed(_records.Of(v.Visit), FormattableString.Invariant($"{v.Visit}")));
         var items = chosen.Select(o => o.Outcome.Item!).ToHashSet(StringComparer.Ordinal);
         bool Chosen(string? id) => id is not null && items.Contains(id);
         return new ExaminationRecord
@@ -96,17 +95,7 @@ internal sealed class RegisterRecord
     }
 
     private Item? ItemOf(PastOutcome outcome) =>
-        RecordOf(outcome.Visit.Visit).Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
-
-    private ExaminationRecord RecordOf(int visit)
-    {
-        if (!_records.TryGetValue(visit, out var record))
-        {
-            _records[visit] = record = EmbeddedRecord.Read(_register.Visits.Record(visit), "register").Record
-                ?? throw new InvalidDataException(FormattableString.Invariant($"The record of visit {visit} can no longer be read."));
-        }
-        return record;
-    }
+        _records.Of(outcome.Visit.Visit).Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
 
     private static string Folded(string? text) => string.Concat((text ?? "").Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }

@@ -107,6 +107,26 @@ public sealed class EarlierWithdrawalTests : IDisposable
         AssertSame(isOpen: true, "BRACKWATER tree training & hire, ltd.".Replace("&", "and", StringComparison.Ordinal), ("serial", "OTHER-1"));
 
     [Fact]
+    public void Withdrawn_under_another_id_the_same_marking_is_a_warning()
+    {
+        _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
+        var renamed = Visit("V-2", "2026-11-02");
+        renamed.Item("CON-02")["id"] = "CON-77";
+        renamed.ExaminationOf("CON-02")["item"] = "CON-77";
+        var visit = CheckAgainstRegister.All([_visits.File(renamed)], Today, null, _visits.Register)[0].Visit!;
+        Assert.Contains(visit.Findings, f => f.Code is "IDN010" && f.Message.Contains("CON-02", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_examination_the_record_does_not_know_of_is_named_and_a_later_one_changes_nothing()
+    {
+        _visits.Import(Visit("V-1", "2026-05-11"));
+        Assert.Contains(_visits.Check(Visit("V-2", "2026-11-02")).Findings, f => f.Code is "DAT017");
+        _visits.Import(Visit("V-2", "2026-11-02"));
+        Assert.DoesNotContain(_visits.Check(Visit("V-1", "2026-05-11")).Findings, f => f.Code is "DAT017");
+    }
+
+    [Fact]
     public void A_register_that_is_not_there_is_an_error_and_not_one_that_knows_nothing() =>
         Assert.Throws<FileNotFoundException>(() => CheckAgainstRegister.All([_visits.File(Visit("V-1", "2026-05-11"))], Today, null, _visits.Register + "x"));
 

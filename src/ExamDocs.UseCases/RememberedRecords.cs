@@ -1,0 +1,22 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Json;
+using ExamDocs.Register;
+
+namespace ExamDocs.UseCases;
+
+/// <summary>The records of a register's visits, each read once.</summary>
+internal sealed class RememberedRecords(DocumentRegister register)
+{
+    private readonly Dictionary<int, ExaminationRecord> _records = [];
+
+    /// <exception cref="InvalidDataException">It is not as it was stored, or can no longer be read.</exception>
+    public ExaminationRecord Of(int visit)
+    {
+        if (!_records.TryGetValue(visit, out var record))
+        {
+            _records[visit] = record = EmbeddedRecord.Read(register.Visits.Record(visit), "register").Record
+                ?? throw new InvalidDataException(FormattableString.Invariant($"The record of visit {visit} can no longer be read."));
+        }
+        return record;
+    }
+}
