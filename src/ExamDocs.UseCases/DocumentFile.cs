@@ -45,12 +45,12 @@ internal static class DocumentFile
             FormatName, b.Number, b.Kind, b.Items, b.IssuedOn, b.AsOf, b.Language.Tag, b.Version, b.PerItem, new Reading(b.Reading.Metres, b.Reading.SignFactor),
             Head.Of(b.Letterhead), b.Signature, b.CopyOf, b.Replaces, [.. b.History.Withdrawals.Select(Hold.Of)], [.. b.History.Examinations.Select(Visited.Of)]);
 
-        /// <exception cref="ArgumentException">A value is none that a document can have.</exception>
-        public DocumentBasis Basis() => !string.Equals(Format, FormatName, StringComparison.Ordinal) ? throw new ArgumentException(Format) : new DocumentBasis
+        /// <exception cref="JsonException">A value is none that a document can have.</exception>
+        public DocumentBasis Basis() => !string.Equals(Format, FormatName, StringComparison.Ordinal) ? throw new JsonException(Format) : new DocumentBasis
         {
             Number = new DocumentIdentity(Kind, Number, IssuedOn, Version).Number,
             Kind = Kind, Items = Items, IssuedOn = IssuedOn, AsOf = AsOf, Version = Version, PerItem = PerItem,
-            Language = Templates.Wording.Language.Find(Language) ?? throw new ArgumentException(Language),
+            Language = Templates.Wording.Language.Find(Language) ?? throw new JsonException(Language),
             Reading = new ReadingDistance(Reading.Metres, Reading.SignFactor),
             Letterhead = Letterhead?.Read(), Signature = Signature, CopyOf = CopyOf, Replaces = Replaces,
             History = new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] },
@@ -94,7 +94,7 @@ internal static class DocumentFile
             return read is { Record: { Examinations: [var examination], People: [], Items: [], Limits: [], Releases: [], Disposals: [] } record }
                 && !read.Findings.Any(f => f.Code is "INT001" or "INT002" or "INT003" or "INT008")
                 ? new(Item, On, Document, examination) { Remedies = record.Remedies, Renewals = record.Renewals }
-                : throw new ArgumentException("an earlier examination is no record");
+                : throw new JsonException("an earlier examination is no record");
         }
     }
 }

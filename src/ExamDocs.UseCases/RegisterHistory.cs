@@ -57,9 +57,9 @@ internal sealed class RegisterHistory(DocumentRegister register)
         let earlier = _records.Of(visit)
         from examination in earlier.Examinations
         where string.Equals(examination.Item, id, StringComparison.Ordinal)
-        let on = examination.DayAt(earlier.Visit)
-        where on is not null && on < record.Visit.ExaminedOn
-        group (Visit: visit, Earlier: earlier, Examination: examination) by on.Value into day
+        let made = examination.DayAt(earlier.Visit)
+        where made is not null && made < record.Visit.ExaminedOn
+        group (Visit: visit, Earlier: earlier, Examination: examination) by made.Value into day
         let last = day.MaxBy(e => e.Visit)
         select new PastExamination(id, day.Key, register.About(id, last.Visit).FirstOrDefault(d => d is { Kind: "report", CopyOf: null })?.Number, last.Examination)
         {

@@ -39,7 +39,7 @@ internal sealed class RegisterRecord
     {
         var latest = _register.Visits.Outcomes().Where(o => o.Outcome.Item is not null)
             .GroupBy(o => (Employer: Folded(o.Visit.Employer), o.Outcome.Item)).Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last()).ToList();
-        var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || Folded(o.Visit.Employer) == Folded(employer))).ToList();
+        var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || IsSame(o.Visit.Employer, employer))).ToList();
         var employers = due.Select(o => o.Visit.Employer).DistinctBy(Folded, StringComparer.Ordinal).ToList();
         refused = employers.Count switch
         {
@@ -56,8 +56,7 @@ internal sealed class RegisterRecord
 
     private IEnumerable<PastOutcome> WithAssemblies(List<PastOutcome> due, List<PastOutcome> latest)
     {
-        var employer = Folded(due[0].Visit.Employer);
-        var known = latest.Where(o => Folded(o.Visit.Employer) == employer).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
+        var known = latest.Where(o => IsSame(o.Visit.Employer, due[0].Visit.Employer)).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
         var wanted = due.Select(o => o.Outcome.Item!).ToHashSet(StringComparer.Ordinal);
         for (var before = -1; before != wanted.Count;)
         {
@@ -96,6 +95,8 @@ internal sealed class RegisterRecord
 
     private Item? ItemOf(PastOutcome outcome) =>
         _records.Of(outcome.Visit.Visit).Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
+
+    private static bool IsSame(string? one, string? other) => string.Equals(Folded(one), Folded(other), StringComparison.Ordinal);
 
     private static string Folded(string? text) => string.Concat((text ?? "").Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }
