@@ -73,14 +73,16 @@ public sealed class CheckTests : IDisposable
     }
 
     [Fact]
-    public async Task It_writes_no_register_even_where_one_is_named()
+    public async Task It_makes_no_register_and_says_where_the_one_named_is_missing()
     {
         var visit = Records.Cut().Write(_examdocs, "visit.json");
         _examdocs.With("EXAMDOCS_REGISTER", _examdocs.At("environment.db"));
 
-        var run = await _examdocs.RunAsync("check", visit, "--register", "none.db");
+        var unasked = await _examdocs.RunAsync("check", visit);
+        var asked = await _examdocs.RunAsync("check", visit, "--register", "none.db");
 
-        Assert.Equal(0, run.ExitCode);
+        Assert.Equal((0, 3), (unasked.ExitCode, asked.ExitCode));
+        Assert.Contains("There is no register at none.db", asked.Err, StringComparison.Ordinal);
         Assert.Equal(["visit.json"], _examdocs.Files());
     }
 

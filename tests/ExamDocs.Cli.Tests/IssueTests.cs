@@ -69,19 +69,6 @@ public sealed class IssueTests : IDisposable
     }
 
     [Fact]
-    public async Task A_register_in_use_is_3()
-    {
-        var visit = Records.Small().Write(_examdocs, "visit.json");
-        using var held = new FileStream(_examdocs.DefaultRegister + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-
-        var run = await _examdocs.RunAsync("issue", visit, "--out", "out");
-
-        Assert.Equal(3, run.ExitCode);
-        Assert.Matches(@"\Astopped: .*in use", run.Err);
-        Assert.False(Directory.Exists(_examdocs.At("out")));
-    }
-
-    [Fact]
     public async Task The_register_is_the_option_then_the_environment_then_the_folder()
     {
         var visit = Records.Small().Write(_examdocs, "visit.json");

@@ -47,7 +47,7 @@ public sealed class SigningTests : IDisposable
             var run = await _examdocs.RunAsync(call);
             Assert.Equal((2, said), (run.ExitCode, run.Err.Trim()));
         }
-        Assert.Equal(["key.p12", "visit.json"], _examdocs.Files());
+        Assert.Equal(["key.p12", "key.p12.pem", "visit.json"], _examdocs.Files());
     }
 
     [Theory]
@@ -70,7 +70,7 @@ public sealed class SigningTests : IDisposable
         WriteKey("key.p12", "");
 
         var stopped = await _examdocs.RunAsync("issue", visit, "--out", "out", "--sign", "key.p12", "--timestamp", "http://127.0.0.1:9/");
-        Assert.Equal(3, stopped.ExitCode);
+        Assert.True(stopped.ExitCode == 3, $"{stopped.ExitCode} {stopped.Out} {stopped.Err}");
         Assert.Contains("stopped: no timestamp from http://127.0.0.1:9/: ", stopped.Err, StringComparison.Ordinal);
         Assert.Contains("without one the document is not issued", stopped.Err, StringComparison.Ordinal);
         Assert.Empty(Files());
@@ -82,6 +82,23 @@ public sealed class SigningTests : IDisposable
         Assert.Contains(numbers, n => n.StartsWith("Q-", StringComparison.Ordinal) && n.EndsWith("-000002", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task Signed_documents_are_valid_by_a_trusted_signature_alone_and_by_the_register()
+    {
+        var visit = Records.Cut().Write(_examdocs, "visit.json");
+        WriteKey("key.p12", "");
+        await _examdocs.RunAsync("issue", visit, "--out", "out", "--sign", "key.p12");
+        Assert.Equal(3, Files().Count);
+
+        var known = await _examdocs.RunAsync(["verify", .. Files()]);
+        Assert.True(known.ExitCode == 0, known.Out);
+        var trusted = await _examdocs.RunAsync(["verify", .. Files(), "--register", "none.db", "--trust", "key.p12.pem"]);
+        Assert.True(trusted.ExitCode == 0, trusted.Out);
+        var alone = await _examdocs.RunAsync(["verify", .. Files(), "--register", "none.db"]);
+        Assert.Equal(1, alone.ExitCode);
+        Assert.False(File.Exists(_examdocs.At("none.db")));
+    }
+
     private List<string> Files() => Directory.Exists(_examdocs.At("out")) ? [.. Directory.GetFiles(_examdocs.At("out"), "*.pdf")] : [];
 
     private void WriteKey(string name, string password)
@@ -91,6 +108,7 @@ public sealed class SigningTests : IDisposable
         var now = SystemClock.Instance.GetCurrentInstant();
         using var certificate = request.CreateSelfSigned((now - Duration.FromDays(1)).ToDateTimeOffset(), (now + Duration.FromDays(9)).ToDateTimeOffset());
         File.WriteAllBytes(_examdocs.At(name), certificate.Export(X509ContentType.Pkcs12, password));
+        File.WriteAllText(_examdocs.At($"{name}.pem"), certificate.ExportCertificatePem());
     }
 
     public void Dispose() => _examdocs.Dispose();

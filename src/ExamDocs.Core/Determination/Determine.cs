@@ -26,16 +26,11 @@ public static class Determine
         Undetermine(context, verdicts);
         Limit(context, verdicts);
         return new DeterminedVisit(
-            record,
-            context.Rules,
+            context,
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
             findings,
-            intake)
-        {
-            AsOf = asOf,
-            History = history,
-        };
+            intake);
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)

@@ -1,4 +1,5 @@
 using ExamDocs.Core.CaseForService;
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
@@ -115,9 +116,11 @@ public sealed class DeterminedItem
 public sealed class DeterminedVisit
 {
     internal DeterminedVisit(
-        ExaminationRecord record, KnownRules rules, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings,
-        IReadOnlyList<Finding> reading) =>
-        (Record, Rules, Items, Strays, Findings, Reading) = (record, rules, items, strays, findings, reading);
+        RecordContext context, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings, IReadOnlyList<Finding> reading)
+    {
+        (Record, Rules, AsOf, History) = (context.Record, context.Rules, context.AsOf, context.History);
+        (Items, Strays, Findings, Reading) = (items, strays, findings, reading);
+    }
 
     public ExaminationRecord Record { get; }
 
@@ -128,10 +131,10 @@ public sealed class DeterminedVisit
     public KnownRules Rules { get; }
 
     /// <summary>The day on which it was determined.</summary>
-    public LocalDate AsOf { get; internal init; }
+    public LocalDate AsOf { get; }
 
     /// <summary>What was known of the items from before.</summary>
-    public History History { get; internal init; } = History.None;
+    public History History { get; }
 
     public IReadOnlyList<DeterminedItem> Items { get; }
 

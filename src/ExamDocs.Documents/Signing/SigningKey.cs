@@ -23,7 +23,7 @@ public sealed class SigningKey
     public string Fingerprint => CertificateFacts.Fingerprint(Path[0]);
 
     /// <summary>The certificate together with the key, for what else is to be signed with it.</summary>
-    public X509Certificate2 Certificate => _key switch
+    public X509Certificate2 Certificate => Path[0].HasPrivateKey ? Path[0] : _key switch
     {
         RSA rsa => Path[0].CopyWithPrivateKey(rsa),
         ECDsa curve => Path[0].CopyWithPrivateKey(curve),

@@ -1,0 +1,88 @@
+using Microsoft.Data.Sqlite;
+
+namespace ExamDocs.Cli.Tests.Commands;
+
+public sealed class RegisterCommandTests : IDisposable
+{
+    private readonly Examdocs _examdocs = new();
+
+    public void Dispose() => _examdocs.Dispose();
+
+    [Fact]
+    public async Task Visits_are_taken_in_once_written_out_copied_and_found_sound()
+    {
+        var visit = Records.Small().Write(_examdocs, "visit.json");
+
+        Assert.Contains("1 visits taken in, 0 known already", (await _examdocs.RunAsync("register", "import", visit)).Out, StringComparison.Ordinal);
+        Assert.Contains("0 visits taken in, 1 known already", (await _examdocs.RunAsync("register", "import", visit)).Out, StringComparison.Ordinal);
+        var checkedOne = await _examdocs.RunAsync("register", "check");
+        Assert.Equal(0, checkedOne.ExitCode);
+        Assert.Contains("is sound: 0 documents, 1 records", checkedOne.Out, StringComparison.Ordinal);
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "export", "--out", "all")).ExitCode);
+        Assert.True(File.Exists(_examdocs.At("all/visits/visit-000001.json")));
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "backup", "--out", "copy.db")).ExitCode);
+        Assert.Contains("1 records", (await _examdocs.RunAsync("register", "check", "--register", "copy.db")).Out, StringComparison.Ordinal);
+        var again = await _examdocs.RunAsync("register", "backup", "--out", "copy.db");
+        Assert.Equal(3, again.ExitCode);
+        Assert.Contains("already; it was left as it was", again.Err, StringComparison.Ordinal);
+        var held = await _examdocs.RunAsync("register", "purge", "--dry-run");
+        Assert.Equal(0, held.ExitCode);
+        Assert.Contains("Nothing was deleted", held.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(2, "--dry-run", "register", "purge")]
+    [InlineData(3, "There is no register at", "register", "check")]
+    [InlineData(3, "There is no register at", "register", "withdraw", "R-2026-000001", "--reason", "wrong")]
+    [InlineData(2, "--reason", "register", "withdraw", "R-2026-000001")]
+    [InlineData(2, "unreadable", "register", "import", "nowhere.json")]
+    [InlineData(2, "there is no such file", "register", "check", "--checkpoint", "nowhere.json")]
+    [InlineData(2, "--from register", "blank", "--out", "next.xlsx", "--due-before", "2026-11-30")]
+    [InlineData(2, "is no day", "blank", "--out", "next.xlsx", "--from", "register", "--due-before", "30.11.2026")]
+    [InlineData(2, "there is no register at", "blank", "--out", "next.xlsx", "--from", "register")]
+    public async Task What_cannot_be_done_is_one_sentence_and_its_exit_code(int code, string sentence, params string[] arguments)
+    {
+        var run = await _examdocs.RunAsync(arguments);
+        Assert.Equal(code, run.ExitCode);
+        Assert.Contains(sentence, run.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", run.Err, StringComparison.Ordinal);
+        Assert.False(File.Exists(_examdocs.DefaultRegister));
+    }
+
+    [Fact]
+    public async Task A_register_from_the_future_is_refused_and_left_alone()
+    {
+        await _examdocs.RunAsync("register", "import", Records.Small().Write(_examdocs, "visit.json"));
+        using (var connection = new SqliteConnection($"Data Source={_examdocs.DefaultRegister};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = "PRAGMA user_version = 99";
+            command.ExecuteNonQuery();
+        }
+        var before = await File.ReadAllBytesAsync(_examdocs.DefaultRegister, TestContext.Current.CancellationToken);
+        var run = await _examdocs.RunAsync("issue", _examdocs.At("visit.json"), "--out", "out");
+        Assert.Equal(3, run.ExitCode);
+        Assert.Contains("was written by a later version", run.Err, StringComparison.Ordinal);
+        Assert.Equal(before, await File.ReadAllBytesAsync(_examdocs.DefaultRegister, TestContext.Current.CancellationToken));
+        Assert.False(Directory.Exists(_examdocs.At("out")));
+    }
+
+    [Fact]
+    public async Task A_document_that_was_taken_back_is_no_longer_valid()
+    {
+        var visit = Records.Small().Write(_examdocs, "visit.json");
+        await _examdocs.RunAsync("issue", visit, "--out", "out", "--only", "report");
+        Assert.Equal(0, (await _examdocs.RunAsync("verify", "out/R-2026-000001.pdf")).ExitCode);
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "withdraw", "R-2026-000001", "--reason", "sent to the wrong firm")).ExitCode);
+
+        var verified = await _examdocs.RunAsync("verify", "out/R-2026-000001.pdf");
+        Assert.Equal(1, verified.ExitCode);
+        Assert.Contains("sent to the wrong firm", verified.Out, StringComparison.Ordinal);
+        var twice = await _examdocs.RunAsync("register", "withdraw", "R-2026-000001", "--reason", "again");
+        Assert.Equal(2, twice.ExitCode);
+        Assert.Contains("was withdrawn already", twice.Err, StringComparison.Ordinal);
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "check", "--checkpoint", "out/checkpoint.json")).ExitCode);
+        Assert.Equal(2, (await _examdocs.RunAsync("verify", "nowhere.pdf")).ExitCode);
+    }
+}
