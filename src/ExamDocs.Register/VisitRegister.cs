@@ -36,6 +36,9 @@ public sealed class VisitRegister
     /// <summary>All, in the order stored.</summary>
     public IReadOnlyList<RememberedVisit> All() => Visits("$1 = $1", "");
 
+    /// <summary>The versions stored under one reference, in the order stored.</summary>
+    public IReadOnlyList<RememberedVisit> OfReference(string reference) => Visits("visit.reference = $1", reference);
+
     /// <summary>The record of a visit, as stored.</summary>
     /// <exception cref="InvalidDataException">It is not there, or not as it was stored.</exception>
     public byte[] Record(int visit)
@@ -56,7 +59,7 @@ public sealed class VisitRegister
     public IReadOnlyList<PastOutcome> Outcomes() => Outcomes("$1 = $1", "");
 
     private RememberedVisit? LatestLike(string? reference, string sha256) =>
-        (reference is null ? Visits("visit.reference IS NULL AND visit.sha256 = $1", sha256) : Visits("visit.reference = $1", reference)).LastOrDefault();
+        (reference is null ? Visits("visit.reference IS NULL AND visit.sha256 = $1", sha256) : OfReference(reference)) is [.., var last] ? last : null;
 
     private List<RememberedVisit> Visits(string condition, string value) =>
         Connection.Rows(row => Visit(row), $"SELECT {VisitColumns} FROM visit WHERE {condition} ORDER BY visit.visit", value);

@@ -76,9 +76,15 @@ internal sealed class Corrections
     }
 
     /// <summary>Current documents of other versions of the same visit's record.</summary>
-    private IEnumerable<DocumentStatus> Earlier(DeterminedVisit visit) =>
-        visit.Record.Visit.Reference is { } reference && _numbers.TryGetValue(visit, out var number)
-            ? _register.CurrentOf(reference).Where(d => d.Visit != number) : [];
+    private IEnumerable<DocumentStatus> Earlier(DeterminedVisit visit)
+    {
+        if (visit.Record.Visit is not { Reference: { } reference } typed || !_numbers.TryGetValue(visit, out var number))
+            return [];
+        // Two employers' visits may have one reference; a version that corrects both the employer and the day is another visit.
+        var versions = _register.Visits.OfReference(reference)
+            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || Alike.MayBe(v.Employer, typed.Employer?.Name))).Select(v => v.Visit).ToHashSet();
+        return _register.CurrentOf(reference).Where(d => d.Visit is { } of && versions.Contains(of));
+    }
 
     private static bool IsWithin(DocumentStatus old, DeterminedVisit visit) => old.Items.All(i => visit.Everything.Any(e => Same(e.Item.Id, i)));
 

@@ -89,17 +89,12 @@ internal sealed class RegisterHistory(DocumentRegister register)
 
     private static bool MayBe(PastOutcome outcome, ExaminationRecord record, string id)
     {
-        if (AreAlike(outcome.Visit.Employer, record.Visit.Employer?.Name))
+        if (Alike.MayBe(outcome.Visit.Employer, record.Visit.Employer?.Name))
             return true;
         var items = record.Items.Where(i => string.Equals(i.Id, id, StringComparison.Ordinal)).ToList();
-        return items.Count == 0 || items.Exists(i => AreAlike(i.Category, outcome.Category) && AreAlike(i.Maker, outcome.Maker)
-            && AreAlike(i.Model, outcome.Model) && AreAlike(i.Serial, outcome.Serial));
+        return items.Count == 0 || items.Exists(i => Alike.MayBe(i.Category, outcome.Category) && Alike.MayBe(i.Maker, outcome.Maker)
+            && Alike.MayBe(i.Model, outcome.Model) && Alike.MayBe(i.Serial, outcome.Serial));
     }
-
-    /// <summary>Alike but for capitals and spaces, or one of them not known.</summary>
-    private static bool AreAlike(string? one, string? other) => one is null || other is null || string.Equals(Folded(one), Folded(other), StringComparison.OrdinalIgnoreCase);
-
-    private static string Folded(string text) => string.Concat(text.Where(char.IsLetterOrDigit));
 
     /// <summary>The document that a release names, where it is of this withdrawal; else the label that hangs on the item, else the notice, else the report.</summary>
     private string? DocumentOf(PastOutcome withdrawal, ExaminationRecord record, string id)

@@ -38,9 +38,9 @@ internal sealed class RegisterRecord
     private ExaminationRecord? Of(LocalDate? dueBefore, string? employer, out string? refused)
     {
         var latest = _register.Visits.Outcomes().Where(o => o.Outcome.Item is not null)
-            .GroupBy(o => (Employer: Folded(o.Visit.Employer), o.Outcome.Item)).Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last()).ToList();
-        var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || IsSame(o.Visit.Employer, employer))).ToList();
-        var employers = due.Select(o => o.Visit.Employer).DistinctBy(Folded, StringComparer.Ordinal).ToList();
+            .GroupBy(o => (Employer: Alike.Folded(o.Visit.Employer), o.Outcome.Item)).Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last()).ToList();
+        var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || Alike.Are(o.Visit.Employer, employer))).ToList();
+        var employers = due.Select(o => o.Visit.Employer).DistinctBy(Alike.Folded, StringComparer.Ordinal).ToList();
         refused = employers.Count switch
         {
             0 => $"nothing in the register falls due{(dueBefore is { } day ? FormattableString.Invariant($" by {day:uuuu-MM-dd}") : "")}{(employer is null ? "" : $" for {employer}")}",
@@ -56,7 +56,7 @@ internal sealed class RegisterRecord
 
     private IEnumerable<PastOutcome> WithAssemblies(List<PastOutcome> due, List<PastOutcome> latest)
     {
-        var known = latest.Where(o => IsSame(o.Visit.Employer, due[0].Visit.Employer)).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
+        var known = latest.Where(o => Alike.Are(o.Visit.Employer, due[0].Visit.Employer)).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
         var wanted = due.Select(o => o.Outcome.Item!).ToHashSet(StringComparer.Ordinal);
         for (var before = -1; before != wanted.Count;)
         {
@@ -95,10 +95,6 @@ internal sealed class RegisterRecord
 
     private Item? ItemOf(PastOutcome outcome) =>
         _records.Of(outcome.Visit.Visit).Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
-
-    private static bool IsSame(string? one, string? other) => string.Equals(Folded(one), Folded(other), StringComparison.Ordinal);
-
-    private static string Folded(string? text) => string.Concat((text ?? "").Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }
 
 /// <summary>The people of several visits in one record: an id that stands for two of them is told apart by the visit.</summary>

@@ -62,6 +62,18 @@ public sealed class CorrectionTests : IDisposable
     }
 
     [Fact]
+    public async Task Another_employer_s_visit_of_the_same_reference_on_another_day_is_no_correction()
+    {
+        var first = await _visits.IssueAsync(Visit("V-1", "2026-05-11"));
+        var other = Visit("V-1", "2026-06-02");
+        other["visit"]!["employer"]!["name"] = "Somebody Else Ltd";
+        other.Item(Item)["serial"] = "OTHER-1";
+        await _visits.IssueAsync(other);
+        using var register = DocumentRegister.Open(_visits.Register);
+        Assert.All(first.Documents, d => Assert.True(register.Find(d.Document.Number)!.IsCurrent));
+    }
+
+    [Fact]
     public async Task The_withdrawal_s_label_is_named_by_the_reason_and_a_release_that_names_it_counts()
     {
         var issued = await _visits.IssueAsync(Visit("V-1", "2026-05-11", withdraw: true));
