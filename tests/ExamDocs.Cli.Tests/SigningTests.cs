@@ -92,11 +92,12 @@ public sealed class SigningTests : IDisposable
 
         var known = await _examdocs.RunAsync(["verify", .. Files()]);
         Assert.True(known.ExitCode == 0, known.Out);
-        var trusted = await _examdocs.RunAsync(["verify", .. Files(), "--register", "none.db", "--trust", "key.p12.pem"]);
-        Assert.True(trusted.ExitCode == 0, trusted.Out);
-        var alone = await _examdocs.RunAsync(["verify", .. Files(), "--register", "none.db"]);
+        File.Delete(_examdocs.DefaultRegister);
+        var trusted = await _examdocs.RunAsync(["verify", .. Files(), "--trust", "key.p12.pem"]);
+        Assert.True(trusted.ExitCode == 0, trusted.Out + trusted.Err);
+        var alone = await _examdocs.RunAsync(["verify", .. Files()]);
         Assert.Equal(1, alone.ExitCode);
-        Assert.False(File.Exists(_examdocs.At("none.db")));
+        Assert.False(File.Exists(_examdocs.DefaultRegister));
     }
 
     private List<string> Files() => Directory.Exists(_examdocs.At("out")) ? [.. Directory.GetFiles(_examdocs.At("out"), "*.pdf")] : [];

@@ -26,7 +26,7 @@ internal static class RegisterCommand
 
     private static readonly Option<string> Reason = new("--reason") { Description = "Why it no longer holds; it stays in the log.", HelpName = "TEXT", Required = true };
 
-    private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted without it.", Required = true };
+    private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted." };
 
     public static Command Create() => new("register", "The store: takes in earlier visits, writes everything out, copies, checks.")
     {
@@ -117,6 +117,8 @@ internal static class RegisterCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
+        if (!parsed.GetValue(DryRun))
+            return Refuse("nothing is ever deleted here: --dry-run lists what is held and how long it has to be kept");
         var today = CommonOptions.Today();
         foreach (var held in PersonalData.In(CommonOptions.RegisterPath(parsed), today, rules))
         {

@@ -24,7 +24,7 @@ public sealed class RegisterCommandTests : IDisposable
         Assert.Contains("1 records", (await _examdocs.RunAsync("register", "check", "--register", "copy.db")).Out, StringComparison.Ordinal);
         var again = await _examdocs.RunAsync("register", "backup", "--out", "copy.db");
         Assert.Equal(3, again.ExitCode);
-        Assert.Contains("already; it was left as it was", again.Err, StringComparison.Ordinal);
+        Assert.Contains("already; it was left as it is", again.Err, StringComparison.Ordinal);
         var held = await _examdocs.RunAsync("register", "purge", "--dry-run");
         Assert.Equal(0, held.ExitCode);
         Assert.Contains("Nothing was deleted", held.Out, StringComparison.Ordinal);
