@@ -8,8 +8,8 @@ public sealed class EveryByteTests
 {
     private static readonly TestAuthority Authority = TestAuthority.One;
 
-    /// <summary>The lowest bit, the one between small and capital letters, the highest, and all of them.</summary>
-    public static TheoryData<byte> Patterns => [0x01, 0x20, 0x80, 0xFF];
+    /// <summary>The lowest bit, and the one between capital and small letters; with EXAMDOCS_PROOF=full the highest and all of them too.</summary>
+    public static TheoryData<byte> Patterns => Environment.GetEnvironmentVariable("EXAMDOCS_PROOF") is "full" ? [0x01, 0x20, 0x80, 0xFF] : [0x01, 0x20];
 
     [Theory]
     [MemberData(nameof(Patterns))]
