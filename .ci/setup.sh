@@ -5,9 +5,9 @@ set -euo pipefail
 
 need_print() {
   [ -x "${EXAMDOCS_BROWSER:-/usr/lib/chromium/chromium-headless-shell}" ] || command -v chromium >/dev/null || command -v google-chrome >/dev/null || echo chromium-headless-shell
-  fc-list 2>/dev/null | grep -q 'NotoSans-Regular' || echo fonts-noto-core
+  [ "$(fc-list 2>/dev/null | grep -c 'NotoSans-Regular')" != 0 ] || echo fonts-noto-core
   # Chinese, Japanese and Korean, as TrueType: other formats are embedded as drawings.
-  fc-list 2>/dev/null | grep -q 'DroidSansFallback' || echo fonts-droid-fallback
+  [ "$(fc-list 2>/dev/null | grep -c 'DroidSansFallback')" != 0 ] || echo fonts-droid-fallback
 }
 need_test() {
   need_print
