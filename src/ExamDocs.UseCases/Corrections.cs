@@ -20,6 +20,7 @@ internal sealed class Corrections
 
     private readonly DocumentRegister _register;
     private readonly Dictionary<DeterminedVisit, int> _numbers;
+
     private Corrections(DocumentRegister register, Dictionary<DeterminedVisit, int> numbers, string? reason) =>
         (_register, _numbers, Reason) = (register, numbers, reason);
 

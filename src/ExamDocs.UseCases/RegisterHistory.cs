@@ -69,12 +69,13 @@ internal sealed class RegisterHistory(DocumentRegister register)
 
     /// <summary>Of the versions of one visit's record the latest that speaks of the item on that day.</summary>
     private static IEnumerable<PastOutcome> LatestVersions(IEnumerable<PastOutcome> outcomes) => outcomes
-        .GroupBy(o => (Visit: o.Visit.Reference ?? $"#{o.Visit.Sha256}", o.Outcome.ExaminedOn))
+        .GroupBy(o => (Visit: o.Visit.Reference ?? $"#{o.Visit.Sha256}", Employer: Alike.Folded(o.Visit.Employer), o.Outcome.ExaminedOn))
         .Select(g => g.OrderBy(o => o.Visit.Visit).Last());
 
     /// <summary>Found fit later, by whoever knew of the withdrawal then: had it not been released, it would not have been.</summary>
     private static bool Ends(PastOutcome later, PastOutcome withdrawal) =>
-        Passing.Contains(later.Outcome.Outcome, StringComparer.Ordinal) && Day(later) > Day(withdrawal) && later.Visit.Visit > withdrawal.Visit.Visit;
+        Passing.Contains(later.Outcome.Outcome, StringComparer.Ordinal) && Day(later) > Day(withdrawal) && later.Visit.Visit > withdrawal.Visit.Visit
+        && MayBeOne(withdrawal, later.Visit.Employer, later.Category, later.Maker, later.Model, later.Serial);
 
     /// <summary>It was withdrawn because another withdrawal was open, which is told by itself.</summary>
     private static bool RestsOnAnotherAlone(PastOutcome withdrawal, IReadOnlyList<PastOutcome> open) =>
@@ -89,12 +90,14 @@ internal sealed class RegisterHistory(DocumentRegister register)
 
     private static bool MayBe(PastOutcome outcome, ExaminationRecord record, string id)
     {
-        if (Alike.MayBe(outcome.Visit.Employer, record.Visit.Employer?.Name))
-            return true;
-        var items = record.Items.Where(i => string.Equals(i.Id, id, StringComparison.Ordinal)).ToList();
-        return items.Count == 0 || items.Exists(i => Alike.MayBe(i.Category, outcome.Category) && Alike.MayBe(i.Maker, outcome.Maker)
-            && Alike.MayBe(i.Model, outcome.Model) && Alike.MayBe(i.Serial, outcome.Serial));
+        var (employer, items) = (record.Visit.Employer?.Name, record.Items.Where(i => string.Equals(i.Id, id, StringComparison.Ordinal)).ToList());
+        return items.Count == 0 || items.Exists(i => MayBeOne(outcome, employer, i.Category, i.Maker, i.Model, i.Serial));
     }
+
+    /// <summary>With the same employer the id decides; with another it is another item only where a particular known of both differs.</summary>
+    private static bool MayBeOne(PastOutcome outcome, string? employer, string? category, string? maker, string? model, string? serial) =>
+        Alike.MayBe(outcome.Visit.Employer, employer)
+        || (Alike.MayBe(category, outcome.Category) && Alike.MayBe(maker, outcome.Maker) && Alike.MayBe(model, outcome.Model) && Alike.MayBe(serial, outcome.Serial));
 
     /// <summary>The document that a release names, where it is of this withdrawal; else the label that hangs on the item, else the notice, else the report.</summary>
     private string? DocumentOf(PastOutcome withdrawal, ExaminationRecord record, string id)

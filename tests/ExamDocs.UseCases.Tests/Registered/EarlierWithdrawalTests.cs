@@ -102,6 +102,23 @@ public sealed class EarlierWithdrawalTests : IDisposable
     public void With_another_employer_it_is_another_item_only_where_a_particular_differs(string member, string? value, bool isOpen) =>
         AssertSame(isOpen, "Somebody Else Ltd", (member, value));
 
+    [Theory]
+    [InlineData("V-2", "2026-11-02")] // a later visit
+    [InlineData("V-1", "2026-05-11")] // the same reference and day, by chance
+    public void Another_employer_s_item_found_fit_ends_nothing(string reference, string day)
+    {
+        _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
+        var theirs = Visit(reference, day);
+        theirs["visit"]!["employer"]!["name"] = "Somebody Else Ltd";
+        theirs.Item("CON-02")["serial"] = "OTHER-1";
+        _visits.Import(theirs);
+        AssertOpen(Visit("V-3", "2027-04-02"));
+        // Not even where the serial number is not known this time, so that it could be either.
+        var unmarked = Visit("V-3", "2027-04-02");
+        unmarked.Item("CON-02")["serial"] = null;
+        AssertOpen(unmarked);
+    }
+
     [Fact]
     public void An_employer_spelt_with_other_spaces_and_capitals_is_the_same() =>
         AssertSame(isOpen: true, "BRACKWATER tree training & hire, ltd.".Replace("&", "and", StringComparison.Ordinal), ("serial", "OTHER-1"));
