@@ -25,7 +25,10 @@ public sealed class Browser : IAsyncDisposable
         return new Browser(found, bound, await LaunchAsync(found, bound));
     }
 
-    /// <summary>Prints a document; a crash is tried once more with a new browser.</summary>
+    /// <summary>
+    /// Prints a document. A browser that crashes, or that does not answer within a quarter of the limit (now and then one
+    /// hangs), is replaced, and the document tried once more.
+    /// </summary>
     /// <exception cref="PrintException">The machinery failed; nothing was printed.</exception>
     public async Task<byte[]> PrintAsync(string html, CancellationToken cancellation = default)
     {
@@ -34,12 +37,15 @@ public sealed class Browser : IAsyncDisposable
         {
             try
             {
-                return await PrintOnceAsync(html, cancellation);
+                return await PrintOnceAsync(html, _limit / 4, cancellation);
             }
-            catch (BrowserCrashed)
+            catch (Exception e) when (e is BrowserCrashed or PrintTimedOut)
             {
                 await RestartAsync();
-                return await PrintOnceAsync(html, cancellation);
+            }
+            try
+            {
+                return await PrintOnceAsync(html, _limit, cancellation);
             }
             catch (PrintTimedOut)
             {
@@ -59,11 +65,11 @@ public sealed class Browser : IAsyncDisposable
         _one.Dispose();
     }
 
-    private async Task<byte[]> PrintOnceAsync(string html, CancellationToken cancellation)
+    private async Task<byte[]> PrintOnceAsync(string html, TimeSpan limit, CancellationToken cancellation)
     {
         using var job = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        var printing = PrintPage.PrintAsync(_browser, html, _limit);
-        var first = await Task.WhenAny(printing, Task.Delay(_limit, job.Token));
+        var printing = PrintPage.PrintAsync(_browser, html, limit);
+        var first = await Task.WhenAny(printing, Task.Delay(limit, job.Token));
         if (first == printing)
         {
             await job.CancelAsync();
@@ -71,7 +77,7 @@ public sealed class Browser : IAsyncDisposable
         }
         Forget(printing);
         cancellation.ThrowIfCancellationRequested();
-        throw new PrintTimedOut(_limit);
+        throw new PrintTimedOut(limit);
     }
 
     private async Task RestartAsync()

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Tests.Printing;
 
@@ -45,6 +46,19 @@ public sealed class BrowserTests
         var endless = "<style>div{display:grid}</style>" + string.Concat(Enumerable.Repeat("<div><p>x", 400_000));
         await Assert.ThrowsAsync<PrintTimedOut>(() => browser.PrintAsync(endless, Cancellation));
         Assert.Contains("next", Tool.PdfText(await browser.PrintAsync("<p>next</p>", Cancellation)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_browser_that_hangs_is_replaced_and_the_document_printed()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "No process can be stopped by a signal here.");
+        await using var browser = await Browser.StartAsync(null, TimeSpan.FromSeconds(20));
+        var hung = browser.ProcessId!.Value;
+        using (var stop = Process.Start("kill", ["-STOP", hung.ToString(CultureInfo.InvariantCulture)]))
+            await stop.WaitForExitAsync(Cancellation);
+        Assert.Contains("whole", Tool.PdfText(await browser.PrintAsync("<p>whole</p>", Cancellation)), StringComparison.Ordinal);
+        Assert.NotEqual(hung, browser.ProcessId);
+        Assert.Throws<ArgumentException>(() => Process.GetProcessById(hung));
     }
 
     [Fact]
