@@ -35,7 +35,7 @@ internal static class CsvRows
                 cells.Add(new Cell(field + 1, CellKind.Text, value, default, IsFormula: false));
             }
             if (cells.Count > 0)
-                yield return new SheetRow((int)reader.LineNumber, Hidden: false, cells);
+                yield return new SheetRow((int)reader.LineNumber, Hidden: false, cells.ToArray());
         }
     }
 

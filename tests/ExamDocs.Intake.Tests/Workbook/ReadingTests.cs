@@ -89,6 +89,28 @@ public sealed class ReadingTests
     }
 
     [Fact]
+    public void Rows_keep_their_places_over_gaps_and_over_sheets_of_one_list()
+    {
+        var rows = (string[])["B-1", "B-2", "", "B-3", "", "", "B-4", "B-5"];
+        var file = new XlsxFile()
+            .Sheet("Rope bridges", Row("id", "conclusion") + string.Concat(rows.Select(id => id.Length == 0 ? "<row/>" : Row(id))))
+            .Sheet("Harnesses", Row("serial", "id", "conclusion") + Row("", "H-1", "fit") + Row("", "H-2") + "<row/>" + Row("", "H-3", "fit"));
+        var read = new ReadWorkbook(file);
+        var cells = read.Content.Cells;
+        Assert.Empty(read.Places);
+        Assert.Equal(["B-1", "B-2", "B-3", "B-4", "B-5", "H-1", "H-2", "H-3"], read.Record.Items.Select(i => i.Id));
+        Assert.Equal(
+            ["Rope bridges!A2", "Rope bridges!A3", "Rope bridges!A5", "Rope bridges!A8", "Rope bridges!A9", "Harnesses!B2", "Harnesses!B3", "Harnesses!B5"],
+            read.Record.Items.Select((_, n) => cells[FormattableString.Invariant($"/items/{n}/id")]));
+        Assert.Equal(["Harnesses!C2", "Harnesses!C5"], read.Record.Examinations.Select((_, n) => cells[FormattableString.Invariant($"/examinations/{n}/conclusion")]));
+        Assert.False(cells.ContainsKey("/items/8"));
+        Assert.False(cells.ContainsKey("/items/8/id"));
+        Assert.All(cells, place => Assert.Equal(place.Value, cells[place.Key]));
+        Assert.Contains(KeyValuePair.Create("/items/5/serial", "Harnesses!A2"), cells);
+        Assert.Equal(cells.Count, cells.Select(place => place.Key).Distinct(StringComparer.Ordinal).Count());
+    }
+
+    [Fact]
     public void An_item_without_anything_of_an_examination_has_none() =>
         Assert.Empty(Bridges(Headings, "B-1,short,,,,").Record.Examinations);
 

@@ -30,4 +30,4 @@ internal readonly record struct Cell(int Column, CellKind Kind, string Raw, Numb
 
 /// <summary>A row with at least one filled cell.</summary>
 /// <param name="Number">Counted from 1.</param>
-internal sealed record SheetRow(int Number, bool Hidden, List<Cell> Cells);
+internal sealed record SheetRow(int Number, bool Hidden, ArraySegment<Cell> Cells);

@@ -26,7 +26,7 @@ internal static class GuardedXml
     {
         if (!xml.Read())
             return false;
-        return xml.Depth <= WorkbookLimits.Depth
+        return xml.NodeType is not XmlNodeType.Element || xml.Depth <= WorkbookLimits.Depth
             ? true
             : throw new UnreadableWorkbookException("The workbook's parts are nested deeper than any workbook's are.");
     }

@@ -17,13 +17,13 @@ internal sealed class PartReader : IDisposable
 
     public int Depth => _xml.Depth;
 
-    /// <summary>What the reader stands at: looked at once for every node, where there are many.</summary>
-    public XmlNodeType Node => _xml.NodeType;
+    /// <summary>The node that the reader stands at, or whose attributes it walks.</summary>
+    public XmlNodeType Node { get; private set; }
 
     /// <summary>True at an element's start tag, which may be empty.</summary>
-    public bool AtStart => _xml.NodeType is XmlNodeType.Element;
+    public bool AtStart => Node is XmlNodeType.Element;
 
-    public bool AtEnd => _xml.NodeType is XmlNodeType.EndElement;
+    public bool AtEnd => Node is XmlNodeType.EndElement;
 
     public bool IsEmptyElement => _xml.IsEmptyElement;
 
@@ -34,7 +34,12 @@ internal sealed class PartReader : IDisposable
 
     /// <summary>Steps to the next node of any kind.</summary>
     /// <returns>False at the end of the part.</returns>
-    public bool Read() => _xml.Step();
+    public bool Read()
+    {
+        var read = _xml.Step();
+        Node = _xml.NodeType;
+        return read;
+    }
 
     public string? Attribute(string name) => Bounded(_xml.GetAttribute(name));
 
@@ -67,7 +72,7 @@ internal sealed class PartReader : IDisposable
     public void AppendText(GatheredText text)
     {
         // No node is longer than what may lie between two tags.
-        if (_xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace)
+        if (Node is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace)
             text.Add(_xml.Value);
     }
 

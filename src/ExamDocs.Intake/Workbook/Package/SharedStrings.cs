@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>The table of texts that cells point into.</summary>
@@ -11,7 +13,11 @@ internal static class SharedStrings
         using var reader = package.Read(part);
         while (reader.Read())
         {
-            if (!reader.AtStart || !reader.Is("si"))
+            if (!reader.AtStart)
+                continue;
+            if (reader.Is("sst"))
+                texts.EnsureCapacity(Declared(reader));
+            if (!reader.Is("si"))
                 continue;
             texts.Add(RichText.Read(reader));
             budget.Text(texts[^1].Length);
@@ -20,6 +26,12 @@ internal static class SharedStrings
         }
         return texts;
     }
+
+    /// <summary>How many texts it says it holds: believed only for the room they are given.</summary>
+    private static int Declared(PartReader reader) =>
+        int.TryParse(reader.Attribute("uniqueCount"), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            ? Math.Min(count, WorkbookLimits.SharedStrings)
+            : 0;
 }
 
 /// <summary>The text of an element made of runs; reading aids for its pronunciation are left out.</summary>

@@ -6,14 +6,23 @@ namespace ExamDocs.Intake.Workbook.Package;
 /// <summary>Reads a sheet's filled rows, one at a time, from top to bottom as the file has them.</summary>
 internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats, ReadingBudget budget)
 {
+    private const int CellsKeptTogether = 512;
+
     private readonly GatheredText _value = new();
+
+    /// <summary>Cells of the row being read.</summary>
+    private readonly List<Cell> _row = [];
+
+    /// <summary>Cells of rows read before, side by side: a list for each row would cost as much as its cells.</summary>
+    private Cell[] _kept = [];
+    private int _keptUntil;
 
     /// <summary>Ranges merged on the sheet read last, and the first of them; known when all its rows are read.</summary>
     public (int Count, string? First) Merges { get; private set; }
 
     public IEnumerable<SheetRow> Read(PartReader reader)
     {
-        var (number, likely) = (0, 0);
+        var number = 0;
         Merges = default;
         while (reader.Read())
         {
@@ -26,10 +35,8 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             budget.Row();
             var (declared, hidden) = RowAttributes(reader);
             number = RowNumber(declared, number);
-            if (reader.IsEmptyElement || Cells(reader, likely) is not { Count: > 0 } cells)
-                continue;
-            likely = cells.Count;
-            yield return new SheetRow(number, hidden, cells);
+            if (!reader.IsEmptyElement && Cells(reader) is { Count: > 0 } cells)
+                yield return new SheetRow(number, hidden, cells);
         }
     }
 
@@ -58,10 +65,9 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
     }
 
     /// <param name="reader">At the row's start.</param>
-    /// <param name="likely">How many cells there will be, if the row is as the one before.</param>
-    private List<Cell> Cells(PartReader reader, int likely)
+    private ArraySegment<Cell> Cells(PartReader reader)
     {
-        var cells = new List<Cell>(likely);
+        _row.Clear();
         var (depth, column) = (reader.Depth, 0);
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
         {
@@ -73,9 +79,18 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             if (One(reader, column, type, formats.Of(style)) is not { } cell)
                 continue;
             budget.FilledCell();
-            cells.Add(cell);
+            _row.Add(cell);
         }
-        return cells;
+        return Kept();
+    }
+
+    private ArraySegment<Cell> Kept()
+    {
+        if (_kept.Length - _keptUntil < _row.Count)
+            (_kept, _keptUntil) = (new Cell[Math.Max(_row.Count, CellsKeptTogether)], 0);
+        _row.CopyTo(_kept, _keptUntil);
+        _keptUntil += _row.Count;
+        return new(_kept, _keptUntil - _row.Count, _row.Count);
     }
 
     /// <summary>What a cell says of itself, in one walk: there are more cells than anything else.</summary>

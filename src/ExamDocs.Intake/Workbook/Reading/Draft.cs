@@ -3,16 +3,28 @@ using System.Globalization;
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>An object of the record while rows are still being added to it.</summary>
-internal sealed class DraftObject(string pointer)
+/// <param name="likely">How many members it will have at least, if known.</param>
+internal sealed class DraftObject(string pointer, int likely = 0)
 {
-    private readonly List<KeyValuePair<string, object>> _members = [];
+    private readonly List<KeyValuePair<string, SourceNode>> _members = new(likely);
+
+    /// <summary>Members that are drafts themselves: they stand empty among the others until all is read.</summary>
+    private List<(int At, object Draft)>? _drafts;
 
     public string Pointer => pointer;
 
-    public void Add(string name, SourceNode value) => _members.Add(KeyValuePair.Create<string, object>(name, value));
+    public void Add(string name, SourceNode value) => _members.Add(KeyValuePair.Create(name, value));
 
     /// <summary>The text of a member; null where it is missing or something else.</summary>
-    public string? Text(string name) => (Find<SourceNode>(name) as TextNode)?.Text;
+    public string? Text(string name)
+    {
+        foreach (var member in _members)
+        {
+            if (string.Equals(member.Key, name, StringComparison.Ordinal) && member.Value is not null)
+                return (member.Value as TextNode)?.Text;
+        }
+        return null;
+    }
 
     /// <summary>The object within, made where it is not there yet.</summary>
     public DraftObject Child(string name) => Find<DraftObject>(name) ?? Added(name, new DraftObject($"{pointer}/{name}"));
@@ -20,26 +32,21 @@ internal sealed class DraftObject(string pointer)
     /// <summary>The list within, made where it is not there yet.</summary>
     public DraftList List(string name) => Find<DraftList>(name) ?? Added(name, new DraftList($"{pointer}/{name}"));
 
+    /// <summary>As it is now, once and for all.</summary>
     public ObjectNode Freeze()
     {
-        var members = new KeyValuePair<string, SourceNode>[_members.Count];
-        for (var at = 0; at < members.Length; at++)
-            members[at] = KeyValuePair.Create(_members[at].Key, Frozen(_members[at].Value));
-        return new(pointer, members);
+        foreach (var (at, draft) in _drafts ?? [])
+            _members[at] = KeyValuePair.Create(_members[at].Key, Frozen(draft));
+        return new(pointer, _members);
     }
 
-    internal static SourceNode Frozen(object draft) => draft switch
-    {
-        DraftObject inner => inner.Freeze(),
-        DraftList list => list.Freeze(),
-        _ => (SourceNode)draft,
-    };
+    private static SourceNode Frozen(object draft) => draft is DraftObject inner ? inner.Freeze() : ((DraftList)draft).Freeze();
 
     private T? Find<T>(string name) where T : class
     {
-        foreach (var member in _members)
+        foreach (var (at, draft) in _drafts ?? [])
         {
-            if (member.Value is T found && string.Equals(member.Key, name, StringComparison.Ordinal))
+            if (draft is T found && string.Equals(_members[at].Key, name, StringComparison.Ordinal))
                 return found;
         }
         return null;
@@ -47,7 +54,8 @@ internal sealed class DraftObject(string pointer)
 
     private T Added<T>(string name, T draft) where T : class
     {
-        _members.Add(KeyValuePair.Create<string, object>(name, draft));
+        (_drafts ??= []).Add((_members.Count, draft));
+        _members.Add(KeyValuePair.Create<string, SourceNode>(name, null!));
         return draft;
     }
 }
@@ -55,7 +63,10 @@ internal sealed class DraftObject(string pointer)
 /// <summary>A list of the record while rows are still being added to it.</summary>
 internal sealed class DraftList(string pointer)
 {
-    private readonly List<object> _elements = [];
+    private readonly List<SourceNode> _elements = [];
+
+    /// <summary>Elements that are drafts themselves: they stand empty among the others until all is read.</summary>
+    private List<(int At, DraftObject Draft)>? _drafts;
 
     public string Pointer => pointer;
 
@@ -65,11 +76,18 @@ internal sealed class DraftList(string pointer)
     public DraftObject AddObject()
     {
         var element = new DraftObject(Next);
-        _elements.Add(element);
+        (_drafts ??= []).Add((_elements.Count, element));
+        _elements.Add(null!);
         return element;
     }
 
     public void Add(SourceNode element) => _elements.Add(element);
 
-    public ListNode Freeze() => new(pointer, [.. _elements.Select(DraftObject.Frozen)]);
+    /// <inheritdoc cref="DraftObject.Freeze"/>
+    public ListNode Freeze()
+    {
+        foreach (var (at, draft) in _drafts ?? [])
+            _elements[at] = draft.Freeze();
+        return new(pointer, _elements);
+    }
 }

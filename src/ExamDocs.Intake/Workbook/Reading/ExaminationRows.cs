@@ -57,23 +57,10 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
     private void AddObservations(DraftObject examination, RowView row)
     {
         var observations = examination.List("observations");
-        var notesLeft = row.Columns.Where(c => c.Column.Group is ColumnGroup.CriterionNote)
-            .GroupBy(c => c.Column.Path, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => new Queue<int>(g.Select(c => c.Index)), StringComparer.Ordinal);
-        var placed = false;
-        foreach (var (index, column) in row.Columns.Where(c => c.Column.Group is ColumnGroup.Criterion))
-        {
-            if (!placed)
-                notes.Place(observations.Pointer, row, index);
-            placed = true;
-            int? noteIndex = notesLeft.TryGetValue(column.Path, out var left) && left.TryDequeue(out var next) ? next : null;
-            AddObservation(observations, row, column.Path, index, noteIndex);
-        }
-        foreach (var (criterion, left) in notesLeft)
-        {
-            foreach (var noteIndex in left)
-                AddObservation(observations, row, criterion, null, noteIndex);
-        }
+        if (row.Criteria is [{ State: { } first }, ..])
+            notes.Place(observations.Pointer, row, first);
+        foreach (var columns in row.Criteria)
+            AddObservation(observations, row, columns.Criterion, columns.State, columns.Note);
     }
 
     private void AddObservation(DraftList observations, RowView row, string criterion, int? stateIndex, int? noteIndex)

@@ -1,3 +1,4 @@
+using System.Collections;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -8,14 +9,16 @@ internal sealed class HeadingMap
 {
     private readonly Dictionary<int, string> _typed = [];
     private readonly List<(int Index, Column Column)> _known = [];
-    private readonly HashSet<int> _columns = [];
-
     private readonly SheetShape _shape;
+    private BitArray _columns = new(0);
 
     private HeadingMap(SheetShape shape) => _shape = shape;
 
     /// <summary>The columns that the sheet's shape has, from left to right.</summary>
-    public IReadOnlyList<(int Index, Column Column)> Known => _known;
+    public List<(int Index, Column Column)> Known => _known;
+
+    /// <summary>Where the state and the note of each criterion stand, in the order of their columns; notes without a state come last.</summary>
+    public IReadOnlyList<CriterionColumns> Criteria => field ??= [.. CriterionColumns.Of(_known)];
 
     /// <param name="first">The sheet's first filled row; anything but row 1 holds no headings.</param>
     /// <param name="shape">The sheet.</param>
@@ -31,7 +34,9 @@ internal sealed class HeadingMap
             if (cell.Kind is CellKind.Text && words.Find(shape, cell.Raw) is { } column)
                 map._known.Add((cell.Column, column));
         }
-        map._columns.UnionWith(map._known.Select(k => k.Index));
+        map._columns = new BitArray(map._known.Select(k => k.Index + 1).DefaultIfEmpty().Max());
+        foreach (var (index, _) in map._known)
+            map._columns[index] = true;
         return map;
     }
 
@@ -46,7 +51,7 @@ internal sealed class HeadingMap
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string typed) => HeadingWords.Near(_shape, typed);
 
-    public bool Knows(int column) => _columns.Contains(column);
+    public bool Knows(int column) => column < _columns.Length && _columns[column];
 
     /// <summary>What stands above a column; null where nothing does.</summary>
     public string? Typed(int column) => _typed.GetValueOrDefault(column);

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using System.Runtime.InteropServices;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -14,10 +15,13 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     private const string Observations = "observations/";
 
     private readonly Dictionary<string, CellPlace> _exact = new(StringComparer.Ordinal);
+
+    /// <summary>Rows of elements of the record's own lists, of which there are many: by the list's pointer.</summary>
+    private readonly Dictionary<string, RowRuns> _lists = new(StringComparer.Ordinal);
     private readonly Dictionary<string, RowPlace> _rows = new(StringComparer.Ordinal);
 
-    /// <summary>Number of places written down, not of those that can be found.</summary>
-    public int Count => _exact.Count + _rows.Count;
+    /// <summary>Number of places that can be told of, not of those that can be found.</summary>
+    public int Count => Keys.Count();
 
     public IEnumerable<string> Keys => this.Select(p => p.Key);
 
@@ -29,10 +33,14 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     public void Add(string pointer, RowPlace row, int column) => _exact.TryAdd(pointer, new CellPlace(row, column, null));
 
     /// <inheritdoc cref="Add(string, RowPlace, int)"/>
-    public void Add(string pointer, string address) => _exact.TryAdd(pointer, new CellPlace(null, 0, address));
+    public void Add(string pointer, string address) => _exact.TryAdd(pointer, new CellPlace(default, 0, address));
 
-    /// <summary>Notes the row that an object of the record was read from.</summary>
-    public void AddRow(string pointer, RowPlace row) => _rows.TryAdd(pointer, row);
+    /// <summary>Notes the row that an object of the record was read from; of two the first counts.</summary>
+    public void AddRow(string pointer, RowPlace row)
+    {
+        if (ElementOf(pointer, out var list) is not { } index || !RunsOf(list).Add(index, row))
+            AddLoose(pointer, row);
+    }
 
     public bool ContainsKey(string key) => TryGetValue(key, out _);
 
@@ -44,8 +52,8 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     /// <summary>The places written down, and for every row its columns.</summary>
     public IEnumerator<KeyValuePair<string, string>> GetEnumerator() => _exact.Select(p => KeyValuePair.Create(p.Key, p.Value.Address))
-        .Concat(_rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.ToString())))
-        .Concat(_rows.SelectMany(r => r.Value.Columns.Where(c => IsMember(c.Column))
+        .Concat(Rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.ToString())))
+        .Concat(Rows.SelectMany(r => r.Value.Columns.Where(c => IsMember(c.Column))
             .Select(c => $"{r.Key}/{c.Column.Path}").Distinct(StringComparer.Ordinal)
             .Where(key => !_exact.ContainsKey(key)).Select(key => KeyValuePair.Create(key, this[key]))))
         .GetEnumerator();
@@ -54,11 +62,44 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     private static bool IsMember(Column column) => column.Group is not (ColumnGroup.Criterion or ColumnGroup.CriterionNote or ColumnGroup.LastTime);
 
+    private IEnumerable<KeyValuePair<string, RowPlace>> Rows => _rows.Concat(_lists.SelectMany(list => list.Value.All
+        .Select(r => KeyValuePair.Create(string.Create(CultureInfo.InvariantCulture, $"{list.Key}/{r.Index}"), r.Row))));
+
+    private void AddLoose(string pointer, RowPlace row)
+    {
+        if (RowOf(pointer) is null)
+            _rows.Add(pointer, row);
+    }
+
+    private RowPlace? RowOf(string pointer)
+    {
+        if (ElementOf(pointer, out var list) is { } index && _lists.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(list, out var runs)
+            && runs.Find(index) is { } row)
+            return row;
+        return _rows.TryGetValue(pointer, out var loose) ? loose : null;
+    }
+
+    private RowRuns RunsOf(ReadOnlySpan<char> list)
+    {
+        var lists = _lists.GetAlternateLookup<ReadOnlySpan<char>>();
+        return lists.TryGetValue(list, out var runs) ? runs : lists[list] = new RowRuns();
+    }
+
+    /// <summary>The index that a pointer such as /items/3 ends in; null where it is of any other form.</summary>
+    private static int? ElementOf(string pointer, out ReadOnlySpan<char> list)
+    {
+        var end = pointer.LastIndexOf('/');
+        list = pointer.AsSpan(0, Math.Max(end, 0));
+        return end > 1 && list.LastIndexOf('/') == 0 && int.TryParse(pointer.AsSpan(end + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            ? index
+            : null;
+    }
+
     private string? InRow(string pointer)
     {
         for (var end = pointer.Length; end > 0; end = pointer.LastIndexOf('/', end - 1))
         {
-            if (!_rows.TryGetValue(pointer[..end], out var row))
+            if (RowOf(pointer[..end]) is not { } row)
                 continue;
             return end == pointer.Length ? row.ToString() : Column(row, pointer[(end + 1)..]);
         }
@@ -81,8 +122,8 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
         || column.StartsWith(path + "/", StringComparison.Ordinal) || path.StartsWith(column + "/", StringComparison.Ordinal);
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct CellPlace(RowPlace? Row, int Column, string? Written)
+    private readonly record struct CellPlace(RowPlace Row, int Column, string? Written)
     {
-        public string Address => Written ?? Row!.Address(Column);
+        public string Address => Written ?? Row.Address(Column);
     }
 }

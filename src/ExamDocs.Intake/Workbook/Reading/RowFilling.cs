@@ -22,13 +22,14 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
     }
 
     /// <summary>Reports what stands under no heading or an unknown one.</summary>
-    /// <param name="pointer">The object that the row became; outside the record where it became none.</param>
-    public void ReportStrays(RowView row, string pointer, string? item)
+    /// <param name="target">The object that the row became; null where it became none.</param>
+    public void ReportStrays(RowView row, DraftObject? target)
     {
         foreach (var cell in row.Cells)
         {
             if (row.Knows(cell.Column))
                 continue;
+            var (pointer, item) = target is null ? (ReadingNotes.Outside(row.Sheet), null) : (target.Pointer, target.Text("id") ?? target.Text("item"));
             var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
             if (row.HeadingTyped(cell.Column) is { } heading)
                 notes.Report(WorkbookFindings.UnknownColumn, $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}", address,

@@ -12,11 +12,25 @@ internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
     public string Sheet => sheet;
 
     /// <inheritdoc cref="RowPlace.Columns"/>
-    public IReadOnlyList<(int Index, Column Column)> Columns => headings.Known;
+    public List<(int Index, Column Column)> Columns => headings.Known;
 
-    public IReadOnlyList<Cell> Cells => row.Cells;
+    /// <inheritdoc cref="HeadingMap.Criteria"/>
+    public IReadOnlyList<CriterionColumns> Criteria => headings.Criteria;
 
-    public bool HasKnownContent => row.Cells.Exists(c => headings.Knows(c.Column));
+    public ArraySegment<Cell> Cells => row.Cells;
+
+    public bool HasKnownContent
+    {
+        get
+        {
+            foreach (var cell in row.Cells)
+            {
+                if (headings.Knows(cell.Column))
+                    return true;
+            }
+            return false;
+        }
+    }
 
     /// <summary>Whether a known heading stands above the column.</summary>
     public bool Knows(int column) => headings.Knows(column);

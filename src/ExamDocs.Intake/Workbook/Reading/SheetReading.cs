@@ -66,7 +66,7 @@ internal sealed class SheetReading
     {
         if (!row.HasKnownContent)
         {
-            _filling.ReportStrays(row, ReadingNotes.Outside(row.Sheet), null);
+            _filling.ReportStrays(row, null);
             return;
         }
         var target = shape.Role switch
@@ -77,13 +77,13 @@ internal sealed class SheetReading
             SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),
             _ => AddEntry(row, shape),
         };
-        _filling.ReportStrays(row, target.Pointer, target.Text("id") ?? target.Text("item"));
+        _filling.ReportStrays(row, target);
     }
 
     private DraftObject AddEntry(RowView row, SheetShape shape)
     {
         var list = _record.List(shape.Path);
-        var entry = new DraftObject(list.Next);
+        var entry = new DraftObject(list.Next, row.Cells.Count);
         _filling.Fill(entry, row, static _ => true);
         list.Add(entry.Freeze());
         return entry;
