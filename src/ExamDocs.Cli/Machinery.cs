@@ -8,6 +8,9 @@ internal static class Machinery
 {
     private const int DiskFull = 13;
 
+    /// <summary>ENOSPC of POSIX, and ERROR_DISK_FULL of Windows as a result code.</summary>
+    private static readonly int[] NoSpaceLeft = [28, unchecked((int)0x80070070)];
+
     public static async Task<int> GuardAsync(Func<Task<int>> run)
     {
         try
@@ -27,7 +30,13 @@ internal static class Machinery
         }
     }
 
+    private static string Sentence(Exception failure) => failure switch
+    {
+        SqliteException { SqliteErrorCode: DiskFull } => "the disk that holds the register is full; make room, then run the command again to go on",
+        IOException when NoSpaceLeft.Contains(failure.HResult) => $"{FirstLine(failure)}; make room, then run the command again to go on",
+        _ => FirstLine(failure),
+    };
+
     // A server adds lines about its own statements.
-    private static string Sentence(Exception failure) => failure is SqliteException { SqliteErrorCode: DiskFull }
-        ? "the disk that holds the register is full; make room, then run the command again to go on" : failure.Message.Split('\n')[0].TrimEnd();
+    private static string FirstLine(Exception failure) => failure.Message.Split('\n')[0].TrimEnd();
 }

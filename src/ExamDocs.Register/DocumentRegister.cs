@@ -54,6 +54,12 @@ public sealed class DocumentRegister : IDisposable
         }
     }
 
+    /// <summary>Opens a register that must be there: a misspelt name must not pass for a register that knows nothing.</summary>
+    /// <exception cref="FileNotFoundException">There is none.</exception>
+    /// <inheritdoc cref="Open"/>
+    public static DocumentRegister OpenExisting(string place, LocalDate? today = null) =>
+        Exists(place) ? Open(place, today) : throw new FileNotFoundException($"There is no register at {place}.");
+
     /// <summary>Whether there is a register at a place: on a server that is only known by asking it.</summary>
     public static bool Exists(string place) => PostgresAddress.IsOne(place) || File.Exists(place);
 

@@ -16,9 +16,7 @@ public static class CheckAgainstRegister
     {
         if (place is null)
             return CheckRecord.All(paths, asOf, rules);
-        if (!DocumentRegister.Exists(place))
-            throw new FileNotFoundException($"There is no register at {place}.");
-        using var register = DocumentRegister.Open(place, asOf);
+        using var register = DocumentRegister.OpenExisting(place, asOf);
         return CheckRecord.All(paths, asOf, rules, new RegisterHistory(register).Of);
     }
 }

@@ -22,9 +22,7 @@ public static class ExportRegister
     /// <exception cref="IOException">A file cannot be written.</exception>
     public static (int Records, int Documents) Run(string place, string folder, LocalDate today)
     {
-        if (!DocumentRegister.Exists(place))
-            throw new FileNotFoundException($"There is no register at {place}.");
-        using var register = DocumentRegister.Open(place, today);
+        using var register = DocumentRegister.OpenExisting(place, today);
         var visits = register.Visits.All();
         foreach (var visit in visits)
             WholeFile.Write(Path.Combine(folder, "visits", NameOf(visit)), register.Visits.Record(visit.Visit));

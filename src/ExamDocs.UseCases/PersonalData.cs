@@ -23,9 +23,7 @@ public static class PersonalData
     /// <exception cref="InvalidDataException">A record is not as it was stored.</exception>
     public static IReadOnlyList<PersonalDataOfVisit> In(string place, LocalDate today, KnownRules rules)
     {
-        if (!DocumentRegister.Exists(place))
-            throw new FileNotFoundException($"There is no register at {place}.");
-        using var register = DocumentRegister.Open(place, today);
+        using var register = DocumentRegister.OpenExisting(place, today);
         var remembered = new RememberedRecords(register);
         var records = register.Visits.All().Select(v => (Visit: v, Record: remembered.Of(v.Visit))).ToList();
         return [.. records.Select(r => Of(r.Visit, r.Record, [.. records.Select(o => o.Record)], rules))];

@@ -11,10 +11,6 @@ namespace ExamDocs.UseCases;
 /// </summary>
 internal sealed class RegisterHistory(DocumentRegister register)
 {
-    private const string Withdrawn = "withdraw";
-
-    private static readonly string[] Passing = ["fit", "fit-until"];
-
     private readonly RememberedRecords _records = new(register);
 
     public History Of(ExaminationRecord record)
@@ -40,7 +36,7 @@ internal sealed class RegisterHistory(DocumentRegister register)
     private IEnumerable<PastWithdrawal> Withdrawals(IReadOnlyList<PastOutcome> outcomes, ExaminationRecord record, string id)
     {
         var known = LatestVersions(outcomes).ToList();
-        var open = known.Where(w => w.Outcome.Outcome is Withdrawn && !known.Exists(o => Ends(o, w))).ToList();
+        var open = known.Where(w => w.IsWithdrawal() && !known.Exists(o => Ends(o, w))).ToList();
         return open.Where(w => !RestsOnAnotherAlone(w, open)).Select(w =>
             new PastWithdrawal(id, DocumentOf(w, record, id), Day(w), [.. w.Outcome.Codes.Where(c => c[0] == 'W')], w.Outcome.NeverReleasable)
             {
@@ -74,7 +70,7 @@ internal sealed class RegisterHistory(DocumentRegister register)
 
     /// <summary>Found fit later, by whoever knew of the withdrawal then: had it not been released, it would not have been.</summary>
     private static bool Ends(PastOutcome later, PastOutcome withdrawal) =>
-        Passing.Contains(later.Outcome.Outcome, StringComparer.Ordinal) && Day(later) > Day(withdrawal) && later.Visit.Visit > withdrawal.Visit.Visit
+        later.Passes() && Day(later) > Day(withdrawal) && later.Visit.Visit > withdrawal.Visit.Visit
         && MayBeOne(withdrawal, later.Visit.Employer, later.Category, later.Maker, later.Model, later.Serial);
 
     /// <summary>It was withdrawn because another withdrawal was open, which is told by itself.</summary>

@@ -10,8 +10,6 @@ namespace ExamDocs.UseCases;
 /// </summary>
 internal sealed class RegisterRecord
 {
-    private const string Withdrawn = "withdraw";
-
     private readonly DocumentRegister _register;
     private readonly RememberedRecords _records;
 
@@ -51,7 +49,7 @@ internal sealed class RegisterRecord
     }
 
     /// <summary>What was not determined has to be examined, whatever the day; what is withdrawn is not examined again without somebody's deciding it.</summary>
-    private static bool IsDue(PastOutcome outcome, LocalDate? before) => outcome.Outcome.Outcome is not Withdrawn
+    private static bool IsDue(PastOutcome outcome, LocalDate? before) => !outcome.IsWithdrawal()
         && (before is null || outcome.Outcome.NextBy is not { } next || next <= before || outcome.Outcome.Until <= before);
 
     private IEnumerable<PastOutcome> WithAssemblies(List<PastOutcome> due, List<PastOutcome> latest)
@@ -64,7 +62,7 @@ internal sealed class RegisterRecord
             foreach (var (id, outcome) in known)
             {
                 // A part that was withdrawn or taken off since belongs to no next visit.
-                if (ItemOf(outcome)?.FittedTo is { } whole && known.ContainsKey(whole) && (wanted.Contains(id) || (wanted.Contains(whole) && outcome.Outcome.Outcome is not Withdrawn)))
+                if (ItemOf(outcome)?.FittedTo is { } whole && known.ContainsKey(whole) && (wanted.Contains(id) || (wanted.Contains(whole) && !outcome.IsWithdrawal())))
                     _ = wanted.Add(id) | wanted.Add(whole);
             }
         }

@@ -133,11 +133,8 @@ internal static class RegisterCommand
         return ExitCode.Done;
     }
 
-    private static DocumentRegister Existing(ParseResult parsed)
-    {
-        var place = CommonOptions.RegisterPath(parsed);
-        return DocumentRegister.Exists(place) ? DocumentRegister.Open(place, CommonOptions.Today()) : throw new FileNotFoundException($"There is no register at {place}.");
-    }
+    private static DocumentRegister Existing(ParseResult parsed) =>
+        DocumentRegister.OpenExisting(CommonOptions.RegisterPath(parsed), CommonOptions.Today());
 
     private static int Refuse(string why)
     {

@@ -56,7 +56,7 @@ public static partial class French
         public override string Yes => "oui";
         public override string No => "non";
 
-        public override string SignedElectronically(string name) => $"Signé électroniquement avec le certificat de {name}.";
+        public override string SignedElectronically(string name) => $"Signé électroniquement. Certificat établi pour {name}.";
 
         public override string SignatureCertificate(string issuer, string serialNumber, string fingerprint) =>
             $"Émis par {issuer}, numéro de série {serialNumber}, SHA-256 commençant par {fingerprint}.";

@@ -52,7 +52,7 @@ public sealed class BrowserTests
     public async Task A_browser_that_hangs_is_replaced_and_the_document_printed()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "No process can be stopped by a signal here.");
-        await using var browser = await Browser.StartAsync(null, TimeSpan.FromSeconds(20));
+        await using var browser = await Browser.StartAsync(null, TimeSpan.FromSeconds(12));
         var hung = browser.ProcessId!.Value;
         using (var stop = Process.Start("kill", ["-STOP", hung.ToString(CultureInfo.InvariantCulture)]))
             await stop.WaitForExitAsync(Cancellation);
