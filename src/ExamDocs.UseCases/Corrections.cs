@@ -19,27 +19,19 @@ internal sealed class Corrections
         [DocumentTypes.Report.Kind, DocumentTypes.Certificate.Kind, DocumentTypes.DueLabel.Kind, DocumentTypes.EquipmentRecord.Kind];
 
     private readonly DocumentRegister _register;
-    private readonly Dictionary<DeterminedVisit, int> _numbers;
+    private readonly Dictionary<DeterminedVisit, int> _numbers = new(ReferenceEqualityComparer.Instance);
 
-    private Corrections(DocumentRegister register, Dictionary<DeterminedVisit, int> numbers, string? reason) =>
-        (_register, _numbers, Reason) = (register, numbers, reason);
+    /// <param name="register">Where visits are remembered.</param>
+    /// <param name="reason">Why an earlier version is corrected; null to say only that it was.</param>
+    public Corrections(DocumentRegister register, string? reason) => (_register, Reason) = (register, reason);
 
     /// <summary>Why an earlier version is corrected, as typed; null where it was not.</summary>
     public string? Reason { get; }
 
     private string Words => string.IsNullOrWhiteSpace(Reason) ? Corrected : Reason;
 
-    /// <summary>Remembers visits in the register; one that it has already is not stored twice.</summary>
-    /// <param name="register">Where they are remembered.</param>
-    /// <param name="visits">As determined.</param>
-    /// <param name="reason">Why an earlier version is corrected; null to say only that it was.</param>
-    public static Corrections Remember(DocumentRegister register, IReadOnlyList<DeterminedVisit> visits, string? reason)
-    {
-        var numbers = new Dictionary<DeterminedVisit, int>(ReferenceEqualityComparer.Instance);
-        foreach (var visit in visits)
-            numbers[visit] = register.Visits.Remember(RememberVisit.Of(visit)).Visit;
-        return new Corrections(register, numbers, reason);
-    }
+    /// <summary>Remembers a visit in the register; one that it has already is not stored twice.</summary>
+    public void Remember(DeterminedVisit visit) => _numbers[visit] = _register.Visits.Remember(RememberVisit.Of(visit)).Visit;
 
     public int NumberOf(DeterminedVisit visit) => _numbers[visit];
 

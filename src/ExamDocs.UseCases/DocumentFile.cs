@@ -72,11 +72,11 @@ internal static class DocumentFile
     private sealed record LogoSize(int WidthPx, int HeightPx);
 
     private sealed record Hold(
-        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts, string? Maker, string? Model, string? Serial)
+        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts, string? Maker, string? Model, string? Serial, bool OfAnotherVisit)
     {
-        public static Hold Of(PastWithdrawal w) => new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Maker, w.Model, w.Serial);
+        public static Hold Of(PastWithdrawal w) => new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Maker, w.Model, w.Serial, w.IsOfAnotherVisit);
 
-        public PastWithdrawal Read() => new(Item, Document, On, Codes, NeverReleasable) { Parts = Parts, Maker = Maker, Model = Model, Serial = Serial };
+        public PastWithdrawal Read() => new(Item, Document, On, Codes, NeverReleasable) { Parts = Parts, Maker = Maker, Model = Model, Serial = Serial, IsOfAnotherVisit = OfAnotherVisit };
     }
 
     /// <summary>An earlier examination with its remedies and renewals, as a record of nothing else.</summary>

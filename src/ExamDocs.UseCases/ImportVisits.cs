@@ -28,9 +28,9 @@ public static class ImportVisits
         using var register = DocumentRegister.Open(place, today);
         var (inputs, added) = (new List<CheckedInput>(), 0);
         // The earlier visit first: a later one that found an item fit has to have known of an earlier withdrawal.
-        foreach (var visit in read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue))
+        foreach (var n in VisitsInTurn.Of(read, today, rules))
         {
-            var input = visit.Determined(today, rules, new RegisterHistory(register).Of);
+            var input = read[n].Determined(today, rules, new RegisterHistory(register).Of);
             inputs.Add(input);
             added += register.Visits.Remember(RememberVisit.Of(input.Visit!)).IsNew ? 1 : 0;
         }

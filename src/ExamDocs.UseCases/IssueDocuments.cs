@@ -47,6 +47,11 @@ public sealed record IssueRequest
 
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
+
+    internal bool Wants(DocumentJob job) => Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
+
+    /// <summary>In the language, under the head and with the signature that are asked for.</summary>
+    internal DocumentJob Dressed(DocumentJob job) => job with { Language = Language, Letterhead = Letterhead, Signer = Signer };
 }
 
 /// <summary>A document that is out.</summary>
@@ -82,16 +87,20 @@ public static class IssueDocuments
 
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         var remarks = register.Recover();
-        var inputs = read.Select(v => v.Determined(request.Today, request.Rules, new RegisterHistory(register).Of)).ToList();
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
-        var jobs = compositions.SelectMany(c => c.Jobs)
-            .Where(j => request.Only is null ? !j.Type.IsOnRequest : string.Equals(j.Type.Kind, request.Only, StringComparison.Ordinal))
-            .Select(j => j with { Language = request.Language, Letterhead = request.Letterhead, Signer = request.Signer }).ToList();
-        var refused = compositions.SelectMany(c => c.Refused).ToList();
-
-        var corrections = Corrections.Remember(register, [.. inputs.Select(i => i.Visit!)], request.Reason);
+        var (inputs, refused, corrections) = (new CheckedInput[read.Count], new List<Refusal>(), new Corrections(register, request.Reason));
         await using var press = new Press(register, request.OutFolder, request.Today) { Corrections = corrections };
-        var failure = await press.RunAsync(jobs, cancellation);
+        string? failure = null;
+        foreach (var n in VisitsInTurn.Of(read, request.Today, request.Rules))
+        {
+            inputs[n] = read[n].Determined(request.Today, request.Rules, new RegisterHistory(register).Of);
+            // Decided it still is, so that what is wrong with it is told in the same run.
+            if (failure is not null)
+                continue;
+            corrections.Remember(inputs[n].Visit!);
+            var composition = ComposeDocuments.Of(inputs[n].Visit!, request.PerItem, request.Reading, inputs[n].Photos.Of);
+            refused.AddRange(composition.Refused);
+            failure = await press.RunAsync([.. composition.Jobs.Where(request.Wants).Select(request.Dressed)], cancellation);
+        }
         refused.AddRange(press.Refused);
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
         if (failure is null && request.Only is null)

@@ -80,21 +80,30 @@ public static partial class PrintLabels
 
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
-        var inputs = read.Select(v => v.Determined(request.Today, request.Rules, new RegisterHistory(register).Of)).ToList();
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
         if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
-            return LabelResult.Stopped(other, inputs);
+            return LabelResult.Stopped(other, [.. read.Select(v => v.Determined(request.Today, request.Rules, new RegisterHistory(register).Of))]);
 
+        var (inputs, corrections, others) = (new CheckedInput[read.Count], new Corrections(register, reason: null), new List<DocumentJob>());
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
         {
-            Corrections = Corrections.Remember(register, [.. inputs.Select(i => i.Visit!)], reason: null),
+            Corrections = corrections,
         };
-        var jobs = inputs.SelectMany(i => ComposeDocuments.Labels(i.Visit!, request.Reading).Concat(ComposeDocuments.DueLabels(i.Visit!)))
-            .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
-        var failure = await press.RunAsync([.. jobs[true]], cancellation);
+        string? failure = null;
+        foreach (var n in VisitsInTurn.Of(read, request.Today, request.Rules))
+        {
+            var visit = (inputs[n] = read[n].Determined(request.Today, request.Rules, new RegisterHistory(register).Of)).Visit!;
+            if (failure is not null)
+                continue;
+            corrections.Remember(visit);
+            var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
+                .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
+            others.AddRange(jobs[false]);
+            failure = await press.RunAsync([.. jobs[true]], cancellation);
+        }
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others([.. jobs[false]])] };
+        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
     }
 
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>

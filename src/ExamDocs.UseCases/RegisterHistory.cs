@@ -11,36 +11,54 @@ namespace ExamDocs.UseCases;
 /// </summary>
 internal sealed class RegisterHistory(DocumentRegister register)
 {
+    /// <summary>Numbers of visits that are only checked: they come after all that the register holds.</summary>
+    private const int FirstChecked = 1_000_000_000;
+
     private readonly RememberedRecords _records = new(register);
+    private readonly List<PastOutcome> _checked = [];
+    private int _visitsChecked;
+
+    /// <summary>Counts a visit that is checked, and not stored, among what is known to those that follow.</summary>
+    public void Add(DeterminedVisit visit)
+    {
+        var (remembered, number, typed) = (RememberVisit.Of(visit), FirstChecked + _visitsChecked++, visit.Record.Visit);
+        var past = new RememberedVisit(number, FormattableString.Invariant($"{number}"), typed.Reference, typed.Regime, typed.Employer?.Name, typed.ExaminedOn, null);
+        _records.Add(number, visit.Record);
+        _checked.AddRange(remembered.Outcomes.Zip(visit.Everything.Select(e => e.Item), (outcome, item) =>
+            new PastOutcome(past, outcome, item.Category, item.Maker, item.Model, item.Serial)));
+    }
 
     public History Of(ExaminationRecord record)
     {
         var ids = record.Items.Select(i => i.Id).Concat(record.Examinations.Select(e => e.Item)).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
-        var known = ids.ConvertAll(id => (Id: id, Outcomes: register.Visits.OutcomesOf(id).Where(o => !IsOfThisVisit(o, record) && MayBe(o, record, id)).ToList()));
+        var known = ids.ConvertAll(id => (Id: id, Outcomes: OutcomesOf(id).Where(o => MayBe(o, record, id)).ToLookup(o => IsOfThisVisit(o, record))));
         return new History(
         [
-            .. known.SelectMany(k => Withdrawals(k.Outcomes, record, k.Id)),
+            .. known.SelectMany(k => Withdrawals(k.Outcomes[false], k.Outcomes[true], record, k.Id)),
             .. record.Items.Where(i => i.Serial is not null).SelectMany(i => UnderAnotherId(i, record)).DistinctBy(w => (w.ItemId, w.On)),
         ])
         {
-            Examinations = [.. known.SelectMany(k => Examinations(k.Outcomes, record, k.Id))],
+            Examinations = [.. known.SelectMany(k => Examinations(k.Outcomes[false], record, k.Id))],
         };
     }
 
     /// <summary>Withdrawals of what bears the same serial number under an id that the record does not have.</summary>
-    private IEnumerable<PastWithdrawal> UnderAnotherId(Item item, ExaminationRecord record) => register.Visits.OutcomesOfSerial(item.Serial!)
+    private IEnumerable<PastWithdrawal> UnderAnotherId(Item item, ExaminationRecord record) => OutcomesOfSerial(item.Serial!)
         .Where(o => o.Outcome.Item is { } other && !record.Items.Any(i => string.Equals(i.Id, other, StringComparison.Ordinal)))
         .GroupBy(o => o.Outcome.Item!, StringComparer.Ordinal)
-        .SelectMany(other => Withdrawals([.. other], record, other.Key));
+        .SelectMany(other => Withdrawals(other, [], record, other.Key));
 
-    private IEnumerable<PastWithdrawal> Withdrawals(IReadOnlyList<PastOutcome> outcomes, ExaminationRecord record, string id)
+    /// <param name="outcomes">Of other visits.</param>
+    /// <param name="own">Of earlier readings of this visit's record: another visit's withdrawal may rest on one of these.</param>
+    private IEnumerable<PastWithdrawal> Withdrawals(IEnumerable<PastOutcome> outcomes, IEnumerable<PastOutcome> own, ExaminationRecord record, string id)
     {
         var known = LatestVersions(outcomes).ToList();
         var open = known.Where(w => w.IsWithdrawal() && !known.Exists(o => Ends(o, w))).ToList();
-        return open.Where(w => !RestsOnAnotherAlone(w, open)).Select(w =>
+        var grounds = open.Concat(own.Where(o => o.IsWithdrawal())).ToList();
+        return open.Where(w => !RestsOnAnotherAlone(w, grounds)).Select(w =>
             new PastWithdrawal(id, DocumentOf(w, record, id), Day(w), [.. w.Outcome.Codes.Where(c => c[0] == 'W')], w.Outcome.NeverReleasable)
             {
-                Parts = w.Outcome.Parts, Maker = w.Maker, Model = w.Model, Serial = w.Serial,
+                Parts = w.Outcome.Parts, IsOfAnotherVisit = IsOfAnotherVisit(w, record), Maker = w.Maker, Model = w.Model, Serial = w.Serial,
             });
     }
 
@@ -48,7 +66,7 @@ internal sealed class RegisterHistory(DocumentRegister register)
     /// What was found before, as it was recorded: of each day the version stored last. What came after this visit says nothing of
     /// it; the same record read again a year later must not come out otherwise for that.
     /// </summary>
-    private IEnumerable<PastExamination> Examinations(IReadOnlyList<PastOutcome> outcomes, ExaminationRecord record, string id) =>
+    private IEnumerable<PastExamination> Examinations(IEnumerable<PastOutcome> outcomes, ExaminationRecord record, string id) =>
         from visit in outcomes.Select(o => o.Visit.Visit).Distinct()
         let earlier = _records.Of(visit)
         from examination in earlier.Examinations
@@ -74,15 +92,25 @@ internal sealed class RegisterHistory(DocumentRegister register)
         && MayBeOne(withdrawal, later.Visit.Employer, later.Category, later.Maker, later.Model, later.Serial);
 
     /// <summary>It was withdrawn because another withdrawal was open, which is told by itself.</summary>
-    private static bool RestsOnAnotherAlone(PastOutcome withdrawal, IReadOnlyList<PastOutcome> open) =>
+    private static bool RestsOnAnotherAlone(PastOutcome withdrawal, IReadOnlyList<PastOutcome> others) =>
         withdrawal.Outcome.Codes.Where(c => c[0] == 'W').All(c => c is "W10")
-        && open.Any(o => Day(o) < Day(withdrawal) && o.Outcome.Codes.Any(c => c[0] == 'W' && c is not "W10"));
+        && others.Any(o => Day(o) <= Day(withdrawal) && o.Outcome.Codes.Any(c => c[0] == 'W' && c is not "W10"));
+
+    private IEnumerable<PastOutcome> OutcomesOf(string item) =>
+        register.Visits.OutcomesOf(item).Concat(_checked.Where(o => string.Equals(o.Outcome.Item, item, StringComparison.Ordinal)));
+
+    private IEnumerable<PastOutcome> OutcomesOfSerial(string serial) =>
+        register.Visits.OutcomesOfSerial(serial).Concat(_checked.Where(o => string.Equals(o.Serial, serial, StringComparison.OrdinalIgnoreCase)));
 
     private static LocalDate Day(PastOutcome outcome) => outcome.Outcome.ExaminedOn ?? outcome.Visit.ExaminedOn ?? outcome.Visit.StoredOn ?? LocalDate.MinIsoValue;
 
     private static bool IsOfThisVisit(PastOutcome outcome, ExaminationRecord record) =>
         outcome.Visit.Reference is { } reference && string.Equals(reference, record.Visit.Reference, StringComparison.Ordinal)
-        && outcome.Visit.ExaminedOn == record.Visit.ExaminedOn;
+        && outcome.Visit.ExaminedOn == record.Visit.ExaminedOn && Alike.MayBe(outcome.Visit.Employer, record.Visit.Employer?.Name);
+
+    /// <summary>Where a reference is missing it may be this visit's record read before.</summary>
+    private static bool IsOfAnotherVisit(PastOutcome outcome, ExaminationRecord record) =>
+        outcome.Visit.Reference is not null && record.Visit.Reference is not null && !IsOfThisVisit(outcome, record);
 
     private static bool MayBe(PastOutcome outcome, ExaminationRecord record, string id)
     {

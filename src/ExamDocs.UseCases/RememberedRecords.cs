@@ -9,6 +9,9 @@ internal sealed class RememberedRecords(DocumentRegister register)
 {
     private readonly Dictionary<int, ExaminationRecord> _records = [];
 
+    /// <summary>Adds the record of a visit that the register does not hold.</summary>
+    public void Add(int visit, ExaminationRecord record) => _records.Add(visit, record);
+
     /// <exception cref="InvalidDataException">It is not as it was stored, or can no longer be read.</exception>
     public ExaminationRecord Of(int visit)
     {

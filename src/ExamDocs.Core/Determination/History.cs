@@ -15,6 +15,12 @@ public sealed record PastWithdrawal(string ItemId, string? Document, LocalDate O
     /// <summary>Ids of the withdrawn parts it rested on (W9), or of the wholes it was not permitted on (W8); empty where not known.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
+    /// <summary>
+    /// It is known to be of another visit than the record's, so that on the day of the record's own examination it counts as
+    /// well; of the two it cannot be told which came first.
+    /// </summary>
+    public bool IsOfAnotherVisit { get; init; }
+
     /// <summary>Maker of the item withdrawn; null where not known.</summary>
     public string? Maker { get; init; }
 

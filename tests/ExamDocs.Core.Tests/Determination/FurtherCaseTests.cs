@@ -140,6 +140,17 @@ public sealed class FurtherCaseTests
         Assert.Equal(outcome, Decided.From(GoodRecord.For("sling"), past).Outcome());
     }
 
+    /// <summary>On the day itself it is taken for this visit's own, unless it is known to be another's.</summary>
+    [Theory]
+    [InlineData(false, "fit")]
+    [InlineData(true, "withdraw")]
+    public void A_stored_withdrawal_of_the_same_day_is_open_where_another_visit_made_it(bool another, string outcome)
+    {
+        var past = new PastWithdrawal(GoodRecord.Id, "Q-2026-000001", new LocalDate(2026, 5, 11), ["W1"], false) { IsOfAnotherVisit = another };
+
+        Assert.Equal(outcome, Decided.From(GoodRecord.For("sling"), past).Outcome());
+    }
+
     /// <summary>Kit in store ages as kit in use does.</summary>
     [Theory]
     [InlineData("stored")]

@@ -17,7 +17,7 @@ public sealed class DocumentFileTests
         Language = Language.German, Version = "1.0.0", PerItem = true, Reading = new ReadingDistance(2, 50),
         Letterhead = new Letterhead { Name = "Alderfen Tree Care", Address = "1 Alder Row", Contact = "yard", Footer = "est. 1990 {x}", Colour = "#123456", Logo = new PhotoPrint(new byte[] { 1 }, 300, 200) },
         CopyOf = new CopiedReport("R-2026-000001", "ab"), Signature = new ElectronicSignature("Ida", "CA", "01", new string('A', 64), true), Replaces = [new ReplacedDocument("Q-2026-000001", "slip of the pen")],
-        History = new([new PastWithdrawal("HB-1", "Q-2025-000007", new LocalDate(2025, 3, 4), ["W1", "W9"], true) { Parts = ["P"], Maker = "Fenwright", Model = "F1", Serial = "S" }])
+        History = new([new PastWithdrawal("HB-1", "Q-2025-000007", new LocalDate(2025, 3, 4), ["W1", "W9"], true) { Parts = ["P"], Maker = "Fenwright", Model = "F1", Serial = "S", IsOfAnotherVisit = true }])
         {
             Examinations =
             [

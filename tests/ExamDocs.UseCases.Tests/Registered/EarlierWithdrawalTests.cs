@@ -119,6 +119,79 @@ public sealed class EarlierWithdrawalTests : IDisposable
         AssertOpen(unmarked);
     }
 
+    /// <summary>Two examiners on one day, or one who writes the day for a reference: nobody can tell which came first.</summary>
+    [Theory]
+    [InlineData("V-2", null)]
+    [InlineData("V-1", "Somebody Else Ltd")]
+    [InlineData("V-2", "Somebody Else Ltd")]
+    public void Withdrawn_at_another_visit_of_the_same_day_it_is_withdrawn(string reference, string? employer)
+    {
+        _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
+        var same = Visit(reference, "2026-05-11");
+        if (employer is not null)
+            same["visit"]!["employer"]!["name"] = employer;
+        AssertOpen(same);
+        Assert.Equal(Outcome.Fit, _visits.Check(Released(same)).Outcome);
+    }
+
+    /// <summary>What a later visit withdrew on account of this one alone is no second withdrawal to this one.</summary>
+    [Fact]
+    public void A_withdrawal_that_rests_on_this_visit_s_own_says_nothing_of_it()
+    {
+        _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
+        _visits.Import(Visit("V-2", "2026-11-02"));
+        Assert.Equal(["W6"], _visits.Check(Visit("V-1", "2026-05-11", withdraw: true)).Reasons.Select(r => r.Code));
+        // Nor does it hold the item once this visit's record is corrected.
+        Assert.Equal(Outcome.Fit, _visits.Check(Visit("V-1", "2026-05-11")).Outcome);
+        // A reason of its own does.
+        _visits.Import(Visit("V-3", "2027-04-02", withdraw: true));
+        AssertOpen(Visit("V-1", "2026-05-11"));
+    }
+
+    [Fact]
+    public void A_record_without_a_reference_read_again_is_not_another_visit()
+    {
+        var record = Visit("V-1", "2026-05-11", withdraw: true);
+        record["visit"]!.AsObject().Remove("reference");
+        _visits.Import(record);
+        Assert.DoesNotContain("W10", _visits.Check(record).Reasons.Select(r => r.Code), StringComparer.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-05-11", "2026-11-02")]
+    [InlineData("2026-05-11", "2026-05-11")]
+    public void Checked_in_one_go_what_one_visit_withdraws_holds_at_the_others(string first, string second)
+    {
+        var (withdrawing, after) = (_visits.File(Visit("V-1", first, withdraw: true)), _visits.File(Visit("V-2", second)));
+        _visits.Import(Visit("V-0", "2025-05-11"));
+        foreach (var order in (string[][])[[withdrawing, after], [after, withdrawing]])
+        {
+            var found = CheckAgainstRegister.All(order, Today, null, _visits.Register);
+            Assert.Equal(order, found.Select(f => f.File));
+            Assert.All(found, f => Assert.Equal(Outcome.Withdraw, f.Visit!.Items.Single(i => i.Item.Id is Item).Outcome));
+            Assert.Equal("W10", found.Single(f => string.Equals(f.File, after, StringComparison.Ordinal)).Visit!.Items.Single(i => i.Item.Id is Item).Reasons[0].Code);
+        }
+    }
+
+    [Theory]
+    [InlineData("2026-11-02", false)]
+    [InlineData("2026-11-02", true)]
+    [InlineData("2026-05-11", false)]
+    [InlineData("2026-05-11", true)]
+    public async Task Issued_in_one_go_too_and_a_second_run_issues_nothing(string day, bool isFirstNamed)
+    {
+        var (withdrawing, after) = (_visits.File(Visit("V-1", "2026-05-11", withdraw: true)), _visits.File(Visit("V-2", day)));
+        string[] files = isFirstNamed ? [withdrawing, after] : [after, withdrawing];
+        var issued = await _visits.IssueTogetherAsync(files);
+        Assert.DoesNotContain(issued.Documents, d => d.Document.Kind is "certificate" or "due-label");
+        var item = issued.Inputs[isFirstNamed ? 1 : 0].Visit!.Items.Single(i => i.Item.Id is Item);
+        Assert.Equal((Outcome.Withdraw, "W10"), (item.Outcome, item.Reasons[0].Code));
+        Assert.Contains(issued.Documents.Single(d => d.Document.Kind is "quarantine-label" && d.Document.Number.EndsWith("000001", StringComparison.Ordinal)).Document.Number, item.Reasons[0].Text, StringComparison.Ordinal);
+        var again = await _visits.IssueTogetherAsync(files);
+        Assert.All(again.Documents, d => Assert.False(d.IssuedNow, d.Document.Kind));
+        Assert.Equal(issued.Documents.Select(d => d.Document.Number), again.Documents.Select(d => d.Document.Number));
+    }
+
     [Fact]
     public void An_employer_spelt_with_other_spaces_and_capitals_is_the_same() =>
         AssertSame(isOpen: true, "BRACKWATER tree training & hire, ltd.".Replace("&", "and", StringComparison.Ordinal), ("serial", "OTHER-1"));

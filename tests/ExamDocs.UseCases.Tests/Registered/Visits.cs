@@ -54,6 +54,9 @@ internal sealed class Visits : IDisposable
     public Task<IssueResult> IssueAsync(JsonObject record, string? only = null, string? reason = null) => IssueDocuments.RunAsync(
         _workspace.Request(File(record)) with { Today = Today, Only = only, Reason = reason }, TestContext.Current.CancellationToken);
 
+    public Task<IssueResult> IssueTogetherAsync(params string[] files) => IssueDocuments.RunAsync(
+        _workspace.Request(files[0]) with { Inputs = files, Today = Today }, TestContext.Current.CancellationToken);
+
     public string FileOf(Issued issued) => _workspace.FileOf(issued);
 
     public void Dispose() => _workspace.Dispose();

@@ -45,16 +45,17 @@ internal static class EarlierWithdrawals
     }
 
     /// <summary>
-    /// What was withdrawn on the day of the deciding examination was withdrawn by it; what was withdrawn after it, since.
+    /// What was withdrawn on the day of the deciding examination was withdrawn by it, unless it is known to have been at another
+    /// visit; what was withdrawn after it, since.
     /// </summary>
     private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
         (from w in item.Context.History.Withdrawals
-         where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && w.On != item.ExaminedOn
+         where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && (w.IsOfAnotherVisit || w.On != item.ExaminedOn)
          select w)
         .OrderBy(w => w.On).ThenBy(InWords, StringComparer.Ordinal).Select(Remembered);
 
     /// <summary>So that a store may remember them in any order.</summary>
-    private static string InWords(PastWithdrawal w) => $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}";
+    private static string InWords(PastWithdrawal w) => $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfAnotherVisit}";
 
     /// <summary>
     /// Whether a withdrawal that a store remembers is still open, be the item in the record or not. What is not in the record
