@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Xml;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
@@ -47,14 +48,25 @@ internal static class RichText
         var (depth, pronunciation, inText) = (reader.Depth, 0, false);
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
         {
-            if (reader.AtStart && !reader.IsEmptyElement && reader.Is("rPh"))
-                pronunciation++;
-            else if (reader.AtEnd && reader.Is("rPh"))
-                pronunciation--;
-            else if ((reader.AtStart || reader.AtEnd) && reader.Is("t"))
-                inText = reader.AtStart && !reader.IsEmptyElement;
-            else if (inText && pronunciation == 0)
-                reader.AppendText(text);
+            switch (reader.Node)
+            {
+                case XmlNodeType.Element when reader.Is("t"):
+                    inText = !reader.IsEmptyElement;
+                    break;
+                case XmlNodeType.Element:
+                    pronunciation += !reader.IsEmptyElement && reader.Is("rPh") ? 1 : 0;
+                    break;
+                case XmlNodeType.EndElement when reader.Is("t"):
+                    inText = false;
+                    break;
+                case XmlNodeType.EndElement:
+                    pronunciation -= reader.Is("rPh") ? 1 : 0;
+                    break;
+                default:
+                    if (inText && pronunciation == 0)
+                        reader.AppendText(text);
+                    break;
+            }
         }
         return CellText.Clean(text.ToString());
     }

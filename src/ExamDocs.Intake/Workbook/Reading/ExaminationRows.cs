@@ -25,7 +25,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
     public DraftObject AddEarlier(RowView row)
     {
         var examination = record.List("examinations").AddObject();
-        filling.Fill(examination, row, _ => true);
+        filling.Fill(examination, row);
         _ = examination.List("observations");
         var item = examination.Text("item");
         if (item is null)

@@ -1,4 +1,3 @@
-using System.Collections;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -10,7 +9,8 @@ internal sealed class HeadingMap
     private readonly Dictionary<int, string> _typed = [];
     private readonly List<(int Index, Column Column)> _known = [];
     private readonly SheetShape _shape;
-    private BitArray _columns = new(0);
+    private Column?[] _columns = [];
+    private bool? _hasLists;
 
     private HeadingMap(SheetShape shape) => _shape = shape;
 
@@ -34,9 +34,9 @@ internal sealed class HeadingMap
             if (cell.Kind is CellKind.Text && words.Find(shape, cell.Raw) is { } column)
                 map._known.Add((cell.Column, column));
         }
-        map._columns = new BitArray(map._known.Select(k => k.Index + 1).DefaultIfEmpty().Max());
-        foreach (var (index, _) in map._known)
-            map._columns[index] = true;
+        map._columns = new Column?[map._known.Select(k => k.Index + 1).DefaultIfEmpty().Max()];
+        foreach (var (index, column) in map._known)
+            map._columns[index] = column;
         return map;
     }
 
@@ -51,7 +51,13 @@ internal sealed class HeadingMap
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string typed) => HeadingWords.Near(_shape, typed);
 
-    public bool Knows(int column) => column < _columns.Length && _columns[column];
+    public bool Knows(int column) => ColumnAt(column) is not null;
+
+    /// <summary>What stands in a column; null where no known heading stands above it.</summary>
+    public Column? ColumnAt(int column) => column < _columns.Length ? _columns[column] : null;
+
+    /// <summary>Whether columns of the sheet make up a list together, which is there where none of them is filled.</summary>
+    public bool HasLists => _hasLists ??= _known.Exists(k => k.Column.Kind is ColumnKind.NumberInList);
 
     /// <summary>What stands above a column; null where nothing does.</summary>
     public string? Typed(int column) => _typed.GetValueOrDefault(column);

@@ -6,6 +6,22 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>Puts a row's cells into the object they belong to, noting the place of each.</summary>
 internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
 {
+    /// <summary>Puts every column, and notes the row as the place of the object.</summary>
+    public void Fill(DraftObject target, RowView row)
+    {
+        if (row.HasLists)
+        {
+            Fill(target, row, static _ => true);
+            return;
+        }
+        notes.PlaceRow(target.Pointer, row);
+        foreach (var cell in row.Cells)
+        {
+            if (row.ColumnAt(cell.Column) is { } column)
+                Put(target, column, cell);
+        }
+    }
+
     /// <summary>Puts the columns chosen, and notes the row as the place of the object.</summary>
     public void Fill(DraftObject target, RowView row, Func<Column, bool> which)
     {

@@ -1,13 +1,15 @@
+using System.Runtime.InteropServices;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>A row seen under its sheet's headings.</summary>
-internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
+[StructLayout(LayoutKind.Auto)]
+internal readonly struct RowView(string sheet, SheetRow row, HeadingMap headings)
 {
     /// <summary>Where it stands.</summary>
-    public RowPlace Stands { get; } = new(sheet, row.Number, headings);
+    public RowPlace Stands => new(sheet, row.Number, headings);
 
     public string Sheet => sheet;
 
@@ -31,6 +33,12 @@ internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
             return false;
         }
     }
+
+    /// <inheritdoc cref="HeadingMap.HasLists"/>
+    public bool HasLists => headings.HasLists;
+
+    /// <inheritdoc cref="HeadingMap.ColumnAt"/>
+    public Column? ColumnAt(int column) => headings.ColumnAt(column);
 
     /// <summary>Whether a known heading stands above the column.</summary>
     public bool Knows(int column) => headings.Knows(column);
@@ -61,5 +69,13 @@ internal sealed class RowView(string sheet, SheetRow row, HeadingMap headings)
 
     public string Address(int column) => Stands.Address(column);
 
-    public bool AnyFilled(Func<Column, bool> which) => Columns.Any(c => which(c.Column) && At(c.Index) is not null);
+    public bool AnyFilled(Func<Column, bool> which)
+    {
+        foreach (var (index, column) in Columns)
+        {
+            if (which(column) && At(index) is not null)
+                return true;
+        }
+        return false;
+    }
 }

@@ -84,7 +84,7 @@ internal sealed class SheetReading
     {
         var list = _record.List(shape.Path);
         var entry = new DraftObject(list.Next, row.Cells.Count);
-        _filling.Fill(entry, row, static _ => true);
+        _filling.Fill(entry, row);
         list.Add(entry.Freeze());
         return entry;
     }
