@@ -72,7 +72,7 @@ internal static class DocumentFile
     private sealed record LogoSize(int WidthPx, int HeightPx);
 
     private sealed record Hold(
-        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts, string? Maker, string? Model, string? Serial, bool OfAnotherVisit)
+        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts, string? Maker, string? Model, string? Serial, bool OfAnotherVisit = false)
     {
         public static Hold Of(PastWithdrawal w) => new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Maker, w.Model, w.Serial, w.IsOfAnotherVisit);
 

@@ -27,10 +27,11 @@ public static class ImportVisits
             return new ImportResult([.. read.Select(v => v.Determined(today, rules, null))], 0, 0);
         using var register = DocumentRegister.Open(place, today);
         var (inputs, added) = (new List<CheckedInput>(), 0);
-        // The earlier visit first: a later one that found an item fit has to have known of an earlier withdrawal.
-        foreach (var n in VisitsInTurn.Of(read, today, rules))
+        // The earlier visit first: a later one that found an item fit has to have known of an earlier withdrawal. Of one day they
+        // stay as they are named: versions of one record may be among them, and the last is the one that counts.
+        foreach (var visit in read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue))
         {
-            var input = read[n].Determined(today, rules, new RegisterHistory(register).Of);
+            var input = visit.Determined(today, rules, new RegisterHistory(register).Of);
             inputs.Add(input);
             added += register.Visits.Remember(RememberVisit.Of(input.Visit!)).IsNew ? 1 : 0;
         }

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Tests.Issuing;
@@ -59,6 +60,16 @@ public sealed class EarlierWithdrawalTests : IDisposable
         _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
         _visits.Import(Visit("V-1", "2026-05-11"));
         Assert.Equal(Outcome.Fit, _visits.Check(Visit("V-2", "2026-11-02")).Outcome);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Of_versions_of_one_record_imported_in_one_go_the_last_counts(bool withdrawsAtLast)
+    {
+        var files = (string[])[_visits.File(Visit("V-1", "2026-05-11", withdraw: !withdrawsAtLast)), _visits.File(Visit("V-1", "2026-05-11", withdraw: withdrawsAtLast))];
+        Assert.Equal((2, 0), Counts(ImportVisits.Run(files, _visits.Register, Today, KnownRules.BuiltIn)));
+        Assert.Equal(withdrawsAtLast ? Outcome.Withdraw : Outcome.Fit, _visits.Check(Visit("V-2", "2026-11-02")).Outcome);
     }
 
     [Fact]
