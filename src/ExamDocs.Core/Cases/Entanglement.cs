@@ -14,6 +14,9 @@ public static class Entanglement
     /// <summary>Rows of one list, inclusive.</summary>
     public const int Rows = 20_000;
 
+    /// <summary>Said of a record that has more of them.</summary>
+    public const string TooManyRows = "the record has more rows than any recorded visit needs: at most 20,000 in one list";
+
     /// <summary>Pairs of rows to be held against each other, inclusive.</summary>
     public const long Pairs = 20_000_000;
 
@@ -34,7 +37,7 @@ public static class Entanglement
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(intake);
         if (Lists(record).Any(l => l.Count > Rows))
-            return "the record has more rows than any recorded visit needs: at most 20,000 in one list";
+            return TooManyRows;
         var heaviest = Weights(record, intake).MaxBy(w => w.Pairs);
         return heaviest.Pairs <= Pairs ? null : $"the record cannot be decided in any bearable time: {heaviest.What}";
     }

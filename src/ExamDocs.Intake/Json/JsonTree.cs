@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ExamDocs.Core.Cases;
 
 namespace ExamDocs.Intake.Json;
 
@@ -45,13 +46,19 @@ internal static class JsonTree
     /// <returns>A sentence, or null where there is not too much.</returns>
     private static string? TooMuchIn(ReadOnlySpan<byte> utf8)
     {
-        var values = 0;
+        var (values, rows, inList) = (0, 0, false);
         var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MaxDepth });
         while (values <= MaxValues && reader.Read())
         {
             if (reader.TokenType is JsonTokenType.PropertyName && reader.ValueSpan.Length > MaxNameBytes)
                 return "a member's name is longer than any name of the format";
-            values += reader.TokenType is JsonTokenType.PropertyName or JsonTokenType.EndObject or JsonTokenType.EndArray ? 0 : 1;
+            var value = reader.TokenType is JsonTokenType.PropertyName or JsonTokenType.EndObject or JsonTokenType.EndArray ? 0 : 1;
+            values += value;
+            // A list of the record itself; those within its rows are shorter than the values allowed.
+            if (reader.CurrentDepth == 1)
+                (rows, inList) = (0, reader.TokenType is JsonTokenType.StartArray);
+            else if (inList && reader.CurrentDepth == 2 && (rows += value) > Entanglement.Rows)
+                return Entanglement.TooManyRows;
         }
         return values > MaxValues ? "the file holds more values than any recorded visit needs" : null;
     }

@@ -38,13 +38,14 @@ internal static class HostileJson
     [
         Streamed("A million members", "visit.json", [Start, .. Enumerable.Range(0, 1_000_000).Select(n => $",\"m{n}\":1"), "}"], "more values"),
         Streamed("A million unknown members of the visit", "visit.json", ["{\"format\":\"examdocs/1\",\"visit\":{\"x\":1", .. Enumerable.Range(0, 1_000_000).Select(n => $",\"m{n}\":1"), "}}"], "more values"),
-        Streamed("Ten million empty lists", "visit.json", [Start, ",\"items\":[[]", .. Enumerable.Repeat(",[]", 10_000_000), "]}"], "more values"),
+        Streamed("Ten million empty lists", "visit.json", [Start, ",\"items\":[[]", .. Enumerable.Repeat(",[]", 10_000_000), "]}"], "more rows"),
         Streamed("A text of thirty megabytes", "visit.json", [Start, ",\"items\":[{\"id\":\"", .. Enumerable.Repeat(new string('x', 1 << 20), 30), "\"}]}"], "INT009"),
         Streamed("A file of a hundred megabytes", "visit.json", [Start, .. Enumerable.Repeat(new string(' ', 1 << 20), 100), "}"], "larger than 64 MiB"),
         Streamed("A name of thirty megabytes", "visit.json", [Start, ",\"", .. Enumerable.Repeat(new string('x', 1 << 20), 30), "\":1}"], "name is longer"),
         Streamed("A number of ten million digits", "visit.json", [Start, ",\"limits\":[{\"maxUseYears\":", .. Enumerable.Repeat(new string('9', 1_000_000), 10), "}]}"], "INT006"),
         Streamed("The same member a hundred thousand times", "visit.json", [Start, ",\"items\":[{\"id\":\"A\"", .. Enumerable.Repeat(",\"id\":\"A\"", 100_000), "}]}"], "INT002"),
-        Streamed("Three hundred thousand items", "visit.json", [Start, ",\"items\":[", .. Enumerable.Range(0, 300_000).Select(n => $"{(n > 0 ? "," : "")}{{\"id\":\"{n}\"}}"), "]}"], Read) with { Undecided = "more rows" },
+        Streamed("Three hundred thousand items", "visit.json", [Start, ",\"items\":[", .. Enumerable.Range(0, 300_000).Select(n => $"{(n > 0 ? "," : "")}{{\"id\":\"{n}\"}}"), "]}"], "more rows than any recorded visit needs"),
+        Streamed("Twenty thousand items, and one list of as many within", "visit.json", [Start, ",\"items\":[", .. Enumerable.Range(0, 20_000).Select(n => $"{(n > 0 ? "," : "")}{{\"id\":\"{n}\"}}"), "],\"examinations\":[{\"observations\":[{}", .. Enumerable.Repeat(",{}", 20_000), "]}]}"], Read) with { Undecided = "too many entries" },
     ];
 
     private static IEnumerable<HostileInput> Values =>
