@@ -15,7 +15,7 @@ public static class JsonRecordReader
     public static ReadResult Read(ReadOnlyMemory<byte> utf8, string fileName)
     {
         var sources = SourceMap.ForJson(fileName);
-        var (root, unreadable) = JsonTree.Parse(utf8);
+        var (root, unreadable) = JsonTree.Parse(utf8, isRecord: true);
         if (root is null)
             return new ReadResult(null, [], sources, unreadable);
         try

@@ -17,14 +17,16 @@ internal static class JsonTree
 
     private const int MaxDepth = 32;
 
+    /// <param name="utf8">The file.</param>
+    /// <param name="isRecord">It is to be a record, of which no list has more rows than can be decided.</param>
     /// <returns>The root, or a sentence saying why there is none.</returns>
-    public static (SourceNode? Root, string? Unreadable) Parse(ReadOnlyMemory<byte> utf8)
+    public static (SourceNode? Root, string? Unreadable) Parse(ReadOnlyMemory<byte> utf8, bool isRecord = false)
     {
         if (utf8.Length > MaxBytes)
             return (null, "the file is larger than 64 MiB");
         try
         {
-            if (TooMuchIn(WithoutByteOrderMark(utf8).Span) is { } tooMuch)
+            if (TooMuchIn(WithoutByteOrderMark(utf8).Span, isRecord) is { } tooMuch)
                 return (null, tooMuch);
             using var document = JsonDocument.Parse(WithoutByteOrderMark(utf8), new JsonDocumentOptions { MaxDepth = MaxDepth });
             return (Node(document.RootElement, ""), null);
@@ -44,7 +46,7 @@ internal static class JsonTree
 
     /// <summary>Counted before anything is kept: a file of empty lists, or of one name, would fill memory many times its own size.</summary>
     /// <returns>A sentence, or null where there is not too much.</returns>
-    private static string? TooMuchIn(ReadOnlySpan<byte> utf8)
+    private static string? TooMuchIn(ReadOnlySpan<byte> utf8, bool isRecord)
     {
         var (values, rows, inList) = (0, 0, false);
         var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MaxDepth });
@@ -56,7 +58,7 @@ internal static class JsonTree
             values += value;
             // A list of the record itself; those within its rows are shorter than the values allowed.
             if (reader.CurrentDepth == 1)
-                (rows, inList) = (0, reader.TokenType is JsonTokenType.StartArray);
+                (rows, inList) = (0, isRecord && reader.TokenType is JsonTokenType.StartArray);
             else if (inList && reader.CurrentDepth == 2 && (rows += value) > Entanglement.Rows)
                 return Entanglement.TooManyRows;
         }
