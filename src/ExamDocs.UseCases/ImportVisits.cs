@@ -26,12 +26,12 @@ public static class ImportVisits
         if (read.Exists(v => v.Unreadable is not null))
             return new ImportResult([.. read.Select(v => v.Determined(today, rules, null))], 0, 0);
         using var register = DocumentRegister.Open(place, today);
-        var (inputs, added) = (new List<CheckedInput>(), 0);
+        var (inputs, added, history) = (new List<CheckedInput>(), 0, new RegisterHistory(register));
         // The earlier visit first: a later one that found an item fit has to have known of an earlier withdrawal. Of one day they
         // stay as they are named: versions of one record may be among them, and the last is the one that counts.
         foreach (var visit in read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue))
         {
-            var input = visit.Determined(today, rules, new RegisterHistory(register).Of);
+            var input = visit.Determined(today, rules, history.Of);
             inputs.Add(input);
             added += register.Visits.Remember(RememberVisit.Of(input.Visit!)).IsNew ? 1 : 0;
         }

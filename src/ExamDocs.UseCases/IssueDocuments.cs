@@ -89,10 +89,11 @@ public static class IssueDocuments
         var remarks = register.Recover();
         var (inputs, refused, corrections) = (new CheckedInput[read.Count], new List<Refusal>(), new Corrections(register, request.Reason));
         await using var press = new Press(register, request.OutFolder, request.Today) { Corrections = corrections };
+        var history = new RegisterHistory(register);
         string? failure = null;
         foreach (var n in VisitsInTurn.Of(read, request.Today, request.Rules))
         {
-            inputs[n] = read[n].Determined(request.Today, request.Rules, new RegisterHistory(register).Of);
+            inputs[n] = read[n].Determined(request.Today, request.Rules, history.Of);
             // Decided it still is, so that what is wrong with it is told in the same run.
             if (failure is not null)
                 continue;

@@ -80,9 +80,10 @@ public static partial class PrintLabels
 
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
+        var history = new RegisterHistory(register);
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
         if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
-            return LabelResult.Stopped(other, [.. read.Select(v => v.Determined(request.Today, request.Rules, new RegisterHistory(register).Of))]);
+            return LabelResult.Stopped(other, [.. read.Select(v => v.Determined(request.Today, request.Rules, history.Of))]);
 
         var (inputs, corrections, others) = (new CheckedInput[read.Count], new Corrections(register, reason: null), new List<DocumentJob>());
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
@@ -92,7 +93,7 @@ public static partial class PrintLabels
         string? failure = null;
         foreach (var n in VisitsInTurn.Of(read, request.Today, request.Rules))
         {
-            var visit = (inputs[n] = read[n].Determined(request.Today, request.Rules, new RegisterHistory(register).Of)).Visit!;
+            var visit = (inputs[n] = read[n].Determined(request.Today, request.Rules, history.Of)).Visit!;
             if (failure is not null)
                 continue;
             corrections.Remember(visit);

@@ -19,7 +19,6 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     /// <summary>Rows of elements of the record's own lists, of which there are many: by the list's pointer.</summary>
     private readonly Dictionary<string, RowRuns> _lists = new(StringComparer.Ordinal);
     private readonly Dictionary<string, RowPlace> _rows = new(StringComparer.Ordinal);
-    private (string Name, RowRuns? Runs) _lastList = ("", null);
 
     /// <summary>Number of places that can be told of, not of those that can be found.</summary>
     public int Count => Keys.Count();
@@ -82,13 +81,8 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     private RowRuns RunsOf(ReadOnlySpan<char> list)
     {
-        if (list.SequenceEqual(_lastList.Name))
-            return _lastList.Runs!;
         var lists = _lists.GetAlternateLookup<ReadOnlySpan<char>>();
-        if (!lists.TryGetValue(list, out var runs))
-            lists[list] = runs = new RowRuns();
-        _lastList = (list.ToString(), runs);
-        return runs;
+        return lists.TryGetValue(list, out var runs) ? runs : lists[list] = new RowRuns();
     }
 
     /// <summary>The index that a pointer such as /items/3 ends in; null where it is of any other form.</summary>
