@@ -97,15 +97,15 @@ internal static class RememberVisit
         ExaminedOn = item.ExaminedOn,
         Until = item.Until,
         NextBy = item.NextExaminationBy,
-        Parts = item.Outcome is Core.Determination.Outcome.Withdraw ? [.. RestsOn(visit, item)] : [],
-        NeverReleasable = item.Outcome is Core.Determination.Outcome.Withdraw && item.NeverReleasable,
+        Parts = item.Outcome is Core.Records.Outcome.Withdraw ? [.. RestsOn(visit, item)] : [],
+        NeverReleasable = item.Outcome is Core.Records.Outcome.Withdraw && item.NeverReleasable,
     };
 
     /// <summary>The withdrawn parts (W9), and the whole that does not permit it (W8).</summary>
     private static IEnumerable<string> RestsOn(DeterminedVisit visit, DeterminedItem item)
     {
         var codes = item.Reasons.Select(r => r.Code).ToHashSet(StringComparer.Ordinal);
-        var withdrawn = visit.Items.Where(p => p.Outcome is Core.Determination.Outcome.Withdraw).Select(p => p.Item.Id).ToHashSet(StringComparer.Ordinal);
+        var withdrawn = visit.Items.Where(p => p.Outcome is Core.Records.Outcome.Withdraw).Select(p => p.Item.Id).ToHashSet(StringComparer.Ordinal);
         IEnumerable<string> parts = codes.Contains("W9") ? item.Parts.Where(withdrawn.Contains) : [];
         return codes.Contains("W8") && item.Item.FittedTo is { } whole ? parts.Append(whole) : parts;
     }
