@@ -89,7 +89,10 @@ internal sealed class Corrections
 internal static class RememberVisit
 {
     public static VisitToRemember Of(DeterminedVisit visit) => new(
-        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))]);
+        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))])
+    {
+        Version = ProgramVersion.Current, AsOf = visit.AsOf,
+    };
 
     private static RememberedOutcome Outcome(DeterminedVisit visit, DeterminedItem item) => new(
         item.Item.Id, item.Outcome.Word(), [.. item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)])
