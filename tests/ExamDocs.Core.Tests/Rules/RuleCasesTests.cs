@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 namespace ExamDocs.Core.Tests.Rules;
 
 /// <summary>Every rule answers to its own slip, at its place, and keeps quiet about a good record.</summary>
