@@ -6,9 +6,6 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>Makes examinations of item rows and of the rows of earlier examinations.</summary>
 internal sealed class ExaminationRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index)
 {
-    private static readonly Column State = Column.Text("state", "state", "");
-    private static readonly Column Note = Column.Text("note", "note", "");
-
     /// <summary>Adds the item of a row, and its examination where anything of one is filled in.</summary>
     public DraftObject AddItem(RowView row, SheetShape shape)
     {
@@ -74,8 +71,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         if (noteIndex is { } noteColumn)
             notes.Place($"{observation.Pointer}/note", row, noteColumn);
         observation.Add("criterion", new TextNode($"{observation.Pointer}/criterion", criterion));
-        filling.Put(observation, State, state);
-        filling.Put(observation, Note, note);
+        filling.PutAnswer(observation, state, note);
         index.AddObservation(observations, criterion, observation);
     }
 }
