@@ -4,7 +4,7 @@ using ExamDocs.Intake.Workbook.Shape;
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>Makes examinations of item rows and of the rows of earlier examinations.</summary>
-internal sealed class ExaminationRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index)
+internal sealed class ExaminationRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index, GreyCells grey)
 {
     /// <summary>Adds the item of a row, and its examination where anything of one is filled in.</summary>
     public DraftObject AddItem(RowView row, SheetShape shape)
@@ -13,6 +13,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(item, row, c => c.Group is ColumnGroup.Item);
         if (shape.Category is { } category)
             item.Add("category", new TextNode($"{item.Pointer}/category", category.Id));
+        grey.Add(row, item);
         if (row.AnyFilled(c => c.Group is not (ColumnGroup.Item or ColumnGroup.LastTime)))
             AddExaminationOf(row, item);
         return item;
@@ -43,6 +44,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(examination, row, c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion);
         notes.Place($"{examination.Pointer}/item", row, row.Columns.FirstOrDefault(c => c.Column.Path is "id").Index is var at and > 0 ? at : 1);
         AddObservations(examination, row);
+        grey.AddInItemRow(examination);
         if (!index.AddInItemRow(id, examination))
             ReportSameDay(examination, row, id);
     }

@@ -13,6 +13,7 @@ internal sealed class SheetReading
     private readonly ExaminationRows _examinations;
     private readonly DetailRows _details;
     private readonly ItemDetailRows _itemDetails;
+    private readonly GreyCells _grey;
     private readonly VisitRows _visit;
     private readonly CellReading _cells;
     private readonly HeadingWords _words;
@@ -21,7 +22,8 @@ internal sealed class SheetReading
     {
         (_notes, _words, _cells) = (notes, words, new CellReading(notes, counts1904));
         _filling = new RowFilling(notes, _cells);
-        _examinations = new ExaminationRows(_record, _filling, notes, _index);
+        _grey = new GreyCells(notes);
+        _examinations = new ExaminationRows(_record, _filling, notes, _index, _grey);
         _details = new DetailRows(_record, _filling, notes, _index);
         _itemDetails = new ItemDetailRows(_filling, notes);
         _visit = new VisitRows(_record, _filling, _cells, notes);
@@ -36,7 +38,9 @@ internal sealed class SheetReading
         _ = _record.Child("visit");
         foreach (var list in new[] { "people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals" })
             _ = _record.List(list);
-        return _record.Freeze();
+        var record = _record.Freeze();
+        _grey.Check(record);
+        return record;
     }
 
     /// <param name="sheet">The sheet as the workbook names it.</param>
