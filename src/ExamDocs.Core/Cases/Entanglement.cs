@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Service;
 
 namespace ExamDocs.Core.Cases;
 
@@ -92,7 +93,7 @@ public static class Entanglement
     }
 
     private static string? Model(string? maker, string? model) => maker is null || model is null ? null
-        : string.Create(CultureInfo.InvariantCulture, $"{maker.ToUpperInvariant()}\n{model.ToUpperInvariant()}");
+        : string.Create(CultureInfo.InvariantCulture, $"{LimitsSpelling.Folded(maker)}\n{LimitsSpelling.Folded(model)}");
 
     /// <summary>A finding under a list reaches the items of its row; any other reaches them all.</summary>
     private static bool IsOfRow(Finding finding) => finding.Path.Split('/', 4) is { Length: > 2 } steps && steps[1] is not "visit";

@@ -100,6 +100,8 @@ public static class Determine
             ExaminedOn = item.ExaminedOn,
             LastExamined = item.LastExamined,
             Limits = item.Limits.Applying,
+            LimitsSources = [.. item.Limits.All.Select(l => l.Row.Source).OfType<LimitsSource>().Distinct()],
+            DiameterLimits = item.Limits.OfDiameter,
             RegimeId = item.RegimeId,
             Regime = item.Regime,
             Interval = item is { Examination: { } e, ExaminedOn: { } on } ? item.Regime?.IntervalFor(e, on) : null,

@@ -25,6 +25,8 @@ public sealed class DeterminedItem
         ExaminedOn = facts.ExaminedOn;
         LastExamined = facts.LastExamined;
         Limits = facts.Limits;
+        LimitsSources = facts.LimitsSources;
+        DiameterLimits = facts.DiameterLimits;
         RegimeId = facts.RegimeId;
         Regime = facts.Regime;
         Interval = facts.Interval;
@@ -57,8 +59,17 @@ public sealed class DeterminedItem
     /// <summary>Date of the examination before this one, typed or found in the record; null where not known.</summary>
     public PartialDate? LastExamined { get; }
 
-    /// <summary>The maker's limits that apply; null where none are recorded.</summary>
+    /// <summary>
+    /// The maker's limits that apply; null where none are recorded. Where the part number does not say which entry is for the
+    /// item, the strictest of each limit; such limits have no source of their own.
+    /// </summary>
     public MakersLimits? Limits { get; }
+
+    /// <summary>Every document that the limits are taken from, each once.</summary>
+    public IReadOnlyList<LimitsSource> LimitsSources { get; }
+
+    /// <summary>The entry whose nominal diameter and tolerance hold, with its source; null where there is none.</summary>
+    public MakersLimits? DiameterLimits { get; }
 
     /// <summary>Identifier of the regime of the deciding examination, as recorded.</summary>
     public string? RegimeId { get; }
@@ -168,6 +179,10 @@ internal sealed record ItemFacts
     public PartialDate? LastExamined { get; init; }
 
     public MakersLimits? Limits { get; init; }
+
+    public IReadOnlyList<LimitsSource> LimitsSources { get; init; } = [];
+
+    public MakersLimits? DiameterLimits { get; init; }
 
     public string? RegimeId { get; init; }
 

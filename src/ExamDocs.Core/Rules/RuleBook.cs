@@ -58,6 +58,7 @@ public static class RuleBook
         new LastExaminationIsTheLatestKnown(),
         new NeverUsedMeansNeverUsed(),
         new LimitsDoNotCompete(),
+        new PartNumberPicksLimits(),
         new KitOfMetalHasTimeLimit(),
         new StorageIsNotTheOnlyLimit(),
         new PartIsOnOneItem(),
