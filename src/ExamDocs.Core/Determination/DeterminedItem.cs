@@ -29,6 +29,7 @@ public sealed class DeterminedItem
         DiameterLimits = facts.DiameterLimits;
         RegimeId = facts.RegimeId;
         Regime = facts.Regime;
+        Regimes = facts.Regimes;
         Interval = facts.Interval;
         Outcome = facts.Outcome;
         Until = facts.Until;
@@ -71,11 +72,14 @@ public sealed class DeterminedItem
     /// <summary>The entry whose nominal diameter and tolerance hold, with its source; null where there is none.</summary>
     public MakersLimits? DiameterLimits { get; }
 
-    /// <summary>Identifier of the regime of the deciding examination, as recorded.</summary>
+    /// <summary>Identifier of the regime whose particulars are printed: the deciding examination's own, or the visit's.</summary>
     public string? RegimeId { get; }
 
     /// <summary>Its data; null where there is no such regime.</summary>
     public Regime? Regime { get; }
+
+    /// <summary>Every regime it was examined under, that one first; more than one where the examination names another than the visit.</summary>
+    public IReadOnlyList<Regime> Regimes { get; }
 
     /// <summary>The regime's interval that holds for it; null where it was not examined or the regime is not known.</summary>
     public ExaminationInterval? Interval { get; }
@@ -187,6 +191,8 @@ internal sealed record ItemFacts
     public string? RegimeId { get; init; }
 
     public Regime? Regime { get; init; }
+
+    public IReadOnlyList<Regime> Regimes { get; init; } = [];
 
     public ExaminationInterval? Interval { get; init; }
 

@@ -81,6 +81,7 @@ public static class RuleBook
         new ExaminerConcludes(),
         new DateExaminedIsStated(),
         new OwnRegimeIsKnown(),
+        new OwnIntervalIsNotLong(),
         new SafeWorkingLoadIsStated(),
         new LoadIsMarked(),
         new PurposeIsStated(),

@@ -13,6 +13,14 @@ internal static class RuleCases
     public static IReadOnlyList<RuleCase> All { get; } =
         [.. Particulars, .. OfPeopleAndLimits, .. OfExaminations, .. Identity, .. Conflicts, .. References, .. Dates, .. DatesOfDeeds, .. Measurement, .. Renewals, .. RemembersCases.All];
 
+    private static Core.Regimes.Regime OwnLaw => Core.Regimes.RegimeIndex.Find("eu-en365")! with
+    {
+        Id = "own-law",
+        AddedFrom = "regimes/own-law.json",
+        NotConfirmed = [],
+        Intervals = [new() { Entries = [Core.Regimes.RegimeIndex.Find("eu-en365")!.Intervals[0].Entries[0] with { Months = 120 }] }],
+    };
+
     private static RuleCase[] Particulars =>
     [
         Gone("PAR001", "/visit/employer/name"),
@@ -44,7 +52,8 @@ internal static class RuleCases
         Gone("PAR026", "/visit/regime"),
         Wrong("PAR027", "/examinations/3/regime", "\"gb-waf\""),
         Wrong("PAR028", "/items/3/category", "\"helmett\""),
-        Wrong("PAR033", "/examinations/3/regime", "\"de\""),
+        Wrong("PAR033", "/examinations/0/regime", "\"de\""),
+        new("PAR040", "a regime of the user's own gives ten years", ["/examinations/2/regime"], With("/examinations/2/regime", "\"own-law\"")) { Rules = KnownRules.BuiltIn.With(OwnLaw) },
     ];
 
     private static RuleCase[] OfPeopleAndLimits =>
@@ -142,6 +151,8 @@ internal static class RuleCases
         new("CON007", "a criterion answered twice", [$"/examinations/3/observations/{Required("helmet")}/criterion"], WithCopy("/examinations/3/observations", 0)),
         new("CON008", "two examinations on one day", ["/examinations/5"], WithCopy("/examinations", 3)),
         new("CON009", "two sets of limits", ["/items/0/model"], With("/limits/-", Limits)),
+        Wrong("CON030", "/items/1/partNumber", "\"FB-40\""),
+        Gone("CON030", "/items/1/partNumber"),
         Wrong("CON010", "/limits/0/noLimit", "true"),
         Wrong("CON011", "/limits/0/model", "\"F2\""),
         Wrong("CON012", "/items/0/neverUsed", "true"),
@@ -171,7 +182,7 @@ internal static class RuleCases
         new("CON020", "a helmet under the law on lifting", ["/examinations/3/regime"], Without("/examinations/3/regime")) { Besides = "PAR005" },
         Wrong("CON021", "/examinations/0/regime", "\"gb-wah\""),
         new("CON021", "kit of no stated purpose under gb-wah", ["/examinations/2/regime"],
-            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))),
+            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))) { Besides = "PAR022" },
     ];
 
     private static RuleCase[] References =>
