@@ -89,7 +89,8 @@ public static class Entanglement
         var items = Tally(record.Items.Select(i => Model(i.Maker, i.Model)));
         var alike = Tally(record.Limits.Select(l => Model(l.Maker, l.Model)));
         return (vague * (record.Items.Count + (long)record.Limits.Count)) + (record.Limits.Count * (unclear + record.Items.Count))
-            + alike.Sum(l => l.Value * (l.Value + items.GetValueOrDefault(l.Key)) * Spelling);
+            + alike.Sum(l => l.Value * (l.Value + items.GetValueOrDefault(l.Key)) * Spelling)
+            + (items.Where(i => !alike.ContainsKey(i.Key)).Sum(i => i.Value) + unclear) * record.Limits.Count * Spelling;
     }
 
     private static string? Model(string? maker, string? model) => maker is null || model is null ? null

@@ -17,6 +17,7 @@ public sealed class RecordContext
     private readonly ILookup<string, ExaminationCase> _examinations;
     private readonly ILookup<string, PastExamination> _pastExaminations;
     private readonly ILookup<ItemMarking, PastWithdrawal> _pastWithdrawals;
+    private Dictionary<RowCase<MakersLimits>, IReadOnlyList<ItemCase>>? _users;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -63,6 +64,10 @@ public sealed class RecordContext
     public IReadOnlyList<RowCase<MakersLimits>> Limits { get; }
 
     internal LimitsIndex LimitsIndex { get; }
+
+    /// <summary>The items that an entry of limits applies to.</summary>
+    internal IReadOnlyList<ItemCase> UsersOf(RowCase<MakersLimits> limits) => (_users ??= Items.SelectMany(i => i.Limits.All.Select(l => (Limits: l, Item: i)))
+        .GroupBy(u => u.Limits, u => u.Item).ToDictionary(g => g.Key, g => (IReadOnlyList<ItemCase>)[.. g])).GetValueOrDefault(limits) ?? [];
 
     public IReadOnlyList<ItemCase> Items { get; }
 
