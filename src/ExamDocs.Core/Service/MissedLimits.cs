@@ -49,7 +49,7 @@ internal static class MissedLimits
     }
 
     /// <summary>O as 0, I and L as 1: a slip of the eye makes no other model.</summary>
-    private static string LookingAlike(string folded) => folded.Replace('O', '0').Replace('I', '1').Replace('L', '1');
+    private static string LookingAlike(string folded) => folded.Replace("-", "", StringComparison.Ordinal).Replace('O', '0').Replace('I', '1').Replace('L', '1');
 
     private static IEnumerable<char> Digits(string name) => name.Where(char.IsDigit);
 }
