@@ -17,7 +17,7 @@ public sealed class RecordContext
     private readonly ILookup<string, ExaminationCase> _examinations;
     private readonly ILookup<string, PastExamination> _pastExaminations;
     private readonly ILookup<ItemMarking, PastWithdrawal> _pastWithdrawals;
-    private Dictionary<RowCase<MakersLimits>, IReadOnlyList<ItemCase>>? _users;
+    private Dictionary<(string Maker, string Model), IReadOnlyList<ItemCase>>? _ofModel;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -65,9 +65,10 @@ public sealed class RecordContext
 
     internal LimitsIndex LimitsIndex { get; }
 
-    /// <summary>The items that an entry of limits applies to.</summary>
-    internal IReadOnlyList<ItemCase> UsersOf(RowCase<MakersLimits> limits) => (_users ??= Items.SelectMany(i => i.Limits.All.Select(l => (Limits: l, Item: i)))
-        .GroupBy(u => u.Limits, u => u.Item).ToDictionary(g => g.Key, g => (IReadOnlyList<ItemCase>)[.. g])).GetValueOrDefault(limits) ?? [];
+    /// <summary>The items of the maker and model that an entry of limits is for, whatever their part numbers.</summary>
+    internal IReadOnlyList<ItemCase> OfModel(string maker, string model) => (_ofModel ??= Items.Where(i => i.Item is { Maker: not null, Model: not null })
+        .GroupBy(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!)).ToDictionary(g => g.Key, g => (IReadOnlyList<ItemCase>)[.. g]))
+        .GetValueOrDefault(LimitsIndex.Key(maker, model)) ?? [];
 
     public IReadOnlyList<ItemCase> Items { get; }
 

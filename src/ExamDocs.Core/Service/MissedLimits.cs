@@ -27,7 +27,7 @@ internal static class MissedLimits
 
     private static bool MayBeMeant(RowCase<MakersLimits> limits, ItemCase item)
     {
-        var users = item.Context.UsersOf(limits);
+        var users = item.Context.OfModel(limits.Row.Maker!, limits.Row.Model!);
         if (users.Count > 0 && !users.Any(u => string.Equals(u.Item.Category, item.Item.Category, StringComparison.Ordinal)))
             return false;
         return (item.Item.Maker, item.Item.Model) switch

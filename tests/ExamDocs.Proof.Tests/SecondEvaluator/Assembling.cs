@@ -55,13 +55,12 @@ internal static class Assembling
             return;
         }
 
-        var ofModel = record.List("limits").Select((entry, at) => (Entry: entry, At: at))
-            .Where(l => Spelling.Same(l.Entry.Text("maker"), maker) && Spelling.Same(l.Entry.Text("model"), model)).ToList();
-        var exact = ofModel.Where(l => Spelling.Same(l.Entry.Text("partNumber"), kit.Element.Text("partNumber"))).ToList();
+        var ofModel = record.List("limits")
+            .Where(l => Spelling.Same(l.Text("maker"), maker) && Spelling.Same(l.Text("model"), model)).ToList();
+        var exact = ofModel.Where(l => Spelling.Same(l.Text("partNumber"), kit.Element.Text("partNumber"))).ToList();
         var chosen = exact.Count > 0 ? exact : ofModel;
-        kit.Limits.AddRange(chosen.Select(l => l.Entry));
-        kit.LimitsAt.AddRange(chosen.Select(l => l.At));
-        if (chosen.GroupBy(l => Spelling.Plain(l.Entry.Text("partNumber") ?? ""), StringComparer.Ordinal).Any(same => same.Count() > 1))
+        kit.Limits.AddRange(chosen);
+        if (chosen.GroupBy(l => Spelling.Plain(l.Text("partNumber") ?? ""), StringComparer.Ordinal).Any(same => same.Count() > 1))
         {
             kit.Error();
         }

@@ -27,9 +27,6 @@ internal sealed class Kit
     /// <summary>Its own limits; where it is not known which they are, all that they may be. It has to keep each.</summary>
     public List<JsonElement> Limits { get; } = [];
 
-    /// <summary>Their positions among the limits.</summary>
-    public List<int> LimitsAt { get; } = [];
-
     public List<Kit> Parts { get; } = [];
 
     public Kit? Whole { get; set; }

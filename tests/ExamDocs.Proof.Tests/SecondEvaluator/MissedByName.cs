@@ -9,7 +9,7 @@ internal static class MissedByName
         ["maxUseYears", "maxAgeYears", "maxStorageYears", "maxCleanings", "intervalMonths"];
 
     public static bool Any(Kit kit, IReadOnlyList<Kit> kits, JsonElement record) => kit.Limits.Count == 0
-        && record.List("limits").Select((entry, at) => (entry, at)).Any(l => Binds(l.entry, kit) && MayBeIts(l.entry, l.at, kit, kits));
+        && record.List("limits").Any(entry => Binds(entry, kit) && MayBeIts(entry, kit, kits));
 
     private static bool Binds(JsonElement entry, Kit kit) => OfTime.Any(name => entry.Whole(name) is not null) || entry.Yes("eventEndsService")
         || entry.Member("unobtainable")?.Day("useUntil") is not null || (Permits(entry) && kit.Parts.Count > 0)
@@ -18,14 +18,14 @@ internal static class MissedByName
 
     private static bool Permits(JsonElement entry) => entry.List("permittedParts").Count > 0;
 
-    private static bool MayBeIts(JsonElement entry, int at, Kit kit, IReadOnlyList<Kit> kits)
+    private static bool MayBeIts(JsonElement entry, Kit kit, IReadOnlyList<Kit> kits)
     {
         if (entry.Text("maker") is not { } maker || entry.Text("model") is not { } model)
         {
             return false;
         }
 
-        var holders = kits.Where(other => other.LimitsAt.Contains(at)).ToList();
+        var holders = kits.Where(other => Spelling.Same(other.Element.Text("maker"), maker) && Spelling.Same(other.Element.Text("model"), model)).ToList();
         if (holders.Count > 0 && holders.All(other => other.Element.Text("category") != kit.Element.Text("category")))
         {
             return false;

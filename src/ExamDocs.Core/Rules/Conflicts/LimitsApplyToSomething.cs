@@ -13,8 +13,8 @@ public sealed class LimitsApplyToSomething : Rule<RowCase<MakersLimits>>
         Forbid(l => IsUnused(l) && l.Context.Items.Any(i => i.Limits.All.Count == 0 && IsLike(l.Row, i.Item)) && !IsHeldFor(l), "/model",
             l => $"no item of the record is a {l.Row.Maker} {l.Row.Model}{(l.Row.PartNumber is { } n ? $" with part number {n}" : "")} that these limits apply to, and one like it has no limits");
 
-    private static bool IsUnused(RowCase<MakersLimits> limits) => limits.Row is { Maker: not null, Model: not null }
-        && limits.Context.UsersOf(limits).Count == 0;
+    private static bool IsUnused(RowCase<MakersLimits> limits) => limits.Row is { Maker: { } maker, Model: { } model }
+        && limits.Context.OfModel(maker, model).Count == 0;
 
     /// <summary>An item that is held because it may have missed these limits is told so itself.</summary>
     private static bool IsHeldFor(RowCase<MakersLimits> limits) => limits.Context.Items.Any(i => i.Limits.All.Count == 0 && MissedLimits.Of(i).Contains(limits));
