@@ -18,6 +18,9 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
     /// <summary>What is known from before.</summary>
     public History History { get; init; } = History.None;
 
+    /// <summary>The categories and regimes that the record can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
     public override string ToString() => $"{Code}: {What}";
 
     /// <summary>The member at the pointer is taken out, and found missing there.</summary>
