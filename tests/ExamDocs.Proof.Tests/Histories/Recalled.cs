@@ -10,11 +10,8 @@ public interface IHistoryRunner : IDisposable
 /// <summary>Records that are handed in together.</summary>
 /// <param name="Records">Their texts, each of one visit.</param>
 /// <param name="LookedAtOn">The day on which they are decided.</param>
-/// <param name="Labels">Beginning of the numbers of the labels put on what is withdrawn; null where none are printed.</param>
-public sealed record Run(IReadOnlyList<string> Records, DateOnly LookedAtOn, string? Labels = null)
-{
-    public string? LabelsOf(int record) => Labels is null ? null : $"{Labels}{record}";
-}
+/// <param name="Labels">For each record the beginning of the numbers of the labels put on what is withdrawn; null where none are printed.</param>
+public sealed record Run(IReadOnlyList<string> Records, DateOnly LookedAtOn, IReadOnlyList<string>? Labels = null);
 
 /// <summary>The second evaluator with a memory: written from the rules in words, it shares no code with the programme.</summary>
 public sealed class Recalled : IHistoryRunner
@@ -25,7 +22,7 @@ public sealed class Recalled : IHistoryRunner
 
     public IReadOnlyList<IReadOnlyList<Said>> Run(Run run)
     {
-        var sheets = run.Records.Select((json, at) => new Sheet(json, run.LookedAtOn, _count++, run.LabelsOf(at))).ToList();
+        var sheets = run.Records.Select((json, at) => new Sheet(json, run.LookedAtOn, _count++, run.Labels?[at])).ToList();
         _known.RemoveAll(old => sheets.Exists(sheet => sheet.Json == old.Json));
         for (var round = 0; round < 20; round++)
         {

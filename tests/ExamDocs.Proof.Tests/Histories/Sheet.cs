@@ -56,7 +56,7 @@ internal sealed class Sheet
     public Row? Find(string? id) => id is null ? null : Rows.FirstOrDefault(r => r.Kit.Id == id)
         ?? (Spelling.Of(id) is { } like ? Rows.FirstOrDefault(r => r.Id?.IsLike(like) == true) : null);
 
-    public string? LabelOf(Row row) => Labels is null ? null : $"{Labels}{row.Kit.Position}";
+    public string? LabelOf(Row row) => Labels is null ? null : $"{Labels}{row.Kit.Position:00}";
 
     private static (JsonElement, Dictionary<int, string>) Strip(string json)
     {
