@@ -87,7 +87,7 @@ internal sealed class Deciding
         List<PartState> parts = [.. InRecord(row, thing, day), .. Elsewhere(thing, day).Select(part => StateOf(part, row, [thing]))];
         found.BadParts.AddRange(parts.Where(part => part.IsBad).Select(part => part.Id));
         found.Codes.UnionWith(parts.SelectMany(part => part.IsBad ? ["W9"] : part.IsUnsettled ? new[] { "U6" } : []));
-        found.Codes.UnionWith(found.IsHeldByVersion && !found.Withdrawn ? ["W10"] : []);
+        found.Codes.UnionWith(found.IsHeldByVersion && !found.Codes.Any(code => code[0] == 'W') ? ["W10"] : []);
         found.Unsure |= parts.Exists(part => part.IsUnsure);
         Conclude(row, found, parts);
     }

@@ -92,6 +92,9 @@ public sealed record Said(string Item, string Outcome, DateOnly? Until, DateOnly
     /// <summary>The label that was put on it.</summary>
     public string? Label { get; init; }
 
+    /// <summary>What was found wrong with it, in words.</summary>
+    public string Words { get; init; } = "";
+
     public bool Withdrawn => Outcome == "withdraw";
 
     /// <summary>The reasons of the kind that decides.</summary>

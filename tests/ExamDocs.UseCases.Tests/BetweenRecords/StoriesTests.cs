@@ -1,9 +1,10 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 
-namespace ExamDocs.UseCases.Tests.BetweenRecords.Stories;
+namespace ExamDocs.UseCases.Tests.BetweenRecords;
 
 /// <summary>Every story comes out as it must, over a register in which the earlier runs were remembered.</summary>
 public sealed class StoriesTests : IDisposable
