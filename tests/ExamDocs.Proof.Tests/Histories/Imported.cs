@@ -43,6 +43,7 @@ internal sealed class Imported(string register, string folder) : IHistoryRunner
         item.Item.Id ?? "", item.Outcome.Word(), Day(item.Until), Day(item.NextExaminationBy), item.Reasons.Select(reason => reason.Code).ToHashSet(),
         item.Findings.Any(f => f.Severity == Severity.Error && !KnownErrors.Contains(f.Code)))
     {
+        Asked = item.Findings.Any(f => f.Severity == Severity.Error && f.Code.StartsWith("IDN", StringComparison.Ordinal)),
         Words = string.Join("; ", item.Findings.Where(f => f.Severity == Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message}")),
     };
 

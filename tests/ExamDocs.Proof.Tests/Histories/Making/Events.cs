@@ -55,6 +55,7 @@ internal static class Events
     {
         defect["criterion"] = "marking";
         defect["description"] = "worn";
+        defect["part"] = "the label";
         defect["remedy"] = "renew it";
         defect["notified"] = new JsonObject { ["whom"] = "The keeper", ["how"] = "by word", ["on"] = Visits.Day(record) };
         Draft.List(examination, "defects").Add(defect);

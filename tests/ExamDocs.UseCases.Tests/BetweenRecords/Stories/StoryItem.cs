@@ -74,7 +74,7 @@ internal sealed class StoryItem
         _examination["conclusion"] = "fit";
         _examination["defects"] = new JsonArray(new JsonObject
         {
-            ["criterion"] = "marking", ["description"] = "wearing off", ["danger"] = "later", ["becomesDangerOn"] = dangerOn, ["remedy"] = "mark it anew",
+            ["criterion"] = "marking", ["part"] = "the label", ["description"] = "wearing off", ["danger"] = "later", ["becomesDangerOn"] = dangerOn, ["remedy"] = "mark it anew",
             ["notified"] = new JsonObject { ["whom"] = "The keeper", ["how"] = "by word", ["on"] = _day },
         });
         return this;
