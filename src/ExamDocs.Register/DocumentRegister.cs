@@ -20,13 +20,21 @@ public sealed class DocumentRegister : IDisposable
     {
         (_database, _run) = (database, database.Hold());
         _log = new(database.Connection);
-        (Rows, Visits) = (new(database, _log, today), new(database, today));
+        Rows = new(database, _log, today);
+        Visits = new(database, _log, Rows.Ends, today);
+        (Identity, KeptSince) = database.Connection.Rows(row => (row.GetString(0), DocumentRows.Day(row.GetString(1))!.Value), "SELECT id, kept_since FROM register").Single();
     }
 
     internal DocumentRows Rows { get; }
 
     /// <summary>The visits that it remembers.</summary>
     public VisitRegister Visits { get; }
+
+    /// <summary>Drawn once, when it was made: 32 lower-case hexadecimal digits.</summary>
+    public string Identity { get; }
+
+    /// <summary>The day from which on it has been kept.</summary>
+    public LocalDate KeptSince { get; }
 
     /// <summary>Where it is, in words; without any password.</summary>
     public string Place => _database.Place;
@@ -86,6 +94,9 @@ public sealed class DocumentRegister : IDisposable
 
     /// <summary>Documents issued from one visit that speak of an item, current or not.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.About(item, visit);
+
+    /// <summary>The lines of a document that no longer hold; empty where all do, or none was issued under the number.</summary>
+    public IReadOnlyList<EndedLine> EndedLines(string number) => Rows.Ends.In(number);
 
     /// <summary>Takes the next number of a letter and year. Nobody gets it again, whatever becomes of the document.</summary>
     /// <exception cref="DocumentInProgressException">The job has a document already, issued or being issued by another run.</exception>

@@ -7,7 +7,7 @@ internal static class LogAgainstDocuments
 {
     public static IEnumerable<string> Faults(DocumentRows rows, IReadOnlyList<ReadOnlyMemory<byte>> entries)
     {
-        var logged = entries.Select(LogEntryJson.Read).OfType<LogEntry>().ToLookup(e => e.Document.Number, StringComparer.Ordinal);
+        var logged = entries.Select(LogEntryJson.Read).OfType<LogEntry>().Where(e => e.Document is not null).ToLookup(e => e.Document!.Number, StringComparer.Ordinal);
         var documents = rows.In(DocumentState.Issued).Concat(rows.In(DocumentState.Void)).ToDictionary(d => d.Number, StringComparer.Ordinal);
         foreach (var document in documents.Values)
         {
@@ -25,9 +25,9 @@ internal static class LogAgainstDocuments
             yield return "the log does not tell once how it came out";
         else if (document.State is DocumentState.Issued && !string.Equals(came[0].Sha256, document.Sha256, StringComparison.Ordinal))
             yield return "the log tells of other bytes";
-        else if (!came[0].Document.Items.SequenceEqual(document.Items, StringComparer.Ordinal))
+        else if (!came[0].Document!.Items.SequenceEqual(document.Items, StringComparer.Ordinal))
             yield return "the log tells of other items";
-        var ended = entries.Where(e => e.What is LogEntry.ReplacedWord or LogEntry.WithdrawnWord).Select(e => e.What is LogEntry.ReplacedWord ? DocumentEnd.Replaced : DocumentEnd.Withdrawn).ToList();
+        var ended = entries.Where(e => e.What is LogEntry.ReplacedWord or LogEntry.WithdrawnWord or LogEntry.EndedWord).Select(e => e.What switch { LogEntry.ReplacedWord => DocumentEnd.Replaced, LogEntry.WithdrawnWord => DocumentEnd.Withdrawn, _ => DocumentEnd.Ended }).ToList();
         if (ended.Count > 1 || (ended.Count == 0 ? document.Ended is not null : document.Ended != ended[0]))
             yield return "the log and the list of documents disagree on whether it is current";
     }

@@ -89,7 +89,10 @@ internal sealed class Corrections
 internal static class RememberVisit
 {
     public static VisitToRemember Of(DeterminedVisit visit) => new(
-        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))]);
+        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))])
+    {
+        Version = ProgramVersion.Current, AsOf = visit.AsOf,
+    };
 
     private static RememberedOutcome Outcome(DeterminedVisit visit, DeterminedItem item) => new(
         item.Item.Id, item.Outcome.Word(), [.. item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)])
@@ -97,15 +100,15 @@ internal static class RememberVisit
         ExaminedOn = item.ExaminedOn,
         Until = item.Until,
         NextBy = item.NextExaminationBy,
-        Parts = item.Outcome is Core.Determination.Outcome.Withdraw ? [.. RestsOn(visit, item)] : [],
-        NeverReleasable = item.Outcome is Core.Determination.Outcome.Withdraw && item.NeverReleasable,
+        Parts = item.Outcome is Core.Records.Outcome.Withdraw ? [.. RestsOn(visit, item)] : [],
+        NeverReleasable = item.Outcome is Core.Records.Outcome.Withdraw && item.NeverReleasable,
     };
 
     /// <summary>The withdrawn parts (W9), and the whole that does not permit it (W8).</summary>
     private static IEnumerable<string> RestsOn(DeterminedVisit visit, DeterminedItem item)
     {
         var codes = item.Reasons.Select(r => r.Code).ToHashSet(StringComparer.Ordinal);
-        var withdrawn = visit.Items.Where(p => p.Outcome is Core.Determination.Outcome.Withdraw).Select(p => p.Item.Id).ToHashSet(StringComparer.Ordinal);
+        var withdrawn = visit.Items.Where(p => p.Outcome is Core.Records.Outcome.Withdraw).Select(p => p.Item.Id).ToHashSet(StringComparer.Ordinal);
         IEnumerable<string> parts = codes.Contains("W9") ? item.Parts.Where(withdrawn.Contains) : [];
         return codes.Contains("W8") && item.Item.FittedTo is { } whole ? parts.Append(whole) : parts;
     }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;

@@ -16,13 +16,15 @@ public sealed class RecordContext
     private readonly ILookup<string, RowCase<Person>> _people;
     private readonly ILookup<string, ExaminationCase> _examinations;
     private readonly ILookup<string, PastExamination> _pastExaminations;
-    private readonly ILookup<ItemMarking, PastWithdrawal> _pastWithdrawals;
+    private readonly ILookup<string, PartElsewhere> _partsElsewhere;
+    private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
         (Record, History, AsOf, Rules) = (record, history, asOf, rules ?? KnownRules.BuiltIn);
         _pastExaminations = history.Examinations.ToLookup(e => e.ItemId, StringComparer.Ordinal);
-        _pastWithdrawals = history.Withdrawals.Where(w => w.Serial is not null).ToLookup(ItemMarking.Of);
+        _partsElsewhere = history.Parts.ToLookup(p => p.Whole, StringComparer.Ordinal);
+        _wholesElsewhere = history.Wholes.ToLookup(w => w.Part, StringComparer.Ordinal);
         Visit = new VisitCase(this);
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
@@ -87,8 +89,11 @@ public sealed class RecordContext
     /// <summary>What a store remembers of the examinations of an item, of any day and in any order.</summary>
     public IEnumerable<PastExamination> PastExaminationsOf(string? id) => id is null ? [] : _pastExaminations[id];
 
-    /// <summary>What a store remembers of withdrawals of anything so marked, under whatever id.</summary>
-    public IEnumerable<PastWithdrawal> WithdrawalsOfMarked(ItemMarking marking) => _pastWithdrawals[marking];
+    /// <summary>Parts on an item that only other records tell of.</summary>
+    public IEnumerable<PartElsewhere> PartsElsewhereOn(string? id) => id is null ? [] : _partsElsewhere[id];
+
+    /// <summary>Items of other records that an item is fitted to.</summary>
+    public IEnumerable<WholeElsewhere> WholesElsewhereOf(string? id) => id is null ? [] : _wholesElsewhere[id];
 
     public bool KnowsItem(string? id) => id is not null && _byId.Contains(id);
 

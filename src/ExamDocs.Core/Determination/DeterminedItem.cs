@@ -38,6 +38,7 @@ public sealed class DeterminedItem
         Findings = facts.Findings;
         Parts = facts.Parts;
         NeverReleasable = facts.NeverReleasable;
+        NeverReleasableByItself = facts.NeverReleasableByItself;
         Profile = facts.Measured?.Profile;
         Trend = facts.Measured?.Trend;
         MeasurementSentences = facts.Measured?.Sentences ?? [];
@@ -95,8 +96,11 @@ public sealed class DeterminedItem
     /// <summary>Ids of the parts fitted to it now.</summary>
     public IReadOnlyList<string> Parts { get; }
 
-    /// <summary>It is withdrawn on something no release can undo: saw contact, severe loading or an expired life.</summary>
+    /// <summary>It is withdrawn on something that no release undoes unless it was recorded in error: saw contact, severe loading, an expired life, destroyed.</summary>
     public bool NeverReleasable { get; }
+
+    /// <summary>The same, for what this examination found alone.</summary>
+    public bool NeverReleasableByItself { get; }
 
     /// <summary>What the diameters of the deciding examination tell; null where none were measured.</summary>
     public MeasuredProfile? Profile { get; }
@@ -195,6 +199,8 @@ internal sealed record ItemFacts
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     public bool NeverReleasable { get; init; }
+
+    public bool NeverReleasableByItself { get; init; }
 
     public MeasurementAnalysis? Measured { get; init; }
 }

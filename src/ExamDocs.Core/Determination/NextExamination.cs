@@ -28,12 +28,14 @@ internal static class NextExamination
         if (LatestFor(item) is not { } own)
             return null;
         HashSet<ItemCase> seen = [];
+        own = item.PartsElsewhere.Select(p => p.NextBy).OfType<LocalDate>().Append(own).Min();
         var open = new Stack<ItemCase>(item.Parts);
         while (open.TryPop(out var part))
         {
             if (!seen.Add(part))
                 continue;
             own = LocalDate.Min(own, LatestFor(part) ?? own);
+            own = part.PartsElsewhere.Select(p => p.NextBy).OfType<LocalDate>().Append(own).Min();
             foreach (var below in part.Parts)
                 open.Push(below);
         }

@@ -35,7 +35,7 @@ public static class FirmName
     private static List<string> Words(string? name)
     {
         var (words, word) = (new List<string>(), new StringBuilder());
-        foreach (var c in (name ?? "").Normalize(NormalizationForm.FormKC).ToUpperInvariant().Append(' '))
+        foreach (var c in Folded.Whole(name ?? "").Normalize(NormalizationForm.FormKC).ToUpperInvariant().Append(' '))
         {
             if (char.IsLetterOrDigit(c))
                 word.Append(c);

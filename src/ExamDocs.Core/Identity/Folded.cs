@@ -31,6 +31,7 @@ public static class Folded
     {
         if (string.IsNullOrWhiteSpace(text))
             return [];
+        text = Whole(text);
         var upper = text.Normalize(NormalizationForm.FormKC).ToUpperInvariant();
         var lookAlike = text.Normalize(NormalizationForm.FormKC).Replace('l', '1').ToUpperInvariant().Replace('O', '0').Replace('I', '1');
         return
@@ -39,6 +40,9 @@ public static class Folded
                 .Where(k => k is not ("" or "~")).Distinct(StringComparer.Ordinal),
         ];
     }
+
+    /// <summary>Halves of characters become the sign for what cannot be written; nothing else can be brought into one form.</summary>
+    internal static string Whole(string text) => text.Any(char.IsSurrogate) ? string.Concat(text.EnumerateRunes()) : text;
 
     /// <param name="text">In capitals.</param>
     /// <param name="blankSeparates">Whether a blank between digits counts as a separator; else it counts for nothing.</param>

@@ -26,6 +26,8 @@ public static class RuleBook
         new ItemReferredToExists(),
         new PersonReferredToExists(),
         new SerialIsUnique(),
+        new ItemIdIsUnique(),
+        new LaterVersionHasEveryItem(),
     ];
 
     private static readonly Rule<RowCase<Person>>[] OfPerson =
@@ -39,11 +41,15 @@ public static class RuleBook
     [
         new ItemIsDescribed(),
         new CategoryIsKnown(),
-        new ItemIdIsUnique(),
         new ItemCanBeTold(),
         new SerialIsKnown(),
         new IdentityHasOneAlphabet(),
-        new NoSuchItemIsWithdrawn(),
+        new EarlierItemIsTold(),
+        new SpellingIsAsBefore(),
+        new AnswerAboutIdentityIsSound(),
+        new EarlierIdIsKnown(),
+        new RemovedPartIsOff(),
+        new PartIsWhereItWas(),
         new ItemWasPresented(),
         new ManufactureDateIsKnown(),
         new EarlierExaminationIsKnown(),
@@ -125,7 +131,6 @@ public static class RuleBook
         new RenewalBeforeExamination(),
         new FittedPartSaysSo(),
         new PersonWhoRenewsIsSupervised(),
-        new RemovedPartIsOff(),
         new RemovedPartIsAccountedFor(),
         new FittedPartIsPermitted(),
         new FittedPartIsInDate(),
@@ -139,6 +144,7 @@ public static class RuleBook
         new ReleaseIsComplete(),
         new ReleaseIsInTime(),
         new ReleaseIsPossible(),
+        new ReleaseNamesAWithdrawal(),
     ];
 
     private static readonly Rule<WithdrawnCase>[] OfWithdrawn = [new ConclusionIsNotKinder()];
