@@ -87,6 +87,13 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>One of a table's words; of two the worse.</summary>
     public T? Word<T>(string name, WordTable<T> words) where T : struct, Enum => WordAsTyped(name, words).Value;
 
+    /// <summary>One of a table's words, none of which is the worse; null where it is written twice.</summary>
+    public T? WordOnce<T>(string name, WordTable<T> words) where T : struct, Enum
+    {
+        var word = Word(name, words);
+        return node.Members.Count(m => string.Equals(m.Key, name, StringComparison.Ordinal)) > 1 ? null : word;
+    }
+
     /// <inheritdoc cref="Word"/>
     /// <param name="name">The member.</param>
     /// <param name="words">The words it may hold.</param>

@@ -12,6 +12,7 @@ internal sealed class SheetReading
     private readonly RowFilling _filling;
     private readonly ExaminationRows _examinations;
     private readonly DetailRows _details;
+    private readonly ItemDetailRows _itemDetails;
     private readonly VisitRows _visit;
     private readonly CellReading _cells;
     private readonly HeadingWords _words;
@@ -22,6 +23,7 @@ internal sealed class SheetReading
         _filling = new RowFilling(notes, _cells);
         _examinations = new ExaminationRows(_record, _filling, notes, _index);
         _details = new DetailRows(_record, _filling, notes, _index);
+        _itemDetails = new ItemDetailRows(_filling, notes);
         _visit = new VisitRows(_record, _filling, _cells, notes);
     }
 
@@ -71,7 +73,8 @@ internal sealed class SheetReading
         }
         var target = shape.Role switch
         {
-            SheetRole.Items => _examinations.AddItem(row, shape),
+            SheetRole.Items => _itemDetails.Knows(_examinations.AddItem(row, shape)),
+            SheetRole.ItemDetail => _itemDetails.Add(row, shape),
             SheetRole.EarlierExaminations => _examinations.AddEarlier(row),
             SheetRole.Photos => _details.AddPhoto(row),
             SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),

@@ -36,5 +36,6 @@ internal static class ItemColumns
         Column.Identity("declaration reference", "declaration/reference", "Reference of the maker's declaration of conformity."),
         Column.Date("declaration on", "declaration/on", "Date of the maker's declaration of conformity."),
         Column.Text("transfer evidence", "transferEvidence", "Evidence of its last examination, where it came from another undertaking."),
+        Column.Id("formerly", "formerly", "The id under which an earlier record has this same item, where that was another."),
     ];
 }
