@@ -11,6 +11,7 @@ internal sealed class Agreement
 
     private readonly ConcurrentDictionary<string, int> _seen = new();
     private readonly ConcurrentDictionary<string, long> _disagreements = new();
+    private readonly ConcurrentDictionary<string, long> _codes = new();
 
     /// <param name="histories">How many.</param>
     /// <param name="prints">Whether withdrawals get labels that a release can name.</param>
@@ -33,9 +34,25 @@ internal sealed class Agreement
         {
             Add(pair.IsLenient ? "lenient" : "exact");
             Add(pair.Second.Outcome);
+            foreach (var code in pair.Programme.Unsure ? pair.Programme.Words.Split("; ").Select(w => "error " + w.Split(' ')[0]) : [])
+            {
+                Add(code);
+            }
+
+            if (pair.Second.Unsure)
+            {
+                Add("second unsure");
+            }
+
             foreach (var code in pair.Programme.Codes)
             {
                 Add(code);
+            }
+
+            if (pair.Agrees && pair.IsInOtherCodes)
+            {
+                Add("codes " + pair.Kind);
+                _codes.AddOrUpdate(pair.Kind, seed, (_, other) => Math.Min(seed, other));
             }
 
             if (!pair.Agrees)

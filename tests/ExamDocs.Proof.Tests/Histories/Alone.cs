@@ -10,7 +10,8 @@ internal static class Alone
     {
         kit.End = LifeRules.End(kit);
         HashSet<string> codes = [.. kit.Codes, .. LifeRules.Uncounted(kit)];
-        if (Errors.OfVisit(record.Member("visit") ?? default) || Errors.OfItem(kit, record))
+        if (Errors.OfVisit(record.Member("visit") ?? default) || Errors.OfItem(kit, record)
+            || (kit.Element.Text("serial") ?? kit.Element.Text("ownersMark")) is null)
         {
             codes.Add("U3");
         }

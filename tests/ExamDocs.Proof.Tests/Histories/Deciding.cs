@@ -49,14 +49,16 @@ internal sealed class Deciding
     private Finding OfItself(Row row)
     {
         var thing = _things.Of(row);
-        Finding found = new() { Codes = [.. row.Own], Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) };
-        var open = _holds.Open(thing, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')).Concat(_holds.Typed(row)).ToList();
+        Finding found = new() { Codes = [.. row.Own], Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) || _things.IsDoubled(thing) };
+        IReadOnlyList<int> inherited = [thing, .. _things.Besides(thing)];
+        var open = inherited.SelectMany(t => _holds.Open(t, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')))
+            .Concat(_holds.Typed(row)).ToList();
         found.Open.AddRange(open.Select(hold => hold.Day));
         found.Never = row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind)
             || row.Own.Overlaps(["W5", "W7"]) || open.Exists(hold => hold.Never || hold.Codes.Overlaps(["W5", "W7", "W11"]));
         found.IsHeldByVersion = open.Exists(hold => hold.IsVersionOf(_own));
         found.Codes.UnionWith(open.Exists(hold => !hold.IsVersionOf(_own)) ? ["W10"] : []);
-        found.Codes.UnionWith(row.Destroyed || _holds.IsDestroyed(thing) ? ["W11"] : []);
+        found.Codes.UnionWith(row.Destroyed || inherited.Any(_holds.IsDestroyed) ? ["W11"] : []);
         found.Asked = _questions.IsAsked(row);
         var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
         found.Codes.UnionWith(found.Asked || isDouble || _things.HasBadAnswer(row) ? ["U3"] : []);
@@ -161,7 +163,6 @@ internal sealed class Deciding
         return new Said(row.Kit.Id, outcome, found.Until, found.Next, found.Codes, found.Unsure)
         {
             Never = found.Never || found.Codes.Contains("W11"), Asked = found.Asked, BadParts = found.BadParts,
-            Label = found.Withdrawn ? _own.LabelOf(row) : null,
         };
     }
 

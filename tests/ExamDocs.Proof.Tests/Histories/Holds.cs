@@ -11,7 +11,8 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <param name="IsTyped">It is an earlier examination that the record itself holds.</param>
 internal sealed record Hold(Row Row, DateOnly Day, IReadOnlySet<string> Codes, bool Never, bool IsTyped = false)
 {
-    public bool IsDerived => Codes.SetEquals(["W10"]);
+    /// <summary>It was withdrawn, or recorded as destroyed, on account of other records alone.</summary>
+    public bool IsDerived => !Row.Destroyed && Codes.IsSubsetOf(["W10", "W11"]);
 
     public bool IsVersionOf(Sheet sheet) => !IsTyped && Row.Sheet.IsVersionOf(sheet);
 }
@@ -25,7 +26,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
 
     /// <summary>Withdrawals of a thing in other records that nothing has ended.</summary>
     /// <param name="thing">The thing.</param>
-    /// <param name="upTo">The last day on which a renewal can have ended one; null for any.</param>
+    /// <param name="upTo">The day of the examination that a release or a renewal must come before; null for any.</param>
     /// <param name="isOrigin">The record itself withdraws it, which others may only repeat.</param>
     public IReadOnlyList<Hold> Open(int thing, DateOnly? upTo = null, bool isOrigin = false)
     {
@@ -62,13 +63,13 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         row.Kit.Earlier.Select(e => new Hold(row, e.On, new HashSet<string> { "W6" }, false, IsTyped: true));
 
     private bool IsEnded(Hold hold, int thing, DateOnly? upTo) => IsRenewed(hold, thing, upTo) || sheets.Any(sheet =>
-        sheet.Record.List("releases").Any(release => things.Named(release.Text("item"), sheet).Contains(thing) && Ends(release, sheet, hold, thing)));
+        sheet.Record.List("releases").Any(release => things.Named(release.Text("item"), sheet).Contains(thing) && Ends(release, sheet, hold, thing) && (upTo is null || release.Day("on") <= upTo)));
 
     private bool Ends(JsonElement release, Sheet sheet, Hold hold, int thing)
     {
         var row = sheet.Find(release.Text("item"));
         var last = row is { Examined: true } ? row.Day : sheet.LookedAtOn;
-        return release.Day("on") is { } on && on >= hold.Day && on <= last
+        return row is not null && release.Day("on") is { } on && on >= hold.Day && on <= last
             && sheet.Record.List("people").Any(person => person.Text("id") == release.Text("by"))
             && IsSentence(release.Text("grounds")) && Names(release, sheet, hold) && Reaches(release, hold, thing, on);
     }
@@ -99,7 +100,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
     private bool IsRenewed(Hold hold, int thing, DateOnly? upTo)
     {
         var found = hold.Codes.Where(code => code != "W10").ToHashSet();
-        if (found.Count == 0 || hold.IsTyped || !found.IsSubsetOf(["W8", "W9"]))
+        if (found.Count == 0 || hold.IsTyped || hold.IsDerived || !found.IsSubsetOf(["W8", "W9"]))
         {
             return false;
         }

@@ -1,6 +1,4 @@
 using ExamDocs.Core;
-using ExamDocs.Core.Determination;
-using ExamDocs.Core.Findings;
 using ExamDocs.UseCases;
 using NodaTime;
 
@@ -18,7 +16,7 @@ internal sealed class Imported(string register, string folder) : IHistoryRunner
         var paths = run.Records.Select(Write).ToList();
         var inputs = ImportVisits.Run(paths, register, new LocalDate(run.LookedAtOn.Year, run.LookedAtOn.Month, run.LookedAtOn.Day), KnownRules.BuiltIn).Inputs
             .ToDictionary(input => input.File, StringComparer.Ordinal);
-        return [.. paths.Select(path => inputs[path].Visit!.Items.Select(Said).ToList())];
+        return [.. paths.Select(path => inputs[path].Visit!.Items.Select(FromProgramme.Said).ToList())];
     }
 
     public void Dispose()
@@ -37,17 +35,4 @@ internal sealed class Imported(string register, string folder) : IHistoryRunner
     }
 
     private string PathOf(int number) => Path.Combine(folder, FormattableString.Invariant($"record-{number}.json"));
-
-    /// <summary>The programme may know an error that the second evaluator has no check for.</summary>
-    public static Said Said(DeterminedItem item) => new(
-        item.Item.Id ?? "", item.Outcome.Word(), Day(item.Until), Day(item.NextExaminationBy), item.Reasons.Select(reason => reason.Code).ToHashSet(),
-        item.Findings.Any(f => f.Severity == Severity.Error && !KnownErrors.Contains(f.Code)))
-    {
-        Asked = item.Findings.Any(f => f.Severity == Severity.Error && f.Code.StartsWith("IDN", StringComparison.Ordinal)),
-        Words = string.Join("; ", item.Findings.Where(f => f.Severity == Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message}")),
-    };
-
-    private static readonly HashSet<string> KnownErrors = [.. Comparing.Compared.Known];
-
-    private static DateOnly? Day(LocalDate? day) => day is { } d ? new DateOnly(d.Year, d.Month, d.Day) : null;
 }

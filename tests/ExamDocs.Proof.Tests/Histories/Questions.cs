@@ -3,7 +3,7 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <summary>Whether a row must say which item it is.</summary>
 internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet> sheets, Sheet own)
 {
-    public bool IsAsked(Row now) => things.All.Where(thing => thing != things.Of(now))
+    public bool IsAsked(Row now) => things.All.Where(thing => thing != things.Of(now) && !things.Besides(things.Of(now)).Contains(thing))
         .Any(thing => things.With[thing].Any(then => then.Sheet != own && IsConfusable(now, then) && !IsShielded(now, then)) && IsTroubled(thing));
 
     private bool IsConfusable(Row now, Row then) =>

@@ -39,6 +39,11 @@ public sealed class Recalled : IHistoryRunner
             }
         }
 
+        foreach (var row in sheets.SelectMany(sheet => sheet.Rows).Where(row => row.Said!.Withdrawn))
+        {
+            row.Said = row.Said! with { Label = row.Sheet.LabelOf(row) };
+        }
+
         _known.AddRange(sheets);
         return [.. sheets.Select(sheet => sheet.Rows.Select(row => row.Said!).ToList())];
     }

@@ -30,6 +30,14 @@ internal sealed class Things
 
     public int Of(Row row) => _thing[row];
 
+    /// <summary>
+    /// Things that a row of this one was said to be formerly, although something contradicts: it inherits from them, and they
+    /// do not from it.
+    /// </summary>
+    public IReadOnlyList<int> Besides(int thing) => [.. With[thing].Where(row => row.Formerly is not null)
+        .SelectMany(row => _rows.Where(then => then.Sheet != row.Sheet && Continues(row, then) && Likeness.Contradicts(row, then)))
+        .Select(then => _thing[then]).Where(other => other != thing).Distinct()];
+
     /// <summary>What an id in a record can mean: the record's own row, else every thing of that id and owner.</summary>
     public IReadOnlyList<int> Named(string? id, Sheet sheet)
     {
@@ -53,12 +61,16 @@ internal sealed class Things
         && (Likeness.SharesMarking(now, earlier) || HasBoth(earlier, then)));
 
     /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
-    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => answer.Text("because") is null
-        || (Meant(answer, row).ToList() is { Count: > 0 } meant && !meant.Exists(then => IsTold(row, then))));
+    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => Meant(answer, row).ToList() is { Count: > 0 } meant
+        && (answer.Text("because") is null || !meant.Exists(then => IsTold(row, then))));
 
     /// <summary>It refers to an earlier item that no record knows.</summary>
     public bool NamesNothing(Row row) => (row.Formerly is { } old && !_rows.Exists(r => r.Sheet != row.Sheet && Likeness.Like(r.Id, old)))
         || row.Answers.Any(answer => !Meant(answer, row).Any());
+
+    /// <summary>Some record has the thing twice, or another thing under its id.</summary>
+    public bool IsDoubled(int thing) =>
+        With[thing].Any(row => row.Sheet.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id)));
 
     private void Join()
     {
@@ -67,7 +79,7 @@ internal sealed class Things
             for (var j = 0; j < i; j++)
             {
                 var (a, b) = (_rows[i], _rows[j]);
-                if (a.Sheet != b.Sheet && _thing[a] != _thing[b] && (Continues(a, b) || Continues(b, a)
+                if (a.Sheet != b.Sheet && _thing[a] != _thing[b] && (((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
                     || (Likeness.IsSame(a, b) && !IsAnswered(a, b) && !IsAnswered(b, a))))
                 {
                     Join(_thing[a], _thing[b]);
@@ -87,7 +99,7 @@ internal sealed class Things
     private static bool Continues(Row now, Row then) =>
         Likeness.Like(now.Formerly, then.Id) && (Likeness.OwnerAgrees(now, then) || !Likeness.Contradicts(now, then));
 
-    private bool Says(Row row, Row then) => row.Answers.Any(answer =>
+    private bool Says(Row row, Row then) => then.Day <= row.Day && row.Answers.Any(answer =>
         answer.Text("because") is not null && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then));
 
     private bool IsTold(Row row, Row then) => Likeness.MarkingDiffers(row, then) || HasBoth(row, then);

@@ -15,10 +15,10 @@ internal static class Events
         switch (kind)
         {
             case 0 or 1:
-                Visits.Answer(examination, "contamination", "defect");
+                Defect(record, examination, "contamination", new JsonObject { ["danger"] = "now" });
                 break;
             case 2:
-                Visits.Answer(examination, "severe-load", "defect");
+                Defect(record, examination, "severe-load", new JsonObject { ["danger"] = "now" });
                 break;
             case 3 or 4:
                 Visits.Answer(examination, "identity", "doubt");
@@ -26,11 +26,10 @@ internal static class Events
             case 5 or 6:
                 break;
             case 7:
-                Defect(record, examination, new JsonObject { ["danger"] = "now" });
+                Defect(record, examination, "marking", new JsonObject { ["danger"] = "now" });
                 break;
             case 8:
-                Visits.Answer(examination, "marking", "defect");
-                Defect(record, examination, new JsonObject
+                Defect(record, examination, "marking", new JsonObject
                 {
                     ["danger"] = "later", ["becomesDangerOn"] = Flawless.Text(DateOnly.ParseExact(Visits.Day(record), "yyyy-MM-dd").AddDays(dice.Between(40, 300))),
                 });
@@ -51,15 +50,15 @@ internal static class Events
         return true;
     }
 
-    private static void Defect(JsonObject record, JsonObject examination, JsonObject defect)
+    private static void Defect(JsonObject record, JsonObject examination, string criterion, JsonObject defect)
     {
-        defect["criterion"] = "marking";
+        defect["criterion"] = criterion;
         defect["description"] = "worn";
         defect["part"] = "the label";
         defect["remedy"] = "renew it";
         defect["notified"] = new JsonObject { ["whom"] = "The keeper", ["how"] = "by word", ["on"] = Visits.Day(record) };
         Draft.List(examination, "defects").Add(defect);
-        Visits.Answer(examination, "marking", "defect");
+        Visits.Answer(examination, criterion, "defect");
     }
 
     /// <summary>A release of one of the thing's withdrawals, mostly a sound one.</summary>

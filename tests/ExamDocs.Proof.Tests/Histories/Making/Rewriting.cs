@@ -8,7 +8,10 @@ internal static class Rewriting
 {
     private static readonly string[] References = ["item", "removedPart", "fittedPart"];
 
-    /// <summary>Every record with its ids, markings and firms in other spellings, the same all over one record.</summary>
+    /// <summary>
+    /// Every record with its ids, serials, marks and firms in other spellings, the same all over one record. A part number is
+    /// held against the maker's list letter by letter, so it stays.
+    /// </summary>
     public static IReadOnlyList<Run> Respelt(IReadOnlyList<Run> history, Dice dice) =>
         [.. history.Select(run => run with { Records = [.. run.Records.Select(json => Respelt(json, dice))] })];
 
@@ -46,7 +49,7 @@ internal static class Rewriting
         Dictionary<string, string> ids = new(StringComparer.Ordinal);
         foreach (var row in record["items"]!.AsArray().Select(row => row!.AsObject()))
         {
-            foreach (var member in new[] { "id", "serial", "partNumber", "ownersMark", "formerly", "fittedTo" }.Where(m => (string?)row[m] is { Length: > 0 }))
+            foreach (var member in new[] { "id", "serial", "ownersMark", "formerly", "fittedTo" }.Where(m => (string?)row[m] is { Length: > 0 }))
             {
                 row[member] = Spelt(ids, (string)row[member]!, dice);
             }
@@ -58,12 +61,6 @@ internal static class Rewriting
             {
                 row![member] = Spelt(ids, (string)row[member]!, dice);
             }
-        }
-
-        foreach (var limits in record["limits"]!.AsArray().Where(l => l!["permittedParts"] is not null))
-        {
-            // The maker's list is copied letter by letter, as the part's own number is.
-            limits!["permittedParts"] = new JsonArray([.. limits["permittedParts"]!.AsArray().Select(p => (JsonNode)Spelt(ids, (string)p!, dice))]);
         }
 
         foreach (var firm in new[] { "employer", "hiredFrom" }.Where(firm => record["visit"]![firm] is not null))
