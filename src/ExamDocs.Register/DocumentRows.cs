@@ -149,10 +149,10 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
     public bool End(string number, string how, LocalDate on, string reason) => _connection.Execute(
         "UPDATE document SET ended = $2, ended_on = $3, ended_reason = $4 WHERE number = $1 AND state = 'issued' AND ended IS NULL", number, how, Day(on), reason) == 1;
 
-    /// <summary>SHA-256 of what is listed of a document beside what the entries of the log say themselves.</summary>
+    /// <summary>SHA-256 of what is listed of a document, except whether it has ended.</summary>
     public static string RowOf(DocumentStatus document) => DurableFile.Hash(new CanonicalObject()
         .Text("job", document.JobKey).Text("folder", document.Folder).Number("pages", document.Pages).Text("outcomes", document.OutcomesJson)
-        .Text("language", document.Language).Number("visit", document.Visit).Text("copyOf", document.CopyOf).Text("origin", document.Origin)
+        .Text("sha256", document.Sha256).Text("voidReason", document.VoidReason).Day("issuedOn", document.IssuedOn).Text("language", document.Language).Number("visit", document.Visit).Text("copyOf", document.CopyOf).Text("origin", document.Origin)
         .Objects("replaces", document.Replaces.Select(r => new CanonicalObject().Text("number", r.Number).Text("reason", r.Reason))).Bytes());
 
     private void ChangePending(string number, string change, params object?[] values)

@@ -112,6 +112,17 @@ public sealed class VisitRegister
     internal IReadOnlyList<RememberedOutcome> OutcomesOf(int visit) =>
         Connection.Rows(row => Outcome(row, 0), $"SELECT {OutcomeColumns} FROM outcome WHERE visit = $1 ORDER BY position", visit);
 
+    /// <summary>Stores a visit that came from another register, within a transaction of its own.</summary>
+    internal int TakeIn(string origin, int originNumber, VisitToRemember visit, int? seen, LocalDate? storedOn)
+    {
+        using var transaction = _database.BeginWriting();
+        var number = Latest + 1;
+        Insert(number, visit, seen, new LoggedVisit(number, "") { Origin = origin, OriginNumber = originNumber }, storedOn);
+        Connection.Execute("INSERT INTO merged_visit (origin, number, visit) VALUES ($1, $2, $3)", origin, originNumber, number);
+        transaction.Commit();
+        return number;
+    }
+
     internal void Insert(int number, VisitToRemember visit, int? seen, LoggedVisit? from = null, LocalDate? storedOn = null)
     {
         var (sha256, day) = (DurableFile.Hash(visit.Json), storedOn ?? _today);

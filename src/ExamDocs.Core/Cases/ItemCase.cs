@@ -42,10 +42,14 @@ public sealed class ItemCase : ICase
 
     public string? ItemId => Item.Id;
 
-    public string? RegimeId => Examination?.RegimeId ?? Context.Record.Visit.Regime;
+    /// <summary>The regime whose particulars are printed.</summary>
+    public string? RegimeId => Examination is { Regime: not null, Regimes: [var first, ..] } ? first.Id : Examination?.RegimeId ?? Context.Record.Visit.Regime;
 
     /// <summary>Null where the regime named is not known.</summary>
     public Regime? Regime => Context.Rules.FindRegime(RegimeId);
+
+    /// <summary>Every regime it was examined under, that one first.</summary>
+    public IReadOnlyList<Regime> Regimes => Examination?.Regimes ?? (Regime is { } regime ? [regime] : []);
 
     public Category? Category { get; }
 

@@ -18,6 +18,7 @@ public sealed class RecordContext
     private readonly ILookup<string, PastExamination> _pastExaminations;
     private readonly ILookup<string, PartElsewhere> _partsElsewhere;
     private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
+    private Dictionary<(string Maker, string Model), IReadOnlyList<ItemCase>>? _ofModel;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -65,6 +66,11 @@ public sealed class RecordContext
     public IReadOnlyList<RowCase<MakersLimits>> Limits { get; }
 
     internal LimitsIndex LimitsIndex { get; }
+
+    /// <summary>The items of the maker and model that an entry of limits is for, whatever their part numbers.</summary>
+    internal IReadOnlyList<ItemCase> OfModel(string maker, string model) => (_ofModel ??= Items.Where(i => i.Item is { Maker: not null, Model: not null })
+        .GroupBy(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!)).ToDictionary(g => g.Key, g => (IReadOnlyList<ItemCase>)[.. g]))
+        .GetValueOrDefault(LimitsIndex.Key(maker, model)) ?? [];
 
     public IReadOnlyList<ItemCase> Items { get; }
 

@@ -97,6 +97,9 @@ public sealed class DetermineVisits
         [.. _before[n].Select(v => v.Record).Append(_visits[n].Record).SelectMany(_index.Touching).Distinct()
             .Where(m => m != n && !string.Equals(_visits[m].Key, _visits[n].Key, StringComparison.Ordinal))];
 
+    /// <summary>Place in the run of a visit that has a number of the run; null for one of a register.</summary>
+    public static int? PlaceInRun(int number) => number >= FirstOfRun ? number - FirstOfRun : null;
+
     /// <returns>False where it was decided on the same before.</returns>
     private bool Decide(int n, IReadOnlyList<KnownVisit> others)
     {

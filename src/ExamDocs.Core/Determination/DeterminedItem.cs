@@ -25,8 +25,11 @@ public sealed class DeterminedItem
         ExaminedOn = facts.ExaminedOn;
         LastExamined = facts.LastExamined;
         Limits = facts.Limits;
+        LimitsSources = facts.LimitsSources;
+        DiameterLimits = facts.DiameterLimits;
         RegimeId = facts.RegimeId;
         Regime = facts.Regime;
+        Regimes = facts.Regimes;
         Interval = facts.Interval;
         Outcome = facts.Outcome;
         Until = facts.Until;
@@ -58,14 +61,26 @@ public sealed class DeterminedItem
     /// <summary>Date of the examination before this one, typed or found in the record; null where not known.</summary>
     public PartialDate? LastExamined { get; }
 
-    /// <summary>The maker's limits that apply; null where none are recorded.</summary>
+    /// <summary>
+    /// The maker's limits that apply; null where none are recorded. Where the part number does not say which entry is for the
+    /// item, the strictest of each limit; such limits have no source of their own.
+    /// </summary>
     public MakersLimits? Limits { get; }
 
-    /// <summary>Identifier of the regime of the deciding examination, as recorded.</summary>
+    /// <summary>Every document that the limits are taken from, each once.</summary>
+    public IReadOnlyList<LimitsSource> LimitsSources { get; }
+
+    /// <summary>The entry whose nominal diameter and tolerance hold, with its source; null where there is none.</summary>
+    public MakersLimits? DiameterLimits { get; }
+
+    /// <summary>Identifier of the regime whose particulars are printed: the deciding examination's own, or the visit's.</summary>
     public string? RegimeId { get; }
 
     /// <summary>Its data; null where there is no such regime.</summary>
     public Regime? Regime { get; }
+
+    /// <summary>Every regime it was examined under, that one first; more than one where the examination names another than the visit.</summary>
+    public IReadOnlyList<Regime> Regimes { get; }
 
     /// <summary>The regime's interval that holds for it; null where it was not examined or the regime is not known.</summary>
     public ExaminationInterval? Interval { get; }
@@ -173,9 +188,15 @@ internal sealed record ItemFacts
 
     public MakersLimits? Limits { get; init; }
 
+    public IReadOnlyList<LimitsSource> LimitsSources { get; init; } = [];
+
+    public MakersLimits? DiameterLimits { get; init; }
+
     public string? RegimeId { get; init; }
 
     public Regime? Regime { get; init; }
+
+    public IReadOnlyList<Regime> Regimes { get; init; } = [];
 
     public ExaminationInterval? Interval { get; init; }
 

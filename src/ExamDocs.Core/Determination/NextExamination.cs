@@ -46,8 +46,8 @@ internal static class NextExamination
     {
         if (examination.On is not { } on)
             yield break;
-        if (examination.Regime is { } regime)
-            yield return regime.IntervalFor(examination, on).LastDay(on);
+        if (examination.IntervalFrom(on) is { } interval)
+            yield return interval.LastDay(on);
         foreach (var months in item.Limits.All.Select(l => l.Row.IntervalMonths).OfType<int>())
             yield return CorrespondingDate.AddMonths(on, months);
         if (examination.Examination.NextBy is { } by)

@@ -70,6 +70,12 @@ internal sealed class PostgresRegister : RegisterDatabase
     /// <summary>The server guards its own pages and references; a register has nothing to add.</summary>
     public override IEnumerable<string> Damage() => [];
 
+    public override DbTransaction BeginReading()
+    {
+        Connection.MustBeOpen();
+        return Connection.BeginTransaction(System.Data.IsolationLevel.RepeatableRead);
+    }
+
     public override string Values(string parameter) => $"(SELECT json_array_elements_text({parameter}::json))";
 
     public override string Numbers(string parameter) => $"(SELECT json_array_elements_text({parameter}::json)::integer)";

@@ -62,6 +62,8 @@ internal sealed class SqliteRegister : RegisterDatabase
     /// <summary>The write lock is taken at once: two that read first and write then could each wait for the other.</summary>
     public override DbTransaction BeginWriting() => ((SqliteConnection)Connection).BeginTransaction(deferred: false);
 
+    public override DbTransaction BeginReading() => ((SqliteConnection)Connection).BeginTransaction(deferred: true);
+
     public override string Values(string parameter) => $"(SELECT value FROM json_each({parameter}))";
 
     public override string Numbers(string parameter) => Values(parameter);

@@ -19,10 +19,11 @@ internal static class VisitRows
     /// <summary>A key longer than this is kept by its hash: a server takes no text of any length into an index.</summary>
     private const int LongestKey = 200;
 
-    /// <summary>The tables whose rows follow from a record, with how many columns each has and how many of them tell its rows apart.</summary>
-    public static readonly IReadOnlyList<(string Table, int Columns, int Key)> OfRecord =
+    /// <summary>The tables whose rows follow from a record, with what they are ordered by.</summary>
+    public static readonly IReadOnlyList<(string Table, string Order)> OfRecord =
     [
-        ("person", 6, 2), ("item", 14, 2), ("makers_limits", 8, 2), ("examination", 7, 2), ("observation", 7, 3), ("renewal", 6, 2), ("item_key", 4, 2),
+        ("person", "position"), ("item", "position"), ("makers_limits", "position"), ("examination", "position"),
+        ("observation", "examination, position"), ("renewal", "position"), ("item_key", "position"),
     ];
 
     /// <summary>Columns of a visit that follow from its record.</summary>
@@ -54,8 +55,10 @@ internal static class VisitRows
 
     public static IEnumerable<VisitRow> Outcomes(int visit, IEnumerable<RememberedOutcome> outcomes) => outcomes.Select((o, i) => new VisitRow("outcome",
     [
-        visit, i, o.Item, Day(o.ExaminedOn), o.Outcome, Day(o.Until), Day(o.NextBy), JsonSerializer.Serialize(o.Codes), JsonSerializer.Serialize(o.Parts), o.NeverReleasable ? 1 : 0,
+        visit, i, o.Item, Day(o.ExaminedOn), o.Outcome, Day(o.Until), Day(o.NextBy), Json(o.Codes), Json(o.Parts), o.NeverReleasable ? 1 : 0,
     ]));
+
+    private static string Json(IEnumerable<string> texts) => JsonSerializer.Serialize(texts.Select(Sql.Storable));
 
     private static string? Word<T>(WordTable<T> words, T? value) where T : struct, Enum => value is { } known ? words.WordFor(known) : null;
 

@@ -120,10 +120,7 @@ internal sealed class CaptureRows
             : _lastOf.Value.GetValueOrDefault(item);
         foreach (var column in columns)
         {
-            var seen = last?.Entries("observations").Where(o => string.Equals(Text(o, "criterion"), column.Path, StringComparison.Ordinal))
-                .Select(o => string.Join(": ", new[] { Text(o, "state"), Text(o, "note") }.OfType<string>())) ?? [];
-            if (string.Join("; ", seen) is { Length: > 0 } text)
-                row.Put(column.Heading, $"{last!.Day ?? "no date"} {text}");
+            row.Put(column.Heading, LastSeen.Of(last?.Node, last?.Day, column.Path));
         }
     }
 
