@@ -6,7 +6,6 @@ public sealed class HistoriesAgreeTests
     [Fact]
     public void In_memory() => Agreement.Check(Effort.Of(300, 100_000), prints: true, (_, _) => Programme.InMemory());
 
-#if REGISTER
     [Fact]
     public void Over_a_register_in_a_file()
     {
@@ -24,5 +23,4 @@ public sealed class HistoriesAgreeTests
             Directory.Delete(folder, recursive: true);
         }
     }
-#endif
 }

@@ -29,6 +29,17 @@ internal static class AssemblyStories
         },
         new Story("The withdrawn bridge's fittedTo left empty", "An empty cell says nothing.")
         { Runs = [[Together(i => i.Cut())], [Visit("V-2", Autumn).Bridge("RB-1", "Q100").Harness("H-1", "A1")]], Must = ["RB-1 withdraw W10", "H-1 withdraw W9"] },
+        new Story("A sound bridge in one file, its harness in another", "A file boundary changes no outcome.")
+        { Runs = [[Visit("V-1a", Spring).Bridge("RB-1", "Q100", i => i.On("H-1")), Visit("V-1b", Spring).Harness("H-1", "A1")]], Must = ["RB-1 fit", "H-1 fit"] },
+        new Story("A sound bridge examined alone at the next visit", "What it is fitted to is known from the visit before.")
+        { Runs = [[Together()], [Visit("V-2", Autumn).Bridge("RB-1", "Q100", i => i.On("H-1"))]], Must = ["RB-1 fit"] },
+        new Story("A bridge fitted to a harness that nobody knows", "A reference to nothing is an error.")
+        { Runs = [[Together()], [Visit("V-2", Autumn).Bridge("RB-1", "Q100", i => i.On("H-77"))]], Must = ["RB-1 undetermined U3"] },
+        new Story("Fitted in spring, removed in summer, both records in one go", "In spring it was on the harness, and the record of that visit is right.")
+        {
+            Runs = [[Together(), Visit("V-2", "2026-07-01").Harness("H-1", "A1").Bridge("RB-1", "Q100").Renewed("H-1", "RB-1", null)]],
+            Must = ["RB-1 fit", "H-1 fit"],
+        },
         new Story("A sound bridge examined in spring, the harness alone in autumn", "The bridge's next examination was due by 11 November: in time.")
         { Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "A1")]], Must = ["H-1 fit"] },
         new Story("A sound bridge past its next examination", "Nobody knows how it is now: undetermined, and so is the harness.")

@@ -92,6 +92,17 @@ internal static class EndingStories
         { Runs = [[First(i => i.Cut())], [First().Released("C-1", Spring, "recorded-in-error", grounds: "typed on the wrong line, C-2 was meant")]], Must = ["C-1 fit"] },
         new Story("A correction that leaves the item out", "Left out is not released.")
         { Runs = [[First(i => i.Cut())], [Visit("V-1", Spring).Connector("C-9", "X9")], [Second()]], Must = ["C-1 withdraw W10"] },
+        new Story("A tag named in a renewal alone vouches for nothing", "H-1 of serial A2 was withdrawn, most likely by a slip; that a renewal named H-1 since does not say which it was.")
+        {
+            Runs = [[Visit("V-1", "2026-02-02").Harness("H-1", "A1")], [Visit("V-2", Spring).Harness("H-1", "A2", i => i.Cut())],
+                [Visit("V-3", "2026-08-01").Bridge("RB-9", "Q9").Renewed("H-1", "RB-9", null)], [Visit("V-4", Autumn).Harness("H-1", "A1")]],
+            Must = ["H-1 undetermined U3"],
+        },
+        new Story("A slip in the record that withdrew", "The same harness by its serial is found clear, and the one withdrawn since under its tag is nowhere: it is asked.")
+        {
+            Runs = [[Visit("V-1", "2026-02-02").Harness("H-1", "A1")], [Visit("V-2", Spring).Harness("H-1", "A2", i => i.Cut())], [Visit("V-4", Autumn).Harness("H-1", "A1")]],
+            Must = ["H-1 undetermined U3"],
+        },
         new Story("An incomplete record completed", "An undetermined item may get better by a correction.")
         { Runs = [[First(i => i.Forgotten())], [First()]], Must = ["C-1 fit"] },
         new Story("A correction for the worse", "A fit item may be withdrawn by a correction.")
@@ -110,6 +121,16 @@ internal static class EndingStories
         { Runs = [[First(i => i.Destroyed())], [Second()]], Must = ["C-1 withdraw W11"] },
         new Story("Destroyed by a disposal, and back", "The same, written in another list.")
         { Runs = [[First(i => i.Cut()).Disposed("C-1", "destroyed")], [Second()]], Must = ["C-1 withdraw W11"] },
+        new Story("Cut, destroyed, and later said to be made good", "What was destroyed is no longer there to be made good.")
+        {
+            Runs = [[First(i => i.Cut()).Disposed("C-1", "destroyed")], [Second().Repaired("C-1").Released("C-1", Spring, "made-good")]],
+            Must = ["C-1 withdraw W11"],
+        },
+        new Story("In doubt, destroyed, and later examined again", "What was destroyed is no longer there to be examined.")
+        {
+            Runs = [[First(i => i.Doubt()).Disposed("C-1", "destroyed")], [Second().Released("C-1", Spring, "examined-again")]],
+            Must = ["C-1 withdraw W11"],
+        },
         new Story("Destroyed, and back under another spelling", "c 01 is C-1.")
         { Runs = [[First(i => i.Destroyed())], [Visit("V-2", Autumn).Connector("c 01", "B7")]], Must = ["c 01 withdraw W11"] },
         new Story("Destroyed, and back at another firm", "Id, maker and serial agree.")
