@@ -46,6 +46,16 @@ internal static class AssemblyStories
         { Runs = [[Together()], [Visit("V-2", NextSpring).Harness("H-1", "A1")]], Must = ["H-1 undetermined U6"] },
         new Story("A bridge that may be used until a day to come", "The harness may be used no longer than its bridge.")
         { Runs = [[Together(i => i.LaterDefect("2026-12-24"))], [Visit("V-2", Autumn).Harness("H-1", "A1")]], Must = ["H-1 fit-until D3"] },
+        new Story("A bridge on the list that nobody looked at, its fittedTo typed", "It is on the harness and has no outcome.")
+        { Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1").NotLookedAt())]], Must = ["H-1 undetermined U6"] },
+        new Story("A bridge on the list that nobody looked at, its fittedTo empty", "An empty cell says nothing, so it is where it was: the same outcome as with fittedTo typed.")
+        { Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.NotLookedAt())]], Must = ["H-1 undetermined U6"] },
+        new Story("A bridge of a number not permitted, said to be fitted before its harness was known", "What it is fitted to was told, in whatever order the records came in.")
+        {
+            Runs = [[Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1").PartNumber("XX-9"))],
+                [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.PartNumber("XX-9"))]],
+            Must = ["RB-1 withdraw W8", "H-1 withdraw W9"],
+        },
         new Story("A bridge that nobody ever examined", "A part is part of what is used.")
         { Runs = [[Together(i => i.NotLookedAt())], [Visit("V-2", Autumn).Harness("H-1", "A1")]], Must = ["H-1 undetermined U6"] },
         new Story("A bridge that was undetermined", "It counts with its latest outcome.")

@@ -142,6 +142,17 @@ internal static class IdentityStories
         },
         new Story("Old paper imported late", "The withdrawal of May came in after the clear visit of November: it holds from the next visit on.")
         { Runs = [[Visit("V-2", Autumn).Bridge("RB-1", "Q100")], [Cut()], [Visit("V-3", NextSpring).Bridge("RB-1", "Q100")]], Must = ["RB-1 withdraw W10"] },
+        new Story("Old paper in one go with the withdrawal, and later a release", "The old paper was withdrawn on account of the other alone: releasing that one is enough.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q100"), Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Doubt())],
+                [Visit("V-2", Autumn).Bridge("RB-1", "Q100").Released("RB-1", Spring, "examined-again")]],
+            Must = ["RB-1 fit"],
+        },
+        new Story("Old paper under the old tag imported late", "RB-77 was RB-1, and is withdrawn: so is RB-1.")
+        {
+            Runs = [[Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Formerly("RB-1").Cut())], [Visit("V-1", Spring).Bridge("RB-1", "Q100")],
+                [Visit("V-3", NextSpring).Bridge("RB-1", "Q100")]], Must = ["RB-1 withdraw W10"],
+        },
         new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
         { Runs = [[Visit("V-2", Autumn).Bridge("RB-1", "Q100"), Cut()]], Must = ["RB-1 withdraw"] },
     ];
