@@ -35,15 +35,15 @@ public static class CsvRecordReader
     /// <param name="unread">What else is in the folder.</param>
     /// <returns>Never throws for what the files hold.</returns>
     public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null, IReadOnlyList<UnreadFile>? unread = null) =>
-        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget(), unread ?? []);
+        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget(), unread);
 
     internal static ReadResult Read(
-        IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget, IReadOnlyList<UnreadFile> unread)
+        IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget, IReadOnlyList<UnreadFile>? unread = null)
     {
         var notes = new ReadingNotes();
         try
         {
-            ReportUnread(unread, notes);
+            ReportUnread(unread ?? [], notes);
             var root = ReadSheets(files, rules, budget, notes);
             var (record, findings) = RecordBinder.Bind(root);
             return new ReadResult(record, [.. notes.Findings, .. findings], SourceMap.ForFolder(folder, notes.Cells), null);
