@@ -36,7 +36,7 @@ internal static class WorkbookLimits
     public const int TextLength = 32_767;
 
     /// <summary>Characters of all texts together.</summary>
-    public const long TextTotal = 24_000_000;
+    public const long TextTotal = 12_000_000;
 
     public const int Sheets = 200;
 
