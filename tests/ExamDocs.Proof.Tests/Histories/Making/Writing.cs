@@ -84,7 +84,7 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
     {
         foreach (var member in new[] { "id", "serial", "partNumber", "ownersMark" }.Where(m => row[m] is not null && dice.Chance(noise)))
         {
-            var spelt = Respelling.Marking((string)row[member]!, dice);
+            var spelt = Respelling.Marking((string)row[member]!, dice).Trim();
             row[member] = dice.Chance(85) || member == "id" ? spelt : dice.Chance(50) ? Respelling.Slip(spelt, dice) : null;
         }
 
