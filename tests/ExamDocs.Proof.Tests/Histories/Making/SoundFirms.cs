@@ -13,6 +13,7 @@ internal sealed class SoundFirms
     private readonly List<(string Name, List<Thing> Kit)> _firms = [];
     private readonly HashSet<Thing> _withdrawn = [];
     private int _serials = 1000;
+    private int _batch = 1;
 
     public SoundFirms(int firms, int items)
     {
@@ -47,8 +48,9 @@ internal sealed class SoundFirms
     private Thing Made(string owner, int n, bool marksOnly)
     {
         var (category, tag) = (n % 10) switch { < 3 => ("harness", "H"), < 6 => ("rope-bridge", "RB"), < 9 => ("connector", "C"), _ => ("helmet", "M") };
-        // The maker stamps a batch of connectors alike, and firms buy from the same batch.
-        var serial = marksOnly ? null : category == "connector" ? $"B{n / 30}" : $"S{++_serials}";
+        // The maker stamps a batch of connectors alike; a firm buys ten at a time, and others buy from the same batch.
+        _batch = n % 10 == 6 ? _dice.Between(1, 40) : _batch;
+        var serial = marksOnly ? null : category == "connector" ? $"B{_batch}" : $"S{++_serials}";
         return new Thing
         {
             Category = category, Owner = owner, Id = $"{tag}-{n + 1:00}", Maker = _dice.One("Fennick Works Ltd", "Osk and Lund"), PartNumber = "SP-11",

@@ -27,6 +27,9 @@ internal sealed class Thing
 
     public Thing? On { get; set; }
 
+    /// <summary>Some record has it.</summary>
+    public bool IsRecorded { get; set; }
+
     /// <summary>The records in which its examiner withdrew it.</summary>
     public List<(string Day, string? Label)> Withdrawn { get; } = [];
 
