@@ -89,13 +89,13 @@ internal sealed class SoundFirms
         {
             foreach (var old in kit.Where(_withdrawn.Contains).Where(_ => _dice.Chance(70)).ToList())
             {
-                var other = Made(name, kit.Count, marksOnly: false);
                 kit.Remove(old);
                 var part = kit.Find(thing => thing.On == old);
                 var replacement = new Thing
                 {
-                    Category = old.Category, Owner = name, Id = _dice.Chance(30) ? old.Id : other.Id + "N", Maker = old.Maker, PartNumber = old.PartNumber,
+                    Category = old.Category, Owner = name, Id = _dice.Chance(30) ? old.Id : $"N-{_serials}", Maker = old.Maker, PartNumber = old.PartNumber,
                     Serial = $"S{++_serials}", Mark = null, Made = "2024-06",
+                    Since = ("2024-08", "2024-09-01", null),
                 };
                 kit.Add(replacement);
                 if (part is not null)
