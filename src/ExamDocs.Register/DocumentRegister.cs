@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Storage;
 using NodaTime;
@@ -16,15 +17,19 @@ public sealed class DocumentRegister : IDisposable
     private readonly RunHold _run;
     private readonly LogRows _log;
 
-    private DocumentRegister(RegisterDatabase database, LocalDate today)
+    private DocumentRegister(RegisterDatabase database, RunHold run, LocalDate today)
     {
-        (_database, _run) = (database, database.Hold());
+        (_database, _run) = (database, run);
         _log = new(database.Connection);
         Rows = new(database, _log, today);
         Visits = new(database, _log, Rows.Ends, today);
     }
 
     internal DocumentRows Rows { get; }
+
+    internal LogRows Log => _log;
+
+    internal RegisterDatabase Database => _database;
 
     /// <summary>The visits that it remembers.</summary>
     public VisitRegister Visits { get; }
@@ -53,12 +58,12 @@ public sealed class DocumentRegister : IDisposable
     public static DocumentRegister Open(string place, LocalDate? today = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(place);
-        var day = today ?? SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
+        var day = today ?? Now;
         var database = PostgresAddress.IsOne(place)
             ? (RegisterDatabase)PostgresRegister.Open(place, day) : SqliteRegister.Open(WithoutLink(Path.GetFullPath(place)), day);
         try
         {
-            return new(database, day);
+            return new(database, database.Hold(), day);
         }
         catch
         {
@@ -67,14 +72,49 @@ public sealed class DocumentRegister : IDisposable
         }
     }
 
+    /// <summary>Opens a register that must be there and changes nothing in it; one of an earlier version is brought up to date in a copy that is gone afterwards.</summary>
+    /// <exception cref="FileNotFoundException">There is none.</exception>
+    /// <inheritdoc cref="Open"/>
+    public static DocumentRegister OpenToRead(string place, LocalDate? today = null)
+    {
+        if (!Exists(place))
+            throw Missing(place);
+        var day = today ?? Now;
+        var database = PostgresAddress.IsOne(place)
+            ? (RegisterDatabase)PostgresRegister.OpenToRead(place) : SqliteRegister.OpenToRead(WithoutLink(Path.GetFullPath(place)), day);
+        return new(database, new RunHold("", static () => { }), day);
+    }
+
+    private static LocalDate Now => SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
+
+    private static FileNotFoundException Missing(string place) => new($"There is no register at {(PostgresAddress.IsOne(place) ? "that address" : place)}; register create makes one.");
+
     /// <summary>Opens a register that must be there: a misspelt name must not pass for a register that knows nothing.</summary>
     /// <exception cref="FileNotFoundException">There is none.</exception>
     /// <inheritdoc cref="Open"/>
     public static DocumentRegister OpenExisting(string place, LocalDate? today = null) =>
-        Exists(place) ? Open(place, today) : throw new FileNotFoundException($"There is no register at {place}.");
+        Exists(place) ? Open(place, today) : throw Missing(place);
 
-    /// <summary>Whether there is a register at a place: on a server that is only known by asking it.</summary>
-    public static bool Exists(string place) => PostgresAddress.IsOne(place) || File.Exists(place);
+    /// <summary>Whether there is a register at a place; a server is asked.</summary>
+    /// <exception cref="IOException">There is no such server.</exception>
+    /// <exception cref="System.Data.Common.DbException">It cannot be reached, or refuses.</exception>
+    public static bool Exists(string place)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(place);
+        return PostgresAddress.IsOne(place) ? PostgresRegister.IsThere(place) : File.Exists(place);
+    }
+
+    /// <summary>Makes a register where there is none.</summary>
+    /// <exception cref="IOException">There is one already, or none can be made.</exception>
+    /// <inheritdoc cref="Open"/>
+    public static DocumentRegister Create(string place, LocalDate? today = null)
+    {
+        if (Exists(place))
+            throw new RegisterRefusedException($"There is a register, or another file, at {(PostgresAddress.IsOne(place) ? "that address" : place)} already; it was left as it is.");
+        if (!PostgresAddress.IsOne(place))
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(place))!);
+        return Open(place, today);
+    }
 
     /// <summary>The current document issued for the same input, rules and template; null where there is none.</summary>
     public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey)?.Issued();
@@ -199,6 +239,18 @@ public sealed class DocumentRegister : IDisposable
     {
         ArgumentNullException.ThrowIfNull(request);
         return new RegisterCheck(_database, Rows, Visits, _log, request).Run();
+    }
+
+    /// <summary>Takes the visits and documents of another register in, which is not changed. Taken in again they change nothing.</summary>
+    /// <param name="other">Opened to be read.</param>
+    /// <param name="read">Reads a stored record; null where that is impossible.</param>
+    /// <param name="ends">What, once both know of each other, one side's visits end of the other's, given the numbers of the visits that came in.</param>
+    public MergeResult Merge(
+        DocumentRegister other, Func<byte[], ExaminationRecord?> read, Func<IReadOnlySet<int>, IReadOnlyList<(int ByVisit, LineEnd End)>>? ends = null)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        ArgumentNullException.ThrowIfNull(read);
+        return new Merging.RegisterMerge(_database, this, other, read, ends ?? (static _ => [])).Run();
     }
 
     /// <summary>Writes a copy of a register in a file, whole and checked, where no file is yet.</summary>

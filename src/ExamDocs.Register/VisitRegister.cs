@@ -123,6 +123,8 @@ public sealed class VisitRegister
         return number;
     }
 
+    internal string HashOf(int visit) => Connection.Rows(row => row.GetString(0), "SELECT sha256 FROM visit WHERE visit = $1", visit).Single();
+
     internal void Insert(int number, VisitToRemember visit, int? seen, LoggedVisit? from = null, LocalDate? storedOn = null)
     {
         var (sha256, day) = (DurableFile.Hash(visit.Json), storedOn ?? _today);
@@ -165,7 +167,7 @@ public sealed class VisitRegister
         return numbers;
     }
 
-    private static bool IsSame(IReadOnlyList<RememberedOutcome> stored, IReadOnlyList<RememberedOutcome> now) =>
+    internal static bool IsSame(IReadOnlyList<RememberedOutcome> stored, IReadOnlyList<RememberedOutcome> now) =>
         stored.Select(o => LogEntryJson.Outcome(o).ToString()).SequenceEqual(now.Select(o => LogEntryJson.Outcome(o).ToString()), StringComparer.Ordinal);
 
     private sealed record Version(int Visit, string Sha256, string? Reference, string? Employer, IReadOnlyList<RememberedOutcome>? Outcomes);

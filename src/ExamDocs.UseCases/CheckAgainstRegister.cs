@@ -16,7 +16,7 @@ public static class CheckAgainstRegister
     {
         if (place is null)
             return CheckRecord.All(paths, asOf, rules);
-        using var register = DocumentRegister.OpenExisting(place, asOf);
+        using var register = DocumentRegister.OpenToRead(place, asOf);
         var (read, history) = (ReadVisits.From(paths, rules), new RegisterHistory(register));
         var inputs = new CheckedInput[read.Count];
         foreach (var n in VisitsInTurn.Of(read, asOf, rules))

@@ -91,7 +91,7 @@ internal static class RememberVisit
     public static VisitToRemember Of(DeterminedVisit visit) => new(
         visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))])
     {
-        Version = ProgramVersion.Current, AsOf = visit.AsOf,
+        Version = ProgramVersion.Deciding(visit), AsOf = visit.AsOf,
     };
 
     private static RememberedOutcome Outcome(DeterminedVisit visit, DeterminedItem item) => new(

@@ -9,7 +9,7 @@ namespace ExamDocs.UseCases;
 /// What a register knows of the items of a record from before. In doubt about identity an earlier withdrawal counts: an
 /// item with the same id is taken for another only where it is another employer's and a particular differs.
 /// </summary>
-internal sealed class RegisterHistory(DocumentRegister register)
+internal sealed class RegisterHistory(DocumentRegister register, Func<RememberedVisit, bool>? counts = null)
 {
     /// <summary>Numbers of visits that are only checked: they come after all that the register holds.</summary>
     private const int FirstChecked = 1_000_000_000;
@@ -97,10 +97,10 @@ internal sealed class RegisterHistory(DocumentRegister register)
         && others.Any(o => Day(o) <= Day(withdrawal) && o.Outcome.Codes.Any(c => c[0] == 'W' && c is not "W10"));
 
     private IEnumerable<PastOutcome> OutcomesOf(string item) =>
-        register.Visits.OutcomesOf(item).Concat(_checked.Where(o => string.Equals(o.Outcome.Item, item, StringComparison.Ordinal)));
+        register.Visits.OutcomesOf(item).Where(o => counts?.Invoke(o.Visit) is not false).Concat(_checked.Where(o => string.Equals(o.Outcome.Item, item, StringComparison.Ordinal)));
 
     private IEnumerable<PastOutcome> OutcomesOfSerial(string serial) =>
-        register.Visits.OutcomesOfSerial(serial).Concat(_checked.Where(o => string.Equals(o.Serial, serial, StringComparison.OrdinalIgnoreCase)));
+        register.Visits.OutcomesOfSerial(serial).Where(o => counts?.Invoke(o.Visit) is not false).Concat(_checked.Where(o => string.Equals(o.Serial, serial, StringComparison.OrdinalIgnoreCase)));
 
     private static LocalDate Day(PastOutcome outcome) => outcome.Outcome.ExaminedOn ?? outcome.Visit.ExaminedOn ?? outcome.Visit.StoredOn ?? LocalDate.MinIsoValue;
 

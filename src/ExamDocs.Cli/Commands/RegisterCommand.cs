@@ -28,12 +28,17 @@ internal static class RegisterCommand
 
     private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted." };
 
+    private static readonly Argument<string> Other = new("OTHER") { Description = "The register to take in: a file, or postgres://user@server/database. It is not changed." };
+
     public static Command Create() => new("register", "The store: takes in earlier visits, writes everything out, copies, checks.")
     {
+        Sub("create", "Makes a register where there is none.", [], Make),
+        Sub("where", "Tells which register is used, and why.", [], Where),
+        Sub("merge", "Takes the visits and documents of another register into this one.", [Other], Merge),
         Sub("import", "Takes earlier visits in, so that they are history to those that follow; issues nothing.", [Inputs, CommonOptions.Rules], Import),
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
         Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
-        Sub("check", "Looks for damage, gaps, altered documents and an altered log.", [Checkpoints], Check),
+        Sub("check", "Looks for damage, gaps and alterations, and decides every record again.", [Checkpoints, CommonOptions.Rules], Check),
         Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
         Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
     };
@@ -49,11 +54,61 @@ internal static class RegisterCommand
         return command;
     }
 
+    private static int Make(ParseResult parsed)
+    {
+        var place = CommonOptions.Place(parsed);
+        if (place.Exists)
+            return Refuse($"there is a register, or another file, at {place.Shown} already; it was left as it is");
+        using var register = DocumentRegister.Create(place.Place, CommonOptions.Today());
+        Say(parsed, $"{register.Place} is made; its numbering starts at 1. Identity: {register.Identity}");
+        return ExitCode.Done;
+    }
+
+    private static int Where(ParseResult parsed)
+    {
+        var place = CommonOptions.Place(parsed);
+        if (!place.Exists)
+        {
+            Console.WriteLine(place.Shown);
+            return place.NamedBy is null ? Told(parsed, place.Missing) : Refuse(place.Missing);
+        }
+        using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
+        Console.WriteLine(register.Place);
+        Say(parsed, $"named by {place.NamedBy ?? "nobody: the usual place"}; kept since {LocalDatePattern.Iso.Format(register.KeptSince)}; identity {register.Identity}");
+        foreach (var stray in place.Strays("."))
+            Console.Error.WriteLine(stray);
+        return ExitCode.Done;
+    }
+
+    private static int Told(ParseResult parsed, string what)
+    {
+        Say(parsed, what);
+        return ExitCode.Done;
+    }
+
+    private static int Merge(ParseResult parsed)
+    {
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        var other = new RegisterPlace(parsed.GetRequiredValue(Other), "OTHER");
+        if (!other.Exists)
+            return Refuse($"there is no register at {other.Shown}");
+        var result = MergeRegisters.Run(place.Place, other.Place, CommonOptions.Today());
+        foreach (var refused in result.Refused)
+            Console.Error.WriteLine(refused);
+        foreach (var remark in parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks)
+            Console.Error.WriteLine(remark);
+        Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.Visits} visits and {result.Documents} documents taken in, {result.Known} known already, {result.Refused.Count} refused"));
+        return result.Refused.Count == 0 ? ExitCode.Done : ExitCode.Findings;
+    }
+
     private static int Import(ParseResult parsed)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules)
+        if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.RegisterToWrite(parsed) is not { } place)
             return ExitCode.Refused;
-        var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), CommonOptions.RegisterPath(parsed), CommonOptions.Today(), rules);
+        var wasThere = place.Exists;
+        var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), place.Place, CommonOptions.Today(), rules);
+        CommonOptions.SayWhereMade(parsed, place, wasThere);
         FindingsPrinter.Print(result.Inputs, parsed.GetValue(CommonOptions.Quiet));
         var code = CheckCommand.ExitOf(result.Inputs);
         if (code != ExitCode.Refused)
@@ -64,7 +119,9 @@ internal static class RegisterCommand
     private static int Export(ParseResult parsed)
     {
         var folder = parsed.GetRequiredValue(Folder).FullName;
-        var (records, documents) = ExportRegister.Run(CommonOptions.RegisterPath(parsed), folder, CommonOptions.Today());
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        var (records, documents) = ExportRegister.Run(place.Place, folder, CommonOptions.Today());
         Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{records} records and {documents} documents in {folder}"));
         return ExitCode.Done;
     }
@@ -72,9 +129,12 @@ internal static class RegisterCommand
     private static int BackUp(ParseResult parsed)
     {
         var copy = parsed.GetRequiredValue(Copy).FullName;
-        using var register = Existing(parsed);
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         register.BackUp(copy);
         Say(parsed, copy);
+        Say(parsed, "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. " + WhatCheckpointsAreFor);
         return ExitCode.Done;
     }
 
@@ -85,21 +145,36 @@ internal static class RegisterCommand
             Console.Error.WriteLine(fault);
         if (faults.Count > 0)
             return ExitCode.Refused;
-        using var register = Existing(parsed);
-        var wrong = register.Check([.. kept]);
-        foreach (var sentence in wrong)
+        if (CommonOptions.KnownRules(parsed) is not { } rules || Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
+        var found = CheckRegister.Run(register, kept, rules);
+        foreach (var sentence in found.Faults)
             Console.WriteLine(sentence);
-        if (wrong.Count == 0)
-            Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
-        return wrong.Count == 0 ? ExitCode.Done : ExitCode.Findings;
+        if (parsed.GetValue(CommonOptions.Quiet))
+            return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
+        foreach (var note in found.Notes)
+            Console.WriteLine($"note: {note}");
+        if (found.DecidedByOthers > 0)
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; {found.Notes.Count} of them come out otherwise now"));
+        if (found.Faults.Count == 0)
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
+        if (kept.Count == 0)
+            Console.WriteLine($"No checkpoint was given. {WhatCheckpointsAreFor}");
+        return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
+
+    private const string WhatCheckpointsAreFor =
+        "A register written anew from its first entry on is sound in itself: only a backup and a checkpoint.json kept elsewhere show it (register check --checkpoint FILE).";
 
     private static int Withdraw(ParseResult parsed)
     {
         var (number, reason) = (parsed.GetRequiredValue(Number), parsed.GetRequiredValue(Reason));
         if (string.IsNullOrWhiteSpace(reason))
             return Refuse("--reason is empty: say why the document no longer holds");
-        using var register = Existing(parsed);
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         if (!register.Withdraw(number, reason.Trim()))
         {
             return Refuse(register.Find(number) switch
@@ -120,8 +195,10 @@ internal static class RegisterCommand
             return ExitCode.Refused;
         if (!parsed.GetValue(DryRun))
             return Refuse("nothing is ever deleted here: --dry-run lists what is held and how long it has to be kept");
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
         var today = CommonOptions.Today();
-        foreach (var held in PersonalData.In(CommonOptions.RegisterPath(parsed), today, rules))
+        foreach (var held in PersonalData.In(place.Place, today, rules))
         {
             var until = held.Until is not { } day ? "no day can be given"
                 : day < today ? $"had to be kept until {LocalDatePattern.Iso.Format(day)}: may go" : $"has to be kept until {LocalDatePattern.Iso.Format(day)}";
@@ -134,8 +211,17 @@ internal static class RegisterCommand
         return ExitCode.Done;
     }
 
-    private static DocumentRegister Existing(ParseResult parsed) =>
-        DocumentRegister.OpenExisting(CommonOptions.RegisterPath(parsed), CommonOptions.Today());
+    /// <returns>Null where it is not there, which is then said.</returns>
+    private static RegisterPlace? Existing(ParseResult parsed)
+    {
+        var place = CommonOptions.Place(parsed);
+        foreach (var stray in place.Strays("."))
+            Console.Error.WriteLine(stray);
+        if (place.Exists)
+            return place;
+        Refuse(place.Missing);
+        return null;
+    }
 
     private static int Refuse(string why)
     {

@@ -19,7 +19,29 @@ internal sealed class PostgresRegister : RegisterDatabase
     /// <exception cref="RegisterRefusedException">The address is wrong, or the register is of a later version.</exception>
     /// <exception cref="IOException">There is no such server.</exception>
     /// <exception cref="DbException">The server cannot be reached, or refuses.</exception>
-    public static PostgresRegister Open(string address, LocalDate today)
+    public static PostgresRegister Open(string address, LocalDate today) => Connected(address, register =>
+    {
+        register.LetGoOfTheLost();
+        PostgresTables.Prepare(register, today);
+    });
+
+    /// <summary>Opens what is there and changes nothing in it.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static PostgresRegister OpenToRead(string address) => Connected(address, register =>
+    {
+        register.Connection.Execute("SET default_transaction_read_only = on");
+        PostgresTables.Recognise(register);
+    });
+
+    /// <summary>Whether there is a register in the database.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static bool IsThere(string address)
+    {
+        using var register = Connected(address, static _ => { });
+        return PostgresTables.IsThere(register.Connection);
+    }
+
+    private static PostgresRegister Connected(string address, Action<PostgresRegister> prepare)
     {
         var settings = PostgresAddress.Read(address);
         var connection = new NpgsqlConnection(settings.ToString());
@@ -27,8 +49,7 @@ internal sealed class PostgresRegister : RegisterDatabase
         {
             connection.Open();
             var register = new PostgresRegister(connection, $"postgres://{settings.Host}/{settings.Database}");
-            register.LetGoOfTheLost();
-            PostgresTables.Prepare(register, today);
+            prepare(register);
             return register;
         }
         catch (SocketException nowhere)

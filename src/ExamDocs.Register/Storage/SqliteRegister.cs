@@ -28,15 +28,46 @@ internal sealed class SqliteRegister : RegisterDatabase
     {
         if (!Directory.Exists(Path.GetDirectoryName(path)))
             throw new DirectoryNotFoundException($"There is no folder {Path.GetDirectoryName(path)} for the register.");
-        var settings = new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience };
+        return Opened(path, SqliteOpenMode.ReadWriteCreate, register =>
+        {
+            register.Prepare(today);
+            register._runs.RemoveEnded();
+            return register;
+        });
+    }
+
+    /// <summary>Opens a register that is there and changes nothing in it; what a killed run left half written is undone, as by anybody who opens it.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static SqliteRegister OpenToRead(string path, LocalDate today) => Opened(path, SqliteOpenMode.ReadWrite, register =>
+    {
+        if (register.IsEmpty())
+            throw new RegisterRefusedException($"{path} is not a register.");
+        register.Recognise();
+        if (register.Connection.Number("PRAGMA user_version") < Layout.Version)
+            return register.CopyInMemory(today);
+        register.Connection.Execute("PRAGMA query_only = ON");
+        return register;
+    });
+
+    private SqliteRegister CopyInMemory(LocalDate today)
+    {
+        var copy = new SqliteConnection("Data Source=:memory:;Foreign Keys=True");
+        copy.Open();
+        ((SqliteConnection)Connection).BackupDatabase(copy);
+        Connection.Dispose();
+        var register = new SqliteRegister(copy, _path);
+        register.Update(today);
+        return register;
+    }
+
+    private static SqliteRegister Opened(string path, SqliteOpenMode mode, Func<SqliteRegister, SqliteRegister> prepare)
+    {
+        var settings = new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience };
         var connection = new SqliteConnection(settings.ToString());
         try
         {
             connection.Open();
-            var register = new SqliteRegister(connection, path);
-            register.Prepare(today);
-            register._runs.RemoveEnded();
-            return register;
+            return prepare(new SqliteRegister(connection, path));
         }
         catch (SqliteException broken) when (broken.SqliteErrorCode == NotADatabase)
         {

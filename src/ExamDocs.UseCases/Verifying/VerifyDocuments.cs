@@ -35,7 +35,7 @@ public static partial class VerifyDocuments
     public static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
-        using var register = request.RegisterPath is { } path ? DocumentRegister.Open(path) : null;
+        using var register = request.RegisterPath is { } path ? DocumentRegister.OpenToRead(path) : null;
         return await RunAsync(request, register is null ? null : register.Find, cancellation);
     }
 
