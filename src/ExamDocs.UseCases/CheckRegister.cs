@@ -26,13 +26,17 @@ public static class CheckRegister
     }
 
     /// <summary>A visit decided again from its record, with the visits that it could know, as of its day.</summary>
-    private static IReadOnlyList<RememberedOutcome>? Decided(DocumentRegister register, RememberedVisit visit, byte[] json, KnownRules rules)
+    private static OutcomesAgain? Decided(DocumentRegister register, RememberedVisit visit, byte[] json, KnownRules rules)
     {
         var read = EmbeddedRecord.Read(json, "register");
         if (read.Record is not { } record || Entanglement.Of(record, read.Findings) is not null || (visit.AsOf ?? visit.StoredOn) is not { } asOf)
             return null;
-        var known = register.Visits.Touching(record, visit.Seen ?? visit.Visit, visit.Origin).Select(v => v.Visit.Visit).Where(v => v != visit.Visit).ToHashSet();
-        var history = new RegisterHistory(register, v => known.Contains(v.Visit));
-        return RememberVisit.Of(Determine.Visit(record, read.Findings, history.Of(record), asOf, rules)).Outcomes;
+        var known = new RegisterKnowledge(register, visit.Seen ?? visit.Visit, visit.Origin);
+        var decided = DetermineVisits.Of([new VisitToDecide(record, read.Findings, visit.Sha256)], known, asOf, rules)[0];
+        return new(RememberVisit.Of(decided.Visit).Outcomes)
+        {
+            Caveat = visit.Origin is not null && record.Releases.Any(r => r.Document is not null)
+                ? "It came from another register, and releases by a document that may have stayed there." : null,
+        };
     }
 }

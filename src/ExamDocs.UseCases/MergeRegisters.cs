@@ -1,4 +1,6 @@
-using ExamDocs.Core.Identity;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Known;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using NodaTime;
@@ -21,31 +23,36 @@ public static class MergeRegisters
     }
 
     /// <summary>
-    /// Neither register could end a document that only the other had: a withdrawal of one ends the lines of the other's documents
-    /// that rest on examinations up to its day. The same id of the same owner, however written, is one item here.
+    /// Neither register could end a document that only the other had: what visits of one found out of use ends the lines of the
+    /// other's documents that depend on examinations up to that day.
     /// </summary>
     private static List<(int ByVisit, LineEnd End)> EndsOfTheOther(DocumentRegister register, IReadOnlySet<int> added)
     {
-        if (added.Count == 0)
-            return [];
-        var all = register.Visits.Outcomes().Where(o => o.Outcome.Item is not null).ToList();
-        var fit = all.Where(o => o.Passes()).SelectMany(o => Folded.Keys(o.Outcome.Item).Select(k => (Key: k, Fit: o))).ToLookup(f => f.Key, f => f.Fit, StringComparer.Ordinal);
+        var (records, known) = (new RememberedRecords(register), new RegisterKnowledge(register));
+        var touched = added.SelectMany(v => register.Visits.Touching(records.Of(v))).Where(t => t.Outcomes.Any(IsOutOfUse) || HasLost(records.Of(t.Visit.Visit))).DistinctBy(t => t.Visit.Visit);
         return
         [
-            .. from ended in all.Where(IsOutOfUse)
-               from earlier in Folded.Keys(ended.Outcome.Item).SelectMany(k => fit[k]).Distinct()
-               where added.Contains(ended.Visit.Visit) != added.Contains(earlier.Visit.Visit) && Day(earlier) <= Day(ended)
-                   && FirmName.MayBeSame(earlier.Visit.Employer, ended.Visit.Employer)
-               select (ended.Visit.Visit, new LineEnd(earlier.Visit.Visit, earlier.Outcome.Item!, Day(ended), Why(ended))),
+            .. from by in touched
+               let record = records.Of(by.Visit.Visit)
+               let lines = WhatIsKnown.Of(record, known.Touching(new VisitToDecide(record, [], by.Visit.Sha256))).Lines
+               from outcome in by.Outcomes
+               let why = WhyItEnds(outcome, record)
+               let day = outcome.ExaminedOn ?? by.Visit.ExaminedOn ?? by.Visit.StoredOn
+               where why is not null && day is not null
+               from line in lines
+               where string.Equals(line.Item, outcome.Item, StringComparison.Ordinal) && line.On <= day && added.Contains(by.Visit.Visit) != added.Contains(line.Visit)
+               select (by.Visit.Visit, new LineEnd(line.Visit, line.OtherId, day.Value, line.IsWhole ? $"{line.Item}, which is fitted to it, {why}" : why)),
         ];
     }
 
-    /// <summary>Withdrawn, or held; what was only not examined ends nothing.</summary>
-    private static bool IsOutOfUse(PastOutcome outcome) => outcome.IsWithdrawal()
-        || (!outcome.Passes() && outcome.Outcome.Codes.Any(c => c is not "U0"));
+    private static string? WhyItEnds(RememberedOutcome outcome, ExaminationRecord record) =>
+        string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) ? "was withdrawn"
+        : record.Items.Any(i => i.Status is ItemStatus.Lost && string.Equals(i.Id, outcome.Item, StringComparison.Ordinal)) ? "was recorded as lost"
+        : IsOutOfUse(outcome) ? "is held: it could not be determined" : null;
 
-    private static LocalDate Day(PastOutcome outcome) => outcome.Outcome.ExaminedOn ?? outcome.Visit.ExaminedOn ?? outcome.Visit.StoredOn ?? LocalDate.MaxIsoValue;
+    /// <summary>What was only not examined ends nothing.</summary>
+    private static bool IsOutOfUse(RememberedOutcome outcome) => string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal)
+        || (string.Equals(outcome.Outcome, Outcome.Undetermined.Word(), StringComparison.Ordinal) && outcome.Codes.Any(c => c is not "U0"));
 
-    private static string Why(PastOutcome outcome) =>
-        $"{(outcome.IsWithdrawal() ? "withdrawn from service" : "not determined: not to be used")}{(outcome.Visit.Reference is { } reference ? $" at {reference}" : "")}";
+    private static bool HasLost(ExaminationRecord record) => record.Items.Any(i => i.Status is ItemStatus.Lost);
 }

@@ -49,7 +49,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<PartialDate>(found[0], "a date as text, for example 2024-02");
         if (DateText.ReadPartial(text.Text.Trim()) is { } date)
             return date;
-        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{text.Text}' is not a date that can be read in one way only");
+        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{Shown(text.Text)}' is not a date that can be read in one way only");
         return null;
     }
 
@@ -87,11 +87,20 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>One of a table's words; of two the worse.</summary>
     public T? Word<T>(string name, WordTable<T> words) where T : struct, Enum => WordAsTyped(name, words).Value;
 
+    /// <summary>One of a table's words, none of which is the worse; null where it is written twice.</summary>
+    public T? WordOnce<T>(string name, WordTable<T> words) where T : struct, Enum
+    {
+        var word = Word(name, words);
+        return node.Members.Count(m => string.Equals(m.Key, name, StringComparison.Ordinal)) > 1 ? null : word;
+    }
+
     /// <inheritdoc cref="Word"/>
     /// <param name="name">The member.</param>
     /// <param name="words">The words it may hold.</param>
     /// <param name="listed">False where not every word of the table is allowed here, so that the list would mislead.</param>
-    public (string? Typed, T? Value) WordAsTyped<T>(string name, WordTable<T> words, bool listed = true) where T : struct, Enum
+    /// <param name="beginning">The adverse word that a text begins with; null where none is known by its beginning.</param>
+    public (string? Typed, T? Value) WordAsTyped<T>(
+        string name, WordTable<T> words, bool listed = true, Func<string, T?>? beginning = null) where T : struct, Enum
     {
         string? typed = null;
         T? worst = null;
@@ -100,6 +109,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             typed = (member as TextNode)?.Text.Trim() ?? (member as NumberNode)?.Raw ?? "?";
             if (member is TextNode && words.Find(typed) is { } value)
                 worst = worst is { } w ? words.Worse(w, value) : value;
+            else if (member is TextNode text && beginning?.Invoke(typed) is { } adverse)
+                worst = worst is { } before ? words.Worse(before, ReportAdverse(text, adverse, words)) : ReportAdverse(text, adverse, words);
             else
                 ReportWord(member, typed, words.All, listed);
         }
@@ -146,7 +157,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         foreach (var member in node.Members.Where(m => !_known.Contains(m.Key)))
         {
             var near = NearMiss.Of(member.Key, _known);
-            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{member.Key}' is not a member that belongs here",
+            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{Shown(member.Key)}' is not a member that belongs here",
                 near is null ? null : $"Did you mean '{near}'?");
         }
     }
@@ -168,7 +179,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<T?>(found[0], kind);
         var value = read(text.Text.Trim());
         if (value is null)
-            sink.Report(otherwise, text.Pointer, $"'{text.Text}' cannot be read as {kind}");
+            sink.Report(otherwise, text.Pointer, $"'{Shown(text.Text)}' cannot be read as {kind}");
         return value;
     }
 
@@ -179,7 +190,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         if (decimal.TryParse(number.Raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
             return value;
         sink.Report(IntakeRules.NumberOutOfRange, number.Pointer, string.Create(CultureInfo.InvariantCulture,
-            $"{number.Raw} is not a number from {least} to {most}"));
+            $"{Shown(number.Raw)} is not a number from {least} to {most}"));
         return null;
     }
 
@@ -230,11 +241,17 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         return found;
     }
 
+    private T ReportAdverse<T>(TextNode typed, T adverse, WordTable<T> words) where T : struct, Enum
+    {
+        sink.Report(AnswerRules.AdverseWord, typed.Pointer, $"'{Shown(Guarded(typed, TextGuard.MaxText)!)}' counts as {words.WordFor(adverse)}");
+        return adverse;
+    }
+
     private void ReportWord(SourceNode member, string typed, IReadOnlyList<string> allowed, bool listed = true)
     {
         var near = NearMiss.Of(typed, allowed);
         var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
-        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{typed}' is not one of the allowed words",
+        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{Shown(typed)}' is not one of the allowed words",
             near is null ? words : $"Did you mean '{near}'? {words}");
     }
 
@@ -246,6 +263,10 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         Wrong(member, wanted);
         return default;
     }
+
+    /// <summary>At most eighty characters of what was typed, for a message.</summary>
+    private static string Shown(string typed) =>
+        typed.Length <= 80 ? typed : typed[..(char.IsHighSurrogate(typed[79]) ? 79 : 80)] + "…";
 
     private static bool IsMissing(SourceNode member) =>
         member is NullNode || (member is TextNode text && string.IsNullOrWhiteSpace(text.Text));

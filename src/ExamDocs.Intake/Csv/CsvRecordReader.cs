@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;
@@ -51,8 +52,10 @@ public static class CsvRecordReader
         foreach (var sheet in files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().OrderBy(s => s.Shape?.Role))
         {
             if (sheet.Shape is { } shape)
-                reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows);
-            else
+                reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows, SheetBeside.Nothing);
+            else if (sheet.Stray is var (address, text))
+                notes.Report(BesideFindings.HelperAltered, ReadingNotes.Outside(sheet.Name, address), $"{sheet.Name}!{address}", $"'{CellReading.Shown(text)}' is not what the program writes there");
+            else if (!sheet.IsOurs)
                 notes.Report(CsvFindings.UnknownFile, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
                     $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for");
         }
@@ -80,8 +83,23 @@ public static class CsvRecordReader
         if (rows.Count == 0)
             return null;
         notes.Report(CsvFindings.ReadAs, ReadingNotes.Outside(file.Name, "A1"), $"{file.Name}!A1", $"{file.Name} was read as {text.Encoding}, its values separated by {separated}");
-        return new CsvSheet(file.Name, CsvSheetName.Find(file.Name, rows[0], rules), rows);
+        var named = CsvSheetName.Find(file.Name, rules);
+        if (named is { Role: not SheetRole.Guide })
+            return new CsvSheet(file.Name, named, rows);
+        var stray = named is null ? null : HelperSheets.StrayOn(named, rows, rules);
+        var isOurs = named is not null && stray is null;
+        return new CsvSheet(file.Name, isOurs ? null : ShapeByHeadings.Find(rows[0], rules), rows) { IsOurs = isOurs, Stray = stray };
     }
 
-    private sealed record CsvSheet(string Name, SheetShape? Shape, IReadOnlyList<SheetRow> Rows);
+    /// <param name="Name">The file's name.</param>
+    /// <param name="Shape">What it is read as; null where it is not read.</param>
+    /// <param name="Rows">Its filled rows.</param>
+    private sealed record CsvSheet(string Name, SheetShape? Shape, IReadOnlyList<SheetRow> Rows)
+    {
+        /// <summary>It holds what the program writes to be looked at, and nothing besides.</summary>
+        public bool IsOurs { get; init; }
+
+        /// <summary>What was typed among that.</summary>
+        public (string Address, string Text)? Stray { get; init; }
+    }
 }

@@ -64,9 +64,7 @@ public sealed class EquipmentRecordModel
         ? Phrases.EquipmentRecord.DeclarationLine(declared.Reference, declared.On)
         : Phrases.Common.NotRecorded;
 
-    public string LimitsDocument => Item.Limits?.Source is { } source
-        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
-        : Phrases.Common.NotRecorded;
+    public string LimitsDocument => MakersDocuments.Of(Item);
 
     /// <summary>Empty where no maker's limits are recorded.</summary>
     public IReadOnlyList<(string Label, string Value)> Limits => Item.Limits is { } limits ? RecordedLimits.Of(limits) : [];

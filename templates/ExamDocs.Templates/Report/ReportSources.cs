@@ -13,7 +13,7 @@ public sealed class ReportSources
     {
         var items = report.Items;
         var day = items[0].Determined.ExaminedOn;
-        var regimes = items.Select(i => i.Determined.Regime).OfType<Regime>().DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
+        var regimes = items.SelectMany(i => i.Determined.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
             .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{Cited(l)}; {L.Confidence(l.Confidence)}")),
@@ -36,7 +36,7 @@ public sealed class ReportSources
     private static IEnumerable<string> Keep(ReportModel report)
     {
         var kept = report.Items
-            .Select(i => i.Determined.Regime?.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
+            .SelectMany(i => i.Determined.Regimes.Select(r => r.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn)))
             .OfType<KeepUntil>().Distinct().ToList();
         var known = kept.Where(k => k.IsKnown).Select(k => L.KeepLine(k, Phrases.Text(k.Words), Phrases.Source(k.Source))).ToList();
         return kept.Count == 0 ? [L.KeepNotKnown]

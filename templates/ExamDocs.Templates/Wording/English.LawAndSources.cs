@@ -19,6 +19,8 @@ public static partial class English
 
         public override string Added(string file) => $"This regime is not part of the program: it was added by the user, from {file}";
 
+        public override string UsersOwn => "a regime of the user's own";
+
         public override string AddedShort(string file) => $"added by the user from {file}";
 
         public override string AddedCategory(string name, string file) => $"The criteria for “{name}” are not part of the program: they were added by the user, from {file}.";

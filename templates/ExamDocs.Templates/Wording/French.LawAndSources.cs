@@ -19,6 +19,8 @@ public static partial class French
 
         public override string Added(string file) => $"Ce régime ne fait pas partie du programme\u00A0: l’utilisateur l’a ajouté, depuis {file}";
 
+        public override string UsersOwn => "régime propre à l’utilisateur";
+
         public override string AddedShort(string file) => $"ajouté par l’utilisateur depuis {file}";
 
         public override string AddedCategory(string name, string file) =>

@@ -19,6 +19,8 @@ public static partial class German
 
         public override string Added(string file) => $"Dieses Regelwerk gehört nicht zum Programm: der Anwender hat es hinzugefügt, aus {file}";
 
+        public override string UsersOwn => "ein eigenes Regelwerk des Anwenders";
+
         public override string AddedShort(string file) => $"vom Anwender hinzugefügt aus {file}";
 
         public override string AddedCategory(string name, string file) => $"Die Kriterien für „{name}“ gehören nicht zum Programm: der Anwender hat sie hinzugefügt, aus {file}.";

@@ -15,6 +15,9 @@ public abstract class LawAndSourcesPhrases
     public abstract string KeepNotKnown { get; }
     public abstract string Added(string file);
 
+    /// <summary>Of a regime that the user added, in a few words; begins with a small letter.</summary>
+    public abstract string UsersOwn { get; }
+
     public abstract string AddedShort(string file);
 
     public abstract string AddedCategory(string name, string file);

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
@@ -16,6 +17,9 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
 
     /// <summary>What is known from before.</summary>
     public History History { get; init; } = History.None;
+
+    /// <summary>The categories and regimes that the record can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
     public override string ToString() => $"{Code}: {What}";
 

@@ -13,6 +13,14 @@ internal static class RuleCases
     public static IReadOnlyList<RuleCase> All { get; } =
         [.. Particulars, .. OfPeopleAndLimits, .. OfExaminations, .. Identity, .. Conflicts, .. References, .. Dates, .. DatesOfDeeds, .. Measurement, .. Renewals, .. RemembersCases.All];
 
+    private static Core.Regimes.Regime OwnLaw => Core.Regimes.RegimeIndex.Find("eu-en365")! with
+    {
+        Id = "own-law",
+        AddedFrom = "regimes/own-law.json",
+        NotConfirmed = [],
+        Intervals = [new() { Entries = [Core.Regimes.RegimeIndex.Find("eu-en365")!.Intervals[0].Entries[0] with { Months = 120 }] }],
+    };
+
     private static RuleCase[] Particulars =>
     [
         Gone("PAR001", "/visit/employer/name"),
@@ -44,7 +52,8 @@ internal static class RuleCases
         Gone("PAR026", "/visit/regime"),
         Wrong("PAR027", "/examinations/3/regime", "\"gb-waf\""),
         Wrong("PAR028", "/items/3/category", "\"helmett\""),
-        Wrong("PAR033", "/examinations/3/regime", "\"de\""),
+        Wrong("PAR033", "/examinations/0/regime", "\"de\""),
+        new("PAR040", "a regime of the user's own gives ten years", ["/examinations/2/regime"], With("/examinations/2/regime", "\"own-law\"")) { Rules = KnownRules.BuiltIn.With(OwnLaw) },
     ];
 
     private static RuleCase[] OfPeopleAndLimits =>
@@ -142,9 +151,20 @@ internal static class RuleCases
         new("CON007", "a criterion answered twice", [$"/examinations/3/observations/{Required("helmet")}/criterion"], WithCopy("/examinations/3/observations", 0)),
         new("CON008", "two examinations on one day", ["/examinations/5"], WithCopy("/examinations", 3)),
         new("CON009", "two sets of limits", ["/items/0/model"], With("/limits/-", Limits)),
+        Wrong("CON030", "/items/1/partNumber", "\"FB-40\""),
+        Gone("CON030", "/items/1/partNumber"),
         Wrong("CON010", "/limits/0/noLimit", "true"),
-        Wrong("CON011", "/limits/0/model", "\"F2\""),
+        Wrong("CON011", "/limits/0/model", "\"Long Reach\""),
+        Leads("CON031", "/limits/0/model", "\"F2\"", "/items/0/model"),
+        Leads("CON031", "/limits/0/maker", "\"Fenwrigth\"", "/items/0/model"),
+        Gone("CON031", "/items/0/model"),
         Wrong("CON012", "/items/0/neverUsed", "true"),
+        Wrong("CON032", "/items/0/neverUsed", "true") with { Make = RuleCase.All(NeverUsed, With("/items/0/status", "\"stored\""), With("/examinations/0/exposure", """{ "use": "daily" }""")) },
+        Wrong("CON034", "/items/0/neverUsed", "true") with { Make = NeverUsed },
+        new("CON033", "a later defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"], With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\"")),
+        new("CON033", "a later defect of a criterion without an answer", ["/examinations/0/defects/0/criterion"], Without($"/examinations/0/observations/{Answer("harness", "abrasion")}")),
+        new("CON019", "a later defect of a decisive criterion that is clear", ["/examinations/0/defects/0/criterion"], RuleCase.All(
+            With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""), With("/examinations/0/defects/0/criterion", "\"webbing-cut\""))),
         new("CON013", "a release after severe loading", ["/releases/0"], RuleCase.All(
             With($"/examinations/4/observations/{Saw}/state", "\"defect\""), With($"/examinations/4/observations/{Saw}/note", "\"held a fall\""),
             With("/examinations/2/conclusion", "\"withdraw\""))),
@@ -171,7 +191,7 @@ internal static class RuleCases
         new("CON020", "a helmet under the law on lifting", ["/examinations/3/regime"], Without("/examinations/3/regime")) { Besides = "PAR005" },
         Wrong("CON021", "/examinations/0/regime", "\"gb-wah\""),
         new("CON021", "kit of no stated purpose under gb-wah", ["/examinations/2/regime"],
-            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))),
+            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))) { Besides = "PAR022" },
     ];
 
     private static RuleCase[] References =>
@@ -214,6 +234,8 @@ internal static class RuleCases
         Leads("DAT011", "/items/0/lastExamined", "\"2025-11-10\"", "/examinations/0"),
         Wrong("DAT012", "/examinations/0/nextBy", "\"2026-05-11\""),
         Wrong("DAT013", "/examinations/0/nextBy", "\"2026-11-12\""),
+        Wrong("DAT020", "/examinations/0/defects/0/becomesDangerOn", "\"2028-05-12\""),
+        Wrong("DAT020", "/examinations/0/defects/0/becomesDangerOn", "\"2190-09-01\""),
         Leads("DAT014", "/examinations/0/event", """{ "what": "a fall", "on": "2026-05-12" }""", "/examinations/0/event/on"),
         Leads("DAT016", "/items/0/declaration/on", "\"2023-05-19\"", "/items/0/firstUsed"),
         Leads("DAT016", "/items/0/declaration/on", "\"2024-05-21\"", "/items/0/firstUsed"),
@@ -310,6 +332,8 @@ internal static class RuleCases
         e["examinedOn"] = on;
         e["diameters"] = System.Text.Json.Nodes.JsonNode.Parse(Profile((50, $"{reading}, {reading}")));
     });
+
+    private static Action<System.Text.Json.Nodes.JsonNode> NeverUsed => RuleCase.All(Without("/items/0/firstUsed"), With("/items/0/neverUsed", "true"));
 
     private static Action<System.Text.Json.Nodes.JsonNode> Withdrawn => With("/examinations/2/conclusion", "\"withdraw\"");
 

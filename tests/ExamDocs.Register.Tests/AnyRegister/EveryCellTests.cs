@@ -67,7 +67,7 @@ public sealed class EveryCellTests : Workplace
     private static RegisterCheckResult Check(DocumentRegister register) => register.Check(new RegisterCheckRequest
     {
         Read = bytes => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Record,
-        Decide = (_, bytes) => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Outcomes,
+        Decide = (_, bytes) => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes)) is { } known ? new(known.Outcomes) : null,
         Version = "1.2.3",
     });
 
