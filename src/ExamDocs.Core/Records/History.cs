@@ -21,7 +21,7 @@ public sealed record PastWithdrawal(string ItemId, string? Document, LocalDate O
 
     /// <summary>Whether a document of this number withdrew it.</summary>
     public bool IsNamed(string? number) => number is not null
-        && (string.Equals(number, Document, StringComparison.OrdinalIgnoreCase) || Documents.Contains(number, StringComparer.OrdinalIgnoreCase));
+        && (string.Equals(number, Document, StringComparison.Ordinal) || Documents.Contains(number, StringComparer.Ordinal));
 }
 
 /// <summary>An earlier examination as it was recorded. It is never judged again: what was decided on it is a <see cref="PastWithdrawal"/>.</summary>

@@ -72,7 +72,7 @@ public sealed class FurtherCaseTests
     [Fact]
     public void A_release_of_a_stored_withdrawal_is_none_of_another_in_the_record()
     {
-        var past = new PastWithdrawal(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W1"], false);
+        var past = new PastWithdrawal(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W2"], false);
         var record = GoodRecord.For("sling")
             .Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw").Release("Q-2025-000007");
         Assert.Equal("withdraw", Decided.From(record, past).Outcome());

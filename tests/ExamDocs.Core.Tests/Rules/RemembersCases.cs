@@ -7,6 +7,8 @@ namespace ExamDocs.Core.Tests.Rules;
 /// <summary>Slips that only show against what is known from before.</summary>
 internal static class RemembersCases
 {
+    private static Action<System.Text.Json.Nodes.JsonNode> Without(string pointer) => RuleCase.Without(pointer);
+
     public static RuleCase[] All =>
     [
         new("IDN011", "what has the helmet's serial was withdrawn under another id", ["/items/3/id"], _ => { })
@@ -20,6 +22,10 @@ internal static class RemembersCases
         new("IDN014", "no earlier record has the id", ["/items/3/formerly"], _ => { })
         { History = History.None with { AnswerFaults = [new AnswerFault("HEL-1", "/formerly", AnswerFaultKind.Unknown)] } },
         new("IDN015", "an earlier version has one more", ["/visit/reference"], _ => { }) { History = History.None with { LeftOut = ["HEL-2"] } },
+        new("REN012", "the bridge was on another harness before", ["/items/1/fittedTo"], _ => { })
+        { History = History.None with { Fittings = [new PastFitting("BRG-1", "HAR-9", new(2026, 1, 15), FittingWord.WasOn)] } },
+        new("REN005", "another record tells that the bridge was taken off", ["/items/1/fittedTo", "/items/1/fittedTo"], Without("/renewals/0"))
+        { History = History.None with { Fittings = [new PastFitting("BRG-1", "HAR-1", new(2026, 1, 15), FittingWord.TakenOff)] } },
         new("DAT017", "the register knows a later examination of the helmet", ["/items/3/lastExamined"], _ => { })
         { History = History.None with { Examinations = [Past("HEL-1", new(2026, 1, 15))] } },
         new("DAT017", "none is typed, for it is the first use", ["/items/3/lastExamined"], RuleCase.All(

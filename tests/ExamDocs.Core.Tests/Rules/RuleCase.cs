@@ -12,7 +12,7 @@ namespace ExamDocs.Core.Tests.Rules;
 /// <param name="Make">Makes the slip.</param>
 internal sealed record RuleCase(string Code, string What, string[] Pointers, Action<JsonNode> Make)
 {
-    /// <summary>A code that the slip cannot be made without, besides the one it is about.</summary>
+    /// <summary>Codes that the slip cannot be made without, besides the one it is about; a blank between two.</summary>
     public string? Besides { get; init; }
 
     /// <summary>What is known from before.</summary>

@@ -179,10 +179,12 @@ internal static class RuleCases
         Leads("CON017", "/visit/employer/name", "\"Jon Sallowby\"", "/examinations/3/examiner"),
         Leads("CON017", "/visit/hiredFrom", """{ "name": "jon sallowby", "address": "4 Alder Row" }""", "/examinations/3/examiner"),
         Leads("CON018", "/items/0/status", "\"lost\"", "/examinations/0/conclusion"),
-        Leads("CON018", "/items/0/status", "\"destroyed\"", "/examinations/0/conclusion"),
         Leads("CON018", "/items/0/status", "\"not-presented\"", "/examinations/0/conclusion"),
         Leads("CON018", "/disposals/0/on", "\"2026-05-11\"", "/examinations/2/conclusion"),
-        Leads("CON018", "/disposals/0/action", "\"destroyed\"", "/examinations/2/conclusion"),
+        new("CON001", "destroyed and concluded fit", ["/examinations/0/conclusion"], With("/items/0/status", "\"destroyed\"")),
+        new("CON001", "a disposal says destroyed", ["/examinations/2/conclusion"], With("/disposals/0/action", "\"destroyed\"")),
+        new("CON040", "no document of that number withdrew it", ["/releases/0/document"], With("/releases/0/document", "\"Q-2020-000001\"")) { Besides = "CON001" },
+        new("CON040", "it was not withdrawn on that day", ["/releases/0/withdrawnOn"], With("/releases/0/withdrawnOn", "\"2020-01-02\"")) { Besides = "CON001" },
         new("CON019", "a defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"],
             RuleCase.All(With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""),
                 With("/examinations/0/defects/0/danger", "\"now\""), With("/examinations/0/conclusion", "\"withdraw\""))),
@@ -257,7 +259,7 @@ internal static class RuleCases
         Wrong("DAT010", "/items/3/purchased", "\"2026-06-02\"") with { Besides = "DAT002" },
         new("DAT010", "an item nobody examined, made in the future", ["/items/3/manufactured"],
             RuleCase.All(Without("/examinations/3"), Without("/items/3/firstUsed"), Without("/items/3/lastExamined"), With("/items/3/manufactured", "\"2027\""))) { Besides = "IDN006" },
-        new("DAT015", "a release in the future", ["/releases/0/on"], With("/releases/0/on", "\"2026-06-02\"")),
+        new("DAT015", "a release in the future", ["/releases/0/on"], With("/releases/0/on", "\"2026-06-02\"")) { Besides = "CON001" },
     ];
 
     private static RuleCase[] Measurement =>
@@ -288,7 +290,7 @@ internal static class RuleCases
         Wrong("REN002", "/renewals/0/doneOn", "\"2026-05-12\""),
         new("REN003", "the part fitted names another item", ["/renewals/0/fittedPart"], Without("/items/1/fittedTo")),
         Gone("REN004", "/renewals/0/supervisedBy"),
-        new("REN005", "a part taken off earlier and said to be still on", ["/renewals/1/removedPart"],
+        new("REN005", "a part taken off earlier and said to be still on", ["/items/2/fittedTo", "/items/2/fittedTo"],
             RuleCase.All(With("/items/2/fittedTo", "\"HAR-1\""),
                 WithCopy("/renewals", 0, r => (r["removedPart"], r["fittedPart"], r["doneOn"]) = ("CON-1", null, "2026-01-10")))),
         new("REN006", "a part taken off that nobody has seen since", ["/renewals/0/removedPart"],

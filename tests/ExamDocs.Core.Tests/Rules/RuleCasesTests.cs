@@ -21,7 +21,7 @@ public sealed class RuleCasesTests
             rule.Pointers.Order(StringComparer.Ordinal),
             found.Where(f => string.Equals(f.Code, rule.Code, StringComparison.Ordinal)).Select(f => f.Path).Order(StringComparer.Ordinal));
         Assert.Equal(
-            new[] { rule.Code, rule.Besides }.OfType<string>().Order(StringComparer.Ordinal),
+            (rule.Besides?.Split(' ') ?? []).Append(rule.Code).Order(StringComparer.Ordinal),
             found.Select(f => f.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 }
