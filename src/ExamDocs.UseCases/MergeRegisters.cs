@@ -19,31 +19,40 @@ public static class MergeRegisters
         using var from = DocumentRegister.OpenToRead(other, today);
         using var register = DocumentRegister.OpenExisting(place, today);
         register.Recover();
-        return register.Merge(from, json => EmbeddedRecord.Read(json, "register").Record, added => EndsOfTheOther(register, added));
+        var late = new List<string>();
+        var result = register.Merge(from, json => EmbeddedRecord.Read(json, "register").Record, added =>
+        {
+            var found = OutOfUse(register, added).ToList();
+            late.AddRange(found.Where(f => f.Line.On > f.On).Select(Late).Distinct(StringComparer.Ordinal));
+            return [.. found.Where(f => f.Line.On <= f.On).Select(f => (f.ByVisit, new LineEnd(f.Line.Visit, f.Line.OtherId, f.On, f.Line.IsWhole ? $"{f.Line.Item}, which is fitted to it, {f.Why}" : f.Why)))];
+        });
+        return result with { Remarks = [.. result.Remarks, .. late] };
     }
 
     /// <summary>
-    /// Neither register could end a document that only the other had: what visits of one found out of use ends the lines of the
-    /// other's documents that depend on examinations up to that day.
+    /// What visits of one register found out of use, with what visits of the other say of the same item: neither register could end
+    /// a document that only the other had.
     /// </summary>
-    private static List<(int ByVisit, LineEnd End)> EndsOfTheOther(DocumentRegister register, IReadOnlySet<int> added)
+    private static IEnumerable<(int ByVisit, LocalDate On, string Why, KnownLine Line)> OutOfUse(DocumentRegister register, IReadOnlySet<int> added)
     {
         var (records, known) = (new RememberedRecords(register), new RegisterKnowledge(register));
-        var touched = added.SelectMany(v => register.Visits.Touching(records.Of(v))).Where(t => t.Outcomes.Any(IsOutOfUse) || HasLost(records.Of(t.Visit.Visit))).DistinctBy(t => t.Visit.Visit);
+        var touched = added.SelectMany(v => register.Visits.Touching(records.Of(v))).DistinctBy(t => t.Visit.Visit)
+            .Where(t => t.Outcomes.Any(IsOutOfUse) || records.Of(t.Visit.Visit).Items.Any(i => i.Status is ItemStatus.Lost));
         return
-        [
-            .. from by in touched
-               let record = records.Of(by.Visit.Visit)
-               let lines = WhatIsKnown.Of(record, known.Touching(new VisitToDecide(record, [], by.Visit.Sha256))).Lines
-               from outcome in by.Outcomes
-               let why = WhyItEnds(outcome, record)
-               let day = outcome.ExaminedOn ?? by.Visit.ExaminedOn ?? by.Visit.StoredOn
-               where why is not null && day is not null
-               from line in lines
-               where string.Equals(line.Item, outcome.Item, StringComparison.Ordinal) && line.On <= day && added.Contains(by.Visit.Visit) != added.Contains(line.Visit)
-               select (by.Visit.Visit, new LineEnd(line.Visit, line.OtherId, day.Value, line.IsWhole ? $"{line.Item}, which is fitted to it, {why}" : why)),
-        ];
+            from visit in touched
+            let record = records.Of(visit.Visit.Visit)
+            let lines = WhatIsKnown.Of(record, known.Touching(new VisitToDecide(record, [], visit.Visit.Sha256))).Lines
+            from outcome in visit.Outcomes
+            let why = WhyItEnds(outcome, record)
+            let day = outcome.ExaminedOn ?? visit.Visit.ExaminedOn ?? visit.Visit.StoredOn
+            where why is not null && day is not null
+            from line in lines
+            where string.Equals(line.Item, outcome.Item, StringComparison.Ordinal) && added.Contains(visit.Visit.Visit) != added.Contains(line.Visit)
+            select (visit.Visit.Visit, day.Value, why, line);
     }
+
+    private static string Late((int ByVisit, LocalDate On, string Why, KnownLine Line) found) => FormattableString.Invariant(
+        $"{found.Line.Item} {found.Why} on {found.On:uuuu-MM-dd} in one register, and looked at again on {found.Line.On:uuuu-MM-dd} in the other, which did not know of it. Unless it was released, it may not be used: take it out of use now.");
 
     private static string? WhyItEnds(RememberedOutcome outcome, ExaminationRecord record) =>
         string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) ? "was withdrawn"
@@ -53,6 +62,4 @@ public static class MergeRegisters
     /// <summary>What was only not examined ends nothing.</summary>
     private static bool IsOutOfUse(RememberedOutcome outcome) => string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal)
         || (string.Equals(outcome.Outcome, Outcome.Undetermined.Word(), StringComparison.Ordinal) && outcome.Codes.Any(c => c is not "U0"));
-
-    private static bool HasLost(ExaminationRecord record) => record.Items.Any(i => i.Status is ItemStatus.Lost);
 }

@@ -50,7 +50,7 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
             foreach (var (theirs, ours) in _ours)
                 Name(other.Identity, theirs, ours);
         }
-        foreach (var (origin, number, theirs) in Merged(other).Where(m => _ours.ContainsKey(m.Visit)))
+        foreach (var (origin, number, theirs) in Merged(other).Where(m => _ours.ContainsKey(m.Visit) && !string.Equals(m.Origin, here.Identity, StringComparison.Ordinal)))
             Name(origin, number, _ours[theirs]);
     }
 
