@@ -156,7 +156,7 @@ internal static class RegisterCommand
         foreach (var note in found.Notes)
             Console.WriteLine($"note: {note}");
         if (found.DecidedByOthers > 0)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; {found.Notes.Count} of them come out otherwise now"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; {found.DecidedOtherwise} of them come out otherwise now"));
         if (found.Faults.Count == 0)
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
         if (kept.Count == 0)

@@ -37,4 +37,7 @@ public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnly
 {
     /// <summary>Visits that another version of the program had decided.</summary>
     public int DecidedByOthers { get; init; }
+
+    /// <summary>How many of these come out otherwise now.</summary>
+    public int DecidedOtherwise { get; init; }
 }

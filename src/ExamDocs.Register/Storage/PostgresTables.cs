@@ -10,6 +10,9 @@ internal static class PostgresTables
     /// <summary>Taken while tables are made, so that two first runs do not both make them; any fixed number will do.</summary>
     private const long MakingTables = 0x4578446F_63730001;
 
+    /// <summary>Ends the name of each guard against emptying a table at one go.</summary>
+    public const string NeverEmptied = "_is_never_emptied";
+
     private const string NoPermission = "42501";
 
     /// <exception cref="RegisterRefusedException">It is of a later version, or none can be made or brought up to date here.</exception>
@@ -122,7 +125,7 @@ internal static class PostgresTables
         }
         // Emptying a table at one go passes by its rows.
         foreach (var table in Guards.All.Select(g => g.Table).Distinct(StringComparer.Ordinal))
-            connection.Execute($"CREATE TRIGGER {table}_is_never_emptied BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')");
+            connection.Execute($"CREATE TRIGGER {table}{NeverEmptied} BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')");
     }
 
     private static string Written(string layout) => layout

@@ -141,11 +141,22 @@ internal sealed class SqliteRegister : RegisterDatabase
         Connection.Execute(Written(Layout.Third));
         Migration.ToThird(this, today);
         foreach (var guard in Guards.All)
-            Connection.Execute($"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END");
+            Connection.Execute(Written(guard));
         Connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));
         Connection.Execute(FormattableString.Invariant($"PRAGMA user_version = {Layout.Version}"));
         transaction.Commit();
     }
+
+    public override IReadOnlyList<(string Name, bool IsOurs)> Triggers()
+    {
+        var ours = Guards.All.ToDictionary(g => g.Name, Written, StringComparer.Ordinal);
+        return Connection.Rows(
+            row => (row.GetString(0), ours.TryGetValue(row.GetString(0), out var text) && string.Equals(text, row.Text(1), StringComparison.Ordinal)),
+            "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY name");
+    }
+
+    private static string Written(Guard guard) =>
+        $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END";
 
     private static string Written(string layout) =>
         layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal).Replace("{equal}", "", StringComparison.Ordinal);
