@@ -28,22 +28,25 @@ internal static class RegisterCommand
 
     private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted." };
 
-    private static readonly Argument<string> Other = new("OTHER") { Description = "The register to take in: a file, or postgres://user@server/database. It is not changed." };
-
-    public static Command Create() => new("register", "The store: takes in earlier visits, writes everything out, copies, checks.")
+    public static Command Create()
     {
-        Sub("create", "Makes a register where there is none.", [], Make),
-        Sub("where", "Tells which register is used, and why.", [], Where),
-        Sub("merge", "Takes the visits and documents of another register into this one.", [Other], Merge),
+        var command = new Command("register", "The store: takes in earlier visits, writes everything out, copies, checks.");
+        foreach (var one in RegisterPlaceCommands.All.Concat(All))
+            command.Add(one);
+        return command;
+    }
+
+    private static IReadOnlyList<Command> All { get; } =
+    [
         Sub("import", "Takes earlier visits in, so that they are history to those that follow; issues nothing.", [Inputs, CommonOptions.Rules], Import),
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
         Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
         Sub("check", "Looks for damage, gaps and alterations, and decides every record again.", [Checkpoints, CommonOptions.Rules], Check),
         Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
         Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
-    };
+    ];
 
-    private static Command Sub(string name, string description, IReadOnlyList<Symbol> symbols, Func<ParseResult, int> run)
+    internal static Command Sub(string name, string description, IReadOnlyList<Symbol> symbols, Func<ParseResult, int> run)
     {
         var command = new Command(name, description);
         foreach (var argument in symbols.OfType<Argument>())
@@ -52,54 +55,6 @@ internal static class RegisterCommand
             command.Add(option);
         command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(run(parsed))));
         return command;
-    }
-
-    private static int Make(ParseResult parsed)
-    {
-        var place = CommonOptions.Place(parsed);
-        if (place.Exists)
-            return Refuse($"there is a register, or another file, at {place.Shown} already; it was left as it is");
-        using var register = DocumentRegister.Create(place.Place, CommonOptions.Today());
-        Say(parsed, $"{register.Place} is made; its numbering starts at 1. Identity: {register.Identity}");
-        return ExitCode.Done;
-    }
-
-    private static int Where(ParseResult parsed)
-    {
-        var place = CommonOptions.Place(parsed);
-        if (!place.Exists)
-        {
-            Console.WriteLine(place.Shown);
-            return place.NamedBy is null ? Told(parsed, place.Missing) : Refuse(place.Missing);
-        }
-        using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
-        Console.WriteLine(register.Place);
-        Say(parsed, $"named by {place.NamedBy ?? "nobody: the usual place"}; kept since {LocalDatePattern.Iso.Format(register.KeptSince)}; identity {register.Identity}");
-        foreach (var stray in place.Strays("."))
-            Console.Error.WriteLine(stray);
-        return ExitCode.Done;
-    }
-
-    private static int Told(ParseResult parsed, string what)
-    {
-        Say(parsed, what);
-        return ExitCode.Done;
-    }
-
-    private static int Merge(ParseResult parsed)
-    {
-        if (Existing(parsed) is not { } place)
-            return ExitCode.Refused;
-        var other = new RegisterPlace(parsed.GetRequiredValue(Other), "OTHER");
-        if (!other.Exists)
-            return Refuse($"there is no register at {other.Shown}");
-        var result = MergeRegisters.Run(place.Place, other.Place, CommonOptions.Today());
-        foreach (var refused in result.Refused)
-            Console.Error.WriteLine(refused);
-        foreach (var remark in parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks)
-            Console.Error.WriteLine(remark);
-        Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.Visits} visits and {result.Documents} documents taken in, {result.Known} known already, {result.Refused.Count} refused"));
-        return result.Refused.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
 
     private static int Import(ParseResult parsed)
@@ -212,7 +167,7 @@ internal static class RegisterCommand
     }
 
     /// <returns>Null where it is not there, which is then said.</returns>
-    private static RegisterPlace? Existing(ParseResult parsed)
+    internal static RegisterPlace? Existing(ParseResult parsed)
     {
         var place = CommonOptions.Place(parsed);
         foreach (var stray in place.Strays("."))
@@ -223,13 +178,13 @@ internal static class RegisterCommand
         return null;
     }
 
-    private static int Refuse(string why)
+    internal static int Refuse(string why)
     {
         Console.Error.WriteLine(why);
         return ExitCode.Refused;
     }
 
-    private static void Say(ParseResult parsed, string what)
+    internal static void Say(ParseResult parsed, string what)
     {
         if (!parsed.GetValue(CommonOptions.Quiet))
             Console.WriteLine(what);
