@@ -154,9 +154,9 @@ public sealed class VisitRegister
         {
             var sha256 = DurableFile.Hash(visit.Json);
             var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
-            var like = versions.Value.FindLast(v => reference is null ? v.Reference is null && v.Sha256 == sha256
+            var like = versions.Value.FindLast(v => reference is null ? v.Reference is null && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
                 : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer));
-            if (like is not null && like.Sha256 == sha256 && IsSame(like.Outcomes ?? OutcomesOf(like.Visit), visit.Outcomes))
+            if (like is not null && string.Equals(like.Sha256, sha256, StringComparison.Ordinal) && IsSame(like.Outcomes ?? OutcomesOf(like.Visit), visit.Outcomes))
             {
                 numbers.Add((like.Visit, false));
                 continue;

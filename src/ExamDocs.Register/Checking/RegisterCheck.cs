@@ -71,7 +71,7 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
     private IEnumerable<string> Own(LogEntry? own, long entries)
     {
         var stored = database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
-        return stored is [var row] && row[3].Value is { } counted && counted != RawRows.Written(entries)
+        return stored is [var row] && row[3].Value is { } counted && !string.Equals(counted, RawRows.Written(entries), StringComparison.Ordinal)
             ? [FormattableString.Invariant($"The log should have {counted.Trim('(', ')')} entries and has {entries}.")]
             : RawRows.Differences("The register", "its own row", stored, [[1, own?.Register, Layout.Version, entries, DocumentRows.Day(own?.Day)]], "the log");
     }

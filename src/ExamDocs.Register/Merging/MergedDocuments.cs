@@ -56,7 +56,7 @@ internal sealed class MergedDocuments(RegisterDatabase database, DocumentRegiste
         }
     }
 
-    private string OriginOf(DocumentStatus document, DocumentRegister of) => document.Origin ?? of.Identity;
+    private static string OriginOf(DocumentStatus document, DocumentRegister of) => document.Origin ?? of.Identity;
 
     private bool IsSame(DocumentStatus ours, DocumentStatus theirs) => ours.State == theirs.State
         && string.Equals(OriginOf(ours, here), OriginOf(theirs, other), StringComparison.Ordinal) && string.Equals(ours.Sha256, theirs.Sha256, StringComparison.Ordinal);

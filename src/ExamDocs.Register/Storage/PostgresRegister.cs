@@ -95,7 +95,7 @@ internal sealed class PostgresRegister : RegisterDatabase
     {
         var ours = Guards.All.Select(g => g.Name).ToHashSet(StringComparer.Ordinal);
         return Connection.Rows(
-            row => (row.GetString(0), row.GetString(1) == "O" && row.GetString(2) == "refuse" && (ours.Contains(row.GetString(0)) || row.GetString(0).EndsWith(PostgresTables.NeverEmptied, StringComparison.Ordinal))),
+            row => (row.GetString(0), row.GetString(1) is "O" && row.GetString(2) is "refuse" && (ours.Contains(row.GetString(0)) || row.GetString(0).EndsWith(PostgresTables.NeverEmptied, StringComparison.Ordinal))),
             """
             SELECT tgname::text, tgenabled::text, proname::text FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid
             JOIN pg_namespace ON pg_namespace.oid = relnamespace JOIN pg_proc ON pg_proc.oid = tgfoid WHERE nspname = $1 AND NOT tgisinternal ORDER BY 1
