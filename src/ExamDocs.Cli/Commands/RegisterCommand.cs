@@ -15,13 +15,6 @@ internal static class RegisterCommand
 
     private static readonly Option<FileInfo> Copy = new("--out") { Description = "The copy to write; a file that is there already is left alone.", HelpName = "FILE", Required = true };
 
-    private static readonly Option<string[]> Checkpoints = new("--checkpoint")
-    {
-        Description = "A checkpoint.json that was kept elsewhere: the log must still begin as it did then. May be given several times.",
-        HelpName = "FILE",
-        DefaultValueFactory = _ => [],
-    };
-
     private static readonly Argument<string> Number = new("NUMBER") { Description = "Number of the document, for example R-2026-000123." };
 
     private static readonly Option<string> Reason = new("--reason") { Description = "Why it no longer holds; it stays in the log.", HelpName = "TEXT", Required = true };
@@ -41,7 +34,7 @@ internal static class RegisterCommand
         Sub("import", "Takes earlier visits in, so that they are history to those that follow; issues nothing.", [Inputs, CommonOptions.Rules], Import),
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
         Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
-        Sub("check", "Looks for damage, gaps and alterations, and decides every record again.", [Checkpoints, CommonOptions.Rules], Check),
+        RegisterCheckCommand.Create(),
         Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
         Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
     ];
@@ -89,38 +82,9 @@ internal static class RegisterCommand
         using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         register.BackUp(copy);
         Say(parsed, copy);
-        Say(parsed, "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. " + WhatCheckpointsAreFor);
+        Say(parsed, "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. " + RegisterCheckCommand.WhatCheckpointsAreFor);
         return ExitCode.Done;
     }
-
-    private static int Check(ParseResult parsed)
-    {
-        var (kept, faults) = ReadCheckpoints.From(parsed.GetValue(Checkpoints) ?? []);
-        foreach (var fault in faults)
-            Console.Error.WriteLine(fault);
-        if (faults.Count > 0)
-            return ExitCode.Refused;
-        if (CommonOptions.KnownRules(parsed) is not { } rules || Existing(parsed) is not { } place)
-            return ExitCode.Refused;
-        using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
-        var found = CheckRegister.Run(register, kept, rules);
-        foreach (var sentence in found.Faults)
-            Console.WriteLine(sentence);
-        if (parsed.GetValue(CommonOptions.Quiet))
-            return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
-        foreach (var note in found.Notes)
-            Console.WriteLine($"note: {note}");
-        if (found.DecidedByOthers > 0)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; {found.DecidedOtherwise} of them come out otherwise now"));
-        if (found.Faults.Count == 0)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
-        if (kept.Count == 0)
-            Console.WriteLine($"No checkpoint was given. {WhatCheckpointsAreFor}");
-        return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
-    }
-
-    private const string WhatCheckpointsAreFor =
-        "A register written anew from its first entry on is sound in itself: only a backup and a checkpoint.json kept elsewhere show it (register check --checkpoint FILE).";
 
     private static int Withdraw(ParseResult parsed)
     {

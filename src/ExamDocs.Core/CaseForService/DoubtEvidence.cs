@@ -28,7 +28,7 @@ internal static class DoubtEvidence
         if (EarlierWithdrawals.IsOpen(item, withdrawal))
             yield break;
         yield return EarlierWithdrawals.EndedBy(item, withdrawal) is { } release
-            ? Entry(Bearing.For, w => w.EndedWithRelease(withdrawal.On, withdrawal.Why.In(w), release.Release.On!.Value, release.By, release.Release.Grounds))
+            ? Entry(Bearing.For, w => w.EndedWithRelease(withdrawal.On, withdrawal.Why.In(w), release.Release.On!.Value, release.By, release.Release.Grounds, release.Release.Because is ReleaseReason.RecordedInError))
             : Entry(Bearing.For, w => w.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)));
     }
 

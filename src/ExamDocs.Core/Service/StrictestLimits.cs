@@ -10,7 +10,14 @@ namespace ExamDocs.Core.Service;
 internal static class StrictestLimits
 {
     /// <summary>One entry stays as it is recorded; null where there is none. What is made of several has no single source.</summary>
-    public static MakersLimits? Of(IReadOnlyList<MakersLimits> entries) => entries is [] or [_] ? entries.FirstOrDefault() : new MakersLimits
+    public static MakersLimits? Of(IReadOnlyList<MakersLimits> entries) => entries switch
+    {
+        [] => null,
+        [var only] => only,
+        _ => Merged(entries),
+    };
+
+    private static MakersLimits Merged(IReadOnlyList<MakersLimits> entries) => new()
     {
         Maker = entries[0].Maker,
         Model = entries[0].Model,

@@ -48,7 +48,7 @@ internal static class ExaminationBinder
         return new Observation
         {
             Criterion = m.Identity("criterion"),
-            StateAsTyped = typed,
+            StateAsTyped = typed is null ? null : TextGuard.Cut(typed, TextGuard.MaxAnswer),
             State = state,
             Note = note ?? (Adverse.IsMoreThanTheWord(typed) ? typed : null),
             Photo = m.Text("photo"),

@@ -11,14 +11,17 @@ namespace ExamDocs.Intake.Binding;
 /// </summary>
 internal sealed class Members(ObjectNode node, FindingSink sink)
 {
+    /// <summary>Of what was typed, for a message.</summary>
+    private const int MostShown = 80;
+
     private readonly HashSet<string> _known = new(StringComparer.Ordinal);
 
     public string Pointer => node.Pointer;
 
     public string? Text(string name) => LimitedText(name, TextGuard.MaxText);
 
-    /// <summary>An identity: short, on one line.</summary>
-    public string? Identity(string name) => LimitedText(name, TextGuard.MaxIdentity);
+    /// <summary>An identity: short, on one line. Of a longer one the beginning is kept: whatever is said of the item repeats it.</summary>
+    public string? Identity(string name) => LimitedText(name, TextGuard.MaxIdentity) is { } identity ? TextGuard.Cut(identity, TextGuard.MaxIdentity) : null;
 
     public bool? Flag(string name)
     {
@@ -49,7 +52,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<PartialDate>(found[0], "a date as text, for example 2024-02");
         if (DateText.ReadPartial(text.Text.Trim()) is { } date)
             return date;
-        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{Shown(text.Text)}' is not a date that can be read in one way only");
+        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{TextGuard.Cut(text.Text, MostShown)}' is not a date that can be read in one way only");
         return null;
     }
 
@@ -157,7 +160,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         foreach (var member in node.Members.Where(m => !_known.Contains(m.Key)))
         {
             var near = NearMiss.Of(member.Key, _known);
-            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{Shown(member.Key)}' is not a member that belongs here",
+            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{TextGuard.Cut(member.Key, MostShown)}' is not a member that belongs here",
                 near is null ? null : $"Did you mean '{near}'?");
         }
     }
@@ -179,7 +182,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<T?>(found[0], kind);
         var value = read(text.Text.Trim());
         if (value is null)
-            sink.Report(otherwise, text.Pointer, $"'{Shown(text.Text)}' cannot be read as {kind}");
+            sink.Report(otherwise, text.Pointer, $"'{TextGuard.Cut(text.Text, MostShown)}' cannot be read as {kind}");
         return value;
     }
 
@@ -190,7 +193,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         if (decimal.TryParse(number.Raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
             return value;
         sink.Report(IntakeRules.NumberOutOfRange, number.Pointer, string.Create(CultureInfo.InvariantCulture,
-            $"{Shown(number.Raw)} is not a number from {least} to {most}"));
+            $"{TextGuard.Cut(number.Raw, MostShown)} is not a number from {least} to {most}"));
         return null;
     }
 
@@ -243,7 +246,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
 
     private T ReportAdverse<T>(TextNode typed, T adverse, WordTable<T> words) where T : struct, Enum
     {
-        sink.Report(AnswerRules.AdverseWord, typed.Pointer, $"'{Shown(Guarded(typed, TextGuard.MaxText)!)}' counts as {words.WordFor(adverse)}");
+        sink.Report(AnswerRules.AdverseWord, typed.Pointer, $"'{TextGuard.Cut(Guarded(typed, TextGuard.MaxText)!, MostShown)}' counts as {words.WordFor(adverse)}");
         return adverse;
     }
 
@@ -251,7 +254,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     {
         var near = NearMiss.Of(typed, allowed);
         var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
-        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{Shown(typed)}' is not one of the allowed words",
+        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{TextGuard.Cut(typed, MostShown)}' is not one of the allowed words",
             near is null ? words : $"Did you mean '{near}'? {words}");
     }
 
@@ -263,10 +266,6 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         Wrong(member, wanted);
         return default;
     }
-
-    /// <summary>At most eighty characters of what was typed, for a message.</summary>
-    private static string Shown(string typed) =>
-        typed.Length <= 80 ? typed : typed[..(char.IsHighSurrogate(typed[79]) ? 79 : 80)] + "…";
 
     private static bool IsMissing(SourceNode member) =>
         member is NullNode || (member is TextNode text && string.IsNullOrWhiteSpace(text.Text));

@@ -24,7 +24,7 @@ internal static class RecordBinder
         var record = Record(members);
         members.Finish();
         if (!string.Equals(record.Format, ExaminationRecord.FormatName, StringComparison.Ordinal))
-            sink.Report(IntakeRules.UnknownFormat, "/format", $"the format is '{record.Format ?? "not recorded"}', not {ExaminationRecord.FormatName}");
+            sink.Report(IntakeRules.UnknownFormat, "/format", $"the format is '{TextGuard.Cut(record.Format ?? "not recorded", 80)}', not {ExaminationRecord.FormatName}");
         return (record, sink.All);
     }
 

@@ -13,6 +13,11 @@ namespace ExamDocs.Intake.Csv;
 /// <param name="Bytes">What it holds.</param>
 public sealed record CsvFile(string Name, byte[] Bytes);
 
+/// <summary>A file of the folder that is not read.</summary>
+/// <param name="Name">Its path below the folder.</param>
+/// <param name="MayHoldRecord">Whether it is of a kind that records are kept in.</param>
+public sealed record UnreadFile(string Name, bool MayHoldRecord);
+
 /// <summary>
 /// Reads a record from files of separated values, each a sheet of the capture workbook: the same data as in a workbook
 /// give the same record.
@@ -22,18 +27,23 @@ public static class CsvRecordReader
     /// <summary>Bytes of all files together, inclusive; no recorded visit is longer.</summary>
     public const int MostBytes = WorkbookLimits.FileBytes;
 
+    private const int MostNamed = 100;
+
     /// <param name="files">In any order.</param>
     /// <param name="folder">The folder they are in, as the user gave it; empty for the current one.</param>
     /// <param name="rules">The categories there may be sheets of; left out, those built in.</param>
+    /// <param name="unread">What else is in the folder.</param>
     /// <returns>Never throws for what the files hold.</returns>
-    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null) =>
-        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget());
+    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null, IReadOnlyList<UnreadFile>? unread = null) =>
+        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget(), unread);
 
-    internal static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget)
+    internal static ReadResult Read(
+        IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget, IReadOnlyList<UnreadFile>? unread = null)
     {
         var notes = new ReadingNotes();
         try
         {
+            ReportUnread(unread ?? [], notes);
             var root = ReadSheets(files, rules, budget, notes);
             var (record, findings) = RecordBinder.Bind(root);
             return new ReadResult(record, [.. notes.Findings, .. findings], SourceMap.ForFolder(folder, notes.Cells), null);
@@ -42,6 +52,16 @@ public static class CsvRecordReader
         {
             return new ReadResult(null, [], SourceMap.ForFolder(folder, notes.Cells), e.Message);
         }
+    }
+
+    /// <summary>Each that may hold a record, so that nothing comes out fit on half of what was recorded; the others together.</summary>
+    private static void ReportUnread(IReadOnlyList<UnreadFile> unread, ReadingNotes notes)
+    {
+        foreach (var file in unread.Where(f => f.MayHoldRecord).Take(MostNamed))
+            notes.Report(CsvFindings.FileNotRead, ReadingNotes.Outside(file.Name), file.Name, $"{CellReading.Shown(file.Name)} is in the folder and was not read");
+        if (unread.FirstOrDefault(f => !f.MayHoldRecord) is { } first)
+            notes.Report(CsvFindings.OthersNotRead, ReadingNotes.Outside(first.Name), first.Name, string.Create(
+                System.Globalization.CultureInfo.InvariantCulture, $"other files in the folder: {unread.Count(f => !f.MayHoldRecord)}, {CellReading.Shown(first.Name)} being the first"));
     }
 
     private static ObjectNode ReadSheets(IReadOnlyList<CsvFile> files, KnownRules rules, ReadingBudget budget, ReadingNotes notes)

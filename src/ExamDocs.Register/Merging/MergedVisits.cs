@@ -90,7 +90,7 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
         if (visit.Reference is { } reference && here.Visits.All().Any(v => Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, visit.Employer)))
             _remarks.Add($"{reference} is in both registers in different versions; the one taken in counts as the later. Look at it, and issue the right version again.");
         var number = here.Visits.Latest + 1;
-        here.Visits.Insert(
+        here.Visits.Store.Insert(
             number, new(record, json, other.Visits.OutcomesOf(visit.Visit)) { Version = visit.Version, AsOf = visit.AsOf }, visit.Seen,
             new LoggedVisit(number, "") { Origin = name.Origin, OriginNumber = name.Number }, visit.StoredOn);
         Store(name.Origin, name.Number, number);

@@ -21,6 +21,7 @@ public sealed class ReportSources
                 .Select(i => Line(L.Interval, L.IntervalLine(
                     i.Months, i.Bound is Bound.LessThan, Phrases.Text(i.What), i.IsByBasis, Phrases.Source(i.Source), i.Confidence))),
             .. Keep(report).Select(text => (L.Keep, text)),
+            .. report.Determined.History.Asked is { } asked ? [(L.EarlierRecords, L.Asked(asked.Identity, asked.KeptSince))] : Array.Empty<(string, string)>(),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (L.FromMemory, text)),
             .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, Phrases.Text(text))),
             .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(L.AddedByUser, L.Added(file))),

@@ -1,3 +1,4 @@
+using NodaTime;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared;
 
@@ -16,6 +17,11 @@ public static partial class German
         public override string NotConfirmed => "Nicht bestätigt";
         public override string AddedByUser => "Hinzugefügt";
         public override string KeepNotKnown => "Wie lange dieser Bericht aufzubewahren ist, steht nicht in den Daten dieses Regelwerks.";
+
+        public override string EarlierRecords => "Frühere Aufzeichnungen";
+
+        public override string Asked(string register, LocalDate? since) =>
+            $"Frühere Aussonderungen und Prüfungen wurden im Register {register} gesucht{(since is { } day ? $", geführt seit {Printed.Day(day)}" : "")}. Was dort nie erfasst wurde, ist nicht bekannt.";
 
         public override string Added(string file) => $"Dieses Regelwerk gehört nicht zum Programm: der Anwender hat es hinzugefügt, aus {file}";
 
