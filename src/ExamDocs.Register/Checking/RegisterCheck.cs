@@ -83,7 +83,8 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
         var missing = Guards.All.Select(g => g.Name).Except(triggers.Select(t => t.Name), StringComparer.Ordinal).ToList();
         if (missing.Count > 0)
             _notes.Add($"Guards against change were taken away: {string.Join(", ", missing.Take(5))}{(missing.Count > 5 ? FormattableString.Invariant($" and {missing.Count - 5} more") : "")}.");
-        return [.. triggers.Where(t => !t.IsOurs).Select(t => $"The trigger {t.Name} of the database is not this program's, or was altered or switched off.")];
+        return [.. triggers.Where(t => !t.IsOurs).Select(t => $"The trigger {t.Name} of the database is not this program's, or was altered or switched off."),
+            .. database.Strange().Select(t => $"The table or view {t} of the database is not this program's.")];
     }
 
     private IEnumerable<string> Gaps()

@@ -103,6 +103,13 @@ internal sealed class PostgresRegister : RegisterDatabase
             Schema);
     }
 
+    public override IReadOnlyList<string> Strange() =>
+    [
+        .. Connection.Rows(row => (Kind: row.GetString(0), Name: row.GetString(1)),
+            "SELECT relkind::text, relname::text FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND relkind IN ('r', 'v', 'm', 'f', 'p') ORDER BY 2", Schema)
+            .Where(o => o.Kind is not "r" || !Layout.Tables.Contains(o.Name, StringComparer.Ordinal)).Select(o => o.Name),
+    ];
+
     public override DbTransaction BeginReading()
     {
         Connection.MustBeOpen();

@@ -12,6 +12,9 @@ internal sealed class SqliteRegister : RegisterDatabase
 
     private const int NotADatabase = 26;
 
+    /// <summary>A statement does not fit the tables.</summary>
+    private const int OrdinaryError = 1;
+
     /// <summary>Seconds to wait for another run to finish writing.</summary>
     private const int Patience = 120;
 
@@ -124,6 +127,18 @@ internal sealed class SqliteRegister : RegisterDatabase
     /// <summary>Another run may have done it in the meantime: what is there is looked at again under the lock.</summary>
     private void Update(LocalDate today)
     {
+        try
+        {
+            Step(today);
+        }
+        catch (SqliteException odd) when (odd.SqliteErrorCode == OrdinaryError)
+        {
+            throw new RegisterRefusedException($"{_path} says that it is of an earlier version, and its tables are not: it was damaged or altered. Restore a backup.", odd);
+        }
+    }
+
+    private void Step(LocalDate today)
+    {
         using var transaction = BeginWriting();
         var version = Connection.Number("PRAGMA user_version");
         if (version >= Layout.Version)
@@ -154,6 +169,12 @@ internal sealed class SqliteRegister : RegisterDatabase
             row => (row.GetString(0), ours.TryGetValue(row.GetString(0), out var text) && string.Equals(text, row.Text(1), StringComparison.Ordinal)),
             "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY name");
     }
+
+    public override IReadOnlyList<string> Strange() =>
+    [
+        .. Connection.Rows(row => (Type: row.GetString(0), Name: row.GetString(1)), "SELECT type, name FROM sqlite_schema WHERE type IN ('table', 'view') ORDER BY name")
+            .Where(o => o.Type is "view" || !(Layout.Tables.Contains(o.Name, StringComparer.Ordinal) || o.Name.StartsWith("sqlite_", StringComparison.Ordinal))).Select(o => o.Name),
+    ];
 
     private static string Written(Guard guard) =>
         $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END";

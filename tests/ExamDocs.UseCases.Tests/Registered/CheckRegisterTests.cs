@@ -76,6 +76,8 @@ public sealed class CheckRegisterTests : IDisposable
         Assert.Equal("Guards against change were taken away: outcome_is_kept.", Assert.Single(Check().Notes));
         Execute("CREATE TRIGGER outcome_is_kept BEFORE DELETE ON outcome WHEN 0 BEGIN SELECT 1; END");
         Assert.StartsWith("The trigger outcome_is_kept", Assert.Single(Check().Faults), StringComparison.Ordinal);
+        Execute("DROP TRIGGER outcome_is_kept; CREATE VIEW kinder AS SELECT * FROM outcome");
+        Assert.Equal("The table or view kinder of the database is not this program's.", Assert.Single(Check().Faults));
     }
 
     [Fact]
