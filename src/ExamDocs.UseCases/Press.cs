@@ -169,7 +169,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     {
         var faults = FaithfulPrint.Faults(html, printed);
         if (faults.Count > 0)
-            Tell(job, PrintRules.PrintIsFaithful, string.Join("; ", faults.Take(3)) + (faults.Count > 3 ? " and more" : ""));
+            Tell(job, PrintRules.PrintIsFaithful, string.Join("; ", faults.Take(3).Select(f => f.ToString())) + (faults.Count > 3 ? " and more" : ""));
         return faults.Count == 0;
     }
 

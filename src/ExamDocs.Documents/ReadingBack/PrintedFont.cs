@@ -18,12 +18,17 @@ internal sealed class PrintedFont
     public static PrintedFont Of(PdfSource source, PdfObject font)
     {
         var dictionary = font.Dictionary();
+        var name = (dictionary.Word("BaseFont") ?? "").TrimStart('/');
+        name = name is [_, _, _, _, _, _, '+', ..] ? name[7..] : name;
         var text = dictionary.Reference("ToUnicode") is { } map ? CodeMap.Read(source.Object(map).Stream(MostBytes)) : [];
         if (dictionary.Find("DescendantFonts") is not { } kin)
-            return new PrintedFont(text, Simple(source, dictionary), 0, 1);
+            return new PrintedFont(text, Simple(source, dictionary), 0, 1) { Name = name };
         var descendant = source.Object(PdfNumber.Reference(kin.Span.Trim("[] "u8))).Dictionary();
-        return new PrintedFont(text, Wide(source, descendant), descendant.Number("DW") ?? 1000, 2);
+        return new PrintedFont(text, Wide(source, descendant), descendant.Number("DW") ?? 1000, 2) { Name = name };
     }
+
+    /// <summary>Its name without the mark of its subset.</summary>
+    public string Name { get; private init; } = "";
 
     /// <summary>Bytes of one code.</summary>
     public int CodeLength => _bytes;
