@@ -35,6 +35,15 @@ internal readonly record struct DrawingState(Matrix3x2 Place, PageArea Clip, Pri
     /// <summary>What lines are painted in.</summary>
     public Ink Stroke { get; init; }
 
+    /// <summary>How much of what is behind a filled area or a letter it hides, 0 to 1.</summary>
+    public float Opacity { get; init; }
+
+    /// <summary>The same of the whole drawing that is being drawn.</summary>
+    public float Group { get; init; }
+
+    /// <summary>Letters are there and not drawn (ISO 32000-1, 9.3.6).</summary>
+    public bool IsUnseen { get; init; }
+
     /// <summary>Width of a line, in units of its place.</summary>
     public float LineWidth { get; init; }
 }

@@ -15,7 +15,9 @@ public static class FaithfulPrint
     {
         var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));
         var body = new PrintedBody([.. pages.Select(p => p.Letters)]);
-        return [.. Missing(body, texts), .. Unreadable(body, pages, texts)];
+        IReadOnlyList<PrintFault> found = [.. Missing(body, texts), .. Unreadable(body, pages, texts)];
+        // The head of a table that runs on stands there once more, and must be whole there too.
+        return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text), VisibleText.Heads(html)).Select(left => new PrintFault(Besides(left), null))];
     }
 
     /// <summary>Holds them against each other in both directions: nothing is missing, cut or covered, and nothing stands in the file that is not of the page.</summary>

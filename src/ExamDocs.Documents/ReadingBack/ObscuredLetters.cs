@@ -52,7 +52,8 @@ internal static class ObscuredLetters
     {
         var middle = 0.25f * (letter.Corners[0] + letter.Corners[1] + letter.Corners[2] + letter.Corners[3]);
         var behind = page.Shapes.LastOrDefault(s => s.Order < letter.Order && !s.IsStroke && s.Paints(middle));
-        return letter.Ink.ContrastWith(behind?.Ink ?? Ink.White) ?? double.MaxValue;
+        var paper = behind?.Ink ?? Ink.White;
+        return letter.Ink.Over(paper, letter.Opacity).ContrastWith(paper) ?? (letter.Opacity > 0 ? double.MaxValue : 1);
     }
 
     /// <summary>Letters of different stretches of text that share a place. An accent has no width and shares that of its letter.</summary>

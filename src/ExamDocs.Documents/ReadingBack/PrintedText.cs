@@ -32,7 +32,7 @@ internal sealed class PrintedText
     private PrintedText(PdfSource source, Dictionary<int, PrintedFont> fonts, PageArea page)
     {
         (_source, _fonts) = (source, fonts);
-        _state = new DrawingState(Matrix3x2.Identity, page, null, 1) { LineWidth = 1 };
+        _state = new DrawingState(Matrix3x2.Identity, page, null, 1) { LineWidth = 1, Opacity = 1, Group = 1 };
     }
 
     /// <summary>The letters of each page.</summary>
@@ -74,13 +74,18 @@ internal sealed class PrintedText
         else if (o.Is("cm"u8))
             _state = _state with { Place = Matrix(o) * _state.Place };
         else if (o.Is("gs"u8))
-            _state = _state with { LineWidth = (float)(resources.State(Name(o))?.Real("LW") ?? _state.LineWidth) };
+            Set(resources.State(Name(o)));
         else if (o.Is("w"u8))
             _state = _state with { LineWidth = (float)o.Number(0) };
         else
             return PassColour(o);
         return true;
     }
+
+    private void Set(PdfDictionary? kept) => _state = _state with
+    {
+        LineWidth = (float)(kept?.Real("LW") ?? _state.LineWidth), Opacity = (float)(kept?.Real("ca") ?? _state.Opacity),
+    };
 
     private bool PassColour(in ContentOperators o)
     {
@@ -105,8 +110,12 @@ internal sealed class PrintedText
         _ => new((float)o.Number(0), (float)o.Number(1), (float)o.Number(2)),
     };
 
-    private void Paint(IReadOnlyList<Vector2[]> rings, bool isStroke) =>
+    private void Paint(IReadOnlyList<Vector2[]> rings, bool isStroke)
+    {
+        if (!isStroke && _state.Opacity * _state.Group < 0.05f)
+            return;
         _shapes.Add(new PaintedShape(_order++, isStroke ? _state.Stroke : _state.Fill, rings, _state.Clip) { IsStroke = isStroke });
+    }
 
     private bool PassText(in ContentOperators o, PdfResources resources)
     {
@@ -121,6 +130,8 @@ internal sealed class PrintedText
             _line = _text = Matrix(o);
         else if (o.Is("Tf"u8))
             _state = _state with { Font = Font(resources.Font(Name(o))), Size = (float)o.Number(1) };
+        else if (o.Is("Tr"u8))
+            _state = _state with { IsUnseen = o.Number(0) is 3 or 7 };
         else if (o.Is("TJ"u8))
             ShowSpaced(o.Operand(0));
         else
@@ -148,7 +159,7 @@ internal sealed class PrintedText
             Vector2[] corners = Corners((float)width);
             _letters.Add(new PrintedLetter(_marks.Said(text), _marks.IsMargin, !string.IsNullOrWhiteSpace(text) && IsCut(corners))
             {
-                Run = _run, Order = _order++, Ink = _state.Fill, Corners = corners, Font = font.Name,
+                Run = _run, Order = _order++, Ink = _state.Fill, Opacity = _state.IsUnseen ? 0 : _state.Opacity * _state.Group, Corners = corners, Font = font.Name,
             });
             Advance((float)width);
         }
@@ -173,6 +184,7 @@ internal sealed class PrintedText
         if (drawn is not { } form || depth == 0 || form.Dictionary() is not { } dictionary || !string.Equals(dictionary.Word("Subtype"), "/Form", StringComparison.Ordinal))
             return;
         var before = _state;
+        _state = _state with { Group = _state.Group * _state.Opacity, Opacity = 1 };
         if (dictionary.Find("Matrix") is { } matrix && Numbers(matrix.Span) is { Count: 6 } n)
             _state = _state with { Place = new Matrix3x2(n[0], n[1], n[2], n[3], n[4], n[5]) * _state.Place };
         Pass(form.Stream(PdfPage.MostContent), PdfResources.Of(_source, dictionary), depth - 1);
