@@ -26,13 +26,15 @@ internal static class ComposeDocuments
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
     /// <param name="reading">From how far labels for what may not be used are to be read.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed.</param>
-    public static Composition Of(DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null)
+    /// <param name="leftOut">Items that a schedule goes without and names as not reported; left out, none.</param>
+    public static Composition Of(
+        DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null, Func<DeterminedItem, bool>? leftOut = null)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+            [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos, leftOut ?? (static _ => false)), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
                 .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)],
             [.. refused]);
     }

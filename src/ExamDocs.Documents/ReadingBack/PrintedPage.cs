@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
+using ExamDocs.Documents.Finishing;
 
 namespace ExamDocs.Documents.ReadingBack;
 
@@ -25,6 +26,15 @@ internal sealed record PrintedLetter(string Text, bool IsMargin, bool IsCut)
 
     /// <summary>The font's name without the mark of its subset.</summary>
     public string Font { get; init; } = "";
+
+    /// <summary>What the font says that the sign stands for, whatever a tag around it says.</summary>
+    public string Drawn { get; init; } = "";
+
+    /// <summary>A tag around it says what it stands for.</summary>
+    public bool IsSaid { get; init; }
+
+    /// <summary>In thousandths of its size.</summary>
+    public float Width { get; init; }
 
     public bool IsBlank => string.IsNullOrWhiteSpace(Text);
 }
@@ -60,7 +70,10 @@ internal readonly record struct Ink(float Red, float Green, float Blue)
 /// <param name="Shown">What of the page is shown of it.</param>
 internal sealed record PaintedShape(int Order, Ink Ink, IReadOnlyList<Vector2[]> Rings, PageArea Shown)
 {
-    public bool IsPicture { get; init; }
+    public bool IsPicture => Picture is not null;
+
+    /// <summary>The picture's object; null for what is none.</summary>
+    public PdfObject? Picture { get; init; }
 
     public bool IsStroke { get; init; }
 

@@ -48,6 +48,9 @@ internal sealed class PrintedText
         return [.. PageTree.Of(source).Select(page => Read(source, page, fonts))];
     }
 
+    /// <summary>All that is drawn on one page.</summary>
+    public static PrintedPage Page(PdfSource source, PdfPage page) => Read(source, page, []);
+
     private static PrintedPage Read(PdfSource source, PdfPage page, Dictionary<int, PrintedFont> fonts)
     {
         var box = page.Box();
@@ -160,6 +163,7 @@ internal sealed class PrintedText
             _letters.Add(new PrintedLetter(_marks.Said(text), _marks.IsMargin, !string.IsNullOrWhiteSpace(text) && IsCut(corners))
             {
                 Run = _run, Order = _order++, Ink = _state.Fill, Opacity = _state.IsUnseen ? 0 : _state.Opacity * _state.Group, Corners = corners, Font = font.Name,
+                Drawn = text, IsSaid = _marks.IsSaid, Width = (float)width,
             });
             Advance((float)width);
         }
@@ -180,7 +184,7 @@ internal sealed class PrintedText
     private void PassDrawing(PdfObject? drawn, int depth)
     {
         if (drawn is { } picture && string.Equals(picture.Dictionary().Word("Subtype"), "/Image", StringComparison.Ordinal))
-            _shapes.Add(new PaintedShape(_order++, ReadingBack.Ink.Mixed, [[.. UnitSquare.Select(c => Vector2.Transform(c, _state.Place))]], _state.Clip) { IsPicture = true });
+            _shapes.Add(new PaintedShape(_order++, ReadingBack.Ink.Mixed, [[.. UnitSquare.Select(c => Vector2.Transform(c, _state.Place))]], _state.Clip) { Picture = picture });
         if (drawn is not { } form || depth == 0 || form.Dictionary() is not { } dictionary || !string.Equals(dictionary.Word("Subtype"), "/Form", StringComparison.Ordinal))
             return;
         var before = _state;
