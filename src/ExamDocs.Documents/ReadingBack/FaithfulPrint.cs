@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Documents.Rendering;
 
 namespace ExamDocs.Documents.ReadingBack;
 
@@ -19,6 +20,16 @@ public static class FaithfulPrint
         // The head of a table that runs on stands there once more, and must be whole there too.
         return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text), VisibleText.Heads(html)).Select(left => new PrintFault(Besides(left), null))];
     }
+
+    /// <summary>The texts of a page that no installed font has a sign for, each with its item.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="missing">The characters that no font has.</param>
+    public static IReadOnlyList<PrintFault> Lacking(string html, IReadOnlyList<System.Text.Rune> missing) => missing.Count == 0 ? [] :
+    [
+        .. VisibleText.Texts(html).Where(t => t.Text.EnumerateRunes().Any(missing.Contains)).GroupBy(t => t.Item)
+            .Select(g => new PrintFault($"no installed font has {MissingGlyphs.Name(g.SelectMany(t => t.Text.EnumerateRunes()).Where(missing.Contains).Distinct())}", g.Key))
+            .DefaultIfEmpty(new PrintFault($"no installed font has {MissingGlyphs.Name(missing)}", null)),
+    ];
 
     /// <summary>Holds them against each other in both directions: nothing is missing, cut or covered, and nothing stands in the file that is not of the page.</summary>
     /// <remarks>Pictures and lines are not compared, nor where on the paper a text stands.</remarks>

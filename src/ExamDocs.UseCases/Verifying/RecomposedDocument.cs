@@ -7,6 +7,7 @@ using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Intake;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.UseCases.Verifying;
@@ -19,18 +20,19 @@ internal static partial class RecomposedDocument
     public static IReadOnlyList<DocumentJob> Jobs(DocumentContents contents, DeterminedVisit visit)
     {
         var (basis, photos) = (contents.Basis, PrintedPhotos(contents.Record));
-        var composed = ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null, LeftOut(basis)).Jobs;
-        return [.. composed.Where(j => string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal)
-                && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal))
+        return [.. LeftOut(basis, visit).SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null, left).Jobs)
+            .Where(j => string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal) && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal))
             .Select(j => basis.CopyOf is { } original ? j.Copy?.Invoke(original) : j).OfType<DocumentJob>()
             .Select(j => j with { Language = basis.Language, Letterhead = basis.Letterhead })];
     }
 
-    /// <summary>A schedule is issued without an item that could not be printed whole, and names it as not reported.</summary>
-    private static Func<DeterminedItem, bool> LeftOut(DocumentBasis basis)
+    /// <summary>A schedule is issued without an item that cannot be printed whole, and names it as not reported, by its id if that can be printed.</summary>
+    private static LeftOutItems?[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
     {
         var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
-        return item => string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem && !reported.Contains(item.Item.Id ?? "");
+        var isSchedule = string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem;
+        var left = new LeftOutItems([.. visit.Items.Where(i => isSchedule && i.MayBeReported && !reported.Contains(i.Item.Id ?? ""))]);
+        return left.Items.Count == 0 ? [null] : [left, left with { AreNamed = false }];
     }
 
     /// <param name="job">The job.</param>
