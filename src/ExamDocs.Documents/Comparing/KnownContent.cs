@@ -53,9 +53,11 @@ internal static class KnownContent
     /// <summary>Letters that one sign may stand for: ffi is the longest in Latin.</summary>
     private const int LongestJoined = 4;
 
+    /// <summary>It draws something and says nothing, or a blank.</summary>
     private static bool IsHidden(PrintedLetter letter) => letter.Drawn switch
     {
-        "" or "\uFFFD" => letter.Text.Length == 0 && !letter.IsSaid,
+        "" or "\uFFFD" => !letter.IsSaid,
+        var drawn when string.IsNullOrWhiteSpace(drawn) => letter.HasShape,
         var drawn => letter.Width > 0 && !letter.IsBlank && FoldedText.Of(drawn).Length == 0,
     };
 

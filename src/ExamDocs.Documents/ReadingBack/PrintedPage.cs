@@ -30,6 +30,9 @@ internal sealed record PrintedLetter(string Text, bool IsMargin, bool IsCut)
     /// <summary>What the font says that the sign stands for, whatever a tag around it says.</summary>
     public string Drawn { get; init; } = "";
 
+    /// <summary>False for a sign that draws nothing. Asked of blanks alone; true for all else.</summary>
+    public bool HasShape { get; init; } = true;
+
     /// <summary>A tag around it says what it stands for.</summary>
     public bool IsSaid { get; init; }
 

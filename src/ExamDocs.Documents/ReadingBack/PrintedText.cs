@@ -163,7 +163,7 @@ internal sealed class PrintedText
             _letters.Add(new PrintedLetter(_marks.Said(text), _marks.IsMargin, !string.IsNullOrWhiteSpace(text) && IsCut(corners))
             {
                 Run = _run, Order = _order++, Ink = _state.Fill, Opacity = _state.IsUnseen ? 0 : _state.Opacity * _state.Group, Corners = corners, Font = font.Name,
-                Drawn = text, IsSaid = _marks.IsSaid, Width = (float)width,
+                Drawn = text, HasShape = !string.IsNullOrWhiteSpace(text) || font.Draws(shown.AsSpan(at, font.CodeLength)), IsSaid = _marks.IsSaid, Width = (float)width,
             });
             Advance((float)width);
         }
