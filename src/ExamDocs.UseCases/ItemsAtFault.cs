@@ -19,9 +19,9 @@ internal sealed record ItemsAtFault(LeftOutItems LeftOut, IReadOnlyList<(Determi
         foreach (var fault in faults.GroupBy(f => f.Item, StringComparer.Ordinal))
         {
             var items = job.Items.Where(i => Is(i, fault.Key)).ToList();
-            if (items.Count == 0 && (!named || !job.LeftOut.Items.Any(i => Is(i, fault.Key))))
+            if (items.Count == 0 && (!job.LeftOut.AreNamed || !job.Visit.Items.Any(i => Is(i, fault.Key))))
                 return null;
-            // One that is left out already, and whose id is what cannot be printed.
+            // One that is not reported in any case, and is named where that is said.
             named &= items.Count > 0;
             refused.AddRange(items.Select(i => (i, string.Join("; ", fault.Take(3).Select(f => f.Words)))));
         }

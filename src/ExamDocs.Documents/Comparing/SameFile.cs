@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using ExamDocs.Documents.Finishing;
@@ -23,6 +24,23 @@ public static partial class SameFile
         return [.. ours.Keys.Union(theirs.Keys).Order().Where(n => !Same(ours.GetValueOrDefault(n), theirs.GetValueOrDefault(n)))
             .Select(n => Difference(ours.GetValueOrDefault(n) ?? theirs[n], n))];
     }
+
+    /// <summary>
+    /// Whether both were printed by the same browser with the same fonts, so that they must be the same in all. Any one font
+    /// in common shows it: which letters of a font are in a file depends on its text.
+    /// </summary>
+    /// <inheritdoc cref="Differences"/>
+    public static bool AreOfOneKindOfComputer(byte[] given, byte[] remade)
+    {
+        var (theirs, ours) = (PdfSource.Read(given), PdfSource.Read(remade));
+        var fonts = Fonts(ours);
+        return string.Equals(Producer(theirs), Producer(ours), StringComparison.Ordinal) && (fonts.Count == 0 || Fonts(theirs) is { Count: 0 } || Fonts(theirs).Overlaps(fonts));
+    }
+
+    private static string? Producer(PdfSource source) => source.Object(source.Trailer.Reference("Info")).Dictionary().Word("Producer");
+
+    private static HashSet<string> Fonts(PdfSource source) => source.Objects.Where(o => o.Body.Span.StartsWith("<<"u8) && o.Dictionary().Has("Length1"))
+        .Select(o => Convert.ToHexString(SHA256.HashData(o.Stream(MostBytes)))).ToHashSet(StringComparer.Ordinal);
 
     private static Dictionary<int, Normal> Objects(byte[] pdf) => PdfSource.Read(pdf).Objects.ToDictionary(o => o.Number, Read);
 

@@ -66,10 +66,16 @@ public static class FaithfulPrint
         {
             var where = string.Create(CultureInfo.InvariantCulture, $"on page {page + 1}");
             var unreadable = pages[page].Letters.Where(l => l.IsCut).Select(l => (Letter: l, Why: "is cut off"))
-                .Concat(ObscuredLetters.On(pages[page])).GroupBy(u => (u.Why, Item: body.TextOf(u.Letter) is { } text ? texts[text].Item : null));
+                .Concat(ObscuredLetters.On(pages[page])).GroupBy(u => (u.Why, Item: ItemOf(body.TextsAt(u.Letter), texts)));
             foreach (var group in unreadable)
                 yield return new PrintFault($"\"{Quote(string.Concat(group.Select(u => u.Letter.Text)))}\" {group.Key.Why} {where}", group.Key.Item);
         }
+    }
+
+    private static string? ItemOf(IReadOnlyList<int> around, IReadOnlyList<PageText> texts)
+    {
+        var items = around.Select(t => texts[t].Item).Distinct(StringComparer.Ordinal).ToList();
+        return items.Count == 1 ? items[0] : null;
     }
 
     private static string Quote(string text)

@@ -37,8 +37,20 @@ internal sealed class PrintedBody
         _reversed = new Lazy<string>(() => string.Concat(pages.SelectMany(p => p).Reverse().Select(l => FoldedText.Of(l.Text))));
     }
 
-    /// <summary>Which of the texts struck off took a letter; null where none did.</summary>
-    public int? TextOf(PrintedLetter letter) => _places.TryGetValue(letter, out var at) && at < _by.Length && _by[at] >= 0 ? _by[at] : null;
+    /// <summary>
+    /// Which of the texts struck off took a letter, or those on either side of it where none did: what is cut may not be
+    /// found as a text.
+    /// </summary>
+    public IReadOnlyList<int> TextsAt(PrintedLetter letter)
+    {
+        if (!_places.TryGetValue(letter, out var at))
+            return [];
+        if (at < _by.Length && _by[at] >= 0)
+            return [_by[at]];
+        var before = Array.FindLastIndex(_by, Math.Min(at, _by.Length - 1), by => by >= 0);
+        var after = at < _by.Length ? Array.FindIndex(_by, at, by => by >= 0) : -1;
+        return before >= 0 && after >= 0 ? [_by[before], _by[after]] : [];
+    }
 
     /// <summary>
     /// Strikes texts off, so that each takes letters of its own. A text always fills whole runs of letters, and nearly always

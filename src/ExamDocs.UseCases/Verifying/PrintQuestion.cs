@@ -62,7 +62,7 @@ internal static class PrintQuestion
             return Statement.Holds(Question, "printed once more from the data within, it is the same in every mark of every page; what photos show is not compared");
         var drawn = SameDrawing.Differences(pdf, remade);
         // Another browser or other fonts set the same page a little differently.
-        var isOfAnotherComputer = found.Any(d => d.Kind is "font" or "facts");
+        var isOfAnotherComputer = !SameFile.AreOfOneKindOfComputer(pdf, remade);
         return (drawn.Count, isOfAnotherComputer) switch
         {
             (> 0, false) => Fails(drawn),

@@ -27,12 +27,12 @@ internal static partial class RecomposedDocument
     }
 
     /// <summary>A schedule is issued without an item that cannot be printed whole, and names it as not reported, by its id if that can be printed.</summary>
-    private static LeftOutItems?[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
+    private static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
     {
         var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
         var isSchedule = string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem;
         var left = new LeftOutItems([.. visit.Items.Where(i => isSchedule && i.MayBeReported && !reported.Contains(i.Item.Id ?? ""))]);
-        return left.Items.Count == 0 ? [null] : [left, left with { AreNamed = false }];
+        return isSchedule && visit.Items.Count > basis.Items.Count ? [left, left with { AreNamed = false }] : [left];
     }
 
     /// <param name="job">The job.</param>
