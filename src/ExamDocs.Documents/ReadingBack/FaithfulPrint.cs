@@ -16,9 +16,10 @@ public static class FaithfulPrint
     {
         var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));
         var body = new PrintedBody([.. pages.Select(p => p.Letters)]);
-        IReadOnlyList<PrintFault> found = [.. Missing(body, texts), .. Unreadable(body, pages, texts)];
+        var heads = VisibleText.Heads(html);
+        IReadOnlyList<PrintFault> found = [.. Missing(body, texts, heads), .. Unreadable(body, pages, texts)];
         // The head of a table that runs on stands there once more, and must be whole there too.
-        return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text), VisibleText.Heads(html)).Select(left => new PrintFault(Besides(left), null))];
+        return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text), heads).Select(left => new PrintFault(Besides(left), null))];
     }
 
     /// <summary>The texts of a page that no installed font has a sign for, each with its item.</summary>
@@ -50,12 +51,12 @@ public static class FaithfulPrint
     /// <summary>In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.</summary>
     private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads)
     {
-        List<string> found = [.. Missing(body, texts).Select(f => f.Words), .. body.Leftovers(texts.Select(t => t.Text), heads).Select(Besides)];
+        List<string> found = [.. Missing(body, texts, heads).Select(f => f.Words), .. body.Leftovers(texts.Select(t => t.Text), heads).Select(Besides)];
         return found.Count > 0 || texts.Any(t => FoldedText.RunsLeft(t.Text)) ? found : ["its texts stand in another order"];
     }
 
-    private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts) =>
-        body.StrikeAll([.. texts.Select(t => t.Text)]).Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
+    private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads) =>
+        body.StrikeAll([.. texts.Select(t => t.Text)], heads).Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
 
     private static string Besides(string text) => $"\"{Quote(text)}\" is printed and does not belong there";
 

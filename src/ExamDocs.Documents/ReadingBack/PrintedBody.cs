@@ -58,8 +58,10 @@ internal sealed class PrintedBody
     /// beginning of the next. What is left is then looked for wherever it stands, since what lies above other things is
     /// drawn after them.
     /// </summary>
+    /// <param name="texts">In the order of the page.</param>
+    /// <param name="heads">Of tables: one that runs on has its head again on top of each further page.</param>
     /// <returns>Those that are not there, by their place in the list.</returns>
-    public IReadOnlyList<int> StrikeAll(IReadOnlyList<string> texts)
+    public IReadOnlyList<int> StrikeAll(IReadOnlyList<string> texts, IReadOnlyList<string> heads)
     {
         var folded = texts.Select(FoldedText.Of).ToArray();
         var left = new List<int>();
@@ -68,11 +70,13 @@ internal sealed class PrintedBody
         {
             if (folded[i].Length == 0)
                 continue;
+            if (!IsOfWholeRuns(at, folded[i]))
+                at = PastHead(at, heads);
             if (FoldedText.RunsLeft(texts[i]))
                 left.Add(i);
             else if (IsOfWholeRuns(at, folded[i]))
                 at = TakeFor(i, at, folded[i].Length);
-            else if (folded[i].Length >= LongEnoughToFindTheWay && FindRuns(folded[i], at) is { } further)
+            else if (Further(folded, i, at) is { } further)
                 at = TakeFor(i, further, folded[i].Length);
             else
                 left.Add(i);
@@ -84,6 +88,37 @@ internal sealed class PrintedBody
 
     /// <summary>Letters. A shorter text stands on a page more than once, and would lead astray.</summary>
     private const int LongEnoughToFindTheWay = 12;
+
+    /// <summary>Letters: how far a short text is looked for.</summary>
+    private const int ShortWay = 300;
+
+    /// <summary>Texts that are looked at to see whether one is missing where the next ones stand.</summary>
+    private const int Ahead = 8;
+
+    /// <summary>
+    /// Where a text stands further on; null where one of those after it stands nearer. Then it is itself what is missing, and
+    /// the same words further on are another's.
+    /// </summary>
+    private int? Further(string[] texts, int index, int from)
+    {
+        if (FindRuns(texts[index], from) is not { } found || (texts[index].Length < LongEnoughToFindTheWay && found - from > ShortWay))
+            return null;
+        for (var next = index + 1; next <= index + Ahead && next < texts.Length; next++)
+        {
+            if (texts[next].Length > 0 && FindRuns(texts[next], from, found) is { } nearer && nearer < found)
+                return null;
+        }
+        return found;
+    }
+
+    private int PastHead(int at, IReadOnlyList<string> heads)
+    {
+        var page = Array.IndexOf(_pageEnds, at) + 1;
+        if (page == 0 || page == _pageEnds.Length || HeadOn(page, heads) is not { } head || _found.AsSpan(at, head.Length).Contains(true))
+            return at;
+        Take(at, head.Length);
+        return at + head.Length;
+    }
 
     private int TakeFor(int text, int at, int length)
     {
@@ -103,9 +138,9 @@ internal sealed class PrintedBody
         return true;
     }
 
-    private int? FindRuns(string text, int from)
+    private int? FindRuns(string text, int from, int to = int.MaxValue)
     {
-        for (var at = from; at < _text.Length && (at = _text.IndexOf(text, at, StringComparison.Ordinal)) >= 0; at++)
+        for (var at = from; at < Math.Min(to, _text.Length) && (at = _text.IndexOf(text, at, Math.Min(_text.Length, to == int.MaxValue ? to : to + text.Length) - at, StringComparison.Ordinal)) >= 0; at++)
         {
             if (IsOfWholeRuns(at, text))
                 return at;

@@ -89,6 +89,7 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         var spoilt = asked.Items[2].Item.Id!;
         Assert.Null(await press.RunAsync([Cut(asked, spoilt)], TestContext.Current.CancellationToken));
 
+        Assert.True(press.Refused.Count == 1, string.Join('\n', press.Unprintable));
         Assert.Equal(spoilt, Assert.Single(press.Refused).Item);
         Assert.Equal(["PRN002"], press.Refused[0].Codes);
         var report = Assert.Single(press.Documents, d => d.CopyOf is null && d.Document.Kind == "report");
