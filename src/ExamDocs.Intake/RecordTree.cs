@@ -27,7 +27,8 @@ public static class RecordTree
             .List("remedies", record.Remedies, (m, r) => m
                 .Text("item", r.Item).Text("what", r.What).Text("doneBy", r.DoneBy).Date("doneOn", r.DoneOn).Text("evidence", r.Evidence))
             .List("releases", record.Releases, (m, r) => m
-                .Text("item", r.Item).Text("document", r.Document).Text("by", r.By).Date("on", r.On).Text("grounds", r.Grounds))
+                .Text("item", r.Item).Text("document", r.Document).Date("withdrawnOn", r.WithdrawnOn).Word("because", r.Because, Words.ReleaseReasons)
+                .Text("by", r.By).Date("on", r.On).Text("grounds", r.Grounds))
             .List("disposals", record.Disposals, (m, d) => m
                 .Text("item", d.Item).Word("action", d.Action, Words.DisposalActions).Text("by", d.By).Date("on", d.On))
             .Node;
@@ -57,7 +58,9 @@ public static class RecordTree
         .Texts("standards", item.Standards).Text("fittedTo", item.FittedTo)
         .Text("lastExamined", item.LastExamined?.ToString()).Word("purpose", item.Purpose, Words.Purposes)
         .Part("declaration", item.Declaration, (d, x) => d.Text("reference", x.Reference).Date("on", x.On))
-        .Text("transferEvidence", item.TransferEvidence).Word("status", item.Status, Words.Statuses);
+        .Text("transferEvidence", item.TransferEvidence).Word("status", item.Status, Words.Statuses)
+        .Text("formerly", item.Formerly).ListIfAny("notTheSameAs", item.NotTheSameAs, (d, x) => d
+            .Text("id", x.Id).Text("document", x.Document).Text("because", x.Because));
 
     private static void Load(TreeMembers m, Load load) => m
         .Number("value", load.Value).Text("unit", load.Unit).FlagIfSet("notMarked", load.NotMarked).Text("basis", load.Basis);
@@ -139,6 +142,10 @@ internal sealed class TreeMembers(string pointer)
 
     public TreeMembers List<T>(string name, IReadOnlyList<T> parts, Action<TreeMembers, T> fill) =>
         Add(name, at => new ListNode(at, [.. parts.Select((part, n) => Filled(Element(at, n), part, fill))]));
+
+    /// <summary>A list whose absence means that it is empty.</summary>
+    public TreeMembers ListIfAny<T>(string name, IReadOnlyList<T> parts, Action<TreeMembers, T> fill) =>
+        parts.Count == 0 ? this : List(name, parts, fill);
 
     private static ObjectNode Filled<T>(string at, T part, Action<TreeMembers, T> fill)
     {

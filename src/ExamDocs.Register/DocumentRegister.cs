@@ -20,13 +20,26 @@ public sealed class DocumentRegister : IDisposable
     {
         (_database, _run) = (database, database.Hold());
         _log = new(database.Connection);
-        (Rows, Visits) = (new(database, _log, today), new(database, today));
+        Rows = new(database, _log, today);
+        Visits = new(database, _log, Rows.Ends, today);
     }
 
     internal DocumentRows Rows { get; }
 
     /// <summary>The visits that it remembers.</summary>
     public VisitRegister Visits { get; }
+
+    /// <summary>Drawn once, when it was made: 32 lower-case hexadecimal digits.</summary>
+    /// <exception cref="RegisterDamagedException">It was taken away.</exception>
+    public string Identity => Own.Identity;
+
+    /// <summary>The day from which on it has been kept.</summary>
+    /// <exception cref="RegisterDamagedException">It was taken away.</exception>
+    public LocalDate KeptSince => Own.KeptSince;
+
+    private (string Identity, LocalDate KeptSince) Own => _database.Connection.Rows(
+        row => (row.GetString(0), DocumentRows.Day(row.GetString(1))!.Value), "SELECT id, kept_since FROM register") is [var own]
+        ? own : throw new RegisterDamagedException("register", new InvalidDataException("It has no row of its own."));
 
     /// <summary>Where it is, in words; without any password.</summary>
     public string Place => _database.Place;
@@ -86,6 +99,9 @@ public sealed class DocumentRegister : IDisposable
 
     /// <summary>Documents issued from one visit that speak of an item, current or not.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.About(item, visit);
+
+    /// <summary>The lines of a document that no longer hold; empty where all do, or none was issued under the number.</summary>
+    public IReadOnlyList<EndedLine> EndedLines(string number) => Rows.Ends.In(number);
 
     /// <summary>Takes the next number of a letter and year. Nobody gets it again, whatever becomes of the document.</summary>
     /// <exception cref="DocumentInProgressException">The job has a document already, issued or being issued by another run.</exception>
@@ -173,10 +189,17 @@ public sealed class DocumentRegister : IDisposable
     /// <returns>Null while the log is empty.</returns>
     public Checkpoint? Checkpoint() => _log.Latest();
 
-    /// <summary>Whether the register is sound: undamaged, without gaps, every document as issued, the log whole.</summary>
+    /// <summary>Whether the register is sound in itself: undamaged, without gaps, every document as issued, the log whole; no record is read.</summary>
     /// <param name="kept">Checkpoints that were kept elsewhere.</param>
     /// <returns>One sentence for each thing that is wrong.</returns>
-    public IReadOnlyList<string> Check(params IReadOnlyList<Checkpoint> kept) => RegisterCheck.Run(_database, Rows, _log, kept);
+    public IReadOnlyList<string> Check(params IReadOnlyList<Checkpoint> kept) => Check(new RegisterCheckRequest { Kept = kept }).Faults;
+
+    /// <summary>Whether the register is sound: as <see cref="Check(IReadOnlyList{Checkpoint})"/>, and whether every record gives what is stored of it.</summary>
+    public RegisterCheckResult Check(RegisterCheckRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return new RegisterCheck(_database, Rows, Visits, _log, request).Run();
+    }
 
     /// <summary>Writes a copy of a register in a file, whole and checked, where no file is yet.</summary>
     /// <exception cref="RegisterRefusedException">It is on a server, whose own tools make copies.</exception>

@@ -13,6 +13,12 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
 
     private string Today => Day(today)!;
 
+    /// <summary>The day that is entered for what happens now.</summary>
+    public LocalDate Now => today;
+
+    /// <summary>The lines of documents that later visits ended.</summary>
+    public LineEnds Ends => field ??= new(database, log, this);
+
     /// <summary>Takes the next number of a letter and year and records it pending.</summary>
     /// <exception cref="DocumentInProgressException">The job has a document already, issued or pending.</exception>
     public string Add(DocumentRequest request, string run)
@@ -55,14 +61,16 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
     public void MarkIssued(string number)
     {
         using var transaction = database.BeginWriting();
-        ChangePending(number, "state = 'issued', issued_on = $2", Today);
+        ChangePending(number, "state = 'issued', issued_on = $2, run = NULL", Today);
         var document = Find(number)!;
-        log.Append(at => LogEntry.Issued(at, Logged(document), document.Sha256!, today));
+        log.Append(at => LogEntry.Issued(at, Logged(document), document.Sha256!, today, RowOf(document)));
         foreach (var (replaced, reason) in Replacements("number", number).Select(r => (r.Replaced, r.Reason)))
         {
-            if (End(replaced, "replaced", reason))
+            if (End(replaced, "replaced", today, reason))
                 log.Append(at => LogEntry.Replaced(at, Logged(Find(replaced)!), number, reason, today));
         }
+        // A visit that ends what it says may have been stored while it was printed.
+        Ends.Apply(document);
         transaction.Commit();
     }
 
@@ -70,10 +78,11 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
     {
         reason = Sql.Storable(reason);
         using var transaction = database.BeginWriting();
-        ChangePending(number, "state = 'void', void_reason = $2", reason);
+        ChangePending(number, "state = 'void', void_reason = $2, run = NULL", reason);
         _connection.Execute("DELETE FROM content WHERE number = $1", number);
         _connection.Execute("DELETE FROM replacement WHERE number = $1", number);
-        log.Append(at => LogEntry.Void(at, Logged(Find(number)!), reason, today));
+        var document = Find(number)!;
+        log.Append(at => LogEntry.Void(at, Logged(document), reason, today, RowOf(document)));
         transaction.Commit();
     }
 
@@ -82,7 +91,7 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
     {
         reason = Sql.Storable(reason);
         using var transaction = database.BeginWriting();
-        if (!End(number, "withdrawn", reason))
+        if (!End(number, "withdrawn", today, reason))
             return false;
         log.Append(at => LogEntry.Withdrawn(at, Logged(Find(number)!), reason, today));
         transaction.Commit();
@@ -130,8 +139,21 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
             : throw new InvalidDataException($"The register no longer holds {number} as it was issued.");
     }
 
-    private bool End(string number, string how, string reason) => _connection.Execute(
-        "UPDATE document SET ended = $2, ended_on = $3, ended_reason = $4 WHERE number = $1 AND state = 'issued' AND ended IS NULL", number, how, Today, reason) == 1;
+    /// <summary>Issued documents of a visit that are current.</summary>
+    public IReadOnlyList<DocumentStatus> CurrentOf(int visit) => Read("state = 'issued' AND ended IS NULL AND visit = $1", visit);
+
+    /// <summary>Issued documents of a visit, current or not.</summary>
+    public IReadOnlyList<DocumentStatus> Of(int visit) => Read("state = 'issued' AND visit = $1", visit);
+
+    /// <returns>False where it is not issued, or ended before.</returns>
+    public bool End(string number, string how, LocalDate on, string reason) => _connection.Execute(
+        "UPDATE document SET ended = $2, ended_on = $3, ended_reason = $4 WHERE number = $1 AND state = 'issued' AND ended IS NULL", number, how, Day(on), reason) == 1;
+
+    /// <summary>SHA-256 of what is listed of a document, except whether it has ended.</summary>
+    public static string RowOf(DocumentStatus document) => DurableFile.Hash(new CanonicalObject()
+        .Text("job", document.JobKey).Text("folder", document.Folder).Number("pages", document.Pages).Text("outcomes", document.OutcomesJson)
+        .Text("sha256", document.Sha256).Text("voidReason", document.VoidReason).Day("issuedOn", document.IssuedOn).Text("language", document.Language).Number("visit", document.Visit).Text("copyOf", document.CopyOf).Text("origin", document.Origin)
+        .Objects("replaces", document.Replaces.Select(r => new CanonicalObject().Text("number", r.Number).Text("reason", r.Reason))).Bytes());
 
     private void ChangePending(string number, string change, params object?[] values)
     {
@@ -141,26 +163,27 @@ internal sealed class DocumentRows(RegisterDatabase database, LogRows log, Local
             throw new InvalidOperationException($"{number} is not pending in this register.");
     }
 
-    private static LoggedDocument Logged(DocumentStatus document) => new(document.Number, document.Kind, document.Items);
+    internal static LoggedDocument Logged(DocumentStatus document) => new(document.Number, document.Kind, document.Items);
 
-    private List<DocumentStatus> Read(string condition, string value) =>
+    private List<DocumentStatus> Read(string condition, object value) =>
         _connection.Rows(
             row => new DocumentStatus
             {
                 Number = row.GetString(0), Kind = row.GetString(1), JobKey = row.GetString(2), Folder = row.GetString(3), State = State(row.GetString(4)),
                 Sha256 = row.Text(5), Pages = row.IsDBNull(6) ? null : row.GetInt32(6), OutcomesJson = row.Text(7), VoidReason = row.Text(8),
                 IssuedOn = Day(row.Text(9)), Language = row.Text(10), Visit = row.IsDBNull(11) ? null : row.GetInt32(11), CopyOf = row.Text(12),
-                Ended = row.Text(13) switch { "replaced" => DocumentEnd.Replaced, "withdrawn" => DocumentEnd.Withdrawn, _ => null },
-                EndedOn = Day(row.Text(14)), EndedReason = row.Text(15),
+                Ended = row.Text(13) switch { "replaced" => DocumentEnd.Replaced, "withdrawn" => DocumentEnd.Withdrawn, "ended" => DocumentEnd.Ended, _ => null },
+                EndedOn = Day(row.Text(14)), EndedReason = row.Text(15), Origin = row.Text(16),
             },
             $"""
-            SELECT number, kind, job_key, folder, state, sha256, pages, outcomes, void_reason, issued_on, language, visit, copy_of, ended, ended_on, ended_reason
+            SELECT number, kind, job_key, folder, state, sha256, pages, outcomes, void_reason, issued_on, language, visit, copy_of, ended, ended_on, ended_reason, origin
             FROM document WHERE {condition} ORDER BY letter, year, sequence
             """,
             value)
         .ConvertAll(d => d with
         {
             Items = _connection.Rows(row => row.GetString(0), "SELECT item FROM document_item WHERE number = $1 ORDER BY position", d.Number),
+            EndedLines = Ends.In(d.Number),
             Replaces = [.. Replacements("number", d.Number).Select(r => new Replacement(r.Replaced, r.Reason))],
             ReplacedBy = d.Ended is DocumentEnd.Replaced ? [.. Replacements("replaced", d.Number).Select(r => r.Number).Where(IsIssued)] : [],
         });

@@ -14,7 +14,7 @@ public sealed record DocumentRequest(char Letter, int Year, string Kind, string 
     /// <summary>For example en; null where not known.</summary>
     public string? Language { get; init; }
 
-    /// <summary>The visit that it is made from, as <see cref="VisitRegister.Remember"/> numbered it; null for none.</summary>
+    /// <summary>The visit that it is made from, as <see cref="VisitRegister"/> numbered it; null for none.</summary>
     public int? Visit { get; init; }
 
     /// <summary>Number of the document that it is a copy of; null for what is no copy.</summary>
@@ -93,6 +93,9 @@ public enum DocumentEnd
 
     /// <summary>It was taken back, and nothing takes its place.</summary>
     Withdrawn,
+
+    /// <summary>What a later visit found about its items ended it.</summary>
+    Ended,
 }
 
 /// <summary>All that a register knows of a number.</summary>
@@ -141,6 +144,12 @@ public sealed record DocumentStatus
     public LocalDate? EndedOn { get; init; }
 
     public string? EndedReason { get; init; }
+
+    /// <summary>Lines of it that no longer hold; it may be current for its other items.</summary>
+    public IReadOnlyList<EndedLine> EndedLines { get; init; } = [];
+
+    /// <summary>Identity of the register that gave out its number; null for this one.</summary>
+    public string? Origin { get; init; }
 
     /// <summary>What it replaces, or is to replace once it is out.</summary>
     public IReadOnlyList<Replacement> Replaces { get; init; } = [];

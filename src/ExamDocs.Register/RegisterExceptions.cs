@@ -21,6 +21,16 @@ public sealed class RegisterRefusedException : IOException
         $"The register {place} was written by a later version (layout {version}; this one knows {Storage.Layout.Version}). Use that version."));
 }
 
+/// <summary>A row of the register holds what the program never writes there.</summary>
+public sealed class RegisterDamagedException : IOException
+{
+    internal RegisterDamagedException(string table, Exception inner)
+        : base($"The register was damaged or altered: a row of {table} cannot be read. examdocs register check says more; restore a backup.", inner) => Table = table;
+
+    /// <summary>The table that it is in.</summary>
+    public string Table { get; }
+}
+
 /// <summary>A different file stands where a document would go. It was left alone.</summary>
 public sealed class DocumentFileConflictException : IOException
 {

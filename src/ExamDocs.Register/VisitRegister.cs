@@ -1,5 +1,8 @@
 using System.Data.Common;
 using System.Text.Json;
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
+using ExamDocs.Register.Log;
 using ExamDocs.Register.Storage;
 using NodaTime;
 
@@ -8,29 +11,55 @@ namespace ExamDocs.Register;
 /// <summary>The visits that a register remembers, each as it was recorded. None is ever changed: a corrected record is a visit of its own, of the same reference.</summary>
 public sealed class VisitRegister
 {
-    private const string VisitColumns = "visit.visit, visit.sha256, visit.reference, visit.regime, visit.employer, visit.examined_on, visit.stored_on";
+    internal const string VisitColumns =
+        "visit.visit, visit.sha256, visit.reference, visit.regime, visit.employer, visit.examined_on, visit.stored_on, visit.seen, visit.version, visit.as_of, visit.origin";
+
+    internal const int VisitColumnCount = 11;
 
     private readonly RegisterDatabase _database;
+    private readonly LogRows _log;
+    private readonly LineEnds _ends;
     private readonly LocalDate _today;
 
-    internal VisitRegister(RegisterDatabase database, LocalDate today) => (_database, _today) = (database, today);
+    internal VisitRegister(RegisterDatabase database, LogRows log, LineEnds ends, LocalDate today) => (_database, _log, _ends, _today) = (database, log, ends, today);
 
     private DbConnection Connection => _database.Connection;
 
-    /// <summary>Remembers a visit. The same record read twice changes nothing.</summary>
-    /// <returns>Its number, and whether it is new.</returns>
+    /// <summary>Number of the visit stored last; 0 where there is none.</summary>
+    public int Latest => (int)Connection.Number("SELECT coalesce(max(visit), 0) FROM visit");
+
+    /// <summary>Remembers one visit, as <see cref="Remember(IReadOnlyList{VisitToRemember}, int?)"/> does.</summary>
     public (int Visit, bool IsNew) Remember(VisitToRemember visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        var sha256 = DurableFile.Hash(visit.Json);
+        return Remember([visit])![0];
+    }
+
+    /// <summary>
+    /// Remembers visits that were decided together, in one transaction with what they end. A record that is the latest version
+    /// of its visit already, with the same outcomes, is not stored again.
+    /// </summary>
+    /// <param name="visits">In the order in which they are to be numbered.</param>
+    /// <param name="knownUpTo">The last visit that was known when they were decided; left out, that is not asked.</param>
+    /// <returns>Number of each, and whether it is new; null, and nothing is stored, where another run stored visits since <paramref name="knownUpTo"/>.</returns>
+    public IReadOnlyList<(int Visit, bool IsNew)>? Remember(IReadOnlyList<VisitToRemember> visits, int? knownUpTo = null)
+    {
+        ArgumentNullException.ThrowIfNull(visits);
         using var transaction = _database.BeginWriting();
-        // An older version read again is the latest again; only what is the latest already changes nothing.
-        if (LatestLike(visit.Record.Visit.Reference, sha256) is { } same && string.Equals(same.Sha256, sha256, StringComparison.Ordinal))
-            return (same.Visit, false);
-        var number = 1 + (int)Connection.Number("SELECT coalesce(max(visit), 0) FROM visit");
-        new VisitRows(Connection).Insert(number, sha256, visit, _today);
+        var latest = Latest;
+        if (knownUpTo is { } known && known != latest)
+            return null;
+        var numbers = Numbered(visits, latest);
+        var seen = numbers.Select(n => n.Visit).Append(latest).Max();
+        for (var n = 0; n < visits.Count; n++)
+        {
+            if (numbers[n].IsNew)
+                Insert(numbers[n].Visit, visits[n], seen);
+        }
+        for (var n = 0; n < visits.Count; n++)
+            _ends.Store(numbers[n].Visit, visits[n].Ends);
         transaction.Commit();
-        return (number, true);
+        return numbers;
     }
 
     /// <summary>All, in the order stored.</summary>
@@ -49,6 +78,27 @@ public sealed class VisitRegister
             : throw new InvalidDataException(FormattableString.Invariant($"The register no longer holds the record of visit {visit} as it was stored."));
     }
 
+    /// <summary>
+    /// Visits in which an item of a record, or one that can be the same as it or be assembled with it, is named: by the keys of
+    /// <see cref="ItemKeys"/>, over any number of other items between.
+    /// </summary>
+    /// <param name="record">The record that is to be decided.</param>
+    /// <param name="upTo">The last visit that counts; left out, all do.</param>
+    /// <param name="origin">The register in whose numbers <paramref name="upTo"/> is, for a visit that came from another; left out, this one.</param>
+    /// <returns>In the order stored.</returns>
+    public IReadOnlyList<TouchingVisit> Touching(ExaminationRecord record, int? upTo = null, string? origin = null)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        var numbers = new Connected(_database, upTo, origin).To(ItemKeys.Of(record).Select(k => k.Key));
+        var list = JsonSerializer.Serialize(numbers);
+        var chosen = $"visit.visit IN {_database.Numbers("$1")}";
+        var outcomes = Outcomes(chosen, list).ToLookup(o => o.Visit.Visit, o => o.Outcome);
+        return [.. Visits(chosen, list).Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
+    }
+
+    /// <summary>What later visits ended of what the documents of a visit say: these lines are not to be printed again.</summary>
+    public IReadOnlyList<(LineEnd End, int ByVisit)> EndsOf(int visit) => _ends.Of(visit);
+
     /// <summary>Everything ever decided of an id, in the order stored.</summary>
     public IReadOnlyList<PastOutcome> OutcomesOf(string item) => Outcomes("outcome.item = $1", item);
 
@@ -58,33 +108,100 @@ public sealed class VisitRegister
     /// <summary>Everything ever decided.</summary>
     public IReadOnlyList<PastOutcome> Outcomes() => Outcomes("$1 = $1", "");
 
-    private RememberedVisit? LatestLike(string? reference, string sha256) =>
-        (reference is null ? Visits("visit.reference IS NULL AND visit.sha256 = $1", sha256) : OfReference(reference)) is [.., var last] ? last : null;
+    /// <summary>What was decided in one visit, in the order stored.</summary>
+    internal IReadOnlyList<RememberedOutcome> OutcomesOf(int visit) =>
+        Connection.Rows(row => Outcome(row, 0), $"SELECT {OutcomeColumns} FROM outcome WHERE visit = $1 ORDER BY position", visit);
 
-    private List<RememberedVisit> Visits(string condition, string value) =>
+    /// <summary>Stores a visit that came from another register, within a transaction of its own.</summary>
+    internal int TakeIn(string origin, int originNumber, VisitToRemember visit, int? seen, LocalDate? storedOn)
+    {
+        using var transaction = _database.BeginWriting();
+        var number = Latest + 1;
+        Insert(number, visit, seen, new LoggedVisit(number, "") { Origin = origin, OriginNumber = originNumber }, storedOn);
+        Connection.Execute("INSERT INTO merged_visit (origin, number, visit) VALUES ($1, $2, $3)", origin, originNumber, number);
+        transaction.Commit();
+        return number;
+    }
+
+    internal void Insert(int number, VisitToRemember visit, int? seen, LoggedVisit? from = null, LocalDate? storedOn = null)
+    {
+        var (sha256, day) = (DurableFile.Hash(visit.Json), storedOn ?? _today);
+        var asOf = from is null ? visit.AsOf ?? _today : visit.AsOf;
+        Connection.Execute(
+            """
+            INSERT INTO visit (visit, sha256, reference, regime, employer, premises, examined_on, stored_on, record, seen, version, as_of, origin)
+            VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)
+            """,
+            [number, sha256, .. VisitRows.Visit(visit.Record), DocumentRows.Day(day), visit.Json, seen, visit.Version, DocumentRows.Day(asOf), from?.Origin]);
+        foreach (var row in VisitRows.Of(number, visit.Record).Concat(VisitRows.Outcomes(number, visit.Outcomes)))
+            Connection.Execute($"INSERT INTO {row.Table} VALUES ({string.Join(", ", row.Values.Select((_, i) => FormattableString.Invariant($"${i + 1}")))})", row.Values);
+        var logged = new LoggedVisit(number, sha256)
+        {
+            Seen = seen, Version = visit.Version is { } version ? Sql.Storable(version) : null, AsOf = asOf, Origin = from?.Origin, OriginNumber = from?.OriginNumber, Outcomes = visit.Outcomes,
+        };
+        _log.Append(at => LogEntry.Remembered(at, logged, day));
+    }
+
+    /// <summary>An older version read again is the latest again; only what is the latest already, decided alike, is there.</summary>
+    private List<(int Visit, bool IsNew)> Numbered(IReadOnlyList<VisitToRemember> visits, int latest)
+    {
+        var numbers = new List<(int Visit, bool IsNew)>();
+        // What is stored by this call counts among the versions too.
+        var versions = new Lazy<List<Version>>(() => [.. All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]);
+        foreach (var visit in visits)
+        {
+            var sha256 = DurableFile.Hash(visit.Json);
+            var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
+            var like = versions.Value.FindLast(v => reference is null ? v.Reference is null && v.Sha256 == sha256
+                : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer));
+            if (like is not null && like.Sha256 == sha256 && IsSame(like.Outcomes ?? OutcomesOf(like.Visit), visit.Outcomes))
+            {
+                numbers.Add((like.Visit, false));
+                continue;
+            }
+            numbers.Add((++latest, true));
+            versions.Value.Add(new(latest, sha256, reference, employer, visit.Outcomes));
+        }
+        return numbers;
+    }
+
+    private static bool IsSame(IReadOnlyList<RememberedOutcome> stored, IReadOnlyList<RememberedOutcome> now) =>
+        stored.Select(o => LogEntryJson.Outcome(o).ToString()).SequenceEqual(now.Select(o => LogEntryJson.Outcome(o).ToString()), StringComparer.Ordinal);
+
+    private sealed record Version(int Visit, string Sha256, string? Reference, string? Employer, IReadOnlyList<RememberedOutcome>? Outcomes);
+
+    private List<RememberedVisit> Visits(string condition, object? value) =>
         Connection.Rows(row => Visit(row), $"SELECT {VisitColumns} FROM visit WHERE {condition} ORDER BY visit.visit", value);
 
-    private List<PastOutcome> Outcomes(string condition, string value) =>
-        Connection.Rows(
-            row => new PastOutcome(
-                Visit(row),
-                new RememberedOutcome(row.Text(7), row.GetString(8), Words(row.GetString(9)))
-                {
-                    ExaminedOn = DocumentRows.Day(row.Text(10)), Until = DocumentRows.Day(row.Text(11)), NextBy = DocumentRows.Day(row.Text(12)),
-                    Parts = Words(row.GetString(13)), NeverReleasable = row.GetInt32(14) == 1,
-                },
-                row.Text(15), row.Text(16), row.Text(17), row.Text(18)),
+    private const string OutcomeColumns = "outcome.item, outcome.outcome, outcome.codes, outcome.examined_on, outcome.until, outcome.next_by, outcome.parts, outcome.never_releasable";
+
+    private const int OutcomeColumnCount = 8;
+
+    private List<PastOutcome> Outcomes(string condition, object? value)
+    {
+        const int Identity = VisitColumnCount + OutcomeColumnCount;
+        return Connection.Rows(
+            row => new PastOutcome(Visit(row), Outcome(row, VisitColumnCount), row.Text(Identity), row.Text(Identity + 1), row.Text(Identity + 2), row.Text(Identity + 3)),
             $"""
-            SELECT {VisitColumns}, outcome.item, outcome.outcome, outcome.codes, outcome.examined_on, outcome.until, outcome.next_by, outcome.parts, outcome.never_releasable,
-              item.category, item.maker, item.model, item.serial
+            SELECT {VisitColumns}, {OutcomeColumns}, item.category, item.maker, item.model, item.serial
             FROM outcome JOIN visit ON visit.visit = outcome.visit
             LEFT JOIN item ON item.visit = outcome.visit AND item.position = (SELECT min(i.position) FROM item i WHERE i.visit = outcome.visit AND i.id = outcome.item)
             WHERE {condition} ORDER BY outcome.visit, outcome.position
             """,
             value);
+    }
+
+    private static RememberedOutcome Outcome(DbDataReader row, int at) => new(row.Text(at), row.GetString(at + 1), Words(row.GetString(at + 2)))
+    {
+        ExaminedOn = DocumentRows.Day(row.Text(at + 3)), Until = DocumentRows.Day(row.Text(at + 4)), NextBy = DocumentRows.Day(row.Text(at + 5)),
+        Parts = Words(row.GetString(at + 6)), NeverReleasable = row.GetInt32(at + 7) == 1,
+    };
 
     private static RememberedVisit Visit(DbDataReader row) => new(
-        row.GetInt32(0), row.GetString(1), row.Text(2), row.Text(3), row.Text(4), DocumentRows.Day(row.Text(5)), DocumentRows.Day(row.Text(6)));
+        row.GetInt32(0), row.GetString(1), row.Text(2), row.Text(3), row.Text(4), DocumentRows.Day(row.Text(5)), DocumentRows.Day(row.Text(6)))
+    {
+        Seen = row.IsDBNull(7) ? null : row.GetInt32(7), Version = row.Text(8), AsOf = DocumentRows.Day(row.Text(9)), Origin = row.Text(10),
+    };
 
     private static string[] Words(string json) => JsonSerializer.Deserialize<string[]>(json) ?? [];
 }

@@ -17,14 +17,6 @@ public static class CheckAgainstRegister
         if (place is null)
             return CheckRecord.All(paths, asOf, rules);
         using var register = DocumentRegister.OpenExisting(place, asOf);
-        var (read, history) = (ReadVisits.From(paths, rules), new RegisterHistory(register));
-        var inputs = new CheckedInput[read.Count];
-        foreach (var n in VisitsInTurn.Of(read, asOf, rules))
-        {
-            inputs[n] = read[n].Determined(asOf, rules, history.Of);
-            if (inputs[n].Visit is { } visit)
-                history.Add(visit);
-        }
-        return inputs;
+        return DecideRun.Check(ReadVisits.From(paths, rules), register, asOf, rules);
     }
 }

@@ -33,11 +33,9 @@ public static class CheckRecord
     /// <param name="paths">In any order: each as <see cref="Of"/> takes it.</param>
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
-    /// <param name="history">What is known of the items of a record from before; left out, nothing.</param>
     /// <returns>In input order, a visit where its first input stands.</returns>
     public static IReadOnlyList<CheckedInput> All(
-        IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null, Func<ExaminationRecord, History>? history = null) =>
-        [.. ReadVisits.From(paths, rules).Select(v => v.Determined(asOf, rules, history))];
+        IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null) => DecideRun.Check(ReadVisits.From(paths, rules), null, asOf, rules);
 }
 
 /// <summary>Inputs read, those of one visit together, and not decided yet.</summary>
@@ -46,7 +44,7 @@ public static class CheckRecord
 internal sealed record ReadVisits(string Path, ReadResult Read)
 {
     /// <summary>Why nothing can be decided; null where it can.</summary>
-    public string? Unreadable => Read.Record is { } record ? Entanglement.Of(record, Read.Findings) : Read.Unreadable;
+    public string? Unreadable { get; } = Read.Record is { } record ? Entanglement.Of(record, Read.Findings) : Read.Unreadable ?? "it cannot be read";
 
     private VisitPhotos? Photos { get; init; }
 
@@ -61,14 +59,9 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
             .Select(visit => new ReadVisits(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)])) { Photos = photos })];
     }
 
-    public CheckedInput Determined(LocalDate asOf, KnownRules? rules, Func<ExaminationRecord, History>? history)
-    {
-        var why = Unreadable;
-        if (why is not null || Read.Record is not { } record)
-            return new(Path, null, Read.Sources, why);
-        var visit = Determine.Visit(record, Read.Findings, history?.Invoke(record) ?? History.None, asOf, rules);
-        return new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos() };
-    }
+    /// <param name="visit">As decided; null where the input is unreadable.</param>
+    public CheckedInput Checked(DeterminedVisit? visit) => visit is null ? new(Path, null, Read.Sources, Unreadable)
+        : new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos() };
 
     private static ReadResult OneInput(string path, KnownRules? rules, VisitPhotos? photos)
     {

@@ -30,8 +30,12 @@ internal sealed class Corrections
 
     private string Words => string.IsNullOrWhiteSpace(Reason) ? Corrected : Reason;
 
-    /// <summary>Remembers a visit in the register; one that it has already is not stored twice.</summary>
-    public void Remember(DeterminedVisit visit) => _numbers[visit] = _register.Visits.Remember(RememberVisit.Of(visit)).Visit;
+    /// <summary>Takes over the numbers that the register has given to the visits of a run.</summary>
+    public void Take(DecideRun run)
+    {
+        foreach (var (decided, number) in run.Decided.Zip(run.Numbers))
+            _numbers[decided.Visit] = number.Visit;
+    }
 
     public int NumberOf(DeterminedVisit visit) => _numbers[visit];
 
@@ -83,30 +87,4 @@ internal sealed class Corrections
 
     // A thing without an id stands under the empty one among the documents.
     private static bool Same(string? id, string item) => string.Equals(id ?? "", item, StringComparison.Ordinal);
-}
-
-/// <summary>What is remembered of a determined visit.</summary>
-internal static class RememberVisit
-{
-    public static VisitToRemember Of(DeterminedVisit visit) => new(
-        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. visit.Everything.Select(item => Outcome(visit, item))]);
-
-    private static RememberedOutcome Outcome(DeterminedVisit visit, DeterminedItem item) => new(
-        item.Item.Id, item.Outcome.Word(), [.. item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)])
-    {
-        ExaminedOn = item.ExaminedOn,
-        Until = item.Until,
-        NextBy = item.NextExaminationBy,
-        Parts = item.Outcome is Core.Determination.Outcome.Withdraw ? [.. RestsOn(visit, item)] : [],
-        NeverReleasable = item.Outcome is Core.Determination.Outcome.Withdraw && item.NeverReleasable,
-    };
-
-    /// <summary>The withdrawn parts (W9), and the whole that does not permit it (W8).</summary>
-    private static IEnumerable<string> RestsOn(DeterminedVisit visit, DeterminedItem item)
-    {
-        var codes = item.Reasons.Select(r => r.Code).ToHashSet(StringComparer.Ordinal);
-        var withdrawn = visit.Items.Where(p => p.Outcome is Core.Determination.Outcome.Withdraw).Select(p => p.Item.Id).ToHashSet(StringComparer.Ordinal);
-        IEnumerable<string> parts = codes.Contains("W9") ? item.Parts.Where(withdrawn.Contains) : [];
-        return codes.Contains("W8") && item.Item.FittedTo is { } whole ? parts.Append(whole) : parts;
-    }
 }

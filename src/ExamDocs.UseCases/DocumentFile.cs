@@ -39,11 +39,11 @@ internal static class DocumentFile
 
     private sealed record Whole(
         string Format, string Number, string Kind, IReadOnlyList<string> Items, LocalDate IssuedOn, LocalDate AsOf, string Language, string Version, bool PerItem,
-        Reading Reading, Head? Letterhead, ElectronicSignature? Signature, CopiedReport? CopyOf, IReadOnlyList<ReplacedDocument> Replaces, IReadOnlyList<Hold> Withdrawals, IReadOnlyList<Visited> Examinations)
+        Reading Reading, Head? Letterhead, ElectronicSignature? Signature, CopiedReport? CopyOf, IReadOnlyList<ReplacedDocument> Replaces, IReadOnlyList<Hold> Withdrawals, IReadOnlyList<Visited> Examinations, KnownFile? Known = null)
     {
         public static Whole Of(DocumentBasis b) => new(
             FormatName, b.Number, b.Kind, b.Items, b.IssuedOn, b.AsOf, b.Language.Tag, b.Version, b.PerItem, new Reading(b.Reading.Metres, b.Reading.SignFactor),
-            Head.Of(b.Letterhead), b.Signature, b.CopyOf, b.Replaces, [.. b.History.Withdrawals.Select(Hold.Of)], [.. b.History.Examinations.Select(Visited.Of)]);
+            Head.Of(b.Letterhead), b.Signature, b.CopyOf, b.Replaces, [.. b.History.Withdrawals.Select(Hold.Of)], [.. b.History.Examinations.Select(Visited.Of)], KnownFile.Of(b.History));
 
         /// <exception cref="JsonException">A value is none that a document can have.</exception>
         public DocumentBasis Basis() => !string.Equals(Format, FormatName, StringComparison.Ordinal) ? throw new JsonException(Format) : new DocumentBasis
@@ -53,8 +53,11 @@ internal static class DocumentFile
             Language = Templates.Wording.Language.Find(Language) ?? throw new JsonException(Language),
             Reading = new ReadingDistance(Reading.Metres, Reading.SignFactor),
             Letterhead = Letterhead?.Read(), Signature = Signature, CopyOf = CopyOf, Replaces = Replaces,
-            History = new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] },
+            History = Told(new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }),
         };
+
+        /// <summary>Documents of earlier versions have no more than withdrawals and examinations.</summary>
+        private History Told(History history) => Known?.Read(history) ?? history;
     }
 
     private sealed record Reading(decimal Metres, decimal SignFactor);
@@ -71,12 +74,14 @@ internal static class DocumentFile
 
     private sealed record LogoSize(int WidthPx, int HeightPx);
 
+    /// <remarks>Maker, model, serial and whether it is of another visit are read in documents of earlier versions, and count for nothing.</remarks>
     private sealed record Hold(
-        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts, string? Maker, string? Model, string? Serial, bool OfAnotherVisit = false)
+        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts,
+        IReadOnlyList<string>? Documents = null, bool OfThisVisit = false, string? Maker = null, string? Model = null, string? Serial = null, bool OfAnotherVisit = false)
     {
-        public static Hold Of(PastWithdrawal w) => new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Maker, w.Model, w.Serial, w.IsOfAnotherVisit);
+        public static Hold Of(PastWithdrawal w) => new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Documents, w.IsOfThisVisit);
 
-        public PastWithdrawal Read() => new(Item, Document, On, Codes, NeverReleasable) { Parts = Parts, Maker = Maker, Model = Model, Serial = Serial, IsOfAnotherVisit = OfAnotherVisit };
+        public PastWithdrawal Read() => new(Item, Document, On, Codes, NeverReleasable) { Parts = Parts, Documents = Documents ?? [], IsOfThisVisit = OfThisVisit };
     }
 
     /// <summary>An earlier examination with its remedies and renewals, as a record of nothing else.</summary>

@@ -90,7 +90,7 @@ internal sealed record DocumentJob(
         CopyOf = CopyOf,
         Signature = Signature,
         Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
-        History = Visit.History.For(Visit.Record),
+        History = Visit.History,
     };
 
     /// <summary>The page without its number and day.</summary>

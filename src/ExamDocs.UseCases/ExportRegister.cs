@@ -94,7 +94,7 @@ public static class ExportRegister
         foreach (var replaced in document.Replaces)
             json.WriteStringValue(replaced.Number);
         json.WriteEndArray();
-        json.WriteString("state", document.Ended switch { DocumentEnd.Replaced => "replaced", DocumentEnd.Withdrawn => "withdrawn", _ => "current" });
+        json.WriteString("state", document.Ended switch { DocumentEnd.Replaced => "replaced", DocumentEnd.Withdrawn => "withdrawn", DocumentEnd.Ended => "ended", _ => "current" });
         json.WriteString("endedOn", Day(document.EndedOn));
         json.WriteString("reason", document.EndedReason);
         json.WriteEndObject();

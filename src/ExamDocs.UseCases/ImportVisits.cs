@@ -10,7 +10,11 @@ namespace ExamDocs.UseCases;
 /// <param name="Inputs">The inputs as checked, in the order of their visits' days.</param>
 /// <param name="New">How many visits the register did not know.</param>
 /// <param name="Known">How many it knew already: nothing was changed for these.</param>
-public sealed record ImportResult(IReadOnlyList<CheckedInput> Inputs, int New, int Known);
+public sealed record ImportResult(IReadOnlyList<CheckedInput> Inputs, int New, int Known)
+{
+    /// <summary>Sentences about withdrawals of items that a later visit, known already, passed.</summary>
+    public IReadOnlyList<string> Late { get; init; } = [];
+}
 
 /// <summary>Takes records of earlier visits into the register, so that they are history to those that follow. Issues nothing.</summary>
 public static class ImportVisits
@@ -24,18 +28,14 @@ public static class ImportVisits
     {
         var read = paths.Select(path => new ReadVisits(path, Read(path, rules))).ToList();
         if (read.Exists(v => v.Unreadable is not null))
-            return new ImportResult([.. read.Select(v => v.Determined(today, rules, null))], 0, 0);
+            return new ImportResult(DecideRun.Check(read, null, today, rules), 0, 0);
         using var register = DocumentRegister.Open(place, today);
-        var (inputs, added, history) = (new List<CheckedInput>(), 0, new RegisterHistory(register));
-        // The earlier visit first: a later one that found an item fit has to have known of an earlier withdrawal. Of one day they
-        // stay as they are named: versions of one record may be among them, and the last is the one that counts.
-        foreach (var visit in read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue))
-        {
-            var input = visit.Determined(today, rules, history.Of);
-            inputs.Add(input);
-            added += register.Visits.Remember(RememberVisit.Of(input.Visit!)).IsNew ? 1 : 0;
-        }
-        return new ImportResult(inputs, added, inputs.Count - added);
+        // The earlier visit first. Of one day they stay as they are named: versions of one record may be among them, and the last
+        // is the one that counts.
+        read = [.. read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue)];
+        var run = DecideRun.Remember(read, register, today, rules);
+        var added = run.Numbers.Count(n => n.IsNew);
+        return new ImportResult(run.Inputs, added, run.Inputs.Count - added) { Late = [.. LateWithdrawals.Of(run)] };
     }
 
     /// <summary>JSON may be what an export wrote, which holds what reading it first had found; photos are not looked for.</summary>

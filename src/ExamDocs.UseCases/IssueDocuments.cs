@@ -83,22 +83,18 @@ public static class IssueDocuments
     {
         var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
         if (read.Any(v => v.Unreadable is not null))
-            return new IssueResult([.. read.Select(v => v.Determined(request.Today, request.Rules, null))], [], [], [], [], null);
+            return new IssueResult(DecideRun.Check(read, null, request.Today, request.Rules), [], [], [], [], null);
 
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         var remarks = register.Recover();
-        var (inputs, refused, corrections) = (new CheckedInput[read.Count], new List<Refusal>(), new Corrections(register, request.Reason));
+        var run = DecideRun.Remember(read, register, request.Today, request.Rules);
+        var (inputs, refused, corrections) = (run.Inputs, new List<Refusal>(), new Corrections(register, request.Reason));
+        corrections.Take(run);
         await using var press = new Press(register, request.OutFolder, request.Today) { Corrections = corrections };
-        var history = new RegisterHistory(register);
         string? failure = null;
-        foreach (var n in VisitsInTurn.Of(read, request.Today, request.Rules))
+        foreach (var input in inputs.OrderBy(i => i.Visit!.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).TakeWhile(_ => failure is null))
         {
-            inputs[n] = read[n].Determined(request.Today, request.Rules, history.Of);
-            // Decided it still is, so that what is wrong with it is told in the same run.
-            if (failure is not null)
-                continue;
-            corrections.Remember(inputs[n].Visit!);
-            var composition = ComposeDocuments.Of(inputs[n].Visit!, request.PerItem, request.Reading, inputs[n].Photos.Of);
+            var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Reading, input.Photos.Of);
             refused.AddRange(composition.Refused);
             failure = await press.RunAsync([.. composition.Jobs.Where(request.Wants).Select(request.Dressed)], cancellation);
         }

@@ -42,11 +42,14 @@ public static class PersonalData
     private static KeepUntil? Keep(Examination examination, ExaminationRecord record, IReadOnlyList<ExaminationRecord> all, KnownRules rules)
     {
         var item = record.Items.FirstOrDefault(i => string.Equals(i.Id, examination.Item, StringComparison.Ordinal));
-        if (rules.FindRegime(examination.Regime ?? record.Visit.Regime) is not { } regime || record.Visit.ReportedOn is not { } made)
+        var day = examination.DayAt(record.Visit);
+        if (rules.FindRegime(examination.Regime ?? record.Visit.Regime) is null || record.Visit.ReportedOn is not { } made)
             return null;
-        var next = all.Where(o => o.Visit.ReportedOn > made && o.Examinations.Any(e => string.Equals(e.Item, examination.Item, StringComparison.Ordinal) && e.DayAt(o.Visit) > examination.DayAt(record.Visit)))
+        var next = all.Where(o => o.Visit.ReportedOn > made && o.Examinations.Any(e => string.Equals(e.Item, examination.Item, StringComparison.Ordinal) && e.DayAt(o.Visit) > day))
             .Select(o => o.Visit.ReportedOn).Min();
-        return regime.Keep(Kept.As(examination.Basis, item?.Purpose), made, next);
+        var kept = RegimesInForce.Of(rules.FindRegime(examination.Regime), rules.FindRegime(record.Visit.Regime), item?.Purpose, item?.Category, day)
+            .Select(r => r.Keep(Kept.As(examination.Basis, item?.Purpose), made, next)).ToList();
+        return kept.Find(k => k is not { IsKnown: true, Until: not null }) ?? (kept.Contains(null) ? null : kept.MaxBy(k => k!.Until));
     }
 
     private static IEnumerable<string?> Names(ExaminationRecord record) =>

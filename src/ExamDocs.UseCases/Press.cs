@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Data.Common;
 using System.Text.Json;
 using ExamDocs.Core.Determination;

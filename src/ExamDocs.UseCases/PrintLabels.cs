@@ -76,27 +76,24 @@ public static partial class PrintLabels
         var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
         var read = ReadVisits.From([.. asked.Where(a => !a.IsNumber).Select(a => a.Asked)], request.Rules);
         if (read.Any(v => v.Unreadable is not null))
-            return new LabelResult([.. read.Select(v => v.Determined(request.Today, request.Rules, null))], [], null, [], null);
+            return new LabelResult(DecideRun.Check(read, null, request.Today, request.Rules), [], null, [], null);
 
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
-        var history = new RegisterHistory(register);
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
         if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
-            return LabelResult.Stopped(other, [.. read.Select(v => v.Determined(request.Today, request.Rules, history.Of))]);
+            return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
 
-        var (inputs, corrections, others) = (new CheckedInput[read.Count], new Corrections(register, reason: null), new List<DocumentJob>());
+        var run = DecideRun.Remember(read, register, request.Today, request.Rules);
+        var (corrections, others) = (new Corrections(register, reason: null), new List<DocumentJob>());
+        corrections.Take(run);
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
         {
             Corrections = corrections,
         };
         string? failure = null;
-        foreach (var n in VisitsInTurn.Of(read, request.Today, request.Rules))
+        foreach (var visit in run.Inputs.Select(i => i.Visit!).OrderBy(v => v.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).TakeWhile(_ => failure is null))
         {
-            var visit = (inputs[n] = read[n].Determined(request.Today, request.Rules, history.Of)).Visit!;
-            if (failure is not null)
-                continue;
-            corrections.Remember(visit);
             var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
                 .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
             others.AddRange(jobs[false]);
@@ -104,7 +101,7 @@ public static partial class PrintLabels
         }
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
+        return new LabelResult(run.Inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
     }
 
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>

@@ -55,7 +55,7 @@ public static class ReadInput
     /// By these a document is told, and what begins as an archive or as an older Office file, whatever it is called; those are
     /// for the reader of workbooks to tell apart.
     /// </summary>
-    private static byte[] FirstBytes(FileStream stream)
+    internal static byte[] FirstBytes(FileStream stream)
     {
         var first = new byte[4];
         var read = stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false);
@@ -70,10 +70,10 @@ public static class ReadInput
             return Refuse(folder, "there is no .csv file in the folder; give workbooks and JSON files one by one");
         return files.Count > MostFiles ? Refuse(folder, "there are more than 200 .csv files in the folder")
             : files.Sum(f => f.Length) > CsvRecordReader.MostBytes ? Refuse(folder, "the files are larger than 32 MiB together")
-            : CsvRecordReader.Read([.. files.Select(f => new CsvFile(f.Name, f.Length == 0 ? [] : File.ReadAllBytes(f.FullName)))], folder, rules);
+            : CsvRecordReader.Read([.. files.Select(f => new CsvFile(f.Name, f.Length == 0 ? [] : File.ReadAllBytes(f.FullName)))], folder, rules, UnreadFiles.Of(folder));
     }
 
-    private static bool IsCsv(string path) => Path.GetExtension(path).ToLowerInvariant() is ".csv" or ".tsv";
+    internal static bool IsCsv(string path) => Path.GetExtension(path).ToLowerInvariant() is ".csv" or ".tsv";
 
     private static byte[] Whole(FileStream stream)
     {

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -42,7 +43,7 @@ public static class RuleList
     public static IReadOnlyList<RuleText> All { get; } =
     [
         .. OutcomeRules.All.Select(Text),
-        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(WorkbookFindings.All).Concat(CsvFindings.All).Concat(MergeFindings.All).Concat(PhotoRules.All).Concat(PrintRules.All)
+        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(AnswerRules.All).Concat(WorkbookFindings.All).Concat(BesideFindings.All).Concat(CsvFindings.All).Concat(MergeFindings.All).Concat(PhotoRules.All).Concat(PrintRules.All)
             .OrderBy(i => i.Code, StringComparer.Ordinal).Select(Text),
     ];
 

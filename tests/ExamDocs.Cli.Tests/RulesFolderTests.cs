@@ -77,6 +77,55 @@ public sealed class RulesFolderTests : IDisposable
         Assert.Contains("read in an unofficial copy", text, StringComparison.Ordinal);
     }
 
+    /// <summary>Whichever page somebody holds in the hand; a report, its record, a notice and the label of kit withdrawn.</summary>
+    [Theory]
+    [InlineData("en", "user's own", "added by the user", "it was added by the user")]
+    [InlineData("de", "eigenes Regelwerk des Anwenders", "vom Anwender hinzugefügt", "der Anwender hat es hinzugefügt")]
+    [InlineData("fr", "propre à l’utilisateur", "ajouté par l’utilisateur", "l’utilisateur l’a ajouté")]
+    public async Task Every_page_says_that_its_regime_is_the_user_s_own(string language, params string[] ways)
+    {
+        Regime();
+        var json = UnderOwn(Records.Cut());
+        var run = await _examdocs.RunAsync("issue", json.Write(_examdocs, "cut.json"), "--rules", Folder, "--out", "out", "--language", language);
+
+        Assert.True(run.ExitCode == 0, run.Err);
+        var kinds = Directory.GetFiles(_examdocs.At("out"), "*.pdf");
+        Assert.Equal("NQR", string.Concat(kinds.Select(f => Path.GetFileName(f)[0]).Distinct().Order()));
+        foreach (var page in kinds.SelectMany(Pages))
+            Assert.True(ways.Any(way => page.Contains(way, StringComparison.Ordinal)), page);
+    }
+
+    /// <summary>Ten years for kit that persons hang on, as the visit's regime: a warning at the item, and ten years.</summary>
+    [Theory]
+    [InlineData("\"months\": 9", "\"months\": 120", true)]
+    [InlineData("\"months\": 9", "\"months\": 13", true)]
+    [InlineData("\"months\": 9", "\"months\": 12", false)]
+    public async Task A_long_interval_of_the_user_s_own_is_named(string old, string with, bool warned)
+    {
+        Put("regimes/fenmark.json", Replaced(old, with));
+        var run = await _examdocs.RunAsync("check", Climbing(), "--rules", Folder);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(warned, run.Err.Contains("warning PAR040: COR-11: ", StringComparison.Ordinal));
+    }
+
+    /// <summary>Beside the law of the visit it shortens, and the report names both.</summary>
+    [Fact]
+    public async Task Beside_the_visit_s_law_it_lengthens_nothing()
+    {
+        Put("regimes/fenmark.json", Replaced("\"months\": 9", "\"months\": 120"));
+        var json = UnderOwn(Records.Small());
+        json["visit"]!["regime"] = "gb-loler";
+        json["examinations"]![0]!["regime"] = "fenmark-climbing";
+        json["examinations"]![0]!["basis"] = "six-month";
+        var run = await _examdocs.RunAsync("issue", json.Write(_examdocs, "both.json"), "--rules", Folder, "--out", "out", "--only", "report");
+        Assert.Equal(0, run.ExitCode);
+        var text = PdfText(Directory.GetFiles(_examdocs.At("out"), "R-*.pdf").Single());
+        Assert.Contains("3 Dec 2026", text, StringComparison.Ordinal);
+        Assert.Contains("SI 1998/2307", text, StringComparison.Ordinal);
+        Assert.Contains("Fenmark Order 12/2019", text, StringComparison.Ordinal);
+        Assert.Contains("added by the user, from regimes/fenmark.json", text, StringComparison.Ordinal);
+    }
+
     /// <summary>What the folder holds, and words of the refusal.</summary>
     public static TheoryData<string, string, string> Refusals => new()
     {
@@ -150,14 +199,15 @@ public sealed class RulesFolderTests : IDisposable
     }
 
     /// <summary>The small record under the user's regime: examined on 3 June 2026, nine months on is 3 March 2027.</summary>
-    private string Climbing()
+    private string Climbing() => UnderOwn(Records.Small()).Write(_examdocs, "visit.json");
+
+    private static JsonObject UnderOwn(JsonObject record)
     {
-        var record = Records.Small();
         record["visit"]!["regime"] = "fenmark-climbing";
         record["examinations"]![0]!["basis"] = "twelve-month";
         record["examinations"]![0]!.AsObject().Remove("exposure");
         record["limits"]![0]!.AsObject().Remove("intervalMonths");
-        return record.Write(_examdocs, "visit.json");
+        return record;
     }
 
     private string ThrowLine(out JsonObject record)
@@ -180,11 +230,17 @@ public sealed class RulesFolderTests : IDisposable
     private static string Block(int number) => File.ReadAllText(Path.Combine(Path.GetDirectoryName(Records.ExampleJson)!, "..", "docs", "regimes.md"))
         .ReplaceLineEndings("\n").Split("```json\n")[number + 1].Split("```")[0];
 
-    private static string PdfText(string file)
+    private static IEnumerable<string> Pages(string file) => Raw(file).Split('\f').Select(Squeezed).Where(page => page.Length > 0);
+
+    private static string PdfText(string file) => Squeezed(Raw(file));
+
+    private static string Squeezed(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static string Raw(string file)
     {
         using var process = System.Diagnostics.Process.Start(new System.Diagnostics.ProcessStartInfo("pdftotext", [file, "-"]) { RedirectStandardOutput = true })!;
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        return string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        return text;
     }
 }

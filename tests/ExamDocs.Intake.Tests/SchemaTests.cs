@@ -75,6 +75,11 @@ public sealed class SchemaTests
         { "/examinations/0/observations/0", "state", "\"clera\"" },
         { "/examinations/0/observations/0", "state", "\"defect\"" },
         { "/examinations/0/diameters/0", "readingsMm", "[\"11.0\"]" },
+        { "/items/0", "formerly", "7" },
+        { "/items/0", "notTheSameAs", "[{\"id\": \"X\"}]" },
+        { "/items/0", "notTheSameAs", "[{\"id\": \"X\", \"because\": \"serial differs\", \"why\": \"\"}]" },
+        { "/releases/0", "because", "\"mended\"" },
+        { "/releases/0", "withdrawnOn", "\"2025-11\"" },
         { "/renewals/0", "doneOn", "\"yesterday\"" },
         { "/disposals/0", "action", "\"lost\"" },
     };
@@ -131,6 +136,7 @@ public sealed class SchemaTests
         AssertWords(Words.Dangers.All, definitions, "defect", "danger");
         AssertWords(Words.Retyings.All, definitions, "limits", "retying");
         AssertWords(Words.DisposalActions.All, definitions, "disposal", "action");
+        AssertWords(Words.ReleaseReasons.All, definitions, "release", "because");
     }
 
     private static void AssertWords(IEnumerable<string> known, JsonElement definitions, string part, string member) =>

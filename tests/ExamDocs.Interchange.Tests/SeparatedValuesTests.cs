@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Globalization;
 using ExamDocs.Core.Determination;
 using NodaTime;

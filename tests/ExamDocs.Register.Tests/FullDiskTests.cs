@@ -2,7 +2,7 @@ using Microsoft.Data.Sqlite;
 
 namespace ExamDocs.Register.Tests;
 
-/// <summary>A disk of 256 KB in memory; left out where this machine lets the tests mount none.</summary>
+/// <summary>A disk of 256 or 512 KB in memory; left out where this machine lets the tests mount none.</summary>
 public sealed class FullDiskTests : Workplace
 {
     private static readonly byte[] TooBig = new byte[400_000];
@@ -29,7 +29,7 @@ public sealed class FullDiskTests : Workplace
     public void A_register_that_no_longer_fits_keeps_everything_it_acknowledged()
     {
         var small = Directory.CreateDirectory(Path.Combine(Root, "small")).FullName;
-        using var disk = new SmallDisk(small);
+        using var disk = new SmallDisk(small, 512);
         var database = Path.Combine(small, "kit.db");
         var acknowledged = new List<string>();
         using (var register = DocumentRegister.Open(database))

@@ -39,6 +39,58 @@ public abstract partial class Workplace
         Storage.Sql.Execute(connection, statement);
     }
 
+    /// <summary>What tells two rows of one table apart.</summary>
+    internal const string Row = "ctid";
+
+    /// <summary>Bytes that are no document.</summary>
+    internal const string Empty = "'\\x00'::bytea";
+
+    internal IReadOnlyList<string> EveryTable()
+    {
+        using var connection = Connect();
+        return Storage.Sql.Rows(connection, row => row.GetString(0), "SELECT table_name::text FROM information_schema.tables WHERE table_schema = 'examdocs' ORDER BY 1");
+    }
+
+    internal IReadOnlyList<(string Table, string Column, bool IsNumber, bool IsBytes)> ColumnsOf(string table)
+    {
+        using var connection = Connect();
+        return Storage.Sql.Rows(
+            connection, row => (table, row.GetString(0), row.GetString(1) is "integer" or "bigint", row.GetString(1) == "bytea"),
+            "SELECT column_name::text, data_type::text FROM information_schema.columns WHERE table_schema = 'examdocs' AND table_name = $1", table);
+    }
+
+    /// <summary>Changes something behind the back of everything that guards it, as the owner of the server can.</summary>
+    /// <returns>False where that cannot be done, or changes nothing.</returns>
+    internal bool Changed(string statement, out IDisposable undo)
+    {
+        var table = statement.Split(' ') is ["DELETE", _, var from, ..] ? from : statement.Split(' ')[1];
+        undo = new Undo(() => Unguarded($"DELETE FROM {table}; INSERT INTO {table} SELECT * FROM public.kept; DROP TABLE public.kept"));
+        Unguarded($"CREATE TABLE public.kept AS SELECT * FROM {table}");
+        try
+        {
+            if (Unguarded(statement) > 0)
+                return true;
+        }
+        catch (PostgresException)
+        {
+            // A type, a NOT NULL, a CHECK or a key of the table itself refuses it.
+        }
+        undo.Dispose();
+        return false;
+    }
+
+    private int Unguarded(string statement)
+    {
+        using var connection = Connect();
+        Storage.Sql.Execute(connection, "SET session_replication_role = replica");
+        return Storage.Sql.Execute(connection, statement);
+    }
+
+    private sealed class Undo(Action undo) : IDisposable
+    {
+        public void Dispose() => undo();
+    }
+
     private static string OfTable(string table) => $" ON {table}";
 
     partial void SetUp()

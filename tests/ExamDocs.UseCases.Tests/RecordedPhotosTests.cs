@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;

@@ -106,6 +106,7 @@ internal static class RegisterCommand
             {
                 { Ended: DocumentEnd.Replaced } d => $"{number} was replaced by {string.Join(", ", d.ReplacedBy)} already",
                 { Ended: DocumentEnd.Withdrawn } => $"{number} was withdrawn already",
+                { Ended: DocumentEnd.Ended } d => $"{number} ended already: {d.EndedReason}",
                 _ => $"no document was issued under {number} in this register",
             });
         }

@@ -25,13 +25,11 @@ internal static class DoubtEvidence
     /// <summary>A withdrawal that is over, and by what; one that is open stands under history as a reason.</summary>
     private static IEnumerable<LedgerEntry> Ended(ItemCase item, EarlierWithdrawal withdrawal)
     {
-        if (EarlierWithdrawalIsOpen.IsOpen(item, withdrawal))
+        if (EarlierWithdrawals.IsOpen(item, withdrawal))
             yield break;
-        var release = item.Releases.FirstOrDefault(withdrawal.IsReleasedBy)?.Row;
-        yield return release is null
-            ? Entry(Bearing.For, w => w.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)))
-            : Entry(Bearing.For, w => w.EndedWithRelease(
-                withdrawal.On, withdrawal.Why.In(w), release.On!.Value, item.Context.PersonWithId(release.By)?.Name ?? release.By, release.Grounds));
+        yield return EarlierWithdrawals.EndedBy(item, withdrawal) is { } release
+            ? Entry(Bearing.For, w => w.EndedWithRelease(withdrawal.On, withdrawal.Why.In(w), release.Release.On!.Value, release.By, release.Release.Grounds, release.Release.Because is ReleaseReason.RecordedInError))
+            : Entry(Bearing.For, w => w.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)));
     }
 
     private static LedgerEntry Defect(EarlierDefect earlier) => earlier switch

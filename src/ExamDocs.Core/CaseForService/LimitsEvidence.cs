@@ -24,5 +24,5 @@ internal static class LimitsEvidence
         item.Limits.All.Count == 0 ? Ledger.TheRecord : string.Join("; ", item.Limits.All.Select(l => LimitsSourceText.Of(l.Row)).Distinct(StringComparer.Ordinal));
 
     private static IEnumerable<string> Whys(ItemCase item) =>
-        item.Deciding.Where(e => e is { Regime: not null, On: not null }).Select(e => e.Regime!.IntervalFor(e, e.On!.Value).Why).Distinct(StringComparer.Ordinal);
+        item.Deciding.Where(e => e.On is not null).Select(e => e.IntervalFrom(e.On!.Value)?.Why).OfType<string>().Distinct(StringComparer.Ordinal);
 }

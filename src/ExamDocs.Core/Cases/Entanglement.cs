@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Service;
 
 namespace ExamDocs.Core.Cases;
 
@@ -88,11 +89,12 @@ public static class Entanglement
         var items = Tally(record.Items.Select(i => Model(i.Maker, i.Model)));
         var alike = Tally(record.Limits.Select(l => Model(l.Maker, l.Model)));
         return (vague * (record.Items.Count + (long)record.Limits.Count)) + (record.Limits.Count * (unclear + record.Items.Count))
-            + alike.Sum(l => l.Value * (l.Value + items.GetValueOrDefault(l.Key)) * Spelling);
+            + alike.Sum(l => l.Value * (l.Value + items.GetValueOrDefault(l.Key)) * Spelling)
+            + (items.Where(i => !alike.ContainsKey(i.Key)).Sum(i => i.Value) + unclear) * record.Limits.Count * Spelling;
     }
 
     private static string? Model(string? maker, string? model) => maker is null || model is null ? null
-        : string.Create(CultureInfo.InvariantCulture, $"{maker.ToUpperInvariant()}\n{model.ToUpperInvariant()}");
+        : string.Create(CultureInfo.InvariantCulture, $"{LimitsSpelling.Folded(maker)}\n{LimitsSpelling.Folded(model)}");
 
     /// <summary>A finding under a list reaches the items of its row; any other reaches them all.</summary>
     private static bool IsOfRow(Finding finding) => finding.Path.Split('/', 4) is { Length: > 2 } steps && steps[1] is not "visit";

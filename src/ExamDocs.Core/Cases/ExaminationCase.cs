@@ -49,6 +49,17 @@ public sealed class ExaminationCase : ICase
     /// <summary>Null where the regime named is not known.</summary>
     public Regime? Regime => Context.Rules.FindRegime(RegimeId);
 
+    /// <summary>
+    /// The regimes it stands under, the one whose particulars are printed first: its own and the visit's, of which each binds;
+    /// its own alone where the visit's leaves such kit to it. Empty where the one named is not known.
+    /// </summary>
+    public IReadOnlyList<Regime> Regimes => field ??= Regime is null ? [] : RegimesInForce.Of(
+        Context.Rules.FindRegime(Examination.Regime), Context.Rules.FindRegime(Context.Record.Visit.Regime), Item?.Item.Purpose, Item?.Item.Category, On);
+
+    /// <summary>The interval that holds from a day on: of its regimes the one that ends first; null where none is known.</summary>
+    public ExaminationInterval? IntervalFrom(LocalDate day) =>
+        Regimes.Select(r => r.IntervalFor(this, day)).MinBy(i => i.LastDay(day));
+
     public string? AuthorId => Examination.Author ?? Examination.Examiner;
 
     public string? AuthenticatedById => Examination.AuthenticatedBy ?? Examination.Examiner;

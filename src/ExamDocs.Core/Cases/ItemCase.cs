@@ -42,10 +42,14 @@ public sealed class ItemCase : ICase
 
     public string? ItemId => Item.Id;
 
-    public string? RegimeId => Examination?.RegimeId ?? Context.Record.Visit.Regime;
+    /// <summary>The regime whose particulars are printed.</summary>
+    public string? RegimeId => Examination is { Regime: not null, Regimes: [var first, ..] } ? first.Id : Examination?.RegimeId ?? Context.Record.Visit.Regime;
 
     /// <summary>Null where the regime named is not known.</summary>
     public Regime? Regime => Context.Rules.FindRegime(RegimeId);
+
+    /// <summary>Every regime it was examined under, that one first.</summary>
+    public IReadOnlyList<Regime> Regimes => Examination?.Regimes ?? (Regime is { } regime ? [regime] : []);
 
     public Category? Category { get; }
 
@@ -64,7 +68,7 @@ public sealed class ItemCase : ICase
 
     /// <summary>
     /// History of the record and of the store together, oldest first: what it was found to be, not what was decided. What
-    /// the store's examinations led to stands in <see cref="Determination.History.Withdrawals"/>, and is not judged again.
+    /// the store's examinations led to stands in <see cref="Records.History.Withdrawals"/>, and is not judged again.
     /// </summary>
     public IReadOnlyList<EarlierExamination> Before => field ??= EarlierExamination.Of(this);
 
@@ -82,6 +86,9 @@ public sealed class ItemCase : ICase
 
     /// <summary>What is fitted to it now, by the items' own word or by a renewal.</summary>
     public IReadOnlyList<ItemCase> Parts => _parts;
+
+    /// <summary>What is fitted to it now and was not examined in this record, each with what other records know of it.</summary>
+    public IReadOnlyList<PartElsewhere> PartsElsewhere => field ??= [.. Context.PartsElsewhereOn(Item.Id)];
 
     public IEnumerable<RowCase<Release>> Releases =>
         Context.Releases.Where(r => Item.Id is not null && string.Equals(r.ItemId, Item.Id, StringComparison.Ordinal));

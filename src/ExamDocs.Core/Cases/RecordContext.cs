@@ -16,13 +16,16 @@ public sealed class RecordContext
     private readonly ILookup<string, RowCase<Person>> _people;
     private readonly ILookup<string, ExaminationCase> _examinations;
     private readonly ILookup<string, PastExamination> _pastExaminations;
-    private readonly ILookup<ItemMarking, PastWithdrawal> _pastWithdrawals;
+    private readonly ILookup<string, PartElsewhere> _partsElsewhere;
+    private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
+    private Dictionary<(string Maker, string Model), IReadOnlyList<ItemCase>>? _ofModel;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
         (Record, History, AsOf, Rules) = (record, history, asOf, rules ?? KnownRules.BuiltIn);
         _pastExaminations = history.Examinations.ToLookup(e => e.ItemId, StringComparer.Ordinal);
-        _pastWithdrawals = history.Withdrawals.Where(w => w.Serial is not null).ToLookup(ItemMarking.Of);
+        _partsElsewhere = history.Parts.ToLookup(p => p.Whole, StringComparer.Ordinal);
+        _wholesElsewhere = history.Wholes.ToLookup(w => w.Part, StringComparer.Ordinal);
         Visit = new VisitCase(this);
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
@@ -64,6 +67,11 @@ public sealed class RecordContext
 
     internal LimitsIndex LimitsIndex { get; }
 
+    /// <summary>The items of the maker and model that an entry of limits is for, whatever their part numbers.</summary>
+    internal IReadOnlyList<ItemCase> OfModel(string maker, string model) => (_ofModel ??= Items.Where(i => i.Item is { Maker: not null, Model: not null })
+        .GroupBy(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!)).ToDictionary(g => g.Key, g => (IReadOnlyList<ItemCase>)[.. g]))
+        .GetValueOrDefault(LimitsIndex.Key(maker, model)) ?? [];
+
     public IReadOnlyList<ItemCase> Items { get; }
 
     /// <summary>Things examined that no item of the record stands for: a misspelt id must not bury a danger.</summary>
@@ -87,8 +95,11 @@ public sealed class RecordContext
     /// <summary>What a store remembers of the examinations of an item, of any day and in any order.</summary>
     public IEnumerable<PastExamination> PastExaminationsOf(string? id) => id is null ? [] : _pastExaminations[id];
 
-    /// <summary>What a store remembers of withdrawals of anything so marked, under whatever id.</summary>
-    public IEnumerable<PastWithdrawal> WithdrawalsOfMarked(ItemMarking marking) => _pastWithdrawals[marking];
+    /// <summary>Parts on an item that only other records tell of.</summary>
+    public IEnumerable<PartElsewhere> PartsElsewhereOn(string? id) => id is null ? [] : _partsElsewhere[id];
+
+    /// <summary>Items of other records that an item is fitted to.</summary>
+    public IEnumerable<WholeElsewhere> WholesElsewhereOf(string? id) => id is null ? [] : _wholesElsewhere[id];
 
     public bool KnowsItem(string? id) => id is not null && _byId.Contains(id);
 

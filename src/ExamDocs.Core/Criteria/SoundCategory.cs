@@ -27,7 +27,18 @@ public static class SoundCategory
         }
         if (criteria.Any(c => c.Material is MaterialFamily.Textile) && category.Find("saw-contact") is null)
             yield return "/criteria: what is textile is asked for saw-contact; add it, decisive";
+        if (!category.Ages && TextileOf(category) is { } textile)
+            yield return $"/material: {textile}, so it is not of metal alone; type textile, plastic or mixed";
     }
+
+    /// <summary>What tells that a category is of textile, in words; null where nothing does.</summary>
+    private static string? TextileOf(Category category) =>
+        category.Criteria.FirstOrDefault(c => c.Material is MaterialFamily.Textile) is { } textile ? $"{textile.Id} is about a textile part"
+        : new[] { category.Id, category.Name, category.Plural }.Select(TextileTerms.InName).FirstOrDefault(w => w is not null) is { } named ? $"its name says '{named}'"
+        : category.Criteria.FirstOrDefault(c => WordOf(c) is not null) is { } asked ? $"{asked.Id} asks for '{WordOf(asked)}'"
+        : null;
+
+    private static string? WordOf(Criterion criterion) => TextileTerms.InName(criterion.Id) ?? TextileTerms.InQuestion(criterion.Question);
 
     private static IEnumerable<string> Single(Criterion criterion)
     {
@@ -37,6 +48,8 @@ public static class SoundCategory
             yield return "is judged or advisory and must allow noted; type \"allowsNoted\": true";
         if (criterion.AllowsNoSign && !criterion.Means.Contains(Means.Ask))
             yield return "cannot be asked, so no-sign is no answer; take allowsNoSign out";
+        if (criterion.Material is MaterialFamily.Metal && WordOf(criterion) is { } word)
+            yield return $"asks for '{word}', which is no metal; type textile or mixed as its material";
         var isOnceForAll = OnceForAll.Contains(criterion.Id, StringComparer.Ordinal);
         if (isOnceForAll && (criterion.Class is not CriterionClass.Decisive || !criterion.Means.Contains(Means.Ask) || !criterion.NeverReleasable
             || criterion.AllowsNoted || criterion.AllowsNotApplicable))

@@ -39,9 +39,15 @@ public static class Determine
         {
             var reasons = OutcomeRules.OfExamination.SelectMany(rule => item.Deciding.SelectMany(e => rule.Reasons(item, e))).ToList();
             AddNew(verdicts[item].Withdraw, reasons.Select(r => r.Reason));
-            verdicts[item].NeverReleasable = reasons.Exists(r => r.NeverReleasable) || EarlierWithdrawals.Of(item).Any(w => w.NeverReleasable);
+            verdicts[item].NeverReleasableByItself = reasons.Exists(r => r.NeverReleasable);
+            verdicts[item].NeverReleasable = verdicts[item].NeverReleasableByItself
+                || EarlierWithdrawals.Of(item).Any(w => w.NeverReleasable && EarlierWithdrawals.IsOpen(item, w));
         }
-        UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
+        for (var step = 0; step < 2; step++)
+        {
+            verdicts.OtherVersionsCount = step == 1;
+            UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
+        }
     }
 
     private static IReadOnlyList<Finding> Check(RecordContext context, Verdicts verdicts, IReadOnlyList<Finding> intake)
@@ -100,9 +106,12 @@ public static class Determine
             ExaminedOn = item.ExaminedOn,
             LastExamined = item.LastExamined,
             Limits = item.Limits.Applying,
+            LimitsSources = [.. item.Limits.All.Select(l => l.Row.Source).OfType<LimitsSource>().Distinct()],
+            DiameterLimits = item.Limits.OfDiameter,
             RegimeId = item.RegimeId,
             Regime = item.Regime,
-            Interval = item is { Examination: { } e, ExaminedOn: { } on } ? item.Regime?.IntervalFor(e, on) : null,
+            Regimes = item.Regimes,
+            Interval = item is { Examination: { } e, ExaminedOn: { } on } ? e.IntervalFrom(on) : null,
             Outcome = verdict.Outcome,
             Until = verdict.LastDay,
             NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
@@ -112,7 +121,8 @@ public static class Determine
             CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
             Findings = [.. verdict.Findings],
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
-            NeverReleasable = verdict.NeverReleasable,
+            NeverReleasable = verdict.NeverReleasable || reasons.Any(r => r.Code is "W11"),
+            NeverReleasableByItself = verdict.NeverReleasableByItself,
             Measured = item.Measured,
         });
     }

@@ -25,8 +25,11 @@ public sealed class DeterminedItem
         ExaminedOn = facts.ExaminedOn;
         LastExamined = facts.LastExamined;
         Limits = facts.Limits;
+        LimitsSources = facts.LimitsSources;
+        DiameterLimits = facts.DiameterLimits;
         RegimeId = facts.RegimeId;
         Regime = facts.Regime;
+        Regimes = facts.Regimes;
         Interval = facts.Interval;
         Outcome = facts.Outcome;
         Until = facts.Until;
@@ -38,6 +41,7 @@ public sealed class DeterminedItem
         Findings = facts.Findings;
         Parts = facts.Parts;
         NeverReleasable = facts.NeverReleasable;
+        NeverReleasableByItself = facts.NeverReleasableByItself;
         Profile = facts.Measured?.Profile;
         Trend = facts.Measured?.Trend;
         MeasurementSentences = facts.Measured?.Sentences ?? [];
@@ -57,14 +61,26 @@ public sealed class DeterminedItem
     /// <summary>Date of the examination before this one, typed or found in the record; null where not known.</summary>
     public PartialDate? LastExamined { get; }
 
-    /// <summary>The maker's limits that apply; null where none are recorded.</summary>
+    /// <summary>
+    /// The maker's limits that apply; null where none are recorded. Where the part number does not say which entry is for the
+    /// item, the strictest of each limit; such limits have no source of their own.
+    /// </summary>
     public MakersLimits? Limits { get; }
 
-    /// <summary>Identifier of the regime of the deciding examination, as recorded.</summary>
+    /// <summary>Every document that the limits are taken from, each once.</summary>
+    public IReadOnlyList<LimitsSource> LimitsSources { get; }
+
+    /// <summary>The entry whose nominal diameter and tolerance hold, with its source; null where there is none.</summary>
+    public MakersLimits? DiameterLimits { get; }
+
+    /// <summary>Identifier of the regime whose particulars are printed: the deciding examination's own, or the visit's.</summary>
     public string? RegimeId { get; }
 
     /// <summary>Its data; null where there is no such regime.</summary>
     public Regime? Regime { get; }
+
+    /// <summary>Every regime it was examined under, that one first; more than one where the examination names another than the visit.</summary>
+    public IReadOnlyList<Regime> Regimes { get; }
 
     /// <summary>The regime's interval that holds for it; null where it was not examined or the regime is not known.</summary>
     public ExaminationInterval? Interval { get; }
@@ -95,8 +111,11 @@ public sealed class DeterminedItem
     /// <summary>Ids of the parts fitted to it now.</summary>
     public IReadOnlyList<string> Parts { get; }
 
-    /// <summary>It is withdrawn on something no release can undo: saw contact, severe loading or an expired life.</summary>
+    /// <summary>It is withdrawn on something that no release undoes unless it was recorded in error: saw contact, severe loading, an expired life, destroyed.</summary>
     public bool NeverReleasable { get; }
+
+    /// <summary>The same, for what this examination found alone.</summary>
+    public bool NeverReleasableByItself { get; }
 
     /// <summary>What the diameters of the deciding examination tell; null where none were measured.</summary>
     public MeasuredProfile? Profile { get; }
@@ -169,9 +188,15 @@ internal sealed record ItemFacts
 
     public MakersLimits? Limits { get; init; }
 
+    public IReadOnlyList<LimitsSource> LimitsSources { get; init; } = [];
+
+    public MakersLimits? DiameterLimits { get; init; }
+
     public string? RegimeId { get; init; }
 
     public Regime? Regime { get; init; }
+
+    public IReadOnlyList<Regime> Regimes { get; init; } = [];
 
     public ExaminationInterval? Interval { get; init; }
 
@@ -195,6 +220,8 @@ internal sealed record ItemFacts
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     public bool NeverReleasable { get; init; }
+
+    public bool NeverReleasableByItself { get; init; }
 
     public MeasurementAnalysis? Measured { get; init; }
 }

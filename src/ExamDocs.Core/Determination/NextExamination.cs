@@ -28,12 +28,14 @@ internal static class NextExamination
         if (LatestFor(item) is not { } own)
             return null;
         HashSet<ItemCase> seen = [];
+        own = item.PartsElsewhere.Select(p => p.NextBy).OfType<LocalDate>().Append(own).Min();
         var open = new Stack<ItemCase>(item.Parts);
         while (open.TryPop(out var part))
         {
             if (!seen.Add(part))
                 continue;
             own = LocalDate.Min(own, LatestFor(part) ?? own);
+            own = part.PartsElsewhere.Select(p => p.NextBy).OfType<LocalDate>().Append(own).Min();
             foreach (var below in part.Parts)
                 open.Push(below);
         }
@@ -44,8 +46,8 @@ internal static class NextExamination
     {
         if (examination.On is not { } on)
             yield break;
-        if (examination.Regime is { } regime)
-            yield return regime.IntervalFor(examination, on).LastDay(on);
+        if (examination.IntervalFrom(on) is { } interval)
+            yield return interval.LastDay(on);
         foreach (var months in item.Limits.All.Select(l => l.Row.IntervalMonths).OfType<int>())
             yield return CorrespondingDate.AddMonths(on, months);
         if (examination.Examination.NextBy is { } by)

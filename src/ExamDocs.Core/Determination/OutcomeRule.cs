@@ -5,7 +5,7 @@ using NodaTime;
 namespace ExamDocs.Core.Determination;
 
 /// <summary>What is always true of an outcome rule: the text of its page and of <c>examdocs rules CODE</c>.</summary>
-/// <param name="Code">W1 to W10, U0 to U6 or D1 to D3.</param>
+/// <param name="Code">W1 to W11, U0 to U6 or D1 to D3.</param>
 /// <param name="Title">The rule as a sentence.</param>
 /// <param name="Why">Why it matters.</param>
 /// <param name="Source">The law, standard or practice behind it.</param>

@@ -23,6 +23,7 @@ public static class OutcomeRules
         new PartIsNotPermitted(),
         new FittedPartIsWithdrawn(),
         new EarlierWithdrawalIsOpen(),
+        new ItemIsDestroyed(),
     ];
 
     internal static IReadOnlyList<IItemRule> Undetermining { get; } =

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Determination;
@@ -12,6 +13,9 @@ internal sealed class Verdicts(RecordContext context)
     public Verdict this[ItemCase item] => _verdicts[item];
 
     public IReadOnlyList<ItemCase> Items => context.Items;
+
+    /// <summary>All else is said: what other versions of this visit's record withdrew counts now.</summary>
+    public bool OtherVersionsCount { get; set; }
 }
 
 /// <summary>The growing verdict on one item.</summary>
@@ -24,6 +28,9 @@ internal sealed class Verdict
     public List<(LocalDate LastDay, Reason Reason)> Until { get; } = [];
 
     public bool NeverReleasable { get; set; }
+
+    /// <summary>For what this examination found alone.</summary>
+    public bool NeverReleasableByItself { get; set; }
 
     public List<Finding> Findings { get; } = [];
 

@@ -39,6 +39,9 @@ public readonly record struct DiameterBand(decimal NominalMm, decimal ToleranceP
     /// <summary>Millimetres, inclusive.</summary>
     public decimal Most => NominalMm * (100 + TolerancePercent) / 100;
 
+    /// <summary>True where whatever this band holds, the other one holds too.</summary>
+    public bool IsWithin(DiameterBand other) => Least >= other.Least && Most <= other.Most;
+
     public bool Holds(StationMean mean) =>
         mean.SumMm >= Least * mean.Count && mean.SumMm <= Most * mean.Count;
 

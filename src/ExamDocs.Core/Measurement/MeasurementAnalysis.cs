@@ -38,7 +38,7 @@ public sealed class MeasurementAnalysis
     {
         if (item.Examination is not { Examination.Diameters: { Count: > 0 } stations })
             return null;
-        var limits = item.Limits.Applying;
+        var limits = item.Limits.OfDiameter;
         var earlier = Measured(item.Before.Select(e => new DatedProfile(e.On, e.Examination.Diameters))).ToList();
         var now = Measured(item.Deciding.Where(e => e.On is not null).Select(e => new DatedProfile(e.On!.Value, e.Examination.Diameters)));
         var profile = MeasuredProfile.Of(stations, limits, earlier.MinBy(p => p.On))!;

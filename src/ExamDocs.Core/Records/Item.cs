@@ -96,4 +96,23 @@ public sealed record Item
     public string? TransferEvidence { get; init; }
 
     public ItemStatus? Status { get; init; }
+
+    /// <summary>Id under which an earlier record has this same item.</summary>
+    public string? Formerly { get; init; }
+
+    /// <summary>Earlier items that this one could be taken for and is not.</summary>
+    public IReadOnlyList<DifferentItem> NotTheSameAs { get; init; } = [];
+}
+
+/// <summary>An earlier item that another is said not to be, and how that is known.</summary>
+public sealed record DifferentItem
+{
+    /// <summary>Id of the earlier item, as an earlier record has it.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>Number of the document that reports on it; null where none is named.</summary>
+    public string? Document { get; init; }
+
+    /// <summary>How the two are told apart, in words.</summary>
+    public string? Because { get; init; }
 }

@@ -38,6 +38,19 @@ public sealed record Remedy
     public string? Evidence { get; init; }
 }
 
+/// <summary>Why a withdrawal is over.</summary>
+public enum ReleaseReason
+{
+    /// <summary>What was wrong was put right: a renewal or remedy on record names the item.</summary>
+    MadeGood,
+
+    /// <summary>Looked at again, a doubt or the examiner's own conclusion did not hold. It never ends a defect.</summary>
+    ExaminedAgain,
+
+    /// <summary>The withdrawal should not have been recorded; the grounds say what was wrong and how that is known.</summary>
+    RecordedInError,
+}
+
 /// <summary>A competent person's decision that an earlier withdrawal is over, with its grounds.</summary>
 public sealed record Release
 {
@@ -51,6 +64,12 @@ public sealed record Release
     public LocalDate? On { get; init; }
 
     public string? Grounds { get; init; }
+
+    /// <summary>The day of the withdrawal, where no document is named.</summary>
+    public LocalDate? WithdrawnOn { get; init; }
+
+    /// <summary>Null where it is not stated: made good where a renewal or remedy is on record, else examined again.</summary>
+    public ReleaseReason? Because { get; init; }
 }
 
 /// <summary>What became of a withdrawn item.</summary>

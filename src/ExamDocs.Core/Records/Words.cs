@@ -61,6 +61,10 @@ public static class Words
         ("quarantined", DisposalAction.Quarantined), ("sent for repair", DisposalAction.SentForRepair),
         ("destroyed", DisposalAction.Destroyed));
 
+    public static WordTable<ReleaseReason> ReleaseReasons { get; } = new(
+        ("made-good", ReleaseReason.MadeGood), ("examined-again", ReleaseReason.ExaminedAgain),
+        ("recorded-in-error", ReleaseReason.RecordedInError));
+
     /// <summary>Units in which a load may be recorded.</summary>
     public static IReadOnlyList<string> LoadUnits { get; } = ["kg", "t", "kN", "persons"];
 }

@@ -58,8 +58,11 @@ public sealed record ExaminationInterval
             _ => "",
         }})");
 
-    public bool IsFor(Purpose? purpose) => Purposes is null
-        || Purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
+    public bool IsFor(Purpose? purpose) => Names(Purposes, purpose);
+
+    /// <summary>Whether a list of purposes, which is for all where there is none, names this one.</summary>
+    internal static bool Names(IReadOnlyList<string>? purposes, Purpose? purpose) => purposes is null
+        || purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
 
     /// <summary>Last day of the interval, inclusive.</summary>
     /// <param name="day">The day examined, which is outside it.</param>

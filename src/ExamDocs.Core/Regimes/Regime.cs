@@ -32,6 +32,9 @@ public sealed record Regime
     /// <summary>Rules it asks for besides those that its particulars and duties name.</summary>
     public IReadOnlyList<AskedRule> Checks { get; init; } = [];
 
+    /// <summary>Kit that it leaves to another regime, where an examination names that one.</summary>
+    public IReadOnlyList<HandedOver> HandsOver { get; init; } = [];
+
     /// <summary>What could not be confirmed, a sentence each; empty where all that decides was read in its source.</summary>
     public IReadOnlyList<string> NotConfirmed { get; init; } = [];
 
@@ -49,6 +52,10 @@ public sealed record Regime
     /// <summary>The longest interval, in months, that a basis may state for a purpose, in whatever use.</summary>
     public int MonthsFor(Purpose? purpose, LocalDate? day) =>
         Intervals.InForce(day).Where(i => i.IsForEveryUse && i.IsFor(purpose)).Min(i => i.Months);
+
+    /// <summary>Codes of all rules that it asks for on a day, of those that not every regime asks for.</summary>
+    internal IReadOnlySet<string> Asked(LocalDate? day) => Particulars.InForce(day).SelectMany(p => p.Checks)
+        .Concat(Duties.InForce(day).SelectMany(d => d.Checks)).Concat(Checks.Select(c => c.Code)).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Whether a rule that not every regime asks for applies under this one.</summary>
     public bool Asks(string code, LocalDate? day) => SourceOf(code, day) is not null;

@@ -11,6 +11,7 @@ internal static class SoundRegime
         .. Order(regime.Laws, "laws"), .. Order(regime.Intervals, "intervals"), .. Order(regime.Particulars, "particulars"),
         .. Order(regime.Duties, "duties"), .. Order(regime.Retention, "retention"),
         .. regime.Intervals.SelectMany((p, n) => Gaps(p.Entries, n)),
+        .. regime.HandsOver.Any(h => h is { Purposes: null, Categories: null }) ? ["/handsOver: an entry names neither purposes nor categories; say which kit is left to the other regime"] : Array.Empty<string>(),
     ];
 
     private static IEnumerable<string> Order<T>(IReadOnlyList<Period<T>> periods, string section) => periods.FollowOneAnother() ? []

@@ -66,11 +66,12 @@ public abstract class ExaminationRule(RuleInfo info) : Rule<ExaminationCase>(inf
     protected override bool Concerns(ExaminationCase subject) => subject.Decides;
 }
 
-/// <summary>A rule that applies only where the data of the examination's regime ask for it, and rests on the provision named there.</summary>
+/// <summary>A rule that applies only where the data of a regime that the examination stands under ask for it, and rests on the provision named there.</summary>
 public abstract class RegimeRule(RuleInfo info) : ExaminationRule(info)
 {
     protected override bool Concerns(ExaminationCase subject) =>
-        base.Concerns(subject) && subject.Regime?.Asks(Info.Code, subject.On) is true;
+        base.Concerns(subject) && subject.Regimes.Any(r => r.Asks(Info.Code, subject.On));
 
-    protected override string SourceOf(ExaminationCase subject) => subject.Regime?.SourceOf(Info.Code, subject.On) ?? Info.Source;
+    protected override string SourceOf(ExaminationCase subject) =>
+        subject.Regimes.Select(r => r.SourceOf(Info.Code, subject.On)).FirstOrDefault(s => s is not null) ?? Info.Source;
 }

@@ -26,6 +26,8 @@ public static class RuleBook
         new ItemReferredToExists(),
         new PersonReferredToExists(),
         new SerialIsUnique(),
+        new ItemIdIsUnique(),
+        new LaterVersionHasEveryItem(),
     ];
 
     private static readonly Rule<RowCase<Person>>[] OfPerson =
@@ -39,11 +41,15 @@ public static class RuleBook
     [
         new ItemIsDescribed(),
         new CategoryIsKnown(),
-        new ItemIdIsUnique(),
         new ItemCanBeTold(),
         new SerialIsKnown(),
         new IdentityHasOneAlphabet(),
-        new NoSuchItemIsWithdrawn(),
+        new EarlierItemIsTold(),
+        new SpellingIsAsBefore(),
+        new AnswerAboutIdentityIsSound(),
+        new EarlierIdIsKnown(),
+        new RemovedPartIsOff(),
+        new PartIsWhereItWas(),
         new ItemWasPresented(),
         new ManufactureDateIsKnown(),
         new EarlierExaminationIsKnown(),
@@ -57,7 +63,11 @@ public static class RuleBook
         new LastExaminationBeforeThisOne(),
         new LastExaminationIsTheLatestKnown(),
         new NeverUsedMeansNeverUsed(),
+        new NeverUsedKitShowsNoUse(),
+        new NeverUsedKitIsNotInUse(),
         new LimitsDoNotCompete(),
+        new PartNumberPicksLimits(),
+        new LimitsAreNotMissed(),
         new KitOfMetalHasTimeLimit(),
         new StorageIsNotTheOnlyLimit(),
         new PartIsOnOneItem(),
@@ -80,6 +90,7 @@ public static class RuleBook
         new ExaminerConcludes(),
         new DateExaminedIsStated(),
         new OwnRegimeIsKnown(),
+        new OwnIntervalIsNotLong(),
         new SafeWorkingLoadIsStated(),
         new LoadIsMarked(),
         new PurposeIsStated(),
@@ -100,6 +111,8 @@ public static class RuleBook
         new LaterDangerHasTime(),
         new RemedyIsStated(),
         new DefectMatchesObservation(),
+        new LaterDefectIsNotClear(),
+        new LaterDangerIsNotFarOff(),
         new EmployerWasTold(),
         new AuthorityIsNamed(),
         new TestIsDescribed(),
@@ -125,7 +138,6 @@ public static class RuleBook
         new RenewalBeforeExamination(),
         new FittedPartSaysSo(),
         new PersonWhoRenewsIsSupervised(),
-        new RemovedPartIsOff(),
         new RemovedPartIsAccountedFor(),
         new FittedPartIsPermitted(),
         new FittedPartIsInDate(),
@@ -139,6 +151,7 @@ public static class RuleBook
         new ReleaseIsComplete(),
         new ReleaseIsInTime(),
         new ReleaseIsPossible(),
+        new ReleaseNamesAWithdrawal(),
     ];
 
     private static readonly Rule<WithdrawnCase>[] OfWithdrawn = [new ConclusionIsNotKinder()];

@@ -75,8 +75,8 @@ internal sealed partial class EnglishSentences
 
     public override string EndedWithRenewal(LocalDate on, string why) => $"withdrawn on {Day(on)} ({why}); ended with the renewal of what it rested on";
 
-    public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds) =>
-        $"withdrawn on {Day(on)} ({why}); released on {Day(released)} by {by}: {grounds}";
+    public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
+        $"withdrawn on {Day(on)} ({why}); released on {Day(released)} by {by}{(inError ? ", because it was recorded in error" : "")}: {grounds}";
 
     public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
         $"{description ?? (criterion is null ? "a defect not described" : Criterion(criterion))}{(found is { } on ? $", found on {Day(on)}" : "")}, could become a danger{(danger is { } day ? $" by {Day(day)}" : "")}";

@@ -48,6 +48,10 @@ internal sealed partial class EnglishSentences
 
     public override string PartUndetermined(string part) => $"the part {part} fitted to it is undetermined";
 
+    public override string PartOverdue(string part, LocalDate by) => $"the part {part} fitted to it has been due for examination since {Day(by)}";
+
+    public override string Destroyed(LocalDate? on) => on is { } day ? $"recorded as destroyed on {Day(day)}" : "recorded as destroyed";
+
     public override string NotExamined => "not examined at this visit";
 
     public override string RecordError(Finding finding) => $"{finding.Code}: {finding.Message}";

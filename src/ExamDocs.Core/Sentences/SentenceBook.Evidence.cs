@@ -48,7 +48,8 @@ public abstract partial class SentenceBook
 
     public abstract string EndedWithRenewal(LocalDate on, string why);
 
-    public abstract string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds);
+    /// <param name="inError">It was released because it had been recorded in error.</param>
+    public abstract string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError);
 
     public abstract string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger);
 

@@ -45,6 +45,13 @@ public abstract partial class SentenceBook
 
     public abstract string PartUndetermined(string part);
 
+    /// <param name="part">Id of the part.</param>
+    /// <param name="by">The day by which it was to be examined, or to which it might be used, inclusive.</param>
+    public abstract string PartOverdue(string part, LocalDate by);
+
+    /// <param name="on">The day; null where it is not recorded.</param>
+    public abstract string Destroyed(LocalDate? on);
+
     public abstract string NotExamined { get; }
 
     /// <summary>A finding that leaves the item undetermined.</summary>

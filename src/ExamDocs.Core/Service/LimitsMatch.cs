@@ -1,23 +1,39 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Service;
 
 /// <summary>
 /// The maker's limits that apply to an item: by maker and model, and by part number where an entry gives one. The most
-/// specific applies. Capitals and runs of blanks make no difference.
+/// specific applies. Where entries are for part numbers and the item's own is none of them, it may be any of those parts:
+/// every entry of its maker and model applies, so that the strictest of each limit holds.
 /// </summary>
 public sealed class LimitsMatch
 {
-    private LimitsMatch(IReadOnlyList<RowCase<MakersLimits>> applying, IReadOnlyList<RowCase<MakersLimits>> touching) =>
-        (All, Touching) = (applying, touching);
+    private LimitsMatch(IReadOnlyList<RowCase<MakersLimits>> applying, IReadOnlyList<RowCase<MakersLimits>> touching, bool partIsUnknown)
+    {
+        (All, Touching, PartIsUnknown) = (applying, touching, partIsUnknown);
+        IsTie = applying.DistinctBy(l => l.Row.PartNumber is { } part ? LimitsSpelling.Folded(part) : null, StringComparer.Ordinal).Count() < applying.Count;
+        Applying = StrictestLimits.Of([.. applying.Select(l => l.Row)]);
+        OfDiameter = StrictestLimits.NarrowestBand([.. applying.Select(l => l.Row)]);
+    }
 
-    /// <summary>The entry that applies; of several equally specific ones the first (and that is an error).</summary>
-    public MakersLimits? Applying => All.Count == 0 ? null : All[0].Row;
+    /// <summary>What applies as one entry, of several the strictest of each limit; null where nothing does.</summary>
+    public MakersLimits? Applying { get; }
 
-    public bool IsTie => All.Count > 1;
+    /// <summary>
+    /// The entry whose diameters hold: of several the one whose band lies within all others; null where there is no such entry.
+    /// </summary>
+    public MakersLimits? OfDiameter { get; }
 
-    /// <summary>Every equally specific entry.</summary>
+    /// <summary>Two entries are for the same thing.</summary>
+    public bool IsTie { get; }
+
+    /// <summary>The item's own part number does not say which of the entries is for it.</summary>
+    public bool PartIsUnknown { get; }
+
+    /// <summary>Every entry that applies: one where the record is sound, else each binds.</summary>
     public IReadOnlyList<RowCase<MakersLimits>> All { get; }
 
     /// <summary>
@@ -28,8 +44,9 @@ public sealed class LimitsMatch
     internal static LimitsMatch For(Item item, LimitsIndex limits)
     {
         var matching = limits.Of(item);
-        var byPart = matching.Where(l => l.Row.PartNumber is not null).ToList();
-        var applying = byPart.Count > 0 ? byPart : matching;
-        return new LimitsMatch(applying, [.. applying, .. limits.Incomplete(item)]);
+        var ofPart = matching.Where(l => l.Row.PartNumber is { } part && LimitsSpelling.AreSame(part, item.PartNumber)).ToList();
+        var applying = ofPart.Count > 0 ? ofPart : matching;
+        var partIsUnknown = ofPart.Count == 0 && matching.Exists(l => l.Row.PartNumber is not null);
+        return new LimitsMatch(applying, [.. applying, .. limits.Incomplete(item)], partIsUnknown);
     }
 }

@@ -68,13 +68,13 @@ public sealed class ServiceLife
             if (Biting is { } biting)
                 return new(w => w.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
             if (UseHasNotBegun)
-                return new(w => w.UseNotBegun(_applying[0]));
-            return _applying.FirstOrDefault(l => l.NoLimit) is { } unlimited ? new(w => w.Unlimited(unlimited)) : new(w => w.NoLimitRecorded);
+                return new(w => w.UseNotBegun(_applying.First(l => l.MaxUseYears is not null)));
+            return _applying.Count > 0 && _applying.All(l => l.NoLimit) ? new(w => w.Unlimited(_applying[0])) : new(w => w.NoLimitRecorded);
         }
     }
 
     /// <param name="item">The item whose life is counted.</param>
-    /// <param name="limits">The entries that apply: one where the record is sound; of several each binds.</param>
+    /// <param name="limits">The entries that apply: one where it is known which is for the item; of several each binds.</param>
     /// <param name="events">What happened to it, as its examinations tell.</param>
     public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) => new(item, limits, events);
 

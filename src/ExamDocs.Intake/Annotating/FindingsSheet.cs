@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;
@@ -17,7 +16,7 @@ internal enum UnknownSheetKind
 }
 
 /// <summary>The fixed words of the list of findings, by which it is known again.</summary>
-internal static partial class FindingsSheet
+internal static class FindingsSheet
 {
     public const string Name = "Findings";
 
@@ -29,11 +28,12 @@ internal static partial class FindingsSheet
     public const int HeadingRow = 2;
 
     public static IReadOnlyList<string> Headings { get; } =
-        ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do"];
+        ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do", "Check"];
 
     /// <summary>
     /// Ours are recognised by what stands on them, not by their name: the caution, the headings, and below them rows
-    /// that begin with a rule's code. Anything else on it makes it a sheet of the user's, on which an answer may stand.
+    /// whose last cell is the sum of the others. Anything else on it makes it a sheet of the user's, on which an answer
+    /// may stand.
     /// </summary>
     public static UnknownSheetKind KindOf(IEnumerable<SheetRow> rows)
     {
@@ -57,10 +57,22 @@ internal static partial class FindingsSheet
         {
             1 => texts is [Caution],
             HeadingRow => last == 1 && texts.SequenceEqual(Headings, StringComparer.Ordinal),
-            _ => last >= HeadingRow && (texts is [None] || (texts.Count > 3 && Code().IsMatch(texts[0]!))),
+            _ => last >= HeadingRow && (texts is [None] || IsChecked(row)),
         };
     }
 
-    [GeneratedRegex("^([A-Z]{3}[0-9]{3}|U1)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Code();
+    /// <summary>The sum of a row's cells, of which the empty ones count too.</summary>
+    public static string Check(IEnumerable<string> cells) => Seal.Of(string.Join('|', cells));
+
+    private static bool IsChecked(SheetRow row)
+    {
+        var cells = new string[Headings.Count - 1];
+        Array.Fill(cells, "");
+        foreach (var cell in row.Cells)
+        {
+            if (cell.Column < Headings.Count)
+                cells[cell.Column - 1] = cell.Raw;
+        }
+        return row.Cells[^1] is { } last && last.Column == Headings.Count && string.Equals(last.Raw, Check(cells), StringComparison.Ordinal);
+    }
 }

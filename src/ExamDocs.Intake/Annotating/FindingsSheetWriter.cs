@@ -27,7 +27,7 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
 
     private const int LineHeight = 15;
 
-    private static readonly int[] Widths = [10, 10, 28, 18, 64, 64];
+    private static readonly int[] Widths = [10, 10, 28, 18, 64, 64, 10];
 
     public void Write(Stream target, IReadOnlyList<PlacedFinding> findings)
     {
@@ -73,12 +73,13 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
     private (string Text, int Style)[] Cells(PlacedFinding placed)
     {
         var finding = placed.Finding;
-        return
+        (string Text, int Style)[] cells =
         [
             (finding.Code, styles.Plain), (finding.Severity.Word(), styles.Word(finding.Severity)),
             (placed.Place, placed.Cell is null ? styles.Plain : styles.Link), (finding.Item ?? "", styles.Plain),
             (finding.Message, styles.Plain), (finding.Hint, styles.Plain),
         ];
+        return [.. cells, (FindingsSheet.Check(cells.Select(c => CellText.Clean(Stored(c.Text)))), styles.Plain)];
     }
 
     private static void WriteRow(XmlWriter xml, int row, (string Text, int Style)[] cells, bool wraps = false)
@@ -114,10 +115,12 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         xml.WriteStartElement("is");
         xml.WriteStartElement("t");
         xml.WriteAttributeString("xml", "space", null, "preserve");
-        xml.WriteString(NoteText.Shorten(StoredText.Of(text), NoteText.Longest));
+        xml.WriteString(Stored(text));
         xml.WriteEndElement();
         xml.WriteEndElement();
     }
+
+    private static string Stored(string text) => NoteText.Shorten(StoredText.Of(text), NoteText.Longest);
 
     private static void WriteLinks(XmlWriter xml, IReadOnlyList<PlacedFinding> findings)
     {

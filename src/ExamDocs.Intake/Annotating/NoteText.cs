@@ -1,3 +1,5 @@
+using ExamDocs.Intake.Workbook.Package;
+
 namespace ExamDocs.Intake.Annotating;
 
 /// <summary>The words of a note.</summary>
@@ -20,8 +22,10 @@ internal static class NoteText
         if (fresh.Count == 0)
             return "";
         var text = (said.Length > 0 ? "\n\n" : "") + string.Join("\n\n", fresh);
-        var room = Longest - said.Length;
-        return text.Length <= room ? text : room <= Cut.Length ? "" : Shorten(text, room - Cut.Length) + Cut;
+        var room = Longest - said.Length - Seal.Line("").Length - 1;
+        if (text.Length > room)
+            text = room <= Cut.Length ? "" : Shorten(text, room - Cut.Length) + Cut;
+        return text.Length == 0 ? "" : $"{text}\n{Seal.Line(CellText.Clean(text))}";
     }
 
     /// <summary>Cuts where no pair of characters and no escape is torn.</summary>

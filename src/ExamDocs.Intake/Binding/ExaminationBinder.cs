@@ -37,19 +37,20 @@ internal static class ExaminationBinder
                 UserMassKg = e.Number("userMassKg", 1, 1_000),
                 Use = e.Text("use"),
             }),
-            Conclusion = m.Word("conclusion", Words.Conclusions),
+            Conclusion = m.WordAsTyped("conclusion", Words.Conclusions, beginning: Adverse.Conclusion).Value,
         };
     }
 
     private static Observation Observation(Members m)
     {
-        var (typed, state) = m.WordAsTyped("state", Words.States, listed: false);
+        var (typed, state) = m.WordAsTyped("state", Words.States, listed: false, beginning: Adverse.State);
+        var note = m.Text("note");
         return new Observation
         {
             Criterion = m.Identity("criterion"),
-            StateAsTyped = typed,
+            StateAsTyped = typed is null ? null : TextGuard.Cut(typed, TextGuard.MaxAnswer),
             State = state,
-            Note = m.Text("note"),
+            Note = note ?? (Adverse.IsMoreThanTheWord(typed) ? typed : null),
             Photo = m.Text("photo"),
         };
     }

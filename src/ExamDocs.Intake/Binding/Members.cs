@@ -11,14 +11,17 @@ namespace ExamDocs.Intake.Binding;
 /// </summary>
 internal sealed class Members(ObjectNode node, FindingSink sink)
 {
+    /// <summary>Of what was typed, for a message.</summary>
+    private const int MostShown = 80;
+
     private readonly HashSet<string> _known = new(StringComparer.Ordinal);
 
     public string Pointer => node.Pointer;
 
     public string? Text(string name) => LimitedText(name, TextGuard.MaxText);
 
-    /// <summary>An identity: short, on one line.</summary>
-    public string? Identity(string name) => LimitedText(name, TextGuard.MaxIdentity);
+    /// <summary>An identity: short, on one line. Of a longer one the beginning is kept: whatever is said of the item repeats it.</summary>
+    public string? Identity(string name) => LimitedText(name, TextGuard.MaxIdentity) is { } identity ? TextGuard.Cut(identity, TextGuard.MaxIdentity) : null;
 
     public bool? Flag(string name)
     {
@@ -49,7 +52,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<PartialDate>(found[0], "a date as text, for example 2024-02");
         if (DateText.ReadPartial(text.Text.Trim()) is { } date)
             return date;
-        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{text.Text}' is not a date that can be read in one way only");
+        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{TextGuard.Cut(text.Text, MostShown)}' is not a date that can be read in one way only");
         return null;
     }
 
@@ -87,11 +90,20 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>One of a table's words; of two the worse.</summary>
     public T? Word<T>(string name, WordTable<T> words) where T : struct, Enum => WordAsTyped(name, words).Value;
 
+    /// <summary>One of a table's words, none of which is the worse; null where it is written twice.</summary>
+    public T? WordOnce<T>(string name, WordTable<T> words) where T : struct, Enum
+    {
+        var word = Word(name, words);
+        return node.Members.Count(m => string.Equals(m.Key, name, StringComparison.Ordinal)) > 1 ? null : word;
+    }
+
     /// <inheritdoc cref="Word"/>
     /// <param name="name">The member.</param>
     /// <param name="words">The words it may hold.</param>
     /// <param name="listed">False where not every word of the table is allowed here, so that the list would mislead.</param>
-    public (string? Typed, T? Value) WordAsTyped<T>(string name, WordTable<T> words, bool listed = true) where T : struct, Enum
+    /// <param name="beginning">The adverse word that a text begins with; null where none is known by its beginning.</param>
+    public (string? Typed, T? Value) WordAsTyped<T>(
+        string name, WordTable<T> words, bool listed = true, Func<string, T?>? beginning = null) where T : struct, Enum
     {
         string? typed = null;
         T? worst = null;
@@ -100,6 +112,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             typed = (member as TextNode)?.Text.Trim() ?? (member as NumberNode)?.Raw ?? "?";
             if (member is TextNode && words.Find(typed) is { } value)
                 worst = worst is { } w ? words.Worse(w, value) : value;
+            else if (member is TextNode text && beginning?.Invoke(typed) is { } adverse)
+                worst = worst is { } before ? words.Worse(before, ReportAdverse(text, adverse, words)) : ReportAdverse(text, adverse, words);
             else
                 ReportWord(member, typed, words.All, listed);
         }
@@ -146,7 +160,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         foreach (var member in node.Members.Where(m => !_known.Contains(m.Key)))
         {
             var near = NearMiss.Of(member.Key, _known);
-            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{member.Key}' is not a member that belongs here",
+            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{TextGuard.Cut(member.Key, MostShown)}' is not a member that belongs here",
                 near is null ? null : $"Did you mean '{near}'?");
         }
     }
@@ -168,7 +182,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<T?>(found[0], kind);
         var value = read(text.Text.Trim());
         if (value is null)
-            sink.Report(otherwise, text.Pointer, $"'{text.Text}' cannot be read as {kind}");
+            sink.Report(otherwise, text.Pointer, $"'{TextGuard.Cut(text.Text, MostShown)}' cannot be read as {kind}");
         return value;
     }
 
@@ -179,7 +193,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         if (decimal.TryParse(number.Raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
             return value;
         sink.Report(IntakeRules.NumberOutOfRange, number.Pointer, string.Create(CultureInfo.InvariantCulture,
-            $"{number.Raw} is not a number from {least} to {most}"));
+            $"{TextGuard.Cut(number.Raw, MostShown)} is not a number from {least} to {most}"));
         return null;
     }
 
@@ -230,11 +244,17 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         return found;
     }
 
+    private T ReportAdverse<T>(TextNode typed, T adverse, WordTable<T> words) where T : struct, Enum
+    {
+        sink.Report(AnswerRules.AdverseWord, typed.Pointer, $"'{TextGuard.Cut(Guarded(typed, TextGuard.MaxText)!, MostShown)}' counts as {words.WordFor(adverse)}");
+        return adverse;
+    }
+
     private void ReportWord(SourceNode member, string typed, IReadOnlyList<string> allowed, bool listed = true)
     {
         var near = NearMiss.Of(typed, allowed);
         var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
-        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{typed}' is not one of the allowed words",
+        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{TextGuard.Cut(typed, MostShown)}' is not one of the allowed words",
             near is null ? words : $"Did you mean '{near}'? {words}");
     }
 

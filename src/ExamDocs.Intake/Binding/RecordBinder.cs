@@ -24,7 +24,7 @@ internal static class RecordBinder
         var record = Record(members);
         members.Finish();
         if (!string.Equals(record.Format, ExaminationRecord.FormatName, StringComparison.Ordinal))
-            sink.Report(IntakeRules.UnknownFormat, "/format", $"the format is '{record.Format ?? "not recorded"}', not {ExaminationRecord.FormatName}");
+            sink.Report(IntakeRules.UnknownFormat, "/format", $"the format is '{TextGuard.Cut(record.Format ?? "not recorded", 80)}', not {ExaminationRecord.FormatName}");
         return (record, sink.All);
     }
 
@@ -91,6 +91,8 @@ internal static class RecordBinder
         Declaration = m.Part("declaration", d => new Declaration { Reference = d.Text("reference"), On = d.Date("on") }),
         TransferEvidence = m.Text("transferEvidence"),
         Status = m.Word("status", Words.Statuses),
+        Formerly = m.Identity("formerly"),
+        NotTheSameAs = m.List("notTheSameAs", d => new DifferentItem { Id = d.Identity("id"), Document = d.Identity("document"), Because = d.Text("because") }),
     };
 
     private static Load Load(Members m) => new()
@@ -150,6 +152,8 @@ internal static class RecordBinder
         By = m.Identity("by"),
         On = m.Date("on"),
         Grounds = m.Text("grounds"),
+        WithdrawnOn = m.Date("withdrawnOn"),
+        Because = m.WordOnce("because", Words.ReleaseReasons),
     };
 
     private static Disposal Disposal(Members m) => new()

@@ -10,6 +10,16 @@ internal static class TextGuard
 
     public const int MaxIdentity = 80;
 
+    /// <summary>Longer ones are refused before they are kept, in whatever file: what a cell of a workbook may hold.</summary>
+    public const int MaxReadable = 32_767;
+
+    /// <summary>Of an answer that is none of the words so much is kept as it was typed.</summary>
+    public const int MaxAnswer = 200;
+
+    /// <summary>The beginning of a text that is too long, with a mark that it goes on.</summary>
+    public static string Cut(string text, int most) =>
+        text.Length <= most ? text : text[..(char.IsHighSurrogate(text[most - 2]) ? most - 2 : most - 1)] + "…";
+
     /// <summary>Names the first character that cannot be printed as typed; null where all can.</summary>
     public static string? Objection(string text)
     {

@@ -14,5 +14,15 @@ public static class CsvFindings
         "Name the file as the sheet of the capture workbook, for example Rope bridges.csv, or take it out of the folder.",
         "capture workbook, sheet \"How to fill this in\"");
 
-    public static IReadOnlyList<RuleInfo> All { get; } = [ReadAs, UnknownFile];
+    public static readonly RuleInfo FileNotRead = new("INT072", Severity.Error, "No file of the folder that may hold a record is left unread",
+        "Of a folder only the files of separated values in it are read; what a workbook, a document or another folder beside them holds would count for nothing.",
+        "Give it as an input of its own, with the same visit reference; or take it out of the folder.", Folders);
+
+    public static readonly RuleInfo OthersNotRead = new("INT073", Severity.Note, "Files of a folder that hold no record are named",
+        "They are not read, but for the photos that the record names.",
+        "Look whether one of them says something of the kit.", Folders);
+
+    private const string Folders = "docs/record-format.md, files of separated values";
+
+    public static IReadOnlyList<RuleInfo> All { get; } = [ReadAs, UnknownFile, FileNotRead, OthersNotRead];
 }

@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;
@@ -12,6 +13,11 @@ namespace ExamDocs.Intake.Csv;
 /// <param name="Bytes">What it holds.</param>
 public sealed record CsvFile(string Name, byte[] Bytes);
 
+/// <summary>A file of the folder that is not read.</summary>
+/// <param name="Name">Its path below the folder.</param>
+/// <param name="MayHoldRecord">Whether it is of a kind that records are kept in.</param>
+public sealed record UnreadFile(string Name, bool MayHoldRecord);
+
 /// <summary>
 /// Reads a record from files of separated values, each a sheet of the capture workbook: the same data as in a workbook
 /// give the same record.
@@ -21,18 +27,23 @@ public static class CsvRecordReader
     /// <summary>Bytes of all files together, inclusive; no recorded visit is longer.</summary>
     public const int MostBytes = WorkbookLimits.FileBytes;
 
+    private const int MostNamed = 100;
+
     /// <param name="files">In any order.</param>
     /// <param name="folder">The folder they are in, as the user gave it; empty for the current one.</param>
     /// <param name="rules">The categories there may be sheets of; left out, those built in.</param>
+    /// <param name="unread">What else is in the folder.</param>
     /// <returns>Never throws for what the files hold.</returns>
-    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null) =>
-        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget());
+    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null, IReadOnlyList<UnreadFile>? unread = null) =>
+        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget(), unread);
 
-    internal static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget)
+    internal static ReadResult Read(
+        IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget, IReadOnlyList<UnreadFile>? unread = null)
     {
         var notes = new ReadingNotes();
         try
         {
+            ReportUnread(unread ?? [], notes);
             var root = ReadSheets(files, rules, budget, notes);
             var (record, findings) = RecordBinder.Bind(root);
             return new ReadResult(record, [.. notes.Findings, .. findings], SourceMap.ForFolder(folder, notes.Cells), null);
@@ -43,6 +54,16 @@ public static class CsvRecordReader
         }
     }
 
+    /// <summary>Each that may hold a record, so that nothing comes out fit on half of what was recorded; the others together.</summary>
+    private static void ReportUnread(IReadOnlyList<UnreadFile> unread, ReadingNotes notes)
+    {
+        foreach (var file in unread.Where(f => f.MayHoldRecord).Take(MostNamed))
+            notes.Report(CsvFindings.FileNotRead, ReadingNotes.Outside(file.Name), file.Name, $"{CellReading.Shown(file.Name)} is in the folder and was not read");
+        if (unread.FirstOrDefault(f => !f.MayHoldRecord) is { } first)
+            notes.Report(CsvFindings.OthersNotRead, ReadingNotes.Outside(first.Name), first.Name, string.Create(
+                System.Globalization.CultureInfo.InvariantCulture, $"other files in the folder: {unread.Count(f => !f.MayHoldRecord)}, {CellReading.Shown(first.Name)} being the first"));
+    }
+
     private static ObjectNode ReadSheets(IReadOnlyList<CsvFile> files, KnownRules rules, ReadingBudget budget, ReadingNotes notes)
     {
         if (files.Sum(f => (long)f.Bytes.Length) > MostBytes)
@@ -51,8 +72,10 @@ public static class CsvRecordReader
         foreach (var sheet in files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().OrderBy(s => s.Shape?.Role))
         {
             if (sheet.Shape is { } shape)
-                reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows);
-            else
+                reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows, SheetBeside.Nothing);
+            else if (sheet.Stray is var (address, text))
+                notes.Report(BesideFindings.HelperAltered, ReadingNotes.Outside(sheet.Name, address), $"{sheet.Name}!{address}", $"'{CellReading.Shown(text)}' is not what the program writes there");
+            else if (!sheet.IsOurs)
                 notes.Report(CsvFindings.UnknownFile, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
                     $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for");
         }
@@ -80,8 +103,23 @@ public static class CsvRecordReader
         if (rows.Count == 0)
             return null;
         notes.Report(CsvFindings.ReadAs, ReadingNotes.Outside(file.Name, "A1"), $"{file.Name}!A1", $"{file.Name} was read as {text.Encoding}, its values separated by {separated}");
-        return new CsvSheet(file.Name, CsvSheetName.Find(file.Name, rows[0], rules), rows);
+        var named = CsvSheetName.Find(file.Name, rules);
+        if (named is { Role: not SheetRole.Guide })
+            return new CsvSheet(file.Name, named, rows);
+        var stray = named is null ? null : HelperSheets.StrayOn(named, rows, rules);
+        var isOurs = named is not null && stray is null;
+        return new CsvSheet(file.Name, isOurs ? null : ShapeByHeadings.Find(rows[0], rules), rows) { IsOurs = isOurs, Stray = stray };
     }
 
-    private sealed record CsvSheet(string Name, SheetShape? Shape, IReadOnlyList<SheetRow> Rows);
+    /// <param name="Name">The file's name.</param>
+    /// <param name="Shape">What it is read as; null where it is not read.</param>
+    /// <param name="Rows">Its filled rows.</param>
+    private sealed record CsvSheet(string Name, SheetShape? Shape, IReadOnlyList<SheetRow> Rows)
+    {
+        /// <summary>It holds what the program writes to be looked at, and nothing besides.</summary>
+        public bool IsOurs { get; init; }
+
+        /// <summary>What was typed among that.</summary>
+        public (string Address, string Text)? Stray { get; init; }
+    }
 }

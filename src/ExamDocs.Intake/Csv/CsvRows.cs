@@ -1,4 +1,5 @@
 using CsvHelper;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Csv;
@@ -30,6 +31,9 @@ internal static class CsvRows
                 var value = reader.GetString(field).Trim();
                 if (value.Length == 0)
                     continue;
+                if (value.Length > TextGuard.MaxReadable)
+                    throw new UnreadableWorkbookException(string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                        $"line {reader.LineNumber}, value {field + 1}: the text is longer than 32,767 characters; an identity may have {TextGuard.MaxIdentity}, any other text 2,000"));
                 budget.FilledCell();
                 budget.Text(value.Length);
                 cells.Add(new Cell(field + 1, CellKind.Text, value, default, IsFormula: false));

@@ -19,7 +19,7 @@ public static class EmbeddedRecord
     private const string Reading = "reading";
 
     private static readonly Dictionary<string, RuleInfo> Rules =
-        ((IReadOnlyList<RuleInfo>[])[IntakeRules.All, WorkbookFindings.All, CsvFindings.All, MergeFindings.All, PhotoRules.All])
+        ((IReadOnlyList<RuleInfo>[])[IntakeRules.All, AnswerRules.All, WorkbookFindings.All, BesideFindings.All, CsvFindings.All, MergeFindings.All, PhotoRules.All])
         .SelectMany(r => r).ToDictionary(r => r.Code, StringComparer.Ordinal);
 
     /// <param name="record">As it was determined.</param>

@@ -22,6 +22,22 @@ internal static class JsonText
         }
     }
 
+    /// <summary>Characters that a text or number has when its escapes are turned back, without turning them back.</summary>
+    public static int LengthOf(ReadOnlySpan<byte> raw)
+    {
+        var length = 0;
+        for (var i = 0; i < raw.Length; i++)
+        {
+            if (raw[i] is (byte)'\\')
+                i += raw[i + 1] is (byte)'u' ? 5 : 1;
+            else if ((raw[i] & 0xC0) == 0x80)
+                continue;
+            // Four bytes are a pair of characters.
+            length += raw[i] >= 0xF0 ? 2 : 1;
+        }
+        return length;
+    }
+
     /// <summary>RFC 8259 section 7. The text has passed the parser: every escape is complete.</summary>
     private static string Unescape(ReadOnlySpan<char> raw)
     {

@@ -1,5 +1,7 @@
+using System.Globalization;
 using System.Text.Json;
 using ExamDocs.Core.Cases;
+using ExamDocs.Intake.Binding;
 
 namespace ExamDocs.Intake.Json;
 
@@ -14,6 +16,9 @@ internal static class JsonTree
 
     /// <summary>Far more than any name that could be a slip of the pen for one of the format's, inclusive.</summary>
     private const int MaxNameBytes = 64 * 1024;
+
+    /// <summary>Characters of all texts and numbers together, inclusive: twenty thousand items with four hundred each.</summary>
+    public const int MaxText = 8_000_000;
 
     private const int MaxDepth = 32;
 
@@ -34,7 +39,7 @@ internal static class JsonTree
         catch (JsonException e)
         {
             var place = e.LineNumber is { } line
-                ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $" at line {line + 1}, byte {e.BytePositionInLine + 1}")
+                ? string.Create(CultureInfo.InvariantCulture, $" at line {line + 1}, byte {e.BytePositionInLine + 1}")
                 : "";
             return (null, $"the file is not valid JSON{place}");
         }
@@ -48,7 +53,7 @@ internal static class JsonTree
     /// <returns>A sentence, or null where there is not too much.</returns>
     private static string? TooMuchIn(ReadOnlySpan<byte> utf8, bool isRecord)
     {
-        var (values, rows, inList) = (0, 0, false);
+        var (values, rows, inList, characters) = (0, 0, false, 0L);
         var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MaxDepth });
         while (values <= MaxValues && reader.Read())
         {
@@ -56,6 +61,11 @@ internal static class JsonTree
                 return "a member's name is longer than any name of the format";
             var value = reader.TokenType is JsonTokenType.PropertyName or JsonTokenType.EndObject or JsonTokenType.EndArray ? 0 : 1;
             values += value;
+            if (reader.TokenType is JsonTokenType.String or JsonTokenType.Number)
+            {
+                if (TooLong(ref reader, utf8, ref characters) is { } tooLong)
+                    return tooLong;
+            }
             // A list of the record itself; those within its rows are shorter than the values allowed.
             if (reader.CurrentDepth == 1)
                 (rows, inList) = (0, isRecord && reader.TokenType is JsonTokenType.StartArray);
@@ -63,6 +73,21 @@ internal static class JsonTree
                 return Entanglement.TooManyRows;
         }
         return values > MaxValues ? "the file holds more values than any recorded visit needs" : null;
+    }
+
+    private static string? TooLong(ref Utf8JsonReader reader, ReadOnlySpan<byte> utf8, ref long characters)
+    {
+        var length = JsonText.LengthOf(reader.ValueSpan);
+        if (length > TextGuard.MaxReadable)
+        {
+            var at = JsonPointer.Of(utf8, reader.TokenStartIndex);
+            return reader.TokenType is JsonTokenType.Number
+                ? $"the number at {at} has more digits than any number; type one of at most 28"
+                : $"the text at {at} is longer than 32,767 characters; an identity may have 80, any other text 2,000";
+        }
+        characters += length;
+        return characters <= MaxText ? null
+            : "the texts of the file are longer together than those of any recorded visit; record the items in several files with the same visit reference";
     }
 
     private static ReadOnlyMemory<byte> WithoutByteOrderMark(ReadOnlyMemory<byte> utf8) =>
@@ -83,7 +108,7 @@ internal static class JsonTree
         new(at, [.. element.EnumerateObject().Select(m => KeyValuePair.Create(m.Name, Node(m.Value, new JsonPlace(at, Escape(m.Name)))))]);
 
     private static ListNode List(JsonElement element, string at) =>
-        new(at, [.. element.EnumerateArray().Select((e, i) => Node(e, new JsonPlace(at, i.ToString(System.Globalization.CultureInfo.InvariantCulture))))]);
+        new(at, [.. element.EnumerateArray().Select((e, i) => Node(e, new JsonPlace(at, i.ToString(CultureInfo.InvariantCulture))))]);
 
     /// <summary>RFC 6901: ~ and / within a member's name.</summary>
     private static string Escape(string name) =>

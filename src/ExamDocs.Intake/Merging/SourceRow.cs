@@ -5,7 +5,7 @@ namespace ExamDocs.Intake.Merging;
 /// <summary>A row of one of the lists of a record, with the input it came from.</summary>
 internal sealed class SourceRow
 {
-    private static readonly HashSet<string> Keyed = new(StringComparer.Ordinal) { "criterion" };
+    private static readonly HashSet<string> Keyed = new(StringComparer.Ordinal) { "criterion", "id" };
 
     private readonly Lazy<string> _text;
 
@@ -49,7 +49,7 @@ internal sealed class SourceRow
 
     /// <summary>
     /// The single values in it: what each is called, where it stands below the row, and the value. Observations and
-    /// defects are called by their criterion, so that their order does not matter.
+    /// defects are called by their criterion, items told apart by their id, so that their order does not matter.
     /// </summary>
     public IEnumerable<Leaf> Leaves() => Leaves(Node, "").Where(l => l.Value.Length > 0);
 

@@ -113,11 +113,15 @@ public static class WorkbookFindings
         "Other workbooks are never opened: what was saved with this one may be out of date.",
         "Type the values themselves.", "common practice, no source");
 
+    public static readonly RuleInfo NoSuchItem = new("INT060", Severity.Error, "What tells an item from others names an item of the workbook",
+        "The row names an item that no sheet has, so that what it says counts for none.",
+        "Spell the item's id as on its own sheet.", Layout);
+
     public static IReadOnlyList<RuleInfo> All { get; } =
     [
         UnknownSheet, UnknownColumn, NoHeading, ErrorCell, FormulaWithoutValue, TimeNotDate, NoSuchDay, DateNotExpected,
         NumberAsIdentity, DigitsLost, NoExamination, NoItemNamed, EarlierWithoutDate, PhotoWithoutObservation, HiddenRead,
         FormulaResult, UnreadableCell, ListTooLong, TwoExaminationsOfOneDay, PercentNotExpected, ColumnMissing, NumberReadTwoWays,
-        DatesInOrder, MergedCells, OtherWorkbooks, MacrosNotRun,
+        DatesInOrder, MergedCells, OtherWorkbooks, MacrosNotRun, NoSuchItem,
     ];
 }

@@ -15,8 +15,6 @@ public static class WorkbookReader
 {
     private const string Macros = "macros";
 
-    private static readonly SheetShape Unknown = new("", SheetRole.Guide, "", []);
-
     /// <param name="stream">The file, from its beginning; it is left open.</param>
     /// <param name="fileName">The name the user knows it by.</param>
     /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
@@ -55,33 +53,15 @@ public static class WorkbookReader
         var notes = new ReadingNotes();
         if (package.HasMacros)
             notes.Report(WorkbookFindings.MacrosNotRun, ReadingNotes.Outside(Macros), Macros, "the workbook holds macros; they were not run");
+        foreach (var name in directory.WithoutRows)
+            notes.Report(WorkbookFindings.UnknownSheet, ReadingNotes.Outside(name), $"{name}!A1", $"the sheet '{CellReading.Shown(name)}' has no cells, and what it shows is not read");
         var reading = new SheetReading(notes, directory.Counts1904, HeadingWords.Of(rules));
-        foreach (var (sheet, shape) in directory.Sheets.Select(s => (s, ShapeOf(s, rules))).OrderBy(s => s.Item2.Role))
+        var sheets = new WorkbookSheets(package, rows, budget, notes, rules);
+        foreach (var (sheet, shape) in directory.Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s))).Where(s => s.Shape is not null).OrderBy(s => s.Shape!.Role))
         {
-            if (shape.Role is SheetRole.Guide && !ReferenceEquals(shape, Unknown))
-                continue;
             using var part = package.Read(sheet.Part);
-            if (ReferenceEquals(shape, Unknown))
-                ReportUnknown(sheet, rows.Read(part), notes);
-            else
-                reading.Read(sheet, shape, rows.Read(part), () => new SheetAbout(rows.Merges.Count, rows.Merges.First, directory.LinksOthers));
+            reading.Read(sheet, shape!, rows.Read(part), sheets.Beside(sheet, directory.LinksOthers));
         }
         return new(reading.Finish(), notes.Cells, notes.Findings, null);
-    }
-
-    /// <summary>The sheet of words is passed over only where it is hidden, as it was written.</summary>
-    private static SheetShape ShapeOf(SheetEntry sheet, KnownRules rules) => WorkbookShape.Find(sheet.Name, rules) switch
-    {
-        null => Unknown,
-        { Name: WorkbookShape.WordsName } when !sheet.Hidden => Unknown,
-        var shape => shape,
-    };
-
-    /// <summary>A list of findings that we wrote into a copy of the workbook holds nothing of the record.</summary>
-    private static void ReportUnknown(SheetEntry sheet, IEnumerable<SheetRow> rows, ReadingNotes notes)
-    {
-        if (FindingsSheet.KindOf(rows) is UnknownSheetKind.Other)
-            notes.Report(WorkbookFindings.UnknownSheet, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
-                $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it");
     }
 }

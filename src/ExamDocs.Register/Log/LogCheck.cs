@@ -15,28 +15,30 @@ public static class LogCheck
         IReadOnlyList<ReadOnlyMemory<byte>> entries, IReadOnlyList<Checkpoint> kept, Checkpoint? exported = null)
     {
         ArgumentNullException.ThrowIfNull(entries);
-        ArgumentNullException.ThrowIfNull(kept);
-        var ordered = kept.OrderBy(checkpoint => checkpoint.Size).ToList();
-        var roots = Roots(entries, [.. ordered.Select(c => c.Size), exported?.Size ?? 0]);
-        return
-        [
-            .. LogOrder.Faults(entries), .. Kept(ordered, roots, entries.Count), .. Uncovered(ordered, entries.Count),
-            .. Exported(exported, ordered, roots, entries.Count),
-        ];
+        return Run(entries, kept, exported is null ? [] : [exported], static (_, _) => { });
     }
 
-    /// <summary>Roots of the beginnings of the log that are asked for and are there.</summary>
-    private static Dictionary<long, byte[]> Roots(IReadOnlyList<ReadOnlyMemory<byte>> entries, HashSet<long> sizes)
+    /// <summary>Goes through the log once and keeps no entry; of each one a number and a root stay.</summary>
+    /// <param name="entries">In the order stored.</param>
+    /// <param name="kept">Checkpoints of the register itself.</param>
+    /// <param name="exported">Checkpoints kept elsewhere.</param>
+    /// <param name="seen">Gets the row of each entry, from 0, and the entry; null where it is unreadable.</param>
+    internal static IReadOnlyList<string> Run(
+        IEnumerable<ReadOnlyMemory<byte>> entries, IReadOnlyList<Checkpoint> kept, IReadOnlyList<Checkpoint> exported, Action<int, LogEntry?> seen)
     {
-        var frontier = new MerkleFrontier();
+        ArgumentNullException.ThrowIfNull(kept);
+        var ordered = kept.OrderBy(checkpoint => checkpoint.Size).ToList();
+        var (order, frontier, sizes) = (new LogOrder(), new MerkleFrontier(), ordered.Concat(exported).Select(c => c.Size).ToHashSet());
         var roots = new Dictionary<long, byte[]> { [0] = frontier.Root() };
-        foreach (var entry in entries)
+        foreach (var bytes in entries)
         {
-            frontier.Append(MerkleTree.LeafHash(entry.Span));
+            seen((int)frontier.Size, order.Add(bytes));
+            frontier.Append(MerkleTree.LeafHash(bytes.Span));
             if (sizes.Contains(frontier.Size))
                 roots[frontier.Size] = frontier.Root();
         }
-        return roots;
+        var count = frontier.Size;
+        return [.. order.Faults(), .. Kept(ordered, roots, count), .. Uncovered(ordered, count), .. exported.SelectMany(e => Exported(e, ordered, roots, count)).Distinct(StringComparer.Ordinal)];
     }
 
     private static IEnumerable<string> Kept(List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
@@ -67,10 +69,8 @@ public static class LogCheck
     }
 
     private static IEnumerable<string> Exported(
-        Checkpoint? exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
+        Checkpoint exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
     {
-        if (exported is null)
-            yield break;
         if (kept.Count > 0 && !string.Equals(exported.Origin, kept[^1].Origin, StringComparison.Ordinal))
             yield return $"The exported checkpoint is of another register: {exported.Origin}.";
         else if (exported.Size > count)

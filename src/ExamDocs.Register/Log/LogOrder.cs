@@ -1,23 +1,24 @@
 namespace ExamDocs.Register.Log;
 
 /// <summary>What the entries say of themselves: that each is written as entries are, and stands where it says.</summary>
-internal static class LogOrder
+internal sealed class LogOrder
 {
-    /// <summary>One sentence for each entry unreadable, missing, doubled or out of its order.</summary>
-    public static IReadOnlyList<string> Faults(IReadOnlyList<ReadOnlyMemory<byte>> entries)
+    private readonly List<long> _positions = [];
+    private readonly List<string> _unreadable = [];
+
+    /// <returns>The entry; null where it is not written as one is.</returns>
+    public LogEntry? Add(ReadOnlyMemory<byte> bytes)
     {
-        var positions = new List<long>();
-        var faults = new List<string>();
-        for (var row = 0; row < entries.Count; row++)
-        {
-            var entry = LogEntryJson.Read(entries[row]);
-            if (entry is null)
-                faults.Add(FormattableString.Invariant($"Row {row} of the log was altered: it is not written as an entry is."));
-            // Nothing else being known, an unreadable row is what should follow the one before.
-            positions.Add(entry?.Position ?? (row == 0 ? 0 : positions[^1] + 1));
-        }
-        return [.. faults, .. Missing(positions), .. Doubled(positions), .. OutOfOrder(positions)];
+        var (entry, row) = (LogEntryJson.Read(bytes), _positions.Count);
+        if (entry is null)
+            _unreadable.Add(FormattableString.Invariant($"Row {row} of the log was altered: it is not written as an entry is."));
+        // Nothing else being known, an unreadable row is what should follow the one before.
+        _positions.Add(entry?.Position ?? (row == 0 ? 0 : _positions[^1] + 1));
+        return entry;
     }
+
+    /// <summary>One sentence for each entry unreadable, missing, doubled or out of its order.</summary>
+    public IReadOnlyList<string> Faults() => [.. _unreadable, .. Missing(_positions), .. Doubled(_positions), .. OutOfOrder(_positions)];
 
     private static IEnumerable<string> Missing(List<long> positions)
     {

@@ -4,7 +4,7 @@ namespace ExamDocs.Register.Storage;
 internal static class Layout
 {
     /// <summary>The layout that this version writes.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Numbers and documents.</summary>
     public const string First =
@@ -173,20 +173,75 @@ internal static class Layout
         CREATE INDEX outcome_by_item ON outcome {equal}(item);
         """;
 
-    /// <summary>What the tables must never lose, whoever writes to them.</summary>
-    public static readonly IReadOnlyList<(string Name, string Table, string Event, string When, string Words)> Guards =
-    [
-        ("numbers_are_never_taken_back", "document", "DELETE", "TRUE", "a number that was taken stays listed"),
-        ("what_is_issued_or_void_stays_so", "document", "UPDATE", "OLD.state <> 'pending' AND NOT (OLD.state = 'issued' AND OLD.ended IS NULL AND NEW.ended IS NOT NULL"
-            + " AND NEW.state = OLD.state AND NEW.number = OLD.number AND NEW.sha256 = OLD.sha256 AND NEW.kind = OLD.kind AND NEW.outcomes = OLD.outcomes"
-            + " AND NEW.pages = OLD.pages AND NEW.job_key = OLD.job_key)", "an issued or void document is never changed"),
-        ("issued_bytes_stay", "content", "UPDATE", "TRUE", "the bytes of a document are never changed"),
-        ("issued_bytes_are_kept", "content", "DELETE", "(SELECT state FROM document WHERE number = OLD.number) = 'issued'", "the bytes of an issued document are kept"),
-        ("replacements_stay", "replacement", "UPDATE", "TRUE", "what replaced what is never changed"),
-        ("the_register_keeps_its_row", "register", "DELETE", "TRUE", "a register keeps its own row"),
-        ("log_is_never_changed", "log", "UPDATE", "TRUE", "the log is never changed"),
-        ("log_is_kept", "log", "DELETE", "TRUE", "the log is kept"),
-        ("visits_stay", "visit", "UPDATE", "TRUE", "a recorded visit is never changed"),
-        ("visits_are_kept", "visit", "DELETE", "TRUE", "a recorded visit is kept"),
-    ];
+    /// <summary>
+    /// What a visit could know when it was decided, the keys that items are found by, what ended, and what came from another
+    /// register. The three columns on the end of a document are made anew, for one more word is allowed there.
+    /// </summary>
+    public const string Third =
+        """
+        ALTER TABLE register ADD COLUMN kept_since TEXT;
+
+        DROP INDEX one_live_document_per_job;
+        ALTER TABLE document ADD COLUMN origin TEXT;
+        ALTER TABLE document ADD COLUMN end_word TEXT CHECK (end_word IN ('replaced', 'withdrawn', 'ended'));
+        ALTER TABLE document ADD COLUMN end_day TEXT CHECK ((end_word IS NULL) = (end_day IS NULL));
+        ALTER TABLE document ADD COLUMN end_reason TEXT CHECK ((end_word IS NULL) = (end_reason IS NULL));
+        UPDATE document SET end_word = ended, end_day = ended_on, end_reason = ended_reason;
+        ALTER TABLE document DROP COLUMN ended_reason;
+        ALTER TABLE document DROP COLUMN ended_on;
+        ALTER TABLE document DROP COLUMN ended;
+        ALTER TABLE document RENAME COLUMN end_word TO ended;
+        ALTER TABLE document RENAME COLUMN end_day TO ended_on;
+        ALTER TABLE document RENAME COLUMN end_reason TO ended_reason;
+        CREATE UNIQUE INDEX one_live_document_per_job ON document (job_key) WHERE state <> 'void' AND ended IS NULL;
+        UPDATE document SET run = NULL WHERE state <> 'pending';
+
+        ALTER TABLE visit ADD COLUMN seen INTEGER;
+        ALTER TABLE visit ADD COLUMN version TEXT;
+        ALTER TABLE visit ADD COLUMN as_of TEXT;
+        ALTER TABLE visit ADD COLUMN origin TEXT;
+        CREATE INDEX visit_by_record ON visit (sha256);
+
+        CREATE TABLE item_key (
+          visit INTEGER NOT NULL REFERENCES visit (visit),
+          position INTEGER NOT NULL,
+          item TEXT NOT NULL,
+          key TEXT NOT NULL,
+          PRIMARY KEY (visit, position)
+        ){strict};
+
+        CREATE INDEX item_by_key ON item_key {equal}(key);
+        CREATE INDEX key_by_item ON item_key {equal}(item);
+
+        CREATE TABLE line_end (
+          by_visit INTEGER NOT NULL REFERENCES visit (visit),
+          position INTEGER NOT NULL,
+          visit INTEGER NOT NULL REFERENCES visit (visit),
+          item TEXT NOT NULL,
+          ended_on TEXT NOT NULL,
+          reason TEXT NOT NULL,
+          PRIMARY KEY (by_visit, position)
+        ){strict};
+
+        CREATE INDEX line_end_of_visit ON line_end (visit);
+
+        CREATE TABLE ended_line (
+          number TEXT NOT NULL REFERENCES document (number),
+          position INTEGER NOT NULL,
+          item TEXT NOT NULL,
+          ended_on TEXT NOT NULL,
+          reason TEXT NOT NULL,
+          by_visit INTEGER NOT NULL REFERENCES visit (visit),
+          PRIMARY KEY (number, position)
+        ){strict};
+
+        CREATE TABLE merged_visit (
+          origin TEXT NOT NULL,
+          number INTEGER NOT NULL,
+          visit INTEGER NOT NULL REFERENCES visit (visit),
+          PRIMARY KEY (origin, number)
+        ){strict};
+
+        CREATE INDEX merged_by_visit ON merged_visit (visit);
+        """;
 }

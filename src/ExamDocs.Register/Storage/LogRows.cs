@@ -34,10 +34,26 @@ internal sealed class LogRows(DbConnection connection)
     public IReadOnlyList<ReadOnlyMemory<byte>> Entries() =>
         connection.Rows(row => (ReadOnlyMemory<byte>)row.GetFieldValue<byte[]>(0), "SELECT entry FROM log ORDER BY position");
 
+    /// <summary>Every entry with the position that it is stored under, a few at a time.</summary>
+    public IEnumerable<(long Position, byte[] Entry)> Stream()
+    {
+        const int AtOnce = 64;
+        for (var (from, page) = (long.MinValue, Page(long.MinValue)); page.Count > 0; page = Page(from))
+        {
+            foreach (var row in page)
+                yield return row;
+            from = page[^1].Position + 1;
+        }
+        List<(long Position, byte[] Entry)> Page(long from) => connection.Rows(
+            row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)), $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {AtOnce}", from);
+    }
+
     /// <summary>How many entries the register says that it has made.</summary>
     public long Counted() => connection.Number("SELECT log_size FROM register");
 
-    private string Origin() => Checkpoint.OriginOf(Guid.ParseExact(connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single(), "N"));
+    // An id that was taken away or written over is that of no register.
+    private string Origin() => Checkpoint.OriginOf(
+        connection.Rows(row => row.Text(0), "SELECT id FROM register") is [var id] && Guid.TryParseExact(id, "N", out var known) ? known : Guid.Empty);
 
     // A root that somebody wrote over is one that does not hold.
     private static byte[] Root(string base64)

@@ -1,4 +1,5 @@
 using System.Data.Common;
+using ExamDocs.Core.Identity;
 using ExamDocs.Register.Log;
 using NodaTime;
 
@@ -23,4 +24,31 @@ internal static class Migration
                 ? LogEntry.Issued(at, logged, sha256, today) : LogEntry.Void(at, logged, document.Reason ?? "not recorded", today));
         }
     }
+
+    /// <summary>
+    /// Which register it is, what is listed of each document, and each visit with its outcomes are entered in the log, and the keys
+    /// of each visit's items are taken from its record.
+    /// </summary>
+    public static void ToThird(RegisterDatabase database, LocalDate today)
+    {
+        var (connection, log) = (database.Connection, new LogRows(database.Connection));
+        var since = connection.Rows(
+            row => row.Text(0), "SELECT min(day) FROM (SELECT stored_on AS day FROM visit UNION ALL SELECT issued_on FROM document) days").Single() ?? DocumentRows.Day(today)!;
+        connection.Execute("UPDATE register SET layout = $1, kept_since = $2", Layout.Version, since);
+        log.Append(at => LogEntry.Of(at, connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single(), DocumentRows.Day(since)!.Value));
+        var documents = new DocumentRows(database, log, today);
+        foreach (var document in documents.In(DocumentState.Issued).Concat(documents.In(DocumentState.Void)))
+            log.Append(at => LogEntry.Listed(at, DocumentRows.Logged(document), DocumentRows.RowOf(document), today));
+        var visits = new VisitRegister(database, log, documents.Ends, today);
+        foreach (var visit in visits.All())
+        {
+            foreach (var row in VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))))
+                connection.Execute("INSERT INTO item_key VALUES ($1, $2, $3, $4)", row.Values);
+            var logged = new LoggedVisit(visit.Visit, visit.Sha256) { Outcomes = visits.OutcomesOf(visit.Visit) };
+            log.Append(at => LogEntry.Remembered(at, logged, visit.StoredOn ?? today));
+        }
+    }
+
+    private static byte[] Bytes(DbConnection connection, int visit) =>
+        connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit).Single();
 }

@@ -28,7 +28,7 @@ internal sealed class PostgresRegister : RegisterDatabase
             connection.Open();
             var register = new PostgresRegister(connection, $"postgres://{settings.Host}/{settings.Database}");
             register.LetGoOfTheLost();
-            PostgresTables.Prepare(connection, register.Place, today);
+            PostgresTables.Prepare(register, today);
             return register;
         }
         catch (SocketException nowhere)
@@ -69,6 +69,16 @@ internal sealed class PostgresRegister : RegisterDatabase
 
     /// <summary>The server guards its own pages and references; a register has nothing to add.</summary>
     public override IEnumerable<string> Damage() => [];
+
+    public override DbTransaction BeginReading()
+    {
+        Connection.MustBeOpen();
+        return Connection.BeginTransaction(System.Data.IsolationLevel.RepeatableRead);
+    }
+
+    public override string Values(string parameter) => $"(SELECT json_array_elements_text({parameter}::json))";
+
+    public override string Numbers(string parameter) => $"(SELECT json_array_elements_text({parameter}::json)::integer)";
 
     /// <summary>Whoever writes holds the one row of the register: entries of the log must come one after the other.</summary>
     public override DbTransaction BeginWriting()

@@ -12,17 +12,20 @@ internal static class PostgresTables
 
     private const string NoPermission = "42501";
 
-    /// <exception cref="RegisterRefusedException">It is of a later version, or none can be made here.</exception>
-    public static void Prepare(DbConnection connection, string place, LocalDate today)
+    /// <exception cref="RegisterRefusedException">It is of a later version, or none can be made or brought up to date here.</exception>
+    public static void Prepare(PostgresRegister register, LocalDate today)
     {
+        var (connection, place) = (register.Connection, register.Place);
         using var transaction = connection.BeginTransaction();
         connection.Number("SELECT 1 FROM pg_advisory_xact_lock($1)", MakingTables);
         if (!IsThere(connection))
-            Create(connection, place, today);
+            Create(register, today);
         else if (connection.Number("SELECT CASE WHEN has_schema_privilege($1, 'USAGE') THEN 1 ELSE 0 END", PostgresRegister.Schema) == 0)
             throw new RegisterRefusedException($"There is a register at {place}, and this user may not use it. Have it granted by whoever keeps the server (docs/shared-register.md).");
         else if (connection.Number("SELECT layout FROM register") is var version && version > Layout.Version)
             throw RegisterRefusedException.FromTheFuture(place, version);
+        else if (version < Layout.Version)
+            BringUpToDate(register, today);
         transaction.Commit();
     }
 
@@ -30,8 +33,9 @@ internal static class PostgresTables
     private static bool IsThere(DbConnection connection) => connection.Number(
         "SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND relname = 'register'", PostgresRegister.Schema) > 0;
 
-    private static void Create(DbConnection connection, string place, LocalDate today)
+    private static void Create(PostgresRegister register, LocalDate today)
     {
+        var (connection, place) = (register.Connection, register.Place);
         if (connection.Number("SELECT CASE current_setting('server_encoding') WHEN 'UTF8' THEN 1 ELSE 0 END") == 0)
             throw new RegisterRefusedException($"The database {place} cannot keep every character: make one with the encoding UTF8.");
         try
@@ -48,24 +52,62 @@ internal static class PostgresTables
         }
         connection.Execute(Written(Layout.Second));
         Migration.ToSecond(connection, today);
+        connection.Execute(Written(Layout.Third));
+        Migration.ToThird(register, today);
         Guard(connection);
     }
+
+    private static void BringUpToDate(PostgresRegister register, LocalDate today)
+    {
+        var connection = register.Connection;
+        try
+        {
+            foreach (var (name, table) in connection.Rows(row => (row.GetString(0), row.GetString(1)), GuardsOfTables, PostgresRegister.Schema))
+                connection.Execute($"DROP TRIGGER {name} ON {table}");
+            connection.Execute(Written(Layout.Third));
+        }
+        catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
+        {
+            throw new RegisterRefusedException(
+                $"The register at {register.Place} is of an earlier version, and this user may not bring it up to date. Open it once as the owner of the database (docs/shared-register.md).", refused);
+        }
+        Migration.ToThird(register, today);
+        connection.Execute(GrantAsBefore);
+        Guard(connection);
+    }
+
+    private const string GuardsOfTables =
+        """
+        SELECT tgname, relname FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid JOIN pg_namespace ON pg_namespace.oid = relnamespace
+        WHERE nspname = $1 AND NOT tgisinternal
+        """;
+
+    /// <summary>Who may store visits may store what a visit has now.</summary>
+    private const string GrantAsBefore =
+        """
+        DO $$ DECLARE who record; BEGIN
+          FOR who IN SELECT DISTINCT grantee FROM information_schema.role_table_grants
+            WHERE table_schema = 'examdocs' AND table_name = 'visit' AND privilege_type = 'INSERT' AND grantee <> current_user LOOP
+            EXECUTE format('GRANT SELECT, INSERT ON item_key, line_end, ended_line, merged_visit TO %I', who.grantee);
+          END LOOP;
+        END $$
+        """;
 
     private static void Guard(DbConnection connection)
     {
         connection.Execute(
             """
-            CREATE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT AS $$ BEGIN RAISE EXCEPTION '%', TG_ARGV[0]; END $$;
-            CREATE FUNCTION is_issued(wanted TEXT) RETURNS boolean LANGUAGE sql STABLE SET search_path FROM CURRENT AS $$ SELECT state = 'issued' FROM document WHERE number = wanted $$;
+            CREATE OR REPLACE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT AS $$ BEGIN RAISE EXCEPTION '%', TG_ARGV[0]; END $$;
+            CREATE OR REPLACE FUNCTION is_issued(wanted TEXT) RETURNS boolean LANGUAGE sql STABLE SET search_path FROM CURRENT AS $$ SELECT state = 'issued' FROM document WHERE number = wanted $$;
             """);
-        foreach (var guard in Layout.Guards)
+        foreach (var guard in Guards.All)
         {
             // A condition may hold no question here, but it may call a function that asks.
-            var when = guard.When.Replace("(SELECT state FROM document WHERE number = OLD.number) = 'issued'", "is_issued(OLD.number)", StringComparison.Ordinal);
+            var when = guard.When.Replace(Guards.IsIssued, "is_issued(OLD.number)", StringComparison.Ordinal);
             connection.Execute($"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON {guard.Table} FOR EACH ROW WHEN ({when}) EXECUTE FUNCTION refuse('{guard.Words}')");
         }
         // Emptying a table at one go passes by its rows.
-        foreach (var table in Layout.Guards.Select(g => g.Table).Distinct(StringComparer.Ordinal))
+        foreach (var table in Guards.All.Select(g => g.Table).Distinct(StringComparer.Ordinal))
             connection.Execute($"CREATE TRIGGER {table}_is_never_emptied BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')");
     }
 

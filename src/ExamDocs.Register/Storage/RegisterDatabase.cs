@@ -31,6 +31,17 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>Keeps others from writing until the transaction ends.</summary>
     public abstract DbTransaction BeginWriting();
 
+    /// <summary>Shows everything as it is at one moment until the transaction ends.</summary>
+    public abstract DbTransaction BeginReading();
+
+    /// <summary>A list of texts as rows, from one value that is a JSON array of strings.</summary>
+    /// <param name="parameter">Its name in the statement, for example $1.</param>
+    public abstract string Values(string parameter);
+
+    /// <summary>A list of whole numbers as rows, from one value that is a JSON array of them.</summary>
+    /// <param name="parameter">Its name in the statement, for example $1.</param>
+    public abstract string Numbers(string parameter);
+
     public virtual void Dispose() => Connection.Dispose();
 }
 

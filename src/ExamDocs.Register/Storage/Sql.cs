@@ -2,7 +2,9 @@ using System.Data;
 using System.Data.Common;
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
+using NodaTime.Text;
 
 namespace ExamDocs.Register.Storage;
 
@@ -27,9 +29,27 @@ internal static class Sql
         using var reader = command.ExecuteReader();
         var rows = new List<T>();
         while (reader.Read())
-            rows.Add(read(reader));
+            rows.Add(Read(reader, read, text));
         return rows;
     }
+
+    /// <exception cref="RegisterDamagedException">A column holds what the program never writes there.</exception>
+    private static T Read<T>(DbDataReader row, Func<DbDataReader, T> read, string text)
+    {
+        try
+        {
+            return read(row);
+        }
+        catch (Exception unreadable) when (unreadable is FormatException or InvalidCastException or InvalidOperationException or OverflowException
+            or JsonException or UnparsableValueException)
+        {
+            throw new RegisterDamagedException(TableOf(text), unreadable);
+        }
+    }
+
+    private static string TableOf(string text) =>
+        text.Split([' ', '\n', '(', ')'], StringSplitOptions.RemoveEmptyEntries) is var words && Array.IndexOf(words, "FROM") is >= 0 and var at && at + 1 < words.Length
+            ? words[at + 1] : "the register";
 
     /// <summary>The text in a column; null where it holds none.</summary>
     public static string? Text(this DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);

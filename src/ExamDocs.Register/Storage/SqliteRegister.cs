@@ -62,6 +62,12 @@ internal sealed class SqliteRegister : RegisterDatabase
     /// <summary>The write lock is taken at once: two that read first and write then could each wait for the other.</summary>
     public override DbTransaction BeginWriting() => ((SqliteConnection)Connection).BeginTransaction(deferred: false);
 
+    public override DbTransaction BeginReading() => ((SqliteConnection)Connection).BeginTransaction(deferred: true);
+
+    public override string Values(string parameter) => $"(SELECT value FROM json_each({parameter}))";
+
+    public override string Numbers(string parameter) => Values(parameter);
+
     private void Prepare(LocalDate today)
     {
         if (!IsEmpty())
@@ -89,16 +95,22 @@ internal sealed class SqliteRegister : RegisterDatabase
     {
         using var transaction = BeginWriting();
         var version = Connection.Number("PRAGMA user_version");
+        if (version >= Layout.Version)
+            return;
         if (version < 1)
             Connection.Execute(Written(Layout.First));
+        // A guard would keep the steps themselves from their work.
+        foreach (var guard in Connection.Rows(row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'trigger'"))
+            Connection.Execute($"DROP TRIGGER \"{guard}\"");
         if (version < 2)
         {
-            Connection.Execute("DROP TRIGGER IF EXISTS what_is_issued_or_void_stays_so");
             Connection.Execute(Written(Layout.Second));
             Migration.ToSecond(Connection, today);
-            foreach (var guard in Layout.Guards)
-                Connection.Execute($"CREATE TRIGGER IF NOT EXISTS {guard.Name} BEFORE {guard.Event} ON {guard.Table} WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END");
         }
+        Connection.Execute(Written(Layout.Third));
+        Migration.ToThird(this, today);
+        foreach (var guard in Guards.All)
+            Connection.Execute($"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END");
         Connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));
         Connection.Execute(FormattableString.Invariant($"PRAGMA user_version = {Layout.Version}"));
         transaction.Commit();

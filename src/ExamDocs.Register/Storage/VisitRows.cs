@@ -1,81 +1,64 @@
-using System.Data.Common;
 using System.Text.Json;
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Register.Storage;
 
-/// <summary>A visit taken apart into rows, so that it can be searched by item, person, criterion and day.</summary>
-internal sealed class VisitRows(DbConnection connection)
+/// <summary>A row of a table that belongs to a visit.</summary>
+/// <param name="Table">Its name.</param>
+/// <param name="Values">Its columns in their order: texts, whole numbers, bytes and nulls.</param>
+internal sealed record VisitRow(string Table, object?[] Values);
+
+/// <summary>
+/// A visit taken apart into rows, so that it can be searched by item, person, criterion and day. The rows follow from the record,
+/// and a check of the register compares them with those that it gives now.
+/// </summary>
+internal static class VisitRows
 {
-    public void Insert(int number, string sha256, VisitToRemember visit, LocalDate today)
-    {
-        var (record, typed) = (visit.Record, visit.Record.Visit);
-        connection.Execute(
-            "INSERT INTO visit (visit, sha256, reference, regime, employer, premises, examined_on, stored_on, record) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9)",
-            number, sha256, typed.Reference, typed.Regime, typed.Employer?.Name, typed.Premises?.Name, Day(typed.ExaminedOn), Day(today), visit.Json);
-        People(number, record.People);
-        Items(number, record.Items);
-        Limits(number, record.Limits);
-        Examinations(number, record);
-        Renewals(number, record.Renewals);
-        Outcomes(number, visit.Outcomes);
-    }
+    /// <summary>A key longer than this is kept by its hash: a server takes no text of any length into an index.</summary>
+    private const int LongestKey = 200;
 
-    private void People(int visit, IReadOnlyList<Person> people)
-    {
-        foreach (var (i, p) in people.Index())
-            connection.Execute("INSERT INTO person VALUES ($1, $2, $3, $4, $5, $6)", visit, i, p.Id, p.Name, p.Address, p.Qualifications);
-    }
+    /// <summary>The tables whose rows follow from a record, with what they are ordered by.</summary>
+    public static readonly IReadOnlyList<(string Table, string Order)> OfRecord =
+    [
+        ("person", "position"), ("item", "position"), ("makers_limits", "position"), ("examination", "position"),
+        ("observation", "examination, position"), ("renewal", "position"), ("item_key", "position"),
+    ];
 
-    private void Items(int visit, IReadOnlyList<Item> items)
-    {
-        foreach (var (i, item) in items.Index())
-        {
-            connection.Execute(
-                "INSERT INTO item VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14)",
-                visit, i, item.Id, item.Category, item.Description, item.Maker, item.Model, item.PartNumber, item.Serial, item.OwnersMark,
-                item.Manufactured?.ToString(), item.FirstUsed?.ToString(), item.FittedTo, Word(Words.Statuses, item.Status));
-        }
-    }
+    /// <summary>Columns of a visit that follow from its record.</summary>
+    public static object?[] Visit(ExaminationRecord record) =>
+        [record.Visit.Reference, record.Visit.Regime, record.Visit.Employer?.Name, record.Visit.Premises?.Name, Day(record.Visit.ExaminedOn)];
 
-    private void Limits(int visit, IReadOnlyList<MakersLimits> limits)
-    {
-        foreach (var (i, l) in limits.Index())
-        {
-            connection.Execute(
-                "INSERT INTO makers_limits VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
-                visit, i, l.Maker, l.Model, l.PartNumber, l.Source?.Title, l.Source?.Revision, l.Source?.Page);
-        }
-    }
+    /// <summary>All rows that follow from the record, in the order of <see cref="OfRecord"/>.</summary>
+    public static IEnumerable<VisitRow> Of(int visit, ExaminationRecord record) =>
+    [
+        .. record.People.Select((p, i) => new VisitRow("person", [visit, i, p.Id, p.Name, p.Address, p.Qualifications])),
+        .. record.Items.Select((item, i) => new VisitRow("item",
+        [
+            visit, i, item.Id, item.Category, item.Description, item.Maker, item.Model, item.PartNumber, item.Serial, item.OwnersMark,
+            item.Manufactured?.ToString(), item.FirstUsed?.ToString(), item.FittedTo, Word(Words.Statuses, item.Status),
+        ])),
+        .. record.Limits.Select((l, i) => new VisitRow("makers_limits", [visit, i, l.Maker, l.Model, l.PartNumber, l.Source?.Title, l.Source?.Revision, l.Source?.Page])),
+        .. record.Examinations.Select((e, i) => new VisitRow("examination",
+            [visit, i, e.Item, e.Examiner, Word(Words.Bases, e.Basis), Day(e.DayAt(record.Visit)), Word(Words.Conclusions, e.Conclusion)])),
+        .. record.Examinations.SelectMany((e, i) => e.Observations.Select((o, j) => new VisitRow("observation", [visit, i, j, o.Criterion, o.StateAsTyped, o.Note, o.Photo]))),
+        .. record.Renewals.Select((r, i) => new VisitRow("renewal", [visit, i, r.Item, r.RemovedPart, r.FittedPart, Day(r.DoneOn)])),
+        .. Keys(visit, ItemKeys.Of(record)),
+    ];
 
-    private void Examinations(int visit, ExaminationRecord record)
-    {
-        foreach (var (i, e) in record.Examinations.Index())
-        {
-            connection.Execute(
-                "INSERT INTO examination VALUES ($1, $2, $3, $4, $5, $6, $7)",
-                visit, i, e.Item, e.Examiner, Word(Words.Bases, e.Basis), Day(e.DayAt(record.Visit)), Word(Words.Conclusions, e.Conclusion));
-            foreach (var (j, o) in e.Observations.Index())
-                connection.Execute("INSERT INTO observation VALUES ($1, $2, $3, $4, $5, $6, $7)", visit, i, j, o.Criterion, o.StateAsTyped, o.Note, o.Photo);
-        }
-    }
+    public static IEnumerable<VisitRow> Keys(int visit, IEnumerable<ItemKey> keys) =>
+        keys.Select((k, i) => new VisitRow("item_key", [visit, i, k.Item, Stored(k.Key)]));
 
-    private void Renewals(int visit, IReadOnlyList<Renewal> renewals)
-    {
-        foreach (var (i, r) in renewals.Index())
-            connection.Execute("INSERT INTO renewal VALUES ($1, $2, $3, $4, $5, $6)", visit, i, r.Item, r.RemovedPart, r.FittedPart, Day(r.DoneOn));
-    }
+    /// <summary>A key as it is stored and searched by.</summary>
+    public static string Stored(string key) => key.Length <= LongestKey ? key : $"#{DurableFile.Hash(System.Text.Encoding.UTF8.GetBytes(key))}";
 
-    private void Outcomes(int visit, IReadOnlyList<RememberedOutcome> outcomes)
-    {
-        foreach (var (i, o) in outcomes.Index())
-        {
-            connection.Execute(
-                "INSERT INTO outcome VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10)",
-                visit, i, o.Item, Day(o.ExaminedOn), o.Outcome, Day(o.Until), Day(o.NextBy), JsonSerializer.Serialize(o.Codes), JsonSerializer.Serialize(o.Parts), o.NeverReleasable ? 1 : 0);
-        }
-    }
+    public static IEnumerable<VisitRow> Outcomes(int visit, IEnumerable<RememberedOutcome> outcomes) => outcomes.Select((o, i) => new VisitRow("outcome",
+    [
+        visit, i, o.Item, Day(o.ExaminedOn), o.Outcome, Day(o.Until), Day(o.NextBy), Json(o.Codes), Json(o.Parts), o.NeverReleasable ? 1 : 0,
+    ]));
+
+    private static string Json(IEnumerable<string> texts) => JsonSerializer.Serialize(texts.Select(Sql.Storable));
 
     private static string? Word<T>(WordTable<T> words, T? value) where T : struct, Enum => value is { } known ? words.WordFor(known) : null;
 

@@ -95,7 +95,5 @@ public sealed class CertificateModel
     private static string Marks(DeterminedItem item) =>
         Phrases.Certificate.Standards(string.Join(", ", item.Item.Standards));
 
-    private static string Document(DeterminedItem item) => item.Limits?.Source is { } s
-        ? Phrases.Report.Document(s.Title, s.Revision, s.Page)
-        : Phrases.Common.NotRecorded;
+    private static string Document(DeterminedItem item) => MakersDocuments.Of(item);
 }

@@ -67,9 +67,7 @@ public sealed class CheckSheetModel
         : Item.NeverReleasable ? Phrases.CheckSheet.NeverRelease : Phrases.CheckSheet.ReleaseByPerson;
 
     /// <summary>The maker's document with revision and page.</summary>
-    public string MakersDocument => Item.Limits?.Source is { } source
-        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
-        : Phrases.Common.NotRecorded;
+    public string MakersDocument => MakersDocuments.Of(Item);
 
     public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 

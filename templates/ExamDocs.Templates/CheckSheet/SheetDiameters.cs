@@ -56,8 +56,8 @@ public sealed class SheetDiameters
 
     /// <summary>Null for an item whose diameter nobody asks for and nobody measured.</summary>
     public static SheetDiameters? Of(DeterminedItem item, Examination? last) => last?.Diameters is { Count: > 0 } measured
-        ? new SheetDiameters(measured, item.Limits)
-        : item.Category?.Criteria.Any(AsksForDiameter) is true ? new SheetDiameters([], item.Limits) : null;
+        ? new SheetDiameters(measured, item.DiameterLimits)
+        : item.Category?.Criteria.Any(AsksForDiameter) is true ? new SheetDiameters([], item.DiameterLimits) : null;
 
     /// <summary>A textile part that is measured for its diameter, by the names that the catalogue has for it: diameter, diameter-change.</summary>
     private static bool AsksForDiameter(Criterion criterion) => criterion.Material is MaterialFamily.Textile

@@ -64,9 +64,7 @@ public sealed class EquipmentRecordModel
         ? Phrases.EquipmentRecord.DeclarationLine(declared.Reference, declared.On)
         : Phrases.Common.NotRecorded;
 
-    public string LimitsDocument => Item.Limits?.Source is { } source
-        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
-        : Phrases.Common.NotRecorded;
+    public string LimitsDocument => MakersDocuments.Of(Item);
 
     /// <summary>Empty where no maker's limits are recorded.</summary>
     public IReadOnlyList<(string Label, string Value)> Limits => Item.Limits is { } limits ? RecordedLimits.Of(limits) : [];
@@ -83,13 +81,18 @@ public sealed class EquipmentRecordModel
                     .Select(r => RenewalLine.Of(r, Determined))]),
                 (w.Remedies, [.. record.Remedies.Where(r => IsThis(r.Item)).OrderBy(r => r.DoneOn)
                     .Select(r => w.Remedy(r.DoneOn, r.What, RenewalLine.Name(r.DoneBy, Determined), r.Evidence))]),
-                (w.Releases, [.. record.Releases.Where(r => IsThis(r.Item)).OrderBy(r => r.On)
-                    .Select(r => w.Release(r.On, RenewalLine.Name(r.By, Determined), r.Document, r.Grounds))]),
+                (w.Releases, [.. Releases().OrderBy(r => r.Release.On)
+                    .Select(r => w.Release(r.Release.On, r.By, r.Release.Document, r.Release.WithdrawnOn, r.Release.Because is ReleaseReason.RecordedInError, r.Release.Grounds)).Distinct(StringComparer.Ordinal)]),
                 (w.Disposals, [.. record.Disposals.Where(d => IsThis(d.Item)).OrderBy(d => d.On)
                     .Select(d => w.Disposal(d.On, Phrases.Common.Disposal(d.Action), RenewalLine.Name(d.By, Determined)))]),
             ];
         }
     }
+
+    /// <summary>Of this record and of all others: what was once released stays on the item's record.</summary>
+    private IEnumerable<(Release Release, string By)> Releases() =>
+        Determined.Record.Releases.Where(r => IsThis(r.Item)).Select(r => (r, RenewalLine.Name(r.By, Determined)))
+            .Concat(Determined.History.Releases.Where(r => IsThis(r.ItemId)).Select(r => (r.Release, r.By ?? Phrases.Common.NotRecorded)));
 
     private bool IsThis(string? id) => id is not null && string.Equals(id, Item.Item.Id, StringComparison.Ordinal);
 }

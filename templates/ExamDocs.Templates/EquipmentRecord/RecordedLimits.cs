@@ -20,10 +20,13 @@ internal static class RecordedLimits
             (w.EventEnds, limits.EventEndsService ? w.EventEndsService : null),
             (w.Interval, limits.IntervalMonths is { } months ? w.Months(months) : null),
             (w.NominalDiameter, limits.NominalDiameterMm is { } nominal ? w.Diameter(nominal, limits.DiameterTolerancePercent) : null),
-            (w.PermittedParts, limits.PermittedParts is { } parts ? string.Join(", ", parts) : null),
+            (w.PermittedParts, limits.PermittedParts is { } parts ? PartsOf(parts) : null),
             (w.MinTail, limits.MinTailMm is { } tail ? w.Millimetres(tail) : null),
             (w.Retying, limits.Retying is { } who ? w.MayRetie(who) : null),
         ];
         return [.. lines.Where(l => l.Value is not null).Select(l => (l.Label, l.Value!))];
     }
+
+    /// <summary>Empty where of several lists that may apply no part is on every one.</summary>
+    private static string PartsOf(IReadOnlyList<string> parts) => parts.Count == 0 ? Phrases.Common.None : string.Join(", ", parts);
 }

@@ -72,9 +72,7 @@ public sealed class ReportItem
         _ => Phrases.Report.NotAfterAnyDay,
     };
 
-    public string MakersDocument => Determined.Limits?.Source is { } source
-        ? Phrases.Report.Document(source.Title, source.Revision, source.Page)
-        : Phrases.Common.NotRecorded;
+    public string MakersDocument => MakersDocuments.Of(Determined);
 
     public string Exposure => Examination.Exposure is { } e
         ? Printed.Join(", ", e.Use, e.Hardware, e.Ground, e.UserMassKg is { } m ? $"{Printed.Number(m)} kg" : null)

@@ -13,7 +13,7 @@ public sealed class ReportSources
     {
         var items = report.Items;
         var day = items[0].Determined.ExaminedOn;
-        var regimes = items.Select(i => i.Determined.Regime).OfType<Regime>().DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
+        var regimes = items.SelectMany(i => i.Determined.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
             .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{Cited(l)}; {L.Confidence(l.Confidence)}")),
@@ -21,6 +21,7 @@ public sealed class ReportSources
                 .Select(i => Line(L.Interval, L.IntervalLine(
                     i.Months, i.Bound is Bound.LessThan, Phrases.Text(i.What), i.IsByBasis, Phrases.Source(i.Source), i.Confidence))),
             .. Keep(report).Select(text => (L.Keep, text)),
+            .. report.Determined.History.Asked is { } asked ? [(L.EarlierRecords, L.Asked(asked.Identity, asked.KeptSince))] : Array.Empty<(string, string)>(),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (L.FromMemory, text)),
             .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, Phrases.Text(text))),
             .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(L.AddedByUser, L.Added(file))),
@@ -36,7 +37,7 @@ public sealed class ReportSources
     private static IEnumerable<string> Keep(ReportModel report)
     {
         var kept = report.Items
-            .Select(i => i.Determined.Regime?.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
+            .SelectMany(i => i.Determined.Regimes.Select(r => r.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn)))
             .OfType<KeepUntil>().Distinct().ToList();
         var known = kept.Where(k => k.IsKnown).Select(k => L.KeepLine(k, Phrases.Text(k.Words), Phrases.Source(k.Source))).ToList();
         return kept.Count == 0 ? [L.KeepNotKnown]

@@ -1,3 +1,4 @@
+using NodaTime;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared;
 
@@ -17,7 +18,14 @@ public static partial class English
         public override string AddedByUser => "Added";
         public override string KeepNotKnown => "How long this report has to be kept is not in the data of this regime.";
 
+        public override string EarlierRecords => "Earlier records";
+
+        public override string Asked(string register, LocalDate? since) =>
+            $"Withdrawals and examinations from before were looked for in register {register}{(since is { } day ? $", kept since {Printed.Day(day)}" : "")}. What was never recorded there is not known.";
+
         public override string Added(string file) => $"This regime is not part of the program: it was added by the user, from {file}";
+
+        public override string UsersOwn => "a regime of the user's own";
 
         public override string AddedShort(string file) => $"added by the user from {file}";
 

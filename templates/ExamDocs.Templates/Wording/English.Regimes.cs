@@ -20,6 +20,7 @@ public static partial class English
         {
             Law = $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. {Words.LawAndSources.Added(file)}",
             ShortLaw = $"{regime.Name} ({Words.LawAndSources.AddedShort(file)})",
+            UsersOwn = Words.LawAndSources.UsersOwn,
         };
     }
 }

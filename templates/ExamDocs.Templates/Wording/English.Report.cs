@@ -115,9 +115,9 @@ public static partial class English
 
         public override string CountLabel(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Withdraw => "not to be used",
-            Core.Determination.Outcome.FitUntil => "may stay in service until a date",
-            Core.Determination.Outcome.Undetermined => "not determined: do not use",
+            Core.Records.Outcome.Withdraw => "not to be used",
+            Core.Records.Outcome.FitUntil => "may stay in service until a date",
+            Core.Records.Outcome.Undetermined => "not determined: do not use",
             _ => "may stay in service",
         };
 
@@ -125,9 +125,9 @@ public static partial class English
 
         public override string ShortOutcome(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Withdraw => "Not to be used",
-            Core.Determination.Outcome.FitUntil => "Until a date",
-            Core.Determination.Outcome.Undetermined => "Do not use",
+            Core.Records.Outcome.Withdraw => "Not to be used",
+            Core.Records.Outcome.FitUntil => "Until a date",
+            Core.Records.Outcome.Undetermined => "Do not use",
             _ => "May stay",
         };
 

@@ -84,14 +84,14 @@ public static partial class English
 
         public override string Outcome(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Fit => "May stay in service",
-            Core.Determination.Outcome.FitUntil => "May stay in service until a date",
-            Core.Determination.Outcome.Undetermined => "Not determined: do not use",
+            Core.Records.Outcome.Fit => "May stay in service",
+            Core.Records.Outcome.FitUntil => "May stay in service until a date",
+            Core.Records.Outcome.Undetermined => "Not determined: do not use",
             _ => "Not to be used",
         };
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
-            outcome is Core.Determination.Outcome.FitUntil ? $"May stay in service until {Printed.Day(until)}" : Outcome(outcome);
+            outcome is Core.Records.Outcome.FitUntil ? $"May stay in service until {Printed.Day(until)}" : Outcome(outcome);
 
         public override string State(ObservedState state) => state switch
         {

@@ -77,6 +77,10 @@ public abstract class EquipmentRecordPhrases
     public abstract string Test(string? what, string? result);
     public abstract string Event(string? what, LocalDate? on);
     public abstract string Remedy(LocalDate? on, string? what, string? by, string? evidence);
-    public abstract string Release(LocalDate? on, string by, string? document, string? grounds);
+
+    /// <param name="document">Number of the document that withdrew it; null where the day is named, or neither.</param>
+    /// <param name="inError">It was released because it had been recorded in error.</param>
+    public abstract string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds);
+
     public abstract string Disposal(LocalDate? on, string what, string by);
 }

@@ -72,8 +72,8 @@ public static partial class French
         public override string EndedWithRenewal(LocalDate on, string why) =>
             $"retiré du service le {Day(on)} ({why})\u00A0; terminé par le renouvellement de ce sur quoi cela reposait";
 
-        public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds) =>
-            $"retiré du service le {Day(on)} ({why})\u00A0; remis en service le {Day(released)} par {by}\u00A0: {grounds}";
+        public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
+            $"retiré du service le {Day(on)} ({why})\u00A0; remis en service le {Day(released)} par {by}{(inError ? ", car enregistré par erreur" : "")}\u00A0: {grounds}";
 
         public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
             $"{description ?? (criterion is null ? "un défaut non décrit" : Criterion(criterion))}{(found is { } on ? $", trouvé le {Day(on)}" : "")}, pourrait devenir un danger{(danger is { } day ? $" d’ici au {Day(day)}" : "")}";

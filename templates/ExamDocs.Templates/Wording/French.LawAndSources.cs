@@ -1,3 +1,4 @@
+using NodaTime;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared;
 
@@ -17,7 +18,14 @@ public static partial class French
         public override string AddedByUser => "Ajouté";
         public override string KeepNotKnown => "La durée de conservation de ce rapport ne figure pas dans les données de ce régime.";
 
+        public override string EarlierRecords => "Enregistrements antérieurs";
+
+        public override string Asked(string register, LocalDate? since) =>
+            $"Les retraits et vérifications antérieurs ont été cherchés dans le registre {register}{(since is { } day ? $", tenu depuis le {Printed.Day(day)}" : "")}. Ce qui n’y a jamais été enregistré n’est pas connu.";
+
         public override string Added(string file) => $"Ce régime ne fait pas partie du programme\u00A0: l’utilisateur l’a ajouté, depuis {file}";
+
+        public override string UsersOwn => "régime propre à l’utilisateur";
 
         public override string AddedShort(string file) => $"ajouté par l’utilisateur depuis {file}";
 

@@ -53,6 +53,10 @@ public static partial class French
 
         public override string PartUndetermined(string part) => $"la pièce {part} montée dessus n’est pas déterminée";
 
+        public override string PartOverdue(string part, LocalDate by) => $"la pièce {part} montée dessus devait être vérifiée au plus tard le {Day(by)}";
+
+        public override string Destroyed(LocalDate? on) => on is { } day ? $"enregistré comme détruit le {Day(day)}" : "enregistré comme détruit";
+
         public override string NotExamined => "non vérifié à cette visite";
 
         public override string RecordError(Finding finding) => $"{finding.Code}\u00A0: {Finding(finding)}";

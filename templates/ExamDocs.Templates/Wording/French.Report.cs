@@ -115,9 +115,9 @@ public static partial class French
 
         public override string CountLabel(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Withdraw => "ne pas utiliser",
-            Core.Determination.Outcome.FitUntil => "en service jusqu’à une date",
-            Core.Determination.Outcome.Undetermined => "non déterminés\u00A0: ne pas utiliser",
+            Core.Records.Outcome.Withdraw => "ne pas utiliser",
+            Core.Records.Outcome.FitUntil => "en service jusqu’à une date",
+            Core.Records.Outcome.Undetermined => "non déterminés\u00A0: ne pas utiliser",
             _ => "peuvent rester en service",
         };
 
@@ -125,9 +125,9 @@ public static partial class French
 
         public override string ShortOutcome(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Withdraw => "Ne pas utiliser",
-            Core.Determination.Outcome.FitUntil => "Jusqu’à une date",
-            Core.Determination.Outcome.Undetermined => "Ne pas utiliser",
+            Core.Records.Outcome.Withdraw => "Ne pas utiliser",
+            Core.Records.Outcome.FitUntil => "Jusqu’à une date",
+            Core.Records.Outcome.Undetermined => "Ne pas utiliser",
             _ => "Peut rester",
         };
 

@@ -87,14 +87,14 @@ public static partial class French
 
         public override string Outcome(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Fit => "Peut rester en service",
-            Core.Determination.Outcome.FitUntil => "Peut rester en service jusqu’à une date",
-            Core.Determination.Outcome.Undetermined => "Non déterminé\u00A0: ne pas utiliser",
+            Core.Records.Outcome.Fit => "Peut rester en service",
+            Core.Records.Outcome.FitUntil => "Peut rester en service jusqu’à une date",
+            Core.Records.Outcome.Undetermined => "Non déterminé\u00A0: ne pas utiliser",
             _ => "Ne pas utiliser",
         };
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
-            outcome is Core.Determination.Outcome.FitUntil ? $"Peut rester en service jusqu’au {Printed.Day(until)}" : Outcome(outcome);
+            outcome is Core.Records.Outcome.FitUntil ? $"Peut rester en service jusqu’au {Printed.Day(until)}" : Outcome(outcome);
 
         public override string State(ObservedState state) => state switch
         {

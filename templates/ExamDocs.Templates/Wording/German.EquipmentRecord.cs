@@ -122,8 +122,8 @@ public static partial class German
         public override string Remedy(LocalDate? on, string? what, string? by, string? evidence) =>
             $"{Printed.Day(on)}: {Printed.Text(what)}. Ausgeführt von {Printed.Text(by)}. Beleg: {Printed.Text(evidence)}.";
 
-        public override string Release(LocalDate? on, string by, string? document, string? grounds) =>
-            $"{Printed.Day(on)}: freigegeben von {by}. Herausgenommen durch {(document is null ? "eine Prüfung in dieser Aufzeichnung" : document)}. Begründung: {Printed.Text(grounds)}.";
+        public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds) =>
+            $"{Printed.Day(on)}: freigegeben von {by}{(inError ? ", weil irrtümlich erfasst" : "")}. Herausgenommen {(document is not null ? $"durch {document}" : withdrawnOn is { } day ? $"am {Printed.Day(day)}" : "durch eine Prüfung in dieser Aufzeichnung")}. Begründung: {Printed.Text(grounds)}.";
 
         public override string Disposal(LocalDate? on, string what, string by) => $"{Printed.Day(on)}: {what}, von {by}.";
     }

@@ -72,8 +72,8 @@ public static partial class German
         public override string EndedWithRenewal(LocalDate on, string why) =>
             $"am {Day(on)} aus dem Gebrauch genommen ({why}); beendet mit der Erneuerung dessen, worauf es beruhte";
 
-        public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds) =>
-            $"am {Day(on)} aus dem Gebrauch genommen ({why}); am {Day(released)} von {by} freigegeben: {grounds}";
+        public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
+            $"am {Day(on)} aus dem Gebrauch genommen ({why}); am {Day(released)} von {by} freigegeben{(inError ? ", weil irrtümlich erfasst" : "")}: {grounds}";
 
         public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
             $"{description ?? (criterion is null ? "ein nicht beschriebener Mangel" : Criterion(criterion))}{(found is { } on ? $", gefunden am {Day(on)}" : "")}, könnte eine Gefahr werden{(danger is { } day ? $" bis {Day(day)}" : "")}";

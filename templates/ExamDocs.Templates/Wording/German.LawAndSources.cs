@@ -1,3 +1,4 @@
+using NodaTime;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared;
 
@@ -17,7 +18,14 @@ public static partial class German
         public override string AddedByUser => "Hinzugefügt";
         public override string KeepNotKnown => "Wie lange dieser Bericht aufzubewahren ist, steht nicht in den Daten dieses Regelwerks.";
 
+        public override string EarlierRecords => "Frühere Aufzeichnungen";
+
+        public override string Asked(string register, LocalDate? since) =>
+            $"Frühere Aussonderungen und Prüfungen wurden im Register {register} gesucht{(since is { } day ? $", geführt seit {Printed.Day(day)}" : "")}. Was dort nie erfasst wurde, ist nicht bekannt.";
+
         public override string Added(string file) => $"Dieses Regelwerk gehört nicht zum Programm: der Anwender hat es hinzugefügt, aus {file}";
+
+        public override string UsersOwn => "ein eigenes Regelwerk des Anwenders";
 
         public override string AddedShort(string file) => $"vom Anwender hinzugefügt aus {file}";
 

@@ -53,6 +53,10 @@ public static partial class German
 
         public override string PartUndetermined(string part) => $"über das daran angebrachte Teil {part} ist nicht entschieden";
 
+        public override string PartOverdue(string part, LocalDate by) => $"das daran angebrachte Teil {part} war bis {Day(by)} zu prüfen";
+
+        public override string Destroyed(LocalDate? on) => on is { } day ? $"am {Day(day)} als vernichtet erfasst" : "als vernichtet erfasst";
+
         public override string NotExamined => "bei diesem Termin nicht geprüft";
 
         public override string RecordError(Finding finding) => $"{finding.Code}: {Finding(finding)}";

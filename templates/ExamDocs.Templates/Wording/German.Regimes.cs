@@ -137,6 +137,7 @@ public static partial class German
         {
             Law = $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. {Words.LawAndSources.Added(file)}",
             ShortLaw = $"{regime.Name} ({Words.LawAndSources.AddedShort(file)})",
+            UsersOwn = Words.LawAndSources.UsersOwn,
         };
 
         private RegimeWording Inspection => Periodic with

@@ -115,9 +115,9 @@ public static partial class German
 
         public override string CountLabel(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Withdraw => "nicht benutzen",
-            Core.Determination.Outcome.FitUntil => "befristet in Gebrauch",
-            Core.Determination.Outcome.Undetermined => "nicht entschieden: nicht benutzen",
+            Core.Records.Outcome.Withdraw => "nicht benutzen",
+            Core.Records.Outcome.FitUntil => "befristet in Gebrauch",
+            Core.Records.Outcome.Undetermined => "nicht entschieden: nicht benutzen",
             _ => "dürfen in Gebrauch bleiben",
         };
 
@@ -125,9 +125,9 @@ public static partial class German
 
         public override string ShortOutcome(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Withdraw => "Nicht benutzen",
-            Core.Determination.Outcome.FitUntil => "Befristet",
-            Core.Determination.Outcome.Undetermined => "Nicht benutzen",
+            Core.Records.Outcome.Withdraw => "Nicht benutzen",
+            Core.Records.Outcome.FitUntil => "Befristet",
+            Core.Records.Outcome.Undetermined => "Nicht benutzen",
             _ => "Darf bleiben",
         };
 

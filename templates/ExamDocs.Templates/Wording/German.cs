@@ -84,14 +84,14 @@ public static partial class German
 
         public override string Outcome(Outcome outcome) => outcome switch
         {
-            Core.Determination.Outcome.Fit => "Darf in Gebrauch bleiben",
-            Core.Determination.Outcome.FitUntil => "Darf befristet in Gebrauch bleiben",
-            Core.Determination.Outcome.Undetermined => "Nicht entschieden: nicht benutzen",
+            Core.Records.Outcome.Fit => "Darf in Gebrauch bleiben",
+            Core.Records.Outcome.FitUntil => "Darf befristet in Gebrauch bleiben",
+            Core.Records.Outcome.Undetermined => "Nicht entschieden: nicht benutzen",
             _ => "Nicht benutzen",
         };
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
-            outcome is Core.Determination.Outcome.FitUntil ? $"Darf bis {Printed.Day(until)} in Gebrauch bleiben" : Outcome(outcome);
+            outcome is Core.Records.Outcome.FitUntil ? $"Darf bis {Printed.Day(until)} in Gebrauch bleiben" : Outcome(outcome);
 
         public override string State(ObservedState state) => state switch
         {

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
 
@@ -13,7 +14,18 @@ public abstract class LawAndSourcesPhrases
     public abstract string NotConfirmed { get; }
     public abstract string AddedByUser { get; }
     public abstract string KeepNotKnown { get; }
+
+    /// <summary>Heading of the line that says which register of earlier records was asked.</summary>
+    public abstract string EarlierRecords { get; }
+
+    /// <param name="register">Identity of the register.</param>
+    /// <param name="since">The day it was made; null where that is not known.</param>
+    public abstract string Asked(string register, LocalDate? since);
+
     public abstract string Added(string file);
+
+    /// <summary>Of a regime that the user added, in a few words; begins with a small letter.</summary>
+    public abstract string UsersOwn { get; }
 
     public abstract string AddedShort(string file);
 

@@ -34,6 +34,15 @@ public sealed record RegimeWording
 
     public required IReadOnlyDictionary<Basis, string> Bases { get; init; }
 
+    /// <summary>That it is a regime of the user's own; null where it is built in.</summary>
+    public string? UsersOwn { get; init; }
+
+    /// <summary>A document's title as it is repeated on every page: that the regime is the user's own goes with it.</summary>
+    public string Running(string title) => UsersOwn is null ? title : $"{title} ({UsersOwn})";
+
+    /// <summary>What a first page says below its title, with the user's own regime where it is one.</summary>
+    public string Lead(string lead) => UsersOwn is null ? lead : $"{lead} {char.ToUpperInvariant(UsersOwn[0])}{UsersOwn[1..]}: {ShortLaw}.";
+
     /// <summary>Whether the schedule's paragraph numbers may stand beside the particulars.</summary>
     public bool HasKeys => Keys is not null;
 }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;

@@ -80,21 +80,6 @@ public sealed class RememberedExaminationTests
         Assert.Equal(["examined on 11 Nov 2024, conclusion fit", "examined on 11 Nov 2025, conclusion fit"], lines);
     }
 
-    [Fact]
-    public void What_was_withdrawn_under_another_id_is_named_until_it_is_released()
-    {
-        var hold = new PastWithdrawal("OLD-7", "Q-2025-000004", Second, ["W1"], NeverReleasable: false)
-        { Maker = "FERNDELL", Model = $"m-{GoodRecord.Id}", Serial = $"s-{GoodRecord.Id}" };
-        var record = Bridge();
-        Assert.Contains("as OLD-7 by Q-2025-000004", Assert.Single(Warned(record, hold)), StringComparison.Ordinal);
-        Assert.Empty(Warned(record, hold with { Serial = "other" }));
-        Assert.Empty(Warned(record, hold with { Serial = null }));
-        Assert.Empty(Warned(record, hold with { ItemId = GoodRecord.Id }));
-        record.Row("releases", """{"item":"OLD-7","document":"Q-2025-000004","by":"ex1","on":"2026-05-11","grounds":"seen again"}""");
-        Assert.Empty(Warned(record, hold));
-        Assert.NotEmpty(Warned(record, hold with { NeverReleasable = true }));
-    }
-
     private static Defect Later => new()
     { Criterion = "cover-abrasion", Description = "fluffy", Danger = Danger.Later, BecomesDangerOn = new(2026, 1, 1), Remedy = "bind it" };
 
@@ -115,9 +100,6 @@ public sealed class RememberedExaminationTests
 
     private static PastExamination Past(LocalDate on, decimal mm) => new(GoodRecord.Id, on, null, new Examination
     { Item = GoodRecord.Id, ExaminedOn = on, Conclusion = Conclusion.Fit, Diameters = [new DiameterStation { PositionMm = 50, ReadingsMm = [mm, mm] }] });
-
-    private static IEnumerable<string> Warned(JsonObject record, PastWithdrawal hold) =>
-        Visit(record, new History([hold])).Findings.Where(f => f.Code is "IDN010").Select(f => f.Message);
 
     private static DeterminedItem Determined(JsonObject record, IReadOnlyList<PastExamination> past) =>
         Visit(record, History.None with { Examinations = past }).Items[0];

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
@@ -73,11 +74,11 @@ public sealed class WithdrawalReleaseTests
         Assert.Equal("withdraw W10", Short(Decided.From(record, Past())));
     }
 
-    /// <summary>A withdrawal in the same record has no document that the record knows: whatever its release names is taken for it.</summary>
+    /// <summary>A withdrawal in the same record has no document that the record knows: one that is named is of something else.</summary>
     [Theory]
     [InlineData(null, "fit ")]
-    [InlineData("Q-2025-000123", "fit ")]
-    public void A_withdrawal_of_the_same_record_is_released_whatever_document_is_named(string? document, string expected)
+    [InlineData("Q-2025-000123", "withdraw W10")]
+    public void A_withdrawal_of_the_same_record_is_released_without_a_document(string? document, string expected)
     {
         var record = Record().Earlier("sling", "2025-11-20", e => e["observations"]![0]!["state"] = "doubt");
         record["examinations"]![1]!["observations"]![0]!["note"] = "seen";
@@ -127,8 +128,95 @@ public sealed class WithdrawalReleaseTests
         var record = Record().Earlier("sling", "2026-02-10", e => Plant(e, criterion, state));
 
         Assert.Equal("withdraw W10", Short(Decided.From(record)));
-        Assert.Equal("fit ", Short(Decided.From(record.Copy().Release(null))));
+        var released = record.Copy().Release(null);
+        if (state is "defect")
+        {
+            Assert.Equal("withdraw W10", Short(Decided.From(released)));
+            released.Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
+        }
+        Assert.Equal("fit ", Short(Decided.From(released)));
     }
+
+    /// <summary>What each reason of a release can end; a mended item has a remedy on record between the two days.</summary>
+    [Theory]
+    [InlineData("W1", null, false, false)]
+    [InlineData("W1", null, true, true)]
+    [InlineData("W1", "made-good", false, false)]
+    [InlineData("W1", "made-good", true, true)]
+    [InlineData("W1", "examined-again", true, false)]
+    [InlineData("W1", "recorded-in-error", false, true)]
+    [InlineData("W2", null, false, true)]
+    [InlineData("W2", "examined-again", false, true)]
+    [InlineData("W2", "made-good", false, false)]
+    [InlineData("W3", "made-good", true, true)]
+    [InlineData("W4", "made-good", true, true)]
+    [InlineData("W4", "examined-again", false, false)]
+    [InlineData("W5", "made-good", true, false)]
+    [InlineData("W5", "recorded-in-error", false, true)]
+    [InlineData("W6", "examined-again", false, true)]
+    [InlineData("W7", "made-good", true, false)]
+    [InlineData("W7", "examined-again", true, false)]
+    [InlineData("W7", "recorded-in-error", false, true)]
+    [InlineData("W11", "made-good", true, false)]
+    [InlineData("W11", "recorded-in-error", false, true)]
+    [InlineData("W1 W2", "examined-again", false, false)]
+    [InlineData("W2 W6", "examined-again", false, true)]
+    [InlineData("W2 W10", "examined-again", false, true)]
+    public void A_release_ends_what_its_reason_can_end(string codes, string? because, bool mended, bool ends)
+    {
+        var past = Past() with { Codes = codes.Split(' ') };
+        var record = Record().Release(Number);
+        if (because is not null)
+            record["releases"]![0]!["because"] = because;
+        if (mended)
+            record.Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
+
+        Assert.Equal(ends ? "fit " : "withdraw W10", Short(Decided.From(record, past)));
+    }
+
+    /// <summary>What can never be made good or seen again otherwise ends where it should not have been recorded.</summary>
+    [Theory]
+    [InlineData("recorded-in-error", "fit ")]
+    [InlineData("made-good", "withdraw W10")]
+    [InlineData("examined-again", "withdraw W10")]
+    public void Only_an_error_in_the_record_ends_what_is_never_releasable(string because, string expected)
+    {
+        var record = Record().Release(Number).Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
+        record["releases"]![0]!["because"] = because;
+
+        Assert.Equal(expected, Short(Decided.From(record, Past() with { NeverReleasable = true })));
+    }
+
+    [Theory]
+    [InlineData("2025-11-20", "fit ")]
+    [InlineData("2025-11-21", "withdraw W10")]
+    public void A_release_may_name_the_day_of_the_withdrawal(string day, string expected)
+    {
+        var record = Record().Release(null);
+        record["releases"]![0]!["withdrawnOn"] = day;
+
+        Assert.Equal(expected, Short(Decided.From(record, Past())));
+    }
+
+    [Theory]
+    [InlineData(".")]
+    [InlineData("ok")]
+    [InlineData("checked")]
+    [InlineData("a b c d")]
+    public void Grounds_that_nobody_can_follow_are_none(string grounds)
+    {
+        var record = Record().Release(Number);
+        record["releases"]![0]!["grounds"] = grounds;
+
+        Assert.Equal("withdraw W10", Short(Decided.From(record, Past())));
+    }
+
+    /// <summary>Nothing that was found on one day can depend on a release of a later one.</summary>
+    [Theory]
+    [InlineData("2026-05-11", "fit ")]
+    [InlineData("2026-05-12", "withdraw W10")]
+    public void A_release_after_the_examination_comes_too_late_for_it(string on, string expected) =>
+        Assert.Equal(expected, Short(Decided.From(Record().Release(Number, on: on), Past())));
 
     [Fact]
     public void The_examiners_own_earlier_withdrawal_is_open_until_released()
@@ -215,7 +303,7 @@ public sealed class WithdrawalReleaseTests
             examination["conclusion"] = "withdraw";
     }
 
-    private static PastWithdrawal Past(string code = "W1") =>
+    private static PastWithdrawal Past(string code = "W2") =>
         new(GoodRecord.Id, Number, new LocalDate(2025, 11, 20), [code], NeverReleasable: false);
 
     private static string Short(Decided decided) => $"{decided.Outcome()} {decided.Codes('W')}";

@@ -125,7 +125,7 @@ public sealed class RegimeWordsTests
         var examination = record["examinations"]![0]!;
         (examination["basis"], examination["scheme"]) = (basis, System.Text.Json.Nodes.JsonNode.Parse("""{"reference":"S","author":"A","months":3}"""));
         var read = ExamDocs.Intake.Json.JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json").Record!;
-        var context = new ExamDocs.Core.Cases.RecordContext(read, ExamDocs.Core.Determination.History.None, new LocalDate(2026, 5, 12));
+        var context = new ExamDocs.Core.Cases.RecordContext(read, ExamDocs.Core.Records.History.None, new LocalDate(2026, 5, 12));
         var interval = Gb.IntervalFor(context.Examinations[0], new LocalDate(2026, 5, 11));
         Assert.Equal((why, true), (interval.Why, interval.IsByBasis));
     }

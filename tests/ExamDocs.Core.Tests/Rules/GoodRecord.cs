@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Criteria;
@@ -27,10 +28,10 @@ internal static class GoodRecord
         return record;
     }
 
-    public static IReadOnlyList<Finding> Check(JsonNode record, History? history = null)
+    public static IReadOnlyList<Finding> Check(JsonNode record, History? history = null, KnownRules? rules = null)
     {
         var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "record.json");
-        return Determine.Visit(read.Record!, read.Findings, history ?? History.None, AsOf).Findings;
+        return Determine.Visit(read.Record!, read.Findings, history ?? History.None, AsOf, rules).Findings;
     }
 
     /// <summary>Every required criterion of the category clear.</summary>

@@ -7,7 +7,7 @@ public sealed class OutcomeRulePagesTests
 {
     public static TheoryData<string> Codes =>
     [
-        .. Enumerable.Range(1, 10).Select(n => $"W{n}"), .. Enumerable.Range(0, 7).Select(n => $"U{n}"), .. Enumerable.Range(1, 3).Select(n => $"D{n}"),
+        .. Enumerable.Range(1, 11).Select(n => $"W{n}"), .. Enumerable.Range(0, 7).Select(n => $"U{n}"), .. Enumerable.Range(1, 3).Select(n => $"D{n}"),
     ];
 
     [Theory]

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
@@ -11,11 +12,14 @@ namespace ExamDocs.Core.Tests.Rules;
 /// <param name="Make">Makes the slip.</param>
 internal sealed record RuleCase(string Code, string What, string[] Pointers, Action<JsonNode> Make)
 {
-    /// <summary>A code that the slip cannot be made without, besides the one it is about.</summary>
+    /// <summary>Codes that the slip cannot be made without, besides the one it is about; a blank between two.</summary>
     public string? Besides { get; init; }
 
     /// <summary>What is known from before.</summary>
     public History History { get; init; } = History.None;
+
+    /// <summary>The categories and regimes that the record can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
     public override string ToString() => $"{Code}: {What}";
 

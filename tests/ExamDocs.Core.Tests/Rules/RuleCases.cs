@@ -13,6 +13,14 @@ internal static class RuleCases
     public static IReadOnlyList<RuleCase> All { get; } =
         [.. Particulars, .. OfPeopleAndLimits, .. OfExaminations, .. Identity, .. Conflicts, .. References, .. Dates, .. DatesOfDeeds, .. Measurement, .. Renewals, .. RemembersCases.All];
 
+    private static Core.Regimes.Regime OwnLaw => Core.Regimes.RegimeIndex.Find("eu-en365")! with
+    {
+        Id = "own-law",
+        AddedFrom = "regimes/own-law.json",
+        NotConfirmed = [],
+        Intervals = [new() { Entries = [Core.Regimes.RegimeIndex.Find("eu-en365")!.Intervals[0].Entries[0] with { Months = 120 }] }],
+    };
+
     private static RuleCase[] Particulars =>
     [
         Gone("PAR001", "/visit/employer/name"),
@@ -44,7 +52,8 @@ internal static class RuleCases
         Gone("PAR026", "/visit/regime"),
         Wrong("PAR027", "/examinations/3/regime", "\"gb-waf\""),
         Wrong("PAR028", "/items/3/category", "\"helmett\""),
-        Wrong("PAR033", "/examinations/3/regime", "\"de\""),
+        Wrong("PAR033", "/examinations/0/regime", "\"de\""),
+        new("PAR040", "a regime of the user's own gives ten years", ["/examinations/2/regime"], With("/examinations/2/regime", "\"own-law\"")) { Rules = KnownRules.BuiltIn.With(OwnLaw) },
     ];
 
     private static RuleCase[] OfPeopleAndLimits =>
@@ -142,9 +151,20 @@ internal static class RuleCases
         new("CON007", "a criterion answered twice", [$"/examinations/3/observations/{Required("helmet")}/criterion"], WithCopy("/examinations/3/observations", 0)),
         new("CON008", "two examinations on one day", ["/examinations/5"], WithCopy("/examinations", 3)),
         new("CON009", "two sets of limits", ["/items/0/model"], With("/limits/-", Limits)),
+        Wrong("CON030", "/items/1/partNumber", "\"FB-40\""),
+        Gone("CON030", "/items/1/partNumber"),
         Wrong("CON010", "/limits/0/noLimit", "true"),
-        Wrong("CON011", "/limits/0/model", "\"F2\""),
+        Wrong("CON011", "/limits/0/model", "\"Long Reach\""),
+        Leads("CON031", "/limits/0/model", "\"F2\"", "/items/0/model"),
+        Leads("CON031", "/limits/0/maker", "\"Fenwrigth\"", "/items/0/model"),
+        Gone("CON031", "/items/0/model"),
         Wrong("CON012", "/items/0/neverUsed", "true"),
+        Wrong("CON032", "/items/0/neverUsed", "true") with { Make = RuleCase.All(NeverUsed, With("/items/0/status", "\"stored\""), With("/examinations/0/exposure", """{ "use": "daily" }""")) },
+        Wrong("CON034", "/items/0/neverUsed", "true") with { Make = NeverUsed },
+        new("CON033", "a later defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"], With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\"")),
+        new("CON033", "a later defect of a criterion without an answer", ["/examinations/0/defects/0/criterion"], Without($"/examinations/0/observations/{Answer("harness", "abrasion")}")),
+        new("CON019", "a later defect of a decisive criterion that is clear", ["/examinations/0/defects/0/criterion"], RuleCase.All(
+            With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""), With("/examinations/0/defects/0/criterion", "\"webbing-cut\""))),
         new("CON013", "a release after severe loading", ["/releases/0"], RuleCase.All(
             With($"/examinations/4/observations/{Saw}/state", "\"defect\""), With($"/examinations/4/observations/{Saw}/note", "\"held a fall\""),
             With("/examinations/2/conclusion", "\"withdraw\""))),
@@ -159,10 +179,12 @@ internal static class RuleCases
         Leads("CON017", "/visit/employer/name", "\"Jon Sallowby\"", "/examinations/3/examiner"),
         Leads("CON017", "/visit/hiredFrom", """{ "name": "jon sallowby", "address": "4 Alder Row" }""", "/examinations/3/examiner"),
         Leads("CON018", "/items/0/status", "\"lost\"", "/examinations/0/conclusion"),
-        Leads("CON018", "/items/0/status", "\"destroyed\"", "/examinations/0/conclusion"),
         Leads("CON018", "/items/0/status", "\"not-presented\"", "/examinations/0/conclusion"),
         Leads("CON018", "/disposals/0/on", "\"2026-05-11\"", "/examinations/2/conclusion"),
-        Leads("CON018", "/disposals/0/action", "\"destroyed\"", "/examinations/2/conclusion"),
+        new("CON001", "destroyed and concluded fit", ["/examinations/0/conclusion"], With("/items/0/status", "\"destroyed\"")),
+        new("CON001", "a disposal says destroyed", ["/examinations/2/conclusion"], With("/disposals/0/action", "\"destroyed\"")),
+        new("CON040", "no document of that number withdrew it", ["/releases/0/document"], With("/releases/0/document", "\"Q-2020-000001\"")) { Besides = "CON001" },
+        new("CON040", "it was not withdrawn on that day", ["/releases/0/withdrawnOn"], With("/releases/0/withdrawnOn", "\"2020-01-02\"")) { Besides = "CON001" },
         new("CON019", "a defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"],
             RuleCase.All(With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""),
                 With("/examinations/0/defects/0/danger", "\"now\""), With("/examinations/0/conclusion", "\"withdraw\""))),
@@ -171,7 +193,7 @@ internal static class RuleCases
         new("CON020", "a helmet under the law on lifting", ["/examinations/3/regime"], Without("/examinations/3/regime")) { Besides = "PAR005" },
         Wrong("CON021", "/examinations/0/regime", "\"gb-wah\""),
         new("CON021", "kit of no stated purpose under gb-wah", ["/examinations/2/regime"],
-            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))),
+            RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))) { Besides = "PAR022" },
     ];
 
     private static RuleCase[] References =>
@@ -214,6 +236,8 @@ internal static class RuleCases
         Leads("DAT011", "/items/0/lastExamined", "\"2025-11-10\"", "/examinations/0"),
         Wrong("DAT012", "/examinations/0/nextBy", "\"2026-05-11\""),
         Wrong("DAT013", "/examinations/0/nextBy", "\"2026-11-12\""),
+        Wrong("DAT020", "/examinations/0/defects/0/becomesDangerOn", "\"2028-05-12\""),
+        Wrong("DAT020", "/examinations/0/defects/0/becomesDangerOn", "\"2190-09-01\""),
         Leads("DAT014", "/examinations/0/event", """{ "what": "a fall", "on": "2026-05-12" }""", "/examinations/0/event/on"),
         Leads("DAT016", "/items/0/declaration/on", "\"2023-05-19\"", "/items/0/firstUsed"),
         Leads("DAT016", "/items/0/declaration/on", "\"2024-05-21\"", "/items/0/firstUsed"),
@@ -235,7 +259,7 @@ internal static class RuleCases
         Wrong("DAT010", "/items/3/purchased", "\"2026-06-02\"") with { Besides = "DAT002" },
         new("DAT010", "an item nobody examined, made in the future", ["/items/3/manufactured"],
             RuleCase.All(Without("/examinations/3"), Without("/items/3/firstUsed"), Without("/items/3/lastExamined"), With("/items/3/manufactured", "\"2027\""))) { Besides = "IDN006" },
-        new("DAT015", "a release in the future", ["/releases/0/on"], With("/releases/0/on", "\"2026-06-02\"")),
+        new("DAT015", "a release in the future", ["/releases/0/on"], With("/releases/0/on", "\"2026-06-02\"")) { Besides = "CON001" },
     ];
 
     private static RuleCase[] Measurement =>
@@ -266,7 +290,7 @@ internal static class RuleCases
         Wrong("REN002", "/renewals/0/doneOn", "\"2026-05-12\""),
         new("REN003", "the part fitted names another item", ["/renewals/0/fittedPart"], Without("/items/1/fittedTo")),
         Gone("REN004", "/renewals/0/supervisedBy"),
-        new("REN005", "a part taken off earlier and said to be still on", ["/renewals/1/removedPart"],
+        new("REN005", "a part taken off earlier and said to be still on", ["/items/2/fittedTo", "/items/2/fittedTo"],
             RuleCase.All(With("/items/2/fittedTo", "\"HAR-1\""),
                 WithCopy("/renewals", 0, r => (r["removedPart"], r["fittedPart"], r["doneOn"]) = ("CON-1", null, "2026-01-10")))),
         new("REN006", "a part taken off that nobody has seen since", ["/renewals/0/removedPart"],
@@ -310,6 +334,8 @@ internal static class RuleCases
         e["examinedOn"] = on;
         e["diameters"] = System.Text.Json.Nodes.JsonNode.Parse(Profile((50, $"{reading}, {reading}")));
     });
+
+    private static Action<System.Text.Json.Nodes.JsonNode> NeverUsed => RuleCase.All(Without("/items/0/firstUsed"), With("/items/0/neverUsed", "true"));
 
     private static Action<System.Text.Json.Nodes.JsonNode> Withdrawn => With("/examinations/2/conclusion", "\"withdraw\"");
 

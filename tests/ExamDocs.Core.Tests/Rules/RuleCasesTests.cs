@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 namespace ExamDocs.Core.Tests.Rules;
 
 /// <summary>Every rule answers to its own slip, at its place, and keeps quiet about a good record.</summary>
@@ -15,12 +16,12 @@ public sealed class RuleCasesTests
         var rule = RuleCases.All.Single(c => string.Equals(c.ToString(), name, StringComparison.Ordinal));
         var record = GoodRecord.Json();
         rule.Make(record);
-        var found = GoodRecord.Check(record, rule.History);
+        var found = GoodRecord.Check(record, rule.History, rule.Rules);
         Assert.Equal(
             rule.Pointers.Order(StringComparer.Ordinal),
             found.Where(f => string.Equals(f.Code, rule.Code, StringComparison.Ordinal)).Select(f => f.Path).Order(StringComparer.Ordinal));
         Assert.Equal(
-            new[] { rule.Code, rule.Besides }.OfType<string>().Order(StringComparer.Ordinal),
+            (rule.Besides?.Split(' ') ?? []).Append(rule.Code).Order(StringComparer.Ordinal),
             found.Select(f => f.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 }

@@ -5,7 +5,7 @@ namespace ExamDocs.Core.Tests.Rules;
 /// <summary>What can be wrong with an index of rules. Plain functions over lists, so that each can be shown to fail.</summary>
 internal static partial class RuleIndex
 {
-    [GeneratedRegex("^((PAR|CON|DAT|IDN|MEA|REN|INT)[0-9]{3}|W([1-9]|10)|U[0-6]|D[1-3])$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1_000)]
+    [GeneratedRegex("^((PAR|CON|DAT|IDN|MEA|REN|INT)[0-9]{3}|W([1-9]|1[01])|U[0-6]|D[1-3])$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1_000)]
     private static partial Regex Shape { get; }
 
     /// <summary>Concrete rule types that the index has no line for, by name.</summary>

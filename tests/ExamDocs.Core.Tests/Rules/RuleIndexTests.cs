@@ -86,7 +86,7 @@ public sealed class RuleIndexTests
     [InlineData("PAR05")]
     [InlineData("par005")]
     [InlineData("XYZ001")]
-    [InlineData("W11")]
+    [InlineData("W12")]
     [InlineData("U7")]
     [InlineData("D0")]
     public void A_planted_code_of_another_shape_is_named(string code) =>

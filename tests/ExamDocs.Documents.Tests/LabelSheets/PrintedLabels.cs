@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Collections.Concurrent;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.LabelSheets;

@@ -83,7 +83,7 @@ public sealed class AuthorityCopyTests(Press press)
     [InlineData("au-nz")]
     public void There_is_none_under_a_law_that_names_no_such_duty(string regime)
     {
-        var (visit, item) = Example.WithExamination("CON-07", e => e with { Regime = regime });
+        var (visit, item) = Example.WithExamination("CON-07", e => e, regime);
         Assert.True(item.Examination!.Defects.All(d => d.ImminentRisk is true));
         Assert.True(item.MayBeReported);
         Assert.Throws<ArgumentException>(() => Copy(visit, "CON-07"));

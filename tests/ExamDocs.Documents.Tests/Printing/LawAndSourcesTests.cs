@@ -49,6 +49,20 @@ public sealed class LawAndSourcesTests
         Assert.Contains("For how long reports have to be kept was not found.", html, StringComparison.Ordinal);
     }
 
+    /// <summary>Of an examination that names another law than the visit: both laws, the shorter interval, what both say of keeping it.</summary>
+    [Fact]
+    public void Two_laws_are_both_named()
+    {
+        var id = Example.Visit.Items.First(i => i is { Outcome: Outcome.Fit, RegimeId: "gb-loler", Item.Purpose: Purpose.LiftsPersons }).Item.Id!;
+        var (visit, item) = Example.WithExamination(id, e => e with { Regime = "de" });
+        var author = visit.Person(item.Examination!.Examiner)!;
+        var report = new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author);
+        Assert.True(report.Regime.HasKeys);
+        Assert.Equal(2, report.Sources.Lines.Count(l => l.Heading == "Law" && (l.Text.Contains("SI 1998/2307", StringComparison.Ordinal) || l.Text.Contains("BetrSichV", StringComparison.Ordinal))));
+        Assert.StartsWith("At most 6 months", Assert.Single(report.Sources.Lines, l => l.Heading == "Interval").Text, StringComparison.Ordinal);
+        Assert.Contains(report.Sources.Lines, l => l.Heading == "Retention" && l.Text.Contains("SI 1998/2307 reg 11", StringComparison.Ordinal) && l.Text.Contains("BetrSichV", StringComparison.Ordinal));
+    }
+
     /// <summary>SI 1998/2307 reg 10(4); for Northern Ireland which authority it is was not confirmed, and elsewhere no source names one.</summary>
     [Theory]
     [InlineData("gb-loler", "Health and Safety Executive")]
@@ -84,7 +98,7 @@ public sealed class LawAndSourcesTests
         var id = Example.Visit.Items.First(i => i is { Outcome: Outcome.Fit, RegimeId: "gb-loler", Item.Purpose: Purpose.LiftsPersons }).Item.Id!;
         return Example.WithExamination(id, e => change(e with
         {
-            Regime = regime, Basis = Basis.Exceptional, Event = new ExceptionalEvent { What = "flood in the store", On = new(2026, 5, 2) },
-        }));
+            Basis = Basis.Exceptional, Event = new ExceptionalEvent { What = "flood in the store", On = new(2026, 5, 2) },
+        }), regime);
     }
 }

@@ -14,7 +14,7 @@ public sealed class FindingsSheetTests
     [Fact]
     public void Ours_is_passed_over_under_any_name()
     {
-        var ours = Caution + Headings + Row("INT005", "error", "Visit!B2", "", "misspelt", "spell it") + Row("PAR003", "warning", "", "", "missing", "type it");
+        var ours = Caution + Headings + Checked("INT005", "error", "Visit!B2", "", "misspelt", "spell it") + Checked("PAR003", "warning", "", "", "missing", "type it");
         Assert.Empty(Codes("Findings", ours));
         Assert.Empty(Codes("What the program said", ours));
         Assert.Empty(Codes("Findings 2", Caution + Headings + Row(FindingsSheet.None)));
@@ -31,7 +31,10 @@ public sealed class FindingsSheetTests
     [Fact]
     public void Ours_with_something_added_is_reported()
     {
-        var ours = Caution + Headings + Row("INT005", "error", "Visit!B2", "", "misspelt", "spell it");
+        var ours = Caution + Headings + Checked("INT005", "error", "Visit!B2", "", "misspelt", "spell it");
+        Assert.Empty(Codes("Findings", ours));
+        Assert.Equal("INT020", Assert.Single(Codes("Findings", ours.Replace("Visit!B2", "cut, withdraw", StringComparison.Ordinal))));
+        Assert.Equal("INT020", Assert.Single(Codes("Findings", ours + Row("INT005", "error", "Visit!B2", "RB-1", "cut 4 mm", "withdraw"))));
         Assert.Equal("INT020", Assert.Single(Codes("Findings", ours + Row("BRG-1", "defect", "core", "visible", "now"))));
         Assert.Equal("INT020", Assert.Single(Codes("Findings", ours + "<row/>" + Row("", "defect"))));
         Assert.Equal("INT020", Assert.Single(Codes("Findings", Caution + Headings + Row("INT005", "error", "Visit!B2", "", "misspelt", "spell it", "core visible"))));
@@ -46,6 +49,8 @@ public sealed class FindingsSheetTests
         Assert.Equal(["INT020"], Read(after).Where(c => c is "INT020"));
         Assert.Equal(Read(before), Read(after));
     }
+
+    private static string Checked(params string[] cells) => Row([.. cells, FindingsSheet.Check(cells)]);
 
     private static List<string> Read(byte[] workbook) => [.. WorkbookReader.Read(new MemoryStream(workbook), "kit.xlsx").Findings.Select(f => f.Code)];
 

@@ -85,9 +85,9 @@ public sealed class OfficeCopyTests
         Assert.Equal([OfficeWorkbook.Sheet, OfficeWorkbook.OtherSheet, "Findings"], parts.SheetNames());
         var list = FindingsList.Of(After, "Findings");
         Assert.Contains("competent person's judgement come first", list.Rows[0][0], StringComparison.Ordinal);
-        Assert.Equal(["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do"], list.Rows[1]);
-        Assert.Equal(["TST001", "error", "Rope bridges!A2", "BRG-1", "something is wrong", "put A2 right."], list.Rows[2]);
-        Assert.Equal(["TST002", "warning", "", "", "the visit has no reference", "put it right."], list.Rows[^1]);
+        Assert.Equal(["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do", "Check"], list.Rows[1]);
+        Assert.Equal(["TST001", "error", "Rope bridges!A2", "BRG-1", "something is wrong", "put A2 right."], list.Rows[2][..6]);
+        Assert.Equal(["TST002", "warning", "", "", "the visit has no reference", "put it right."], list.Rows[^1][..6]);
         Assert.Equal("'Rope bridges'!A2", list.Links["C3"]);
         Assert.Equal("'Bob''s list'!A1", list.Links["C11"]);
         Assert.Equal(Found.Findings.Count - 1, list.Links.Count);

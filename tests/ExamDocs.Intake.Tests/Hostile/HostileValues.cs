@@ -17,6 +17,7 @@ internal static class HostileValues
         Streamed("A million lines of separators", "People.csv", ["id;name\n", .. Enumerable.Repeat(";\n", 1_000_001), "ex1;Elm\n"], "more cells"),
         Streamed("A million people", "People.csv", ["id;name\n", .. Enumerable.Range(0, 1_000_000).Select(n => $"ex{n};Elm\n")], "more cells filled in"),
         Streamed("A file of forty megabytes", "People.csv", Enumerable.Repeat(new string('x', 1 << 20), 40), "larger than 32 MiB"),
+        Streamed("A value of forty thousand letters", "People.csv", ["id;name\nex1;", new string('x', 40_000), "\n"], "line 2, value 2: the text is longer than 32,767"),
         Values("Lines of different length", "id;name\nex1\n", Rules),
         Values("A quote in the middle", "id;name\nex1;El\"m\n", Rules),
         Values("A quote without an end", "id;name\nex1;\"Elm\n", Rules),

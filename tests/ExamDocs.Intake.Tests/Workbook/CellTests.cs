@@ -7,6 +7,17 @@ namespace ExamDocs.Intake.Tests.Workbook;
 /// <summary>What becomes of single cells, as spreadsheet programs store them.</summary>
 public sealed class CellTests
 {
+    [Theory]
+    [InlineData("_x005F_x0041_", "_x0041_")]
+    [InlineData("_x0041_", "A")]
+    [InlineData("a_x000A_b", "a\nb")]
+    public void An_escaped_text_is_turned_back_once(string stored, string typed)
+    {
+        Assert.Equal(typed, new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "description") + Row("B-1", stored))).Record.Items[0].Description);
+        Assert.Equal(typed, new ReadWorkbook(new XlsxFile { SharedStrings = [$"<t>{stored}</t>"] }
+            .Sheet("Rope bridges", Row("id", "description") + Row("B-1", "<c t=\"s\"><v>0</v></c>"))).Record.Items[0].Description);
+    }
+
     private static readonly string[] Formats = ["yyyy-mm-dd", "[$-409]d-mmm-yy", "[Red]0.00", "h:mm", "[h]:mm", "dd/mm/yyyy hh:mm", "00000", "0%"];
 
     /// <summary>

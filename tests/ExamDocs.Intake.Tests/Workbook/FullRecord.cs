@@ -35,6 +35,7 @@ internal static class FullRecord
                 MarkedStrength = new Load { Value = 25, Unit = "kN", NotMarked = true, Basis = "leaflet" },
                 Standards = ["EN 358", "EN 813"], FittedTo = "H", LastExamined = new PartialDate(2025, 11), Purpose = Purpose.LiftsPersons,
                 Declaration = new Declaration { Reference = "D-01", On = new(2024, 4, 1) }, TransferEvidence = "report 7", Status = ItemStatus.InUse,
+                Formerly = "B-old", NotTheSameAs = [new DifferentItem { Id = "b", Document = "R-2025-000003", Because = "serial 0013 on that one" }, new DifferentItem { Id = "B.", Because = "both are here" }],
             },
         ],
         Limits =
@@ -50,7 +51,7 @@ internal static class FullRecord
         Examinations = [Latest(), new Examination { Item = "B", ExaminedOn = new(2025, 11, 10), Conclusion = Conclusion.Fit, Observations = [Seen("heat")], Defects = [Found()], Tests = [Tested()], Diameters = [Measured()] }],
         Renewals = [new Renewal { Item = "H", RemovedPart = "B0", FittedPart = "B", Reason = "worn", DoneBy = "ex1", SupervisedBy = "ex1", DoneOn = new(2026, 5, 11), RetiedBy = "ex1" }],
         Remedies = [new Remedy { Item = "H", What = "new buckle", DoneBy = "maker", DoneOn = new(2026, 5, 1), Evidence = "invoice" }],
-        Releases = [new Release { Item = "H", Document = "Q-2025-000007", By = "ex1", On = new(2026, 5, 11), Grounds = "repaired" }],
+        Releases = [new Release { Item = "H", Document = "Q-2025-000007", By = "ex1", On = new(2026, 5, 11), Grounds = "repaired", WithdrawnOn = new(2025, 11, 10), Because = ReleaseReason.MadeGood }],
         Disposals = [new Disposal { Item = "H", Action = DisposalAction.SentForRepair, By = "employer", On = new(2026, 5, 11) }],
     };
 

@@ -176,7 +176,7 @@ public sealed class ReadingTests
         var read = new ReadWorkbook(new XlsxFile().Sheet("Visit", Row("particular", "value", "what to type") + Row("Employer  name", "Alder", "help")
             + Row("examined on", "11/05/2026") + Row("weather", "dry") + Row("", "stray") + Row("regime", "gb-loler", "", "note")));
         Assert.Equal("Alder", read.Record.Visit.Employer!.Name);
-        Assert.Equal(["INT004 kit.xlsx!Visit!B3", "INT021 kit.xlsx!Visit!B4", "INT021 kit.xlsx!Visit!B5", "INT022 kit.xlsx!Visit!D6"], read.Places.Order(StringComparer.Ordinal).ToList());
+        Assert.Equal(["INT004 kit.xlsx!Visit!B3", "INT021 kit.xlsx!Visit!B4", "INT021 kit.xlsx!Visit!B5", "INT022 kit.xlsx!Visit!D6", "INT067 kit.xlsx!Visit!C2"], read.Places.Order(StringComparer.Ordinal).ToList());
     }
 
     /// <param name="lines">Rows, their cells separated by commas.</param>

@@ -20,6 +20,9 @@ internal sealed class XlsxFile
     /// <summary>Number format codes; the n-th, counted from 1, is style n.</summary>
     public string[] Formats { get; init; } = [];
 
+    /// <summary>The whole part of styles; null where it is made of <see cref="Formats"/>.</summary>
+    public string? Styles { get; init; }
+
     /// <summary>Contents of the si elements.</summary>
     public string[] SharedStrings { get; init; } = [];
 
@@ -32,6 +35,10 @@ internal sealed class XlsxFile
         _sheets.Add((name, xml, attributes));
         return this;
     }
+
+    /// <summary>Links a sheet, counted from 0, to parts by the last word of the kind of link.</summary>
+    public XlsxFile Link(int sheet, params (string Kind, string Target)[] links) => Part(
+        $"xl/worksheets/_rels/sheet{sheet}.xml.rels", Relationships(links.Select((l, n) => ($"l{n}", l.Kind, l.Target))));
 
     public XlsxFile Part(string name, string content)
     {
@@ -68,7 +75,7 @@ internal sealed class XlsxFile
             .. _sheets.Select((_, n) => ($"s{n}", "worksheet", $"worksheets/sheet{n}.xml")),
             ("t", "sharedStrings", "sharedStrings.xml"), ("f", "styles", "/xl/styles.xml"), .. LinksOthers ? [("x", "externalLink", "externalLinks/externalLink1.xml")] : Array.Empty<(string, string, string)>()]));
         yield return ("xl/sharedStrings.xml", $"<sst xmlns=\"{Main}\">{string.Concat(SharedStrings.Select(s => $"<si>{s}</si>"))}</sst>");
-        yield return ("xl/styles.xml", $"<styleSheet xmlns=\"{Main}\"><numFmts>"
+        yield return ("xl/styles.xml", Styles ?? $"<styleSheet xmlns=\"{Main}\"><numFmts>"
             + string.Concat(Formats.Select((f, n) => $"<numFmt numFmtId=\"{200 + n}\" formatCode=\"{System.Security.SecurityElement.Escape(f)}\"/>"))
             + "</numFmts><cellStyleXfs><xf numFmtId=\"14\"/></cellStyleXfs><cellXfs><xf numFmtId=\"0\"/>"
             + string.Concat(Formats.Select((_, n) => $"<xf numFmtId=\"{200 + n}\"/>")) + "</cellXfs></styleSheet>");

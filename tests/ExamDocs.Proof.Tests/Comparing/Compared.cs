@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
@@ -14,7 +15,7 @@ internal static class Compared
     /// <summary>Findings that the second evaluator reckons with itself; with any other error it may know less than the programme.</summary>
     private static readonly HashSet<string> Known =
     [
-        "CON001", "CON003", "CON007", "CON009", "CON015", "CON016", "INT001", "INT005", "PAR001", "PAR002", "PAR007", "PAR008",
+        "CON001", "CON003", "CON007", "CON009", "CON012", "CON015", "CON016", "CON019", "CON031", "CON032", "INT001", "INT005", "PAR001", "PAR002", "PAR007", "PAR008",
         "PAR009", "PAR010", "PAR011", "PAR014", "PAR015", "PAR016", "PAR017", "PAR018", "PAR021", "PAR026", "PAR027", "PAR028", "IDN001", "DAT003",
         "DAT004", "DAT005", "DAT012", "REN007", "REN010",
     ];

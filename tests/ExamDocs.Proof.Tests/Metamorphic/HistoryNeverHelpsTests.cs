@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Collections.Concurrent;
 using System.Text;
 using ExamDocs.Core.Determination;

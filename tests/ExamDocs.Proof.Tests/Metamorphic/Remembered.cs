@@ -33,7 +33,7 @@ internal static class Remembered
         var marked = dice.Of(record.Items);
         var id = dice.Chance(50) ? marked.Id ?? "OLD" : dice.One("OLD-1", "OLD-2");
         return new(id, dice.One("Q-2021-000001", "Q-2021-000002", null), Day(record, dice), dice.Of(Codes), dice.Chance(20))
-        { Maker = marked.Maker, Model = marked.Model, Serial = marked.Serial };
+        { IsOfThisVisit = dice.Chance(20) };
     }
 
     private static PastExamination? Examination(ExaminationRecord record, Dice dice)

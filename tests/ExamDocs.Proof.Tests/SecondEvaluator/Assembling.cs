@@ -55,15 +55,14 @@ internal static class Assembling
             return;
         }
 
-        var applying = record.List("limits").Where(l => l.Text("maker") == maker && l.Text("model") == model
-            && (l.Text("partNumber") is not { } number || number == kit.Element.Text("partNumber"))).ToList();
-        var narrow = applying.Where(l => l.Text("partNumber") is not null).ToList();
-        var best = narrow.Count > 0 ? narrow : applying;
-        kit.Limits = best.Count > 0 ? best[0] : null;
-        if (best.Count > 1)
+        var ofModel = record.List("limits")
+            .Where(l => Spelling.Same(l.Text("maker"), maker) && Spelling.Same(l.Text("model"), model)).ToList();
+        var exact = ofModel.Where(l => Spelling.Same(l.Text("partNumber"), kit.Element.Text("partNumber"))).ToList();
+        var chosen = exact.Count > 0 ? exact : ofModel;
+        kit.Limits.AddRange(chosen);
+        if (chosen.GroupBy(l => Spelling.Plain(l.Text("partNumber") ?? ""), StringComparer.Ordinal).Any(same => same.Count() > 1))
         {
             kit.Error();
-            kit.Unsure = true;
         }
     }
 

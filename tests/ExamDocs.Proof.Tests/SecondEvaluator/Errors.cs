@@ -24,8 +24,16 @@ internal static class Errors
             || HasUnknownMember(item)
             || record.List("items").Count(other => other.Text("id") == kit.Id) > 1
             || (item.Text("fittedTo") is not null && kit.Whole is null)
-            || HasImpossibleOrder(kit);
+            || HasImpossibleOrder(kit) || IsUsedAfterAll(kit);
     }
+
+    /// <summary>Said never to be used, with a day of first use, or with what it was used for at some examination.</summary>
+    private static bool IsUsedAfterAll(Kit kit) => kit.Element.Yes("neverUsed")
+        && (kit.Element.Dates("firstUsed") is not null
+            || kit.Earlier.Select(e => e.Examination).Concat(kit.Examination is { } now ? [now] : []).Any(ShowsUse));
+
+    private static bool ShowsUse(JsonElement examination) => examination.Member("exposure") is { } exposure
+        && (exposure.Member("userMassKg") is not null || exposure.Text("use") is not (null or "none") || exposure.Text("ground") is not (null or "none"));
 
     public static bool OfExamination(Kit kit, JsonElement examination, JsonElement record) =>
         !IsWord(examination, "conclusion", ["fit", "withdraw"]) || !IsWord(examination, "basis", Bases)
@@ -33,6 +41,7 @@ internal static class Errors
         || HasUnknownMember(examination) || examination.List("observations").Count == 0
         || !(examination.Member("nextBy") is null || examination.Day("nextBy") is null || examination.Day("nextBy") > kit.On)
         || examination.List("defects").Any(IsPoorDefect)
+        || examination.List("defects").Any(defect => SpeaksAgainstAnswer(defect, examination, kit.Kind))
         || HasPoorAnswer(examination.List("observations"), kit.Kind)
         || new[] { "examiner", "author", "authenticatedBy" }.Any(role => !IsGoodPerson(examination.Text(role), record));
 
@@ -51,6 +60,24 @@ internal static class Errors
     private static bool IsPoorDefect(JsonElement defect) =>
         !IsWord(defect, "danger", ["now", "later"]) || Lacks(defect, "danger", "description", "remedy")
         || (defect.Text("danger") == "later" && defect.Day("becomesDangerOn") is null);
+
+    /// <summary>A danger now, or any defect of a decisive criterion, of what is answered neither defect nor doubt.</summary>
+    private static bool SpeaksAgainstAnswer(JsonElement defect, JsonElement examination, Kind? kind)
+    {
+        if (defect.Text("criterion") is not { } named || kind is null)
+        {
+            return false;
+        }
+
+        if (!kind.Criteria.TryGetValue(named, out var criterion))
+        {
+            return true;
+        }
+
+        var putOff = defect.Text("danger") == "later" && !defect.Yes("imminentRisk") && criterion.Class != "decisive";
+        return !putOff && !examination.List("observations").Any(o => o.Text("criterion") == named && o.Text("state") is not
+            ("clear" or "noted" or "no-sign" or "not-examined" or "not-applicable"));
+    }
 
     private static bool IsGoodPerson(string? id, JsonElement record)
     {

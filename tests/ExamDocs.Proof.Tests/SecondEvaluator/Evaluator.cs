@@ -50,7 +50,7 @@ public sealed class Evaluator
 
     private void Alone(Kit kit)
     {
-        if (Errors.OfItem(kit, _record))
+        if (Errors.OfItem(kit, _record) || MissedByName.Any(kit, _kits, _record))
         {
             kit.Error();
         }

@@ -8,10 +8,10 @@ internal static class FoundRules
     private static readonly HashSet<string> States =
         ["clear", "noted", "doubt", "defect", "no-sign", "not-examined", "not-applicable"];
 
-    public static IEnumerable<string> Withdrawals(JsonElement examination, Kind? kind, JsonElement? limits, DateOnly on) =>
+    public static IEnumerable<string> Withdrawals(JsonElement examination, Kind? kind, IReadOnlyList<JsonElement> limits, DateOnly on) =>
         Answers(examination, kind, on).Concat(examination.List("defects").Where(defect => IsDangerNow(defect, on)).Select(_ => "W4"))
             .Concat(examination.Text("conclusion") == "withdraw" ? ["W6"] : [])
-            .Concat(examination.List("diameters").Any(station => IsOutside(station, limits)) ? ["W7"] : []);
+            .Concat(examination.List("diameters").Any(station => limits.Any(entry => IsOutside(station, entry))) ? ["W7"] : []);
 
     public static IEnumerable<string> Gaps(JsonElement examination, Kind kind)
     {
@@ -87,11 +87,11 @@ internal static class FoundRules
         || (defect.Text("danger") == "later" && !(defect.Day("becomesDangerOn") > on));
 
     /// <summary>Without division: the sum of n readings against n times the bound.</summary>
-    private static bool IsOutside(JsonElement station, JsonElement? limits)
+    private static bool IsOutside(JsonElement station, JsonElement limits)
     {
         var readings = station.List("readingsMm").Where(r => r.ValueKind == JsonValueKind.Number).Select(r => r.GetDecimal()).ToList();
-        if (readings.Count == 0 || limits?.Number("nominalDiameterMm") is not { } nominal
-            || limits?.Number("diameterTolerancePercent") is not { } tolerance)
+        if (readings.Count == 0 || limits.Number("nominalDiameterMm") is not { } nominal
+            || limits.Number("diameterTolerancePercent") is not { } tolerance)
         {
             return false;
         }

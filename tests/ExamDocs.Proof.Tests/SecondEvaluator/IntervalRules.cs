@@ -7,21 +7,28 @@ internal static class IntervalRules
 {
     public static DateOnly? Next(Kit kit, JsonElement examination, string? visitRegime)
     {
-        var regime = examination.Text("regime") ?? visitRegime;
-        List<DateOnly?> days = [.. Months(regime, kit.Element, examination).Select(months => (DateOnly?)Days.AfterMonths(kit.On, months))];
-        if (regime == "fr")
-        {
-            days.Add(Days.AfterMonths(kit.On, 12).AddDays(-1));
-        }
-
-        if (kit.Limits?.Whole("intervalMonths") is { } maker)
-        {
-            days.Add(Days.AfterMonths(kit.On, maker));
-        }
-
+        List<DateOnly?> days = [.. Regimes(kit, examination.Text("regime"), visitRegime).SelectMany(regime => ByLaw(regime, kit, examination))];
+        days.AddRange(kit.Limits.Select(limits => limits.Whole("intervalMonths") is { } maker ? Days.AfterMonths(kit.On, maker) : (DateOnly?)null));
         days.Add(examination.Day("nextBy"));
         return Days.Earliest(days);
     }
+
+    /// <summary>Both laws bind, unless that of the visit leaves such kit to the other: Britain's two leave each other theirs.</summary>
+    private static IEnumerable<string?> Regimes(Kit kit, string? own, string? visits)
+    {
+        var protects = kit.Element.Text("purpose") == "fall-arrest-only";
+        var leaves = (visits, own) switch
+        {
+            ("gb-loler", "gb-wah") => protects || kit.Element.Text("category") == "helmet",
+            ("gb-wah", "gb-loler") => !protects,
+            _ => own is null || own == visits,
+        };
+        return leaves ? [own ?? visits] : [own, visits];
+    }
+
+    private static IEnumerable<DateOnly?> ByLaw(string? regime, Kit kit, JsonElement examination) =>
+        Months(regime, kit.Element, examination).Select(months => (DateOnly?)Days.AfterMonths(kit.On, months))
+            .Concat(regime == "fr" ? [Days.AfterMonths(kit.On, 12).AddDays(-1)] : []);
 
     private static IEnumerable<int> Months(string? regime, JsonElement item, JsonElement examination)
     {

@@ -24,7 +24,8 @@ internal sealed class Kit
 
     public List<(JsonElement Examination, DateOnly On)> Earlier { get; } = [];
 
-    public JsonElement? Limits { get; set; }
+    /// <summary>Its own limits; where it is not known which they are, all that they may be. It has to keep each.</summary>
+    public List<JsonElement> Limits { get; } = [];
 
     public List<Kit> Parts { get; } = [];
 

@@ -5,21 +5,20 @@ namespace ExamDocs.Proof.Tests.SecondEvaluator;
 /// <summary>How long it may serve (W5, U4, U5).</summary>
 internal static class LifeRules
 {
-    public static DateOnly? End(Kit kit)
+    public static DateOnly? End(Kit kit) =>
+        Days.Earliest([.. kit.Limits.Select(limits => End(kit.Element, limits)), kit.Element.Dates("obsoleteOn")?.First]);
+
+    private static DateOnly? End(JsonElement item, JsonElement limits)
     {
-        var item = kit.Element;
-        var limits = kit.Limits;
         var made = item.Dates("manufactured")?.First;
         var firstUsed = item.Dates("firstUsed")?.First;
         var neverUsed = item.Yes("neverUsed");
-        var timed = limits?.Yes("noLimit") == true ? null : limits;
         return Days.Earliest(
         [
-            neverUsed ? null : After(firstUsed ?? made, timed?.Whole("maxUseYears")),
-            After(made, timed?.Whole("maxAgeYears")),
-            neverUsed ? After(made, timed?.Whole("maxStorageYears")) : null,
-            item.Dates("obsoleteOn")?.First,
-            limits?.Member("unobtainable")?.Day("useUntil"),
+            neverUsed && firstUsed is null ? null : After(firstUsed ?? made, limits.Whole("maxUseYears")),
+            After(made, limits.Whole("maxAgeYears")),
+            neverUsed ? After(made, limits.Whole("maxStorageYears")) : null,
+            limits.Member("unobtainable")?.Day("useUntil"),
         ]);
     }
 
@@ -44,31 +43,30 @@ internal static class LifeRules
     {
         var made = kit.Element.Dates("manufactured");
         var known = made is not null || kit.Element.Dates("firstUsed") is not null || kit.Element.Yes("neverUsed");
-        if (kit.Limits is { } limits
-            && ((made is null && (limits.Whole("maxAgeYears") ?? limits.Whole("maxStorageYears")) is not null)
-                || (!known && limits.Whole("maxUseYears") is not null)
-                || (limits.Whole("maxCleanings") is not null && kit.Element.Whole("cleanings") is null)))
+        if (kit.Limits.Any(limits => (made is null && (limits.Whole("maxAgeYears") ?? limits.Whole("maxStorageYears")) is not null)
+            || (!known && limits.Whole("maxUseYears") is not null)
+            || (limits.Whole("maxCleanings") is not null && kit.Element.Whole("cleanings") is null)))
         {
             yield return "U4";
         }
 
-        if (kit.Kind?.Material is "textile" or "plastic" or "mixed" && !StatesDuration(kit.Limits) && kit.Element.Dates("obsoleteOn") is null)
+        if (kit.Kind?.Material is "textile" or "plastic" or "mixed" && kit.Element.Dates("obsoleteOn") is null
+            && (kit.Limits.Count == 0 || !kit.Limits.TrueForAll(StatesDuration)))
         {
             yield return "U5";
         }
     }
 
-    private static bool StatesDuration(JsonElement? limits) => limits is { } l
-        && ((l.Whole("maxUseYears") ?? l.Whole("maxStorageYears") ?? l.Whole("maxAgeYears")) is not null
-            || l.Yes("noLimit") || l.Member("unobtainable") is not null);
+    private static bool StatesDuration(JsonElement limits) =>
+        (limits.Whole("maxUseYears") ?? limits.Whole("maxStorageYears") ?? limits.Whole("maxAgeYears")) is not null
+        || limits.Yes("noLimit") || limits.Member("unobtainable") is not null;
 
-    private static bool StoredTooLong(Kit kit) =>
-        kit.Limits?.Yes("noLimit") != true
-        && kit.Element.Dates("firstUsed")?.Last > After(kit.Element.Dates("manufactured")?.First, kit.Limits?.Whole("maxStorageYears"));
+    private static bool StoredTooLong(Kit kit) => kit.Limits.Exists(limits =>
+        kit.Element.Dates("firstUsed")?.Last > After(kit.Element.Dates("manufactured")?.First, limits.Whole("maxStorageYears")));
 
-    private static bool CleanedTooOften(Kit kit) => kit.Element.Whole("cleanings") > kit.Limits?.Whole("maxCleanings");
+    private static bool CleanedTooOften(Kit kit) => kit.Limits.Exists(limits => kit.Element.Whole("cleanings") > limits.Whole("maxCleanings"));
 
-    private static bool RetiredByEvent(Kit kit, DateOnly on) => kit.Limits?.Yes("eventEndsService") == true
+    private static bool RetiredByEvent(Kit kit, DateOnly on) => kit.Limits.Exists(limits => limits.Yes("eventEndsService"))
         && kit.Earlier.Concat(kit.Examination is { } now ? [(now, kit.On)] : [])
             .Any(e => e.Examination.Member("event") is { } happened && (happened.Day("on") ?? e.On) <= on);
 

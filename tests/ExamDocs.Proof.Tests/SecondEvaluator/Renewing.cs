@@ -25,9 +25,9 @@ internal static class Renewing
     }
 
     public static bool IsPermitted(Kit part, Kit whole) =>
-        whole.Limits?.List("permittedParts") is not { Count: > 0 } permitted
-        || (part.Element.Text("partNumber") is { } number && permitted.Any(p => p.GetString() == number));
+        whole.Limits.Select(limits => limits.List("permittedParts")).Where(list => list.Count > 0)
+            .All(list => part.Element.Text("partNumber") is { } number && list.Any(p => p.GetString() == number));
 
     private static bool MayRetie(JsonElement renewal, Kit part) =>
-        renewal.Text("retiedBy") is null || part.Limits?.Text("retying") != "maker";
+        renewal.Text("retiedBy") is null || !part.Limits.Exists(limits => limits.Text("retying") == "maker");
 }

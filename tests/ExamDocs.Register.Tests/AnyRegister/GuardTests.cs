@@ -61,10 +61,10 @@ public sealed class GuardTests : Workplace
         TakeAwayGuard("log_is_never_changed");
         using (var connection = Connect())
         {
-            var entry = System.Text.Encoding.UTF8.GetString(Storage.Sql.Rows(connection, row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position = 1").Single());
-            ByHand("UPDATE log SET entry = $1 WHERE position = 1", System.Text.Encoding.UTF8.GetBytes(entry.Replace("HB-014-B", "HB-015-B", StringComparison.Ordinal)));
+            var entry = System.Text.Encoding.UTF8.GetString(Storage.Sql.Rows(connection, row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position = 2").Single());
+            ByHand("UPDATE log SET entry = $1 WHERE position = 2", System.Text.Encoding.UTF8.GetBytes(entry.Replace("HB-014-B", "HB-015-B", StringComparison.Ordinal)));
         }
-        Assert.Contains(register.Check(), fault => fault.Contains("log entry 1 was altered", StringComparison.Ordinal));
+        Assert.Contains(register.Check(), fault => fault.Contains("log entry 2 was altered", StringComparison.Ordinal));
         Assert.Contains("R-2026-000002: the log tells of other items.", register.Check(), StringComparer.Ordinal);
     }
 
@@ -73,12 +73,14 @@ public sealed class GuardTests : Workplace
     {
         using var register = Three();
         var kept = register.Checkpoint()!;
-        Assert.Equal(3, kept.Size);
+        Assert.Equal(4, kept.Size);
         TakeAwayGuard("log_is_kept");
-        ByHand("DELETE FROM log WHERE position = 2");
-        Assert.Contains("The log should have 3 entries and has 2.", register.Check(), StringComparer.Ordinal);
-        ByHand("DELETE FROM checkpoint WHERE size = 3");
-        ByHand("UPDATE register SET log_size = 2");
+        ByHand("DELETE FROM log WHERE position = 3");
+        Assert.Contains("The log should have 4 entries and has 3.", register.Check(), StringComparer.Ordinal);
+        TakeAwayGuard("checkpoint_is_kept");
+        ByHand("DELETE FROM checkpoint WHERE size = 4");
+        TakeAwayGuard("the_register_stays_itself");
+        ByHand("UPDATE register SET log_size = 3");
         Assert.Contains(register.Check(kept), fault => fault.StartsWith("The log was cut", StringComparison.Ordinal));
         Assert.Contains("R-2026-000003: the log does not tell once how it came out.", register.Check(), StringComparer.Ordinal);
     }
@@ -87,6 +89,7 @@ public sealed class GuardTests : Workplace
     public void The_check_names_items_that_were_altered_beside_the_log()
     {
         using var register = Three();
+        TakeAwayGuard("document_item_is_never_changed");
         ByHand("UPDATE document_item SET item = 'HB-099' WHERE number = 'R-2026-000002' AND position = 0");
         Assert.Equal("R-2026-000002: the log tells of other items.", Assert.Single(register.Check()));
     }

@@ -29,7 +29,7 @@ public abstract partial class Workplace : IDisposable
     }
 
     /// <summary>What is left of a guard once somebody who may has taken it away.</summary>
-    internal void TakeAwayGuard(string name) => ByHand($"DROP TRIGGER {name}{OfTable(Layout.Guards.Single(g => g.Name == name).Table)}");
+    internal void TakeAwayGuard(string name) => ByHand($"DROP TRIGGER {name}{OfTable(Guards.All.Single(g => g.Name == name).Table)}");
 
     /// <summary>Recovers until nothing is pending: a server may take a moment to see that a run was killed.</summary>
     internal static void Settle(DocumentRegister register)

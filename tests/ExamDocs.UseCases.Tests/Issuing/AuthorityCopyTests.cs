@@ -78,9 +78,24 @@ public sealed class AuthorityCopyTests
     {
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-07");
-        record.ExaminationOf("CON-07")["regime"] = "eu-en365";
+        record["visit"]!["regime"] = "eu-en365";
         var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = "report" }, TestContext.Current.CancellationToken);
 
         Assert.Null(Assert.Single(result.Documents).CopyOf);
+    }
+
+    /// <summary>The examination's own law takes nothing from the visit's.</summary>
+    [Theory]
+    [InlineData("eu-en365")]
+    [InlineData("de")]
+    [InlineData("fr")]
+    public async Task The_duty_of_the_visits_law_stays_where_the_examination_names_another(string own)
+    {
+        using var workspace = new Workspace();
+        var record = Workspace.Example().Only("CON-07");
+        record.ExaminationOf("CON-07")["regime"] = own;
+        var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = "report" }, TestContext.Current.CancellationToken);
+
+        Assert.Equal(["R-2026-000001"], result.Documents.Select(d => d.CopyOf).OfType<string>());
     }
 }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Determination;
 
 namespace ExamDocs.UseCases.Tests.Issuing;

@@ -79,9 +79,9 @@ public sealed class CorrectionTests : IDisposable
         var issued = await _visits.IssueAsync(Visit("V-1", "2026-05-11", withdraw: true));
         var label = One(issued, "quarantine-label").Document.Number;
         Assert.Contains(label, _visits.Check(Visit("V-2", "2026-11-02")).Reasons.Single(r => r.Code is "W10").Text, StringComparison.Ordinal);
-        Assert.Equal(Core.Determination.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), label)).Outcome);
-        Assert.Equal(Core.Determination.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), One(issued, "notice").Document.Number)).Outcome);
-        Assert.Equal(Core.Determination.Outcome.Withdraw, _visits.Check(Released(Visit("V-2", "2026-11-02"), "Q-2026-000099")).Outcome);
+        Assert.Equal(Core.Records.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), label)).Outcome);
+        Assert.Equal(Core.Records.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), One(issued, "notice").Document.Number)).Outcome);
+        Assert.Equal(Core.Records.Outcome.Withdraw, _visits.Check(Released(Visit("V-2", "2026-11-02"), "Q-2026-000099")).Outcome);
     }
 
     private static Issued One(IssueResult result, string kind) => result.Documents.Single(d => d.Document.Kind == kind);

@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Tests.Issuing;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
+using Outcome = ExamDocs.Core.Records.Outcome;
 
 namespace ExamDocs.UseCases.Tests.Registered;
 

@@ -58,7 +58,7 @@ public sealed class NextVisitFromRegisterTests : IDisposable
         Assert.Contains("HAR-02", ids, StringComparer.Ordinal);
         Assert.Contains("BRG-03", ids, StringComparer.Ordinal); // fitted to HAR-02 at the last visit
         Assert.DoesNotContain("BRG-02", ids, StringComparer.Ordinal); // taken off and withdrawn
-        Assert.DoesNotContain(visit.Items, i => i.Outcome is Core.Determination.Outcome.Fit);
+        Assert.DoesNotContain(visit.Items, i => i.Outcome is Core.Records.Outcome.Fit);
     }
 
     [Fact]

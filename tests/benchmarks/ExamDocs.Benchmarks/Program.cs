@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using System.Diagnostics;
 using System.Globalization;
 using System.IO.Compression;

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
 using NodaTime;
@@ -6,69 +7,91 @@ using NodaTime;
 namespace ExamDocs.Core.Determination.Withdraw;
 
 /// <summary>A withdrawal from before the deciding examination.</summary>
-internal sealed record EarlierWithdrawal(LocalDate On, string? Document, Sentence Why, IReadOnlyList<string> Codes, bool NeverReleasable)
+/// <param name="Past">What it is known by.</param>
+/// <param name="Why">Its reasons in words.</param>
+/// <param name="IsInRecord">An examination of this record's own history withdrew it.</param>
+internal sealed record EarlierWithdrawal(PastWithdrawal Past, Sentence Why, bool IsInRecord)
 {
-    /// <summary>The parts or wholes it rested on; empty where not known.</summary>
-    public IReadOnlyList<string> Parts { get; init; } = [];
+    public LocalDate On => Past.On;
 
-    /// <summary>An unknown reason is none that a renewal could end.</summary>
-    public bool RestsOnPartsAlone => Codes.Count > 0 && Codes.All(c => c is "W8" or "W9");
+    public string? Document => Past.Document;
 
-    /// <summary>Whether the entry is a release at all, by somebody known and with grounds, and of this withdrawal.</summary>
-    public bool IsReleasedBy(RowCase<Release> release) =>
-        release.Row is { Grounds: not null, On: { } on } && on >= On
-        && release.Context.KnowsPerson(release.Row.By)
-        && (Document is null ? !NamesAnother(release) : string.Equals(Document, release.Row.Document, StringComparison.Ordinal));
+    public bool NeverReleasable => Past.NeverReleasable;
 
-    /// <summary>The document named is known, and withdrew the item on another day than this.</summary>
-    private bool NamesAnother(RowCase<Release> release) =>
-        release.Row.Document is { } document && release.Context.History.Withdrawals.Any(w => w.On != On
-            && string.Equals(w.ItemId, release.ItemId, StringComparison.Ordinal)
-            && string.Equals(w.Document, document, StringComparison.Ordinal));
+    /// <summary>Where the withdrawal is in the record, a release of the record may leave out which it is of.</summary>
+    public bool MayBeUnnamed { get; init; }
 }
 
-/// <summary>Gathers the withdrawals that may still be open: from the record's own history and from the store's.</summary>
+/// <summary>A release that counts for an item, of this record or of another.</summary>
+/// <param name="Release">As recorded.</param>
+/// <param name="By">Name of who gave it.</param>
+/// <param name="Row">Its row in this record; null for another record's.</param>
+internal sealed record KnownRelease(Release Release, string? By, RowCase<Release>? Row);
+
+/// <summary>Gathers the withdrawals that may still be open: from the record's own history and from all other records.</summary>
 internal static class EarlierWithdrawals
 {
-    public static IEnumerable<EarlierWithdrawal> Of(ItemCase item) =>
-        item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().Concat(Stored(item));
+    /// <summary>All of them, ended or not, the record's own first.</summary>
+    public static IReadOnlyList<EarlierWithdrawal> Of(ItemCase item)
+    {
+        var stored = item.Context.History.Withdrawals.Where(w => IsOf(item, w.ItemId)).ToList();
+        var own = item.Earlier.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().ToList();
+        var days = own.Select(w => w.On).ToHashSet();
+        return
+        [
+            .. own.Select(w => w with { Past = w.Past with { Documents = [.. stored.Where(s => s.On == w.On).SelectMany(s => s.Documents.Append(s.Document)).OfType<string>()] } }),
+            .. stored.OrderBy(w => w.On).ThenBy(InWords, StringComparer.Ordinal).Select(w => Remembered(w) with { MayBeUnnamed = days.Contains(w.On) }),
+        ];
+    }
 
     /// <summary>Withdrawals up to and including a day, this visit's own examination among them; none where the day is not known.</summary>
     public static IEnumerable<EarlierWithdrawal> UpTo(ItemCase item, LocalDate? day) =>
-        item.Earlier.Concat(item.Deciding).Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>().Concat(Stored(item)).Where(w => w.On <= day);
+        Of(item).Concat(item.Deciding.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>()).Where(w => w.On <= day);
+
+    /// <summary>Neither ended by a release that can end it, nor by the renewal of the parts that alone it depends on.</summary>
+    /// <param name="item">The item.</param>
+    /// <param name="withdrawal">A withdrawal of it.</param>
+    /// <param name="day">The last day on which a release or renewal counts, inclusive; left out, the day examined.</param>
+    public static bool IsOpen(ItemCase item, EarlierWithdrawal withdrawal, LocalDate? day = null) =>
+        EndedBy(item, withdrawal, day) is null && !IsRenewed(item, withdrawal, day);
+
+    public static bool IsRenewed(ItemCase item, EarlierWithdrawal withdrawal, LocalDate? day = null) =>
+        WithdrawalEnd.IsRenewed(withdrawal.Past, item.Item.Id, [.. item.Context.Record.Renewals, .. item.Context.History.Renewals], day ?? item.ExaminedOn);
+
+    /// <summary>The release that ended it; null where none did.</summary>
+    public static KnownRelease? EndedBy(ItemCase item, EarlierWithdrawal withdrawal, LocalDate? day = null) =>
+        ReleasesOf(item).FirstOrDefault(r => !(r.Release.On > (day ?? item.ExaminedOn ?? item.Context.AsOf)) && EffectOf(item, r.Release, withdrawal) is ReleaseEffect.Ends);
+
+    /// <summary>What a release comes to for a withdrawal of the item.</summary>
+    public static ReleaseEffect EffectOf(ItemCase item, Release release, EarlierWithdrawal withdrawal)
+    {
+        var named = withdrawal is { IsInRecord: true } or { MayBeUnnamed: true } && release is { Document: null, WithdrawnOn: null }
+            ? release with { WithdrawnOn = withdrawal.On } : release;
+        return WithdrawalEnd.Of(named, withdrawal.Past, MakingGood(item));
+    }
+
+    /// <summary>Of this record, given by somebody it knows; and of others.</summary>
+    private static IEnumerable<KnownRelease> ReleasesOf(ItemCase item) =>
+        item.Releases.Where(r => item.Context.KnowsPerson(r.Row.By)).Select(r => new KnownRelease(r.Row, item.Context.PersonWithId(r.Row.By)?.Name ?? r.Row.By, r))
+            .Concat(item.Context.History.Releases.Where(r => IsOf(item, r.ItemId)).Select(r => new KnownRelease(r.Release, r.By, null)));
+
+    /// <summary>Days of remedies of the item, and of renewals of its parts, on any record.</summary>
+    private static IEnumerable<LocalDate> MakingGood(ItemCase item) =>
+        item.Context.Record.Remedies.Concat(item.Context.History.Remedies).Where(r => IsOf(item, r.Item)).Select(r => r.DoneOn)
+            .Concat(item.Context.Record.Renewals.Concat(item.Context.History.Renewals).Where(r => IsOf(item, r.Item)).Select(r => r.DoneOn)).OfType<LocalDate>();
 
     private static EarlierWithdrawal? InRecord(ItemCase item, ExaminationCase examination)
     {
         var reasons = OutcomeRules.OfExamination.SelectMany(r => r.Reasons(item, examination)).ToList();
-        return reasons.Count == 0 || examination.On is not { } on ? null : new EarlierWithdrawal(on, null,
-            new Sentence(w => string.Join("; ", reasons.Select(r => r.Reason.Said.In(w)))), [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable));
+        return reasons.Count == 0 || examination.On is not { } on ? null : new EarlierWithdrawal(
+            new PastWithdrawal(item.Item.Id ?? "", null, on, [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable)),
+            new Sentence(w => string.Join("; ", reasons.Select(r => r.Reason.Said.In(w)))), IsInRecord: true);
     }
 
-    /// <summary>
-    /// What was withdrawn on the day of the deciding examination was withdrawn by it, unless it is known to have been at another
-    /// visit; what was withdrawn after it, since.
-    /// </summary>
-    private static IEnumerable<EarlierWithdrawal> Stored(ItemCase item) =>
-        (from w in item.Context.History.Withdrawals
-         where string.Equals(w.ItemId, item.Item.Id, StringComparison.Ordinal) && (w.IsOfAnotherVisit || w.On != item.ExaminedOn)
-         select w)
-        .OrderBy(w => w.On).ThenBy(InWords, StringComparer.Ordinal).Select(Remembered);
+    private static EarlierWithdrawal Remembered(PastWithdrawal w) => new(w, Sentence.AsIs(string.Join(", ", w.Codes)), IsInRecord: false);
+
+    private static bool IsOf(ItemCase item, string? id) => item.Item.Id is { } own && string.Equals(own, id, StringComparison.Ordinal);
 
     /// <summary>So that a store may remember them in any order.</summary>
-    private static string InWords(PastWithdrawal w) => $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfAnotherVisit}";
-
-    /// <summary>
-    /// Whether a withdrawal that a store remembers is still open, be the item in the record or not. What is not in the record
-    /// can be released there all the same; that its parts were renewed cannot be told.
-    /// </summary>
-    public static bool IsOpen(RecordContext context, PastWithdrawal withdrawal)
-    {
-        var remembered = Remembered(withdrawal);
-        var items = context.ItemsWithId(withdrawal.ItemId).ToList();
-        return items.Count > 0 ? items.Exists(item => EarlierWithdrawalIsOpen.IsOpen(item, remembered))
-            : remembered.NeverReleasable || !context.Releases.Any(r => string.Equals(r.ItemId, withdrawal.ItemId, StringComparison.Ordinal) && remembered.IsReleasedBy(r));
-    }
-
-    private static EarlierWithdrawal Remembered(PastWithdrawal w) =>
-        new(w.On, w.Document, Sentence.AsIs(string.Join(", ", w.Codes)), w.Codes, w.NeverReleasable) { Parts = w.Parts };
+    private static string InWords(PastWithdrawal w) => $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfThisVisit}";
 }

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Service;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
@@ -11,8 +12,8 @@ internal sealed class PartIsNotPermitted : IItemRule
         "the maker's instructions recorded in the limits of the item it is fitted to");
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
-        from whole in item.Wholes
-        from limits in whole.Limits.All
-        where limits.Row.Permits(item.Item.PartNumber) is false
-        select Info.Because(w => w.PartNotPermitted(item.Item.PartNumber, w.Name(whole), string.Join(", ", limits.Row.PermittedParts!), limits.Row));
+        item.Wholes.SelectMany(whole => whole.Limits.All.Select(l => (Id: whole.ItemId, Name: (Func<SentenceBook, string>)(w => w.Name(whole)), Limits: l.Row)))
+            .Concat(item.Context.WholesElsewhereOf(item.ItemId).SelectMany(whole => whole.Limits.Select(l => (Id: (string?)whole.Id, Name: (Func<SentenceBook, string>)(_ => whole.Id), Limits: l))))
+            .Where(on => on.Limits.Permits(item.Item.PartNumber) is false)
+            .Select(on => Info.Because(w => w.PartNotPermitted(item.Item.PartNumber, on.Name(w), string.Join(", ", on.Limits.PermittedParts!), on.Limits)) with { Other = on.Id });
 }

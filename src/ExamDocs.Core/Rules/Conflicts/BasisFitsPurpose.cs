@@ -12,7 +12,7 @@ public sealed class BasisFitsPurpose : RegimeRule
         Forbid(DoesNotFit, "/basis", e => $"a twelve-month basis does not fit {Purpose(e)}");
 
     private static bool DoesNotFit(ExaminationCase e) => e.Examination.Basis is Basis.TwelveMonth
-        && e.Regime!.MonthsFor(e.Item?.Item.Purpose, e.On) < TwelveMonths;
+        && e.Regimes.Any(r => r.MonthsFor(e.Item?.Item.Purpose, e.On) < TwelveMonths);
 
     private const int TwelveMonths = 12;
 

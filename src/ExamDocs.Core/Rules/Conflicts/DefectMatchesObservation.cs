@@ -1,4 +1,5 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 
@@ -7,7 +8,7 @@ namespace ExamDocs.Core.Rules.Conflicts;
 public sealed class DefectMatchesObservation : ExaminationRule
 {
     public DefectMatchesObservation() : base(new RuleInfo("CON019", Severity.Error, "A defect and the observation it belongs to agree",
-        "A criterion cannot be clear and have a defect that is a danger; one that could become a danger later may still be clear.",
+        "A criterion cannot be clear and have a defect that is a danger; on a decisive criterion any defect ends the service, whenever it becomes a danger.",
         "Name the criterion that has the defect, and answer it with defect.", "record format examdocs/1")) =>
         Each(e => e.Category is null ? [] : e.Examination.Defects.Select((d, i) => Problem(d, e) is { } problem
             ? new Fault($"/defects/{Index.Of(i)}/criterion", problem) : null).OfType<Fault>());
@@ -16,9 +17,9 @@ public sealed class DefectMatchesObservation : ExaminationRule
     {
         if (defect.Criterion is null)
             return null;
-        if (e.Category!.Find(defect.Criterion) is null)
+        if (e.Category!.Find(defect.Criterion) is not { } criterion)
             return $"'{defect.Criterion}' is not a criterion of {e.Category.Id}";
-        if (defect is { Danger: Danger.Later, ImminentRisk: not true })
+        if (criterion.Class is not CriterionClass.Decisive && defect is { Danger: Danger.Later, ImminentRisk: not true })
             return null;
         var answers = e.Examination.Observations.Where(o => string.Equals(o.Criterion, defect.Criterion, StringComparison.Ordinal)).ToList();
         return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null)

@@ -6,8 +6,8 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class DestroyedKitIsNotFit : ExaminationRule
 {
-    public DestroyedKitIsNotFit() : base(new RuleInfo("CON018", Severity.Error, "What is lost, destroyed, quarantined or not presented is not concluded fit",
-        "Nobody can examine what was not there, and what was destroyed must not live on in a report.",
+    public DestroyedKitIsNotFit() : base(new RuleInfo("CON018", Severity.Error, "What is lost, quarantined or not presented is not concluded fit",
+        "Nobody can examine what was not there.",
         "Correct the status or the disposal, or the examination.", "common practice, no source")) =>
         Forbid(e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e), "/conclusion", e => $"the conclusion is fit, and the item is recorded as {How(e)}");
 
@@ -16,15 +16,14 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
     private static string? How(ExaminationCase e) => e.Item?.Item.Status switch
     {
         ItemStatus.Lost => "lost",
-        ItemStatus.Destroyed => "destroyed",
         ItemStatus.NotPresented => "not presented",
         _ => e.Context.Disposals.Any(d => d.ItemId is not null && string.Equals(d.ItemId, e.ItemId, StringComparison.Ordinal) && StillHolds(d.Row, e))
-            ? "quarantined, sent for repair or destroyed" : null,
+            ? "quarantined or sent for repair" : null,
     };
 
-    /// <summary>What was destroyed stays destroyed; quarantine and repair before the examination may be over.</summary>
+    /// <summary>Quarantine and repair before the examination may be over. What was destroyed is withdrawn for good (W11).</summary>
     private static bool StillHolds(Disposal disposal, ExaminationCase e) =>
-        disposal.Action is DisposalAction.Destroyed or null || disposal.On is null || disposal.On >= e.On
+        disposal.Action is null || (disposal.Action is not DisposalAction.Destroyed && (disposal.On is null || disposal.On >= e.On))
         || (disposal.Action is DisposalAction.Quarantined && !IsReleased(disposal, e));
 
     private static bool IsReleased(Disposal disposal, ExaminationCase e) =>

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Rules.Conflicts;
@@ -13,6 +14,7 @@ public sealed class ReleaseIsComplete : Rule<RowCase<Release>>
         Require(r => r.Row.Item, "/item", "the release does not say of which item");
         Require(r => r.Row.By, "/by", "the release does not say by whom");
         Require(r => r.Row.Grounds, "/grounds", "the release gives no grounds");
+        Forbid(r => r.Row.Grounds is not null && !WithdrawalEnd.IsSentence(r.Row.Grounds), "/grounds", r => $"'{r.Row.Grounds}' says too little: the grounds are a sentence that somebody else can follow");
         Forbid(r => r.Row.On is null, "/on", _ => "the release has no date");
     }
 }

@@ -14,5 +14,5 @@ public sealed class ExaminedInTime : ExaminationRule
 
     /// <summary>Counted from the last day that the earlier date can mean, so that nobody is called late who may not be.</summary>
     private static LocalDate? Due(ExaminationCase e) =>
-        e.Item?.LastExamined is { } last && e.Regime is { } regime ? regime.IntervalFor(e, last.Latest).LastDay(last.Latest) : null;
+        e.Item?.LastExamined is { } last ? e.IntervalFrom(last.Latest)?.LastDay(last.Latest) : null;
 }

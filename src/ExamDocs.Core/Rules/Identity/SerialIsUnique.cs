@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
 
 namespace ExamDocs.Core.Rules.Identity;
 
@@ -12,8 +13,10 @@ public sealed class SerialIsUnique : Rule<VisitCase>
         "A shared number may be a batch number, or one item written down twice.",
         "Check the marking; where it is a batch number, mark the items yourself and record that mark.", "common practice, no source")) =>
         Each(v => v.Context.Items.Where(i => i.Item.Serial is not null)
-            .GroupBy(i => ItemMarking.Of(i.Item)).Where(g => g.Skip(1).Any())
+            .GroupBy(i => (FirmName.Fold(i.Item.Maker), Key(i.Item.Model), Key(i.Item.Serial))).Where(g => g.Key.Item3 is not "" && g.Skip(1).Any())
             .SelectMany(Shared));
+
+    private static string Key(string? text) => Folded.Keys(text) is { Count: > 0 } keys ? keys[0] : "";
 
     private static IEnumerable<Fault> Shared(IEnumerable<ItemCase> items)
     {

@@ -16,7 +16,7 @@ public sealed class AuthorityIsNamed : RegimeRule
 
     /// <summary>Only there may a hint name it.</summary>
     private static bool GoesToTheExecutive(Cases.ExaminationCase e) =>
-        e.Regime!.DutiesTo(DutyKind.CopyAtImminentRisk, hired: true, e.On).Any(d => d.Whom is Recipient.HealthAndSafetyExecutive);
+        e.Regimes.SelectMany(r => r.DutiesTo(DutyKind.CopyAtImminentRisk, hired: true, e.On)).Any(d => d.Whom is Recipient.HealthAndSafetyExecutive);
 
     private static bool IsNamed(Cases.ExaminationCase examination) =>
         examination.Context.Record.Visit.EnforcingAuthority is { Name: not null, Address: not null };

@@ -17,7 +17,7 @@ public sealed class RegimeIsConfirmed : Rule<VisitCase>
 
     /// <summary>Every regime that an examination of this visit stands under, once, and where it is typed first.</summary>
     private static IEnumerable<(Regime Regime, string Path)> Used(RecordContext context) => context.Examinations
-        .Where(e => !e.IsBeforeVisit && e.Regime is not null)
-        .Select(e => (Regime: e.Regime!, Path: e.Examination.Regime is null ? "/visit/regime" : $"{e.Path}/regime"))
+        .Where(e => !e.IsBeforeVisit)
+        .SelectMany(e => e.Regimes.Select(r => (Regime: r, Path: string.Equals(e.Examination.Regime, r.Id, StringComparison.Ordinal) ? $"{e.Path}/regime" : "/visit/regime")))
         .DistinctBy(u => u.Regime.Id, StringComparer.Ordinal);
 }

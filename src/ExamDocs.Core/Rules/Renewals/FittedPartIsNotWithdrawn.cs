@@ -12,6 +12,6 @@ public sealed class FittedPartIsNotWithdrawn : Rule<RowCase<Renewal>>
         "A part out of the quarantine bin is no renewal.",
         "Fit another part; or record the release that let this one back into service before it was fitted.", "common practice, no source")) =>
         Each(r => r.FittedNow().SelectMany(fitted => EarlierWithdrawals.UpTo(fitted.Part, r.Row.DoneOn)
-            .Where(w => w.NeverReleasable || !fitted.Part.Releases.Any(release => w.IsReleasedBy(release) && release.Row.On <= r.Row.DoneOn))
+            .Where(w => EarlierWithdrawals.EndedBy(fitted.Part, w, r.Row.DoneOn) is null)
             .Select(w => new Fault("/fittedPart", $"{r.Row.FittedPart} was withdrawn on {Say.Day(w.On)}, and fitted on {Say.Day(r.Row.DoneOn!.Value)} without a release before: {w.Why}"))));
 }

@@ -1,17 +1,31 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
+using NodaTime;
 
 namespace ExamDocs.Core.Rules.Renewals;
 
-public sealed class RemovedPartIsOff : Rule<RowCase<Renewal>>
+public sealed class RemovedPartIsOff : Rule<ItemCase>
 {
-    public RemovedPartIsOff() : base(new RuleInfo("REN005", Severity.Error, "A part taken off is not still fitted when it is examined later",
-        "A part that was taken off months ago and is found fitted today was put back, or was never off: its defects are the item's.",
+    public RemovedPartIsOff() : base(new RuleInfo("REN005", Severity.Error, "A part that a renewal took off does not say that it is still fitted",
+        "A part that was taken off and still says so was put back, or was never off: its defects are the item's.",
         "Clear fittedTo of the part where it is off; record the renewal that put it back where it is on.", "common practice, no source")) =>
-        Forbid(r => r.Row is { Item: { } whole, RemovedPart: { } part }
-            && r.Context.ItemsWithId(part).Any(p => string.Equals(p.Item.FittedTo, whole, StringComparison.Ordinal) && (p.ExaminedOn > r.Row.DoneOn || p.Earlier.Any(e => e.On > r.Row.DoneOn)))
-            && Assembly.IsRemoved(r.Context.Record, part, whole), "/removedPart",
-            r => $"{r.Row.RemovedPart} was taken off {r.Row.Item} on {Say.Day(r.Row.DoneOn!.Value)}, and its own row says that it is still fitted there");
+        Each(i => i.Item is { Id: { } part, FittedTo: { } whole } && TakenOffOn(i, part, whole) is { } day
+            ? Reached(i, whole).Select(item => new Fault("/fittedTo", $"{part} was taken off {whole} on {Say.Day(day)}, and its own row says that it is still fitted there", Item: item))
+            : []);
+
+    /// <summary>The part, and the item that it is or is not on.</summary>
+    private static IEnumerable<string?> Reached(ItemCase item, string whole) => item.Context.ItemsWithId(whole).Select(w => w.ItemId).Prepend(item.ItemId).Distinct(StringComparer.Ordinal);
+
+    /// <summary>The day of the renewal that took it off, of this record or of another; null where a later one put it back.</summary>
+    private static LocalDate? TakenOffOn(ItemCase item, string part, string whole)
+    {
+        var record = item.Context.Record;
+        if (Assembly.IsRemoved(record, part, whole))
+            return record.Renewals.Where(r => Folded.Same(r.RemovedPart, part) && Folded.Same(r.Item, whole)).Max(r => r.DoneOn) ?? record.Visit.ExaminedOn;
+        return record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole)) ? null
+            : item.Context.History.Fittings.Where(f => f.Word is FittingWord.TakenOff && string.Equals(f.Part, part, StringComparison.Ordinal) && Folded.Same(f.Whole, whole)).Select(f => (LocalDate?)f.On).Max();
+    }
 }

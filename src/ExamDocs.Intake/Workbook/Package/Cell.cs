@@ -26,7 +26,11 @@ internal enum CellKind : byte
 /// <param name="Column">Counted from 1.</param>
 /// <param name="Raw">Its text, or the characters of its number.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct Cell(int Column, CellKind Kind, string Raw, NumberFormat Format, bool IsFormula);
+internal readonly record struct Cell(int Column, CellKind Kind, string Raw, NumberFormat Format, bool IsFormula)
+{
+    /// <summary>A line goes through it, or through part of its text.</summary>
+    public bool IsStruck { get; init; }
+}
 
 /// <summary>A row with at least one filled cell.</summary>
 /// <param name="Number">Counted from 1.</param>

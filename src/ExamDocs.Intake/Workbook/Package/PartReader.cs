@@ -69,11 +69,13 @@ internal sealed class PartReader : IDisposable
     }
 
     /// <summary>Adds the text of the node just read, where it is one.</summary>
-    public void AppendText(GatheredText text)
+    /// <returns>Whether there was more to add than blanks.</returns>
+    public bool AppendText(GatheredText text)
     {
         // No node is longer than what may lie between two tags.
         if (Node is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace)
             text.Add(_xml.Value);
+        return Node is XmlNodeType.Text or XmlNodeType.CDATA;
     }
 
     private static string? Bounded(string? value) => value is null || value.Length <= WorkbookLimits.TextLength ? value : throw TooLong();

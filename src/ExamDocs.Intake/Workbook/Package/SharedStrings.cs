@@ -4,13 +4,29 @@ using System.Xml;
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>The table of texts that cells point into.</summary>
-internal static class SharedStrings
+internal sealed class SharedStrings
 {
-    public static List<string> Read(WorkbookPackage package, string? part, ReadingBudget budget)
+    private readonly List<string> _texts = [];
+
+    /// <summary>Those struck out in whole or in part, of which there are few.</summary>
+    private readonly HashSet<int> _struck = [];
+
+    private SharedStrings()
     {
-        var texts = new List<string>();
+    }
+
+    public int Count => _texts.Count;
+
+    public string this[int index] => _texts[index];
+
+    public bool IsStruck(int index) => _struck.Contains(index);
+
+    public static SharedStrings Read(WorkbookPackage package, string? part, ReadingBudget budget)
+    {
+        var shared = new SharedStrings();
+        var texts = shared._texts;
         if (part is null)
-            return texts;
+            return shared;
         using var reader = package.Read(part);
         while (reader.Read())
         {
@@ -20,12 +36,15 @@ internal static class SharedStrings
                 texts.EnsureCapacity(Declared(reader));
             if (!reader.Is("si"))
                 continue;
-            texts.Add(RichText.Read(reader));
+            var (text, isStruck) = RichText.Read(reader);
+            if (isStruck)
+                shared._struck.Add(texts.Count);
+            texts.Add(text);
             budget.Text(texts[^1].Length);
             if (texts.Count > WorkbookLimits.SharedStrings)
                 throw new UnreadableWorkbookException("The workbook holds more texts than any recorded visit does.");
         }
-        return texts;
+        return shared;
     }
 
     /// <summary>How many texts it says it holds: believed only for the room they are given.</summary>
@@ -38,20 +57,40 @@ internal static class SharedStrings
 /// <summary>The text of an element made of runs; reading aids for its pronunciation are left out.</summary>
 internal static class RichText
 {
-    /// <summary>Reads to the end of the element the reader stands at.</summary>
-    public static string Read(PartReader reader)
+    /// <summary>All text within the element the reader stands at, to whose end it is read.</summary>
+    public static string Whole(PartReader reader)
     {
         if (reader.IsEmptyElement)
             return "";
+        var (text, depth) = (reader.Text, reader.Depth);
+        text.Clear();
+        while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
+            reader.AppendText(text);
+        return CellText.Clean(text.ToString());
+    }
+
+    /// <summary>Reads to the end of the element the reader stands at.</summary>
+    /// <returns>Its text, and whether any of that is struck out.</returns>
+    public static (string Text, bool IsStruck) Read(PartReader reader)
+    {
+        if (reader.IsEmptyElement)
+            return ("", false);
         var text = reader.Text;
         text.Clear();
         var (depth, pronunciation, inText) = (reader.Depth, 0, false);
+        var (runIsStruck, isStruck) = (false, false);
         while (reader.Read() && !(reader.AtEnd && reader.Depth == depth))
         {
             switch (reader.Node)
             {
                 case XmlNodeType.Element when reader.Is("t"):
                     inText = !reader.IsEmptyElement;
+                    break;
+                case XmlNodeType.Element when reader.Is("r"):
+                    runIsStruck = false;
+                    break;
+                case XmlNodeType.Element when reader.Is("strike"):
+                    runIsStruck = StruckStyles.IsStrike(reader);
                     break;
                 case XmlNodeType.Element:
                     pronunciation += !reader.IsEmptyElement && reader.Is("rPh") ? 1 : 0;
@@ -64,10 +103,10 @@ internal static class RichText
                     break;
                 default:
                     if (inText && pronunciation == 0)
-                        reader.AppendText(text);
+                        isStruck |= reader.AppendText(text) && runIsStruck;
                     break;
             }
         }
-        return CellText.Clean(text.ToString());
+        return (CellText.Clean(text.ToString()), isStruck);
     }
 }

@@ -4,7 +4,7 @@ using System.Xml;
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>Reads a sheet's filled rows, one at a time, from top to bottom as the file has them.</summary>
-internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats, ReadingBudget budget)
+internal sealed class SheetRows(SharedStrings texts, CellFormats formats, ReadingBudget budget)
 {
     private const int CellsKeptTogether = 512;
 
@@ -17,32 +17,38 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
     private Cell[] _kept = [];
     private int _keptUntil;
 
-    /// <summary>Ranges merged on the sheet read last, and the first of them; known when all its rows are read.</summary>
-    public (int Count, string? First) Merges { get; private set; }
+    /// <summary>Whether a line goes through the row being read, and through the text read last.</summary>
+    private bool _rowIsStruck;
+    private bool _textIsStruck;
+
+    /// <summary>What the file says of the sheet read last beside its rows; known when all of them are read.</summary>
+    public SheetAbout About { get; private set; } = new();
 
     public IEnumerable<SheetRow> Read(PartReader reader)
     {
         var number = 0;
-        Merges = default;
+        About = new SheetAbout();
         while (reader.Read())
         {
             if (!reader.AtStart)
                 continue;
-            if (reader.Is("mergeCell"))
-                Merges = (Merges.Count + 1, Merges.First ?? reader.Attribute("ref"));
             if (!reader.Is("row"))
+            {
+                About.Look(reader, formats);
                 continue;
+            }
             budget.Row();
-            var (declared, hidden) = RowAttributes(reader);
+            var (declared, hidden, style) = RowAttributes(reader);
             number = RowNumber(declared, number);
+            _rowIsStruck = formats.IsStruck(style);
             if (!reader.IsEmptyElement && Cells(reader) is { Count: > 0 } cells)
                 yield return new SheetRow(number, hidden, cells);
         }
     }
 
-    private static (string? Number, bool Hidden) RowAttributes(PartReader reader)
+    private static (string? Number, bool Hidden, string? Style) RowAttributes(PartReader reader)
     {
-        string? number = null;
+        string? number = null, style = null;
         var hidden = false;
         while (reader.NextAttribute() is { } name)
         {
@@ -50,8 +56,10 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
                 number = reader.Value;
             else if (name is "hidden")
                 hidden = WorkbookDirectory.IsTrue(reader.Value);
+            else if (name is "s")
+                style = reader.Value;
         }
-        return (number, hidden);
+        return (number, hidden, style);
     }
 
     private static int RowNumber(string? attribute, int before)
@@ -79,7 +87,9 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
             if (One(reader, column, type, formats.Of(style)) is not { } cell)
                 continue;
             budget.FilledCell();
-            _row.Add(cell);
+            // A cell without a style of its own looks, in some programs, as its row or column does.
+            var isStruck = cell.IsStruck || (style is null ? _rowIsStruck || About.IsStruck(column) : formats.IsStruck(style));
+            _row.Add(isStruck ? cell with { IsStruck = true } : cell);
         }
         return Kept();
     }
@@ -120,17 +130,19 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
 
     private Cell? One(PartReader reader, int column, string? type, NumberFormat format)
     {
+        _textIsStruck = false;
         var (value, isFormula) = Content(reader);
         var kind = KindOf(type);
         var raw = value.Trim();
         if (kind is CellKind.Text && type is "s")
             (kind, raw) = Shared(raw);
-        else if (kind is CellKind.Text)
+        // An inline text was cleaned when it was read: twice would make an A of a typed _x0041_.
+        else if (kind is CellKind.Text && type is not "inlineStr")
             raw = CellText.Clean(value);
         if (type is not ("s" or "inlineStr"))
             budget.Text(raw.Length);
         if (raw.Length > 0)
-            return new Cell(column, kind, raw, format, isFormula);
+            return new Cell(column, kind, raw, format, isFormula) { IsStruck = _textIsStruck };
         return isFormula && kind is not CellKind.Text ? new Cell(column, CellKind.FormulaWithoutValue, "", format, true) : null;
     }
 
@@ -148,9 +160,10 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
     {
         if (index.Length == 0)
             return (CellKind.Text, "");
-        return int.TryParse(index, NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at < texts.Count
-            ? (CellKind.Text, texts[at])
-            : (CellKind.Damaged, index);
+        if (!int.TryParse(index, NumberStyles.None, CultureInfo.InvariantCulture, out var at) || at >= texts.Count)
+            return (CellKind.Damaged, index);
+        _textIsStruck = texts.IsStruck(at);
+        return (CellKind.Text, texts[at]);
     }
 
     /// <summary>Reads to the end of the cell: its stored value or inline text, and whether a formula made it.</summary>
@@ -189,7 +202,7 @@ internal sealed class SheetRows(IReadOnlyList<string> texts, CellFormats formats
 
     private string Inline(PartReader reader)
     {
-        var text = RichText.Read(reader);
+        (var text, _textIsStruck) = RichText.Read(reader);
         budget.Text(text.Length);
         return text;
     }

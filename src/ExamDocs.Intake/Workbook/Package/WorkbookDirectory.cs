@@ -6,6 +6,9 @@ internal sealed record SheetEntry(string Name, string Part, bool Hidden);
 internal sealed record WorkbookDirectory(
     IReadOnlyList<SheetEntry> Sheets, bool Counts1904, string? SharedStrings, string? Styles, bool LinksOthers, string Main)
 {
+    /// <summary>Names of sheets of another kind, made of a chart, a dialogue or commands, which have no rows.</summary>
+    public IReadOnlyList<string> WithoutRows { get; private init; } = [];
+
     public static WorkbookDirectory Read(WorkbookPackage package)
     {
         var main = Relationships.Of(package, "").Find(r => r.IsOf("officeDocument") && !r.External)
@@ -13,16 +16,20 @@ internal sealed record WorkbookDirectory(
         if (!package.Has(main.Target))
             throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
         var links = Relationships.Of(package, main.Target).FindAll(r => !r.External);
-        var (sheets, counts1904) = ReadMain(package, main.Target, links);
+        var others = new List<string>();
+        var (sheets, counts1904) = ReadMain(package, main.Target, links, others);
         return new(sheets, counts1904, Part(package, links, "sharedStrings"), Part(package, links, "styles"),
-            links.Exists(r => r.IsOf("externalLink")), main.Target);
+            links.Exists(r => r.IsOf("externalLink")), main.Target)
+        {
+            WithoutRows = others,
+        };
     }
 
     private static string? Part(WorkbookPackage package, List<Relationship> links, string kind) =>
         links.Find(r => r.IsOf(kind)) is { } link && package.Has(link.Target) ? link.Target : null;
 
     private static (List<SheetEntry> Sheets, bool Counts1904) ReadMain(
-        WorkbookPackage package, string part, List<Relationship> links)
+        WorkbookPackage package, string part, List<Relationship> links, List<string> others)
     {
         var sheets = new List<SheetEntry>();
         var counts1904 = false;
@@ -33,24 +40,27 @@ internal sealed record WorkbookDirectory(
                 continue;
             if (reader.Is("workbookPr"))
                 counts1904 = IsTrue(reader.Attribute("date1904"));
-            else if (reader.Is("sheet") && Sheet(reader, links) is { } sheet)
+            else if (reader.Is("sheet") && Sheet(reader, links, others) is { } sheet)
                 sheets.Add(sheet);
             else if (!reader.Is("workbook") && reader.Depth == 0)
                 throw new UnreadableWorkbookException("The file is an Office document, but not a workbook (.xlsx).");
-            if (sheets.Count > WorkbookLimits.Sheets)
+            if (sheets.Count + others.Count > WorkbookLimits.Sheets)
                 throw new UnreadableWorkbookException("The workbook has more than 200 sheets.");
         }
         return (sheets, counts1904);
     }
 
-    private static SheetEntry? Sheet(PartReader reader, List<Relationship> links)
+    private static SheetEntry? Sheet(PartReader reader, List<Relationship> links, List<string> others)
     {
         var id = reader.RelationshipId();
         var name = reader.Attribute("name") ?? "";
         var link = links.Find(r => string.Equals(r.Id, id, StringComparison.Ordinal))
             ?? throw new UnreadableWorkbookException($"The sheet \"{name}\" is missing from the file. It may be damaged; save it again.");
         var hidden = reader.Attribute("state") is "hidden" or "veryHidden";
-        return link.IsOf("worksheet") ? new SheetEntry(name, link.Target, hidden) : null;
+        if (link.IsOf("worksheet"))
+            return new SheetEntry(name, link.Target, hidden);
+        others.Add(name);
+        return null;
     }
 
     /// <summary>A boolean attribute of the format: "1", "true" or "on".</summary>

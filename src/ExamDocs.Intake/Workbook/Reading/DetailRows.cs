@@ -14,12 +14,20 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         var key = KeyOf(row, Keys);
         var examination = ExaminationOf(row, key, out var belongs);
         var entry = examination.List(shape.Path).AddObject();
-        filling.Fill(entry, row, c => !Keys.Contains(c.Path, StringComparer.Ordinal));
+        var (states, remarks) = (Columns(row, "state"), Columns(row, "note"));
+        // Written twice, both are kept for the binder to report.
+        var isAnswer = states.Count == 1 && remarks.Count < 2;
+        filling.Fill(entry, row, c => !Keys.Contains(c.Path, StringComparer.Ordinal) && !(isAnswer && (c.Path is "state" or "note")));
+        if (isAnswer)
+            filling.PutAnswer(entry, row.At(states[0]), remarks.Count > 0 ? row.At(remarks[0]) : null);
         ReportIfCarried(row, key, belongs, $"{entry.Pointer}/item");
         if (shape.Role is SheetRole.EarlierObservations)
             CheckEarlier(examination, entry, row, key);
         return entry;
     }
+
+    private static List<int> Columns(RowView row, string path) =>
+        [.. row.Columns.Where(c => string.Equals(c.Column.Path, path, StringComparison.Ordinal)).Select(c => c.Index)];
 
     /// <summary>Adds a photo to the observation it shows.</summary>
     public DraftObject AddPhoto(RowView row)

@@ -4,11 +4,8 @@ using ExamDocs.Intake.Workbook.Shape;
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>Makes examinations of item rows and of the rows of earlier examinations.</summary>
-internal sealed class ExaminationRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index)
+internal sealed class ExaminationRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index, GreyCells grey)
 {
-    private static readonly Column State = Column.Text("state", "state", "");
-    private static readonly Column Note = Column.Text("note", "note", "");
-
     /// <summary>Adds the item of a row, and its examination where anything of one is filled in.</summary>
     public DraftObject AddItem(RowView row, SheetShape shape)
     {
@@ -16,6 +13,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(item, row, c => c.Group is ColumnGroup.Item);
         if (shape.Category is { } category)
             item.Add("category", new TextNode($"{item.Pointer}/category", category.Id));
+        grey.Add(row, item);
         if (row.AnyFilled(c => c.Group is not (ColumnGroup.Item or ColumnGroup.LastTime)))
             AddExaminationOf(row, item);
         return item;
@@ -46,6 +44,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         filling.Fill(examination, row, c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion);
         notes.Place($"{examination.Pointer}/item", row, row.Columns.FirstOrDefault(c => c.Column.Path is "id").Index is var at and > 0 ? at : 1);
         AddObservations(examination, row);
+        grey.AddInItemRow(examination);
         if (!index.AddInItemRow(id, examination))
             ReportSameDay(examination, row, id);
     }
@@ -74,8 +73,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         if (noteIndex is { } noteColumn)
             notes.Place($"{observation.Pointer}/note", row, noteColumn);
         observation.Add("criterion", new TextNode($"{observation.Pointer}/criterion", criterion));
-        filling.Put(observation, State, state);
-        filling.Put(observation, Note, note);
+        filling.PutAnswer(observation, state, note);
         index.AddObservation(observations, criterion, observation);
     }
 }

@@ -6,6 +6,9 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>Puts a row's cells into the object they belong to, noting the place of each.</summary>
 internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
 {
+    private static readonly Column State = Column.Text("state", "state", "");
+    private static readonly Column Note = Column.Text("note", "note", "");
+
     /// <summary>Puts every column, and notes the row as the place of the object.</summary>
     public void Fill(DraftObject target, RowView row)
     {
@@ -55,6 +58,29 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
                 notes.Report(WorkbookFindings.NoHeading, $"{pointer}/{reference}", address,
                     $"'{CellReading.Shown(cell.Raw)}' stands under no heading", item);
         }
+    }
+
+    /// <summary>Puts an answer and its note, which may stand in one cell.</summary>
+    public void PutAnswer(DraftObject observation, Cell? state, Cell? note)
+    {
+        if (state is not { } typed || AnswerCell.Of(typed) is not { } both)
+        {
+            Put(observation, State, state);
+            Put(observation, Note, note);
+            return;
+        }
+        var pointer = $"{observation.Pointer}/state";
+        if (both.NamesAnother)
+            notes.Report(AnswerRules.TwoAnswers, pointer, $"'{CellReading.Shown(typed.Raw)}' is two answers");
+        else
+            observation.Add(State.Path, new TextNode(pointer, both.State));
+        if (note is not null && both.Note.Length > 0)
+            notes.Report(AnswerRules.TwoNotes, pointer, $"'{CellReading.Shown(both.Note)}' stands after the answer, and a note in its own column");
+        var said = both.NamesAnother ? typed.Raw : both.Note;
+        if (note is { } own)
+            Put(observation, Note, said.Length == 0 ? own : own with { Kind = CellKind.Text, Raw = $"{said}; {own.Raw}" });
+        else if (said.Length > 0)
+            observation.Add(Note.Path, new TextNode($"{observation.Pointer}/note", said));
     }
 
     /// <summary>Puts one cell, where it is filled.</summary>

@@ -12,6 +12,8 @@ internal sealed class SheetReading
     private readonly RowFilling _filling;
     private readonly ExaminationRows _examinations;
     private readonly DetailRows _details;
+    private readonly ItemDetailRows _itemDetails;
+    private readonly GreyCells _grey;
     private readonly VisitRows _visit;
     private readonly CellReading _cells;
     private readonly HeadingWords _words;
@@ -20,8 +22,10 @@ internal sealed class SheetReading
     {
         (_notes, _words, _cells) = (notes, words, new CellReading(notes, counts1904));
         _filling = new RowFilling(notes, _cells);
-        _examinations = new ExaminationRows(_record, _filling, notes, _index);
+        _grey = new GreyCells(notes);
+        _examinations = new ExaminationRows(_record, _filling, notes, _index, _grey);
         _details = new DetailRows(_record, _filling, notes, _index);
+        _itemDetails = new ItemDetailRows(_filling, notes);
         _visit = new VisitRows(_record, _filling, _cells, notes);
     }
 
@@ -34,50 +38,57 @@ internal sealed class SheetReading
         _ = _record.Child("visit");
         foreach (var list in new[] { "people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals" })
             _ = _record.List(list);
-        return _record.Freeze();
+        var record = _record.Freeze();
+        _grey.Check(record);
+        return record;
     }
 
     /// <param name="sheet">The sheet as the workbook names it.</param>
     /// <param name="shape">What it holds.</param>
     /// <param name="rows">Its filled rows from top to bottom.</param>
-    /// <param name="about">What the file says of the sheet as a whole, asked when its rows are read; null where it says nothing.</param>
-    public void Read(SheetEntry sheet, SheetShape shape, IEnumerable<SheetRow> rows, Func<SheetAbout>? about = null)
+    /// <param name="beside">What the file holds of the sheet beside its rows.</param>
+    public void Read(SheetEntry sheet, SheetShape shape, IEnumerable<SheetRow> rows, SheetBeside beside)
     {
         if (shape.Path.Length > 0 && shape.Role is SheetRole.Visit or SheetRole.Items or SheetRole.RecordList)
             _notes.Place($"/{shape.Path}", $"{sheet.Name}!A1");
-        var remarks = new SheetRemarks(sheet, _notes);
+        var (remarks, marks) = (new SheetRemarks(sheet, _notes), new CellMarks(sheet, _notes, beside));
         HeadingMap? headings = null;
         foreach (var row in shape.Role is SheetRole.Visit ? VisitRows.Ordered(rows) : rows)
         {
             remarks.Look(row);
             if (shape.Role is SheetRole.Visit)
-                _visit.Add(sheet.Name, row);
+                marks.Visit(row, _visit.Add(sheet.Name, row));
             else if (headings is null && row.Number == 1)
-                headings = HeadingMap.Of(row, shape, _words);
+                marks.Headings(row, headings = HeadingMap.Of(row, shape, _words));
             else
-                ReadRow(new RowView(sheet.Name, row, headings ??= HeadingMap.Of(row, shape, _words)), shape);
+                ReadRow(new RowView(sheet.Name, row, headings ??= HeadingMap.Of(row, shape, _words)), shape, marks);
         }
-        remarks.Report(about?.Invoke() ?? SheetAbout.Nothing, headings);
+        var about = beside.About();
+        marks.Finish(about);
+        remarks.Report(about, beside.Drawings, headings);
         if (shape.Role is SheetRole.Visit)
             _index.VisitDay = _record.Child("visit").Text("examinedOn");
     }
 
-    private void ReadRow(RowView row, SheetShape shape)
+    private void ReadRow(RowView row, SheetShape shape, CellMarks marks)
     {
         if (!row.HasKnownContent)
         {
             _filling.ReportStrays(row, null);
+            marks.Row(row, null, isItem: false);
             return;
         }
         var target = shape.Role switch
         {
-            SheetRole.Items => _examinations.AddItem(row, shape),
+            SheetRole.Items => _itemDetails.Knows(_examinations.AddItem(row, shape)),
+            SheetRole.ItemDetail => _itemDetails.Add(row, shape),
             SheetRole.EarlierExaminations => _examinations.AddEarlier(row),
             SheetRole.Photos => _details.AddPhoto(row),
             SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),
             _ => AddEntry(row, shape),
         };
         _filling.ReportStrays(row, target);
+        marks.Row(row, target, isItem: shape.Role is SheetRole.Items);
     }
 
     private DraftObject AddEntry(RowView row, SheetShape shape)

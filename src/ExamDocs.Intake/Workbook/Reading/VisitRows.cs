@@ -20,20 +20,23 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
         _ => 2,
     });
 
-    public void Add(string sheet, SheetRow row)
+    /// <returns>Whether the row is a particular of the visit.</returns>
+    public bool Add(string sheet, SheetRow row)
     {
         var cells = row.Cells.ToDictionary(c => c.Column);
         string At(int column) => $"{sheet}!{CellAddress.Letters(column)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
         var heading = HeadingOf(row);
         if (heading is VisitSheet.ParticularHeading)
         {
-            _hasHelp = cells.TryGetValue(HelpColumn, out var help) && Heading.Key(help.Raw) is VisitSheet.HelpHeading;
-            return;
+            _hasHelp = cells.TryGetValue(HelpColumn, out var heads) && Heading.Key(heads.Raw) is VisitSheet.HelpHeading;
+            return false;
         }
         foreach (var stray in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
             notes.Report(WorkbookFindings.NoHeading, Outside(stray.Column), At(stray.Column), $"'{CellReading.Shown(stray.Raw)}' stands under no heading");
         Cell? value = cells.TryGetValue(ValueColumn, out var second) ? second : null;
         var column = VisitSheet.Shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal));
+        if (_hasHelp && cells.TryGetValue(HelpColumn, out var help) && !string.Equals(Heading.Normal(help.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal))
+            notes.Report(BesideFindings.HelperAltered, Outside(HelpColumn), At(HelpColumn), $"'{CellReading.Shown(help.Raw)}' stands where the program says what to type");
         if (heading is VisitSheet.DateOrderHeading)
             Declare(value, At(ValueColumn));
         else if (column is not null)
@@ -42,6 +45,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             notes.Report(WorkbookFindings.UnknownColumn, $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}", At(ValueColumn),
                 $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is no particular of a visit",
                 hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null);
+        return column is not null;
 
         string Outside(int at) => $"/visit/{CellAddress.Letters(at)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
     }

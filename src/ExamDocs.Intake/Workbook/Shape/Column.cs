@@ -46,6 +46,13 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
     /// <summary>Every row of the sheet needs it, so that a sheet without it is not one that was meant.</summary>
     public bool IsNeeded { get; init; }
 
+    /// <summary>It names something: an item, a person, a maker or a model.</summary>
+    public bool Names { get; init; }
+
+    /// <summary>An answer, a conclusion, an identity, a date or one of a few words: what an outcome hangs on.</summary>
+    public bool Decides => Names || Words.Count > 0 || Kind is ColumnKind.Identity or ColumnKind.Date
+        || Group is ColumnGroup.Criterion or ColumnGroup.CriterionNote or ColumnGroup.Conclusion;
+
     /// <summary>Width in characters; longer text wraps.</summary>
     public int Width { get; init; } = 14;
 
@@ -54,7 +61,7 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
 
     /// <summary>A name that the record itself gives: of an item, a person, a criterion.</summary>
     public static Column Id(string heading, string path, string help) =>
-        new(heading, path, ColumnKind.Text, help) { Width = 16 };
+        new(heading, path, ColumnKind.Text, help) { Width = 16, Names = true };
 
     public static Column Identity(string heading, string path, string help) =>
         new(heading, path, ColumnKind.Identity, help) { Width = 16 };

@@ -9,8 +9,8 @@ internal static class ItemColumns
     [
         Column.Id("id", "id", "The item's own name in this record; no other item has it.") with { IsNeeded = true },
         Column.Text("description", "description", "What it is, in words that tell it from the rest.", 28) with { IsNeeded = true },
-        Column.Text("maker", "maker", "As marked on the item."),
-        Column.Text("model", "model", "As marked on the item."),
+        Column.Text("maker", "maker", "As marked on the item.") with { Names = true },
+        Column.Text("model", "model", "As marked on the item.") with { Names = true },
         Column.Identity("part number", "partNumber", "As marked on the item."),
         Column.Identity("serial", "serial", "As marked on the item, every nought included."),
         Column.Identity("owner's mark", "ownersMark", "The mark its owner gave it."),
@@ -36,5 +36,6 @@ internal static class ItemColumns
         Column.Identity("declaration reference", "declaration/reference", "Reference of the maker's declaration of conformity."),
         Column.Date("declaration on", "declaration/on", "Date of the maker's declaration of conformity."),
         Column.Text("transfer evidence", "transferEvidence", "Evidence of its last examination, where it came from another undertaking."),
+        Column.Id("formerly", "formerly", "The id under which an earlier record has this same item, where that was another."),
     ];
 }

@@ -21,6 +21,15 @@ internal static class OtherSheets
     ])
     { About = "Everybody who examines, writes, signs, supervises or releases." };
 
+    public static SheetShape NotTheSame { get; } = new("Not the same", SheetRole.ItemDetail, "notTheSameAs",
+    [
+        Id("item", "item", "Id of the item in this record.") with { IsNeeded = true },
+        Id("earlier item", "id", "Id of the earlier item that it could be taken for."),
+        Identity("document", "document", "Number of the document that reports on the earlier item, where there is one."),
+        Text("because", "because", "How the two are told apart, for example by a marking that differs.", 40),
+    ])
+    { About = "Items that could be taken for an earlier one, and are not." };
+
     public static SheetShape Limits { get; } = new("Limits", SheetRole.RecordList, "limits",
     [
         Text("maker", "maker", "As on the items it applies to."),
@@ -128,6 +137,8 @@ internal static class OtherSheets
     [
         Id("item", "item", "Id of the item.") with { IsNeeded = true },
         Identity("document", "document", "Number of the document that withdrew it."),
+        Date("withdrawn on", "withdrawnOn", "The day of the withdrawal, where no document is named."),
+        Word("because", "because", Words.ReleaseReasons.All, "Why it is over: made good by a renewal or remedy, examined again, or recorded in error."),
         Id("by", "by", "Id of the competent person."),
         Date("on", "on", "When."),
         Text("grounds", "grounds", "Why the withdrawal is over.", 40),

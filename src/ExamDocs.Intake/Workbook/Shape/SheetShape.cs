@@ -14,6 +14,9 @@ internal enum SheetRole
     /// <summary>One row per item, with its examination.</summary>
     Items,
 
+    /// <summary>One row per entry of a list within an item.</summary>
+    ItemDetail,
+
     EarlierExaminations,
     EarlierObservations,
 

@@ -17,7 +17,7 @@ internal static class WorkbookShape
     /// <param name="readings">Reading columns of the diameter sheet.</param>
     public static IReadOnlyList<SheetShape> AfterItems(int readings) =>
     [
-        OtherSheets.Limits, OtherSheets.Diameters(readings), OtherSheets.Tests, OtherSheets.Defects, OtherSheets.Renewals,
+        OtherSheets.NotTheSame, OtherSheets.Limits, OtherSheets.Diameters(readings), OtherSheets.Tests, OtherSheets.Defects, OtherSheets.Renewals,
         OtherSheets.Remedies, OtherSheets.Releases, OtherSheets.Disposals, OtherSheets.Photos,
         OtherSheets.EarlierExaminations, OtherSheets.EarlierObservations,
     ];

@@ -71,6 +71,7 @@ internal sealed class CaptureRows
     public IEnumerable<CaptureRow> Of(SheetShape sheet) => sheet.Role switch
     {
         SheetRole.Items => Entries("items").Where(i => IsOn(sheet, i)).Select(i => ItemRow(sheet, i)),
+        SheetRole.ItemDetail => Entries("items").SelectMany(i => ItemDetailRows(i, sheet)),
         SheetRole.RecordList => Entries(sheet.Path).Select(e => Row(e, sheet.Columns)),
         SheetRole.EarlierExaminations => _examinations.Where(e => !e.InItemRow).Select(e => EarlierRow(e, sheet)),
         SheetRole.EarlierObservations => _examinations.SelectMany(e => DetailRows(e, OnObservationSheet(e), sheet, e.Day)),
@@ -119,10 +120,17 @@ internal sealed class CaptureRows
             : _lastOf.Value.GetValueOrDefault(item);
         foreach (var column in columns)
         {
-            var seen = last?.Entries("observations").Where(o => string.Equals(Text(o, "criterion"), column.Path, StringComparison.Ordinal))
-                .Select(o => string.Join(": ", new[] { Text(o, "state"), Text(o, "note") }.OfType<string>())) ?? [];
-            if (string.Join("; ", seen) is { Length: > 0 } text)
-                row.Put(column.Heading, $"{last!.Day ?? "no date"} {text}");
+            row.Put(column.Heading, LastSeen.Of(last?.Node, last?.Day, column.Path));
+        }
+    }
+
+    private static IEnumerable<CaptureRow> ItemDetailRows(ObjectNode item, SheetShape sheet)
+    {
+        foreach (var entry in (item.Find(sheet.Path) as ListNode)?.Elements.OfType<ObjectNode>() ?? [])
+        {
+            var row = Row(entry, sheet.Columns);
+            row.Put("item", Text(item, "id"));
+            yield return row;
         }
     }
 

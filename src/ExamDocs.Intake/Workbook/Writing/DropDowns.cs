@@ -7,7 +7,7 @@ namespace ExamDocs.Intake.Workbook.Writing;
 internal sealed class DropDowns(XLWorkbook workbook)
 {
     /// <summary>A list spelt out in the sheet may have no more characters; longer ones go to a hidden sheet.</summary>
-    private const int LongestLiteral = 255;
+    public const int LongestLiteral = 255;
 
     private int _wordLists;
 

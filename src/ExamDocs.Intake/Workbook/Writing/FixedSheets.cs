@@ -34,14 +34,17 @@ internal static class FixedSheets
         Paragraph(sheet, row, WorkbookShape.GuideName, "");
         HeadingStyle.Paint(sheet.Cell(row, 1), HeadingFill);
         HeadingStyle.Paint(sheet.Cell(row, 2), HeadingFill);
-        for (var n = 0; n < Guide.Length; n++)
-            Paragraph(sheet, ++row, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), Guide[n]);
-        foreach (var shape in sheets)
-            Paragraph(sheet, ++row, $"Sheet {shape.Name}", shape.About);
+        foreach (var (first, second) in GuideLines(sheets))
+            Paragraph(sheet, ++row, first, second);
         for (var n = 1; n <= row; n++)
             RowHeight.Set(sheet, n, [28, 90]);
         SheetWriting.SetUpPage(sheet, 118);
     }
+
+    /// <summary>What stands on the guide below its title; the reader knows it again.</summary>
+    public static IEnumerable<(string First, string Second)> GuideLines(IEnumerable<SheetShape> sheets) =>
+        Guide.Select((line, n) => (string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), line))
+            .Concat(sheets.Select(shape => ($"Sheet {shape.Name}", shape.About)));
 
     public static void WriteVisit(XLWorkbook workbook, CaptureRow values)
     {

@@ -16,11 +16,14 @@ internal static class HeadingStyle
             var cell = sheet.Cell(1, n + 1);
             cell.SetValue<string>(columns[n].Heading);
             Paint(cell, Fill(columns[n]));
-            AddNote(cell, $"{GroupName(columns[n])}{columns[n].Help}{Choice(columns[n])}");
+            AddNote(cell, NoteOn(columns[n]));
             sheet.Column(n + 1).Width = Width(columns[n]);
         }
         sheet.Row(1).Height = RowHeight.OfLine * columns.Max(Lines) + 3;
     }
+
+    /// <summary>What the note on a heading says: the reader knows it again.</summary>
+    public static string NoteOn(Column column) => $"{GroupName(column)}{column.Help}{Choice(column)}";
 
     public static void Paint(IXLCell cell, string fill)
     {

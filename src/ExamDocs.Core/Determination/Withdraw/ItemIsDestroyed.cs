@@ -1,0 +1,18 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Determination.Withdraw;
+
+/// <summary>W11. What other records say of it is an earlier withdrawal.</summary>
+internal sealed class ItemIsDestroyed : IItemRule
+{
+    public OutcomeRuleInfo Info { get; } = new("W11", "It was recorded as destroyed",
+        "What was destroyed cannot be in service: what bears its id now is something else, or the record is wrong.", "common practice, no source");
+
+    public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
+    {
+        var disposals = item.Context.Disposals.Where(d => item.ItemId is not null && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal) && d.Row.Action is DisposalAction.Destroyed).ToList();
+        if (disposals.Count > 0 || item.Item.Status is ItemStatus.Destroyed)
+            yield return Info.Because(w => w.Destroyed(disposals.Min(d => d.Row.On)));
+    }
+}

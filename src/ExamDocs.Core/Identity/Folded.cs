@@ -1,0 +1,96 @@
+using System.Text;
+
+namespace ExamDocs.Core.Identity;
+
+/// <summary>
+/// Compares ids, serial numbers and other markings as people write them: letter case, blanks and leading zeros never make a
+/// difference, and separators only between digits ("1-2" is not "12").
+/// </summary>
+/// <remarks>
+/// Compared again with O as 0, I and l as 1, and with a blank between digits as a separator ("HB 1 2" for "HB-1-2"): two
+/// texts are the same where one of their keys is.
+/// </remarks>
+public static class Folded
+{
+    /// <summary>True where both are given and are the same marking; an empty or missing text is the same as none.</summary>
+    public static bool Same(string? one, string? other)
+    {
+        if (one is null || other is null)
+            return false;
+        if (string.Equals(one, other, StringComparison.Ordinal))
+            return one.Length > 0;
+        var keys = Keys(one);
+        return Keys(other).Any(keys.Contains);
+    }
+
+    /// <summary>True where both are given and they are not the same marking.</summary>
+    public static bool Differ(string? one, string? other) => Keys(one).Count > 0 && Keys(other).Count > 0 && !Same(one, other);
+
+    /// <summary>The keys to look a text up by, at most four; empty for a text without a letter or digit.</summary>
+    public static IReadOnlyList<string> Keys(string? text)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+            return [];
+        text = Whole(text);
+        var upper = text.Normalize(NormalizationForm.FormKC).ToUpperInvariant();
+        var lookAlike = text.Normalize(NormalizationForm.FormKC).Replace('l', '1').ToUpperInvariant().Replace('O', '0').Replace('I', '1');
+        return
+        [
+            .. new[] { Key(upper, false), Key(upper, true), "~" + Key(lookAlike, false), "~" + Key(lookAlike, true) }
+                .Where(k => k is not ("" or "~")).Distinct(StringComparer.Ordinal),
+        ];
+    }
+
+    /// <summary>Halves of characters become the sign for what cannot be written; nothing else can be brought into one form.</summary>
+    internal static string Whole(string text) => text.Any(char.IsSurrogate) ? string.Concat(text.EnumerateRunes()) : text;
+
+    /// <param name="text">In capitals.</param>
+    /// <param name="blankSeparates">Whether a blank between digits counts as a separator; else it counts for nothing.</param>
+    private static string Key(string text, bool blankSeparates)
+    {
+        var key = new StringBuilder(text.Length);
+        var separated = false;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (Rune.IsWhiteSpace(rune) || Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.Format)
+            {
+                separated |= blankSeparates;
+            }
+            else if (!Rune.IsLetterOrDigit(rune))
+            {
+                separated = true;
+            }
+            else
+            {
+                if (separated && key.Length > 0 && Rune.IsDigit(rune) && char.IsDigit(key[^1]))
+                    key.Append('-');
+                separated = false;
+                key.Append(rune);
+            }
+        }
+        return WithoutLeadingZeros(key.ToString());
+    }
+
+    /// <summary>Of every run of digits; a run of zeros alone keeps one.</summary>
+    private static string WithoutLeadingZeros(string key)
+    {
+        var kept = new StringBuilder(key.Length);
+        for (var at = 0; at < key.Length; at++)
+        {
+            var leads = key[at] == '0' && (at == 0 || !char.IsDigit(key[at - 1]) || IsDroppedBefore(key, at));
+            if (!leads || at + 1 == key.Length || !char.IsDigit(key[at + 1]))
+                kept.Append(key[at]);
+        }
+        return kept.ToString();
+    }
+
+    private static bool IsDroppedBefore(string key, int at)
+    {
+        for (var before = at - 1; before >= 0 && char.IsDigit(key[before]); before--)
+        {
+            if (key[before] != '0')
+                return false;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,73 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>Parts and wholes of the items of a record that are in other records.</summary>
+internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
+{
+    /// <summary>
+    /// Parts on an item that are not in its record with an examination of their own, each with what is known of it.
+    /// </summary>
+    public IEnumerable<PartElsewhere> PartsOn(KnownEntry whole)
+    {
+        IReadOnlyList<KnownEntry> self = [whole, .. items.SameAs(whole)];
+        var done = new HashSet<KnownEntry>();
+        foreach (var part in fittings.EverOn(self))
+        {
+            IReadOnlyList<KnownEntry> entries = [part, .. items.SameAs(part)];
+            if (!done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!) || !fittings.WholesOf(WithCurrent(entries)).Any(w => self.Any(s => fittings.IsOne(w, s))))
+                continue;
+            var current = items.Current.FirstOrDefault(c => entries.Contains(c) || items.SameAs(c).Intersect(entries).Any());
+            if (current is null || !current.Visit.Record.Examinations.Any(e => current.IsMine(e.Item)))
+                yield return StatusOf(entries, whole.Item.Id!, current?.Item.Id, []);
+        }
+    }
+
+    /// <summary>Items of other records that an item of this one is fitted to.</summary>
+    public IEnumerable<WholeElsewhere> WholesOf(KnownEntry part) =>
+        from whole in fittings.WholesOf([part, .. items.SameAs(part)])
+        where !whole.IsCurrent && !items.Current.Any(c => items.SameAs(c).Contains(whole))
+        let latest = items.SameAs(whole).Append(whole).OrderBy(e => e.Day).ThenBy(e => e.Visit.Number).Last()
+        group latest by (latest.Item.Id!, latest.Visit) into same
+        let last = same.First()
+        select new WholeElsewhere(last.Item.Id!, part.Item.Id!, [.. last.Visit.Record.Limits.Where(l => l.PermittedParts is { Count: > 0 } && MayBeOf(l, last.Item))]);
+
+    /// <summary>Entries of this record that are the same item count too: their rows and renewals tell of it.</summary>
+    private List<KnownEntry> WithCurrent(IReadOnlyList<KnownEntry> entries) =>
+        [.. entries.Concat(items.Current.Where(c => items.SameAs(c).Intersect(entries).Any())).Distinct()];
+
+    private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, string? currentId, HashSet<KnownEntry> above)
+    {
+        var past = entries.Where(e => !e.IsCurrent).ToList();
+        var latest = Latest(past);
+        var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
+        var open = fittings.Open(past);
+        var own = new PartElsewhere(currentId ?? last.Item.Id!, whole, open.Count > 0 ? Outcome.Withdraw : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit : Outcome.Undetermined)
+        {
+            PartNumber = last.Item.PartNumber, Until = latest?.Until, NextBy = latest?.NextBy, Document = open.Count > 0 ? open[0].Document : latest?.Document,
+        };
+        above.UnionWith(entries);
+        return fittings.EverOn(past).Where(sub => !sub.IsCurrent && !above.Contains(sub))
+            .Select(sub => (IReadOnlyList<KnownEntry>)[sub, .. items.SameAs(sub)])
+            .Where(sub => fittings.WholesOf(sub).Any(w => past.Exists(p => fittings.IsOne(w, p))))
+            .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, null, above)));
+    }
+
+    /// <summary>A whole is no better than what is on it.</summary>
+    private static PartElsewhere Worse(PartElsewhere whole, PartElsewhere part) => whole with
+    {
+        Outcome = part.Outcome > whole.Outcome ? part.Outcome : whole.Outcome, Until = Earlier(whole.Until, part.Until), NextBy = Earlier(whole.NextBy, part.NextBy),
+    };
+
+    private static LocalDate? Earlier(LocalDate? one, LocalDate? other) => one is null ? other : other is null || one < other ? one : other;
+
+    /// <summary>Of the last examination; of several versions of one visit the last one's.</summary>
+    private static KnownOutcome? Latest(List<KnownEntry> entries) => entries
+        .Where(e => !entries.Exists(later => later.Visit.Number > e.Visit.Number && KnownEntry.IsOneVisit(later.Visit.Record, e.Visit.Record) && later.Outcomes.Any(o => o.ExaminedOn is not null)))
+        .SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => (e.Visit.Number, Outcome: o)))
+        .OrderBy(o => o.Outcome.ExaminedOn).ThenBy(o => o.Number).ThenBy(o => o.Outcome.Outcome).LastOrDefault().Outcome;
+
+    private static bool MayBeOf(MakersLimits limits, Item item) => !Particulars.Differ(Identity.Folded.Keys(limits.Maker), Identity.Folded.Keys(item.Maker))
+        && !Particulars.Differ(Identity.Folded.Keys(limits.Model), Identity.Folded.Keys(item.Model)) && !Particulars.Differ(Identity.Folded.Keys(limits.PartNumber), Identity.Folded.Keys(item.PartNumber));
+}

@@ -1,0 +1,68 @@
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>One item as one version of one visit records it.</summary>
+internal sealed class KnownEntry
+{
+    private KnownEntry(KnownVisit visit, Item item, bool isCurrent)
+    {
+        (Visit, Item, IsCurrent) = (visit, item, isCurrent);
+        var typed = visit.Record.Visit;
+        Particulars = new Particulars(item, typed.HiredFrom?.Name ?? typed.Employer?.Name);
+        Outcomes = [.. visit.Outcomes.Where(o => string.Equals(o.Item, item.Id, StringComparison.Ordinal))];
+        Day = Outcomes.Max(o => o.ExaminedOn) ?? LastExamined() ?? typed.ExaminedOn ?? LocalDate.MinIsoValue;
+    }
+
+    public KnownVisit Visit { get; }
+
+    public Item Item { get; }
+
+    /// <summary>It is of the record that is looked at, and not of another.</summary>
+    public bool IsCurrent { get; }
+
+    public Particulars Particulars { get; }
+
+    /// <summary>Its record names the id and has no item of it: it is the same as others, and makes no two others the same.</summary>
+    public bool IsNameAlone { get; private init; }
+
+    /// <summary>One, unless its id is there twice.</summary>
+    public IReadOnlyList<KnownOutcome> Outcomes { get; }
+
+    /// <summary>The day that it tells of.</summary>
+    public LocalDate Day { get; }
+
+    public IEnumerable<KnownDocument> Documents => Outcomes.SelectMany(o => o.Documents);
+
+    /// <summary>It was recorded as destroyed: the day, or null where it was not.</summary>
+    public LocalDate? DestroyedOn => Visit.Record.Disposals.Where(d => IsMine(d.Item) && d.Action is DisposalAction.Destroyed).Select(d => d.On ?? Day)
+        .Concat(Item.Status is ItemStatus.Destroyed ? [Day] : []).Cast<LocalDate?>().Min();
+
+    public bool IsMine(string? id) => id is not null && string.Equals(id, Item.Id, StringComparison.Ordinal);
+
+    /// <summary>Of two entries the one that tells of a later day, or of one day the later version, comes after.</summary>
+    public bool IsAfter(KnownEntry other) => IsCurrent || (!other.IsCurrent && (Day, Visit.Number).CompareTo((other.Day, other.Visit.Number)) > 0);
+
+    /// <summary>Of the same version of the same visit's record.</summary>
+    public bool IsBeside(KnownEntry other) => ReferenceEquals(Visit, other.Visit);
+
+    /// <summary>Every item of a visit, and every id that its rows name without an item.</summary>
+    public static IEnumerable<KnownEntry> Of(KnownVisit visit, bool isCurrent)
+    {
+        var record = visit.Record;
+        var known = record.Items.Select(i => i.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var named = record.Examinations.Select(e => e.Item).Concat(record.Disposals.Select(d => d.Item)).Concat(visit.Outcomes.Select(o => o.Item))
+            .Concat(record.Items.Select(i => i.FittedTo)).Concat(record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }))
+            .OfType<string>().Where(id => !known.Contains(id)).Distinct(StringComparer.Ordinal);
+        return record.Items.Where(i => i.Id is not null).Select(i => new KnownEntry(visit, i, isCurrent))
+            .Concat(named.Select(id => new KnownEntry(visit, new Item { Id = id }, isCurrent) { IsNameAlone = true }));
+    }
+
+    private LocalDate? LastExamined() => Visit.Record.Examinations.Where(e => IsMine(e.Item)).Max(e => e.DayAt(Visit.Record.Visit));
+
+    /// <summary>Whether both are versions of one visit: of one reference and one employer.</summary>
+    public static bool IsOneVisit(ExaminationRecord one, ExaminationRecord other) =>
+        Folded.Same(one.Visit.Reference, other.Visit.Reference) && FirmName.MayBeSame(one.Visit.Employer?.Name, other.Visit.Employer?.Name);
+}

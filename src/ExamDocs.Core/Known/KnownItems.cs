@@ -1,0 +1,82 @@
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>Which item is which: entries of all records, and which of them are the same item.</summary>
+internal sealed class KnownItems
+{
+    private readonly ILookup<string, KnownEntry> _byId;
+    private readonly ILookup<string, KnownEntry> _byFormerId;
+    private readonly ILookup<string, KnownEntry> _bySerial;
+    private readonly Dictionary<KnownEntry, IReadOnlyList<KnownEntry>> _same = [];
+    private readonly HashSet<string> _batches;
+
+    public KnownItems(KnownVisit current, IEnumerable<KnownVisit> others)
+    {
+        Current = [.. KnownEntry.Of(current, isCurrent: true)];
+        Past = [.. others.SelectMany(v => v.Entries)];
+        var all = Current.Concat(Past).ToList();
+        _byId = Index(all, e => e.Particulars.Id);
+        _byFormerId = Index(all, e => e.Particulars.Formerly);
+        _bySerial = Index(all, e => e.Particulars.Serial);
+        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance).SelectMany(visit => BatchesOf([.. visit])).ToHashSet(StringComparer.Ordinal);
+        Answers = new AnsweredItems(this, all);
+    }
+
+    /// <summary>The items of the record that is looked at.</summary>
+    public IReadOnlyList<KnownEntry> Current { get; }
+
+    public IReadOnlyList<KnownEntry> Past { get; }
+
+    public AnsweredItems Answers { get; }
+
+    /// <summary>Entries of other records that are the same item, directly or over others, itself left out; in the order of their days.</summary>
+    public IReadOnlyList<KnownEntry> SameAs(KnownEntry entry)
+    {
+        if (!_same.TryGetValue(entry, out var same))
+            _same[entry] = same = [.. Reached(entry).Where(e => !e.IsCurrent).OrderBy(e => e.Day).ThenBy(e => e.Visit.Number)];
+        return same;
+    }
+
+    /// <summary>Entries that bear the id, folded.</summary>
+    public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => idKeys.SelectMany(k => _byId[k]).Distinct();
+
+    /// <summary>Everything that the entry could be the same as or be asked about.</summary>
+    public IEnumerable<KnownEntry> Near(KnownEntry entry) => entry.Particulars.Id.SelectMany(k => _byId[k].Concat(_byFormerId[k]))
+        .Concat(entry.Particulars.Formerly.SelectMany(k => _byId[k])).Concat(entry.Particulars.Serial.SelectMany(k => _bySerial[k]))
+        .Where(e => !ReferenceEquals(e, entry)).Distinct();
+
+    /// <summary>Two ids of one visit bear the serial: it is a batch number and identifies nothing.</summary>
+    public bool IsBatch(KnownEntry entry) => entry.Particulars.Serial.Any(_batches.Contains);
+
+    private IEnumerable<KnownEntry> Reached(KnownEntry start)
+    {
+        HashSet<KnownEntry> seen = [start];
+        var open = new Queue<KnownEntry>(seen);
+        while (open.TryDequeue(out var at))
+        {
+            foreach (var next in Near(at).Where(n => !n.IsCurrent && !seen.Contains(n) && IsLinked(at, n) && !Answers.IsAnother(start, n)).ToList())
+            {
+                seen.Add(next);
+                if (!next.IsNameAlone)
+                    open.Enqueue(next);
+            }
+        }
+        seen.Remove(start);
+        return seen;
+    }
+
+    private bool IsLinked(KnownEntry one, KnownEntry two)
+    {
+        var (later, earlier) = one.IsAfter(two) ? (one, two) : (two, one);
+        return SameItem.IsSame(later, earlier) && !Answers.IsAnother(later, earlier);
+    }
+
+    private static IEnumerable<string> BatchesOf(List<KnownEntry> visit) => visit
+        .SelectMany(e => e.Particulars.Serial.Select(key => (Key: key, Entry: e))).GroupBy(e => e.Key, StringComparer.Ordinal)
+        .Where(g => g.Any(a => g.Any(b => !a.Entry.Particulars.SharesId(b.Entry.Particulars) && !Particulars.Differ(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker))))
+        .Select(g => g.Key);
+
+    private static ILookup<string, KnownEntry> Index(List<KnownEntry> entries, Func<KnownEntry, IReadOnlyList<string>> keys) =>
+        entries.SelectMany(e => keys(e).Select(key => (key, e))).ToLookup(p => p.key, p => p.e, StringComparer.Ordinal);
+}

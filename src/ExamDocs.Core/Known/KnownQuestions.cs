@@ -1,0 +1,70 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>Which items of a record might be one that was withdrawn, destroyed or held, under other particulars.</summary>
+internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
+{
+    private readonly Dictionary<KnownEntry, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document)?> _states = [];
+
+    /// <summary>One for each other thing that has to be told apart from the item.</summary>
+    public IEnumerable<IdentityQuestion> Of(KnownEntry entry)
+    {
+        var same = items.SameAs(entry);
+        var asked = new HashSet<KnownEntry>(same);
+        foreach (var other in items.Near(entry).Where(o => !o.IsCurrent).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
+        {
+            if (asked.Contains(other) || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry)) || items.Answers.IsAnother(entry, other) || IsKnown(entry, other, same))
+                continue;
+            asked.UnionWith(items.SameAs(other).Append(other));
+            if (StateOf(other) is { } state)
+                yield return Question(entry, other, state);
+        }
+    }
+
+    /// <summary>
+    /// It is known which item this is. Something of the same owner that is told of later is asked about all the same: the slip
+    /// may be in the record that withdrew it.
+    /// </summary>
+    private static bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same) =>
+        same.Any(s => !s.IsNameAlone) && !(entry.Particulars.SharesOwner(other.Particulars) && same.All(s => other.IsAfter(s)));
+
+    private static IdentityQuestion Question(KnownEntry entry, KnownEntry other, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document) state)
+    {
+        var member = entry.Particulars.ContradictsIn(other.Particulars).FirstOrDefault() ?? "";
+        string? Typed(Item item) => Particulars.Compared.Where(c => string.Equals(c.Member, member, StringComparison.Ordinal)).Select(c => c.Of(item)).FirstOrDefault();
+        return new IdentityQuestion(entry.Item.Id!, other.Item.Id!, state.On, state.State)
+        {
+            Document = state.Document, Member = member, Here = Typed(entry.Item), There = Typed(other.Item), OtherOwner = !entry.Particulars.SharesOwner(other.Particulars),
+        };
+    }
+
+    /// <summary>Null where nothing is against the item.</summary>
+    private (EarlierState State, KnownEntry Entry, LocalDate On, string? Document)? StateOf(KnownEntry entry)
+    {
+        if (_states.TryGetValue(entry, out var known))
+            return known;
+        IReadOnlyList<KnownEntry> entries = [entry, .. items.SameAs(entry)];
+        return _states[entry] = Adverse(entries);
+    }
+
+    private (EarlierState, KnownEntry, LocalDate, string?)? Adverse(IReadOnlyList<KnownEntry> entries)
+    {
+        var open = fittings.Open(entries);
+        if (open.Count > 0)
+            return (open.Any(w => w.Codes.Contains("W11", StringComparer.Ordinal)) ? EarlierState.Destroyed : EarlierState.Withdrawn, entries[0], open[^1].On, open[^1].Document);
+        var examined = entries.SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => (Entry: e, Outcome: o)))
+            .OrderBy(o => o.Outcome.ExaminedOn).ThenBy(o => o.Entry.Visit.Number).LastOrDefault();
+        if (examined.Entry is not { } last)
+            return null;
+        if (examined.Outcome.Outcome is Outcome.Undetermined)
+            return (EarlierState.Held, last, last.Day, examined.Outcome.Document);
+        return last.Visit.Record.Examinations.Any(e => last.IsMine(e.Item) && e.DayAt(last.Visit.Record.Visit) == examined.Outcome.ExaminedOn
+                && e.Defects.Any(d => d.Danger is Danger.Later)) && !IsRemedied(entries, last.Day)
+            ? (EarlierState.LaterDefect, last, last.Day, examined.Outcome.Document) : null;
+    }
+
+    private static bool IsRemedied(IReadOnlyList<KnownEntry> entries, LocalDate since) => entries.Any(e =>
+        e.Visit.Record.Remedies.Any(r => e.IsMine(r.Item) && r.DoneOn >= since) || e.Visit.Record.Renewals.Any(r => e.IsMine(r.Item) && r.DoneOn >= since));
+}

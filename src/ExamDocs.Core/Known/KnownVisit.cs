@@ -1,0 +1,48 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>A visit of another record, of the same run or of a register.</summary>
+/// <param name="Number">Tells versions of one visit apart: of two the greater is the later.</param>
+/// <param name="Record">As recorded.</param>
+/// <param name="Outcomes">What was decided of its items, in any order.</param>
+public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyList<KnownOutcome> Outcomes)
+{
+    private IReadOnlyList<KnownEntry>? _entries;
+
+    /// <summary>Its items, folded once for all records that are held against them.</summary>
+    internal IReadOnlyList<KnownEntry> Entries => _entries ??= [.. KnownEntry.Of(this, isCurrent: false)];
+}
+
+/// <summary>What was decided of one item at another visit.</summary>
+/// <param name="Item">Its id as recorded there; null where it had none.</param>
+/// <param name="Outcome">What was decided.</param>
+/// <param name="Codes">Codes of the reasons.</param>
+public sealed record KnownOutcome(string? Item, Outcome Outcome, IReadOnlyList<string> Codes)
+{
+    /// <summary>Day of the deciding examination; null where there is none.</summary>
+    public LocalDate? ExaminedOn { get; init; }
+
+    /// <summary>Last day of use, inclusive.</summary>
+    public LocalDate? Until { get; init; }
+
+    /// <summary>Latest date for the next examination, inclusive.</summary>
+    public LocalDate? NextBy { get; init; }
+
+    /// <summary>Ids of the parts or wholes that a withdrawal depends on.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
+
+    public bool NeverReleasable { get; init; }
+
+    /// <summary>Documents that say so, the one to name first.</summary>
+    public IReadOnlyList<KnownDocument> Documents { get; init; } = [];
+
+    /// <summary>Number of the one to name; null where there is none.</summary>
+    internal string? Document => Documents.Count == 0 ? null : Documents[0].Number;
+}
+
+/// <summary>A document about an item.</summary>
+/// <param name="Number">For example Q-2026-000123.</param>
+/// <param name="Kind">For example quarantine-label.</param>
+public sealed record KnownDocument(string Number, string Kind);

@@ -1,0 +1,69 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>What withdrew an item at other visits, and what releases and renewals other records hold of it.</summary>
+internal sealed class KnownWithdrawals(ExaminationRecord current)
+{
+    /// <param name="id">The id to give them: the item's in the record that is looked at.</param>
+    /// <param name="entries">All entries of the item.</param>
+    /// <param name="extra">Withdrawals of the record that is looked at, which others may derive from.</param>
+    public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries, IEnumerable<LocalDate> extra)
+    {
+        var all = entries.SelectMany(e => Recorded(id, e)).ToList();
+        var own = all.Where(w => !IsDerived(w)).Select(w => w.On).Concat(extra).ToList();
+        return [.. all.Where(w => !IsDerived(w) || !own.Exists(day => day <= w.On)).Select(w => WithDerived(w, all)).OrderBy(w => w.On)
+            .ThenBy(w => w.Document, StringComparer.Ordinal).ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal)];
+    }
+
+    /// <summary>The label that hangs on the item now may be of a later visit at which it was still withdrawn.</summary>
+    private static PastWithdrawal WithDerived(PastWithdrawal withdrawal, IEnumerable<PastWithdrawal> all) => withdrawal with
+    {
+        Documents = [.. withdrawal.Documents.Concat(all.Where(w => IsDerived(w) && w.On >= withdrawal.On).SelectMany(w => w.Documents)).Distinct(StringComparer.Ordinal)],
+    };
+
+    /// <summary>Releases of the item that are sound in the record that holds them, with that record's name of who gave them.</summary>
+    public static IReadOnlyList<PastRelease> Releases(string id, IReadOnlyList<KnownEntry> entries) =>
+    [
+        .. (from entry in entries
+           let record = entry.Visit.Record
+           from release in record.Releases
+           where entry.IsMine(release.Item) && !(release.On > entry.Day)
+           let person = record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
+           where person is not null
+           select new PastRelease(id, person.Name, release with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
+    ];
+
+    public static IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
+        [.. entries.SelectMany(e => e.Visit.Record.Remedies.Where(r => e.IsMine(r.Item)).Select(r => r with { Item = id })).Distinct().OrderBy(r => r.DoneOn)];
+
+    /// <summary>Withdrawals that no release or renewal of these records has ended.</summary>
+    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, Func<KnownEntry, IEnumerable<Renewal>> renewalsOf)
+    {
+        const string Id = "x";
+        var (releases, renewals) = (Releases(Id, entries), entries.SelectMany(renewalsOf).ToList());
+        List<LocalDate> makingGood = [.. Remedies(Id, entries).Select(r => r.DoneOn).Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn)).OfType<LocalDate>()];
+        return [.. Of(Id, entries, []).Where(w => !releases.Any(r => WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
+            && !entries.Select(e => e.Item.Id).Distinct(StringComparer.Ordinal).Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, null)))];
+    }
+
+    private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry)
+    {
+        var isOfThisVisit = KnownEntry.IsOneVisit(entry.Visit.Record, current);
+        foreach (var outcome in entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw))
+        {
+            var documents = outcome.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
+            string[] codes = [.. outcome.Codes.Where(c => c is ['W', ..] and not "W11")];
+            if (codes.Length > 0 || entry.DestroyedOn is null)
+                yield return new PastWithdrawal(id, documents.FirstOrDefault(), entry.Day, codes, outcome.NeverReleasable && codes is not []) { Parts = outcome.Parts, Documents = documents, IsOfThisVisit = isOfThisVisit };
+        }
+        if (entry.DestroyedOn is { } day)
+        {
+            var documents = entry.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
+            yield return new PastWithdrawal(id, documents.FirstOrDefault(), day, ["W11"], true) { Documents = documents, IsOfThisVisit = isOfThisVisit };
+        }
+    }
+
+    private static bool IsDerived(PastWithdrawal w) => w.Codes is ["W10"];
+}

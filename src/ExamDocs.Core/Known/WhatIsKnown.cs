@@ -1,0 +1,158 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>A line of another visit about an item: what was issued on it may have to end.</summary>
+/// <param name="Item">Id of the item in the record that is looked at, which is the same item or a part of it.</param>
+/// <param name="Visit">Number of the other visit.</param>
+/// <param name="OtherId">Id there, as recorded.</param>
+/// <param name="On">The day that it tells of.</param>
+/// <param name="IsWhole">The other is the item that this one is fitted to, not the same.</param>
+public sealed record KnownLine(string Item, int Visit, string OtherId, LocalDate On, bool IsWhole);
+
+/// <summary>
+/// Answers for one record, from all other records: which item is this, what is known of it, what is fitted to what. It takes
+/// visits in any order and gives plain data; it decides no outcome.
+/// </summary>
+public sealed class WhatIsKnown
+{
+    private readonly KnownVisit _visit;
+    private readonly KnownItems _items;
+    private readonly KnownFittings _fittings;
+    private readonly KnownWithdrawals _withdrawals;
+
+    private WhatIsKnown(KnownVisit visit, IReadOnlyList<KnownVisit> others)
+    {
+        (_visit, _withdrawals) = (visit, new KnownWithdrawals(visit.Record));
+        _items = new KnownItems(visit, others);
+        _fittings = new KnownFittings(_items, _withdrawals);
+        History = OfAll(others);
+    }
+
+    public History History { get; }
+
+    /// <summary>Lines of other visits about the same items, and about what these are fitted to.</summary>
+    public IReadOnlyList<KnownLine> Lines => field ??= [.. _items.Current.SelectMany(LinesOf).Distinct()];
+
+    /// <param name="record">The record that is looked at.</param>
+    /// <param name="others">Visits of other records; versions of this one's among them, itself not.</param>
+    public static WhatIsKnown Of(ExaminationRecord record, IEnumerable<KnownVisit> others)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(others);
+        return new WhatIsKnown(new KnownVisit(int.MaxValue, record, []), [.. others]);
+    }
+
+    private History OfAll(IReadOnlyList<KnownVisit> others)
+    {
+        if (others.Count == 0)
+            return History.None;
+        var known = _items.Current.Select(e => (Entry: e, Same: _items.SameAs(e))).ToList();
+        var assemblies = new KnownAssemblies(_items, _fittings);
+        var questions = new KnownQuestions(_items, _fittings);
+        return new History([.. known.SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same, [])).Distinct(new SameWithdrawal())])
+        {
+            Examinations = [.. known.SelectMany(k => Examinations(k.Entry, k.Same))],
+            Releases = [.. known.SelectMany(k => KnownWithdrawals.Releases(k.Entry.Item.Id!, k.Same)).Distinct()],
+            Remedies = [.. known.SelectMany(k => KnownWithdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
+            Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
+            Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
+            Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).DistinctBy(p => (p.Id, p.Whole))],
+            Wholes = [.. known.SelectMany(k => assemblies.WholesOf(k.Entry)).DistinctBy(w => (w.Id, w.Part))],
+            Questions = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => questions.Of(k.Entry))],
+            Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Respellings(k.Entry, k.Same)).Distinct()],
+            AnswerFaults = [.. known.SelectMany(k => _items.Answers.FaultsOf(k.Entry))],
+            LeftOut = [.. LeftOut(others)],
+        };
+    }
+
+    /// <summary>
+    /// What was found before, as it was recorded: of each day the version stored last. What came after this visit says nothing of it.
+    /// </summary>
+    private IEnumerable<PastExamination> Examinations(KnownEntry entry, IReadOnlyList<KnownEntry> same) =>
+        from e in same
+        let record = e.Visit.Record
+        from examination in record.Examinations
+        where e.IsMine(examination.Item)
+        let made = examination.DayAt(record.Visit)
+        where made is not null && made < _visit.Record.Visit.ExaminedOn
+        group (Entry: e, Examination: examination) by made.Value into day
+        orderby day.Key
+        let last = day.MaxBy(x => x.Entry.Visit.Number)
+        select new PastExamination(entry.Item.Id!, day.Key, last.Entry.Documents.FirstOrDefault(d => d.Kind is "report")?.Number, last.Examination)
+        {
+            Remedies = [.. last.Entry.Visit.Record.Remedies.Where(r => last.Entry.IsMine(r.Item))],
+            Renewals = [.. last.Entry.Visit.Record.Renewals.Where(r => last.Entry.IsMine(r.Item))],
+        };
+
+    private IEnumerable<Renewal> Renewals(IReadOnlyList<KnownEntry> same) =>
+        from e in same
+        from r in e.Visit.Record.Renewals
+        where e.IsMine(r.Item) || e.IsMine(r.RemovedPart) || e.IsMine(r.FittedPart)
+        select r with { Item = IdHere(e.Visit, r.Item), RemovedPart = IdHere(e.Visit, r.RemovedPart), FittedPart = IdHere(e.Visit, r.FittedPart) };
+
+    /// <summary>An id of another record by the id that this record has for the item; as typed there where it has none.</summary>
+    private string? IdHere(KnownVisit visit, string? id) => id is null ? null
+        : _items.Current.FirstOrDefault(c => _items.SameAs(c).Any(e => ReferenceEquals(e.Visit, visit) && e.IsMine(id)))?.Item.Id ?? id;
+
+    private IEnumerable<PastFitting> Fittings(KnownEntry part, IReadOnlyList<KnownEntry> same)
+    {
+        var facts = _fittings.Of(same);
+        var last = facts.Count == 0 ? null : facts[^1];
+        IReadOnlyList<KnownEntry> all = [part, .. same];
+        foreach (var whole in _fittings.WholesOf(all))
+            yield return new PastFitting(part.Item.Id!, IdHere(whole.Visit, whole.Item.Id)!, last?.On ?? part.Day, FittingWord.StillOn);
+        if (last is { Kind: FittingKind.TakenOff } off)
+            yield return new PastFitting(part.Item.Id!, IdHere(off.Whole.Visit, off.Whole.Item.Id)!, off.On, FittingWord.TakenOff);
+        if (last is { Kind: not FittingKind.TakenOff } latest)
+            yield return new PastFitting(part.Item.Id!, IdHere(latest.Whole.Visit, latest.Whole.Item.Id)!, latest.On, FittingWord.WasOn);
+    }
+
+    private static IEnumerable<Respelling> Respellings(KnownEntry entry, IReadOnlyList<KnownEntry> same)
+    {
+        if (same.LastOrDefault(e => !e.IsNameAlone) is not { } last)
+            yield break;
+        var differing = entry.Particulars.ContradictsIn(last.Particulars).ToHashSet(StringComparer.Ordinal);
+        if (!string.Equals(entry.Item.Id, last.Item.Id, StringComparison.Ordinal) && entry.Particulars.SharesId(last.Particulars))
+            yield return new Respelling(entry.Item.Id!, "id", last.Item.Id!);
+        foreach (var (member, of) in Particulars.Compared)
+        {
+            if (of(entry.Item) is { } here && of(last.Item) is { } there && !string.Equals(here, there, StringComparison.Ordinal) && (member is not "manufactured" || differing.Contains(member)))
+                yield return new Respelling(entry.Item.Id!, member, there);
+        }
+    }
+
+    /// <summary>Days between two versions of one visit, at most, inclusive: a reference may be used again another year.</summary>
+    private const int SameVisitDays = 31;
+
+    private IEnumerable<string> LeftOut(IReadOnlyList<KnownVisit> others)
+    {
+        var versions = others.Where(v => KnownEntry.IsOneVisit(v.Record, _visit.Record) && IsNear(v.Record.Visit.ExaminedOn, _visit.Record.Visit.ExaminedOn)).ToHashSet();
+        var here = _items.Current.SelectMany(_items.SameAs).ToHashSet();
+        return _items.Past.Where(e => versions.Contains(e.Visit) && !e.IsNameAlone && !here.Contains(e) && !here.Any(h => versions.Contains(h.Visit) && h.Particulars.SharesId(e.Particulars)))
+            .Select(e => e.Item.Id!).Distinct(StringComparer.Ordinal);
+    }
+
+    private static bool IsNear(LocalDate? one, LocalDate? other) => one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= SameVisitDays;
+
+    private IEnumerable<KnownLine> LinesOf(KnownEntry entry)
+    {
+        var same = _items.SameAs(entry);
+        foreach (var e in same)
+            yield return new KnownLine(entry.Item.Id!, e.Visit.Number, e.Item.Id!, e.Day, IsWhole: false);
+        foreach (var whole in _fittings.WholesOf([entry, .. same]).SelectMany(w => _items.SameAs(w).Append(w)).Where(w => !w.IsCurrent).Distinct())
+            yield return new KnownLine(entry.Item.Id!, whole.Visit.Number, whole.Item.Id!, whole.Day, IsWhole: true);
+    }
+
+    /// <summary>Withdrawals have lists in them, which are compared by what they hold.</summary>
+    private sealed class SameWithdrawal : IEqualityComparer<PastWithdrawal>
+    {
+        public bool Equals(PastWithdrawal? x, PastWithdrawal? y) => x is not null && y is not null && string.Equals(Text(x), Text(y), StringComparison.Ordinal);
+
+        public int GetHashCode(PastWithdrawal obj) => StringComparer.Ordinal.GetHashCode(Text(obj));
+
+        private static string Text(PastWithdrawal w) => FormattableString.Invariant(
+            $"{w.ItemId}\n{w.Document}\n{w.On}\n{string.Join(' ', w.Codes)}\n{w.NeverReleasable}\n{string.Join(' ', w.Parts)}\n{string.Join(' ', w.Documents)}\n{w.IsOfThisVisit}");
+    }
+}

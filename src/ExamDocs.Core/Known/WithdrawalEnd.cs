@@ -1,0 +1,91 @@
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>What a release comes to for one withdrawal.</summary>
+internal enum ReleaseEffect
+{
+    /// <summary>It is of another withdrawal, or of another item.</summary>
+    OfAnother,
+
+    /// <summary>It ends the withdrawal.</summary>
+    Ends,
+
+    /// <summary>Its reason cannot end what the withdrawal is for.</summary>
+    WrongReason,
+
+    /// <summary>Only a release because it was recorded in error could.</summary>
+    OnlyInError,
+
+    /// <summary>It says that it was made good, and no remedy or renewal is on record.</summary>
+    NothingMadeGood,
+
+    /// <summary>A part that is no release at all: no day, no grounds, nobody known.</summary>
+    Incomplete,
+}
+
+/// <summary>Whether a withdrawal has ended, by a release or by a renewal. One place for all records, past and present.</summary>
+internal static class WithdrawalEnd
+{
+    private static readonly string[] MadeGood = ["W1", "W2", "W3", "W4", "W6", "W8", "W9"];
+    private static readonly string[] ExaminedAgain = ["W2", "W6"];
+
+    /// <param name="release">The release.</param>
+    /// <param name="withdrawal">Of the same item.</param>
+    /// <param name="makingGood">The days of remedies and renewals of the item on record.</param>
+    public static ReleaseEffect Of(Release release, PastWithdrawal withdrawal, IEnumerable<LocalDate> makingGood)
+    {
+        if (!IsOf(release, withdrawal))
+            return ReleaseEffect.OfAnother;
+        if (release.On is not { } on || on < withdrawal.On || !IsSentence(release.Grounds))
+            return ReleaseEffect.Incomplete;
+        var isMadeGood = makingGood.Any(day => day >= withdrawal.On && day <= on);
+        return (release.Because ?? (isMadeGood ? ReleaseReason.MadeGood : ReleaseReason.ExaminedAgain)) switch
+        {
+            ReleaseReason.RecordedInError => ReleaseEffect.Ends,
+            _ when withdrawal.NeverReleasable || !Codes(withdrawal).All(MadeGood.Contains) => ReleaseEffect.OnlyInError,
+            ReleaseReason.ExaminedAgain => Codes(withdrawal).All(ExaminedAgain.Contains) && Codes(withdrawal).Any() ? ReleaseEffect.Ends : ReleaseEffect.WrongReason,
+            _ => isMadeGood ? ReleaseEffect.Ends : ReleaseEffect.NothingMadeGood,
+        };
+    }
+
+    /// <summary>By its document, or by its day.</summary>
+    private static bool IsOf(Release release, PastWithdrawal withdrawal) => release switch
+    {
+        { Document: { } number } => withdrawal.IsNamed(number),
+        { WithdrawnOn: { } day } => day == withdrawal.On,
+        _ => false,
+    };
+
+    /// <summary>Withdrawn again because it was withdrawn: what it was withdrawn for is a withdrawal of its own.</summary>
+    private static IEnumerable<string> Codes(PastWithdrawal withdrawal) => withdrawal.Codes.Where(c => c is not "W10");
+
+    /// <summary>A release needs grounds that somebody else can follow: two words at least, and eight letters (common practice, no source).</summary>
+    public static bool IsSentence(string? text) => text is not null
+        && text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)) >= 2 && text.Count(char.IsLetter) >= 8;
+
+    /// <summary>
+    /// A withdrawal for W8 or W9 alone ends with the renewal that took off what it depends on: where the parts are known, each
+    /// of them.
+    /// </summary>
+    /// <param name="withdrawal">The withdrawal.</param>
+    /// <param name="id">Id of the item.</param>
+    /// <param name="renewals">Of all records.</param>
+    /// <param name="upTo">The last day on which a renewal counts, inclusive; null for any.</param>
+    public static bool IsRenewed(PastWithdrawal withdrawal, string? id, IReadOnlyCollection<Renewal> renewals, LocalDate? upTo)
+    {
+        var codes = Codes(withdrawal).ToList();
+        return id is not null && codes.Count > 0 && codes.TrueForAll(c => c is "W8" or "W9") && codes.TrueForAll(code => withdrawal.Parts.Count == 0
+            ? renewals.Any(r => Undoes(code, r, id, null) && IsSince(r))
+            : withdrawal.Parts.All(part => renewals.Any(r => Undoes(code, r, id, part) && IsSince(r))));
+
+        bool IsSince(Renewal renewal) => renewal.DoneOn >= withdrawal.On && !(renewal.DoneOn > upTo);
+    }
+
+    /// <summary>The part was taken off the whole that does not permit it; or off the whole that it withdrew.</summary>
+    private static bool Undoes(string code, Renewal renewal, string id, string? other) => code is "W8"
+        ? renewal.Item is not null && Folded.Same(renewal.RemovedPart, id) && (other is null || Folded.Same(renewal.Item, other))
+        : renewal.RemovedPart is not null && Folded.Same(renewal.Item, id) && (other is null || Folded.Same(renewal.RemovedPart, other));
+}

@@ -1,0 +1,56 @@
+using ExamDocs.Register.Log;
+
+namespace ExamDocs.Register.Checking;
+
+/// <summary>Every remembered record decided again with what it could see, and held against what is stored of it.</summary>
+internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest request)
+{
+    private readonly List<string> _notes = [];
+
+    public IReadOnlyList<string> Notes => _notes;
+
+    /// <summary>Visits that another version had decided.</summary>
+    public int ByOthers { get; private set; }
+
+    public IEnumerable<string> Faults()
+    {
+        if (request.Decide is not { } decide)
+            yield break;
+        foreach (var visit in visits.All())
+        {
+            var isOther = !string.Equals(visit.Version, request.Version, StringComparison.Ordinal);
+            ByOthers += isOther ? 1 : 0;
+            if (Difference(visit, decide) is not { } difference)
+                continue;
+            if (isOther)
+                _notes.Add($"{difference} It was decided by version {visit.Version ?? "not recorded"}; this one decides otherwise.");
+            else
+                yield return difference;
+        }
+    }
+
+    private string? Difference(RememberedVisit visit, Func<RememberedVisit, byte[], IReadOnlyList<RememberedOutcome>?> decide)
+    {
+        var name = FormattableString.Invariant($"Visit {visit.Visit}{(visit.Reference is { } reference ? $" ({reference})" : "")}");
+        try
+        {
+            var (stored, now) = (visits.OutcomesOf(visit.Visit), decide(visit, visits.Record(visit.Visit)));
+            if (now is null)
+                return $"{name}: its record cannot be decided any more.";
+            if (now.Count != stored.Count)
+                return FormattableString.Invariant($"{name}: {stored.Count} outcomes are stored, deciding it again gives {now.Count}.");
+            var differing = stored.Zip(now).Where(p => !string.Equals(Written(p.First), Written(p.Second), StringComparison.Ordinal))
+                .Select(p => $"of {p.First.Item ?? "an item without an id"} is stored {Shown(p.First)}; deciding it again gives {Shown(p.Second)}").ToList();
+            return differing.Count == 0 ? null : $"{name}: {string.Join(". Also ", differing.Take(5))}{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.";
+        }
+        catch (Exception unreadable) when (unreadable is RegisterDamagedException or InvalidDataException)
+        {
+            return $"{name}: {unreadable.Message}";
+        }
+    }
+
+    private static string Written(RememberedOutcome outcome) => LogEntryJson.Outcome(outcome).ToString();
+
+    private static string Shown(RememberedOutcome outcome) =>
+        $"{outcome.Outcome}{(outcome.Codes.Count == 0 ? "" : $" {string.Join(' ', outcome.Codes)}")}{(outcome.Until is { } until ? $" until {DocumentRows.Day(until)}" : "")}{(outcome.NextBy is { } next ? $", next by {DocumentRows.Day(next)}" : "")}";
+}

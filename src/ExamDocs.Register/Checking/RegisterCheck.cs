@@ -1,0 +1,89 @@
+using System.Data;
+using System.Data.Common;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Storage;
+
+namespace ExamDocs.Register;
+
+/// <summary>
+/// Whether a register is sound. It goes through the log once, then through the documents and the visits one at a time; of those
+/// gone through a line each is kept. What cannot be read is something wrong, and stops nothing else from being looked at.
+/// </summary>
+internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows, VisitRegister visits, LogRows log, RegisterCheckRequest request)
+{
+    private readonly List<string> _faults = [];
+
+    public RegisterCheckResult Run()
+    {
+        var again = new DecidedAgain(visits, request);
+        using (database.BeginReading())
+        {
+            var (documents, remembered) = (new DocumentsCheck(database, rows), new VisitsCheck(database, request.Read));
+            Look("the database", database.Damage);
+            Look("the log", () => Logged(documents, remembered));
+            Look("the sequences", Gaps);
+            Look("the documents", documents.Faults);
+            Look("the visits", remembered.Faults);
+        }
+        // What is decided again is never changed, so that nobody has to wait for it.
+        Look("the outcomes", again.Faults);
+        return new(_faults, again.Notes) { DecidedByOthers = again.ByOthers };
+    }
+
+    /// <summary>Each piece by itself: what breaks one of them is found and told like anything else.</summary>
+    private void Look(string what, Func<IEnumerable<string>> look)
+    {
+        try
+        {
+            foreach (var fault in look())
+                _faults.Add(fault);
+        }
+        catch (Exception broken) when (broken is RegisterDamagedException or DbException or InvalidDataException or ArgumentException or InvalidOperationException
+            && database.Connection.State is ConnectionState.Open)
+        {
+            _faults.Add($"Not all of {what} can be read: {broken.Message.Split('\n')[0].TrimEnd()}");
+        }
+    }
+
+    private IEnumerable<string> Logged(DocumentsCheck documents, VisitsCheck remembered)
+    {
+        var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, log.Checkpoints());
+        var said = LogCheck.Run(log.Stream().Select(row =>
+        {
+            positions.Add(row.Position);
+            return (ReadOnlyMemory<byte>)row.Entry;
+        }), kept, request.Kept, (row, entry) =>
+        {
+            if (entry is null)
+                return;
+            if (entry.Position != positions[row])
+                faults.Add(FormattableString.Invariant($"Log entry {entry.Position} is stored under {positions[row]}."));
+            own = entry.What is LogEntry.RegisterWord ? entry : own;
+            documents.Add(entry);
+            faults.AddRange(remembered.Add(entry));
+        });
+        return [.. said, .. faults, .. Own(own, positions.Count)];
+    }
+
+    private IEnumerable<string> Own(LogEntry? own, long entries)
+    {
+        var stored = database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
+        return stored is [var row] && row[3].Value is { } counted && counted != RawRows.Written(entries)
+            ? [FormattableString.Invariant($"The log should have {counted.Trim('(', ')')} entries and has {entries}.")]
+            : RawRows.Differences("The register", "its own row", stored, [[1, own?.Register, Layout.Version, entries, DocumentRows.Day(own?.Day)]], "the log");
+    }
+
+    private IEnumerable<string> Gaps()
+    {
+        var wrong = database.Connection.Raw(
+            """
+            SELECT coalesce(counter.letter, document.letter) AS letter, coalesce(counter.year, document.year) AS year, counter.last, count(document.number) AS listed
+            FROM counter FULL JOIN document ON document.letter = counter.letter AND document.year = counter.year
+            GROUP BY coalesce(counter.letter, document.letter), coalesce(counter.year, document.year), counter.last
+            HAVING counter.last IS NULL OR count(document.number) <> counter.last OR max(document.sequence) <> counter.last
+            """);
+        foreach (var row in wrong.Select(r => r.Select(c => c.Value?.Trim('(', ')')).ToList()))
+            yield return $"Sequence {row[0]}-{row[1]} has a gap: the last number is {row[2] ?? "not known"}, {row[3]} are listed.";
+    }
+}

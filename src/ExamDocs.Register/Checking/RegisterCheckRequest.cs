@@ -1,0 +1,32 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Register.Log;
+
+namespace ExamDocs.Register;
+
+/// <summary>What a register is held against.</summary>
+public sealed record RegisterCheckRequest
+{
+    /// <summary>Checkpoints that were kept elsewhere.</summary>
+    public IReadOnlyList<Checkpoint> Kept { get; init; } = [];
+
+    /// <summary>Reads a stored record, null where that is impossible; left out, no rows are held against their record.</summary>
+    public Func<byte[], ExaminationRecord?>? Read { get; init; }
+
+    /// <summary>
+    /// Decides a remembered visit again from its record, with what it could see, as of its day; null where that is impossible.
+    /// Left out, nothing is decided again.
+    /// </summary>
+    public Func<RememberedVisit, byte[], IReadOnlyList<RememberedOutcome>?>? Decide { get; init; }
+
+    /// <summary>Version of the program that decides again: what another one decided otherwise is no fault of the register.</summary>
+    public string? Version { get; init; }
+}
+
+/// <summary>What a check of a register found.</summary>
+/// <param name="Faults">One sentence for each thing that is wrong.</param>
+/// <param name="Notes">One sentence for each thing that somebody should know and that may be as it should.</param>
+public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnlyList<string> Notes)
+{
+    /// <summary>Visits that another version of the program had decided.</summary>
+    public int DecidedByOthers { get; init; }
+}

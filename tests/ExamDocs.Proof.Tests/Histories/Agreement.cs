@@ -1,0 +1,85 @@
+using System.Collections.Concurrent;
+using System.Text;
+using ExamDocs.Proof.Tests.Histories.Making;
+
+namespace ExamDocs.Proof.Tests.Histories;
+
+/// <summary>Holds many histories of the programme against the second evaluator, and says where they differ.</summary>
+internal sealed class Agreement
+{
+    private static readonly string[] Codes = ["W1", "W2", "W3", "W4", "W6", "W8", "W9", "W10", "W11", "U1", "U3", "U6", "D1", "D3"];
+
+    private readonly ConcurrentDictionary<string, int> _seen = new();
+    private readonly ConcurrentDictionary<string, long> _disagreements = new();
+    private readonly ConcurrentDictionary<string, long> _codes = new();
+
+    /// <param name="histories">How many.</param>
+    /// <param name="prints">Whether withdrawals get labels that a release can name.</param>
+    /// <param name="programme">A fresh one for a seed and an attempt.</param>
+    public static void Check(int histories, bool prints, Func<long, int, IHistoryRunner> programme)
+    {
+        Agreement agreement = new();
+        Parallel.For(1L, histories + 1L, seed => agreement.Count(seed, Beside.Of(Chronicle.Of(seed, prints), () => programme(seed, 0))));
+        Console.WriteLine($"{histories} histories: " + string.Join(", ", agreement._seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}")));
+        Assert.True(agreement._disagreements.IsEmpty, agreement.Report(prints, programme));
+        Assert.True(agreement.Of("exact") * 5L >= (agreement.Of("exact") + agreement.Of("lenient")) * 4L, "Fewer than four of five were compared exactly.");
+        Assert.All(histories >= 200 ? Codes : [], code => Assert.True(agreement.Of(code) > 0, $"{code} was not seen."));
+    }
+
+    private int Of(string what) => _seen.GetValueOrDefault(what);
+
+    private void Count(long seed, IEnumerable<Beside> pairs)
+    {
+        foreach (var pair in pairs)
+        {
+            Add(pair.IsLenient ? "lenient" : "exact");
+            Add(pair.Second.Outcome);
+            foreach (var code in pair.Programme.Unsure ? pair.Programme.Words.Split("; ").Select(w => "error " + w.Split(' ')[0]) : [])
+            {
+                Add(code);
+            }
+
+            if (pair.Second.Unsure)
+            {
+                Add("second unsure");
+            }
+
+            foreach (var code in pair.Programme.Codes)
+            {
+                Add(code);
+            }
+
+            if (pair.Agrees && pair.IsInOtherCodes)
+            {
+                Add("codes " + pair.Kind);
+                _codes.AddOrUpdate(pair.Kind, seed, (_, other) => Math.Min(seed, other));
+            }
+
+            if (!pair.Agrees)
+            {
+                Add("disagreements");
+                _disagreements.AddOrUpdate(pair.Kind, seed, (_, other) => Math.Min(seed, other));
+                Add(pair.Kind);
+                // What follows from it would be counted again.
+                return;
+            }
+        }
+    }
+
+    private void Add(string what) => _seen.AddOrUpdate(what, 1, (_, n) => n + 1);
+
+    private string Report(bool prints, Func<long, int, IHistoryRunner> programme)
+    {
+        StringBuilder text = new($"{_disagreements.Count} kinds of disagreement, in {Of("disagreements")} histories\n");
+        foreach (var (kind, seed) in _disagreements.OrderByDescending(d => Of(d.Key)).Take(12))
+        {
+            var attempt = 0;
+            var small = Shrinking.Smallest(Chronicle.Of(seed, prints), history => First(history)?.Kind == kind);
+            text.AppendLine($"--- {kind} ({Of(kind)} times)\nseed {seed}: {First(small)}\n{Summary.Of(small)}");
+
+            Beside? First(IReadOnlyList<Run> history) => Beside.Of(history, () => programme(seed, ++attempt)).FirstOrDefault(pair => !pair.Agrees);
+        }
+
+        return text.ToString();
+    }
+}

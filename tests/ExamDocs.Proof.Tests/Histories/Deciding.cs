@@ -1,0 +1,199 @@
+using ExamDocs.Proof.Tests.SecondEvaluator;
+
+namespace ExamDocs.Proof.Tests.Histories;
+
+/// <summary>Decides one record, knowing others.</summary>
+internal sealed class Deciding
+{
+    private readonly Sheet _own;
+    private readonly IReadOnlyList<Sheet> _sheets;
+    private readonly Things _things;
+    private readonly Holds _holds;
+    private readonly Questions _questions;
+    private readonly Fitted _fitted;
+    private readonly Dictionary<Row, Finding> _found = [];
+
+    public Deciding(IReadOnlyList<Sheet> known, Sheet own)
+    {
+        (_own, _sheets, _things) = (own, [.. known, own], new Things(known, own));
+        _holds = new Holds(_things, _sheets, own);
+        _questions = new Questions(_things, _holds, _sheets, own);
+        _fitted = new Fitted(_things, _sheets);
+    }
+
+    public IReadOnlyList<Said> All()
+    {
+        foreach (var row in _own.Rows)
+        {
+            _found[row] = OfItself(row);
+        }
+
+        foreach (var kit in Renewing.InError([.. _own.Rows.Select(r => r.Kit)], _own.Stripped))
+        {
+            _found[_own.Rows[kit.Position]].Codes.Add("U3");
+        }
+
+        foreach (var row in _own.Rows.Where(row => row.FittedTo is not null))
+        {
+            PlaceOf(row);
+        }
+
+        foreach (var row in _own.Rows)
+        {
+            WithParts(row);
+        }
+
+        return [.. _own.Rows.Select(ToSaid)];
+    }
+
+    private Finding OfItself(Row row)
+    {
+        var thing = _things.Of(row);
+        Finding found = new() { Codes = [.. row.Own], Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) || _things.IsDoubled(thing) };
+        IReadOnlyList<int> inherited = [thing, .. _things.Besides(thing)];
+        var open = inherited.SelectMany(t => _holds.Open(t, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')))
+            .Concat(_holds.Typed(row)).ToList();
+        found.Open.AddRange(open.Select(hold => hold.Day));
+        found.Never = row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind)
+            || row.Own.Overlaps(["W5", "W7"]) || open.Exists(hold => hold.Never || hold.Codes.Overlaps(["W5", "W7", "W11"]));
+        found.IsHeldByVersion = open.Exists(hold => hold.IsVersionOf(_own));
+        found.Codes.UnionWith(open.Exists(hold => !hold.IsVersionOf(_own)) ? ["W10"] : []);
+        found.Codes.UnionWith(row.Destroyed || inherited.Any(_holds.IsDestroyed) ? ["W11"] : []);
+        found.Asked = _questions.IsAsked(row);
+        var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
+        found.Codes.UnionWith(found.Asked || isDouble || _things.HasBadAnswer(row) ? ["U3"] : []);
+        return found;
+    }
+
+    private void PlaceOf(Row row)
+    {
+        var wholes = _things.Named(row.FittedTo, _own);
+        var errs = wholes.Count == 0 || wholes.Any(whole => _fitted.IsPutBack(row, whole));
+        foreach (var other in _own.Rows.Where(other => errs && (other == row || wholes.Contains(_things.Of(other)))))
+        {
+            _found[other].Codes.Add("U3");
+        }
+    }
+
+    private void WithParts(Row row)
+    {
+        var found = _found[row];
+        if (found.IsDone)
+        {
+            return;
+        }
+
+        found.IsDone = true;
+        var (thing, day) = (_things.Of(row), Later(row.Day, _own.Day));
+        NotPermitted(row, found, day);
+        List<PartState> parts = [.. InRecord(row, thing, day), .. Elsewhere(thing, day).Select(part => StateOf(part, row, [thing]))];
+        found.BadParts.AddRange(parts.Where(part => part.IsBad).Select(part => part.Id));
+        found.Codes.UnionWith(parts.SelectMany(part => part.IsBad ? ["W9"] : part.IsUnsettled ? new[] { "U6" } : []));
+        found.Codes.UnionWith(found.IsHeldByVersion && !found.Codes.Any(code => code[0] == 'W') ? ["W10"] : []);
+        found.Unsure |= parts.Exists(part => part.IsUnsure);
+        Conclude(row, found, parts);
+    }
+
+    private IEnumerable<PartState> InRecord(Row row, int thing, DateOnly day)
+    {
+        foreach (var part in _own.Rows.Where(part => part != row && Wholes(part, day).Contains(thing)))
+        {
+            WithParts(part);
+            var found = _found[part];
+            yield return new PartState(part.Kit.Id, found.Withdrawn, found.Undetermined, found.Until, found.Next, found.Unsure);
+        }
+    }
+
+    private IReadOnlySet<int> Wholes(Row part, DateOnly day) => _fitted.WholesOf(_things.Of(part), day,
+        [.. _found[part].Open, .. _found[part].Withdrawn ? [part.Day] : Array.Empty<DateOnly>()]);
+
+    private IEnumerable<int> Elsewhere(int whole, DateOnly day) => _fitted.Parts.Where(part =>
+        !_own.Rows.Any(row => _things.Of(row) == part)
+        && _fitted.WholesOf(part, day, [.. _holds.Open(part).Select(hold => hold.Day)]).Contains(whole)).ToList();
+
+    /// <summary>A part that this record does not have.</summary>
+    private PartState StateOf(int part, Row whole, IReadOnlyList<int> above)
+    {
+        var rows = _things.With[part].Where(row => row.Said is not null).OrderBy(row => row.Day).ToList();
+        var latest = _things.Latest(part, _sheets, _own);
+        var id = rows.LastOrDefault()?.Kit.Id ?? "";
+        if (_holds.Open(part).Count > 0 || _holds.IsDestroyed(part) || (rows.Count > 0 && !Renewing.IsPermitted(rows[^1].Kit, whole.Kit)))
+        {
+            return new PartState(id, true, false, null, null, false);
+        }
+
+        List<PartState> below = [.. Elsewhere(part, Later(whole.Day, _own.Day)).Where(p => !above.Contains(p)).Select(p => StateOf(p, whole, [.. above, part]))];
+        var until = latest.Select(row => row.Said!.Until).Concat(below.Select(p => p.Until)).Min();
+        var next = latest.Select(row => row.Said!.Next).Concat(below.Select(p => p.Next)).Min();
+        var isUnsettled = rows.Count > 0 && (latest.Count == 0 || latest.Any(row => row.Said!.Outcome is "undetermined" or "withdraw"));
+        return new PartState(id, below.Exists(p => p.IsBad), isUnsettled || below.Exists(p => p.IsUnsettled) || until < whole.Day || next < whole.Day, until, next,
+            latest.Any(row => row.Said!.Unsure));
+    }
+
+    private void NotPermitted(Row row, Finding found, DateOnly day)
+    {
+        foreach (var whole in Wholes(row, day))
+        {
+            var kit = _own.Rows.FirstOrDefault(other => other != row && _things.Of(other) == whole)?.Kit
+                ?? _things.With[whole].Where(other => other.Sheet != _own && !_things.IsReplaced(other, _sheets)).MaxBy(other => other.Sheet.Day)?.Kit;
+            found.Codes.UnionWith(kit is null || Renewing.IsPermitted(row.Kit, kit) ? [] : ["W8"]);
+        }
+    }
+
+    private static void Conclude(Row row, Finding found, List<PartState> parts)
+    {
+        if (found.Withdrawn || found.Undetermined)
+        {
+            return;
+        }
+
+        var d1 = row.Kit.Examination!.Value.List("defects").Where(defect => defect.Text("danger") == "later")
+            .Select(defect => defect.Day("becomesDangerOn")?.AddDays(-1)).Min();
+        var d2 = row.Kit.End < row.Kit.OwnNext || row.Kit.OwnNext is null ? row.Kit.End : null;
+        var d3 = parts.Select(part => part.Until).Min();
+        found.Codes.UnionWith([.. d1 is null ? [] : new[] { "D1" }, .. d2 is null ? [] : new[] { "D2" }, .. d3 is null ? [] : new[] { "D3" }]);
+        found.Until = Days.Earliest([d1, d2, d3]);
+        found.Next = parts.Select(part => part.Next).Append(row.Kit.OwnNext).Min();
+    }
+
+    private Said ToSaid(Row row)
+    {
+        var found = _found[row];
+        var outcome = found.Withdrawn ? "withdraw" : found.Undetermined ? "undetermined" : found.Until is null ? "fit" : "fit-until";
+        return new Said(row.Kit.Id, outcome, found.Until, found.Next, found.Codes, found.Unsure)
+        {
+            Never = found.Never || found.Codes.Contains("W11"), Asked = found.Asked, BadParts = found.BadParts,
+        };
+    }
+
+    private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
+
+    private sealed record PartState(string Id, bool IsBad, bool IsUnsettled, DateOnly? Until, DateOnly? Next, bool IsUnsure);
+
+    private sealed class Finding
+    {
+        public required HashSet<string> Codes { get; init; }
+
+        public List<DateOnly> Open { get; } = [];
+
+        public List<string> BadParts { get; } = [];
+
+        public bool Never { get; set; }
+
+        public bool Asked { get; set; }
+
+        public bool IsHeldByVersion { get; set; }
+
+        public bool Unsure { get; set; }
+
+        public bool IsDone { get; set; }
+
+        public DateOnly? Until { get; set; }
+
+        public DateOnly? Next { get; set; }
+
+        public bool Withdrawn => IsHeldByVersion || Codes.Any(code => code[0] == 'W');
+
+        public bool Undetermined => Codes.Any(code => code[0] == 'U');
+    }
+}
