@@ -23,6 +23,30 @@ public static class SameDrawing
                 .Select(p => string.Create(CultureInfo.InvariantCulture, $"page {p.index + 1}: {p.Found}"))];
     }
 
+    /// <summary>
+    /// Whether words that stand beside each other in one row, with a gap between them, still do. Another browser or other fonts
+    /// break lines elsewhere and move rows up and down; they never move a word into another row.
+    /// </summary>
+    /// <inheritdoc cref="Differences"/>
+    public static bool KeepRows(byte[] given, byte[] remade)
+    {
+        var (theirs, ours) = (Placed(given), Placed(remade));
+        // Joined letters may be counted otherwise: then it cannot be told.
+        return theirs.Count != ours.Count || Enumerable.Range(1, Math.Max(0, ours.Count - 1)).All(i => !AreOfOneRow(ours[i - 1], ours[i]) || StandInOneRow(theirs[i - 1], theirs[i]));
+    }
+
+    private static List<(int Page, Vector2 Left, Vector2 Right)> Placed(byte[] pdf) =>
+        [.. PrintedText.Pages(pdf).SelectMany((page, index) => page.Letters.Where(l => !l.IsMargin && !l.IsBlank).Select(l => (index, l.Corners[0], l.Corners[1])))];
+
+    private static bool AreOfOneRow((int Page, Vector2 Left, Vector2 Right) one, (int Page, Vector2 Left, Vector2 Right) next) =>
+        one.Page == next.Page && MathF.Abs(one.Left.Y - next.Left.Y) < 1 && next.Left.X - one.Right.X > Gap;
+
+    private static bool StandInOneRow((int Page, Vector2 Left, Vector2 Right) one, (int Page, Vector2 Left, Vector2 Right) next) =>
+        one.Page == next.Page && MathF.Abs(one.Left.Y - next.Left.Y) < Gap && next.Left.X > one.Left.X;
+
+    /// <summary>Points. A blank between words is narrower, a row of print higher.</summary>
+    private const float Gap = 8;
+
     private static string? OfPage(PrintedPage given, PrintedPage ours)
     {
         for (var i = 0; i < Math.Max(given.Letters.Count, ours.Letters.Count); i++)

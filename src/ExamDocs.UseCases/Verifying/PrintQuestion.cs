@@ -67,6 +67,7 @@ internal static class PrintQuestion
         {
             (> 0, false) => Fails(drawn),
             (0, false) => Fails([.. found.Select(d => d.Words)]),
+            (_, true) when !SameDrawing.KeepRows(pdf, remade) => Fails(["words of one row stand in different rows"]),
             (0, true) => Statement.NotChecked(Question, "its words are those that follow from the data within, each in its place; how the letters look was not compared, since it was printed with another browser or other fonts than are here"),
             _ => Statement.NotChecked(Question, "its words are those that follow from the data within; where they stand and how they look was not compared, since it was printed with another browser or other fonts than are here"),
         };

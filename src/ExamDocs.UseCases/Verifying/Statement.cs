@@ -53,7 +53,7 @@ public sealed record VerifiedFile(string File, string? Number, string Sha256, IR
 
     /// <summary>What would settle it, in a sentence without a full stop; null where it is settled.</summary>
     public string? Settle => Verdict is not Verdict.CannotTell ? null
-        : Holds("genuine") ? "whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
+        : Holds("genuine") && Holds("print") ? "whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
         : $"ask the issuer, by a telephone number that you know from elsewhere and not from this document, for the SHA-256 of {Number ?? "the file"}; it must be {Sha256}";
 
     private bool Holds(string question) => Statements.Any(s => string.Equals(s.Question, question, StringComparison.Ordinal) && s.Answer is Answer.Holds);
