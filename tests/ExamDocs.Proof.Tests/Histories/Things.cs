@@ -60,9 +60,9 @@ internal sealed class Things
         earlier != now && earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run && earlier.Answers.Count > 0 && Likeness.IsSame(now, earlier) && Says(earlier, then)
         && (Likeness.SharesMarking(now, earlier) || HasBoth(earlier, then)));
 
-    /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
-    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => Meant(answer, row).ToList() is { Count: > 0 } meant
-        && (answer.Text("because") is null || !meant.Exists(then => IsTold(row, then))));
+    /// <summary>An answer without a reason to what is asked, or about something that nothing tells it from.</summary>
+    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => Meant(answer, row)
+        .Where(then => Likeness.IsSame(row, then) || Likeness.IsConfusable(row, then, IsBatch(then))).ToList() is { Count: > 0 } meant && (answer.Text("because") is null || !meant.Exists(then => IsTold(row, then))));
 
     /// <summary>It refers to an earlier item that no record knows.</summary>
     public bool NamesNothing(Row row) => (row.Formerly is { } old && !_rows.Exists(r => r.Sheet != row.Sheet && Likeness.Like(r.Id, old)))
