@@ -77,7 +77,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
     private static bool IsSentence(string? grounds) => (grounds ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries)
         .Count(word => word.Any(char.IsLetter)) >= 2 && grounds!.Count(char.IsLetter) >= 8;
 
-    private static bool Names(JsonElement release, Sheet sheet, Hold hold) => (release.Text("document"), release.Day("withdrawnOn")) switch
+    private bool Names(JsonElement release, Sheet sheet, Hold hold) => (release.Text("document"), release.Day("withdrawnOn")) switch
     {
         (null, null) => hold.IsTyped && hold.Row.Sheet == sheet,
         (null, { } day) => day == hold.Day && (hold.IsTyped || hold.Row.Sheet != sheet),
