@@ -78,6 +78,9 @@ public static partial class PrintLabels
         if (read.Any(v => v.Unreadable is not null))
             return new LabelResult(DecideRun.Check(read, null, request.Today, request.Rules), [], null, [], null);
 
+        // What asks for numbers alone issues nothing, and makes no register.
+        if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
+            return LabelResult.Stopped($"{asked[0].Asked} is no label of a register here: there is none yet", []);
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
@@ -119,6 +122,7 @@ public static partial class PrintLabels
     {
         _ when document is { Ended: DocumentEnd.Replaced } => $"{asked} was replaced by {string.Join(", ", document.ReplacedBy)}: print that",
         _ when document is { Ended: DocumentEnd.Withdrawn } => $"{asked} was withdrawn: {document.EndedReason}",
+        _ when document is { Ended: DocumentEnd.Ended } => $"{asked} no longer holds: {EndedWords.Of(document)}. Labels of the record are decided anew when the record is given instead of the number",
         null => $"{asked} is no label that this register has issued",
         var format when format != stock.Format => $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
         _ => null,

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.UseCases;
