@@ -95,6 +95,12 @@ internal static class AssemblyStories
                 [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "rb 01", "RB-2")]],
             Must = ["H-1 fit", "RB-2 fit"],
         },
+        new Story("Bridge swapped, the old one spelt with l for 1", "RB-l is RB-1, and it is off.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+                [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-l", "RB-2")]],
+            Must = ["H-1 fit", "RB-2 fit"],
+        },
         new Story("Bridge renewed in another file", "The renewal is on record, whichever file has it.")
         {
             Runs = [[Together(i => i.Cut())],
