@@ -63,9 +63,8 @@ internal sealed class Things
         && Likeness.IsSame(now, earlier) && HasBoth(earlier, then) && Says(earlier, then));
 
     /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
-    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => answer.Text("because") is null || (Meant(answer, row)
-        .Where(then => Likeness.IsSame(row, then) || Likeness.IsConfusable(row, then, IsBatch(then))).ToList() is { Count: > 0 } meant
-        && !meant.Exists(then => IsTold(row, then))));
+    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => answer.Text("because") is null
+        || (Meant(answer, row).ToList() is { Count: > 0 } meant && !meant.Exists(then => IsTold(row, then))));
 
     /// <summary>It refers to an earlier item that no record knows.</summary>
     public bool NamesNothing(Row row) => (row.Formerly is { } old && !_rows.Exists(r => r.Sheet != row.Sheet && Likeness.Like(r.Id, old)))

@@ -101,6 +101,12 @@ internal static class AssemblyStories
                 [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-l", "RB-2")]],
             Must = ["H-1 fit", "RB-2 fit"],
         },
+        new Story("Bridge taken off in one record, the harness looked at again in the next, both in one go", "The renewal was there before the second look.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+                [Visit("V-2", "2026-10-02").Harness("H-1", "A1").Renewed("H-1", "RB-1", null), Visit("V-3", Autumn).Harness("H-1", "A1")]],
+            Must = ["H-1 fit"],
+        },
         new Story("Bridge renewed in another file", "The renewal is on record, whichever file has it.")
         {
             Runs = [[Together(i => i.Cut())],

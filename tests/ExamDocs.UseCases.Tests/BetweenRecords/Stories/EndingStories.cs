@@ -144,6 +144,12 @@ internal static class EndingStories
         { Runs = [[First().Disposed("C-1", "destroyed")]], Must = ["C-1 withdraw W11"] },
         new Story("Destroyed by mistake", "It was another one, and the release says how that is known.")
         { Runs = [[First(i => i.Destroyed())], [Second().Released("C-1", Spring, "recorded-in-error", grounds: "C-2 was cut up, this one lay in the van")]], Must = ["C-1 fit"] },
+        new Story("Destroyed by mistake, with a visit in between", "The visit in between withdrew it on account of the mistake alone.")
+        {
+            Runs = [[First(i => i.Destroyed())], [Visit("V-1b", "2026-07-01").Connector("C-1", "B7")],
+                [Second().Released("C-1", Spring, "recorded-in-error", grounds: "C-2 was cut up, this one lay in the van")]],
+            Must = ["C-1 fit"],
+        },
         new Story("Destroyed, and examined again", "Looking again does not undo it.")
         { Runs = [[First(i => i.Destroyed())], [Second().Released("C-1", Spring, "examined-again")]], Must = ["C-1 withdraw W11"] },
         new Story("Lost and found", "A loss says nothing about its state; found and examined it is fit.")
