@@ -104,7 +104,9 @@ internal sealed class Deciding
         }
     }
 
-    private IReadOnlySet<int> Wholes(Row part, DateOnly day) => _fitted.WholesOf(_things.Of(part), day,
+    /// <summary>Where it names a whole that nobody knows, its place is not known.</summary>
+    private IReadOnlySet<int> Wholes(Row part, DateOnly day) => part.FittedTo is not null && _things.Named(part.FittedTo, _own).Count == 0
+        && _found[part].Open.Count == 0 ? new HashSet<int>() : _fitted.WholesOf(_things.Of(part), day,
         [.. _found[part].Open, .. _found[part].Withdrawn ? [part.Day] : Array.Empty<DateOnly>()]);
 
     private IEnumerable<int> Elsewhere(int whole, DateOnly day) => _fitted.Parts.Where(part =>

@@ -48,8 +48,8 @@ internal sealed class Fitted
         var until = facts.Where(f => f.Day <= day).ToList();
         if (until.Count == 0)
         {
-            var first = facts.Where(f => f.On).ToList();
-            return first.Where(f => f.Day == first.Min(other => other.Day)).Select(f => f.Whole);
+            // Nothing was told by that day: what is told since holds, as on a visit split between two days.
+            until = facts;
         }
 
         var latest = until.Where(f => f.Day == until.Max(other => other.Day)).ToList();

@@ -77,13 +77,17 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
     private static bool IsSentence(string? grounds) => (grounds ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries)
         .Count(word => word.Any(char.IsLetter)) >= 2 && grounds!.Count(char.IsLetter) >= 8;
 
-    private static bool Names(JsonElement release, Sheet sheet, Hold hold) => (release.Text("document"), release.Day("withdrawnOn")) switch
+    private bool Names(JsonElement release, Sheet sheet, Hold hold) => (release.Text("document"), release.Day("withdrawnOn")) switch
     {
         (null, null) => hold.IsTyped && hold.Row.Sheet == sheet,
         (null, { } day) => day == hold.Day && (hold.IsTyped || hold.Row.Sheet != sheet),
-        ({ } document, null) => document == hold.Row.Said?.Label,
-        ({ } document, { } day) => document == hold.Row.Said?.Label && day == hold.Day,
+        ({ } document, null) => IsLabel(document, hold),
+        ({ } document, { } day) => IsLabel(document, hold) && day == hold.Day,
     };
+
+    /// <summary>The withdrawal's own label, or that of another version of its visit.</summary>
+    private bool IsLabel(string document, Hold hold) => things.With[things.Of(hold.Row)]
+        .Any(row => row.Said?.Label == document && (row == hold.Row || row.Sheet.IsVersionOf(hold.Row.Sheet)));
 
     private bool Reaches(JsonElement release, Hold hold, int thing, DateOnly on)
     {

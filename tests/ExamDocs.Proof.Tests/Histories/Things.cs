@@ -58,11 +58,13 @@ internal sealed class Things
     /// <summary>The row, or an earlier one of the same thing, says with reason that it is not the other.</summary>
     public bool IsAnswered(Row now, Row then) => Says(now, then) || _rows.Any(earlier =>
         earlier != now && earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run && earlier.Answers.Count > 0 && Likeness.IsSame(now, earlier) && Says(earlier, then)
-        && (Likeness.SharesMarking(now, earlier) || HasBoth(earlier, then)));
+        && IsTold(now, then)
+        && Likeness.SharesMarking(now, earlier)) || _rows.Any(earlier => earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run
+        && Likeness.IsSame(now, earlier) && HasBoth(earlier, then) && Says(earlier, then));
 
     /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
-    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => Meant(answer, row).ToList() is { Count: > 0 } meant
-        && (answer.Text("because") is null || !meant.Exists(then => IsTold(row, then))));
+    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => answer.Text("because") is null
+        || (Meant(answer, row).ToList() is { Count: > 0 } meant && !meant.Exists(then => IsTold(row, then))));
 
     /// <summary>It refers to an earlier item that no record knows.</summary>
     public bool NamesNothing(Row row) => (row.Formerly is { } old && !_rows.Exists(r => r.Sheet != row.Sheet && Likeness.Like(r.Id, old)))

@@ -67,6 +67,13 @@ internal static class AssemblyStories
         },
         new Story("A destroyed bridge on a harness examined alone", "Destroyed is withdrawn.")
         { Runs = [[Together()], [Visit("V-1c", "2026-06-01").Bridge("RB-1", "Q100", i => i.Destroyed())], [Visit("V-2", Autumn).Harness("H-1", "A1")]], Must = ["H-1 withdraw W9"] },
+        new Story("The harness spelt otherwise in its part's row", "H-2 in the bridge's row is the H-002 beside it.")
+        { Runs = [[Visit("V-1", Spring).Harness("H-002", "A1").Bridge("RB-1", "Q100", i => i.On("H-2").Cut())]], Must = ["H-002 withdraw W9"] },
+        new Story("The harness spelt otherwise in its part's row, and another firm has that very id", "The reference means the harness beside it.")
+        {
+            Runs = [[Visit("W-1", Spring, "Beck Trees").Harness("H-2", "Z9")], [Visit("V-1", Spring).Harness("H-002", "A1").Bridge("RB-1", "Q100", i => i.On("H-2").Cut())]],
+            Must = ["H-002 withdraw W9"],
+        },
         new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
         {
             Runs = [[Visit("V-1", Spring).Harness("H-1", "A1", i => i.Cut()).Bridge("RB-1", "Q100", i => i.On("H-1"))], [Visit("V-2", Autumn).Bridge("RB-1", "Q100")]],
@@ -81,6 +88,24 @@ internal static class AssemblyStories
             Runs = [[Together(i => i.Cut())],
                 [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.Concluded()).Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-1", "RB-2")]],
             Must = ["H-1 fit", "RB-1 withdraw", "RB-2 fit"],
+        },
+        new Story("Bridge swapped, the old one spelt otherwise", "rb 01 is RB-1, and it is off.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+                [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "rb 01", "RB-2")]],
+            Must = ["H-1 fit", "RB-2 fit"],
+        },
+        new Story("Bridge swapped, the old one spelt with l for 1", "RB-l is RB-1, and it is off.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+                [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-l", "RB-2")]],
+            Must = ["H-1 fit", "RB-2 fit"],
+        },
+        new Story("Bridge taken off in one record, the harness looked at again in the next, both in one go", "The renewal was there before the second look.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+                [Visit("V-2", "2026-10-02").Harness("H-1", "A1").Renewed("H-1", "RB-1", null), Visit("V-3", Autumn).Harness("H-1", "A1")]],
+            Must = ["H-1 fit"],
         },
         new Story("Bridge renewed in another file", "The renewal is on record, whichever file has it.")
         {

@@ -103,6 +103,11 @@ internal static class EndingStories
             Runs = [[Visit("V-1", "2026-02-02").Harness("H-1", "A1")], [Visit("V-2", Spring).Harness("H-1", "A2", i => i.Cut())], [Visit("V-4", Autumn).Harness("H-1", "A1")]],
             Must = ["H-1 undetermined U3"],
         },
+        new Story("Corrected from doubt to saw contact, and the doubt examined again", "The release reaches what its reason can end, and saw contact is not among it.")
+        {
+            Runs = [[Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Doubt())], [Saw()], [SecondBridge().Released("RB-1", Spring, "examined-again")]],
+            Must = ["RB-1 withdraw W10"],
+        },
         new Story("An incomplete record completed", "An undetermined item may get better by a correction.")
         { Runs = [[First(i => i.Forgotten())], [First()]], Must = ["C-1 fit"] },
         new Story("A correction for the worse", "A fit item may be withdrawn by a correction.")
@@ -139,6 +144,12 @@ internal static class EndingStories
         { Runs = [[First().Disposed("C-1", "destroyed")]], Must = ["C-1 withdraw W11"] },
         new Story("Destroyed by mistake", "It was another one, and the release says how that is known.")
         { Runs = [[First(i => i.Destroyed())], [Second().Released("C-1", Spring, "recorded-in-error", grounds: "C-2 was cut up, this one lay in the van")]], Must = ["C-1 fit"] },
+        new Story("Destroyed by mistake, with a visit in between", "The visit in between withdrew it on account of the mistake alone.")
+        {
+            Runs = [[First(i => i.Destroyed())], [Visit("V-1b", "2026-07-01").Connector("C-1", "B7")],
+                [Second().Released("C-1", Spring, "recorded-in-error", grounds: "C-2 was cut up, this one lay in the van")]],
+            Must = ["C-1 fit"],
+        },
         new Story("Destroyed, and examined again", "Looking again does not undo it.")
         { Runs = [[First(i => i.Destroyed())], [Second().Released("C-1", Spring, "examined-again")]], Must = ["C-1 withdraw W11"] },
         new Story("Lost and found", "A loss says nothing about its state; found and examined it is fit.")

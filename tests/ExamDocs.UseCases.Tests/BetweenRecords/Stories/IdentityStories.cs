@@ -49,6 +49,22 @@ internal static class IdentityStories
         { Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-1", "Q100", i => i.Not("RB-1", "it looks newer to me"))]], Must = ["RB-1 withdraw W10"] },
         new Story("The question ignored once is asked again", "An entry that was itself held for want of an answer vouches for nothing.")
         { Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-1", "Q555")], [Visit("V-3", NextSpring).Bridge("RB-1", "Q555")]], Must = ["RB-1 undetermined U3"] },
+        new Story("The question left open by an entry that was in doubt itself", "Its own doubt is released; which bridge it is, nobody has said.")
+        {
+            Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-1", "Q555", i => i.Doubt())],
+                [Visit("V-3", NextSpring).Bridge("RB-1", "Q555").Released("RB-1", Autumn, "examined-again")]],
+            Must = ["RB-1 undetermined U3"],
+        },
+        new Story("Told apart from a tag that the record names in passing", "Both would have to be in the record as items; a repair that names RB-1 shows nobody a second bridge.")
+        {
+            Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Not("RB-1", "the other one lies in the van")).Repaired("RB-1")]],
+            Must = ["RB-77 undetermined U3"],
+        },
+        new Story("Told apart because both are in the record", "Two rows, two bridges: RB-1 stays withdrawn, RB-77 is another of the same stamped number.")
+        {
+            Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-1", "Q100").Bridge("RB-77", "Q100", i => i.Not("RB-1", "both lay before me on the table"))]],
+            Must = ["RB-77 fit", "RB-1 withdraw W10"],
+        },
         new Story("Tagged anew, and said so", "It is the withdrawn bridge under a new id and inherits all.")
         { Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Formerly("RB-1"))]], Must = ["RB-77 withdraw W10"] },
         new Story("Tagged anew, and said so one visit before", "The answer is remembered: RB-77 was RB-1.")
