@@ -11,11 +11,9 @@ internal static class CommonOptions
 {
     private const string RegisterVariable = "EXAMDOCS_REGISTER";
 
-    private const string RegisterDefault = "examdocs.db";
-
     public static readonly Option<string?> Register = new("--register")
     {
-        Description = $"Register: a file, or postgres://user@server/database for one that several examiners share. Default: the environment's {RegisterVariable}, else {RegisterDefault} in this folder.",
+        Description = $"Register: a file, or postgres://user@server/database for one that several examiners share. Default: the environment's {RegisterVariable}, else one in your own data folder (examdocs register where).",
         HelpName = "FILE|URL",
         Recursive = true,
     };
@@ -53,16 +51,42 @@ internal static class CommonOptions
     /// <summary>The language of the documents.</summary>
     public static Language DocumentLanguage(ParseResult parsed) => Language.Find(parsed.GetValue(LanguageTag)!)!;
 
-    public static string RegisterPath(ParseResult parsed) =>
-        parsed.GetValue(Register) ?? (Environment.GetEnvironmentVariable(RegisterVariable) is { Length: > 0 } named ? named : RegisterDefault);
+    /// <summary>The register to work with, there or not.</summary>
+    public static RegisterPlace Place(ParseResult parsed) =>
+        RegisterPlace.Of(parsed.GetValue(Register), (RegisterVariable, Environment.GetEnvironmentVariable(RegisterVariable)));
+
+    public static string RegisterPath(ParseResult parsed) => Place(parsed).Place;
+
+    /// <summary>The register of a command that may make the usual one: one that was named has to be there.</summary>
+    /// <param name="folder">A folder that the command writes to, beside the one it runs in; null for none.</param>
+    /// <returns>Null where a register was named and is not there, which is then said.</returns>
+    public static RegisterPlace? RegisterToWrite(ParseResult parsed, string? folder = null)
+    {
+        var place = Place(parsed);
+        foreach (var stray in place.Strays(new[] { ".", folder }.OfType<string>()))
+            parsed.InvocationConfiguration.Error.WriteLine(stray);
+        if (place.Objection is not { } objection)
+        {
+            place.MakeFolder();
+            return place;
+        }
+        parsed.InvocationConfiguration.Error.WriteLine(objection);
+        return null;
+    }
+
+    /// <summary>Says where the usual register was made, where that has happened since.</summary>
+    public static void SayWhereMade(ParseResult parsed, RegisterPlace place, bool wasThere)
+    {
+        if (!wasThere && place.Exists)
+            parsed.InvocationConfiguration.Error.WriteLine(place.Made);
+    }
 
     /// <summary>The register to read from and never to make: the one named, whether it is there or not, else the usual one where it is there.</summary>
     /// <returns>Null where none is named and the usual one is not there.</returns>
     public static string? RegisterToRead(ParseResult parsed)
     {
-        var path = RegisterPath(parsed);
-        var isNamed = parsed.GetValue(Register) is not null || !string.Equals(path, RegisterDefault, StringComparison.Ordinal);
-        return isNamed || File.Exists(path) ? path : null;
+        var place = Place(parsed);
+        return place.NamedBy is not null || place.Exists ? place.Place : null;
     }
 
     /// <summary>The rules built in, with the user's own where a folder of them is given; null where that is at fault, which is then said.</summary>

@@ -18,7 +18,7 @@ internal static class Machinery
             return await run();
         }
         catch (Exception e) when (e is PrintException or IOException or UnauthorizedAccessException
-            or System.Data.Common.DbException)
+            or InvalidDataException or System.Data.Common.DbException)
         {
             await Console.Error.WriteLineAsync($"stopped: {Sentence(e)}");
             return ExitCode.Machinery;

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Storage;
 using NodaTime;
@@ -10,21 +11,25 @@ namespace ExamDocs.Register;
 /// is taken first, its bytes are recorded, its file is put in place, and only then is it issued; killed anywhere between,
 /// the next run's <see cref="Recover"/> finishes or voids it, and no number is lost, reused or doubled.
 /// </summary>
-public sealed class DocumentRegister : IDisposable
+public sealed partial class DocumentRegister : IDisposable
 {
     private readonly RegisterDatabase _database;
     private readonly RunHold _run;
     private readonly LogRows _log;
 
-    private DocumentRegister(RegisterDatabase database, LocalDate today)
+    private DocumentRegister(RegisterDatabase database, RunHold run, LocalDate today)
     {
-        (_database, _run) = (database, database.Hold());
+        (_database, _run) = (database, run);
         _log = new(database.Connection);
         Rows = new(database, _log, today);
         Visits = new(database, _log, Rows.Ends, today);
     }
 
     internal DocumentRows Rows { get; }
+
+    internal LogRows Log => _log;
+
+    internal RegisterDatabase Database => _database;
 
     /// <summary>The visits that it remembers.</summary>
     public VisitRegister Visits { get; }
@@ -43,38 +48,6 @@ public sealed class DocumentRegister : IDisposable
 
     /// <summary>Where it is, in words; without any password.</summary>
     public string Place => _database.Place;
-
-    /// <summary>Opens a register, making it where there is none.</summary>
-    /// <param name="place">A file, or postgres://user@server/database for one that several examiners share.</param>
-    /// <param name="today">The day that is entered for what happens now; left out, that of this machine's clock.</param>
-    /// <exception cref="RegisterRefusedException">The file is no register, or of a later version; it is left alone.</exception>
-    /// <exception cref="IOException">The file cannot be reached.</exception>
-    /// <exception cref="System.Data.Common.DbException">The server cannot be reached, or the disk is full.</exception>
-    public static DocumentRegister Open(string place, LocalDate? today = null)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(place);
-        var day = today ?? SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
-        var database = PostgresAddress.IsOne(place)
-            ? (RegisterDatabase)PostgresRegister.Open(place, day) : SqliteRegister.Open(WithoutLink(Path.GetFullPath(place)), day);
-        try
-        {
-            return new(database, day);
-        }
-        catch
-        {
-            database.Dispose();
-            throw;
-        }
-    }
-
-    /// <summary>Opens a register that must be there: a misspelt name must not pass for a register that knows nothing.</summary>
-    /// <exception cref="FileNotFoundException">There is none.</exception>
-    /// <inheritdoc cref="Open"/>
-    public static DocumentRegister OpenExisting(string place, LocalDate? today = null) =>
-        Exists(place) ? Open(place, today) : throw new FileNotFoundException($"There is no register at {place}.");
-
-    /// <summary>Whether there is a register at a place: on a server that is only known by asking it.</summary>
-    public static bool Exists(string place) => PostgresAddress.IsOne(place) || File.Exists(place);
 
     /// <summary>The current document issued for the same input, rules and template; null where there is none.</summary>
     public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey)?.Issued();
@@ -201,17 +174,22 @@ public sealed class DocumentRegister : IDisposable
         return new RegisterCheck(_database, Rows, Visits, _log, request).Run();
     }
 
+    /// <summary>Takes the visits and documents of another register in, which is not changed. Taken in again they change nothing.</summary>
+    /// <param name="other">Opened to be read.</param>
+    /// <param name="read">Reads a stored record; null where that is impossible.</param>
+    /// <param name="ends">What, once both know of each other, one side's visits end of the other's, given the numbers of the visits that came in.</param>
+    public MergeResult Merge(
+        DocumentRegister other, Func<byte[], ExaminationRecord?> read, Func<IReadOnlySet<int>, IReadOnlyList<(int ByVisit, LineEnd End)>>? ends = null)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        ArgumentNullException.ThrowIfNull(read);
+        return new Merging.RegisterMerge(_database, this, other, read, ends ?? (static _ => [])).Run();
+    }
+
     /// <summary>Writes a copy of a register in a file, whole and checked, where no file is yet.</summary>
     /// <exception cref="RegisterRefusedException">It is on a server, whose own tools make copies.</exception>
     /// <exception cref="IOException">A file is there already, or cannot be written.</exception>
     public void BackUp(string path) => Backup.Write(_database, path);
-
-    /// <summary>Two names of one register are one register.</summary>
-    private static string WithoutLink(string path)
-    {
-        var file = new FileInfo(path);
-        return file.LinkTarget is null ? path : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
-    }
 
     public void Dispose()
     {

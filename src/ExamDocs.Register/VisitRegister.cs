@@ -17,11 +17,17 @@ public sealed class VisitRegister
     internal const int VisitColumnCount = 11;
 
     private readonly RegisterDatabase _database;
-    private readonly LogRows _log;
     private readonly LineEnds _ends;
-    private readonly LocalDate _today;
+    private readonly VisitStore _store;
 
-    internal VisitRegister(RegisterDatabase database, LogRows log, LineEnds ends, LocalDate today) => (_database, _log, _ends, _today) = (database, log, ends, today);
+    internal VisitRegister(RegisterDatabase database, LogRows log, LineEnds ends, LocalDate today)
+    {
+        (_database, _ends) = (database, ends);
+        _store = new(database, this, log, ends, today);
+    }
+
+    /// <summary>Where visits are stored.</summary>
+    internal VisitStore Store => _store;
 
     private DbConnection Connection => _database.Connection;
 
@@ -32,7 +38,7 @@ public sealed class VisitRegister
     public (int Visit, bool IsNew) Remember(VisitToRemember visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return Remember([visit])![0];
+        return _store.Remember([visit], null)![0];
     }
 
     /// <summary>
@@ -45,21 +51,7 @@ public sealed class VisitRegister
     public IReadOnlyList<(int Visit, bool IsNew)>? Remember(IReadOnlyList<VisitToRemember> visits, int? knownUpTo = null)
     {
         ArgumentNullException.ThrowIfNull(visits);
-        using var transaction = _database.BeginWriting();
-        var latest = Latest;
-        if (knownUpTo is { } known && known != latest)
-            return null;
-        var numbers = Numbered(visits, latest);
-        var seen = numbers.Select(n => n.Visit).Append(latest).Max();
-        for (var n = 0; n < visits.Count; n++)
-        {
-            if (numbers[n].IsNew)
-                Insert(numbers[n].Visit, visits[n], seen);
-        }
-        for (var n = 0; n < visits.Count; n++)
-            _ends.Store(numbers[n].Visit, visits[n].Ends);
-        transaction.Commit();
-        return numbers;
+        return _store.Remember(visits, knownUpTo);
     }
 
     /// <summary>All, in the order stored.</summary>
@@ -112,63 +104,10 @@ public sealed class VisitRegister
     internal IReadOnlyList<RememberedOutcome> OutcomesOf(int visit) =>
         Connection.Rows(row => Outcome(row, 0), $"SELECT {OutcomeColumns} FROM outcome WHERE visit = $1 ORDER BY position", visit);
 
-    /// <summary>Stores a visit that came from another register, within a transaction of its own.</summary>
-    internal int TakeIn(string origin, int originNumber, VisitToRemember visit, int? seen, LocalDate? storedOn)
-    {
-        using var transaction = _database.BeginWriting();
-        var number = Latest + 1;
-        Insert(number, visit, seen, new LoggedVisit(number, "") { Origin = origin, OriginNumber = originNumber }, storedOn);
-        Connection.Execute("INSERT INTO merged_visit (origin, number, visit) VALUES ($1, $2, $3)", origin, originNumber, number);
-        transaction.Commit();
-        return number;
-    }
-
-    internal void Insert(int number, VisitToRemember visit, int? seen, LoggedVisit? from = null, LocalDate? storedOn = null)
-    {
-        var (sha256, day) = (DurableFile.Hash(visit.Json), storedOn ?? _today);
-        var asOf = from is null ? visit.AsOf ?? _today : visit.AsOf;
-        Connection.Execute(
-            """
-            INSERT INTO visit (visit, sha256, reference, regime, employer, premises, examined_on, stored_on, record, seen, version, as_of, origin)
-            VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)
-            """,
-            [number, sha256, .. VisitRows.Visit(visit.Record), DocumentRows.Day(day), visit.Json, seen, visit.Version, DocumentRows.Day(asOf), from?.Origin]);
-        foreach (var row in VisitRows.Of(number, visit.Record).Concat(VisitRows.Outcomes(number, visit.Outcomes)))
-            Connection.Execute($"INSERT INTO {row.Table} VALUES ({string.Join(", ", row.Values.Select((_, i) => FormattableString.Invariant($"${i + 1}")))})", row.Values);
-        var logged = new LoggedVisit(number, sha256)
-        {
-            Seen = seen, Version = visit.Version is { } version ? Sql.Storable(version) : null, AsOf = asOf, Origin = from?.Origin, OriginNumber = from?.OriginNumber, Outcomes = visit.Outcomes,
-        };
-        _log.Append(at => LogEntry.Remembered(at, logged, day));
-    }
-
-    /// <summary>An older version read again is the latest again; only what is the latest already, decided alike, is there.</summary>
-    private List<(int Visit, bool IsNew)> Numbered(IReadOnlyList<VisitToRemember> visits, int latest)
-    {
-        var numbers = new List<(int Visit, bool IsNew)>();
-        // What is stored by this call counts among the versions too.
-        var versions = new Lazy<List<Version>>(() => [.. All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]);
-        foreach (var visit in visits)
-        {
-            var sha256 = DurableFile.Hash(visit.Json);
-            var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
-            var like = versions.Value.FindLast(v => reference is null ? v.Reference is null && v.Sha256 == sha256
-                : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer));
-            if (like is not null && like.Sha256 == sha256 && IsSame(like.Outcomes ?? OutcomesOf(like.Visit), visit.Outcomes))
-            {
-                numbers.Add((like.Visit, false));
-                continue;
-            }
-            numbers.Add((++latest, true));
-            versions.Value.Add(new(latest, sha256, reference, employer, visit.Outcomes));
-        }
-        return numbers;
-    }
-
-    private static bool IsSame(IReadOnlyList<RememberedOutcome> stored, IReadOnlyList<RememberedOutcome> now) =>
+    internal static bool IsSame(IReadOnlyList<RememberedOutcome> stored, IReadOnlyList<RememberedOutcome> now) =>
         stored.Select(o => LogEntryJson.Outcome(o).ToString()).SequenceEqual(now.Select(o => LogEntryJson.Outcome(o).ToString()), StringComparer.Ordinal);
 
-    private sealed record Version(int Visit, string Sha256, string? Reference, string? Employer, IReadOnlyList<RememberedOutcome>? Outcomes);
+    internal string HashOf(int visit) => Connection.Rows(row => row.GetString(0), "SELECT sha256 FROM visit WHERE visit = $1", visit).Single();
 
     private List<RememberedVisit> Visits(string condition, object? value) =>
         Connection.Rows(row => Visit(row), $"SELECT {VisitColumns} FROM visit WHERE {condition} ORDER BY visit.visit", value);

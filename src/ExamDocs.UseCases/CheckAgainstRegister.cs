@@ -16,7 +16,7 @@ public static class CheckAgainstRegister
     {
         if (place is null)
             return CheckRecord.All(paths, asOf, rules);
-        using var register = DocumentRegister.OpenExisting(place, asOf);
+        using var register = DocumentRegister.OpenToRead(place, asOf);
         return DecideRun.Check(ReadVisits.From(paths, rules), register, asOf, rules);
     }
 }

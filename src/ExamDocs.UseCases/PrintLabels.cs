@@ -78,6 +78,9 @@ public static partial class PrintLabels
         if (read.Any(v => v.Unreadable is not null))
             return new LabelResult(DecideRun.Check(read, null, request.Today, request.Rules), [], null, [], null);
 
+        // What asks for numbers alone issues nothing, and makes no register.
+        if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
+            return LabelResult.Stopped($"{asked[0].Asked} is no label of a register here: there is none yet", []);
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         register.Recover();
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
@@ -85,15 +88,16 @@ public static partial class PrintLabels
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
 
         var run = DecideRun.Remember(read, register, request.Today, request.Rules);
-        var (corrections, others) = (new Corrections(register, reason: null), new List<DocumentJob>());
-        corrections.Take(run);
+        var (inputs, corrections, others) = (run.Inputs.ToArray(), new Corrections(register, reason: null), new List<DocumentJob>());
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
         {
             Corrections = corrections,
         };
         string? failure = null;
-        foreach (var visit in run.Inputs.Select(i => i.Visit!).OrderBy(v => v.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).TakeWhile(_ => failure is null))
+        foreach (var n in run.InOrder().TakeWhile(_ => failure is null))
         {
+            var visit = (inputs[n] = run.Naming(register, n)).Visit!;
+            corrections.Take(visit, run.Numbers[n].Visit);
             var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
                 .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
             others.AddRange(jobs[false]);
@@ -101,7 +105,7 @@ public static partial class PrintLabels
         }
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(run.Inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
+        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
     }
 
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>
@@ -118,6 +122,7 @@ public static partial class PrintLabels
     {
         _ when document is { Ended: DocumentEnd.Replaced } => $"{asked} was replaced by {string.Join(", ", document.ReplacedBy)}: print that",
         _ when document is { Ended: DocumentEnd.Withdrawn } => $"{asked} was withdrawn: {document.EndedReason}",
+        _ when document is { Ended: DocumentEnd.Ended } => $"{asked} no longer holds: {EndedWords.Of(document)}. Labels of the record are decided anew when the record is given instead of the number",
         null => $"{asked} is no label that this register has issued",
         var format when format != stock.Format => $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
         _ => null,

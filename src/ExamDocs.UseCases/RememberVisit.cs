@@ -12,7 +12,7 @@ internal static class RememberVisit
     public static VisitToRemember Of(DeterminedVisit visit) => new(
         visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. KnownOutcomes.Of(visit).Select(Remembered)])
     {
-        Version = ProgramVersion.Current, AsOf = visit.AsOf,
+        Version = ProgramVersion.Deciding(visit), AsOf = visit.AsOf,
     };
 
     /// <summary>With the lines of documents of earlier visits that it ends.</summary>

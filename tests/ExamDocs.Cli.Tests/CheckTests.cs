@@ -78,12 +78,17 @@ public sealed class CheckTests : IDisposable
         var visit = Records.Cut().Write(_examdocs, "visit.json");
         _examdocs.With("EXAMDOCS_REGISTER", _examdocs.At("environment.db"));
 
-        var unasked = await _examdocs.RunAsync("check", visit);
+        var named = await _examdocs.RunAsync("check", visit);
         var asked = await _examdocs.RunAsync("check", visit, "--register", "none.db");
+        _examdocs.Without("EXAMDOCS_REGISTER");
+        var unasked = await _examdocs.RunAsync("check", visit);
 
-        Assert.Equal((0, 3), (unasked.ExitCode, asked.ExitCode));
-        Assert.Contains("There is no register at none.db", asked.Err, StringComparison.Ordinal);
+        Assert.Equal((2, 2, 0), (named.ExitCode, asked.ExitCode, unasked.ExitCode));
+        Assert.Contains("environment.db, which EXAMDOCS_REGISTER names", named.Err, StringComparison.Ordinal);
+        Assert.Contains("no register at none.db, which --register names", asked.Err, StringComparison.Ordinal);
+        Assert.Contains("No register was asked for earlier records", unasked.Err, StringComparison.Ordinal);
         Assert.Equal(["visit.json"], _examdocs.Files());
+        Assert.False(File.Exists(_examdocs.DefaultRegister));
     }
 
     [Fact]

@@ -16,7 +16,10 @@ internal sealed class Examdocs : IDisposable
     /// <summary>The folder it runs in, empty at first.</summary>
     public string Folder { get; } = Directory.CreateTempSubdirectory("examdocs-cli-").FullName;
 
-    public string DefaultRegister => At("examdocs.db");
+    /// <summary>The user's own data folder, empty at first.</summary>
+    public string Data { get; } = Directory.CreateTempSubdirectory("examdocs-data-").FullName;
+
+    public string DefaultRegister => Path.Combine(Data, "examdocs", "examdocs.db");
 
     public string At(string name) => Path.Combine(Folder, name);
 
@@ -55,11 +58,16 @@ internal sealed class Examdocs : IDisposable
             RedirectStandardError = true,
         };
         start.Environment.Remove("EXAMDOCS_REGISTER");
+        start.Environment["XDG_DATA_HOME"] = Data;
         start.Environment["DOTNET_TieredPGO"] = "0"; // short runs: measuring them costs more than it gains
         foreach (var (name, value) in _environment)
             start.Environment[name] = value;
         return start;
     }
 
-    public void Dispose() => Directory.Delete(Folder, recursive: true);
+    public void Dispose()
+    {
+        Directory.Delete(Folder, recursive: true);
+        Directory.Delete(Data, recursive: true);
+    }
 }

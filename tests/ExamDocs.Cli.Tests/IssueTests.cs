@@ -20,7 +20,8 @@ public sealed class IssueTests : IDisposable
         var single = await _examdocs.RunAsync("label", number, "--out", "single.pdf", "--stock", "single-100x150");
 
         Assert.Equal(0, first.ExitCode);
-        Assert.Empty(first.Err);
+        Assert.Equal($"A register was made at {_examdocs.DefaultRegister}: numbering starts there. One kept elsewhere is named with --register, or joined with examdocs register merge.", first.Err.Trim());
+        Assert.Empty(second.Err);
         Assert.Contains("3 documents in ", first.Out, StringComparison.Ordinal);
         Assert.Equal(["notice", "quarantine-label", "report"], Documents().Select(d => (string)d!["kind"]!).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(0, second.ExitCode);
@@ -69,28 +70,34 @@ public sealed class IssueTests : IDisposable
     }
 
     [Fact]
-    public async Task The_register_is_the_option_then_the_environment_then_the_folder()
+    public async Task The_register_is_the_option_then_the_environment_then_the_data_folder()
     {
         var visit = Records.Small().Write(_examdocs, "visit.json");
         _examdocs.With("EXAMDOCS_REGISTER", _examdocs.At("environment.db"));
+        await _examdocs.RunAsync("register", "create");
+        await _examdocs.RunAsync("register", "create", "--register", "option.db");
+        string[] issue = ["issue", visit, "--out", "out", "--only", "notice"];
 
-        await _examdocs.RunAsync("issue", visit, "--out", "out", "--register", "option.db", "--only", "notice");
-        var option = _examdocs.Files();
-        await _examdocs.RunAsync("issue", visit, "--out", "out", "--only", "notice");
-        var environment = _examdocs.Files();
-
-        Assert.Contains("option.db", option, StringComparer.Ordinal);
-        Assert.DoesNotContain("environment.db", option, StringComparer.Ordinal);
-        Assert.Contains("environment.db", environment, StringComparer.Ordinal);
-        Assert.DoesNotContain("examdocs.db", environment, StringComparer.Ordinal);
+        await _examdocs.RunAsync([.. issue, "--register", "option.db"]);
+        Assert.Equal((1, 0), (await Visits("option.db"), await Visits("environment.db")));
+        await _examdocs.RunAsync(issue);
+        Assert.Equal((1, 1), (await Visits("option.db"), await Visits("environment.db")));
+        Assert.False(File.Exists(_examdocs.DefaultRegister));
+        _examdocs.Without("EXAMDOCS_REGISTER");
+        await _examdocs.RunAsync(issue);
+        Assert.Equal((1, 1, 1), (await Visits("option.db"), await Visits("environment.db"), await Visits(_examdocs.DefaultRegister)));
     }
+
+    private async Task<int> Visits(string register) =>
+        (await _examdocs.RunAsync("register", "check", "--register", register)).Out is var said && said.Contains(", 1 records", StringComparison.Ordinal) ? 1
+        : said.Contains(", 0 records", StringComparison.Ordinal) ? 0 : -1;
 
     [Fact]
     public async Task A_file_that_is_no_register_is_3_and_left_alone()
     {
         File.WriteAllText(_examdocs.At("examdocs.db"), "a shopping list, and no register at all");
 
-        var run = await _examdocs.RunAsync("issue", Records.Small().Write(_examdocs, "visit.json"), "--out", "out");
+        var run = await _examdocs.RunAsync("issue", Records.Small().Write(_examdocs, "visit.json"), "--out", "out", "--register", "examdocs.db");
 
         Assert.Equal(3, run.ExitCode);
         Assert.StartsWith("stopped: ", run.Err, StringComparison.Ordinal);
@@ -113,6 +120,7 @@ public sealed class IssueTests : IDisposable
         File.WriteAllText(_examdocs.At("mine.json"), """{"name":"mine","what":"a roll","pageWidthMm":74,"pageHeightMm":41,"labelWidthMm":70,"labelHeightMm":37,"leftMm":2,"topMm":2}""");
         var visit = Records.Small().Write(_examdocs, "visit.json");
 
+        await _examdocs.RunAsync("register", "create");
         var run = await _examdocs.RunAsync("label", visit, "--out", "due.pdf", "--stock", "mine.json", "--black", "--offset", "0.5,0.5");
 
         Assert.Equal((0, ""), (run.ExitCode, run.Err));

@@ -26,7 +26,9 @@ public sealed class FullDiskIssueTests : IDisposable
     [InlineData("elsewhere")]
     public async Task Full_at_any_place_it_says_so_and_goes_on_once_there_is_room(string registerFolder)
     {
-        _register = Path.Combine(Directory.CreateDirectory(_examdocs.At(registerFolder)).FullName, "kit.db");
+        var data = Directory.CreateDirectory(_examdocs.At(registerFolder)).FullName;
+        _examdocs.With("XDG_DATA_HOME", data);
+        _register = Path.Combine(data, "examdocs", "examdocs.db");
         var visit = Kit.Withdrawn("F", items: 2).Write(_examdocs, "visit.json");
         var enough = await NeededAsync(visit);
         var steps = Math.Min(Effort.Of(8, int.MaxValue), enough / Page);
@@ -74,7 +76,7 @@ public sealed class FullDiskIssueTests : IDisposable
     }
 
     private Task<Run> IssueAsync(string visit) => _examdocs.RunAsync(
-        ["issue", visit, "--quiet", "--register", _register, "--out", Out, .. Kit.OnlyLabels]);
+        ["issue", visit, "--quiet", "--out", Out, .. Kit.OnlyLabels]);
 
     public void Dispose() => _examdocs.Dispose();
 }

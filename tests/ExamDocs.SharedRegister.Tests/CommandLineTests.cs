@@ -14,6 +14,8 @@ public sealed class CommandLineTests : Workplace
     public async Task Issuing_twice_issues_nothing_new_the_second_time()
     {
         string[] issue = ["issue", Records.ExampleJson, "--only", "quarantine-label", "--out", "out", "--register", Database];
+        Assert.Equal(2, (await _examdocs.RunAsync(issue)).ExitCode);
+        Assert.Equal(0, (await _examdocs.RunAsync("register", "create", "--register", Database)).ExitCode);
         var first = await _examdocs.RunAsync(issue);
         var issued = Issued();
         var second = await _examdocs.RunAsync(issue);
@@ -36,6 +38,7 @@ public sealed class CommandLineTests : Workplace
     public async Task What_another_examiner_issued_is_put_in_place_from_the_register()
     {
         var visit = Records.Small().Write(_examdocs, "visit.json");
+        Open().Dispose();
         await _examdocs.RunAsync("issue", visit, "--out", "mine", "--only", "due-label", "--register", Database);
         var hers = await _examdocs.RunAsync("issue", visit, "--out", "hers", "--only", "due-label", "--register", Database);
         Assert.Equal(0, hers.ExitCode);
@@ -75,6 +78,7 @@ public sealed class CommandLineTests : Workplace
     {
         var address = Database.Replace($":{Server.Password}", "", StringComparison.Ordinal);
         Assert.DoesNotContain(Server.Password, address, StringComparison.Ordinal);
+        Open().Dispose();
         string[] check = ["register", "check", "--register", address];
         Assert.Equal(3, (await _examdocs.RunAsync(check)).ExitCode);
         Assert.Equal(0, (await _examdocs.With("PGPASSWORD", Server.Password).RunAsync(check)).ExitCode);

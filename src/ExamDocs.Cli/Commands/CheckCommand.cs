@@ -41,12 +41,19 @@ internal static class CheckCommand
         var copy = parsed.GetValue(Annotate)?.FullName;
         if (copy is not null && AnnotateWorkbook.WhyNot(paths, copy) is { } refused)
             return Refuse(refused);
-        // The register is asked only where it is named: what a check says must not hang on where it is run.
-        var inputs = CheckAgainstRegister.All(paths, today, rules, parsed.GetValue(CommonOptions.Register));
+        var place = CommonOptions.Place(parsed);
+        foreach (var stray in place.Strays("."))
+            Console.Error.WriteLine(stray);
+        if (place.Objection is { } objection)
+            return Refuse(objection);
+        var isThere = place.Exists;
+        var inputs = CheckAgainstRegister.All(paths, today, rules, isThere ? place.Place : null);
         if (parsed.GetValue(Json) is { } file)
             FindingsFile.WriteTo(file.FullName, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);
         FindingsPrinter.Print(inputs, quiet);
+        if (!quiet && !isThere)
+            Console.Error.WriteLine($"No register was asked for earlier records: {place.Missing}.");
         return copy is null || inputs[0].Visit is null ? ExitOf(inputs) : WriteCopy(inputs[0], copy, quiet);
     }
 

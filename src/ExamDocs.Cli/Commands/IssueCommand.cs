@@ -54,12 +54,15 @@ internal static class IssueCommand
         if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead) || !SigningOptions.TrySigner(parsed, out var signer))
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
+        if (CommonOptions.RegisterToWrite(parsed, folder) is not { } register)
+            return ExitCode.Refused;
+        var wasThere = register.Exists;
         var result = await IssueDocuments.RunAsync(
             new IssueRequest
             {
                 Inputs = parsed.GetRequiredValue(Inputs),
                 OutFolder = folder,
-                RegisterPath = CommonOptions.RegisterPath(parsed),
+                RegisterPath = register.Place,
                 Today = CommonOptions.Today(),
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
@@ -71,6 +74,7 @@ internal static class IssueCommand
                 Reading = ReadingOptions.Of(parsed),
             },
             cancellation);
+        CommonOptions.SayWhereMade(parsed, register, wasThere);
         Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
         return result.Failure is not null ? ExitCode.Machinery
             : result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))

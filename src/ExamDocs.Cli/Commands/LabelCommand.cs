@@ -63,12 +63,15 @@ internal static class LabelCommand
         if (CommonOptions.KnownRules(parsed) is not { } rules || !SigningOptions.TrySigner(parsed, out var signer))
             return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
+        if (CommonOptions.RegisterToWrite(parsed, Path.GetDirectoryName(file)) is not { } register)
+            return ExitCode.Refused;
+        var wasThere = register.Exists;
         var result = await PrintLabels.RunAsync(
             new LabelRequest
             {
                 InputsOrNumbers = parsed.GetRequiredValue(Inputs),
                 OutFile = file,
-                RegisterPath = CommonOptions.RegisterPath(parsed),
+                RegisterPath = register.Place,
                 Stock = parsed.GetValue(Stock),
                 Kind = parsed.GetValue(Only),
                 Placing = new Placing(parsed.GetValue(Start), parsed.GetValue(Offset).X, parsed.GetValue(Offset).Y, parsed.GetValue(CropMarks)),
@@ -80,6 +83,7 @@ internal static class LabelCommand
                 Signer = signer,
             },
             cancellation);
+        CommonOptions.SayWhereMade(parsed, register, wasThere);
         FindingsPrinter.Print(result.Inputs, quiet: true);
         foreach (var sentence in result.Unprintable.Concat(parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks))
             await Console.Error.WriteLineAsync(sentence);

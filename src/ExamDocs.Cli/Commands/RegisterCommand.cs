@@ -15,30 +15,31 @@ internal static class RegisterCommand
 
     private static readonly Option<FileInfo> Copy = new("--out") { Description = "The copy to write; a file that is there already is left alone.", HelpName = "FILE", Required = true };
 
-    private static readonly Option<string[]> Checkpoints = new("--checkpoint")
-    {
-        Description = "A checkpoint.json that was kept elsewhere: the log must still begin as it did then. May be given several times.",
-        HelpName = "FILE",
-        DefaultValueFactory = _ => [],
-    };
-
     private static readonly Argument<string> Number = new("NUMBER") { Description = "Number of the document, for example R-2026-000123." };
 
     private static readonly Option<string> Reason = new("--reason") { Description = "Why it no longer holds; it stays in the log.", HelpName = "TEXT", Required = true };
 
     private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted." };
 
-    public static Command Create() => new("register", "The store: takes in earlier visits, writes everything out, copies, checks.")
+    public static Command Create()
     {
+        var command = new Command("register", "The store: takes in earlier visits, writes everything out, copies, checks.");
+        foreach (var one in RegisterPlaceCommands.All.Concat(All))
+            command.Add(one);
+        return command;
+    }
+
+    private static IReadOnlyList<Command> All { get; } =
+    [
         Sub("import", "Takes earlier visits in, so that they are history to those that follow; issues nothing.", [Inputs, CommonOptions.Rules], Import),
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
         Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
-        Sub("check", "Looks for damage, gaps, altered documents and an altered log.", [Checkpoints], Check),
+        RegisterCheckCommand.Create(),
         Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
         Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
-    };
+    ];
 
-    private static Command Sub(string name, string description, IReadOnlyList<Symbol> symbols, Func<ParseResult, int> run)
+    internal static Command Sub(string name, string description, IReadOnlyList<Symbol> symbols, Func<ParseResult, int> run)
     {
         var command = new Command(name, description);
         foreach (var argument in symbols.OfType<Argument>())
@@ -51,9 +52,11 @@ internal static class RegisterCommand
 
     private static int Import(ParseResult parsed)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules)
+        if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.RegisterToWrite(parsed) is not { } place)
             return ExitCode.Refused;
-        var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), CommonOptions.RegisterPath(parsed), CommonOptions.Today(), rules);
+        var wasThere = place.Exists;
+        var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), place.Place, CommonOptions.Today(), rules);
+        CommonOptions.SayWhereMade(parsed, place, wasThere);
         FindingsPrinter.Print(result.Inputs, parsed.GetValue(CommonOptions.Quiet));
         var code = CheckCommand.ExitOf(result.Inputs);
         if (code != ExitCode.Refused)
@@ -64,7 +67,9 @@ internal static class RegisterCommand
     private static int Export(ParseResult parsed)
     {
         var folder = parsed.GetRequiredValue(Folder).FullName;
-        var (records, documents) = ExportRegister.Run(CommonOptions.RegisterPath(parsed), folder, CommonOptions.Today());
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        var (records, documents) = ExportRegister.Run(place.Place, folder, CommonOptions.Today());
         Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{records} records and {documents} documents in {folder}"));
         return ExitCode.Done;
     }
@@ -72,26 +77,13 @@ internal static class RegisterCommand
     private static int BackUp(ParseResult parsed)
     {
         var copy = parsed.GetRequiredValue(Copy).FullName;
-        using var register = Existing(parsed);
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         register.BackUp(copy);
         Say(parsed, copy);
+        Say(parsed, "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. " + RegisterCheckCommand.WhatCheckpointsAreFor);
         return ExitCode.Done;
-    }
-
-    private static int Check(ParseResult parsed)
-    {
-        var (kept, faults) = ReadCheckpoints.From(parsed.GetValue(Checkpoints) ?? []);
-        foreach (var fault in faults)
-            Console.Error.WriteLine(fault);
-        if (faults.Count > 0)
-            return ExitCode.Refused;
-        using var register = Existing(parsed);
-        var wrong = register.Check([.. kept]);
-        foreach (var sentence in wrong)
-            Console.WriteLine(sentence);
-        if (wrong.Count == 0)
-            Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
-        return wrong.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
 
     private static int Withdraw(ParseResult parsed)
@@ -99,7 +91,9 @@ internal static class RegisterCommand
         var (number, reason) = (parsed.GetRequiredValue(Number), parsed.GetRequiredValue(Reason));
         if (string.IsNullOrWhiteSpace(reason))
             return Refuse("--reason is empty: say why the document no longer holds");
-        using var register = Existing(parsed);
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
+        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         if (!register.Withdraw(number, reason.Trim()))
         {
             return Refuse(register.Find(number) switch
@@ -120,8 +114,10 @@ internal static class RegisterCommand
             return ExitCode.Refused;
         if (!parsed.GetValue(DryRun))
             return Refuse("nothing is ever deleted here: --dry-run lists what is held and how long it has to be kept");
+        if (Existing(parsed) is not { } place)
+            return ExitCode.Refused;
         var today = CommonOptions.Today();
-        foreach (var held in PersonalData.In(CommonOptions.RegisterPath(parsed), today, rules))
+        foreach (var held in PersonalData.In(place.Place, today, rules))
         {
             var until = held.Until is not { } day ? "no day can be given"
                 : day < today ? $"had to be kept until {LocalDatePattern.Iso.Format(day)}: may go" : $"has to be kept until {LocalDatePattern.Iso.Format(day)}";
@@ -134,16 +130,25 @@ internal static class RegisterCommand
         return ExitCode.Done;
     }
 
-    private static DocumentRegister Existing(ParseResult parsed) =>
-        DocumentRegister.OpenExisting(CommonOptions.RegisterPath(parsed), CommonOptions.Today());
+    /// <returns>Null where it is not there, which is then said.</returns>
+    internal static RegisterPlace? Existing(ParseResult parsed)
+    {
+        var place = CommonOptions.Place(parsed);
+        foreach (var stray in place.Strays("."))
+            Console.Error.WriteLine(stray);
+        if (place.Exists)
+            return place;
+        Refuse(place.Missing);
+        return null;
+    }
 
-    private static int Refuse(string why)
+    internal static int Refuse(string why)
     {
         Console.Error.WriteLine(why);
         return ExitCode.Refused;
     }
 
-    private static void Say(ParseResult parsed, string what)
+    internal static void Say(ParseResult parsed, string what)
     {
         if (!parsed.GetValue(CommonOptions.Quiet))
             Console.WriteLine(what);

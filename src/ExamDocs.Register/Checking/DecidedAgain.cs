@@ -23,29 +23,32 @@ internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest re
             if (Difference(visit, decide) is not { } difference)
                 continue;
             if (isOther)
-                _notes.Add($"{difference} It was decided by version {visit.Version ?? "not recorded"}; this one decides otherwise.");
+                _notes.Add($"{difference.Text} It was decided by version {visit.Version ?? "not recorded"}; this one decides otherwise.");
+            else if (difference.Caveat is { } caveat)
+                _notes.Add($"{difference.Text} {caveat}");
             else
-                yield return difference;
+                yield return difference.Text;
         }
     }
 
-    private string? Difference(RememberedVisit visit, Func<RememberedVisit, byte[], IReadOnlyList<RememberedOutcome>?> decide)
+    private (string Text, string? Caveat)? Difference(RememberedVisit visit, Func<RememberedVisit, byte[], OutcomesAgain?> decide)
     {
         var name = FormattableString.Invariant($"Visit {visit.Visit}{(visit.Reference is { } reference ? $" ({reference})" : "")}");
         try
         {
-            var (stored, now) = (visits.OutcomesOf(visit.Visit), decide(visit, visits.Record(visit.Visit)));
-            if (now is null)
-                return $"{name}: its record cannot be decided any more.";
+            var (stored, again) = (visits.OutcomesOf(visit.Visit), decide(visit, visits.Record(visit.Visit)));
+            if (again is not { Outcomes: var now })
+                return ($"{name}: its record cannot be decided any more.", null);
             if (now.Count != stored.Count)
-                return FormattableString.Invariant($"{name}: {stored.Count} outcomes are stored, deciding it again gives {now.Count}.");
+                return (FormattableString.Invariant($"{name}: {stored.Count} outcomes are stored, deciding it again gives {now.Count}."), again.Caveat);
             var differing = stored.Zip(now).Where(p => !string.Equals(Written(p.First), Written(p.Second), StringComparison.Ordinal))
                 .Select(p => $"of {p.First.Item ?? "an item without an id"} is stored {Shown(p.First)}; deciding it again gives {Shown(p.Second)}").ToList();
-            return differing.Count == 0 ? null : $"{name}: {string.Join(". Also ", differing.Take(5))}{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.";
+            return differing.Count == 0 ? null
+                : ($"{name}: {string.Join(". Also ", differing.Take(5))}{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.", again.Caveat);
         }
         catch (Exception unreadable) when (unreadable is RegisterDamagedException or InvalidDataException)
         {
-            return $"{name}: {unreadable.Message}";
+            return ($"{name}: {unreadable.Message}", null);
         }
     }
 

@@ -50,7 +50,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     private IEnumerable<string> Content(DocumentStatus document)
     {
         var kept = database.Connection.Raw("SELECT bytes FROM content WHERE number = $1", document.Number);
-        if (document.State is DocumentState.Issued && (kept.Count != 1 || kept[0][0].Value != $"(bytes {document.Sha256})"))
+        if (document.State is DocumentState.Issued && (kept.Count != 1 || !string.Equals(kept[0][0].Value, $"(bytes {document.Sha256})", StringComparison.Ordinal)))
             yield return $"The register no longer holds {document.Number} as it was issued.";
         else if (document.State is DocumentState.Void && kept.Count > 0)
             yield return $"{document.Number} is void, and the register holds a document of that number.";
@@ -77,7 +77,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
         else if (!string.Equals(row, DocumentRows.RowOf(document), StringComparison.Ordinal))
             yield return "what is listed of it (its outcomes, visit, day, folder, pages, language, what it replaces or is a copy of) is not what the log tells";
         var kept = database.Connection.Raw("SELECT position FROM document_item WHERE number = $1 ORDER BY position", document.Number);
-        if (kept.Where((p, i) => p[0].Value != RawRows.Written(i)).Any())
+        if (kept.Where((p, i) => !string.Equals(p[0].Value, RawRows.Written(i), StringComparison.Ordinal)).Any())
             yield return "its items are not numbered one after the other";
         if (database.Connection.Raw("SELECT run FROM document WHERE number = $1", document.Number) is [[{ Value: not null }]])
             yield return "a run is listed as still at work on it";

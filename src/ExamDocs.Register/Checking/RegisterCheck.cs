@@ -13,6 +13,7 @@ namespace ExamDocs.Register;
 internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows, VisitRegister visits, LogRows log, RegisterCheckRequest request)
 {
     private readonly List<string> _faults = [];
+    private readonly List<string> _notes = [];
 
     public RegisterCheckResult Run()
     {
@@ -21,6 +22,7 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
         {
             var (documents, remembered) = (new DocumentsCheck(database, rows), new VisitsCheck(database, request.Read));
             Look("the database", database.Damage);
+            Look("the guards", Guarded);
             Look("the log", () => Logged(documents, remembered));
             Look("the sequences", Gaps);
             Look("the documents", documents.Faults);
@@ -28,7 +30,7 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
         }
         // What is decided again is never changed, so that nobody has to wait for it.
         Look("the outcomes", again.Faults);
-        return new(_faults, again.Notes) { DecidedByOthers = again.ByOthers };
+        return new(_faults, [.. _notes, .. again.Notes]) { DecidedByOthers = again.ByOthers, DecidedOtherwise = again.Notes.Count };
     }
 
     /// <summary>Each piece by itself: what breaks one of them is found and told like anything else.</summary>
@@ -69,9 +71,20 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
     private IEnumerable<string> Own(LogEntry? own, long entries)
     {
         var stored = database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
-        return stored is [var row] && row[3].Value is { } counted && counted != RawRows.Written(entries)
+        return stored is [var row] && row[3].Value is { } counted && !string.Equals(counted, RawRows.Written(entries), StringComparison.Ordinal)
             ? [FormattableString.Invariant($"The log should have {counted.Trim('(', ')')} entries and has {entries}.")]
             : RawRows.Differences("The register", "its own row", stored, [[1, own?.Register, Layout.Version, entries, DocumentRows.Day(own?.Day)]], "the log");
+    }
+
+    /// <summary>A guard that was taken away is told; what was put there instead may do anything.</summary>
+    private List<string> Guarded()
+    {
+        var triggers = database.Triggers();
+        var missing = Guards.All.Select(g => g.Name).Except(triggers.Select(t => t.Name), StringComparer.Ordinal).ToList();
+        if (missing.Count > 0)
+            _notes.Add($"Guards against change were taken away: {string.Join(", ", missing.Take(5))}{(missing.Count > 5 ? FormattableString.Invariant($" and {missing.Count - 5} more") : "")}.");
+        return [.. triggers.Where(t => !t.IsOurs).Select(t => $"The trigger {t.Name} of the database is not this program's, or was altered or switched off."),
+            .. database.Strange().Select(t => $"The table or view {t} of the database is not this program's.")];
     }
 
     private IEnumerable<string> Gaps()

@@ -16,10 +16,18 @@ public sealed record RegisterCheckRequest
     /// Decides a remembered visit again from its record, with what it could see, as of its day; null where that is impossible.
     /// Left out, nothing is decided again.
     /// </summary>
-    public Func<RememberedVisit, byte[], IReadOnlyList<RememberedOutcome>?>? Decide { get; init; }
+    public Func<RememberedVisit, byte[], OutcomesAgain?>? Decide { get; init; }
 
     /// <summary>Version of the program that decides again: what another one decided otherwise is no fault of the register.</summary>
     public string? Version { get; init; }
+}
+
+/// <summary>What deciding a visit again came to.</summary>
+/// <param name="Outcomes">In the order in which they are stored.</param>
+public sealed record OutcomesAgain(IReadOnlyList<RememberedOutcome> Outcomes)
+{
+    /// <summary>Why another outcome than the stored one may be as it should, in a sentence; null where it may not.</summary>
+    public string? Caveat { get; init; }
 }
 
 /// <summary>What a check of a register found.</summary>
@@ -29,4 +37,7 @@ public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnly
 {
     /// <summary>Visits that another version of the program had decided.</summary>
     public int DecidedByOthers { get; init; }
+
+    /// <summary>How many of these come out otherwise now.</summary>
+    public int DecidedOtherwise { get; init; }
 }

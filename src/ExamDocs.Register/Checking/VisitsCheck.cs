@@ -63,6 +63,8 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         var outcomes = database.Connection.Raw("SELECT * FROM outcome WHERE visit = $1 ORDER BY position", visit.Number);
         return stored.Count == 0 ? [] :
         [
+            // What came before a visit was always known to it: whoever says less hides something from it.
+            .. visit.Seen < (visit.OriginNumber ?? visit.Number) ? [$"{name} is said to have been decided without what was stored before it."] : Array.Empty<string>(),
             .. RawRows.Differences(name, "visit", stored, [[visit.Record, DocumentRows.Day(entry.Day), visit.Seen, visit.Version, DocumentRows.Day(visit.AsOf), visit.Origin]], "the log"),
             .. RawRows.Differences(name, "outcome", outcomes, [.. VisitRows.Outcomes(visit.Number, visit.Outcomes ?? []).Select(r => r.Values)], "the log"),
         ];

@@ -6,6 +6,12 @@ internal static class Layout
     /// <summary>The layout that this version writes.</summary>
     public const int Version = 3;
 
+    public static readonly IReadOnlyList<string> Tables =
+    [
+        "checkpoint", "content", "counter", "document", "document_item", "ended_line", "examination", "item", "item_key", "line_end", "log", "makers_limits",
+        "merged_visit", "observation", "outcome", "person", "register", "renewal", "replacement", "visit",
+    ];
+
     /// <summary>Numbers and documents.</summary>
     public const string First =
         """

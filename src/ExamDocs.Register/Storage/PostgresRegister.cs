@@ -19,7 +19,29 @@ internal sealed class PostgresRegister : RegisterDatabase
     /// <exception cref="RegisterRefusedException">The address is wrong, or the register is of a later version.</exception>
     /// <exception cref="IOException">There is no such server.</exception>
     /// <exception cref="DbException">The server cannot be reached, or refuses.</exception>
-    public static PostgresRegister Open(string address, LocalDate today)
+    public static PostgresRegister Open(string address, LocalDate today) => Connected(address, register =>
+    {
+        register.LetGoOfTheLost();
+        PostgresTables.Prepare(register, today);
+    });
+
+    /// <summary>Opens what is there and changes nothing in it.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static PostgresRegister OpenToRead(string address) => Connected(address, register =>
+    {
+        register.Connection.Execute("SET default_transaction_read_only = on");
+        PostgresTables.Recognise(register);
+    });
+
+    /// <summary>Whether there is a register in the database.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static bool IsThere(string address)
+    {
+        using var register = Connected(address, static _ => { });
+        return PostgresTables.IsThere(register.Connection);
+    }
+
+    private static PostgresRegister Connected(string address, Action<PostgresRegister> prepare)
     {
         var settings = PostgresAddress.Read(address);
         var connection = new NpgsqlConnection(settings.ToString());
@@ -27,8 +49,7 @@ internal sealed class PostgresRegister : RegisterDatabase
         {
             connection.Open();
             var register = new PostgresRegister(connection, $"postgres://{settings.Host}/{settings.Database}");
-            register.LetGoOfTheLost();
-            PostgresTables.Prepare(register, today);
+            prepare(register);
             return register;
         }
         catch (SocketException nowhere)
@@ -69,6 +90,25 @@ internal sealed class PostgresRegister : RegisterDatabase
 
     /// <summary>The server guards its own pages and references; a register has nothing to add.</summary>
     public override IEnumerable<string> Damage() => [];
+
+    public override IReadOnlyList<(string Name, bool IsOurs)> Triggers()
+    {
+        var ours = Guards.All.Select(g => g.Name).ToHashSet(StringComparer.Ordinal);
+        return Connection.Rows(
+            row => (row.GetString(0), row.GetString(1) is "O" && row.GetString(2) is "refuse" && (ours.Contains(row.GetString(0)) || row.GetString(0).EndsWith(PostgresTables.NeverEmptied, StringComparison.Ordinal))),
+            """
+            SELECT tgname::text, tgenabled::text, proname::text FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid
+            JOIN pg_namespace ON pg_namespace.oid = relnamespace JOIN pg_proc ON pg_proc.oid = tgfoid WHERE nspname = $1 AND NOT tgisinternal ORDER BY 1
+            """,
+            Schema);
+    }
+
+    public override IReadOnlyList<string> Strange() =>
+    [
+        .. Connection.Rows(row => (Kind: row.GetString(0), Name: row.GetString(1)),
+            "SELECT relkind::text, relname::text FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND relkind IN ('r', 'v', 'm', 'f', 'p') ORDER BY 2", Schema)
+            .Where(o => o.Kind is not "r" || !Layout.Tables.Contains(o.Name, StringComparer.Ordinal)).Select(o => o.Name),
+    ];
 
     public override DbTransaction BeginReading()
     {

@@ -10,27 +10,45 @@ internal static class PostgresTables
     /// <summary>Taken while tables are made, so that two first runs do not both make them; any fixed number will do.</summary>
     private const long MakingTables = 0x4578446F_63730001;
 
+    /// <summary>Ends the name of each guard against emptying a table at one go.</summary>
+    public const string NeverEmptied = "_is_never_emptied";
+
     private const string NoPermission = "42501";
 
     /// <exception cref="RegisterRefusedException">It is of a later version, or none can be made or brought up to date here.</exception>
     public static void Prepare(PostgresRegister register, LocalDate today)
     {
-        var (connection, place) = (register.Connection, register.Place);
+        var connection = register.Connection;
         using var transaction = connection.BeginTransaction();
         connection.Number("SELECT 1 FROM pg_advisory_xact_lock($1)", MakingTables);
         if (!IsThere(connection))
             Create(register, today);
-        else if (connection.Number("SELECT CASE WHEN has_schema_privilege($1, 'USAGE') THEN 1 ELSE 0 END", PostgresRegister.Schema) == 0)
-            throw new RegisterRefusedException($"There is a register at {place}, and this user may not use it. Have it granted by whoever keeps the server (docs/shared-register.md).");
-        else if (connection.Number("SELECT layout FROM register") is var version && version > Layout.Version)
-            throw RegisterRefusedException.FromTheFuture(place, version);
-        else if (version < Layout.Version)
+        else if (Recognised(register) < Layout.Version)
             BringUpToDate(register, today);
         transaction.Commit();
     }
 
+    /// <exception cref="RegisterRefusedException">It is of another version, or this user may not use it.</exception>
+    public static void Recognise(PostgresRegister register)
+    {
+        if (Recognised(register) < Layout.Version)
+            throw OfEarlierVersion(register.Place, null);
+    }
+
+    private static RegisterRefusedException OfEarlierVersion(string place, Exception? refused) => new(
+        $"The register at {place} is of an earlier version. Open it once as the owner of the database, who may bring it up to date (docs/shared-register.md).", refused);
+
+    private static long Recognised(PostgresRegister register)
+    {
+        var (connection, place) = (register.Connection, register.Place);
+        if (connection.Number("SELECT CASE WHEN has_schema_privilege($1, 'USAGE') THEN 1 ELSE 0 END", PostgresRegister.Schema) == 0)
+            throw new RegisterRefusedException($"There is a register at {place}, and this user may not use it. Have it granted by whoever keeps the server (docs/shared-register.md).");
+        var version = connection.Number("SELECT layout FROM register");
+        return version > Layout.Version ? throw RegisterRefusedException.FromTheFuture(place, version) : version;
+    }
+
     // Other views of the catalogue leave out what this user may not read.
-    private static bool IsThere(DbConnection connection) => connection.Number(
+    public static bool IsThere(DbConnection connection) => connection.Number(
         "SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND relname = 'register'", PostgresRegister.Schema) > 0;
 
     private static void Create(PostgresRegister register, LocalDate today)
@@ -68,8 +86,7 @@ internal static class PostgresTables
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
-            throw new RegisterRefusedException(
-                $"The register at {register.Place} is of an earlier version, and this user may not bring it up to date. Open it once as the owner of the database (docs/shared-register.md).", refused);
+            throw OfEarlierVersion(register.Place, refused);
         }
         Migration.ToThird(register, today);
         connection.Execute(GrantAsBefore);
@@ -108,7 +125,7 @@ internal static class PostgresTables
         }
         // Emptying a table at one go passes by its rows.
         foreach (var table in Guards.All.Select(g => g.Table).Distinct(StringComparer.Ordinal))
-            connection.Execute($"CREATE TRIGGER {table}_is_never_emptied BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')");
+            connection.Execute($"CREATE TRIGGER {table}{NeverEmptied} BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')");
     }
 
     private static string Written(string layout) => layout

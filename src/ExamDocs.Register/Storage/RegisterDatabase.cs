@@ -28,6 +28,12 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>One sentence for each thing that the database itself finds wrong.</summary>
     public abstract IEnumerable<string> Damage();
 
+    /// <summary>The triggers that are there, with what each does as far as the database tells it.</summary>
+    public abstract IReadOnlyList<(string Name, bool IsOurs)> Triggers();
+
+    /// <summary>Names of tables and views that are there and are not the program's.</summary>
+    public abstract IReadOnlyList<string> Strange();
+
     /// <summary>Keeps others from writing until the transaction ends.</summary>
     public abstract DbTransaction BeginWriting();
 

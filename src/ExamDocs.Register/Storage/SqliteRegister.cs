@@ -12,6 +12,9 @@ internal sealed class SqliteRegister : RegisterDatabase
 
     private const int NotADatabase = 26;
 
+    /// <summary>A statement does not fit the tables.</summary>
+    private const int OrdinaryError = 1;
+
     /// <summary>Seconds to wait for another run to finish writing.</summary>
     private const int Patience = 120;
 
@@ -28,15 +31,46 @@ internal sealed class SqliteRegister : RegisterDatabase
     {
         if (!Directory.Exists(Path.GetDirectoryName(path)))
             throw new DirectoryNotFoundException($"There is no folder {Path.GetDirectoryName(path)} for the register.");
-        var settings = new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience };
+        return Opened(path, SqliteOpenMode.ReadWriteCreate, register =>
+        {
+            register.Prepare(today);
+            register._runs.RemoveEnded();
+            return register;
+        });
+    }
+
+    /// <summary>Opens a register that is there and changes nothing in it; what a killed run left half written is undone, as by anybody who opens it.</summary>
+    /// <inheritdoc cref="Open"/>
+    public static SqliteRegister OpenToRead(string path, LocalDate today) => Opened(path, SqliteOpenMode.ReadWrite, register =>
+    {
+        if (register.IsEmpty())
+            throw new RegisterRefusedException($"{path} is not a register.");
+        register.Recognise();
+        if (register.Connection.Number("PRAGMA user_version") < Layout.Version)
+            return register.CopyInMemory(today);
+        register.Connection.Execute("PRAGMA query_only = ON");
+        return register;
+    });
+
+    private SqliteRegister CopyInMemory(LocalDate today)
+    {
+        var copy = new SqliteConnection("Data Source=:memory:;Foreign Keys=True");
+        copy.Open();
+        ((SqliteConnection)Connection).BackupDatabase(copy);
+        Connection.Dispose();
+        var register = new SqliteRegister(copy, _path);
+        register.Update(today);
+        return register;
+    }
+
+    private static SqliteRegister Opened(string path, SqliteOpenMode mode, Func<SqliteRegister, SqliteRegister> prepare)
+    {
+        var settings = new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience };
         var connection = new SqliteConnection(settings.ToString());
         try
         {
             connection.Open();
-            var register = new SqliteRegister(connection, path);
-            register.Prepare(today);
-            register._runs.RemoveEnded();
-            return register;
+            return prepare(new SqliteRegister(connection, path));
         }
         catch (SqliteException broken) when (broken.SqliteErrorCode == NotADatabase)
         {
@@ -93,6 +127,18 @@ internal sealed class SqliteRegister : RegisterDatabase
     /// <summary>Another run may have done it in the meantime: what is there is looked at again under the lock.</summary>
     private void Update(LocalDate today)
     {
+        try
+        {
+            Step(today);
+        }
+        catch (SqliteException odd) when (odd.SqliteErrorCode == OrdinaryError)
+        {
+            throw new RegisterRefusedException($"{_path} says that it is of an earlier version, and its tables are not: it was damaged or altered. Restore a backup.", odd);
+        }
+    }
+
+    private void Step(LocalDate today)
+    {
         using var transaction = BeginWriting();
         var version = Connection.Number("PRAGMA user_version");
         if (version >= Layout.Version)
@@ -110,11 +156,28 @@ internal sealed class SqliteRegister : RegisterDatabase
         Connection.Execute(Written(Layout.Third));
         Migration.ToThird(this, today);
         foreach (var guard in Guards.All)
-            Connection.Execute($"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END");
+            Connection.Execute(Written(guard));
         Connection.Execute(FormattableString.Invariant($"PRAGMA application_id = {ApplicationId}"));
         Connection.Execute(FormattableString.Invariant($"PRAGMA user_version = {Layout.Version}"));
         transaction.Commit();
     }
+
+    public override IReadOnlyList<(string Name, bool IsOurs)> Triggers()
+    {
+        var ours = Guards.All.ToDictionary(g => g.Name, Written, StringComparer.Ordinal);
+        return Connection.Rows(
+            row => (row.GetString(0), ours.TryGetValue(row.GetString(0), out var text) && string.Equals(text, row.Text(1), StringComparison.Ordinal)),
+            "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY name");
+    }
+
+    public override IReadOnlyList<string> Strange() =>
+    [
+        .. Connection.Rows(row => (Type: row.GetString(0), Name: row.GetString(1)), "SELECT type, name FROM sqlite_schema WHERE type IN ('table', 'view') ORDER BY name")
+            .Where(o => o.Type is "view" || !(Layout.Tables.Contains(o.Name, StringComparer.Ordinal) || o.Name.StartsWith("sqlite_", StringComparison.Ordinal))).Select(o => o.Name),
+    ];
+
+    private static string Written(Guard guard) =>
+        $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END";
 
     private static string Written(string layout) =>
         layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal).Replace("{equal}", "", StringComparison.Ordinal);

@@ -1,7 +1,5 @@
-using System.Globalization;
 using System.Security.Cryptography;
 using ExamDocs.Register;
-using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;
 
@@ -13,14 +11,24 @@ internal static class RegisterQuestions
     /// <param name="number">As the file says; null where it says none.</param>
     /// <param name="pdf">The whole file.</param>
     /// <param name="register">What it knows of a number, null for one that it never gave out; null where there is none.</param>
-    public static IEnumerable<Statement> Ask(string? number, byte[] pdf, Func<string, DocumentStatus?>? register)
+    /// <param name="issuedBy">Identity of the register that gave out the number, as the file says; null where it says none.</param>
+    /// <param name="identity">Identity of the register asked.</param>
+    public static IEnumerable<Statement> Ask(
+        string? number, byte[] pdf, Func<string, DocumentStatus?>? register, string? issuedBy = null, string? identity = null)
     {
         if (register is null)
             return [Statement.NotChecked(Register, "no register was asked: whether it was issued, is unaltered and still current is not checked")];
         if (number is null)
             return [Statement.NotChecked(Register, "it has no number to ask the register for")];
-        return register(number) is { } known ? Of(known, pdf) : [Statement.Fails(Register, $"the register has given out no number {number}")];
+        var known = register(number);
+        // Two registers may each have given out a number; only the one that gave out this one can tell.
+        if (issuedBy is not null && identity is not null && !string.Equals(issuedBy, known?.Origin ?? identity, StringComparison.Ordinal) && !IsAsIssued(known, pdf))
+            return [Statement.NotChecked(Register, $"{number} was given out by another register ({issuedBy[..Math.Min(8, issuedBy.Length)]}), not by the one asked ({identity[..8]}): ask that one")];
+        return known is not null ? Of(known, pdf) : [Statement.Fails(Register, $"the register has given out no number {number}")];
     }
+
+    private static bool IsAsIssued(DocumentStatus? known, byte[] pdf) =>
+        known is { State: DocumentState.Issued } && string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal);
 
     private static IEnumerable<Statement> Of(DocumentStatus known, byte[] pdf)
     {
@@ -28,7 +36,7 @@ internal static class RegisterQuestions
         if (known is { State: DocumentState.Pending } or { Sha256: null, State: DocumentState.Issued })
             yield return Statement.Fails(State, $"{known.Number} is not issued yet: its printing was interrupted");
         else if (known.State is DocumentState.Void)
-            yield return Statement.Fails(State, $"{known.Number} is void{Because(known.VoidReason)}: nothing was ever issued under it");
+            yield return Statement.Fails(State, $"{known.Number} is void{EndedWords.Because(known.VoidReason)}: nothing was ever issued under it");
         else
         {
             yield return string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal)
@@ -40,12 +48,10 @@ internal static class RegisterQuestions
 
     private static Statement End(DocumentStatus known) => known.Ended switch
     {
-        DocumentEnd.Replaced => Statement.Fails(State, $"{known.Number} is replaced{On(known.EndedOn)}{(known.ReplacedBy is { Count: > 0 } by ? $" by {string.Join(", ", by)}" : "")}{Because(known.EndedReason)}"),
-        DocumentEnd.Withdrawn => Statement.Fails(State, $"{known.Number} is withdrawn{On(known.EndedOn)}{Because(known.EndedReason)}"),
-        _ => Statement.Holds(State, "it is current: neither replaced nor withdrawn"),
+        DocumentEnd.Replaced => Statement.Fails(State, $"{known.Number} is replaced{EndedWords.On(known.EndedOn)}{(known.ReplacedBy is { Count: > 0 } by ? $" by {string.Join(", ", by)}" : "")}{EndedWords.Because(known.EndedReason)}"),
+        DocumentEnd.Withdrawn => Statement.Fails(State, $"{known.Number} is withdrawn{EndedWords.On(known.EndedOn)}{EndedWords.Because(known.EndedReason)}"),
+        DocumentEnd.Ended => Statement.Fails(State, $"{known.Number} no longer holds: {EndedWords.Of(known)}"),
+        _ when known.EndedLines.Count > 0 => Statement.Fails(State, $"{known.Number} no longer holds for {string.Join(", ", known.EndedLines.Select(l => l.Item))}: {EndedWords.Of(known)}; for the other items it still does"),
+        _ => Statement.Holds(State, "it is current: neither replaced nor withdrawn, and nothing of it has ended"),
     };
-
-    private static string On(LocalDate? day) => day is { } on ? $" on {on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)}" : "";
-
-    private static string Because(string? reason) => string.IsNullOrWhiteSpace(reason) ? "" : $" ({reason})";
 }

@@ -35,11 +35,12 @@ public static partial class VerifyDocuments
     public static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
-        using var register = request.RegisterPath is { } path ? DocumentRegister.Open(path) : null;
-        return await RunAsync(request, register is null ? null : register.Find, cancellation);
+        using var register = request.RegisterPath is { } path ? DocumentRegister.OpenToRead(path) : null;
+        return await RunAsync(request, register is null ? null : register.Find, cancellation, register?.Identity);
     }
 
-    internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, Func<string, DocumentStatus?>? register, CancellationToken cancellation)
+    internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(
+        VerifyRequest request, Func<string, DocumentStatus?>? register, CancellationToken cancellation, string? identity = null)
     {
         await using var reprint = new Reprint();
         var verified = new List<VerifiedFile>();
@@ -48,16 +49,16 @@ public static partial class VerifyDocuments
             cancellation.ThrowIfCancellationRequested();
             verified.Add(new FileInfo(file).Length > ReadDocument.MostBytes
                 ? new VerifiedFile(file, null, "", [Statement.Fails("data", "it is not one of our documents: the file is larger than any of them")])
-                : await OfAsync(file, await File.ReadAllBytesAsync(file, cancellation), request, register, reprint, cancellation));
+                : await OfAsync(file, await File.ReadAllBytesAsync(file, cancellation), request, register, identity, reprint, cancellation));
         }
         return verified;
     }
 
     private static async Task<VerifiedFile> OfAsync(
-        string file, byte[] pdf, VerifyRequest request, Func<string, DocumentStatus?>? register, Reprint reprint, CancellationToken cancellation)
+        string file, byte[] pdf, VerifyRequest request, Func<string, DocumentStatus?>? register, string? identity, Reprint reprint, CancellationToken cancellation)
     {
         var (contents, data) = DocumentContents.Of(pdf);
-        List<Statement> registered = [.. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register)];
+        List<Statement> registered = [.. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity)];
         var (signature, vouches) = SignatureQuestion.Ask(pdf, contents, request.Trust, request.Now);
         var isRegistered = registered.Exists(s => s is { Question: "bytes", Answer: Answer.Holds });
         return new VerifiedFile(file, contents?.Basis.Number, Convert.ToHexStringLower(SHA256.HashData(pdf)),

@@ -32,8 +32,8 @@ public sealed class RegisterCommandTests : IDisposable
 
     [Theory]
     [InlineData(2, "--dry-run", "register", "purge")]
-    [InlineData(3, "There is no register at", "register", "check")]
-    [InlineData(3, "There is no register at", "register", "withdraw", "R-2026-000001", "--reason", "wrong")]
+    [InlineData(2, "there is no register yet", "register", "check")]
+    [InlineData(2, "there is no register yet", "register", "withdraw", "R-2026-000001", "--reason", "wrong")]
     [InlineData(2, "--reason", "register", "withdraw", "R-2026-000001")]
     [InlineData(2, "unreadable", "register", "import", "nowhere.json")]
     [InlineData(2, "there is no such file", "register", "check", "--checkpoint", "nowhere.json")]

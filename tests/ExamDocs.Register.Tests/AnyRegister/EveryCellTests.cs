@@ -67,7 +67,7 @@ public sealed class EveryCellTests : Workplace
     private static RegisterCheckResult Check(DocumentRegister register) => register.Check(new RegisterCheckRequest
     {
         Read = bytes => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Record,
-        Decide = (_, bytes) => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Outcomes,
+        Decide = (_, bytes) => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes)) is { } known ? new(known.Outcomes) : null,
         Version = "1.2.3",
     });
 
@@ -88,7 +88,7 @@ public sealed class EveryCellTests : Workplace
     }
 
     /// <summary>A visit that came from another register.</summary>
-    private static void Another(DocumentRegister register) => register.Visits.TakeIn(new('a', 32), 7, Known[2], 7, new(2026, 5, 1));
+    private static void Another(DocumentRegister register) => register.Visits.Store.TakeIn(new('a', 32), 7, Known[2], 7, new(2026, 5, 1));
 
     private string Give(DocumentRegister register, string letter, string kind, int visit, params string[] items) => Give(register, letter, kind, visit, [], null, items);
 
