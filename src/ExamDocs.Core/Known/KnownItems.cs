@@ -50,7 +50,7 @@ internal sealed class KnownItems
         .Where(e => !ReferenceEquals(e, entry)).Distinct();
 
     /// <summary>By its particulars or by its own word, answers aside.</summary>
-    public bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || IsFormerly(later, earlier);
+    public bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || IsFormerly(later, earlier) || IsFormerly(earlier, later);
 
     /// <summary>Two ids of one visit bear the serial: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) => entry.Particulars.Serial.Any(_batches.Contains);
@@ -75,7 +75,7 @@ internal sealed class KnownItems
     private bool IsLinked(KnownEntry one, KnownEntry two)
     {
         var (later, earlier) = one.IsAfter(two) ? (one, two) : (two, one);
-        return IsSaidToBe(later, earlier) && !Answers.IsAnother(later, earlier);
+        return IsSaidToBe(later, earlier) && !Answers.IsAnother(later, earlier) && !Answers.IsAnother(earlier, later);
     }
 
     /// <summary>
