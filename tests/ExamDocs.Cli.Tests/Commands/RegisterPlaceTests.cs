@@ -11,6 +11,7 @@ public sealed class RegisterPlaceTests : IDisposable
     [InlineData("issue", "visit.json", "--out", "out")]
     [InlineData("label", "visit.json", "--out", "labels.pdf")]
     [InlineData("check", "visit.json")]
+    [InlineData("blank", "--from", "visit.json", "--out", "sheets.pdf")]
     [InlineData("register", "import", "visit.json")]
     [InlineData("register", "check")]
     [InlineData("register", "export", "--out", "all")]
