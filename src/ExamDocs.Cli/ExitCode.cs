@@ -14,4 +14,7 @@ internal static class ExitCode
 
     /// <summary>Machinery failed; what was issued is whole, run again to go on.</summary>
     public const int Machinery = 3;
+
+    /// <summary>Of a document it could not be told whether it is genuine and current; nothing speaks against it.</summary>
+    public const int CannotTell = 4;
 }

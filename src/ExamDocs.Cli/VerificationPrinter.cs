@@ -2,7 +2,7 @@ using ExamDocs.UseCases.Verifying;
 
 namespace ExamDocs.Cli;
 
-/// <summary>Says of each file in one line whether it is valid, and below it why.</summary>
+/// <summary>Says of each file in one line whether it is valid, and below it why; where that cannot be told, what would settle it.</summary>
 internal static class VerificationPrinter
 {
     /// <param name="verified">In the order asked.</param>
@@ -11,11 +11,20 @@ internal static class VerificationPrinter
     {
         foreach (var file in verified.Where(v => !quiet || !v.IsValid))
         {
-            Console.WriteLine(file.IsValid ? $"{file.File}: valid" : $"{file.File}: NOT VALID: {file.Statements.First(s => s.Answer is Answer.Fails).Text}");
+            Console.WriteLine($"{file.File}: {Summary(file)}");
             foreach (var statement in file.Statements)
                 Console.WriteLine($"  {Mark(statement.Answer)} {statement.Text}");
+            if (file.Sha256.Length > 0)
+                Console.WriteLine($"  SHA-256:     {file.Sha256}");
         }
     }
+
+    private static string Summary(VerifiedFile file) => file.Verdict switch
+    {
+        Verdict.Valid => "valid",
+        Verdict.NotValid => $"NOT VALID: {file.Statements.First(s => s.Answer is Answer.Fails).Text}",
+        _ => $"CANNOT TELL: {file.Settle}",
+    };
 
     private static string Mark(Answer answer) => answer switch
     {

@@ -26,13 +26,15 @@ internal static class ComposeDocuments
     /// <param name="perItem">One report for each item instead of a schedule of all.</param>
     /// <param name="reading">From how far labels for what may not be used are to be read.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed.</param>
-    public static Composition Of(DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null)
+    /// <param name="leftOut">Items that a schedule goes without and names as not reported; left out, none.</param>
+    public static Composition Of(
+        DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null, LeftOutItems? leftOut = null)
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+            [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos, leftOut), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
                 .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)],
             [.. refused]);
     }
@@ -80,21 +82,30 @@ internal static class ComposeDocuments
         };
 
     /// <summary>One report has one law, one author and one signature.</summary>
-    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos)
+    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos, LeftOutItems? leftOut)
     {
         var groups = visit.Items.Where(i => i.MayBeReported)
             .GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i)));
         return from g in groups
-               let author = visit.Person(g.Key.Author)!
-               let signer = visit.Person(g.Key.Signer)!
-               from items in perItem ? g.Select(i => (DeterminedItem[])[i]) : [[.. g]]
-               let report = (Func<DocumentIdentity, ReportModel>)(identity => new ReportModel(identity, visit, items, author, signer, photos))
-               select new DocumentJob(DocumentTypes.Report, visit, items, (renderer, identity) => renderer.HtmlAsync(report(identity)))
-               {
-                   PerItem = perItem,
-                   SignedBy = signer.Name,
-                   Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, perItem, report) : null,
-               };
+               let left = leftOut is null ? LeftOutItems.None : leftOut with { Items = [.. g.Where(leftOut.Items.Contains)] }
+               let reported = g.Except(left.Items).ToList()
+               where reported.Count > 0
+               from items in perItem ? reported.Select(i => (DeterminedItem[])[i]) : [[.. reported]]
+               select Report(visit, items, perItem, photos, left);
+    }
+
+    private static DocumentJob Report(DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, bool perItem, Func<Observation, PhotoPrint?>? photos, LeftOutItems left)
+    {
+        var (author, signer) = (visit.Person(Author(items[0]))!, visit.Person(Signer(items[0]))!);
+        ReportModel Model(DocumentIdentity identity) => new(identity, visit, items, author, signer, photos, left);
+        return new DocumentJob(DocumentTypes.Report, visit, items, (renderer, identity) => renderer.HtmlAsync(Model(identity)))
+        {
+            PerItem = perItem,
+            SignedBy = signer.Name,
+            Copy = items.Any(i => AuthorityDuty.IsOwedFor(visit, i)) ? original => CopyOf(original, visit, items, perItem, Model) : null,
+            LeftOut = left,
+            Without = less => items.Except(less.Items).ToList() is { Count: > 0 } rest ? Report(visit, rest, perItem, photos, less) : null,
+        };
     }
 
     /// <summary>The copy for the enforcing authority, with its cover: the same report under a number of its own.</summary>

@@ -30,12 +30,8 @@ internal sealed class Corrections
 
     private string Words => string.IsNullOrWhiteSpace(Reason) ? Corrected : Reason;
 
-    /// <summary>Takes over the numbers that the register has given to the visits of a run.</summary>
-    public void Take(DecideRun run)
-    {
-        foreach (var (decided, number) in run.Decided.Zip(run.Numbers))
-            _numbers[decided.Visit] = number.Visit;
-    }
+    /// <summary>Takes over the number that the register has given to a visit.</summary>
+    public void Take(DeterminedVisit visit, int number) => _numbers[visit] = number;
 
     public int NumberOf(DeterminedVisit visit) => _numbers[visit];
 

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using NodaTime;
@@ -18,6 +19,7 @@ internal sealed class DecideRun
     private readonly LocalDate _asOf;
     private readonly KnownRules? _rules;
     private IReadOnlyList<DecidedVisit> _decided = [];
+    private int _seen;
 
     private DecideRun(IReadOnlyList<ReadVisits> read, LocalDate asOf, KnownRules? rules)
     {
@@ -30,6 +32,24 @@ internal sealed class DecideRun
 
     /// <summary>Numbers in the register of the readable visits, in the order read; empty unless they are remembered.</summary>
     public IReadOnlyList<(int Visit, bool IsNew)> Numbers { get; private set; } = [];
+
+    /// <summary>
+    /// A visit once more as it was decided, now that documents of the visits before it are out, so that its own can name them.
+    /// </summary>
+    /// <param name="register">Where it is remembered.</param>
+    /// <param name="place">Its place among the inputs.</param>
+    public CheckedInput Naming(DocumentRegister register, int place)
+    {
+        var visit = _visits[place];
+        var known = new RegisterKnowledge(register, _seen) { NamedBefore = PlaceOf(place) };
+        return _read[place].Checked(DetermineVisits.Of([visit], known, _asOf, _rules)[0].Visit);
+    }
+
+    /// <summary>Places of the inputs in the order in which their documents come out: by their days.</summary>
+    public IEnumerable<int> InOrder() => Enumerable.Range(0, _visits.Count).OrderBy(PlaceOf);
+
+    private PlaceInTime PlaceOf(int place) => PlaceInTime.Of(
+        _visits[place].Record.Visit.ExaminedOn, KnownOutcomes.Of(_decided[place].Visit).Select(o => (o.Outcome.Word(), o.Codes)), Numbers[place].Visit);
 
     /// <summary>The visits decided, in the order read, the unreadable left out.</summary>
     public IReadOnlyList<DecidedVisit> Decided => _decided;
@@ -56,15 +76,15 @@ internal sealed class DecideRun
             var knownUpTo = register.Visits.Latest;
             run.Decide(new RegisterKnowledge(register));
             if (register.Visits.Remember([.. run._decided.Select(d => RememberVisit.Of(d, n => n <= knownUpTo ? n : null))], knownUpTo) is { } numbers)
-                return run.Numbered(register, numbers);
+                return run.Numbered(register, numbers, knownUpTo);
         }
         throw new IOException("the register is in use by other runs; try again when these are done");
     }
 
     /// <summary>A visit of the run may end lines of another, whose number is known only now.</summary>
-    private DecideRun Numbered(DocumentRegister register, IReadOnlyList<(int Visit, bool IsNew)> numbers)
+    private DecideRun Numbered(DocumentRegister register, IReadOnlyList<(int Visit, bool IsNew)> numbers, int knownUpTo)
     {
-        Numbers = numbers;
+        (Numbers, _seen) = (numbers, numbers.Select(n => n.Visit).Append(knownUpTo).Max());
         if (_decided.Count > 1)
             register.Visits.Remember([.. _decided.Select(d => RememberVisit.Of(d, n => DetermineVisits.PlaceInRun(n) is { } place ? numbers[place].Visit : null))]);
         return this;

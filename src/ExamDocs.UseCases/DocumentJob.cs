@@ -7,6 +7,7 @@ using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
@@ -57,6 +58,12 @@ internal sealed record DocumentJob(
 
     /// <summary>Makes the job of the copy that has to go with it, once it is issued itself; null where none has to.</summary>
     public Func<CopiedReport, DocumentJob>? Copy { get; init; }
+
+    /// <summary>Items that it goes without because they cannot be printed whole.</summary>
+    public LeftOutItems LeftOut { get; init; } = LeftOutItems.None;
+
+    /// <summary>Makes the same document without some of its items; gives null where none would be left. Null for what is about one item.</summary>
+    public Func<LeftOutItems, DocumentJob?>? Without { get; init; }
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;

@@ -27,6 +27,14 @@ internal sealed class EmbeddedData
         new AttachedData(DocumentName, English.Attachments.Document, DocumentFile.Write(job.Basis(identity))),
     ];
 
+    /// <summary>The data of a document that was issued, byte for byte.</summary>
+    /// <exception cref="PdfSyntaxException">They are not whole.</exception>
+    public static IReadOnlyList<AttachedData> Within(byte[] pdf) =>
+    [
+        .. new[] { (RecordName, English.Attachments.Record), (OutcomeName, English.Attachments.Outcome), (DocumentName, English.Attachments.Document) }
+            .Select(f => new AttachedData(f.Item1, f.Item2, AttachedFiles.Find(pdf, f.Item1, JsonRecordReader.MaxBytes) ?? throw new PdfSyntaxException("its data are missing"))),
+    ];
+
     private AttachedData RecordOf(DeterminedVisit visit)
     {
         if (!_records.TryGetValue(visit, out var record))

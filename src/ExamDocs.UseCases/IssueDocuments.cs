@@ -88,13 +88,15 @@ public static class IssueDocuments
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         var remarks = register.Recover();
         var run = DecideRun.Remember(read, register, request.Today, request.Rules);
-        var (inputs, refused, corrections) = (run.Inputs, new List<Refusal>(), new Corrections(register, request.Reason));
-        corrections.Take(run);
+        remarks = [.. remarks, .. EndedDocuments.Of(run, register)];
+        var (inputs, refused, corrections) = (run.Inputs.ToArray(), new List<Refusal>(), new Corrections(register, request.Reason));
         await using var press = new Press(register, request.OutFolder, request.Today) { Corrections = corrections };
         string? failure = null;
-        foreach (var input in inputs.OrderBy(i => i.Visit!.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).TakeWhile(_ => failure is null))
+        foreach (var n in run.InOrder().TakeWhile(_ => failure is null))
         {
-            var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Reading, input.Photos.Of);
+            inputs[n] = run.Naming(register, n);
+            corrections.Take(inputs[n].Visit!, run.Numbers[n].Visit);
+            var composition = ComposeDocuments.Of(inputs[n].Visit!, request.PerItem, request.Reading, inputs[n].Photos.Of);
             refused.AddRange(composition.Refused);
             failure = await press.RunAsync([.. composition.Jobs.Where(request.Wants).Select(request.Dressed)], cancellation);
         }

@@ -11,7 +11,7 @@ namespace ExamDocs.UseCases;
 /// <param name="Wholes">Items elsewhere, each with so many of the limits, in the order of the rows.</param>
 internal sealed record KnownFile(
     JsonElement Rows, IReadOnlyList<string?> ReleasedBy, IReadOnlyList<PastFitting> Fittings, IReadOnlyList<KnownFile.Part> Parts, IReadOnlyList<KnownFile.Whole> Wholes,
-    IReadOnlyList<KnownFile.Question> Questions, IReadOnlyList<Respelling> Respellings, IReadOnlyList<AnswerFault> AnswerFaults, IReadOnlyList<string> LeftOut, RegisterAsked? Asked)
+    IReadOnlyList<KnownFile.Question> Questions, IReadOnlyList<Respelling> Respellings, IReadOnlyList<AnswerFault> AnswerFaults, IReadOnlyList<string> Elsewhere, IReadOnlyList<string> LeftOut, RegisterAsked? Asked)
 {
     internal sealed record Part(string Id, string Whole, Outcome Outcome, string? PartNumber, LocalDate? Until, LocalDate? NextBy, string? Document);
 
@@ -32,7 +32,7 @@ internal sealed record KnownFile(
             [.. h.Parts.Select(p => new Part(p.Id, p.Whole, p.Outcome, p.PartNumber, p.Until, p.NextBy, p.Document))],
             [.. h.Wholes.Select(w => new Whole(w.Id, w.Part, w.Limits.Count))],
             [.. h.Questions.Select(q => new Question(q.ItemId, q.OtherId, q.On, q.State, q.Document, q.Member, q.Here, q.There, q.OtherOwner))],
-            h.Respellings, h.AnswerFaults, h.LeftOut, h.Asked);
+            h.Respellings, h.AnswerFaults, h.Elsewhere, h.LeftOut, h.Asked);
     }
 
     /// <exception cref="JsonException">A value is none that a document can have.</exception>
@@ -50,7 +50,7 @@ internal sealed record KnownFile(
             Parts = [.. Parts.Select(p => new PartElsewhere(p.Id, p.Whole, p.Outcome) { PartNumber = p.PartNumber, Until = p.Until, NextBy = p.NextBy, Document = p.Document })],
             Wholes = [.. Wholes.Select(w => new WholeElsewhere(w.Id, w.Part, [.. Enumerable.Range(0, w.Limits).Select(_ => limits.Dequeue())]))],
             Questions = [.. Questions.Select(q => new IdentityQuestion(q.Item, q.Other, q.On, q.State) { Document = q.Document, Member = q.Member, Here = q.Here, There = q.There, OtherOwner = q.OtherOwner })],
-            Respellings = Respellings, AnswerFaults = AnswerFaults, LeftOut = LeftOut, Asked = Asked,
+            Respellings = Respellings, AnswerFaults = AnswerFaults, Elsewhere = Elsewhere, LeftOut = LeftOut, Asked = Asked,
         };
     }
 }

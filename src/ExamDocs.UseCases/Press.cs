@@ -45,14 +45,7 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         try
         {
             foreach (var job in jobs)
-            {
-                if (await IssueAsync(job, cancellation) is not { } issued)
-                    continue;
-                _documents.Add(issued);
-                // What is held back has no copy: there is nothing that it could be a copy of.
-                if (job.Copy is { } copy && await IssueAsync(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)) with { Language = job.Language, Letterhead = job.Letterhead, Signer = job.Signer }, cancellation) is { } copied)
-                    _documents.Add(copied with { CopyOf = issued.Document.Number });
-            }
+                await IssueWithCopyAsync(job, cancellation);
             return null;
         }
         catch (Exception e) when (e is PrintException or DocumentFileConflictException or IOException or UnauthorizedAccessException)
@@ -69,26 +62,59 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     /// <summary>The bytes of a document, as issued.</summary>
     public byte[] Content(IssuedDocument document) => register.Content(document);
 
-    /// <returns>Null where the document is held back because not all of it can be printed.</returns>
-    private async Task<Issued?> IssueAsync(DocumentJob job, CancellationToken cancellation)
+    private async Task IssueWithCopyAsync(DocumentJob asked, CancellationToken cancellation)
+    {
+        if (await IssueAsync(asked, cancellation) is not ({ } issued, var job))
+            return;
+        _documents.Add(issued);
+        // What is held back has no copy: there is nothing that it could be a copy of.
+        if (job.Copy is { } copy && await IssueAsync(LikeIt(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)), job), cancellation) is ({ } copied, _))
+            _documents.Add(copied with { CopyOf = issued.Document.Number });
+    }
+
+    private static DocumentJob LikeIt(DocumentJob job, DocumentJob other) => job with { Language = other.Language, Letterhead = other.Letterhead, Signer = other.Signer };
+
+    /// <returns>The document with the job that it was made by, which may be about fewer items than asked; no document where all of it is held back because not all of it can be printed.</returns>
+    private async Task<(Issued? Issued, DocumentJob Job)> IssueAsync(DocumentJob job, CancellationToken cancellation)
     {
         var draft = await job.DraftAsync(_renderer);
         var key = job.Key(draft);
         if (register.FindIssued(key) is { } before)
         {
             register.Restore(before, folder);
-            return new Issued(before, IssuedNow: false);
+            return (new Issued(before, IssuedNow: false), job);
         }
         if (FollowsRefused(job) || (Fits(job) is false && !job.IsWarning))
-            return null;
+            return (null, job);
         // No number is taken before there is something to print with.
         _browser ??= await Browser.StartAsync();
-        var lacksGlyphs = MissingGlyphs.MayOccurIn(draft) && await LacksGlyphsAsync(job, draft, _browser, cancellation);
-        if (lacksGlyphs && !job.IsWarning)
-            return null;
-        // What is printed without a letter for the danger's sake is not told a second time.
-        return await PrintAsync(job, key, _browser, isChecked: !lacksGlyphs, cancellation) is { } issued ? new Issued(issued, IssuedNow: true) : null;
+        var glyphs = await GlyphFaultsAsync(draft, _browser, cancellation);
+        if (glyphs.Count > 0 && !job.IsWarning)
+            return await WithoutAsync(job, PrintRules.GlyphIsMissing, glyphs, cancellation);
+        if (glyphs.Count > 0)
+            Tell(job, PrintRules.GlyphIsMissing, Sentence(glyphs));
+        // A warning that lacks a letter is printed, and the letter is named once.
+        var (issued, faults) = await PrintAsync(job, key, _browser, isChecked: glyphs.Count == 0, cancellation);
+        return issued is null ? await WithoutAsync(job, PrintRules.PrintIsFaithful, faults, cancellation) : (new Issued(issued, IssuedNow: true), job);
     }
+
+    /// <summary>A schedule is made once more without the items that cannot be printed whole; what belongs to no item holds all of it back.</summary>
+    private async Task<(Issued? Issued, DocumentJob Job)> WithoutAsync(DocumentJob job, RuleInfo rule, IReadOnlyList<PrintFault> faults, CancellationToken cancellation)
+    {
+        if (ItemsAtFault.Of(job, faults) is not { } left || job.Without?.Invoke(left.LeftOut) is not { } rest)
+        {
+            Tell(job, rule, Sentence(faults));
+            return (null, job);
+        }
+        foreach (var (item, text) in left.Refused)
+        {
+            _refused.Add(new Refusal(item.Item.Id ?? "", [rule.Code], WhatIs(job)));
+            _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {item.Item.Id}: {text}; it is refused alone, and the other items are printed. Hint: {rule.Hint}");
+        }
+        return await IssueAsync(LikeIt(rest, job), cancellation);
+    }
+
+    private static string Sentence(IReadOnlyList<PrintFault> faults) => string.Join("; ", faults.Take(3).Select(f => f.ToString())) + (faults.Count > 3 ? " and more" : "");
 
     // A label that says when to examine again says that the item was reported as fit.
     private bool FollowsRefused(DocumentJob job) => job.Type == DocumentTypes.DueLabel
@@ -110,14 +136,8 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private static string Names(DocumentJob job) =>
         $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";
 
-    private async Task<bool> LacksGlyphsAsync(DocumentJob job, string draft, Browser browser, CancellationToken cancellation)
-    {
-        var missing = MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation));
-        if (missing.Count == 0)
-            return false;
-        Tell(job, PrintRules.GlyphIsMissing, $"no installed font has {MissingGlyphs.Name(missing)}");
-        return true;
-    }
+    private static async Task<IReadOnlyList<PrintFault>> GlyphFaultsAsync(string draft, Browser browser, CancellationToken cancellation) =>
+        MissingGlyphs.MayOccurIn(draft) ? FaithfulPrint.Lacking(draft, MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation))) : [];
 
     /// <summary>Holds a document back, unless it tells of a danger, and says so.</summary>
     private void Tell(DocumentJob job, RuleInfo rule, string what)
@@ -128,8 +148,8 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
             + $"{what}; {(job.IsWarning ? "it is printed all the same, for the danger's sake" : "it is held back")}. Hint: {rule.Hint}");
     }
 
-    /// <returns>Null where the document is held back because the print is not faithful; its number is void then.</returns>
-    private async Task<IssuedDocument?> PrintAsync(DocumentJob job, string key, Browser browser, bool isChecked, CancellationToken cancellation)
+    /// <returns>No document, and why, where it is held back because the print is not faithful; its number is void then.</returns>
+    private async Task<(IssuedDocument? Document, IReadOnlyList<PrintFault> Faults)> PrintAsync(DocumentJob job, string key, Browser browser, bool isChecked, CancellationToken cancellation)
     {
         var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
         var replaces = Corrections?.ReplacedBy(job) ?? [];
@@ -142,13 +162,16 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
             var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, Corrections?.Reason))] };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
-            if (isChecked && !IsFaithful(job, html, printed) && !job.IsWarning)
+            var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];
+            if (faults.Count > 0 && !job.IsWarning)
             {
                 register.Void(pending, $"{PrintRules.PrintIsFaithful.Code}: {PrintRules.PrintIsFaithful.Title}: it was not");
-                return null;
+                return (null, faults);
             }
+            if (faults.Count > 0)
+                Tell(job, PrintRules.PrintIsFaithful, Sentence(faults));
             var pdf = await FinishAsync(job, identity, printed, cancellation);
-            return register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items));
+            return (register.Publish(pending, pdf, PdfPages.Count(pdf), Outcomes(job.Items)), []);
         }
         catch (Exception e) when (e is PrintException or OperationCanceledException)
         {
@@ -164,14 +187,6 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
         if (job.SignedBy is { } person && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase) && _named.Add(person))
             _remarks.Add($"{person} is to sign by the record, and the key is of {signer.Key.Name}: both names are printed");
         return await Finisher.FinishSignedAsync(printed, _data.Of(job, identity), signer, job.Language.Words.Common.SignatureField, cancellation);
-    }
-
-    private bool IsFaithful(DocumentJob job, string html, byte[] printed)
-    {
-        var faults = FaithfulPrint.Faults(html, printed);
-        if (faults.Count > 0)
-            Tell(job, PrintRules.PrintIsFaithful, string.Join("; ", faults.Take(3)) + (faults.Count > 3 ? " and more" : ""));
-        return faults.Count == 0;
     }
 
     private static string Outcomes(IReadOnlyList<DeterminedItem> items) => JsonSerializer.Serialize(

@@ -88,15 +88,16 @@ public static partial class PrintLabels
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
 
         var run = DecideRun.Remember(read, register, request.Today, request.Rules);
-        var (corrections, others) = (new Corrections(register, reason: null), new List<DocumentJob>());
-        corrections.Take(run);
+        var (inputs, corrections, others) = (run.Inputs.ToArray(), new Corrections(register, reason: null), new List<DocumentJob>());
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
         {
             Corrections = corrections,
         };
         string? failure = null;
-        foreach (var visit in run.Inputs.Select(i => i.Visit!).OrderBy(v => v.Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).TakeWhile(_ => failure is null))
+        foreach (var n in run.InOrder().TakeWhile(_ => failure is null))
         {
+            var visit = (inputs[n] = run.Naming(register, n)).Visit!;
+            corrections.Take(visit, run.Numbers[n].Visit);
             var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
                 .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
             others.AddRange(jobs[false]);
@@ -104,7 +105,7 @@ public static partial class PrintLabels
         }
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
         var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(run.Inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
+        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
     }
 
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>

@@ -2,8 +2,21 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
+using NodaTime;
 
 namespace ExamDocs.UseCases;
+
+/// <summary>
+/// Where a visit comes among others: by its day; of one day those first that withdraw the most by themselves, so that the others
+/// can name their documents.
+/// </summary>
+internal readonly record struct PlaceInTime(LocalDate Day, int Withdrawn, int Number) : IComparable<PlaceInTime>
+{
+    public static PlaceInTime Of(LocalDate? day, IEnumerable<(string Outcome, IReadOnlyList<string> Codes)> outcomes, int number) => new(
+        day ?? LocalDate.MinIsoValue, outcomes.Count(o => string.Equals(o.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) && o.Codes.Any(c => c is ['W', ..] and not "W10")), number);
+
+    public int CompareTo(PlaceInTime other) => (Day, -Withdrawn, Number).CompareTo((other.Day, -other.Withdrawn, other.Number));
+}
 
 /// <summary>The visits that a register remembers, as they are known to a record that is decided.</summary>
 /// <param name="register">The register.</param>
@@ -13,6 +26,12 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
 {
     private readonly RememberedRecords _records = new(register);
     private readonly Dictionary<int, KnownVisit> _visits = [];
+
+    /// <summary>
+    /// The place of the visit that is decided: documents are named of visits before it alone. Those of later ones may be issued
+    /// yet, and the same record must print the same again. Null to name all.
+    /// </summary>
+    public PlaceInTime? NamedBefore { get; init; }
 
     public RegisterAsked? Asked { get; } = new(register.Identity, register.KeptSince);
 
@@ -26,15 +45,18 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     {
         var number = stored.Visit.Visit;
         if (!_visits.TryGetValue(number, out var known))
-            _visits[number] = known = new KnownVisit(number, _records.Of(number), [.. stored.Outcomes.Select(o => Known(number, o))]);
+            _visits[number] = known = new KnownVisit(number, _records.Of(number), [.. stored.Outcomes.Select(o => Known(stored, o))]);
         return known;
     }
 
-    private KnownOutcome Known(int visit, RememberedOutcome o) =>
-        new(o.Item, OutcomeWords.Find(o.Outcome) ?? throw new InvalidDataException(FormattableString.Invariant($"The register has an outcome '{o.Outcome}' of visit {visit}, which is none.")), o.Codes)
+    private KnownOutcome Known(TouchingVisit stored, RememberedOutcome o) =>
+        new(o.Item, OutcomeWords.Find(o.Outcome) ?? throw new InvalidDataException(FormattableString.Invariant($"The register has an unknown outcome '{o.Outcome}' of visit {stored.Visit.Visit}.")), o.Codes)
         {
-            ExaminedOn = o.ExaminedOn, Until = o.Until, NextBy = o.NextBy, Parts = o.Parts, NeverReleasable = o.NeverReleasable, Documents = DocumentsOf(visit, o.Item),
+            ExaminedOn = o.ExaminedOn, Until = o.Until, NextBy = o.NextBy, Parts = o.Parts, NeverReleasable = o.NeverReleasable, Documents = IsNamed(stored) ? DocumentsOf(stored.Visit.Visit, o.Item) : [],
         };
+
+    private bool IsNamed(TouchingVisit stored) =>
+        NamedBefore is not { } place || PlaceInTime.Of(stored.Visit.ExaminedOn, stored.Outcomes.Select(o => (o.Outcome, o.Codes)), stored.Visit.Visit).CompareTo(place) < 0;
 
     /// <summary>The label that hangs on the item first, then the notice, then the report; what is current before what is not.</summary>
     private IReadOnlyList<KnownDocument> DocumentsOf(int visit, string? item) => item is null ? [] :

@@ -58,7 +58,7 @@ internal static class UnreadFiles
             return false;
         if (Tables.Contains(file.Extension))
             return true;
-        if (!file.Exists || file.LinkTarget is not null || (file.Attributes & FileAttributes.Device) != 0)
+        if (!file.Exists || file.LinkTarget is not null || file.Attributes.HasFlag(FileAttributes.Device))
             return !Pictures.Contains(file.Extension);
         using var stream = file.OpenRead();
         var first = ReadInput.FirstBytes(stream);

@@ -22,15 +22,28 @@ public sealed class SeparatedValuesTests : IDisposable
     public void The_outcomes_are_those_of_the_workbook(string filter, string encoding, string separated)
     {
         var workbook = Path.Combine(Programs.Root(), "examples", "visit.xlsx");
-        Programs.Convert(_folder.FullName, workbook, $"csv:Text - txt - csv (StarCalc):{filter},1,,0,false,true,false,false,false,-1", ".");
-        foreach (var guide in _folder.GetFiles("*How to fill this in.csv").Concat(_folder.GetFiles("*Words.csv")))
-            guide.Delete();
+        Programs.Convert(_folder.FullName, workbook, $"csv:Text - txt - csv (StarCalc):{filter},1,,0,false,true,false,false,false,-1", "csv");
+        var sheets = Path.Combine(_folder.FullName, "csv");
+        Assert.Single(Directory.GetFiles(sheets, "*How to fill this in.csv"));
 
-        var read = CheckRecord.Of(_folder.FullName, AsOf);
+        var read = CheckRecord.Of(sheets, AsOf);
 
         Assert.Null(read.Unreadable);
         Assert.Equal(Lines(CheckRecord.Of(workbook, AsOf)), Lines(read));
         Assert.Contains(read.Visit!.Findings, f => f.Code == "INT040" && f.Message.EndsWith($"read as {encoding}, its values separated by {separated}", StringComparison.Ordinal));
+    }
+
+    /// <summary>The guide is written to be looked at; what was typed into it is found there too.</summary>
+    [Fact]
+    public void A_line_typed_into_the_guide_is_an_error_at_its_cell()
+    {
+        File.WriteAllText(Path.Combine(_folder.FullName, "visit-How to fill this in.csv"), "How to fill this in,\n1,RB-1 is cut: withdraw\n");
+        File.WriteAllText(Path.Combine(_folder.FullName, "People.csv"), "id,name\nex1,Elm\n");
+
+        var finding = Assert.Single(ReadInput.From(_folder.FullName).Findings, f => f.Severity is Core.Findings.Severity.Error);
+
+        Assert.Equal("INT067", finding.Code);
+        Assert.Equal("/visit-How to fill this in.csv/B2", finding.Path);
     }
 
     public void Dispose() => _folder.Delete(recursive: true);

@@ -17,7 +17,7 @@ internal static class VerifyCommand
 
     private static readonly Option<FileInfo?> Trust = new("--trust")
     {
-        Description = "Certificates (PEM) that signatures must go back to. Default: those that this computer trusts.",
+        Description = "The issuer's own certificate (PEM), by which a signature counts; got from the issuer, not from the document.",
         HelpName = "FILE",
     };
 
@@ -43,6 +43,8 @@ internal static class VerifyCommand
             return Refuse(objection);
         if (TrustOf(parsed) is not { } trust)
             return Refuse($"{parsed.GetValue(Trust)}: the file holds no certificate in PEM");
+        if (trust.IsStore)
+            return Refuse($"{parsed.GetValue(Trust)}: the file holds more than {SignatureTrust.MostCertificates} certificates, as a store of roots does; give the issuer's own certificate");
         var verified = await VerifyDocuments.RunAsync(new VerifyRequest
         {
             Files = parsed.GetRequiredValue(Files), RegisterPath = register, Trust = trust, Rules = rules, Now = SystemClock.Instance.GetCurrentInstant(),
@@ -50,7 +52,7 @@ internal static class VerifyCommand
         if (parsed.GetValue(Json) is { } file)
             VerificationFile.WriteTo(file.FullName, verified);
         VerificationPrinter.Print(verified, parsed.GetValue(CommonOptions.Quiet));
-        return verified.All(v => v.IsValid) ? ExitCode.Done : ExitCode.Findings;
+        return verified.Any(v => v.Verdict is Verdict.NotValid) ? ExitCode.Findings : verified.All(v => v.IsValid) ? ExitCode.Done : ExitCode.CannotTell;
     }
 
     /// <summary>What was named and is not there; null where all is.</summary>
@@ -77,7 +79,7 @@ internal static class VerifyCommand
     }
 
     private static SignatureTrust? TrustOf(ParseResult parsed) =>
-        parsed.GetValue(Trust) is { } file ? SignatureTrust.FromPem(File.ReadAllText(file.FullName)) : SignatureTrust.OfTheSystem;
+        parsed.GetValue(Trust) is { } file ? SignatureTrust.FromPem(File.ReadAllText(file.FullName)) : SignatureTrust.InNobody;
 
     private static int Refuse(string why)
     {

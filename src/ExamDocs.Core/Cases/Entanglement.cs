@@ -90,8 +90,12 @@ public static class Entanglement
         var alike = Tally(record.Limits.Select(l => Model(l.Maker, l.Model)));
         return (vague * (record.Items.Count + (long)record.Limits.Count)) + (record.Limits.Count * (unclear + record.Items.Count))
             + alike.Sum(l => l.Value * (l.Value + items.GetValueOrDefault(l.Key)) * Spelling)
-            + (items.Where(i => !alike.ContainsKey(i.Key)).Sum(i => i.Value) + unclear) * record.Limits.Count * Spelling;
+            + ((items.Keys.Count(k => !alike.ContainsKey(k)) + MissingNames(record)) * (long)alike.Count * 2 * Spelling);
     }
+
+    /// <summary>Names of items that do not state both.</summary>
+    private static int MissingNames(ExaminationRecord record) =>
+        record.Items.Where(i => i.Maker is null || i.Model is null).Select(i => (i.Maker, i.Model, i.Category)).Distinct().Count();
 
     private static string? Model(string? maker, string? model) => maker is null || model is null ? null
         : string.Create(CultureInfo.InvariantCulture, $"{LimitsSpelling.Folded(maker)}\n{LimitsSpelling.Folded(model)}");

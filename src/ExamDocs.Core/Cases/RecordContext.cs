@@ -18,7 +18,6 @@ public sealed class RecordContext
     private readonly ILookup<string, PastExamination> _pastExaminations;
     private readonly ILookup<string, PartElsewhere> _partsElsewhere;
     private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
-    private Dictionary<(string Maker, string Model), IReadOnlyList<ItemCase>>? _ofModel;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
@@ -67,10 +66,16 @@ public sealed class RecordContext
 
     internal LimitsIndex LimitsIndex { get; }
 
-    /// <summary>The items of the maker and model that an entry of limits is for, whatever their part numbers.</summary>
-    internal IReadOnlyList<ItemCase> OfModel(string maker, string model) => (_ofModel ??= Items.Where(i => i.Item is { Maker: not null, Model: not null })
-        .GroupBy(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!)).ToDictionary(g => g.Key, g => (IReadOnlyList<ItemCase>)[.. g]))
-        .GetValueOrDefault(LimitsIndex.Key(maker, model)) ?? [];
+    /// <summary>Limits that items without any may have missed by their spelling.</summary>
+    internal MissedLimits MissedLimits => field ??= new MissedLimits(this);
+
+    /// <summary>Maker and model of every item that has both.</summary>
+    internal IReadOnlySet<(string Maker, string Model)> Models => field ??= Items.Where(i => i.Item is { Maker: not null, Model: not null })
+        .Select(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!)).ToHashSet();
+
+    /// <summary>Maker and model of the items that have no limits, each once.</summary>
+    internal IReadOnlyList<(LimitsName? Maker, LimitsName? Model)> WithoutLimits => field ??= [.. Items.Where(i => i.Limits.All.Count == 0)
+        .Select(i => (i.Item.Maker, i.Item.Model)).Distinct().Select(n => (LimitsName.Of(n.Maker), LimitsName.Of(n.Model)))];
 
     public IReadOnlyList<ItemCase> Items { get; }
 

@@ -45,7 +45,7 @@ public static class Determine
         }
         for (var step = 0; step < 2; step++)
         {
-            verdicts.OtherVersionsCount = step == 1;
+            verdicts.EchoesCount = step == 1;
             UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
         }
     }
@@ -123,6 +123,7 @@ public static class Determine
             Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
             NeverReleasable = verdict.NeverReleasable || reasons.Any(r => r.Code is "W11"),
             NeverReleasableByItself = verdict.NeverReleasableByItself,
+            WithdrawnBefore = [.. EarlierWithdrawals.Of(item).Where(w => w.IsInRecord).Select(w => w.Past)],
             Measured = item.Measured,
         });
     }

@@ -121,8 +121,12 @@ public static class KnownOutcomes
     public static IReadOnlyList<KnownOutcome> Of(DeterminedVisit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return [.. visit.Everything.Select(Of)];
+        return [.. visit.Everything.SelectMany(item => Before(item).Append(Of(item)))];
     }
+
+    /// <summary>What the record itself tells of withdrawals from before: the records that follow need not tell of them again.</summary>
+    private static IEnumerable<KnownOutcome> Before(DeterminedItem item) => item.WithdrawnBefore.Select(w =>
+        new KnownOutcome(item.Item.Id, Outcome.Withdraw, w.Codes) { ExaminedOn = w.On, NeverReleasable = w.NeverReleasable });
 
     public static KnownOutcome Of(DeterminedItem item)
     {

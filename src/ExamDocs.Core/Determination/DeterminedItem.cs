@@ -42,6 +42,7 @@ public sealed class DeterminedItem
         Parts = facts.Parts;
         NeverReleasable = facts.NeverReleasable;
         NeverReleasableByItself = facts.NeverReleasableByItself;
+        WithdrawnBefore = facts.WithdrawnBefore;
         Profile = facts.Measured?.Profile;
         Trend = facts.Measured?.Trend;
         MeasurementSentences = facts.Measured?.Sentences ?? [];
@@ -116,6 +117,9 @@ public sealed class DeterminedItem
 
     /// <summary>The same, for what this examination found alone.</summary>
     public bool NeverReleasableByItself { get; }
+
+    /// <summary>Withdrawals by earlier examinations that the record itself holds, released since or not, oldest first.</summary>
+    public IReadOnlyList<PastWithdrawal> WithdrawnBefore { get; }
 
     /// <summary>What the diameters of the deciding examination tell; null where none were measured.</summary>
     public MeasuredProfile? Profile { get; }
@@ -222,6 +226,8 @@ internal sealed record ItemFacts
     public bool NeverReleasable { get; init; }
 
     public bool NeverReleasableByItself { get; init; }
+
+    public IReadOnlyList<PastWithdrawal> WithdrawnBefore { get; init; } = [];
 
     public MeasurementAnalysis? Measured { get; init; }
 }

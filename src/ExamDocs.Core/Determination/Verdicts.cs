@@ -14,8 +14,8 @@ internal sealed class Verdicts(RecordContext context)
 
     public IReadOnlyList<ItemCase> Items => context.Items;
 
-    /// <summary>All else is said: what other versions of this visit's record withdrew counts now.</summary>
-    public bool OtherVersionsCount { get; set; }
+    /// <summary>All else is said: what other versions of this visit's record withdrew, and what derives from another withdrawal, counts now.</summary>
+    public bool EchoesCount { get; set; }
 }
 
 /// <summary>The growing verdict on one item.</summary>

@@ -7,7 +7,7 @@ namespace ExamDocs.Core.Known;
 internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
 {
     /// <summary>
-    /// Parts on an item that are not in its record with an examination of their own, each with what is known of it.
+    /// Parts on an item that are not in its record, each with what is known of it.
     /// </summary>
     public IEnumerable<PartElsewhere> PartsOn(KnownEntry whole)
     {
@@ -18,17 +18,17 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             IReadOnlyList<KnownEntry> entries = [part, .. items.SameAs(part)];
             if (!done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!) || !fittings.WholesOf(WithCurrent(entries)).Any(w => self.Any(s => fittings.IsOne(w, s))))
                 continue;
-            var current = items.Current.FirstOrDefault(c => entries.Contains(c) || items.SameAs(c).Intersect(entries).Any());
-            if (current is null || !current.Visit.Record.Examinations.Any(e => current.IsMine(e.Item)))
-                yield return StatusOf(entries, whole.Item.Id!, current?.Item.Id, []);
+            if (!items.Current.Any(c => !c.IsNameAlone && (entries.Contains(c) || items.SameAs(c).Intersect(entries).Any())))
+                yield return StatusOf(entries, whole.Item.Id!, []);
         }
     }
 
     /// <summary>Items of other records that an item of this one is fitted to.</summary>
     public IEnumerable<WholeElsewhere> WholesOf(KnownEntry part) =>
         from whole in fittings.WholesOf([part, .. items.SameAs(part)])
-        where !whole.IsCurrent && !items.Current.Any(c => items.SameAs(c).Contains(whole))
-        let latest = items.SameAs(whole).Append(whole).OrderBy(e => e.Day).ThenBy(e => e.Visit.Number).Last()
+        let known = items.SameAs(whole).Append(whole).Where(e => e is { IsCurrent: false, IsNameAlone: false }).ToList()
+        where known.Count > 0 && !items.Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, whole) || items.SameAs(c).Intersect(known).Any()))
+        let latest = known.OrderBy(e => e.Day).ThenBy(e => e.Visit.Number).Last()
         group latest by (latest.Item.Id!, latest.Visit) into same
         let last = same.First()
         select new WholeElsewhere(last.Item.Id!, part.Item.Id!, [.. last.Visit.Record.Limits.Where(l => l.PermittedParts is { Count: > 0 } && MayBeOf(l, last.Item))]);
@@ -37,13 +37,13 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     private List<KnownEntry> WithCurrent(IReadOnlyList<KnownEntry> entries) =>
         [.. entries.Concat(items.Current.Where(c => items.SameAs(c).Intersect(entries).Any())).Distinct()];
 
-    private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, string? currentId, HashSet<KnownEntry> above)
+    private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, HashSet<KnownEntry> above)
     {
         var past = entries.Where(e => !e.IsCurrent).ToList();
         var latest = Latest(past);
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
         var open = fittings.Open(past);
-        var own = new PartElsewhere(currentId ?? last.Item.Id!, whole, open.Count > 0 ? Outcome.Withdraw : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit : Outcome.Undetermined)
+        var own = new PartElsewhere(last.Item.Id!, whole, open.Count > 0 ? Outcome.Withdraw : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit : Outcome.Undetermined)
         {
             PartNumber = last.Item.PartNumber, Until = latest?.Until, NextBy = latest?.NextBy, Document = open.Count > 0 ? open[0].Document : latest?.Document,
         };
@@ -51,7 +51,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         return fittings.EverOn(past).Where(sub => !sub.IsCurrent && !above.Contains(sub))
             .Select(sub => (IReadOnlyList<KnownEntry>)[sub, .. items.SameAs(sub)])
             .Where(sub => fittings.WholesOf(sub).Any(w => past.Exists(p => fittings.IsOne(w, p))))
-            .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, null, above)));
+            .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, above)));
     }
 
     /// <summary>A whole is no better than what is on it.</summary>

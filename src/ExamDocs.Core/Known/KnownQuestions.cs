@@ -27,8 +27,14 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     /// It is known which item this is. Something of the same owner that is told of later is asked about all the same: the slip
     /// may be in the record that withdrew it.
     /// </summary>
-    private static bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same) =>
-        same.Any(s => !s.IsNameAlone) && !(entry.Particulars.SharesOwner(other.Particulars) && same.All(s => other.IsAfter(s)));
+    private static bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
+    {
+        var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s)).ToList();
+        return vouching.Count > 0 && !(entry.Particulars.SharesOwner(other.Particulars) && vouching.TrueForAll(s => other.IsAfter(s)));
+    }
+
+    /// <summary>An entry that was itself held, perhaps for want of an answer, does not say which item it is.</summary>
+    private static bool WasHeld(KnownEntry entry) => entry.Outcomes.Any(o => o.Outcome is Outcome.Undetermined && o.Codes.Any(c => c is not "U0"));
 
     private static IdentityQuestion Question(KnownEntry entry, KnownEntry other, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document) state)
     {

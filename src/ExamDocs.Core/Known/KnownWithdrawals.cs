@@ -8,20 +8,24 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
 {
     /// <param name="id">The id to give them: the item's in the record that is looked at.</param>
     /// <param name="entries">All entries of the item.</param>
-    /// <param name="extra">Withdrawals of the record that is looked at, which others may derive from.</param>
-    public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries, IEnumerable<LocalDate> extra)
+    public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries)
     {
         var all = entries.SelectMany(e => Recorded(id, e)).ToList();
-        var own = all.Where(w => !IsDerived(w)).Select(w => w.On).Concat(extra).ToList();
-        return [.. all.Where(w => !IsDerived(w) || !own.Exists(day => day <= w.On)).Select(w => WithDerived(w, all)).OrderBy(w => w.On)
+        var hasOwn = all.Exists(w => !IsDerived(w));
+        return [.. all.Where(w => !IsDerived(w) || !hasOwn).Select(w => WithDocuments(w, all)).OrderBy(w => w.On)
             .ThenBy(w => w.Document, StringComparer.Ordinal).ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal)];
     }
 
-    /// <summary>The label that hangs on the item now may be of a later visit at which it was still withdrawn.</summary>
-    private static PastWithdrawal WithDerived(PastWithdrawal withdrawal, IEnumerable<PastWithdrawal> all) => withdrawal with
+    /// <summary>
+    /// Several records may tell of one withdrawal, and only one has its documents; the label that hangs on the item now may be
+    /// of a later visit at which it was still withdrawn.
+    /// </summary>
+    private static PastWithdrawal WithDocuments(PastWithdrawal withdrawal, IReadOnlyList<PastWithdrawal> all)
     {
-        Documents = [.. withdrawal.Documents.Concat(all.Where(w => IsDerived(w) && w.On >= withdrawal.On).SelectMany(w => w.Documents)).Distinct(StringComparer.Ordinal)],
-    };
+        var documents = withdrawal.Documents.Concat(all.Where(w => w.On == withdrawal.On || (IsDerived(w) && w.On >= withdrawal.On)).SelectMany(w => w.Documents))
+            .Distinct(StringComparer.Ordinal).ToList();
+        return withdrawal with { Documents = documents, Document = withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]) };
+    }
 
     /// <summary>Releases of the item that are sound in the record that holds them, with that record's name of who gave them.</summary>
     public static IReadOnlyList<PastRelease> Releases(string id, IReadOnlyList<KnownEntry> entries) =>
@@ -32,8 +36,13 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
            where entry.IsMine(release.Item) && !(release.On > entry.Day)
            let person = record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
            where person is not null
-           select new PastRelease(id, person.Name, release with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
+           from named in Named(release, entry)
+           select new PastRelease(id, person.Name, named with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
     ];
+
+    /// <summary>One that names nothing is of the withdrawals that its own record tells of from before.</summary>
+    private static IEnumerable<Release> Named(Release release, KnownEntry entry) => release is not { Document: null, WithdrawnOn: null } ? [release]
+        : entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw && o.ExaminedOn < entry.Day).Select(o => release with { WithdrawnOn = o.ExaminedOn });
 
     public static IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
         [.. entries.SelectMany(e => e.Visit.Record.Remedies.Where(r => e.IsMine(r.Item)).Select(r => r with { Item = id })).Distinct().OrderBy(r => r.DoneOn)];
@@ -44,7 +53,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
         const string Id = "x";
         var (releases, renewals) = (Releases(Id, entries), entries.SelectMany(renewalsOf).ToList());
         List<LocalDate> makingGood = [.. Remedies(Id, entries).Select(r => r.DoneOn).Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn)).OfType<LocalDate>()];
-        return [.. Of(Id, entries, []).Where(w => !releases.Any(r => WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
+        return [.. Of(Id, entries).Where(w => !releases.Any(r => WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
             && !entries.Select(e => e.Item.Id).Distinct(StringComparer.Ordinal).Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, null)))];
     }
 
@@ -56,7 +65,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
             var documents = outcome.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
             string[] codes = [.. outcome.Codes.Where(c => c is ['W', ..] and not "W11")];
             if (codes.Length > 0 || entry.DestroyedOn is null)
-                yield return new PastWithdrawal(id, documents.FirstOrDefault(), entry.Day, codes, outcome.NeverReleasable && codes is not []) { Parts = outcome.Parts, Documents = documents, IsOfThisVisit = isOfThisVisit };
+                yield return new PastWithdrawal(id, documents.FirstOrDefault(), outcome.ExaminedOn ?? entry.Day, codes, outcome.NeverReleasable && codes is not []) { Parts = outcome.Parts, Documents = documents, IsOfThisVisit = isOfThisVisit };
         }
         if (entry.DestroyedOn is { } day)
         {

@@ -51,7 +51,7 @@ public sealed class WhatIsKnown
         var known = _items.Current.Select(e => (Entry: e, Same: _items.SameAs(e))).ToList();
         var assemblies = new KnownAssemblies(_items, _fittings);
         var questions = new KnownQuestions(_items, _fittings);
-        return new History([.. known.SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same, [])).Distinct(new SameWithdrawal())])
+        return new History([.. known.SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same)).Distinct(new SameWithdrawal())])
         {
             Examinations = [.. known.SelectMany(k => Examinations(k.Entry, k.Same))],
             Releases = [.. known.SelectMany(k => KnownWithdrawals.Releases(k.Entry.Item.Id!, k.Same)).Distinct()],
@@ -63,6 +63,7 @@ public sealed class WhatIsKnown
             Questions = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => questions.Of(k.Entry))],
             Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Respellings(k.Entry, k.Same)).Distinct()],
             AnswerFaults = [.. known.SelectMany(k => _items.Answers.FaultsOf(k.Entry))],
+            Elsewhere = [.. known.Where(k => k.Entry.IsNameAlone && k.Same.Any(e => !e.IsNameAlone)).Select(k => k.Entry.Item.Id!).Distinct(StringComparer.Ordinal)],
             LeftOut = [.. LeftOut(others)],
         };
     }
@@ -111,7 +112,7 @@ public sealed class WhatIsKnown
 
     private static IEnumerable<Respelling> Respellings(KnownEntry entry, IReadOnlyList<KnownEntry> same)
     {
-        if (same.LastOrDefault(e => !e.IsNameAlone) is not { } last)
+        if (same.LastOrDefault(e => !e.IsNameAlone && e.Day <= entry.Day) is not { } last)
             yield break;
         var differing = entry.Particulars.ContradictsIn(last.Particulars).ToHashSet(StringComparer.Ordinal);
         if (!string.Equals(entry.Item.Id, last.Item.Id, StringComparison.Ordinal) && entry.Particulars.SharesId(last.Particulars))

@@ -182,6 +182,9 @@ public sealed record History(IReadOnlyList<PastWithdrawal> Withdrawals)
 
     public IReadOnlyList<AnswerFault> AnswerFaults { get; init; } = [];
 
+    /// <summary>Ids that this record names and has no item of, and that other records have.</summary>
+    public IReadOnlyList<string> Elsewhere { get; init; } = [];
+
     /// <summary>Ids that an earlier version of this visit's record has and this one leaves out.</summary>
     public IReadOnlyList<string> LeftOut { get; init; } = [];
 

@@ -50,7 +50,8 @@ internal sealed partial class EnglishSentences
 
     public override string PartOverdue(string part, LocalDate by) => $"the part {part} fitted to it has been due for examination since {Day(by)}";
 
-    public override string Destroyed(LocalDate? on) => on is { } day ? $"recorded as destroyed on {Day(day)}" : "recorded as destroyed";
+    public override string Destroyed(LocalDate? on, string? document) =>
+            on is { } day ? $"recorded as destroyed on {Day(day)}{(document is null ? "" : $" ({document})")}" : "recorded as destroyed";
 
     public override string NotExamined => "not examined at this visit";
 

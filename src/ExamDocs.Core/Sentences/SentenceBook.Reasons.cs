@@ -50,7 +50,8 @@ public abstract partial class SentenceBook
     public abstract string PartOverdue(string part, LocalDate by);
 
     /// <param name="on">The day; null where it is not recorded.</param>
-    public abstract string Destroyed(LocalDate? on);
+    /// <param name="document">Number of the document that says so; null where there is none.</param>
+    public abstract string Destroyed(LocalDate? on, string? document);
 
     public abstract string NotExamined { get; }
 

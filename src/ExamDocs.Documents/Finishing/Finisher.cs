@@ -27,7 +27,7 @@ public static class Finisher
     public static async Task<byte[]> FinishSignedAsync(
         byte[] printed, IReadOnlyList<AttachedData> attached, DocumentSigner signer, string description, CancellationToken cancellation = default)
     {
-        var (file, at) = Write(printed, attached, (source, target, catalog, date) => new SignatureField(source, target, catalog).Add(signer, date, description));
+        var (file, at) = Write(printed, attached, (source, target, catalog, date) => new SignatureField(source, target, catalog).Add(signer.Key.Name, signer.Room, date, description));
         var place = SignaturePlace.After(file, at);
         place.WriteRange(file);
         var signature = await signer.SignAsync(place.DigestOf(file, signer.Digest), cancellation);
@@ -36,6 +36,15 @@ public static class Finisher
         // What goes out signed holds in the eyes of whoever checks it.
         return SignatureCheck.IsIntact(file) ? file : throw new PdfSyntaxException("its signature does not hold");
     }
+
+    /// <summary>The same with all that a signature needs and no signature: what a signed document is compared with.</summary>
+    /// <param name="printed">As the browser gave it.</param>
+    /// <param name="attached">What the document was made from; names differ.</param>
+    /// <param name="signer">Name of who signed.</param>
+    /// <param name="description">What a reading program calls the signature, in the document's language.</param>
+    /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
+    public static byte[] FinishForSignature(byte[] printed, IReadOnlyList<AttachedData> attached, string signer, string description) =>
+        Write(printed, attached, (source, target, catalog, date) => new SignatureField(source, target, catalog).Add(signer, 1, date, description)).File;
 
     /// <returns>The file, and where in it the object begins that was added last of all.</returns>
     private static (byte[] File, int At) Write(byte[] printed, IReadOnlyList<AttachedData> attached, Func<PdfSource, PdfTarget, PdfDictionary, string, int> addLast)

@@ -44,6 +44,9 @@ internal sealed class PdfResources(PdfSource source, PdfDictionary? resources)
 
     public PdfObject? Drawn(string name) => Find("XObject", name);
 
+    /// <summary>Settings of drawing kept under a name; null where there are none.</summary>
+    public PdfDictionary? State(string name) => Find("ExtGState", name)?.Dictionary();
+
     public bool IsPicture(string name) => string.Equals(Drawn(name)?.Dictionary().Word("Subtype"), "/Image", StringComparison.Ordinal);
 
     private PdfObject? Find(string kind, string name) =>

@@ -51,6 +51,9 @@ internal sealed class PdfDictionary
     /// <summary>A whole number that stands in the dictionary itself; null where there is none.</summary>
     public int? Number(string name) => Find(name) is { } value ? PdfNumber.Whole(value.Span) : null;
 
+    /// <summary>A number that stands in the dictionary itself; null where there is none.</summary>
+    public double? Real(string name) => Find(name) is { } value ? PdfNumber.Real(value.Span) : null;
+
     /// <summary>The number of the object referred to; null where there is no reference.</summary>
     public int? Reference(string name) => Find(name) is { } value ? PdfNumber.Reference(value.Span) : null;
 

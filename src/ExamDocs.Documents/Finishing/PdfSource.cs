@@ -26,6 +26,10 @@ internal readonly record struct PdfObject(int Number, ReadOnlyMemory<byte> Body)
         };
     }
 
+    /// <summary>The bytes of a stream as they lie in the file.</summary>
+    /// <exception cref="PdfSyntaxException">It is no stream.</exception>
+    public ReadOnlyMemory<byte> Raw() => Packed(Dictionary());
+
     private ReadOnlyMemory<byte> Packed(PdfDictionary dictionary)
     {
         var lexer = new PdfLexer(Body.Span, dictionary.End);

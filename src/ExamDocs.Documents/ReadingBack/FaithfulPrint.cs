@@ -1,59 +1,82 @@
 using System.Globalization;
+using ExamDocs.Documents.Rendering;
 
 namespace ExamDocs.Documents.ReadingBack;
 
-/// <summary>Holds a printed file against the page it was printed from: every text must be there, whole and uncut.</summary>
+/// <summary>Holds a printed file against the page it was printed from: every text must be there, whole, uncut and readable.</summary>
 public static class FaithfulPrint
 {
     private const int LongestQuote = 60;
 
     /// <param name="html">What was printed.</param>
     /// <param name="pdf">The file that came of it.</param>
-    /// <returns>What is wrong, a few words each; empty where nothing is.</returns>
+    /// <returns>What is wrong, and with which item's part; empty where nothing is.</returns>
     /// <exception cref="Finishing.PdfSyntaxException">The file is none that the browser writes.</exception>
-    public static IReadOnlyList<string> Faults(string html, byte[] pdf)
+    public static IReadOnlyList<PrintFault> Faults(string html, byte[] pdf)
     {
-        var pages = PrintedText.Of(pdf);
-        var body = new PrintedBody(pages);
-        return
-        [
-            .. Missing(body, VisibleText.Of(html)),
-            .. pages.SelectMany(Cut),
-        ];
+        var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));
+        var body = new PrintedBody([.. pages.Select(p => p.Letters)]);
+        var heads = VisibleText.Heads(html);
+        IReadOnlyList<PrintFault> found = [.. Missing(body, texts, heads), .. Unreadable(body, pages, texts)];
+        // The head of a table that runs on stands there once more, and must be whole there too.
+        return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text), heads).Select(left => new PrintFault(Besides(left), null))];
     }
 
-    /// <summary>Holds them against each other in both directions: nothing is missing or cut, and nothing stands in the file that is not of the page.</summary>
+    /// <summary>The texts of a page that no installed font has a sign for, each with its item.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="missing">The characters that no font has.</param>
+    public static IReadOnlyList<PrintFault> Lacking(string html, IReadOnlyList<System.Text.Rune> missing) => missing.Count == 0 ? [] :
+    [
+        .. VisibleText.Texts(html).Where(t => t.Text.EnumerateRunes().Any(missing.Contains)).GroupBy(t => t.Item)
+            .Select(g => new PrintFault($"no installed font has {MissingGlyphs.Name(g.SelectMany(t => t.Text.EnumerateRunes()).Where(missing.Contains).Distinct())}", g.Key))
+            .DefaultIfEmpty(new PrintFault($"no installed font has {MissingGlyphs.Name(missing)}", null)),
+    ];
+
+    /// <summary>Holds them against each other in both directions: nothing is missing, cut or covered, and nothing stands in the file that is not of the page.</summary>
     /// <remarks>Pictures and lines are not compared, nor where on the paper a text stands.</remarks>
     /// <inheritdoc cref="Faults"/>
     public static IReadOnlyList<string> Differences(string html, byte[] pdf)
     {
-        var pages = PrintedText.Of(pdf);
-        var (body, texts, heads) = (new PrintedBody(pages), VisibleText.Of(html), VisibleText.Heads(html));
+        var (pages, texts, heads) = (PrintedText.Pages(pdf), VisibleText.Texts(html), VisibleText.Heads(html));
+        IReadOnlyList<IReadOnlyList<PrintedLetter>> letters = [.. pages.Select(p => p.Letters)];
+        var body = new PrintedBody(letters);
         return
         [
-            .. body.Says(texts, heads) ? [] : OfBody(body, texts, heads),
-            .. new PageMargins(html).Leftovers(pages).Select(Besides),
-            .. pages.SelectMany(Cut),
+            .. body.Says(texts.Select(t => t.Text), heads) ? [] : OfBody(body, texts, heads),
+            .. new PageMargins(html).Leftovers(letters).Select(Besides),
+            .. Unreadable(body, pages, texts).Select(f => f.Words),
         ];
     }
 
     /// <summary>In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.</summary>
-    private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<string> texts, IReadOnlyList<string> heads)
+    private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads)
     {
-        List<string> found = [.. Missing(body, texts), .. body.Leftovers(texts, heads).Select(Besides)];
-        return found.Count > 0 || texts.Any(FoldedText.RunsLeft) ? found : ["its texts stand in another order"];
+        List<string> found = [.. Missing(body, texts, heads).Select(f => f.Words), .. body.Leftovers(texts.Select(t => t.Text), heads).Select(Besides)];
+        return found.Count > 0 || texts.Any(t => FoldedText.RunsLeft(t.Text)) ? found : ["its texts stand in another order"];
     }
 
-    private static IEnumerable<string> Missing(PrintedBody body, IReadOnlyList<string> texts) =>
-        texts.OrderByDescending(text => FoldedText.Of(text).Length).Where(text => !body.Strike(text)).Select(text => $"\"{Quote(text)}\" is not printed whole");
+    private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads) =>
+        body.StrikeAll([.. texts.Select(t => t.Text)], heads).Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
 
     private static string Besides(string text) => $"\"{Quote(text)}\" is printed and does not belong there";
 
-    private static IEnumerable<string> Cut(IReadOnlyList<PrintedLetter> page, int index)
+    /// <summary>Each stretch of letters that are cut, covered or otherwise not to be read, with the item whose text took them.</summary>
+    private static IEnumerable<PrintFault> Unreadable(PrintedBody body, IReadOnlyList<PrintedPage> pages, IReadOnlyList<PageText> texts)
     {
-        var cut = string.Concat(page.Where(l => l.IsCut).Select(l => l.Text));
-        if (cut.Length > 0)
-            yield return string.Create(CultureInfo.InvariantCulture, $"\"{Quote(cut)}\" is cut off on page {index + 1}");
+        for (var page = 0; page < pages.Count; page++)
+        {
+            var where = string.Create(CultureInfo.InvariantCulture, $"on page {page + 1}");
+            var unreadable = pages[page].Letters.Where(l => l.IsCut).Select(l => (Letter: l, Why: "is cut off"))
+                .Concat(ObscuredLetters.On(pages[page])).GroupBy(u => (u.Why, Item: ItemOf(body.TextsAt(u.Letter), texts)));
+            foreach (var group in unreadable)
+                yield return new PrintFault($"\"{Quote(string.Concat(group.Select(u => u.Letter.Text)))}\" {group.Key.Why} {where}", group.Key.Item);
+        }
+    }
+
+    private static string? ItemOf(IReadOnlyList<int> around, IReadOnlyList<PageText> texts)
+    {
+        var items = around.Select(t => texts[t].Item).Distinct(StringComparer.Ordinal).ToList();
+        return items.Count == 1 ? items[0] : null;
     }
 
     private static string Quote(string text)

@@ -7,10 +7,13 @@ internal sealed class MarkedContent
 {
     /// <summary>What holds within each open tag, those around it included.</summary>
     private readonly Stack<(bool IsText, string? Actual)> _open = new();
-    private bool _isSaid;
+    private bool _wasSaid;
 
     /// <summary>True outside of every tag of the text.</summary>
     public bool IsMargin => !Now.IsText;
+
+    /// <summary>True within a tag that says what its signs stand for.</summary>
+    public bool IsSaid => Now.Actual is not null;
 
     private (bool IsText, string? Actual) Now => _open.TryPeek(out var top) ? top : default;
 
@@ -33,8 +36,8 @@ internal sealed class MarkedContent
     {
         if (Now.Actual is not { } actual)
             return letter;
-        var said = _isSaid ? "" : actual;
-        _isSaid = true;
+        var said = _wasSaid ? "" : actual;
+        _wasSaid = true;
         return said;
     }
 
@@ -43,7 +46,7 @@ internal sealed class MarkedContent
         var properties = o.Count > 1 && o.KindOf(1) is PdfToken.DictionaryOpen ? PdfDictionary.Read(o.Operand(1).ToArray()) : null;
         var actual = properties?.Find("ActualText") is { } text ? PdfText.Read(text.Span) : null;
         if (actual is not null)
-            _isSaid = false;
+            _wasSaid = false;
         _open.Push((Now.IsText || properties?.Has("MCID") is true, actual ?? Now.Actual));
     }
 }

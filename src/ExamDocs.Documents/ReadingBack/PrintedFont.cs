@@ -11,6 +11,7 @@ internal sealed class PrintedFont
     private readonly Dictionary<int, double> _widths;
     private readonly double _otherwise;
     private readonly int _bytes;
+    private Lazy<LetterShapes?>? _shapes;
 
     private PrintedFont(Dictionary<int, string> text, Dictionary<int, double> widths, double otherwise, int bytes) =>
         (_text, _widths, _otherwise, _bytes) = (text, widths, otherwise, bytes);
@@ -18,12 +19,25 @@ internal sealed class PrintedFont
     public static PrintedFont Of(PdfSource source, PdfObject font)
     {
         var dictionary = font.Dictionary();
+        var name = (dictionary.Word("BaseFont") ?? "").TrimStart('/');
+        name = name is [_, _, _, _, _, _, '+', ..] ? name[7..] : name;
         var text = dictionary.Reference("ToUnicode") is { } map ? CodeMap.Read(source.Object(map).Stream(MostBytes)) : [];
         if (dictionary.Find("DescendantFonts") is not { } kin)
-            return new PrintedFont(text, Simple(source, dictionary), 0, 1);
+            return new PrintedFont(text, Simple(source, dictionary), 0, 1) { Name = name };
         var descendant = source.Object(PdfNumber.Reference(kin.Span.Trim("[] "u8))).Dictionary();
-        return new PrintedFont(text, Wide(source, descendant), descendant.Number("DW") ?? 1000, 2);
+        return new PrintedFont(text, Wide(source, descendant), descendant.Number("DW") ?? 1000, 2)
+        {
+            Name = name,
+            _shapes = new Lazy<LetterShapes?>(() => descendant.Reference("FontDescriptor") is { } facts && source.Object(facts).Dictionary().Reference("FontFile2") is { } file
+                ? new LetterShapes(source.Object(file).Stream(MostBytes)) : null),
+        };
     }
+
+    /// <summary>Its name without the mark of its subset.</summary>
+    public string Name { get; private init; } = "";
+
+    /// <summary>Whether a code draws something; true where that cannot be told.</summary>
+    public bool Draws(ReadOnlySpan<byte> bytes) => _bytes != 2 || _shapes?.Value?.Draws((bytes[0] << 8) | bytes[1]) is not false;
 
     /// <summary>Bytes of one code.</summary>
     public int CodeLength => _bytes;

@@ -30,6 +30,25 @@ internal static class CertificateFacts
         return usage is null || (usage.KeyUsages & (X509KeyUsageFlags.DigitalSignature | X509KeyUsageFlags.NonRepudiation)) != X509KeyUsageFlags.None;
     }
 
+    /// <summary>
+    /// Purposes by which a certificate is one for signing documents: document signing (RFC 9336), S/MIME, which the certificates
+    /// that persons get for signing name most often (RFC 5280, 4.2.1.12), and the two that makers of viewers and of
+    /// operating systems use for the same (from memory).
+    /// </summary>
+    private static readonly string[] SignsDocuments = ["1.3.6.1.5.5.7.3.36", "1.3.6.1.5.5.7.3.4", "1.2.840.113583.1.1.5", "1.3.6.1.4.1.311.10.3.12"];
+
+    /// <summary>
+    /// Whether an authority issued it for signing documents. Whoever issues certificates for web servers asks who owns a name on
+    /// the network, not who a person is: a certificate that names purposes, and none of these, is not accepted.
+    /// </summary>
+    public static bool IsForDocuments(X509Certificate2 certificate) => MaySign(certificate)
+        && (certificate.Extensions.OfType<X509EnhancedKeyUsageExtension>().FirstOrDefault() is not { } purposes
+            || purposes.EnhancedKeyUsages.Cast<Oid>().Any(o => SignsDocuments.Contains(o.Value, StringComparer.Ordinal)));
+
+    /// <summary>Whether it may issue certificates (RFC 5280, 4.2.1.9).</summary>
+    public static bool IsAuthority(X509Certificate2 certificate) =>
+        certificate.Extensions.OfType<X509BasicConstraintsExtension>().FirstOrDefault() is { CertificateAuthority: true };
+
     /// <summary>The certificate and those above it that are among the others, each before the one that issued it.</summary>
     public static IReadOnlyList<X509Certificate2> Path(X509Certificate2 leaf, IEnumerable<X509Certificate2> others)
     {

@@ -41,7 +41,7 @@ internal sealed class CheckedSignature
         {
             IsSigned = true, IsIntact = isIntact, SignedBy = CertificateFacts.Name(path[0]), Issuer = CertificateFacts.Issuer(path[0]),
             SerialNumber = path[0].SerialNumber, Fingerprint = CertificateFacts.Fingerprint(path[0]),
-            IsTrusted = _faults.Count == 0 && anchor is not null, TrustedBy = anchor is null ? null : CertificateFacts.Name(anchor),
+            IsTrusted = _faults.Count == 0 && anchor is not null, IsNamed = anchor is not null && trust!.Names(path[0]), TrustedBy = anchor is null ? null : CertificateFacts.Name(anchor),
             TimestampedAt = timestamp?.At, Faults = _faults, NotChecked = _open,
         };
     }
@@ -102,7 +102,7 @@ internal sealed class CheckedSignature
     private X509Certificate2? Trust(IReadOnlyList<X509Certificate2> path, TimestampToken? timestamp, SignatureTrust trust, Instant now)
     {
         var signer = path[0];
-        if (!CertificateFacts.MaySign(signer))
+        if (!CertificateFacts.MaySign(signer) && !trust.Names(signer))
             _faults.Add($"The certificate of {CertificateFacts.Name(signer)} is not made for signing.");
         var isTimeKnown = timestamp is not null && IsTrusted(timestamp, trust);
         var at = isTimeKnown ? timestamp!.At : now;
@@ -111,10 +111,19 @@ internal sealed class CheckedSignature
         else if (at > CertificateFacts.Until(signer))
             TellExpired(signer, isTimeKnown);
         else if (trust.AnchorOf(signer, path.Skip(1), at) is { } anchor)
-            return anchor;
+            return IsFit(signer, trust) ? anchor : null;
         else
-            _open.Add($"Who signed is not certain: the certificate of {CertificateFacts.Name(signer)} goes back to no authority that is trusted here.");
+            _open.Add($"Who signed is not certain: the certificate of {CertificateFacts.Name(signer)} is not one that was named here, and goes back to none.");
         return null;
+    }
+
+    /// <summary>What an authority issued for web servers does not sign documents; the very certificate that was named may be of any kind.</summary>
+    private bool IsFit(X509Certificate2 signer, SignatureTrust trust)
+    {
+        if (trust.Names(signer) || CertificateFacts.IsForDocuments(signer))
+            return true;
+        _open.Add($"The certificate of {CertificateFacts.Name(signer)} was not issued for signing documents, so that who issued it does not count.");
+        return false;
     }
 
     private void TellExpired(X509Certificate2 signer, bool isTimeKnown)

@@ -16,15 +16,16 @@ internal sealed class SignatureField(PdfSource source, PdfTarget target, PdfDict
     /// <summary>Print, Locked (ISO 32000-1, table 165); PDF/A wants the first (ISO 19005-3, 6.3.2).</summary>
     private const int Flags = 4 + 128;
 
-    /// <param name="signer">Whose signature is to come.</param>
+    /// <param name="name">Whose signature is to come.</param>
+    /// <param name="room">Bytes for the signature.</param>
     /// <param name="date">The signing time that is claimed, as PDF writes it.</param>
     /// <param name="description">What a reading program calls the field.</param>
     /// <returns>The number of the object that the signature goes into.</returns>
-    public int Add(DocumentSigner signer, string date, string description)
+    public int Add(string name, int room, string date, string description)
     {
-        var signature = target.Add($"<</Type /Sig\n/Filter /Adobe.PPKLite\n/SubFilter /ETSI.CAdES.detached\n/M {date}\n/Name {PdfText.Write(signer.Key.Name)}\n"
+        var signature = target.Add($"<</Type /Sig\n/Filter /Adobe.PPKLite\n/SubFilter /ETSI.CAdES.detached\n/M {date}\n/Name {PdfText.Write(name)}\n"
             + "/Reference [<</Type /SigRef\n/TransformMethod /DocMDP\n/TransformParams <</Type /TransformParams\n/P 1\n/V /1.2>>>>]\n"
-            + $"{SignaturePlace.Empty(signer.Room)}>>");
+            + $"{SignaturePlace.Empty(room)}>>");
         var entries = string.Create(CultureInfo.InvariantCulture, $"/Type /Annot\n/Subtype /Widget\n/FT /Sig\n/T (Signature)\n/TU {PdfText.Write(description)}\n/F {Flags}\n/V {signature} 0 R\n");
         var field = OnBlock(entries) ?? OutOfSight(entries);
         catalog.Set("AcroForm", string.Create(CultureInfo.InvariantCulture, $"<</Fields [{field} 0 R]\n/SigFlags 3>>"));

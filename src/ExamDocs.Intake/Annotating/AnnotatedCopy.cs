@@ -25,6 +25,7 @@ internal sealed class AnnotatedCopy
         PlanSheets();
         PlanStyles();
         PlanFindings();
+        LiveParts.Plan(package, _changes, _directory.Main);
     }
 
     /// <summary>Nodes that were read in the parts that changed.</summary>

@@ -3,7 +3,7 @@ using System.Xml;
 namespace ExamDocs.Intake.Annotating;
 
 /// <summary>Adds empty elements at the end of a part's root: links, or types of parts.</summary>
-internal sealed class AppendPatch(IReadOnlyList<NewElement> added) : PartPatch
+internal class AppendPatch(IReadOnlyList<NewElement> added) : PartPatch
 {
     protected override void BeforeEnd(string name)
     {

@@ -21,7 +21,7 @@ internal static class FindingsSheet
     public const string Name = "Findings";
 
     public const string Caution = "Maker's instructions, local law and the competent person's judgement come first. "
-        + "This list was written by ExamDocs; it is not read again.";
+        + "This list was written by ExamDocs; it is not read again. In this copy, results stand in the place of formulas.";
 
     public const string None = "No findings.";
 

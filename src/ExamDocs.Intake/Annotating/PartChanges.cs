@@ -17,6 +17,7 @@ internal sealed class PartChanges(WorkbookPackage package)
     private readonly Dictionary<string, Action<Stream>> _new = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, List<NewElement>> _links = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<NewElement> _types = [];
+    private readonly HashSet<string> _leftOut = new(StringComparer.OrdinalIgnoreCase);
     private string? _last;
 
     /// <summary>Nodes read in parts that changed.</summary>
@@ -27,6 +28,16 @@ internal sealed class PartChanges(WorkbookPackage package)
         patch.Run(source, target);
         Nodes += patch.Nodes;
     });
+
+    /// <summary>Whether the part is to be changed or left out.</summary>
+    public bool IsPlanned(string part) => _changed.ContainsKey(WorkbookPackage.Normal(part)) || _leftOut.Contains(WorkbookPackage.Normal(part));
+
+    /// <summary>Leaves a part out, with the links that start at it.</summary>
+    public void LeaveOut(string part)
+    {
+        _leftOut.Add(WorkbookPackage.Normal(part));
+        _leftOut.Add(WorkbookPackage.Normal(Relationships.PartOf(part)));
+    }
 
     /// <summary>A part to be written only after all others that were there.</summary>
     public void PatchLast(string part, PartPatch patch)
@@ -74,9 +85,10 @@ internal sealed class PartChanges(WorkbookPackage package)
     public void Write(Stream target)
     {
         PlanLinks();
-        Patch(ContentTypes.Part, new AppendPatch(_types));
+        Patch(ContentTypes.Part, new TypesPatch(_types, _leftOut));
         using var zip = new ZipArchive(target, ZipArchiveMode.Create, leaveOpen: true);
-        foreach (var entry in package.Entries.Where(e => !IsLast(e)).Concat(package.Entries.Where(IsLast)))
+        var kept = package.Entries.Where(e => !_leftOut.Contains(WorkbookPackage.Normal(e.FullName))).ToList();
+        foreach (var entry in kept.Where(e => !IsLast(e)).Concat(kept.Where(IsLast)))
             Copy(zip, entry);
         foreach (var (part, write) in _new)
         {
@@ -98,10 +110,15 @@ internal sealed class PartChanges(WorkbookPackage package)
         {
             var part = Relationships.PartOf(from);
             if (package.Has(part))
-                Patch(part, new AppendPatch(links));
+                Patch(part, new LinksPatch(links));
             else
                 _new.Add(part, target => new AppendPatch(links).Run(
                     new MemoryStream(Encoding.UTF8.GetBytes($"<Relationships xmlns=\"{LinkNamespace}\"/>")), target));
+        }
+        foreach (var part in package.Entries.Select(e => WorkbookPackage.Normal(e.FullName)).Where(p => p.EndsWith(".rels", StringComparison.OrdinalIgnoreCase)))
+        {
+            if (!IsPlanned(part) && Relationships.In(package, part).Exists(LinksPatch.IsChanged))
+                Patch(part, new LinksPatch([]));
         }
     }
 

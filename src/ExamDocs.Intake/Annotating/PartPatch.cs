@@ -52,6 +52,12 @@ internal abstract class PartPatch
     /// <summary>Attributes to be set on the element about to be written, by their local names.</summary>
     protected virtual IReadOnlyList<KeyValuePair<string, string>> Attributes(string name) => [];
 
+    /// <summary>Whether an element is left out with all that is in it; the source stands at its start.</summary>
+    protected virtual bool IsLeftOut(string name) => false;
+
+    /// <summary>A text of the innermost open element as it is to be written.</summary>
+    protected virtual string Changed(string text) => text;
+
     /// <summary>Text of the innermost open element.</summary>
     protected virtual void Text(string text)
     {
@@ -74,12 +80,21 @@ internal abstract class PartPatch
 
     private void Copy()
     {
-        if (Source.NodeType is XmlNodeType.Element)
+        if (Source.NodeType is XmlNodeType.Element && IsLeftOut(Source.LocalName))
+            Skip();
+        else if (Source.NodeType is XmlNodeType.Element)
             CopyStart();
         else if (Source.NodeType is XmlNodeType.EndElement)
             CopyEnd(Source.LocalName);
         else
             CopyOther();
+    }
+
+    private void Skip()
+    {
+        var (depth, empty) = (Source.Depth, Source.IsEmptyElement);
+        while (!empty && Source.Step() && !(Source.NodeType is XmlNodeType.EndElement && Source.Depth == depth))
+            Nodes++;
     }
 
     private void CopyStart()
@@ -134,11 +149,11 @@ internal abstract class PartPatch
                 break;
             case XmlNodeType.Text or XmlNodeType.SignificantWhitespace:
                 Text(Source.Value);
-                Target.WriteString(Source.Value);
+                Target.WriteString(Changed(Source.Value));
                 break;
             case XmlNodeType.CDATA:
                 Text(Source.Value);
-                Target.WriteCData(Source.Value);
+                Target.WriteCData(Changed(Source.Value));
                 break;
             case XmlNodeType.Whitespace:
                 Text(Source.Value);

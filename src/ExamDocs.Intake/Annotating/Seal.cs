@@ -10,8 +10,8 @@ namespace ExamDocs.Intake.Annotating;
 /// </summary>
 internal static partial class Seal
 {
-    /// <summary>Of a note with more lines above ours, all counts as somebody's remark.</summary>
-    private const int MostLines = 100;
+    /// <summary>So many times its own length is looked through for a beginning; then all of a note counts as somebody's remark.</summary>
+    private const int MostEffort = 8;
 
     /// <summary>The sum of a text, in which blanks and line breaks make no difference: programs store them differently.</summary>
     public static string Of(string text)
@@ -26,10 +26,10 @@ internal static partial class Seal
     /// <summary>What a note says besides what the program closed with its line; empty where that is all.</summary>
     public static string Besides(string note)
     {
-        var left = new List<string>();
+        var (left, effort) = (new List<string>(), MostEffort * note.Length);
         foreach (var line in note.Split('\n'))
         {
-            if (ClosingLine().Match(line) is { Success: true } end && FirstOf(left, end.Groups["sum"].Value) is { } first)
+            if (ClosingLine().Match(line) is { Success: true } end && FirstOf(left, end.Groups["sum"].Value, ref effort) is { } first)
                 left.RemoveRange(first, left.Count - first);
             else
                 left.Add(line.Trim());
@@ -38,11 +38,15 @@ internal static partial class Seal
     }
 
     /// <summary>Where among the lines before it a closed note begins; null where its sum is that of none.</summary>
-    private static int? FirstOf(List<string> lines, string sum)
+    private static int? FirstOf(List<string> lines, string sum, ref int effort)
     {
-        for (var first = 0; first < Math.Min(lines.Count, MostLines); first++)
+        for (var first = 0; first < lines.Count && effort > 0; first++)
         {
-            if (string.Equals(Of(string.Concat(lines.Skip(first))), sum, StringComparison.Ordinal))
+            if (lines[first].Length == 0 && first > 0)
+                continue;
+            var text = string.Concat(lines.Skip(first));
+            effort -= text.Length + 1;
+            if (string.Equals(Of(text), sum, StringComparison.Ordinal))
                 return first;
         }
         return null;

@@ -14,7 +14,7 @@ internal sealed class SheetNotes(WorkbookPackage package, PartChanges changes, F
         var links = Relationships.Of(package, part).FindAll(r => !r.External);
         var fresh = PlanNotes(part, links, marks);
         var drawing = PlanBoxes(part, links, fresh, place);
-        changes.Patch(part, new SheetPatch(new MarkedRows(marks), styles, names.Links, drawing));
+        changes.Patch(part, new SheetPatch(new MarkedRows(marks), styles, names.Links, drawing, FormulaCells.Of(package, part)));
     }
 
     /// <returns>The marks whose cells had no note.</returns>

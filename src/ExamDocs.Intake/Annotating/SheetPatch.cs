@@ -11,18 +11,18 @@ namespace ExamDocs.Intake.Annotating;
 /// <param name="styles">Gives each marked cell its filled style.</param>
 /// <param name="links">Namespace of links to other parts.</param>
 /// <param name="drawing">Link to the notes' drawing to be named; null where the one named already serves.</param>
-internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string links, string? drawing) : PartPatch
+/// <param name="formulas">Where the sheet has formulas, which are left out.</param>
+internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string links, string? drawing, FormulaCells formulas) : FrozenSheet(formulas)
 {
     private readonly DefaultStyles _defaults = new();
     private Queue<Mark> _pending = new();
-    private int _row;
-    private int _column;
     private string? _rowStyle;
     private string? _drawing = drawing;
     private bool _afterData;
 
     protected override void BeforeStart(string name)
     {
+        base.BeforeStart(name);
         if (Depth == 1 && _afterData && SheetOrder.ComesAfterNotes(name))
             WriteDrawing();
         else if (Depth == 2 && Parent is "cols" && name is "col")
@@ -30,7 +30,7 @@ internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string link
         else if (Depth == 2 && Parent is "sheetData" && name is "row")
             BeginRow();
         else if (Depth == 3 && Parent is "row" && name is "c")
-            BeginCell();
+            WriteCellsAbove(Column);
     }
 
     protected override IReadOnlyList<KeyValuePair<string, string>> Attributes(string name)
@@ -39,13 +39,14 @@ internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string link
             return OfSheet(name);
         if (Depth == 2 && Parent is "sheetData" && name is "row" && _pending.Count > 0)
             return SheetExtent.Spans(Source.GetAttribute("spans"), _pending) is { } spans ? [new("spans", spans)] : [];
-        if (Depth == 3 && Parent is "row" && name is "c" && _pending.TryPeek(out var mark) && mark.Column == _column)
-            return [new("s", styles.Of(Source.GetAttribute("s"), _pending.Dequeue().Worst))];
-        return [];
+        if (Depth == 3 && Parent is "row" && name is "c" && _pending.TryPeek(out var mark) && mark.Column == Column)
+            return [.. base.Attributes(name), new("s", styles.Of(Source.GetAttribute("s"), _pending.Dequeue().Worst))];
+        return base.Attributes(name);
     }
 
     protected override void BeforeEnd(string name)
     {
+        base.BeforeEnd(name);
         if (Depth == 3 && name is "row")
             WriteCellsAbove(int.MaxValue);
         else if (Depth == 2 && name is "sheetData")
@@ -68,17 +69,9 @@ internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string link
 
     private void BeginRow()
     {
-        _row = int.TryParse(Source.GetAttribute("r"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : _row + 1;
-        WriteRowsAbove(_row);
+        WriteRowsAbove(Row);
         _rowStyle = WorkbookDirectory.IsTrue(Source.GetAttribute("customFormat")) ? Source.GetAttribute("s") : null;
-        _pending = marks.Take(_row);
-        _column = 0;
-    }
-
-    private void BeginCell()
-    {
-        _column = Source.GetAttribute("r") is { } address && CellAddress.Column(address) is { } column ? column : _column + 1;
-        WriteCellsAbove(_column);
+        _pending = marks.Take(Row);
     }
 
     private void WriteRowsAbove(int row)

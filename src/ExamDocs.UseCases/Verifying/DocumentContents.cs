@@ -23,14 +23,14 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
             var files = new[] { EmbeddedData.DocumentName, EmbeddedData.RecordName, EmbeddedData.OutcomeName }
                 .Select(name => AttachedFiles.Find(pdf, name, JsonRecordReader.MaxBytes)).ToArray();
             if (Array.TrueForAll(files, f => f is null))
-                return Refused("none of our documents: it holds no data that a document of this program holds");
+                return Refused("it is not one of our documents: it holds no data that a document of this program holds");
             if (files is not [{ } document, { } record, { } outcome])
                 return Refused("the data within are not whole: every document holds examdocs.json, outcome.json and document.json");
             return Read(document, record, outcome);
         }
         catch (Exception e) when (e is PdfSyntaxException or ArgumentException or InvalidOperationException or FormatException or OverflowException or IOException or NotSupportedException)
         {
-            return Refused("none of our documents, or damaged: what is in the file cannot be read");
+            return Refused("it is not one of our documents, or it is damaged: what is in the file cannot be read");
         }
     }
 

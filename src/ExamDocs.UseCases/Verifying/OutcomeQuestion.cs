@@ -29,6 +29,13 @@ internal static class OutcomeQuestion
         };
     }
 
+    /// <summary>The record within does not lead to such a document. Another version may have issued documents that this one does not.</summary>
+    public static Statement NotCalledFor(DocumentContents contents)
+    {
+        var what = $"the record within, determined once more, calls for no {contents.Basis.Kind} of {string.Join(", ", contents.Basis.Items.Take(5))}";
+        return Statement.Fails(Question, what);
+    }
+
     private static List<Result>? Results(byte[] outcome)
     {
         try

@@ -1,47 +1,80 @@
-using ExamDocs.Core.Determination;
+using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.ReadingBack;
-using ExamDocs.Documents.Rendering;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Do the pages say what follows from the data within, all of it and nothing besides?</summary>
+/// <summary>Do the pages show what follows from the data within, all of it, in its place, and nothing besides?</summary>
 internal static class PrintQuestion
 {
     private const string Question = "print";
 
     private const int Quoted = 3;
 
+    /// <summary>What no version of the program puts into a file; asked before anything else of the pages is believed.</summary>
+    /// <returns>Null where there is nothing of the kind.</returns>
+    public static Statement? Foreign(byte[] pdf)
+    {
+        try
+        {
+            return KnownStructure.Faults(pdf) is { Count: > 0 } faults ? Statement.Fails(Question, $"it shows or holds what no document of this program does: {string.Join("; ", faults.Take(Quoted))}") : null;
+        }
+        catch (Exception e) when (IsOfTheFile(e))
+        {
+            return Statement.Fails(Question, "its pages cannot be read");
+        }
+    }
+
     /// <param name="pdf">The whole file.</param>
     /// <param name="contents">What is within it.</param>
     /// <param name="jobs">What it may be, one at least.</param>
-    /// <param name="renderer">Makes the pages.</param>
-    public static async Task<Statement> AskAsync(byte[] pdf, DocumentContents contents, IReadOnlyList<DocumentJob> jobs, DocumentRenderer renderer)
+    /// <param name="reprint">Makes the pages once more.</param>
+    public static async Task<Statement> AskAsync(byte[] pdf, DocumentContents contents, IReadOnlyList<DocumentJob> jobs, Reprint reprint, CancellationToken cancellation)
     {
         if (contents.Basis.Version is var version && !string.Equals(version, ProgramVersion.Current, StringComparison.Ordinal))
             return Statement.NotChecked(Question, $"it was printed by version {version}, whose wording version {ProgramVersion.Current} does not know: its text could not be compared");
-        IReadOnlyList<string> fewest = ["it has no pages that can be read"];
-        foreach (var job in jobs)
-        {
-            if (await DifferencesAsync(pdf, contents, job, renderer) is { } found && (found.Count == 0 || found.Count < fewest.Count || ReferenceEquals(job, jobs[0])))
-                fewest = found;
-            if (fewest.Count == 0)
-                return Statement.Holds(Question, "the pages say what follows from the data within, all of it and nothing besides; pictures and photos are not compared");
-        }
-        return Statement.Fails(Question, $"the pages do not say what follows from the data within: {string.Join("; ", fewest.Take(Quoted))}{(fewest.Count > Quoted ? "; and more" : "")}");
-    }
-
-    /// <returns>Null where the pages cannot be read.</returns>
-    private static async Task<IReadOnlyList<string>?> DifferencesAsync(byte[] pdf, DocumentContents contents, DocumentJob job, DocumentRenderer renderer)
-    {
-        var html = await RecomposedDocument.HtmlAsync(job, contents.Basis, renderer);
         try
         {
-            return FaithfulPrint.Differences(html, pdf);
+            var pictures = DrawnPictures.Of(pdf);
+            IReadOnlyList<string>? fewest = null;
+            foreach (var job in jobs)
+            {
+                var html = await RecomposedDocument.HtmlAsync(job, contents.Basis, reprint.Renderer, pictures);
+                var found = FaithfulPrint.Differences(html, pdf);
+                if (found.Count == 0)
+                    return Compared(pdf, await reprint.PrintAsync(html, contents, pdf, cancellation));
+                fewest = fewest is null || found.Count < fewest.Count ? found : fewest;
+            }
+            return Fails(fewest!);
         }
-        catch (Exception e) when (e is PdfSyntaxException or ArgumentException or InvalidOperationException or FormatException or OverflowException or IOException or NotSupportedException)
+        catch (Exception e) when (IsOfTheFile(e))
         {
-            return null;
+            return Fails(["it has no pages that can be read"]);
         }
     }
+
+    private static Statement Compared(byte[] pdf, byte[]? remade)
+    {
+        if (remade is null)
+            return Statement.NotChecked(Question, "its words are those that follow from the data within; where they stand was not compared, since there is no browser here to print it with once more");
+        var found = SameFile.Differences(pdf, remade);
+        if (found.Count == 0)
+            return Statement.Holds(Question, "printed once more from the data within, it is the same in every mark of every page; what photos show is not compared");
+        var drawn = SameDrawing.Differences(pdf, remade);
+        // Another browser or other fonts set the same page a little differently.
+        var isOfAnotherComputer = !SameFile.AreOfOneKindOfComputer(pdf, remade);
+        return (drawn.Count, isOfAnotherComputer) switch
+        {
+            (> 0, false) => Fails(drawn),
+            (0, false) => Fails([.. found.Select(d => d.Words)]),
+            (_, true) when !SameDrawing.KeepRows(pdf, remade) => Fails(["words of one row stand in different rows"]),
+            (0, true) => Statement.NotChecked(Question, "its words are those that follow from the data within, each in its place; how the letters look was not compared, since it was printed with another browser or other fonts than are here"),
+            _ => Statement.NotChecked(Question, "its words are those that follow from the data within; where they stand and how they look was not compared, since it was printed with another browser or other fonts than are here"),
+        };
+    }
+
+    private static Statement Fails(IReadOnlyList<string> found) =>
+        Statement.Fails(Question, $"the pages do not show what follows from the data within: {string.Join("; ", found.Take(Quoted))}{(found.Count > Quoted ? "; and more" : "")}");
+
+    private static bool IsOfTheFile(Exception e) => e is PdfSyntaxException or ArgumentException or InvalidOperationException or FormatException or OverflowException or IOException or NotSupportedException;
 }

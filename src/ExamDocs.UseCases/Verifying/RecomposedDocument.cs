@@ -1,32 +1,65 @@
 using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Intake;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.UseCases.Verifying;
 
 /// <summary>The same document made once more from what is within it.</summary>
-internal static class RecomposedDocument
+internal static partial class RecomposedDocument
 {
     /// <summary>The jobs of its kind and items that the visit calls for; more than one where items share an id.</summary>
-    /// <remarks>Photos are not within. Where one was printed, its caption is; which were, the findings of reading say.</remarks>
+    /// <remarks>Photos are not among the data within. Where one was printed, its caption is; which were, the findings of reading say.</remarks>
     public static IReadOnlyList<DocumentJob> Jobs(DocumentContents contents, DeterminedVisit visit)
     {
         var (basis, photos) = (contents.Basis, PrintedPhotos(contents.Record));
-        var composed = ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null).Jobs;
-        return [.. composed.Where(j => string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal)
-                && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal))
+        return [.. LeftOut(basis, visit).SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null, left).Jobs)
+            .Where(j => string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal) && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal))
             .Select(j => basis.CopyOf is { } original ? j.Copy?.Invoke(original) : j).OfType<DocumentJob>()
             .Select(j => j with { Language = basis.Language, Letterhead = basis.Letterhead })];
     }
 
-    public static Task<string> HtmlAsync(DocumentJob job, DocumentBasis basis, DocumentRenderer renderer) =>
-        job.RenderAsync(renderer, new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version) { Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))], Signature = basis.Signature });
+    /// <summary>A schedule is issued without an item that cannot be printed whole, and names it as not reported, by its id if that can be printed.</summary>
+    private static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
+    {
+        var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
+        var isSchedule = string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem;
+        var left = new LeftOutItems([.. visit.Items.Where(i => isSchedule && i.MayBeReported && !reported.Contains(i.Item.Id ?? ""))]);
+        return isSchedule && visit.Items.Count > basis.Items.Count ? [left, left with { AreNamed = false }] : [left];
+    }
 
-    private static PhotoPrint Blank { get; } = new(default, 1, 1);
+    /// <param name="job">The job.</param>
+    /// <param name="basis">What it rests on.</param>
+    /// <param name="renderer">Makes the page.</param>
+    /// <param name="pictures">The photos and the logo that the document shows, in their order: they are not compared, but where they stand is.</param>
+    public static async Task<string> HtmlAsync(DocumentJob job, DocumentBasis basis, DocumentRenderer renderer, IReadOnlyList<DrawnPicture> pictures)
+    {
+        var identity = new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version) { Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))], Signature = basis.Signature };
+        var html = await job.RenderAsync(renderer, identity);
+        if (Picture().Count(html) < pictures.Count && job.Letterhead is { } head)
+            html = await (job with { Letterhead = head with { Logo = Blank } }).RenderAsync(renderer, identity);
+        if (Picture().Count(html) != pictures.Count)
+            return html;
+        var at = 0;
+        return Picture().Replace(html, found => Shown(pictures[at++], found));
+    }
+
+    private static string Shown(DrawnPicture picture, Match found) => string.Create(CultureInfo.InvariantCulture,
+        $"src=\"data:image/jpeg;base64,{Convert.ToBase64String(picture.Jpeg.Span)}\"{found.Groups["words"].Value}{(found.Groups["size"].Success ? $" width=\"{picture.WidthPx}\" height=\"{picture.HeightPx}\"" : "")}");
+
+    private static readonly byte[] Mark = Encoding.ASCII.GetBytes("a picture that is not within");
+
+    private static PhotoPrint Blank { get; } = new(Mark, 1, 1);
+
+    [GeneratedRegex("""src="data:image/jpeg;base64,YSBwaWN0dXJlIHRoYXQgaXMgbm90IHdpdGhpbg=="(?<words> alt="[^"]*")(?<size> width="1" height="1")?""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Picture();
 
     private static HashSet<Observation> PrintedPhotos(ReadResult read)
     {

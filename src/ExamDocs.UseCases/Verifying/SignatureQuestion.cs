@@ -9,15 +9,22 @@ internal static class SignatureQuestion
 {
     private const string Question = "signature";
 
-    public static (IReadOnlyList<Statement> Statements, bool Vouches) Ask(byte[] pdf, SignatureTrust trust, Instant now)
+    /// <param name="pdf">The whole file.</param>
+    /// <param name="contents">What is within it; null where that cannot be read.</param>
+    /// <param name="trust">The certificates that are known here.</param>
+    /// <param name="now">When it is asked.</param>
+    public static (IReadOnlyList<Statement> Statements, bool Vouches) Ask(byte[] pdf, DocumentContents? contents, SignatureTrust trust, Instant now)
     {
         var report = SignatureCheck.Of(pdf, trust, now);
         if (!report.IsSigned)
-            return ([Statement.Holds(Question, "it bears no electronic signature")], false);
-        return ([.. Of(report), .. report.NotChecked.Select(text => Statement.NotChecked(Question, Plain(text)))], report is { IsIntact: true, IsTrusted: true, Faults: [] });
+            return (contents?.Basis.Signature is { } missing
+                ? [Statement.Fails(Question, $"its page says that it is electronically signed by {missing.Name}, and there is no signature")]
+                : [Statement.Holds(Question, "it bears no electronic signature")], false);
+        var vouches = report is { IsIntact: true, IsTrusted: true, Faults: [] };
+        return ([.. Of(report, Examiner(contents)), .. Printed(report, contents), .. report.NotChecked.Select(text => Statement.NotChecked(Question, Plain(text)))], vouches);
     }
 
-    private static IEnumerable<Statement> Of(SignatureReport report)
+    private static IEnumerable<Statement> Of(SignatureReport report, string examiner)
     {
         if (!report.IsIntact || report.Faults.Count > 0)
         {
@@ -26,10 +33,32 @@ internal static class SignatureQuestion
             yield break;
         }
         var when = report.TimestampedAt is { } at ? $", by {at.ToString("uuuu-MM-dd HH:mm 'UTC'", CultureInfo.InvariantCulture)} as a timestamp says" : "";
-        var who = $"{report.SignedBy ?? "nobody named"} (certificate of {report.Issuer ?? "nobody named"}{when})";
-        yield return report.IsTrusted
-            ? Statement.Holds(Question, $"signed by {who}; the certificate goes back to {report.TrustedBy}, which is trusted")
-            : Statement.NotChecked(Question, $"signed by {who}, and unaltered since; the certificate goes back to nobody who is trusted here, and anybody can make one in any name (--trust FILE names whom you trust)");
+        var who = $"signed by {report.SignedBy ?? "nobody named"} (certificate of {report.Issuer ?? "nobody named"}, SHA-256 {report.Fingerprint}{when}); {examiner}";
+        yield return report switch
+        {
+            { IsTrusted: true, IsNamed: true } => Statement.Holds(Question, $"{who}; the certificate is the one that you named"),
+            { IsTrusted: true } => Statement.Holds(Question, $"{who}; the certificate was issued by {report.TrustedBy}, which you named, for signing documents"),
+            _ => Statement.NotChecked(Question, $"{who}; unaltered since, by a certificate that you did not name, and anybody can make one in any name (--trust FILE names the issuer's own certificate)"),
+        };
+    }
+
+    /// <summary>The block on the page says with which certificate it was signed; another one is not what the page says.</summary>
+    private static IEnumerable<Statement> Printed(SignatureReport report, DocumentContents? contents)
+    {
+        if (contents is { Basis.Signature: null })
+            yield return Statement.Fails(Question, "it is signed, and the data within say that it was issued unsigned");
+        if (contents?.Basis.Signature is { } printed && report.IsIntact && !string.Equals(printed.Fingerprint, report.Fingerprint, StringComparison.OrdinalIgnoreCase))
+            yield return Statement.Fails(Question, $"its page names another certificate than the one it was signed with, that of {printed.Name}");
+    }
+
+    /// <summary>Who is to have examined, so that a reader sees where the two names differ.</summary>
+    private static string Examiner(DocumentContents? contents)
+    {
+        var items = contents?.Basis.Items.ToHashSet(StringComparer.Ordinal);
+        var record = contents?.Record.Record;
+        var names = record?.Examinations.Where(e => items!.Contains(e.Item ?? "")).Select(e => e.Examiner).OfType<string>().Distinct(StringComparer.Ordinal)
+            .Select(id => record.People.FirstOrDefault(p => string.Equals(p.Id, id, StringComparison.Ordinal))?.Name).OfType<string>().Distinct(StringComparer.Ordinal).Take(3).ToList() ?? [];
+        return names.Count == 0 ? "it does not say who examined" : $"examined, as it says, by {string.Join(", ", names)}";
     }
 
     /// <summary>In the form of the other sentences.</summary>

@@ -26,11 +26,35 @@ public sealed record Statement(string Question, Answer Answer, string Text)
     internal static Statement NotChecked(string question, string text) => new(question, Answer.NotChecked, text);
 }
 
+/// <summary>What is to be believed of a file.</summary>
+public enum Verdict
+{
+    /// <summary>It is genuine and current, and nothing speaks against it.</summary>
+    Valid,
+
+    /// <summary>Something in it, or in the register, speaks against it.</summary>
+    NotValid,
+
+    /// <summary>Nothing speaks against it; that it is genuine and current could not be shown.</summary>
+    CannotTell,
+}
+
 /// <summary>Everything said of one file.</summary>
 /// <param name="File">As the user named it.</param>
 /// <param name="Number">The document's number, as the file itself says; null where it says none.</param>
+/// <param name="Sha256">Of the whole file, lower-case hexadecimal; empty where it was not read.</param>
 /// <param name="Statements">In the order in which they were asked.</param>
-public sealed record VerifiedFile(string File, string? Number, IReadOnlyList<Statement> Statements)
+public sealed record VerifiedFile(string File, string? Number, string Sha256, IReadOnlyList<Statement> Statements)
 {
-    public bool IsValid => !Statements.Any(s => s.Answer is Answer.Fails);
+    public Verdict Verdict => Statements.Any(s => s.Answer is Answer.Fails) ? Verdict.NotValid
+        : Holds("genuine") && Holds("state") ? Verdict.Valid : Verdict.CannotTell;
+
+    public bool IsValid => Verdict is Verdict.Valid;
+
+    /// <summary>What would settle it, in a sentence without a full stop; null where it is settled.</summary>
+    public string? Settle => Verdict is not Verdict.CannotTell ? null
+        : Holds("genuine") && Holds("print") ? "whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
+        : $"ask the issuer, by a telephone number that you know from elsewhere and not from this document, for the SHA-256 of {Number ?? "the file"}; it must be {Sha256}";
+
+    private bool Holds(string question) => Statements.Any(s => string.Equals(s.Question, question, StringComparison.Ordinal) && s.Answer is Answer.Holds);
 }

@@ -30,12 +30,17 @@ public static class VerificationFile
         return buffer.ToArray();
     }
 
+    private static string VerdictWord(Verdict verdict) => verdict switch { Verdict.Valid => "valid", Verdict.NotValid => "not-valid", _ => "cannot-tell" };
+
     private static void Write(Utf8JsonWriter json, VerifiedFile verified)
     {
         json.WriteStartObject();
         json.WriteString("file", verified.File);
         json.WriteString("number", verified.Number);
+        json.WriteString("verdict", VerdictWord(verified.Verdict));
         json.WriteBoolean("valid", verified.IsValid);
+        json.WriteString("sha256", verified.Sha256);
+        json.WriteString("settle", verified.Settle);
         json.WriteStartArray("statements");
         foreach (var statement in verified.Statements)
         {

@@ -1,6 +1,6 @@
+using System.Security.Cryptography;
 using System.Text.RegularExpressions;
 using ExamDocs.Core;
-using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using NodaTime;
@@ -15,8 +15,8 @@ public sealed record VerifyRequest
     /// <summary>The register to ask, which is there; null for none.</summary>
     public string? RegisterPath { get; init; }
 
-    /// <summary>What signatures have to go back to.</summary>
-    public SignatureTrust Trust { get; init; } = SignatureTrust.OfTheSystem;
+    /// <summary>The certificates of the issuers that are known here.</summary>
+    public SignatureTrust Trust { get; init; } = SignatureTrust.InNobody;
 
     /// <summary>The time at which it is asked.</summary>
     public required Instant Now { get; init; }
@@ -42,30 +42,31 @@ public static partial class VerifyDocuments
     internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(
         VerifyRequest request, Func<string, DocumentStatus?>? register, CancellationToken cancellation, string? identity = null)
     {
-        await using var renderer = new DocumentRenderer();
+        await using var reprint = new Reprint();
         var verified = new List<VerifiedFile>();
         foreach (var file in request.Files)
         {
             cancellation.ThrowIfCancellationRequested();
             verified.Add(new FileInfo(file).Length > ReadDocument.MostBytes
-                ? new VerifiedFile(file, null, [Statement.Fails("data", "none of our documents: the file is larger than any of them")])
-                : await OfAsync(file, await File.ReadAllBytesAsync(file, cancellation), request, register, identity, renderer));
+                ? new VerifiedFile(file, null, "", [Statement.Fails("data", "it is not one of our documents: the file is larger than any of them")])
+                : await OfAsync(file, await File.ReadAllBytesAsync(file, cancellation), request, register, identity, reprint, cancellation));
         }
         return verified;
     }
 
     private static async Task<VerifiedFile> OfAsync(
-        string file, byte[] pdf, VerifyRequest request, Func<string, DocumentStatus?>? register, string? identity, DocumentRenderer renderer)
+        string file, byte[] pdf, VerifyRequest request, Func<string, DocumentStatus?>? register, string? identity, Reprint reprint, CancellationToken cancellation)
     {
         var (contents, data) = DocumentContents.Of(pdf);
         List<Statement> registered = [.. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity)];
-        var (signature, vouches) = SignatureQuestion.Ask(pdf, request.Trust, request.Now);
+        var (signature, vouches) = SignatureQuestion.Ask(pdf, contents, request.Trust, request.Now);
         var isRegistered = registered.Exists(s => s is { Question: "bytes", Answer: Answer.Holds });
-        return new VerifiedFile(file, contents?.Basis.Number,
+        return new VerifiedFile(file, contents?.Basis.Number, Convert.ToHexStringLower(SHA256.HashData(pdf)),
         [
             data, .. Named(file, contents?.Basis), .. registered, .. signature,
-            .. contents is null ? [] : await ContentsAsync(pdf, contents, request.Rules, renderer),
-            .. isRegistered || vouches ? (Statement[])[] : [Statement.Fails("genuine", "nothing vouches for it: no register that knows it as it is, and no signature of anybody trusted")],
+            .. contents is null ? [] : await ContentsAsync(pdf, contents, request.Rules, reprint, cancellation),
+            isRegistered || vouches ? Statement.Holds("genuine", isRegistered ? "the register vouches for every byte" : "a signature by a certificate that you named covers every byte")
+                : Statement.NotChecked("genuine", "nothing vouches for where it comes from: no register that holds these bytes, and no signature by a certificate that you named"),
         ]);
     }
 
@@ -80,14 +81,17 @@ public static partial class VerifyDocuments
     [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 
-    private static async Task<IReadOnlyList<Statement>> ContentsAsync(byte[] pdf, DocumentContents contents, KnownRules rules, DocumentRenderer renderer)
+    private static async Task<IReadOnlyList<Statement>> ContentsAsync(byte[] pdf, DocumentContents contents, KnownRules rules, Reprint reprint, CancellationToken cancellation)
     {
+        var foreign = PrintQuestion.Foreign(pdf);
         if (contents.Determined(rules) is not { } visit)
-            return [Statement.Fails("outcome", "the record within cannot be decided in any bearable time")];
+            return [Statement.Fails("outcome", "the record within cannot be decided in any bearable time"), .. Given(foreign)];
         var jobs = RecomposedDocument.Jobs(contents, visit);
         if (jobs.Count == 0)
-            return [Statement.Fails("outcome", $"the record within, determined once more, calls for no {contents.Basis.Kind} of {string.Join(", ", contents.Basis.Items.Take(5))}")];
+            return [OutcomeQuestion.NotCalledFor(contents), .. Given(foreign)];
         var outcomes = jobs.Select(j => OutcomeQuestion.Ask(contents, j.Items)).ToList();
-        return [outcomes.Find(o => o.Answer is Answer.Holds) ?? outcomes[0], await PrintQuestion.AskAsync(pdf, contents, jobs, renderer)];
+        return [outcomes.Find(o => o.Answer is Answer.Holds) ?? outcomes[0], foreign ?? await PrintQuestion.AskAsync(pdf, contents, jobs, reprint, cancellation)];
     }
+
+    private static IEnumerable<Statement> Given(Statement? statement) => statement is null ? [] : [statement];
 }

@@ -14,16 +14,18 @@ public sealed class ReportModel
     /// <param name="author">Who makes the report.</param>
     /// <param name="authenticatedBy">Who signs it.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
+    /// <param name="leftOut">Items that could be reported and cannot be printed whole; left out, there are none.</param>
     /// <exception cref="ArgumentException">There is no item, or one whose particulars may not stand in a report.</exception>
     public ReportModel(
         DocumentIdentity identity, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Person author, Person authenticatedBy,
-        Func<Observation, PhotoPrint?>? photos = null)
+        Func<Observation, PhotoPrint?>? photos = null, LeftOutItems? leftOut = null)
     {
         if (items.Count == 0)
             throw new ArgumentException("a report needs an item", nameof(items));
         if (items.FirstOrDefault(i => !i.MayBeReported) is { } refused)
             throw new ArgumentException($"{refused.Item.Id} may not be reported: it is undetermined or its record has errors", nameof(items));
         (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
+        LeftOut = leftOut ?? LeftOutItems.None;
         Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1, photos))];
         var regimes = items.Select(i => i.RegimeId).Distinct(StringComparer.Ordinal).ToArray();
         Regime = Phrases.Regime(visit.Rules.FindRegime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime));
@@ -46,7 +48,9 @@ public sealed class ReportModel
 
     public ReportSources Sources { get; }
 
-    public bool IsSchedule => Items.Count > 1;
+    public LeftOutItems LeftOut { get; }
+
+    public bool IsSchedule => Items.Count > 1 || LeftOut.Items.Count > 0;
 
     public IEnumerable<ReportItem> NotToBeUsed => Items.Where(i => i.Determined.Outcome == Outcome.Withdraw);
 
@@ -54,7 +58,7 @@ public sealed class ReportModel
 
     /// <summary>Items of the visit that no report may speak of; named in a schedule, so that silence is not read as consent.</summary>
     public IReadOnlyList<DeterminedItem> NotReported =>
-        IsSchedule ? [.. Determined.Items.Where(i => !i.MayBeReported)] : [];
+        IsSchedule ? [.. Determined.Items.Where(i => !i.MayBeReported || LeftOut.Items.Contains(i))] : [];
 
     public int Count(Outcome outcome) => Items.Count(i => i.Determined.Outcome == outcome);
 

@@ -30,7 +30,7 @@ public static partial class English
         public override string ColumnNext => "Next by";
         public override string ColumnWhy => "Why";
         public override string NotReportedHeading => "On the record of this visit, but not in this report";
-        public override string NotReported => "These items are not reported on, because they were not examined, or their record is incomplete or contradictory. They are not to be taken as fit.";
+        public override string NotReported => "These items are not reported on, because they were not examined, their record is incomplete or contradictory, or it cannot be printed whole. They are not to be taken as fit.";
         public override string Identification => "Identification";
         public override string Category => "Kind";
         public override string Maker => "Maker";

@@ -55,7 +55,8 @@ public static partial class French
 
         public override string PartOverdue(string part, LocalDate by) => $"la pièce {part} montée dessus devait être vérifiée au plus tard le {Day(by)}";
 
-        public override string Destroyed(LocalDate? on) => on is { } day ? $"enregistré comme détruit le {Day(day)}" : "enregistré comme détruit";
+        public override string Destroyed(LocalDate? on, string? document) =>
+            on is { } day ? $"enregistré comme détruit le {Day(day)}{(document is null ? "" : $" ({document})")}" : "enregistré comme détruit";
 
         public override string NotExamined => "non vérifié à cette visite";
 

@@ -30,7 +30,7 @@ public static partial class French
         public override string ColumnNext => "Prochaine au plus tard le";
         public override string ColumnWhy => "Motif";
         public override string NotReportedHeading => "Enregistré à cette visite, mais absent de ce rapport";
-        public override string NotReported => "Ces équipements ne font pas l’objet du rapport, car ils n’ont pas été vérifiés, ou leur enregistrement est incomplet ou contradictoire. Ils ne sont pas à considérer comme aptes.";
+        public override string NotReported => "Ces équipements ne font pas l’objet du rapport, car ils n’ont pas été vérifiés, ou leur enregistrement est incomplet, contradictoire ou impossible à imprimer en entier. Ils ne sont pas à considérer comme aptes.";
         public override string Identification => "Identification";
         public override string Category => "Genre";
         public override string Maker => "Fabricant";

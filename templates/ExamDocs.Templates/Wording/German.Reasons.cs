@@ -55,7 +55,8 @@ public static partial class German
 
         public override string PartOverdue(string part, LocalDate by) => $"das daran angebrachte Teil {part} war bis {Day(by)} zu prüfen";
 
-        public override string Destroyed(LocalDate? on) => on is { } day ? $"am {Day(day)} als vernichtet erfasst" : "als vernichtet erfasst";
+        public override string Destroyed(LocalDate? on, string? document) =>
+            on is { } day ? $"am {Day(day)} als vernichtet erfasst{(document is null ? "" : $" ({document})")}" : "als vernichtet erfasst";
 
         public override string NotExamined => "bei diesem Termin nicht geprüft";
 

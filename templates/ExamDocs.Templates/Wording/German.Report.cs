@@ -30,7 +30,7 @@ public static partial class German
         public override string ColumnNext => "Nächste Prüfung bis";
         public override string ColumnWhy => "Grund";
         public override string NotReportedHeading => "Bei diesem Termin erfasst, aber nicht in diesem Bericht";
-        public override string NotReported => "Über diese Gegenstände wird nicht berichtet, weil sie nicht geprüft wurden oder ihre Aufzeichnung unvollständig oder widersprüchlich ist. Sie gelten nicht als gebrauchstauglich.";
+        public override string NotReported => "Über diese Gegenstände wird nicht berichtet, weil sie nicht geprüft wurden oder ihre Aufzeichnung unvollständig oder widersprüchlich ist oder sich nicht vollständig drucken lässt. Sie gelten nicht als gebrauchstauglich.";
         public override string Identification => "Kennzeichnung";
         public override string Category => "Art";
         public override string Maker => "Hersteller";

@@ -130,7 +130,7 @@ public sealed class FaithfulPrintTests(Press press)
 
     private static string Sorted(string text) => string.Concat(FoldedText.Of(text).Where(c => c is not '\f').Order());
 
-    private async Task<IReadOnlyList<string>> Faults(string body) => FaithfulPrint.Faults(Page(body), await press.PrintAsync(Page(body)));
+    private async Task<IReadOnlyList<string>> Faults(string body) => [.. FaithfulPrint.Faults(Page(body), await press.PrintAsync(Page(body))).Select(f => f.Words)];
 
     private async Task AssertFaithful(string html) => Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
 

@@ -26,11 +26,14 @@ internal sealed class TestAuthority
 
     /// <summary>A certificate with its key.</summary>
     public X509Certificate2 Certificate(
-        string name = "Ada Invented", AsymmetricAlgorithm? key = null, X509KeyUsageFlags? usage = X509KeyUsageFlags.NonRepudiation, Instant? from = null, Instant? until = null) =>
+        string name = "Ada Invented", AsymmetricAlgorithm? key = null, X509KeyUsageFlags? usage = X509KeyUsageFlags.NonRepudiation, Instant? from = null, Instant? until = null,
+        params string[] purposes) =>
         Issued($"CN={name}, O=Invented Examinations", key ?? ECDsa.Create(ECCurve.NamedCurves.nistP256), _middle, r =>
         {
             if (usage is { } flags)
                 r.CertificateExtensions.Add(new X509KeyUsageExtension(flags, true));
+            if (purposes.Length > 0)
+                r.CertificateExtensions.Add(new X509EnhancedKeyUsageExtension([.. purposes.Select(p => new Oid(p))], critical: false));
         }, from ?? Instant.FromUtc(2025, 1, 1, 0, 0), until ?? Instant.FromUtc(2028, 1, 1, 0, 0));
 
     /// <summary>A certificate for the one purpose that a timestamp server's must have (RFC 3161, 2.3).</summary>

@@ -31,6 +31,9 @@ internal sealed class Annotated
         return this;
     }
 
+    /// <summary>All but that there are formulas, which a copy has no more.</summary>
+    public static List<Finding> WithoutFormulas(IEnumerable<Finding> findings) => [.. findings.Where(f => f.Code is not "INT035")];
+
     public byte[] Copy(byte[] workbook)
     {
         using var source = new MemoryStream(workbook);

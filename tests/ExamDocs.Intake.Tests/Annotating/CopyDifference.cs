@@ -11,9 +11,15 @@ internal sealed class CopyDifference
 {
     private readonly ZipParts _before;
     private readonly ZipParts _after;
+    private readonly HashSet<string> _hadFormulas;
     private readonly List<string> _found = [];
 
-    private CopyDifference(byte[] before, byte[] after) => (_before, _after) = (new(before), new(after));
+    private CopyDifference(byte[] before, byte[] after)
+    {
+        (_before, _after) = (FrozenParts.Of(before), new(after));
+        var original = new ZipParts(before);
+        _hadFormulas = [.. _before.Names.Where(n => !_before.Bytes(n).AsSpan().SequenceEqual(original.Bytes(n)))];
+    }
 
     public static List<string> Of(byte[] before, byte[] after, IReadOnlyCollection<(string Sheet, string Cell)> marked)
     {
@@ -38,10 +44,14 @@ internal sealed class CopyDifference
         {
             if (!_after.Names.Contains(part, StringComparer.Ordinal))
                 _found.Add($"{part} is lost");
-            else if (!_before.Bytes(part).AsSpan().SequenceEqual(_after.Bytes(part)))
+            else if (!_before.Bytes(part).AsSpan().SequenceEqual(_after.Bytes(part)) && !IsFrozenAlike(part))
                 _found.Add($"{part} is altered");
         }
     }
+
+    /// <summary>A sheet without marks is written anew only where it had formulas.</summary>
+    private bool IsFrozenAlike(string part) =>
+        part.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal) && _hadFormulas.Contains(part) && Same(_before.Xml(part).Root!, _after.Xml(part).Root!);
 
     /// <summary>Everything that was there still is, in its order, and only then what is new.</summary>
     private void Grown(string where, XElement before, XElement after)

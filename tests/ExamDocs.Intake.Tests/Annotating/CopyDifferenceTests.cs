@@ -20,7 +20,10 @@ public sealed class CopyDifferenceTests
     public void Another_result_of_a_formula() => Notices("sheet1.xml is altered", p => p.Replace("xl/worksheets/sheet1.xml", "BRIDGE, SHORT", "BRIDGE"));
 
     [Fact]
-    public void A_lost_formula() => Notices("sheet1.xml is altered", p => p.Replace("xl/worksheets/sheet1.xml", "<f>UPPER(B2)</f>", ""));
+    public void A_formula_that_is_still_there() => Notices("sheet1.xml is altered", p => p.Replace("xl/worksheets/sheet1.xml", "<v>BRIDGE, SHORT</v>", "<f>UPPER(B2)</f><v>BRIDGE, SHORT</v>"));
+
+    [Fact]
+    public void A_formula_on_a_sheet_without_marks() => Notices("sheet2.xml is altered", p => p.Replace("xl/worksheets/sheet2.xml", "<v>50</v>", "<f>A1*2</f><v>50</v>"));
 
     [Fact]
     public void A_lost_condition() => Notices("sheet1.xml is altered", p => p.Replace("xl/worksheets/sheet1.xml", "operator=\"equal\"", "operator=\"notEqual\""));

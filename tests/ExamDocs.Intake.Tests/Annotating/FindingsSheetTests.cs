@@ -47,7 +47,7 @@ public sealed class FindingsSheetTests
         var before = OfficeWorkbook.Make();
         var after = new Annotated().At(OfficeWorkbook.Sheet, "A2").Nowhere("no place").Copy(before);
         Assert.Equal(["INT020"], Read(after).Where(c => c is "INT020"));
-        Assert.Equal(Read(before), Read(after));
+        Assert.Equal(Read(before).Where(c => c is not "INT035"), Read(after));
     }
 
     private static string Checked(params string[] cells) => Row([.. cells, FindingsSheet.Check(cells)]);

@@ -167,7 +167,7 @@ public sealed class HandMadeTests
         var (was, now) = (WorkbookReader.Read(new MemoryStream(before), "kit.xlsx"), WorkbookReader.Read(new MemoryStream(after), "kit.xlsx"));
         Assert.Null(now.Unreadable);
         Assert.Equal(TreeText.Of(was.Root!), TreeText.Of(now.Root!));
-        Assert.Equal(was.Findings, now.Findings);
+        Assert.Equal(Annotated.WithoutFormulas(was.Findings), now.Findings);
     }
 
     private static byte[] Strict(byte[] workbook)

@@ -26,7 +26,7 @@ public sealed class LibreOfficeTests
         var seen = LibreOffice.Save("fods", [.. befores, .. afters]).Select(FlatSpreadsheet.Cells).ToList();
         for (var n = 0; n < befores.Length; n++)
             SeesAll(seen[n], seen[n + befores.Length]);
-        Assert.Equal("of:=UPPER([.B2])", seen[3]["Rope bridges!B3"].Formula);
+        Assert.Equal(("of:=UPPER([.B2])", null), (seen[0]["Rope bridges!B3"].Formula, seen[3]["Rope bridges!B3"].Formula));
         Assert.StartsWith(OfficeWorkbook.FirstNote, seen[3]["Rope bridges!A2"].Note, StringComparison.Ordinal);
     }
 
@@ -52,8 +52,8 @@ public sealed class LibreOfficeTests
                 continue;
             var now = after[place];
             if (!marked.Contains(place, StringComparer.Ordinal))
-                Assert.Equal(cell, now);
-            Assert.Equal((cell.Text, cell.Formula), (now.Text, now.Formula));
+                Assert.Equal(cell with { Formula = null }, now);
+            Assert.Equal((cell.Text, null), (now.Text, now.Formula));
             Assert.StartsWith(cell.Note ?? "", now.Note ?? "", StringComparison.Ordinal);
         }
         Assert.All(marked, place => Assert.Contains("TST001", after[place].Note, StringComparison.Ordinal));

@@ -107,7 +107,7 @@ public sealed class OfficeCopyTests
     {
         var (before, after) = (WorkbookReader.Read(new MemoryStream(Before), "kit.xlsx"), WorkbookReader.Read(new MemoryStream(After), "kit.xlsx"));
         Assert.Equal(TreeText.Of(before.Root!), TreeText.Of(after.Root!));
-        Assert.Equal(before.Findings, after.Findings);
+        Assert.Equal(Annotated.WithoutFormulas(before.Findings), after.Findings);
         Assert.Contains("manufactured:\"2025-12-02\"", TreeText.Of(after.Root!), StringComparison.Ordinal);
     }
 
@@ -119,7 +119,7 @@ public sealed class OfficeCopyTests
         Assert.Equal([OfficeWorkbook.Sheet, OfficeWorkbook.OtherSheet, "Findings", "Findings 2"], new ZipParts(again).SheetNames());
         Assert.Equal(new ZipParts(After).AllNotes(), new ZipParts(again).AllNotes());
         Assert.Empty(OpenXmlErrors.Of(again).Except(OpenXmlErrors.Of(Before), StringComparer.Ordinal));
-        Assert.Equal(WorkbookReader.Read(new MemoryStream(Before), "kit.xlsx").Findings, WorkbookReader.Read(new MemoryStream(again), "kit.xlsx").Findings);
+        Assert.Equal(Annotated.WithoutFormulas(WorkbookReader.Read(new MemoryStream(Before), "kit.xlsx").Findings), WorkbookReader.Read(new MemoryStream(again), "kit.xlsx").Findings);
     }
 
     [Fact]

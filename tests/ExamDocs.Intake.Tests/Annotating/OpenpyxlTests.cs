@@ -23,7 +23,7 @@ public sealed class OpenpyxlTests
         Assert.Empty(OpenXmlErrors.Of(after).Except(OpenXmlErrors.Of(before), StringComparer.Ordinal));
         var (was, now) = (WorkbookReader.Read(new MemoryStream(before), "kit.xlsx"), WorkbookReader.Read(new MemoryStream(after), "kit.xlsx"));
         Assert.Equal(TreeText.Of(was.Root!), TreeText.Of(now.Root!));
-        Assert.Equal(was.Findings, now.Findings);
+        Assert.Equal(Annotated.WithoutFormulas(was.Findings), now.Findings);
     }
 
     [Fact]
@@ -43,8 +43,13 @@ public sealed class OpenpyxlTests
         foreach (var (place, cell) in before["cells"]!.AsObject())
         {
             var now = after["cells"]![place]!;
-            Assert.All(new[] { "value", "format", "bold" }, m => Assert.Equal(cell![m]!.ToJsonString(), now[m]!.ToJsonString()));
-            Assert.StartsWith((string?)cell!["note"] ?? "", (string?)now["note"] ?? "", StringComparison.Ordinal);
+            if (cell!["value"]?.ToString().StartsWith('=') == true)
+            {
+                Assert.False(now["value"]?.ToString().StartsWith('='), place);
+                cell["value"] = now["value"]?.DeepClone();
+            }
+            Assert.All(new[] { "value", "format", "bold" }, m => Assert.Equal(cell[m]!.ToJsonString(), now[m]!.ToJsonString()));
+            Assert.StartsWith((string?)cell["note"] ?? "", (string?)now["note"] ?? "", StringComparison.Ordinal);
             if (!marked.Contains(place, StringComparer.Ordinal))
                 Assert.Equal(cell.ToJsonString(), now.ToJsonString());
         }

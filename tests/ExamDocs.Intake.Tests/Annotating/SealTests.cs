@@ -46,6 +46,15 @@ public sealed class SealTests
         Assert.Equal("(ExamDocs 00000000)", Seal.Besides("(ExamDocs 00000000)"));
     }
 
+    /// <summary>A note of nothing but closing lines costs a few times its length to look through, and is a remark.</summary>
+    [Fact]
+    public void A_note_made_to_be_looked_through_for_ever_is_a_remark()
+    {
+        var note = string.Concat(Enumerable.Repeat("(ExamDocs 00000000)\n", 1_600));
+        for (var n = 0; n < 700; n++)
+            Assert.StartsWith("(ExamDocs 00000000)", Seal.Besides(note), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_notes_survive_a_spreadsheet_program()
     {

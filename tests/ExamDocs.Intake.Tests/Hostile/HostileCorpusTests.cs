@@ -62,7 +62,7 @@ public sealed class HostileCorpusTests
     private static void AssertCheap(HostileInput input, ReadingBudget spent)
     {
         var cost = $"{input.Name}: {spent.Inflated} bytes unpacked, {spent.Cells} cells, {spent.FilledCells} filled, {spent.Rows} rows, {spent.Characters} characters";
-        Assert.True(spent.Inflated <= 129L << 20 && spent.Cells <= 2_000_001 && spent.FilledCells <= 300_001 && spent.Rows <= 1_100_001 && spent.Characters <= 24_100_000, cost);
+        Assert.True(spent.Inflated <= 385L << 20 && spent.Cells <= 2_000_001 && spent.FilledCells <= 300_001 && spent.Rows <= 1_100_001 && spent.Characters <= 12_100_000, cost);
     }
 
     private static ReadResult Read(HostileInput input, string path, ReadingBudget budget) => Path.GetExtension(input.File) switch

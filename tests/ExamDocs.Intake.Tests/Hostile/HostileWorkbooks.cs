@@ -16,8 +16,35 @@ internal static class HostileWorkbooks
 
     public static IEnumerable<HostileInput> All =>
     [
-        .. NoWorkbooks, .. CutShort, .. Packages, .. Floods, .. Xml, .. Rows, .. Cells, .. Links,
+        .. NoWorkbooks, .. CutShort, .. Packages, .. Floods, .. Xml, .. Rows, .. Cells, .. Links, .. Beside,
     ];
+
+    /// <summary>What stands beside the cells is looked at too, and can be as much.</summary>
+    private static IEnumerable<HostileInput> Beside =>
+    [
+        Of("Two hundred thousand comments", "kit.xlsx", () => Noted(string.Concat(Enumerable.Range(0, 200_000).Select(n => $"<comment ref=\"A{2 + (n % 1_000)}\"><text><t>cut {n}</t></text></comment>"))), "INT065"),
+        Of("Three million comments", "kit.xlsx", () => Noted(Times("<comment ref=\"A2\"/>", 2_500_000)), "more cells"),
+        Of("Comments made of closing lines alone", "kit.xlsx", () => Noted(Times($"<comment ref=\"A2\"><text><t>{Times("(ExamDocs 00000000)\n", 1_600)}</t></text></comment>", 700)), "INT065"),
+        Of("A thousand links to one part of comments", "kit.xlsx", () => new XlsxFile().Sheet("Rope bridges", Row("id") + Row("B-1"))
+            .Link(0, [.. Enumerable.Repeat(("comments", "../comments1.xml"), 1_000)]).Part("xl/comments1.xml", "<comments>" + Times("<!--" + new string('x', 1_000) + "-->", 12_000) + "</comments>").Stream().ToArray(), Read),
+        Of("Two hundred sheets that are one part", "kit.xlsx", () =>
+        {
+            var file = new XlsxFile();
+            for (var n = 0; n < 200; n++)
+                file.Sheet($"S{n}", n == 0 ? Times("<!--" + new string('x', 1_000) + "-->", 12_000) : "");
+            return new Annotating.ZipParts(file.Stream().ToArray()) is var parts ? parts.Set("xl/_rels/workbook.xml.rels", Encoding.UTF8.GetBytes(
+                System.Text.RegularExpressions.Regex.Replace(Encoding.UTF8.GetString(parts.Bytes("xl/_rels/workbook.xml.rels")), "sheet[0-9]+\\.xml", "sheet0.xml"))).File() : [];
+        }, "unpacks to more"),
+        Of("A hundred thousand texts drawn over a sheet", "kit.xlsx", () => new XlsxFile().Sheet("Rope bridges", Row("id") + Row("B-1")).Link(0, ("drawing", "../d.xml"))
+            .Part("xl/d.xml", "<wsDr>" + Times("<oneCellAnchor><from><col>1</col><row>1</row></from><t>cut</t></oneCellAnchor>", 100_000) + "</wsDr>").Stream().ToArray(), "INT069"),
+        Of("A drawing without an end", "kit.xlsx", () => new XlsxFile().Sheet("Rope bridges", Row("id")).Link(0, ("drawing", "../d.xml")).Part("xl/d.xml", "<wsDr><oneCellAnchor>").Stream().ToArray(), Damaged),
+        Of("A guide of a million lines", "kit.xlsx", () => new XlsxFile().Sheet("How to fill this in", Times(Row("1", "cut"), 100_000)).Stream().ToArray(), "INT067"),
+        Of("Ten thousand merged ranges over ten thousand items", "kit.xlsx", () => new XlsxFile().SheetPart("Rope bridges", Head + Row("id") + string.Concat(Enumerable.Range(0, 10_000).Select(n => Row($"B-{n}")))
+            + "</sheetData><mergeCells>" + Times("<mergeCell ref=\"B2:B10001\"/>", 10_000) + "</mergeCells></worksheet>").Stream().ToArray(), "more than 5,000 faults"),
+    ];
+
+    private static byte[] Noted(string comments) => new XlsxFile().Sheet("Rope bridges", Row("id") + Row("B-1")).Link(0, ("comments", "../comments1.xml"))
+        .Part("xl/comments1.xml", $"<comments><commentList>{comments}</commentList></comments>").Stream().ToArray();
 
     private static IEnumerable<HostileInput> NoWorkbooks =>
     [

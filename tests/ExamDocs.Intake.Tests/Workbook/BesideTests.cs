@@ -173,6 +173,8 @@ public sealed class BesideTests
 
     [Theory]
     [InlineData("2,1,cut: withdraw RB-1", "A2")]
+    [InlineData("9,2,RB-1 defect: cut", "B9")]
+    [InlineData("20,2,", "A20")]
     [InlineData("3,3,RB-1 is cut", "C3")]
     [InlineData("60,2,defect", "B60")]
     public void A_line_typed_into_the_guide_is_an_error_at_its_cell(string typed, string cell)

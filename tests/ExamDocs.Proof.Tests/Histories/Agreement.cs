@@ -16,12 +16,13 @@ internal sealed class Agreement
     /// <param name="histories">How many.</param>
     /// <param name="prints">Whether withdrawals get labels that a release can name.</param>
     /// <param name="programme">A fresh one for a seed and an attempt.</param>
-    public static void Check(int histories, bool prints, Func<long, int, IHistoryRunner> programme)
+    /// <param name="shown">Of how many kinds of disagreement a small history is looked for.</param>
+    public static void Check(int histories, bool prints, Func<long, int, IHistoryRunner> programme, int shown = 3)
     {
         Agreement agreement = new();
         Parallel.For(1L, histories + 1L, seed => agreement.Count(seed, Beside.Of(Chronicle.Of(seed, prints), () => programme(seed, 0))));
         Console.WriteLine($"{histories} histories: " + string.Join(", ", agreement._seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}")));
-        Assert.True(agreement._disagreements.IsEmpty, agreement.Report(prints, programme));
+        Assert.True(agreement._disagreements.IsEmpty, agreement.Report(prints, programme, shown));
         Assert.True(agreement.Of("exact") * 5L >= (agreement.Of("exact") + agreement.Of("lenient")) * 4L, "Fewer than four of five were compared exactly.");
         Assert.All(histories >= 200 ? Codes : [], code => Assert.True(agreement.Of(code) > 0, $"{code} was not seen."));
     }
@@ -68,10 +69,11 @@ internal sealed class Agreement
 
     private void Add(string what) => _seen.AddOrUpdate(what, 1, (_, n) => n + 1);
 
-    private string Report(bool prints, Func<long, int, IHistoryRunner> programme)
+    private string Report(bool prints, Func<long, int, IHistoryRunner> programme, int shown)
     {
         StringBuilder text = new($"{_disagreements.Count} kinds of disagreement, in {Of("disagreements")} histories\n");
-        foreach (var (kind, seed) in _disagreements.OrderByDescending(d => Of(d.Key)).Take(12))
+        text.AppendJoin('\n', _disagreements.OrderByDescending(d => Of(d.Key)).Select(d => $"{d.Key}: {Of(d.Key)} times, seed {d.Value}")).AppendLine();
+        foreach (var (kind, seed) in _disagreements.OrderByDescending(d => Of(d.Key)).Take(shown))
         {
             var attempt = 0;
             var small = Shrinking.Smallest(Chronicle.Of(seed, prints), history => First(history)?.Kind == kind);

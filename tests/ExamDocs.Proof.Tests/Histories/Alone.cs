@@ -36,5 +36,5 @@ internal static class Alone
 
     private static bool IsGone(Kit kit, JsonElement record) =>
         kit.Element.Text("status") is "lost" or "destroyed" or "not-presented"
-        || record.List("disposals").Any(d => d.Text("item") == kit.Id && d.Text("action") == "destroyed");
+        || record.List("disposals").Any(d => d.Text("item") == kit.Id && (d.Text("action") == "destroyed" || !(d.Day("on") < kit.On)));
 }

@@ -10,13 +10,13 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
         Likeness.IsConfusable(now, then, things.IsBatch(then)) && !things.IsAnswered(now, then);
 
     /// <summary>
-    /// It is the same as an earlier entry, and that one was not itself left without an answer; an entry since of the same owner
-    /// is asked about all the same.
+    /// It is the same as an earlier entry, and that one was not itself left without an answer; an entry of that day or since,
+    /// of the same owner, is asked about all the same.
     /// </summary>
     private bool IsShielded(Row now, Row then)
     {
         var same = things.With[things.Of(now)].Where(row => row.Sheet != own && row.Said is { Asked: false }).ToList();
-        return same.Count > 0 && !(then.Owner == now.Owner && then.Day > same.Max(row => row.Day));
+        return same.Count > 0 && !(then.Owner == now.Owner && then.Day >= same.Max(row => row.Day));
     }
 
     private bool IsTroubled(int thing) => holds.Open(thing).Count > 0 || holds.IsDestroyed(thing)

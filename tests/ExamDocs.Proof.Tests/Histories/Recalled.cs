@@ -19,10 +19,12 @@ public sealed class Recalled : IHistoryRunner
     private readonly List<Sheet> _known = [];
 
     private int _count;
+    private int _runs;
 
     public IReadOnlyList<IReadOnlyList<Said>> Run(Run run)
     {
-        var sheets = run.Records.Select((json, at) => new Sheet(json, run.LookedAtOn, _count++, run.Labels?[at])).ToList();
+        _runs++;
+        var sheets = run.Records.Select((json, at) => new Sheet(json, run.LookedAtOn, _runs, _count++, run.Labels?[at])).ToList();
         _known.RemoveAll(old => sheets.Exists(sheet => sheet.Json == old.Json));
         for (var round = 0; round < 20; round++)
         {

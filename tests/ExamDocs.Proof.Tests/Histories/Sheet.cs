@@ -7,9 +7,9 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <summary>One version of one visit, as it was handed in.</summary>
 internal sealed class Sheet
 {
-    public Sheet(string json, DateOnly lookedAtOn, int number, string? labels)
+    public Sheet(string json, DateOnly lookedAtOn, int run, int number, string? labels)
     {
-        (Json, LookedAtOn, Number, Labels) = (json, lookedAtOn, number, labels);
+        (Json, LookedAtOn, Run, Number, Labels) = (json, lookedAtOn, run, number, labels);
         Record = JsonDocument.Parse(json).RootElement;
         var visit = Record.Member("visit")!.Value;
         var employer = Spelling.Firm(visit.Member("employer")?.Text("name"));
@@ -22,6 +22,8 @@ internal sealed class Sheet
     public string Json { get; }
 
     public DateOnly LookedAtOn { get; }
+
+    public int Run { get; }
 
     /// <summary>Its place in the order in which records came in.</summary>
     public int Number { get; }

@@ -57,7 +57,7 @@ internal sealed class Things
 
     /// <summary>The row, or an earlier one of the same thing, says with reason that it is not the other.</summary>
     public bool IsAnswered(Row now, Row then) => Says(now, then) || _rows.Any(earlier =>
-        earlier != now && earlier.Sheet != now.Sheet && earlier.Answers.Count > 0 && Likeness.IsSame(now, earlier) && Says(earlier, then)
+        earlier != now && earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run && earlier.Answers.Count > 0 && Likeness.IsSame(now, earlier) && Says(earlier, then)
         && (Likeness.SharesMarking(now, earlier) || HasBoth(earlier, then)));
 
     /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
@@ -99,8 +99,10 @@ internal sealed class Things
     private static bool Continues(Row now, Row then) =>
         Likeness.Like(now.Formerly, then.Id) && (Likeness.OwnerAgrees(now, then) || !Likeness.Contradicts(now, then));
 
-    private bool Says(Row row, Row then) => then.Day <= row.Day && row.Answers.Any(answer =>
-        answer.Text("because") is not null && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then));
+    /// <summary>An answer is about what was known when it was given, and about what is the same as that.</summary>
+    private bool Says(Row row, Row then) => row.Answers.Any(answer => answer.Text("because") is not null
+        && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then)
+        && (then.Sheet.Run <= row.Sheet.Run || Meant(answer, row).Any(known => known.Sheet.Run <= row.Sheet.Run && Likeness.IsSame(known, then) && IsTold(row, known))));
 
     private bool IsTold(Row row, Row then) => Likeness.MarkingDiffers(row, then) || HasBoth(row, then);
 

@@ -40,6 +40,8 @@ internal sealed class Visits : IDisposable
         var release = new JsonObject { ["item"] = Item, ["by"] = "ex1", ["on"] = day, ["grounds"] = "Gate spring renewed by the maker" };
         if (document is not null)
             release["document"] = document;
+        else
+            release["withdrawnOn"] = "2026-05-11";
         record["releases"] = new JsonArray(release);
         return record;
     }

@@ -2,8 +2,10 @@ using System.Security.Cryptography;
 using System.Text;
 using ExamDocs.Core;
 using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
@@ -14,8 +16,6 @@ namespace ExamDocs.UseCases.Tests.Verifying;
 /// <summary>A small visit issued once, and the means to make a document that differs from it in one thing.</summary>
 public sealed class IssuedForVerifying : IAsyncLifetime
 {
-    private static readonly string[] Names = ["examdocs.json", "outcome.json", "document.json"];
-
     private readonly Workspace _workspace = new();
 
     internal string Folder => _workspace.Folder;
@@ -41,16 +41,16 @@ public sealed class IssuedForVerifying : IAsyncLifetime
         var pdf = await File.ReadAllBytesAsync(file);
         var contents = DocumentContents.Of(pdf).Contents!;
         await using var renderer = new DocumentRenderer();
-        var page = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(KnownRules.BuiltIn)!)[0], contents.Basis, renderer);
+        var page = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(KnownRules.BuiltIn)!)[0], contents.Basis, renderer, DrawnPictures.Of(pdf));
         await using var browser = await Browser.StartAsync();
         var altered = html?.Invoke(page) ?? page;
         Assert.Equal(html is null, altered == page);
         return Finisher.Finish(await browser.PrintAsync(altered, TestContext.Current.CancellationToken),
-            [.. Names.Select(name => new AttachedData(name, name, Data(pdf, name, name == attachment ? data : null)))]);
+            [.. EmbeddedData.Within(pdf).Select(d => d with { Content = d.Name == attachment && data is not null ? Changed(d.Content, data) : d.Content })]);
     }
 
     /// <summary>What verifying says of the bytes against a register that takes them for those issued, so that nothing but their content speaks.</summary>
-    internal async Task<VerifiedFile> VerifiedAsync(byte[] pdf, Func<DocumentStatus, DocumentStatus>? known = null, string name = "given.pdf")
+    internal async Task<VerifiedFile> VerifiedAsync(byte[] pdf, Func<DocumentStatus, DocumentStatus>? known = null, string name = "given.pdf", SignatureTrust? trust = null)
     {
         var path = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, Guid.NewGuid().ToString("N"))).FullName, name);
         await File.WriteAllBytesAsync(path, pdf);
@@ -59,7 +59,7 @@ public sealed class IssuedForVerifying : IAsyncLifetime
             Number = number, Kind = "report", JobKey = "k", Folder = Folder, State = DocumentState.Issued,
             Sha256 = Convert.ToHexStringLower(SHA256.HashData(pdf)),
         };
-        var request = new VerifyRequest { Files = [path], Now = Now };
+        var request = new VerifyRequest { Files = [path], Now = Now, Trust = trust ?? SignatureTrust.InNobody };
         return Assert.Single(await VerifyDocuments.RunAsync(request, number => known is null ? Known(number) : known(Known(number)), TestContext.Current.CancellationToken));
     }
 
@@ -73,11 +73,8 @@ public sealed class IssuedForVerifying : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    private static byte[] Data(byte[] pdf, string name, Func<string, string>? change)
+    private static byte[] Changed(byte[] data, Func<string, string> change)
     {
-        var data = AttachedFiles.Find(pdf, name, 1 << 24)!;
-        if (change is null)
-            return data;
         var (before, after) = (Encoding.UTF8.GetString(data), change(Encoding.UTF8.GetString(data)));
         Assert.NotEqual(before, after);
         return Encoding.UTF8.GetBytes(after);

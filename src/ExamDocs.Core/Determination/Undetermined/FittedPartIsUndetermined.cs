@@ -11,12 +11,8 @@ internal sealed class FittedPartIsUndetermined : IItemRule
         "common practice, no source");
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
-        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined && !IsKnown(item, part, verdicts)).Select(part => Info.Because(w => w.PartUndetermined(w.Name(part))))
+        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined).Select(part => Info.Because(w => w.PartUndetermined(w.Name(part))))
             .Concat(item.PartsElsewhere.SelectMany(part => Elsewhere(item, part)));
-
-    /// <summary>It is in this record and was not examined at this visit: another record's examination counts.</summary>
-    private static bool IsKnown(ItemCase item, ItemCase part, Verdicts verdicts) => verdicts[part].Undetermined.TrueForAll(r => r.Code is "U0")
-        && item.PartsElsewhere.Any(p => string.Equals(p.Id, part.ItemId, StringComparison.Ordinal));
 
     /// <summary>Past its next examination, or past its last day of use, nothing can be said of it.</summary>
     private IEnumerable<Reason> Elsewhere(ItemCase item, PartElsewhere part)

@@ -12,18 +12,19 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
         "What was taken out stays out until someone competent says in writing why it may come back.",
         "EN 365:2004 (from memory): not used again until a competent person confirms it in writing");
 
-    /// <summary>What another version of this same visit withdrew is not said again where this one withdraws the item itself.</summary>
+    /// <summary>
+    /// What another version of this same visit withdrew, and what was withdrawn only because something else was, is not said
+    /// again where this visit withdraws the item itself: it may be what the other derives from.
+    /// </summary>
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from withdrawal in EarlierWithdrawals.Of(item)
-        where EarlierWithdrawals.IsOpen(item, withdrawal)
-        where !withdrawal.Past.IsOfThisVisit || (verdicts.OtherVersionsCount && verdicts[item].Withdraw.TrueForAll(r => IsOfVersion(r, withdrawal)))
+        where !ItemIsDestroyed.IsForThat(withdrawal) && EarlierWithdrawals.IsOpen(item, withdrawal)
+        where !IsEcho(withdrawal) || (verdicts.EchoesCount && verdicts[item].Withdraw.TrueForAll(r => string.Equals(r.Code, Info.Code, StringComparison.Ordinal)))
         let released = item.Releases.Any(r => EarlierWithdrawals.EffectOf(item, r.Row, withdrawal) is not (Known.ReleaseEffect.OfAnother or Known.ReleaseEffect.Ends))
         select Because(withdrawal, released);
 
     private Reason Because(EarlierWithdrawal withdrawal, bool released) =>
         Info.Because(w => w.WithdrawalIsOpen(withdrawal.On, withdrawal.Document, withdrawal.Why.In(w), released));
 
-    /// <summary>Said in the same step, of this or of a further version.</summary>
-    private bool IsOfVersion(Reason reason, EarlierWithdrawal withdrawal) =>
-        string.Equals(reason.Code, Info.Code, StringComparison.Ordinal) && withdrawal.Past.IsOfThisVisit;
+    private static bool IsEcho(EarlierWithdrawal withdrawal) => withdrawal.Past.IsOfThisVisit || withdrawal.Past.Codes is ["W10"];
 }

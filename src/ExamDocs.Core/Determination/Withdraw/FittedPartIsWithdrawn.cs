@@ -17,6 +17,6 @@ internal sealed class FittedPartIsWithdrawn : IItemRule
     /// <summary>Of parts in other records; one that the maker of this item does not permit would be withdrawn for that (W8).</summary>
     private IEnumerable<Reason> Elsewhere(ItemCase item) =>
         from part in item.PartsElsewhere
-        where part.Outcome is Outcome.Withdraw || (item.Parts.All(p => !string.Equals(p.ItemId, part.Id, StringComparison.Ordinal)) && item.Limits.All.Any(l => l.Row.Permits(part.PartNumber) is false))
+        where part.Outcome is Outcome.Withdraw || item.Limits.All.Any(l => l.Row.Permits(part.PartNumber) is false)
         select Info.Because(w => w.PartWithdrawn(part.Id)) with { Other = part.Id };
 }

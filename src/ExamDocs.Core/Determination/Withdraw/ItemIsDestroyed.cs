@@ -3,7 +3,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
-/// <summary>W11. What other records say of it is an earlier withdrawal.</summary>
+/// <summary>W11. In this record or in one before it.</summary>
 internal sealed class ItemIsDestroyed : IItemRule
 {
     public OutcomeRuleInfo Info { get; } = new("W11", "It was recorded as destroyed",
@@ -13,6 +13,11 @@ internal sealed class ItemIsDestroyed : IItemRule
     {
         var disposals = item.Context.Disposals.Where(d => item.ItemId is not null && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal) && d.Row.Action is DisposalAction.Destroyed).ToList();
         if (disposals.Count > 0 || item.Item.Status is ItemStatus.Destroyed)
-            yield return Info.Because(w => w.Destroyed(disposals.Min(d => d.Row.On)));
+            yield return Info.Because(w => w.Destroyed(disposals.Min(d => d.Row.On), null));
+        foreach (var earlier in EarlierWithdrawals.Of(item).Where(w => IsForThat(w) && EarlierWithdrawals.IsOpen(item, w)))
+            yield return Info.Because(w => w.Destroyed(earlier.On, earlier.Document));
     }
+
+    /// <summary>Whether it was withdrawn before for nothing but that.</summary>
+    public static bool IsForThat(EarlierWithdrawal withdrawal) => withdrawal.Past.Codes is ["W11"];
 }

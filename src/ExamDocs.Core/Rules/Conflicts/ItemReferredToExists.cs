@@ -10,17 +10,17 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     private const int MostCompared = 200;
 
     public ItemReferredToExists() : base(new RuleInfo("CON002", Severity.Error, "Every item referred to is in the record",
-        "A row about an item that is not there says something about nothing, and what it says is lost.",
+        "A row about an item that is not there says something about nothing, and what it says is lost. What is fitted to what may be in another record.",
         "Type the id of an item of this record.", "record format examdocs/1")) =>
         Each(v => References(v.Context)
-            .Where(r => r.Id is not null && !v.Context.KnowsItem(r.Id))
+            .Where(r => r.Id is not null && !v.Context.KnowsItem(r.Id) && !(r.MayBeElsewhere && v.Context.History.Elsewhere.Contains(r.Id, StringComparer.Ordinal)))
             .SelectMany((r, n) => Missing(r, v.Context, compared: n < MostCompared)));
 
     /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
     /// <summary>One fault; where an item must be held that the id may have meant, one for each that is as near as the nearest.</summary>
-    private static IEnumerable<Fault> Missing((string Path, string? Id, string? About, bool MayMean) reference, RecordContext context, bool compared)
+    private static IEnumerable<Fault> Missing((string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere) reference, RecordContext context, bool compared)
     {
         if (reference.Id is "")
             return [new Fault(reference.Path, "the row does not say of which item it is")];
@@ -36,16 +36,16 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     /// Every reference with the item it is about besides its own place, and whether the item that it was meant for must
     /// be held until that is known: a part that may be on it, a record that it is gone.
     /// </summary>
-    private static IEnumerable<(string Path, string? Id, string? About, bool MayMean)> References(RecordContext c) =>
-        c.Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true))
-            .Concat(c.Examinations.Select(e => ($"{e.Path}/item", e.ItemId, (string?)null, false)))
+    private static IEnumerable<(string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere)> References(RecordContext c) =>
+        c.Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true, true))
+            .Concat(c.Examinations.Select(e => ($"{e.Path}/item", e.ItemId, (string?)null, false, false)))
             .Concat(c.Renewals.SelectMany(r => new[]
             {
-                ($"{r.Path}/item", r.Row.Item, null, false),
-                ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item, false),
-                ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item, false),
+                ($"{r.Path}/item", r.Row.Item, null, false, true),
+                ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item, false, true),
+                ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item, false, true),
             }))
-            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true)))
-            .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null, true)))
-            .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true)));
+            .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true, false)))
+            .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null, true, false)))
+            .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true, false)));
 }

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Service;
 
 namespace ExamDocs.Core.Rules.Conflicts;
 
@@ -10,7 +9,7 @@ public sealed class LimitsAreNotMissed : Rule<ItemCase>
         "An item whose limits stand under a name nearly its own, or whose own name is missing, would go without them: a life that has ended or a part that is forbidden would pass.",
         "Spell maker and model at the item as in the limits; where it is another model, enter limits of its own for it, with noLimit where its maker says so.",
         "common practice, no source")) =>
-        Each(i => MissedLimits.Of(i).Select(l => $"{l.Row.Maker} {l.Row.Model}").Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Take(3).ToList() is { Count: > 0 } names
+        Each(i => i.Context.MissedLimits.Of(i).Select(l => $"{l.Row.Maker} {l.Row.Model}").Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Take(3).ToList() is { Count: > 0 } names
             ? [new Fault(i.Item is { Maker: null, Model: not null } ? "/maker" : "/model", $"it has no limits, and {Why(i)} those for {string.Join(" or ", names)}")] : []);
 
     private static string Why(ItemCase item) => item.Item switch

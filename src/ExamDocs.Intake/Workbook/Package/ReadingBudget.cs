@@ -22,8 +22,12 @@ internal sealed class ReadingBudget
 
     public int Rows => _rows;
 
-    /// <summary>Only counted: what a part declares was tested before, and it cannot unpack to more.</summary>
-    public void Unpacked(int bytes) => _inflated += bytes;
+    /// <summary>What a part declares was tested before, and it cannot unpack to more; but many links may lead to one part.</summary>
+    public void Unpacked(int bytes)
+    {
+        if ((_inflated += bytes) > WorkbookLimits.UnpackedBytes)
+            throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");
+    }
 
     public void Text(int characters)
     {

@@ -11,16 +11,22 @@ internal static class Relationships
     /// <summary>The links that start at a part; an empty name stands for the package itself.</summary>
     public static List<Relationship> Of(WorkbookPackage package, string part)
     {
-        var slash = part.LastIndexOf('/') + 1;
         var links = PartOf(part);
+        return package.Has(links) ? In(package, links, part[..(part.LastIndexOf('/') + 1)]) : [];
+    }
+
+    /// <summary>The links in a part of links.</summary>
+    /// <param name="package">The workbook.</param>
+    /// <param name="links">The part of links.</param>
+    /// <param name="folder">Where targets are counted from.</param>
+    public static List<Relationship> In(WorkbookPackage package, string links, string folder = "")
+    {
         var found = new List<Relationship>();
-        if (!package.Has(links))
-            return found;
         using var reader = package.Read(links);
         while (reader.Read() && found.Count <= WorkbookLimits.Parts)
         {
             if (reader.AtStart && reader.Is("Relationship"))
-                found.Add(One(reader, part[..slash]));
+                found.Add(One(reader, folder));
         }
         return found;
     }
@@ -35,8 +41,10 @@ internal static class Relationships
     private static Relationship One(PartReader reader, string folder) => new(
         reader.Attribute("Id") ?? "",
         reader.Attribute("Type") ?? "",
-        Resolve(folder, reader.Attribute("Target") ?? ""),
-        string.Equals(reader.Attribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase));
+        IsExternal(reader) ? reader.Attribute("Target") ?? "" : Resolve(folder, reader.Attribute("Target") ?? ""),
+        IsExternal(reader));
+
+    private static bool IsExternal(PartReader reader) => string.Equals(reader.Attribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase);
 
     private static string Resolve(string folder, string target)
     {

@@ -15,7 +15,7 @@ internal sealed record SheetDrawings(IReadOnlyList<(int Row, int Column, string 
     {
         var texts = new List<(int, int, string)>();
         var others = 0;
-        foreach (var link in Relationships.Of(package, sheetPart).Where(l => !l.External && package.Has(l.Target)))
+        foreach (var link in Relationships.Of(package, sheetPart).Where(l => !l.External && package.Has(l.Target)).DistinctBy(l => l.Target, StringComparer.OrdinalIgnoreCase))
         {
             if (link.IsOf("drawing"))
                 others += Drawing(package, link.Target, texts, budget);

@@ -16,6 +16,9 @@ internal static class WorkbookLimits
     /// <summary>Declared length of all parts together.</summary>
     public const long TotalBytes = 128L * 1024 * 1024;
 
+    /// <summary>What is unpacked in all, each part as often as it is read.</summary>
+    public const long UnpackedBytes = 3 * TotalBytes;
+
     /// <summary>Inflated to packed, tested only on parts above <see cref="RatioFromBytes"/>.</summary>
     public const long Ratio = 200;
 
@@ -33,7 +36,7 @@ internal static class WorkbookLimits
     public const int TextLength = 32_767;
 
     /// <summary>Characters of all texts together.</summary>
-    public const long TextTotal = 24_000_000;
+    public const long TextTotal = 12_000_000;
 
     public const int Sheets = 200;
 

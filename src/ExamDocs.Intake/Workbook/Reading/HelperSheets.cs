@@ -23,11 +23,12 @@ internal static class HelperSheets
         foreach (var row in rows)
         {
             var (first, second) = (At(row, 1), At(row, 2));
-            var known = lines.Contains((first, second)) || (second.Length == 0 && first is WorkbookShape.GuideName)
-                || (first.Length > 0 && first.All(char.IsAsciiDigit) && numbered.Contains(second));
+            var isNumber = first.Length > 0 && first.All(char.IsAsciiDigit);
+            var known = lines.Contains((first, second)) || (second.Length == 0 && first is WorkbookShape.GuideName) || (isNumber && numbered.Contains(second));
+            var isFirstKnown = isNumber || lines.Any(l => string.Equals(l.First, first, StringComparison.Ordinal));
             foreach (var cell in row.Cells)
             {
-                if (!known || cell.Column > 2)
+                if (cell.Column > 2 || (!known && !(isFirstKnown && cell.Column == 1 && second.Length > 0)))
                     return Stray(row, cell);
             }
         }

@@ -89,7 +89,7 @@ internal sealed class Chronicle
                 thing.Owner = _dice.Of(_firms);
                 break;
             case 1:
-                thing.Formerly.Add(thing.Id);
+                thing.Formerly.AddRange(thing.IsRecorded ? [thing.Id] : []);
                 thing.Id = thing.Id + "-B";
                 break;
             case 2:

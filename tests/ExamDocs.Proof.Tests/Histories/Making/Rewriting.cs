@@ -75,7 +75,8 @@ internal static class Rewriting
     {
         if (!ids.TryGetValue(text, out var spelt))
         {
-            spelt = Respelling.Marking(text, dice);
+            // A small l is both a letter and a 1; in capitals it would be the letter alone.
+            spelt = text.Contains('l', StringComparison.Ordinal) ? text : Respelling.Marking(text, dice);
             ids[text] = spelt = Spelling.Of(spelt) is { } other && Spelling.Of(text)?.IsLike(other) == true && !ids.ContainsValue(spelt) ? spelt : text;
         }
 

@@ -13,6 +13,7 @@ internal sealed class SoundFirms
     private readonly List<(string Name, List<Thing> Kit)> _firms = [];
     private readonly HashSet<Thing> _withdrawn = [];
     private int _serials = 1000;
+    private int _batch = 1;
 
     public SoundFirms(int firms, int items)
     {
@@ -47,8 +48,9 @@ internal sealed class SoundFirms
     private Thing Made(string owner, int n, bool marksOnly)
     {
         var (category, tag) = (n % 10) switch { < 3 => ("harness", "H"), < 6 => ("rope-bridge", "RB"), < 9 => ("connector", "C"), _ => ("helmet", "M") };
-        // The maker stamps a batch of connectors alike, and firms buy from the same batch.
-        var serial = marksOnly ? null : category == "connector" ? $"B{n / 30}" : $"S{++_serials}";
+        // The maker stamps a batch of connectors alike; a firm buys ten at a time, and others buy from the same batch.
+        _batch = n % 10 == 6 ? _dice.Between(1, 40) : _batch;
+        var serial = marksOnly ? null : category == "connector" ? $"B{_batch}" : $"S{++_serials}";
         return new Thing
         {
             Category = category, Owner = owner, Id = $"{tag}-{n + 1:00}", Maker = _dice.One("Fennick Works Ltd", "Osk and Lund"), PartNumber = "SP-11",
@@ -87,13 +89,13 @@ internal sealed class SoundFirms
         {
             foreach (var old in kit.Where(_withdrawn.Contains).Where(_ => _dice.Chance(70)).ToList())
             {
-                var other = Made(name, kit.Count, marksOnly: false);
                 kit.Remove(old);
                 var part = kit.Find(thing => thing.On == old);
                 var replacement = new Thing
                 {
-                    Category = old.Category, Owner = name, Id = _dice.Chance(30) ? old.Id : other.Id + "N", Maker = old.Maker, PartNumber = old.PartNumber,
+                    Category = old.Category, Owner = name, Id = _dice.Chance(30) ? old.Id : $"N-{_serials}", Maker = old.Maker, PartNumber = old.PartNumber,
                     Serial = $"S{++_serials}", Mark = null, Made = "2024-06",
+                    Since = ("2024-08", "2024-09-01", null),
                 };
                 kit.Add(replacement);
                 if (part is not null)

@@ -25,7 +25,13 @@ internal sealed class Thing
 
     public required string Made { get; init; }
 
+    /// <summary>Whole days, in the order in which it was bought, used and last examined before the first visit.</summary>
+    public (string Bought, string Used, string? Examined) Since { get; init; } = ("2023", "2023-02-01", "2023-08-01");
+
     public Thing? On { get; set; }
+
+    /// <summary>Some record has it.</summary>
+    public bool IsRecorded { get; set; }
 
     /// <summary>The records in which its examiner withdrew it.</summary>
     public List<(string Day, string? Label)> Withdrawn { get; } = [];
@@ -50,8 +56,8 @@ internal sealed class Thing
         JsonObject row = new()
         {
             ["id"] = Id, ["category"] = Category, ["description"] = "Some kit", ["maker"] = Maker, ["model"] = "Model " + Category,
-            ["partNumber"] = PartNumber, ["manufactured"] = Made, ["purchased"] = "2023", ["firstUsed"] = "2023-02-01",
-            ["safeWorkingLoad"] = new JsonObject { ["value"] = 140, ["unit"] = "kg" }, ["lastExamined"] = "2023-08-01", ["status"] = "in-use",
+            ["partNumber"] = PartNumber, ["manufactured"] = Made, ["purchased"] = Since.Bought, ["firstUsed"] = Since.Used,
+            ["safeWorkingLoad"] = new JsonObject { ["value"] = 140, ["unit"] = "kg" }, ["lastExamined"] = Since.Examined, ["status"] = "in-use",
             ["purpose"] = Category == "helmet" ? "fall-arrest-only" : "lifts-persons",
         };
         foreach (var (member, value) in new[] { ("serial", Serial), ("ownersMark", Mark) })

@@ -18,6 +18,7 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
         _ids[thing] = (string)row["id"]!;
         Tie(thing, row);
         Tell(thing, row);
+        thing.IsRecorded = true;
         var isExamined = !dice.Chance(8);
         if (!isExamined)
         {
@@ -84,7 +85,7 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
     {
         foreach (var member in new[] { "id", "serial", "partNumber", "ownersMark" }.Where(m => row[m] is not null && dice.Chance(noise)))
         {
-            var spelt = Respelling.Marking((string)row[member]!, dice);
+            var spelt = Respelling.Marking((string)row[member]!, dice).Trim();
             row[member] = dice.Chance(85) || member == "id" ? spelt : dice.Chance(50) ? Respelling.Slip(spelt, dice) : null;
         }
 
@@ -114,7 +115,7 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
             row["formerly"] = thing.Formerly[^1];
         }
 
-        if (world.Find(other => other != thing && (other.Id == thing.Id || other.Serial == thing.Serial)) is { } double_ && dice.Chance(40))
+        if (world.Find(other => other != thing && other.IsRecorded && (other.Id == thing.Id || other.Serial == thing.Serial)) is { } double_ && dice.Chance(40))
         {
             row["notTheSameAs"] = new JsonArray(new JsonObject { ["id"] = double_.Id, ["because"] = dice.Chance(90) ? "the plate on this one says so" : null });
         }

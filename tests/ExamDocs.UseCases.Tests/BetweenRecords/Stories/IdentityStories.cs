@@ -153,6 +153,21 @@ internal static class IdentityStories
             Runs = [[Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Formerly("RB-1").Cut())], [Visit("V-1", Spring).Bridge("RB-1", "Q100")],
                 [Visit("V-3", NextSpring).Bridge("RB-1", "Q100")]], Must = ["RB-1 withdraw W10"],
         },
+        new Story("The old tag back on a bridge that was withdrawn under its new one", "RB-77 was RB-1, so RB-1 is RB-77.")
+        {
+            Runs = [[Visit("V-1", Spring).Bridge("RB-1", null, i => i.Mark("M1"))], [Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Formerly("RB-1").Cut())],
+                [Visit("V-3", NextSpring).Bridge("RB-1", null, i => i.Mark("M1"))]], Must = ["RB-1 withdraw W10"],
+        },
+        new Story("The old tag, recorded for the first time after the new one was withdrawn", "RB-77 was RB-1, whether or not a record of RB-1 was there.")
+        {
+            Runs = [[Visit("V-1", Spring).Bridge("RB-77", "Q100", i => i.Formerly("RB-1").Cut())], [Visit("V-2", Autumn).Bridge("RB-1", null, i => i.Mark("M1"))]],
+            Must = ["RB-1 withdraw W10"],
+        },
+        new Story("Old paper under the old tag, looked at late", "Every known withdrawal counts, whatever its day.")
+        {
+            Runs = [[Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Formerly("RB-1").Cut())], [Visit("V-1", Spring).Bridge("RB-1", null, i => i.Mark("M1"))]],
+            Must = ["RB-1 withdraw W10"],
+        },
         new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
         { Runs = [[Visit("V-2", Autumn).Bridge("RB-1", "Q100"), Cut()]], Must = ["RB-1 withdraw"] },
     ];

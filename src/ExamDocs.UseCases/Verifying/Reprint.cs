@@ -1,0 +1,61 @@
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Signing;
+
+namespace ExamDocs.UseCases.Verifying;
+
+/// <summary>Prints documents once more, to hold those in question against them. Does without a browser where there is none.</summary>
+internal sealed class Reprint : IAsyncDisposable
+{
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
+
+    private Browser? _browser;
+    private bool _isMissing;
+
+    public DocumentRenderer Renderer { get; } = new();
+
+    /// <param name="html">The page.</param>
+    /// <param name="contents">What is within the document in question, which goes into the other as well.</param>
+    /// <param name="given">The document in question.</param>
+    /// <returns>The finished file; null where there is nothing here to print with.</returns>
+    public async Task<byte[]?> PrintAsync(string html, DocumentContents contents, byte[] given, CancellationToken cancellation)
+    {
+        if (await BrowserAsync() is not { } browser)
+            return null;
+        try
+        {
+            var (printed, data) = (await browser.PrintAsync(html, cancellation), EmbeddedData.Within(given));
+            return contents.Basis.Signature is null && !IsSigned(given) ? Finisher.Finish(printed, data)
+                : Finisher.FinishForSignature(printed, data, SignedFileFacts.SignerOf(given) ?? "", contents.Basis.Language.Words.Common.SignatureField);
+        }
+        catch (Exception e) when (e is PrintException or PdfSyntaxException)
+        {
+            return null;
+        }
+    }
+
+    private static bool IsSigned(byte[] given) => SignedFileFacts.SignerOf(given) is not null;
+
+    private async Task<Browser?> BrowserAsync()
+    {
+        if (_browser is not null || _isMissing)
+            return _browser;
+        try
+        {
+            return _browser = await Browser.StartAsync(limit: Longest);
+        }
+        catch (PrintException)
+        {
+            _isMissing = true;
+            return null;
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Renderer.DisposeAsync();
+        if (_browser is not null)
+            await _browser.DisposeAsync();
+    }
+}

@@ -1,0 +1,82 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+using ExamDocs.UseCases;
+using NodaTime;
+
+namespace ExamDocs.Interchange.Tests;
+
+/// <summary>
+/// The example, marked by openpyxl beside its values, as it is and saved once more by LibreOffice: the first bridge is fit
+/// without the mark, and never with it.
+/// </summary>
+public sealed class BesideTheCellTests : IDisposable
+{
+    private static readonly LocalDate AsOf = new(2026, 5, 12);
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-beside");
+
+    public static TheoryData<string, string> Marks => new()
+    {
+        { "comment", "INT065" }, { "comment-on-id", "INT065" }, { "comment-on-date", "INT065" }, { "strike", "INT064" },
+        { "strike-row", "INT064" }, { "strike-conclusion", "INT064" }, { "words-without-headings", "INT067" }, { "guide", "INT067" },
+        { "beyond", "INT022" }, { "below", "INT022" }, { "hidden", "INT061" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Marks))]
+    public void A_marked_item_is_never_fit(string how, string code)
+    {
+        foreach (var file in Marked(how))
+        {
+            var visit = CheckRecord.Of(file, AsOf).Visit!;
+            Assert.Contains(visit.Findings, f => f.Code == code && f.Severity is Severity.Error);
+            Assert.Equal(how is "hidden" ? Outcome.Withdraw : Outcome.Undetermined, visit.Items.Single(i => i.Item.Id is "BRG-01").Outcome);
+        }
+    }
+
+    [Theory]
+    [InlineData("comment-on-description", "INT066")]
+    [InlineData("strike-condition", "INT074")]
+    public void What_no_outcome_hangs_on_is_said(string how, string code)
+    {
+        foreach (var file in Marked(how))
+        {
+            var visit = CheckRecord.Of(file, AsOf).Visit!;
+            Assert.Contains(visit.Findings, f => f.Code == code && f.Severity is Severity.Warning);
+            Assert.Equal(Outcome.Fit, visit.Items.Single(i => i.Item.Id is "BRG-01").Outcome);
+        }
+    }
+
+    /// <summary>LibreOffice keeps a cross only as the border of a cell it draws, so this one is looked at as openpyxl wrote it.</summary>
+    [Fact]
+    public void A_crossed_out_answer_is_struck_out() =>
+        Assert.Contains(ReadInput.From(Marked("crossed")[0]).Findings, f => f.Code is "INT064");
+
+    [Fact]
+    public void The_rows_of_a_hidden_sheet_are_read()
+    {
+        foreach (var file in Marked("words"))
+        {
+            var visit = CheckRecord.Of(file, AsOf).Visit!;
+            Assert.Equal(Outcome.Withdraw, visit.Items.Single(i => i.Item.Id is "HIDDEN-1").Outcome);
+            Assert.Contains(visit.Findings, f => f.Code is "INT034" && f.Message.Contains("Words is hidden", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Without_a_mark_the_item_is_fit() =>
+        Assert.Equal(Outcome.Fit, CheckRecord.Of(Example, AsOf).Visit!.Items.Single(i => i.Item.Id is "BRG-01").Outcome);
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    private static string Example => Path.Combine(Programs.Root(), "examples", "visit.xlsx");
+
+    private List<string> Marked(string how)
+    {
+        var marked = Path.Combine(_folder.FullName, "marked.xlsx");
+        Programs.Python(_folder.FullName, "beside.py", Example, marked, how);
+        Programs.Convert(_folder.FullName, marked, "xlsx:Calc MS Excel 2007 XML", "saved");
+        return [marked, Path.Combine(_folder.FullName, "saved", "marked.xlsx")];
+    }
+}
