@@ -75,6 +75,8 @@ public static class ExportRegister
         json.WriteString("employer", visit.Employer);
         json.WriteString("examinedOn", Day(visit.ExaminedOn));
         json.WriteString("storedOn", Day(visit.StoredOn));
+        json.WriteString("version", visit.Version);
+        json.WriteString("origin", visit.Origin);
         json.WriteEndObject();
     }
 
@@ -97,6 +99,18 @@ public static class ExportRegister
         json.WriteString("state", document.Ended switch { DocumentEnd.Replaced => "replaced", DocumentEnd.Withdrawn => "withdrawn", DocumentEnd.Ended => "ended", _ => "current" });
         json.WriteString("endedOn", Day(document.EndedOn));
         json.WriteString("reason", document.EndedReason);
+        json.WriteStartArray("endedLines");
+        foreach (var line in document.EndedLines)
+        {
+            json.WriteStartObject();
+            json.WriteString("item", line.Item);
+            json.WriteString("on", Day(line.On));
+            json.WriteString("why", line.Why);
+            json.WriteNumber("byVisit", line.ByVisit);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteString("origin", document.Origin);
         json.WriteEndObject();
     }
 

@@ -37,9 +37,11 @@ public sealed class FindingsJsonTests : IDisposable
     {
         var (first, second) = (Records.Cut(), Records.Small());
         (first["visit"]!["reference"], second["visit"]!["reference"]) = ("V-FIRST", "V-SECOND");
+        // The same cord would be withdrawn in the second too.
+        (second["items"]![0]!["id"], second["items"]![0]!["serial"], second["examinations"]![0]!["item"]) = ("COR-12", "another", "COR-12");
         var root = await CheckAsync(first.Write(_examdocs, "first.json"), Records.ExampleJson, second.Write(_examdocs, "second.json"));
 
-        var expected = new[] { "COR-11" }.Concat(Records.Example()["items"]!.AsArray().Select(i => (string)i!["id"]!)).Append("COR-11");
+        var expected = new[] { "COR-11" }.Concat(Records.Example()["items"]!.AsArray().Select(i => (string)i!["id"]!)).Append("COR-12");
         Assert.Equal(expected, root["items"]!.AsArray().Select(i => (string)i!["id"]!), StringComparer.Ordinal);
         Assert.Equal("withdraw", (string?)root["items"]![0]!["outcome"]);
         Assert.Equal("fit", (string?)root["items"]!.AsArray()[^1]!["outcome"]);

@@ -81,19 +81,23 @@ internal static class BlankCommand
         if (!SigningOptions.TrySigner(parsed, out var signer))
             return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
+        if (CommonOptions.RegisterToWrite(parsed, Path.GetDirectoryName(file)) is not { } register)
+            return ExitCode.Refused;
+        var wasThere = register.Exists;
         var result = await PrintCheckSheets.RunAsync(
             new CheckSheetRequest
             {
                 From = parsed.GetValue(From)!,
                 OutFile = file,
                 Categories = parsed.GetValue(Categories) ?? [],
-                RegisterPath = CommonOptions.RegisterPath(parsed),
+                RegisterPath = register.Place,
                 Language = CommonOptions.DocumentLanguage(parsed),
                 Today = CommonOptions.Today(),
                 Rules = rules,
                 Signer = signer,
             },
             cancellation);
+        CommonOptions.SayWhereMade(parsed, register, wasThere);
         foreach (var sentence in result.Unprintable)
             await Console.Error.WriteLineAsync(sentence);
         if ((result.Refused ?? result.Failure) is { } stopped)

@@ -52,7 +52,7 @@ internal static class CheckCommand
             FindingsFile.WriteTo(file.FullName, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);
         FindingsPrinter.Print(inputs, quiet);
-        if (!quiet && !isThere)
+        if (!quiet && !isThere && inputs.Any(i => i.Visit is not null))
             Console.Error.WriteLine($"No register was asked for earlier records: {place.Missing}.");
         return copy is null || inputs[0].Visit is null ? ExitOf(inputs) : WriteCopy(inputs[0], copy, quiet);
     }

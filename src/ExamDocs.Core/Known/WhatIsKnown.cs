@@ -102,7 +102,7 @@ public sealed class WhatIsKnown
         var facts = _fittings.Of(same);
         var last = facts.Count == 0 ? null : facts[^1];
         IReadOnlyList<KnownEntry> all = [part, .. same];
-        foreach (var whole in _fittings.WholesOf(all))
+        foreach (var whole in _fittings.WholesOf(all, upTo: part.Day))
             yield return new PastFitting(part.Item.Id!, IdHere(whole.Visit, whole.Item.Id)!, last?.On ?? part.Day, FittingWord.StillOn);
         if (last is { Kind: FittingKind.TakenOff } off)
             yield return new PastFitting(part.Item.Id!, IdHere(off.Whole.Visit, off.Whole.Item.Id)!, off.On, FittingWord.TakenOff);

@@ -11,6 +11,7 @@ public sealed class RegisterPlaceTests : IDisposable
     [InlineData("issue", "visit.json", "--out", "out")]
     [InlineData("label", "visit.json", "--out", "labels.pdf")]
     [InlineData("check", "visit.json")]
+    [InlineData("blank", "--from", "visit.json", "--out", "sheets.pdf")]
     [InlineData("register", "import", "visit.json")]
     [InlineData("register", "check")]
     [InlineData("register", "export", "--out", "all")]
@@ -106,6 +107,26 @@ public sealed class RegisterPlaceTests : IDisposable
         Assert.Contains("1 withdraw", run.Out, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(_examdocs.DefaultRegister));
         Assert.Equal([_examdocs.DefaultRegister], Directory.GetFiles(Path.GetDirectoryName(_examdocs.DefaultRegister)!));
+    }
+
+    [Fact]
+    public async Task Another_is_joined_once_and_left_as_it_is()
+    {
+        Records.Cut().Write(_examdocs, "visit.json");
+        await _examdocs.RunAsync("register", "create", "--register", "other.db");
+        await _examdocs.RunAsync("register", "import", "visit.json", "--register", "other.db");
+        await _examdocs.RunAsync("register", "create");
+        var other = File.ReadAllBytes(_examdocs.At("other.db"));
+        var first = await _examdocs.RunAsync("register", "merge", "other.db");
+        var second = await _examdocs.RunAsync("register", "merge", "other.db");
+        var itself = await _examdocs.RunAsync("register", "merge", _examdocs.DefaultRegister);
+        Assert.Equal((0, 0, 0), (first.ExitCode, second.ExitCode, itself.ExitCode));
+        Assert.Contains("1 visits and 0 documents taken in, 0 known already, 0 refused", first.Out, StringComparison.Ordinal);
+        Assert.Contains("0 visits and 0 documents taken in, 1 known already, 0 refused", second.Out, StringComparison.Ordinal);
+        Assert.Contains("0 visits and 0 documents taken in, 1 known already, 0 refused", itself.Out, StringComparison.Ordinal);
+        Assert.Equal(other, File.ReadAllBytes(_examdocs.At("other.db")));
+        Assert.Contains("is sound: 0 documents, 1 records", (await _examdocs.RunAsync("register", "check")).Out, StringComparison.Ordinal);
+        Assert.Equal(2, (await _examdocs.RunAsync("register", "merge", "none.db")).ExitCode);
     }
 
     [Fact]

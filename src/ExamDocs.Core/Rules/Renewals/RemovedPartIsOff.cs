@@ -17,7 +17,7 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
             : []);
 
     /// <summary>The part, and the item that it is or is not on.</summary>
-    private static IEnumerable<string?> Reached(ItemCase item, string whole) => item.Context.ItemsWithId(whole).Select(w => w.ItemId).Prepend(item.ItemId).Distinct(StringComparer.Ordinal);
+    private static IEnumerable<string?> Reached(ItemCase item, string whole) => item.Context.ItemsSpeltLike(whole).Select(w => w.ItemId).Prepend(item.ItemId).Distinct(StringComparer.Ordinal);
 
     /// <summary>The day of the renewal that took it off, of this record or of another; null where a later one put it back.</summary>
     private static LocalDate? TakenOffOn(ItemCase item, string part, string whole)
