@@ -1,8 +1,9 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>Works out which part is on which item now.</summary>
+/// <summary>Works out which part is on which item now. Ids are compared however they are spelt: a slip must not take a part off.</summary>
 public static class Assembly
 {
     /// <summary>
@@ -11,23 +12,25 @@ public static class Assembly
     /// </summary>
     public static IEnumerable<ItemCase> WholesOf(ItemCase part)
     {
-        var id = part.Item.Id;
+        var (id, context) = (part.Item.Id, part.Context);
         if (id is null)
-            return part.Context.ItemsWithId(part.Item.FittedTo);
-        var fitted = part.Context.Record.Renewals.Where(r => Same(r.FittedPart, id)).Select(r => r.Item);
-        var known = part.Context.History.Fittings.Where(f => Same(f.Part, id) && f.Word is FittingWord.StillOn).Select(f => f.Whole);
-        return fitted.Prepend(part.Item.FittedTo).Concat(known).OfType<string>().Distinct(StringComparer.Ordinal)
-            .Where(whole => !IsRemoved(part.Context.Record, id, whole))
-            .SelectMany(part.Context.ItemsWithId);
+            return context.ItemsSpeltLike(part.Item.FittedTo);
+        var fitted = context.Record.Renewals.Where(r => context.Ids.Same(r.FittedPart, id)).Select(r => r.Item);
+        var known = context.History.Fittings.Where(f => f.Word is FittingWord.StillOn && string.Equals(f.Part, id, StringComparison.Ordinal)).Select(f => f.Whole);
+        return fitted.Prepend(part.Item.FittedTo).Concat(known).OfType<string>().DistinctBy(context.Ids.Of, StringComparer.Ordinal)
+            .Where(whole => !IsRemoved(context, id, whole))
+            .SelectMany(context.ItemsSpeltLike);
     }
 
     /// <summary>Taken off by a renewal, and not put back by a later one.</summary>
-    public static bool IsRemoved(ExaminationRecord record, string part, string whole)
+    public static bool IsRemoved(RecordContext context, string part, string whole) => IsRemoved(context.Record, context.Ids, part, whole);
+
+    /// <inheritdoc cref="IsRemoved(RecordContext, string, string)"/>
+    public static bool IsRemoved(ExaminationRecord record, FoldedIds ids, string part, string whole)
     {
-        var removals = record.Renewals.Where(r => Same(r.Item, whole) && Same(r.RemovedPart, part)).ToList();
-        return removals.Count > 0 && !record.Renewals.Any(r => Same(r.Item, whole) && Same(r.FittedPart, part)
+        var renewals = record.Renewals.Where(r => ids.Same(r.Item, whole)).ToList();
+        var removals = renewals.FindAll(r => ids.Same(r.RemovedPart, part));
+        return removals.Count > 0 && !renewals.Exists(r => ids.Same(r.FittedPart, part)
             && removals.TrueForAll(removal => r.DoneOn is null || removal.DoneOn is null || r.DoneOn >= removal.DoneOn));
     }
-
-    private static bool Same(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
 }

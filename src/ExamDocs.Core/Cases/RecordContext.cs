@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Service;
 using NodaTime;
@@ -17,6 +18,7 @@ public sealed class RecordContext
     private readonly ILookup<string, ExaminationCase> _examinations;
     private readonly ILookup<string, PastExamination> _pastExaminations;
     private readonly ILookup<string, PartElsewhere> _partsElsewhere;
+    private ILookup<string, ItemCase>? _bySpelling;
     private readonly ILookup<string, WholeElsewhere> _wholesElsewhere;
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
@@ -91,6 +93,18 @@ public sealed class RecordContext
     public IReadOnlyList<RowCase<Release>> Releases { get; }
 
     public IReadOnlyList<RowCase<Disposal>> Disposals { get; }
+
+    /// <summary>Ids of this record, however they are spelt.</summary>
+    public FoldedIds Ids { get; } = new();
+
+    /// <summary>Every item with this id in whatever spelling.</summary>
+    public IEnumerable<ItemCase> ItemsSpeltLike(string? id)
+    {
+        if (id is null)
+            return [];
+        _bySpelling ??= Items.Where(i => i.Item.Id is not null).ToLookup(i => Ids.Of(i.Item.Id!), StringComparer.Ordinal);
+        return _bySpelling[Ids.Of(id)];
+    }
 
     /// <summary>Every item with this id: more than one where the id is there twice.</summary>
     public IEnumerable<ItemCase> ItemsWithId(string? id) => id is null ? [] : _byId[id];

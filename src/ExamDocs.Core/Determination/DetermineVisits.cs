@@ -65,10 +65,13 @@ public sealed class DetermineVisits
 
     private IReadOnlyList<DecidedVisit> Run()
     {
-        for (var n = 0; n < _visits.Count; n++)
-            Decide(n, _before[n]);
         if (_visits.Count > 1)
             Together();
+        for (var n = 0; n < _visits.Count; n++)
+        {
+            if (_state[n].Decided is null)
+                Decide(n, _before[n]);
+        }
         return [.. _state.Select(s => s.Decided)];
     }
 
@@ -78,7 +81,8 @@ public sealed class DetermineVisits
             _index.Add(n, _visits[n].Record);
         var mates = Enumerable.Range(0, _visits.Count).Select(MatesOf).ToList();
         var order = Enumerable.Range(0, _visits.Count).Where(n => mates[n].Count > 0).OrderBy(n => _visits[n].Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).ToList();
-        var remembered = _state.Select((s, n) => Remembered(n, s.Decided.Visit)).ToArray();
+        // The most favourable view first: what is known only ever makes it worse.
+        var remembered = _visits.Select((v, n) => new KnownVisit(FirstOfRun + n, v.Record, []) { IsUndecided = true }).ToArray();
         for (var (round, changed) = (0, true); changed && round < _visits.Count + 4; round++)
         {
             changed = false;

@@ -42,23 +42,23 @@ internal sealed class AnsweredItems
 
     private AnswerFaultKind? FaultOf(KnownEntry entry, DifferentItem answer)
     {
+        if (!WithdrawalEnd.IsSentence(answer.Because))
+            return AnswerFaultKind.NoReason;
         var meant = _items.WithId(Folded.Keys(answer.Id)).Where(e => !e.IsCurrent).ToList();
         if (meant.Count == 0)
             return AnswerFaultKind.Unknown;
         if (answer.Document is { } number && !meant.Exists(e => IsAbout(e, number)))
             return AnswerFaultKind.UnknownDocument;
-        if (!WithdrawalEnd.IsSentence(answer.Because))
-            return AnswerFaultKind.NoReason;
         return meant.Exists(e => IsSound(entry, answer, e)) ? null : AnswerFaultKind.NothingDiffers;
     }
 
     private bool IsSound(KnownEntry entry, DifferentItem answer, KnownEntry other) =>
-        !other.IsCurrent && !entry.IsBeside(other) && Particulars.Agree(Folded.Keys(answer.Id), other.Particulars.Id) && WithdrawalEnd.IsSentence(answer.Because)
+        !entry.IsBeside(other) && Particulars.Agree(Folded.Keys(answer.Id), other.Particulars.Id) && WithdrawalEnd.IsSentence(answer.Because)
         && (entry.Particulars.IsMarkedOtherwise(other.Particulars) || AreBothRecorded(entry, other));
 
     /// <summary>Another row of the entry's record is that other item.</summary>
     private bool AreBothRecorded(KnownEntry entry, KnownEntry other) =>
-        _items.Near(other).Any(e => e.IsBeside(entry) && !ReferenceEquals(e, entry) && !e.Particulars.SharesId(entry.Particulars) && SameItem.IsSame(e, other));
+        _items.Near(other).Any(e => e.IsBeside(entry) && !e.IsNameAlone && !ReferenceEquals(e, entry) && !e.Particulars.SharesId(entry.Particulars) && _items.IsSaidToBe(e, other));
 
     private static bool IsAbout(KnownEntry entry, string number) => entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.OrdinalIgnoreCase));
 }

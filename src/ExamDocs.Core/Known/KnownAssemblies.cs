@@ -16,10 +16,14 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         foreach (var part in fittings.EverOn(self))
         {
             IReadOnlyList<KnownEntry> entries = [part, .. items.SameAs(part)];
-            if (!done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!) || !fittings.WholesOf(WithCurrent(entries)).Any(w => self.Any(s => fittings.IsOne(w, s))))
+            if (!done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!) || fittings.WholesOf(WithCurrent(entries), self.Contains, whole.Day).Count == 0)
                 continue;
             if (!items.Current.Any(c => !c.IsNameAlone && (entries.Contains(c) || items.SameAs(c).Intersect(entries).Any())))
-                yield return StatusOf(entries, whole.Item.Id!, []);
+            {
+                var status = StatusOf(entries, whole.Item.Id!, []);
+                if (status.Outcome is not Outcome.Undetermined || !entries.Any(e => e.Visit.IsUndecided))
+                    yield return status;
+            }
         }
     }
 

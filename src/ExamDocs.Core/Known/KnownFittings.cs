@@ -33,9 +33,9 @@ internal sealed class KnownFittings
         _ofWhole = facts.ToLookup(f => f.Whole);
     }
 
-    /// <summary>Every fact about a part, oldest first; the entries are all of the part's.</summary>
+    /// <summary>Every fact about a part, oldest first; the entries are all of the part's. A whole that no record has says nothing.</summary>
     public IReadOnlyList<FittingFact> Of(IEnumerable<KnownEntry> part) =>
-        [.. part.SelectMany(e => _ofPart[e]).OrderBy(f => f.On).ThenBy(f => f.Kind).ThenBy(f => f.Part.IsCurrent).ThenBy(f => f.Part.Visit.Number)];
+        [.. part.SelectMany(e => _ofPart[e]).Where(f => !f.Whole.IsNameAlone || _items.SameAs(f.Whole).Any(w => !w.IsNameAlone) || _items.IsOfCurrent(f.Whole)).OrderBy(f => f.On).ThenBy(f => f.Kind).ThenBy(f => f.Part.IsCurrent).ThenBy(f => f.Part.Visit.Number)];
 
     /// <summary>Entries of parts that were ever on a whole; the entries are all of the whole's.</summary>
     public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) => whole.SelectMany(e => _ofWhole[e]).Select(f => f.Part).Distinct();
@@ -44,9 +44,12 @@ internal sealed class KnownFittings
     /// The wholes that a part is on: of the latest word, and where it is withdrawn also of the word that held when it was, until
     /// a renewal takes it off.
     /// </summary>
-    public IReadOnlyList<KnownEntry> WholesOf(IReadOnlyList<KnownEntry> part)
+    /// <param name="part">All entries of the part.</param>
+    /// <param name="isWhole">Tells of entries whether they are the whole that is asked about; null where none is.</param>
+    /// <param name="upTo">The last day on which it counts that the part was taken off, inclusive; null for any.</param>
+    public IReadOnlyList<KnownEntry> WholesOf(IReadOnlyList<KnownEntry> part, Func<KnownEntry, bool>? isWhole = null, LocalDate? upTo = null)
     {
-        var facts = Of(part);
+        var facts = Of(part).Where(f => f.Kind is not FittingKind.TakenOff || !(f.On > upTo)).ToList();
         var on = new List<FittingFact>();
         if (facts.LastOrDefault(f => f.Kind is not FittingKind.TakenOff) is { } latest)
             on.Add(latest);
@@ -56,18 +59,15 @@ internal sealed class KnownFittings
             if (facts.LastOrDefault(f => f.Kind is not FittingKind.TakenOff && f.On <= withdrawn) is { } then)
                 on.Add(then);
         }
-        return [.. on.Distinct().Where(f => !IsOff(f, facts)).Select(f => f.Whole).Distinct()];
+        return [.. on.Distinct().Where(f => !IsOff(f, facts, isWhole)).Select(f => f.Whole).Where(w => isWhole?.Invoke(w) ?? true).Distinct()];
     }
 
     /// <summary>Withdrawals of a part that are still open.</summary>
     public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries) => _withdrawals.Open(entries, e => e.Visit.Record.Renewals);
 
     /// <summary>Taken off the same whole since, by a renewal.</summary>
-    private bool IsOff(FittingFact fitted, IReadOnlyList<FittingFact> facts)
-    {
-        var at = facts.ToList().IndexOf(fitted);
-        return facts.Skip(at + 1).Any(f => f.Kind is FittingKind.TakenOff && IsOne(f.Whole, fitted.Whole));
-    }
+    private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>
+        facts.Skip(facts.IndexOf(fitted) + 1).Any(f => f.Kind is FittingKind.TakenOff && (isWhole?.Invoke(f.Whole) ?? IsOne(f.Whole, fitted.Whole)));
 
     /// <summary>Whether two entries are one item.</summary>
     public bool IsOne(KnownEntry one, KnownEntry two) => ReferenceEquals(one, two) || _items.SameAs(one).Contains(two) || _items.SameAs(two).Contains(one)

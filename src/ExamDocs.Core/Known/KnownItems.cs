@@ -38,6 +38,9 @@ internal sealed class KnownItems
         return same;
     }
 
+    /// <summary>The record that is looked at has it as an item, under an id that is spelt alike.</summary>
+    public bool IsOfCurrent(KnownEntry entry) => Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, entry) || SameAs(c).Contains(entry)));
+
     /// <summary>Entries that bear the id, folded.</summary>
     public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => idKeys.SelectMany(k => _byId[k]).Distinct();
 
@@ -45,6 +48,9 @@ internal sealed class KnownItems
     public IEnumerable<KnownEntry> Near(KnownEntry entry) => entry.Particulars.Id.SelectMany(k => _byId[k].Concat(_byFormerId[k]))
         .Concat(entry.Particulars.Formerly.SelectMany(k => _byId[k])).Concat(entry.Particulars.Serial.SelectMany(k => _bySerial[k]))
         .Where(e => !ReferenceEquals(e, entry)).Distinct();
+
+    /// <summary>By its particulars or by its own word, answers aside.</summary>
+    public bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || IsFormerly(later, earlier) || IsFormerly(earlier, later);
 
     /// <summary>Two ids of one visit bear the serial: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) => entry.Particulars.Serial.Any(_batches.Contains);
@@ -69,7 +75,20 @@ internal sealed class KnownItems
     private bool IsLinked(KnownEntry one, KnownEntry two)
     {
         var (later, earlier) = one.IsAfter(two) ? (one, two) : (two, one);
-        return SameItem.IsSame(later, earlier) && !Answers.IsAnother(later, earlier);
+        return IsSaidToBe(later, earlier) && !Answers.IsAnother(later, earlier) && !Answers.IsAnother(earlier, later);
+    }
+
+    /// <summary>
+    /// It says so itself. Where several items of its owner had the id, the one is meant that nothing contradicts; an item beside
+    /// it in its own record has an id of its own.
+    /// </summary>
+    private bool IsFormerly(KnownEntry later, KnownEntry earlier)
+    {
+        if (!SameItem.MayBeFormerly(later, earlier))
+            return false;
+        return !later.Particulars.Contradicts(earlier.Particulars)
+            || (later.Particulars.SharesOwner(earlier.Particulars) && !WithId(later.Particulars.Formerly).Any(e =>
+                !e.IsNameAlone && SameItem.MayBeFormerly(later, e) && later.Particulars.SharesOwner(e.Particulars) && !later.Particulars.Contradicts(e.Particulars)));
     }
 
     private static IEnumerable<string> BatchesOf(List<KnownEntry> visit) => visit

@@ -34,7 +34,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     }
 
     /// <summary>An entry that was itself held, perhaps for want of an answer, does not say which item it is.</summary>
-    private static bool WasHeld(KnownEntry entry) => entry.Outcomes.Any(o => o.Outcome is Outcome.Undetermined && o.Codes.Any(c => c is not "U0"));
+    private static bool WasHeld(KnownEntry entry) => entry.Outcomes.Any(o => o.Codes.Any(c => c is ['U', ..] and not "U0"));
 
     private static IdentityQuestion Question(KnownEntry entry, KnownEntry other, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document) state)
     {

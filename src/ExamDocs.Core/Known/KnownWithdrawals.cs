@@ -64,7 +64,10 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
         {
             var documents = outcome.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
             string[] codes = [.. outcome.Codes.Where(c => c is ['W', ..] and not "W11")];
-            if (codes.Length > 0 || entry.DestroyedOn is null)
+            // Withdrawn only because it was destroyed before: it derives from that.
+            if (codes is [] && outcome.Codes.Contains("W11", StringComparer.Ordinal))
+                codes = ["W10"];
+            if (codes is not ["W10"] || entry.DestroyedOn is null)
                 yield return new PastWithdrawal(id, documents.FirstOrDefault(), outcome.ExaminedOn ?? entry.Day, codes, outcome.NeverReleasable && codes is not []) { Parts = outcome.Parts, Documents = documents, IsOfThisVisit = isOfThisVisit };
         }
         if (entry.DestroyedOn is { } day)

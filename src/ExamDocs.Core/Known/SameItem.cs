@@ -9,13 +9,7 @@ internal static class SameItem
     public static bool IsSame(KnownEntry later, KnownEntry earlier)
     {
         var (a, b) = (later.Particulars, earlier.Particulars);
-        if (a.SharesId(b))
-        {
-            return (a.SharesOwner(b) && !a.Contradicts(b))
-                || (Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Serial, b.Serial))
-                || IsFormerly(later, earlier);
-        }
-        return IsFormerly(later, earlier);
+        return a.SharesId(b) && ((a.SharesOwner(b) && !a.Contradicts(b)) || (Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Serial, b.Serial)));
     }
 
     /// <summary>Nothing says that they are one item, and something that they could be: somebody has to say which.</summary>
@@ -36,11 +30,7 @@ internal static class SameItem
     /// <summary>Within one owner's kit a maker or category left out must not hide the serial.</summary>
     private static bool IsOneKindOrUnknown(Particulars a, Particulars b) => !Particulars.Differ(a.Maker, b.Maker) && !Particulars.Differ(a.Category, b.Category);
 
-    /// <summary>
-    /// It says so itself. Of another owner's items only one that nothing contradicts is meant: many firms have an item 1. An
-    /// item beside it in its own record has its own id now.
-    /// </summary>
-    private static bool IsFormerly(KnownEntry later, KnownEntry earlier) =>
-        Particulars.Agree(later.Particulars.Formerly, earlier.Particulars.Id) && !later.IsBeside(earlier) && earlier.Day <= later.Day
-        && (later.Particulars.SharesOwner(earlier.Particulars) || !later.Particulars.Contradicts(earlier.Particulars));
+    /// <summary>Its former id is the earlier one's, and it is not in the same record.</summary>
+    public static bool MayBeFormerly(KnownEntry later, KnownEntry earlier) =>
+        Particulars.Agree(later.Particulars.Formerly, earlier.Particulars.Id) && !later.IsBeside(earlier) && earlier.Day <= later.Day;
 }

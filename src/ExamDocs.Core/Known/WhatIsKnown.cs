@@ -46,7 +46,7 @@ public sealed class WhatIsKnown
 
     private History OfAll(IReadOnlyList<KnownVisit> others)
     {
-        if (others.Count == 0)
+        if (others.Count == 0 && _visit.Record.Items.All(i => i is { Formerly: null, NotTheSameAs.Count: 0 }))
             return History.None;
         var known = _items.Current.Select(e => (Entry: e, Same: _items.SameAs(e))).ToList();
         var assemblies = new KnownAssemblies(_items, _fittings);

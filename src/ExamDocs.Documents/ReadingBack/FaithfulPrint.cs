@@ -27,7 +27,7 @@ public static class FaithfulPrint
     /// <param name="missing">The characters that no font has.</param>
     public static IReadOnlyList<PrintFault> Lacking(string html, IReadOnlyList<System.Text.Rune> missing) => missing.Count == 0 ? [] :
     [
-        .. VisibleText.Texts(html).Where(t => t.Text.EnumerateRunes().Any(missing.Contains)).GroupBy(t => t.Item)
+        .. VisibleText.Texts(html).Where(t => t.Text.EnumerateRunes().Any(missing.Contains)).GroupBy(t => t.Item, StringComparer.Ordinal)
             .Select(g => new PrintFault($"no installed font has {MissingGlyphs.Name(g.SelectMany(t => t.Text.EnumerateRunes()).Where(missing.Contains).Distinct())}", g.Key))
             .DefaultIfEmpty(new PrintFault($"no installed font has {MissingGlyphs.Name(missing)}", null)),
     ];

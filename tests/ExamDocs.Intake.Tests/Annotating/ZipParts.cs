@@ -37,13 +37,15 @@ internal sealed class ZipParts
     public ZipParts Replace(string part, string from, string to)
     {
         var text = Encoding.UTF8.GetString(_parts[part]);
-        Assert.Contains(from, text, StringComparison.Ordinal);
+        if (!text.Contains(from, StringComparison.Ordinal))
+            throw new InvalidOperationException($"{part} has no '{from}'");
         return Set(part, Encoding.UTF8.GetBytes(text.Replace(from, to, StringComparison.Ordinal)));
     }
 
     public ZipParts Without(string part)
     {
-        Assert.True(_parts.Remove(part));
+        if (!_parts.Remove(part))
+            throw new InvalidOperationException($"there is no {part}");
         return this;
     }
 

@@ -24,12 +24,12 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     {
         if (reference.Id is "")
             return [new Fault(reference.Path, "the row does not say of which item it is")];
-        var near = compared ? NearMiss.AllOf(reference.Id!, context.ItemIds) : [];
+        var spelt = context.ItemsSpeltLike(reference.Id).Select(i => i.ItemId!).Distinct(StringComparer.Ordinal).ToList();
+        var near = spelt.Count > 0 ? spelt : compared ? NearMiss.AllOf(reference.Id!, context.ItemIds) : [];
         var message = $"there is no item '{reference.Id}' in this record";
         var hint = near.Count == 0 ? null : $"Did you mean {string.Join(" or ", near.Select(id => $"'{id}'"))}?";
-        return reference.About is null && reference.MayMean && near.Count > 0
-            ? near.Select(id => new Fault(reference.Path, message, hint, id))
-            : [new Fault(reference.Path, message, hint, reference.About)];
+        var held = spelt.Count > 0 || (reference.About is null && reference.MayMean) ? near : [];
+        return [.. held.Append(reference.About).DefaultIfEmpty(null).Where(id => id is not null || held.Count == 0).Distinct(StringComparer.Ordinal).Select(id => new Fault(reference.Path, message, hint, id))];
     }
 
     /// <summary>

@@ -13,7 +13,7 @@ public sealed class RemovedPartIsAccountedFor : Rule<RowCase<Renewal>>
             r => $"{r.Row.RemovedPart} was taken off, and nothing says what became of it");
 
     private static bool IsOff(ItemCase part, Renewal renewal) =>
-        renewal.Item is { } whole && Assembly.IsRemoved(part.Context.Record, renewal.RemovedPart!, whole);
+        renewal.Item is { } whole && Assembly.IsRemoved(part.Context, renewal.RemovedPart!, whole);
 
     private static bool IsAccountedFor(ItemCase part, RowCase<Renewal> renewal) =>
         part.Deciding.Count > 0 || part.Earlier.Any(e => e.On >= renewal.Row.DoneOn)

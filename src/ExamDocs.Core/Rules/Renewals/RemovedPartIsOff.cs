@@ -23,7 +23,7 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
     private static LocalDate? TakenOffOn(ItemCase item, string part, string whole)
     {
         var record = item.Context.Record;
-        if (Assembly.IsRemoved(record, part, whole))
+        if (Assembly.IsRemoved(item.Context, part, whole))
             return record.Renewals.Where(r => Folded.Same(r.RemovedPart, part) && Folded.Same(r.Item, whole)).Max(r => r.DoneOn) ?? record.Visit.ExaminedOn;
         return record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole)) ? null
             : item.Context.History.Fittings.Where(f => f.Word is FittingWord.TakenOff && string.Equals(f.Part, part, StringComparison.Ordinal) && Folded.Same(f.Whole, whole) && !(f.On > record.Visit.ExaminedOn)).Select(f => (LocalDate?)f.On).Max();

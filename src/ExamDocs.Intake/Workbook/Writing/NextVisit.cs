@@ -25,7 +25,7 @@ internal static class NextVisit
 
     /// <summary>What was taken off is not on any more.</summary>
     private static string? FittedTo(Item item, ExaminationRecord record) =>
-        item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, part, whole) ? null : item.FittedTo;
+        item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, new Core.Identity.FoldedIds(), part, whole) ? null : item.FittedTo;
 
     /// <summary>The latest examination recorded here, unless a later one was recorded already.</summary>
     private static PartialDate? LastExamined(Item item, ExaminationRecord record)
