@@ -111,7 +111,7 @@ internal sealed class Deciding
 
     private IEnumerable<int> Elsewhere(int whole, DateOnly day) => _fitted.Parts.Where(part =>
         !_own.Rows.Any(row => _things.Of(row) == part)
-        && _fitted.WholesOf(part, day, [.. _holds.Open(part).Select(hold => hold.Day)]).Contains(whole)).ToList();
+        && _fitted.WholesOf(part, day, [.. _holds.Open(part, day).Select(hold => hold.Day)]).Contains(whole)).ToList();
 
     /// <summary>A part that this record does not have.</summary>
     private PartState StateOf(int part, Row whole, IReadOnlyList<int> above)
@@ -119,7 +119,7 @@ internal sealed class Deciding
         var rows = _things.With[part].Where(row => row.Said is not null).OrderBy(row => row.Day).ToList();
         var latest = _things.Latest(part, _sheets, _own);
         var id = rows.LastOrDefault()?.Kit.Id ?? "";
-        if (_holds.Open(part).Count > 0 || _holds.IsDestroyed(part) || (rows.Count > 0 && !Renewing.IsPermitted(rows[^1].Kit, whole.Kit)))
+        if (_holds.Open(part, whole.Examined ? whole.Day : null).Count > 0 || _holds.IsDestroyed(part) || (rows.Count > 0 && !Renewing.IsPermitted(rows[^1].Kit, whole.Kit)))
         {
             return new PartState(id, true, false, null, null, false);
         }
@@ -134,7 +134,7 @@ internal sealed class Deciding
 
     private void NotPermitted(Row row, Finding found, DateOnly day)
     {
-        foreach (var whole in Wholes(row, day))
+        foreach (var whole in Wholes(row, day).Where(whole => _fitted.IsToldBy(_things.Of(row), whole, day)))
         {
             var kit = _own.Rows.FirstOrDefault(other => other != row && _things.Of(other) == whole)?.Kit
                 ?? _things.With[whole].Where(other => other.Sheet != _own && !_things.IsReplaced(other, _sheets)).MaxBy(other => other.Sheet.Day)?.Kit;

@@ -38,6 +38,9 @@ internal sealed class Fitted
             && !others.Exists(f => f.Day == last && f.On && f.Whole == whole);
     }
 
+    /// <summary>Some record tells of a day up to this one that the part was on the whole.</summary>
+    public bool IsToldBy(int part, int whole, DateOnly day) => _facts[part].Any(f => f.On && f.Whole == whole && f.Day <= day);
+
     public IEnumerable<int> Parts => _facts.Select(facts => facts.Key);
 
     private static bool IsOwn(Sheet one, Sheet other) => one == other || one.IsVersionOf(other);
