@@ -48,7 +48,7 @@ internal sealed class DecideRun
     /// <summary>Places of the inputs in the order in which their documents come out: by their days.</summary>
     public IEnumerable<int> InOrder() => Enumerable.Range(0, _visits.Count).OrderBy(PlaceOf);
 
-    private PlaceInTime PlaceOf(int place) => PlaceInTime.Of(
+    private (LocalDate Day, int LessWithdrawn, int Number) PlaceOf(int place) => PlaceInTime.Of(
         _visits[place].Record.Visit.ExaminedOn, KnownOutcomes.Of(_decided[place].Visit).Select(o => (o.Outcome.Word(), o.Codes)), Numbers[place].Visit);
 
     /// <summary>The visits decided, in the order read, the unreadable left out.</summary>

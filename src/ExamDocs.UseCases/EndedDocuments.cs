@@ -12,12 +12,11 @@ internal static class EndedDocuments
         var visits = run.Numbers.Where(n => n.IsNew).Select(n => n.Visit).ToHashSet();
         return
         [
-            .. from line in run.Decided.SelectMany(d => d.Lines).Select(l => (l.Visit, l.OtherId)).Distinct()
+            .. (from line in run.Decided.SelectMany(d => d.Lines).Select(l => (l.Visit, l.OtherId)).Distinct()
                from document in register.About(line.OtherId, line.Visit)
                from ended in document.EndedLines
                where visits.Contains(ended.ByVisit) && string.Equals(ended.Item, line.OtherId, StringComparison.Ordinal)
-               orderby document.Number
-               select Sentence(document, ended),
+               select Sentence(document, ended)).Order(StringComparer.Ordinal),
         ];
     }
 

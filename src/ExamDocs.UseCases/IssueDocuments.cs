@@ -85,6 +85,8 @@ public static class IssueDocuments
         if (read.Any(v => v.Unreadable is not null))
             return new IssueResult(DecideRun.Check(read, null, request.Today, request.Rules), [], [], [], [], null);
 
+        if (!DocumentRegister.Exists(request.RegisterPath) && NothingToIssue(read, request) is { } nothing)
+            return nothing;
         using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
         var remarks = register.Recover();
         var run = DecideRun.Remember(read, register, request.Today, request.Rules);
@@ -97,8 +99,9 @@ public static class IssueDocuments
             inputs[n] = run.Naming(register, n);
             corrections.Take(inputs[n].Visit!, run.Numbers[n].Visit);
             var composition = ComposeDocuments.Of(inputs[n].Visit!, request.PerItem, request.Reading, inputs[n].Photos.Of);
-            refused.AddRange(composition.Refused);
-            failure = await press.RunAsync([.. composition.Jobs.Where(request.Wants).Select(request.Dressed)], cancellation);
+            var ended = EndedLines.Of(register, run.Numbers[n].Visit, inputs[n].Visit!);
+            refused.AddRange([.. composition.Refused, .. ended.Refused]);
+            failure = await press.RunAsync([.. composition.Jobs.Where(request.Wants).Select(request.Dressed).Select(ended.Without).OfType<DocumentJob>()], cancellation);
         }
         refused.AddRange(press.Refused);
         DocumentsFile.Write(request.OutFolder, press.Documents, refused);
@@ -106,5 +109,14 @@ public static class IssueDocuments
             remarks = [.. remarks, .. corrections.TakeBack(press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))];
         CheckpointBeside.Write(register, request.OutFolder, request.Today, request.Signer);
         return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
+    }
+
+    /// <summary>A run that issues nothing makes no register.</summary>
+    /// <returns>Null where something is to be issued.</returns>
+    private static IssueResult? NothingToIssue(IReadOnlyList<ReadVisits> read, IssueRequest request)
+    {
+        var inputs = DecideRun.Check(read, null, request.Today, request.Rules);
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
+        return compositions.Exists(c => c.Jobs.Any(request.Wants)) ? null : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
     }
 }

@@ -99,7 +99,8 @@ public static partial class PrintLabels
             var visit = (inputs[n] = run.Naming(register, n)).Visit!;
             corrections.Take(visit, run.Numbers[n].Visit);
             var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
-                .Select(j => j with { Language = request.Language, Signer = request.Signer }).ToLookup(j => j.Type == stock.Format.Type);
+                .Select(j => j with { Language = request.Language, Signer = request.Signer })
+                .Select(EndedLines.Of(register, run.Numbers[n].Visit, visit).Without).OfType<DocumentJob>().ToLookup(j => j.Type == stock.Format.Type);
             others.AddRange(jobs[false]);
             failure = await press.RunAsync([.. jobs[true]], cancellation);
         }

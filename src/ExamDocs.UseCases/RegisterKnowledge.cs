@@ -10,12 +10,12 @@ namespace ExamDocs.UseCases;
 /// Where a visit comes among others: by its day; of one day those first that withdraw the most by themselves, so that the others
 /// can name their documents.
 /// </summary>
-internal readonly record struct PlaceInTime(LocalDate Day, int Withdrawn, int Number) : IComparable<PlaceInTime>
+internal static class PlaceInTime
 {
-    public static PlaceInTime Of(LocalDate? day, IEnumerable<(string Outcome, IReadOnlyList<string> Codes)> outcomes, int number) => new(
-        day ?? LocalDate.MinIsoValue, outcomes.Count(o => string.Equals(o.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) && o.Codes.Any(c => c is ['W', ..] and not "W10")), number);
-
-    public int CompareTo(PlaceInTime other) => (Day, -Withdrawn, Number).CompareTo((other.Day, -other.Withdrawn, other.Number));
+    public static (LocalDate Day, int LessWithdrawn, int Number) Of(LocalDate? day, IEnumerable<(string Outcome, IReadOnlyList<string> Codes)> outcomes, int number) => (
+        day ?? LocalDate.MinIsoValue,
+        -outcomes.Count(o => string.Equals(o.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) && o.Codes.Any(c => c is ['W', ..] and not "W10")),
+        number);
 }
 
 /// <summary>The visits that a register remembers, as they are known to a record that is decided.</summary>
@@ -31,7 +31,7 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     /// The place of the visit that is decided: documents are named of visits before it alone. Those of later ones may be issued
     /// yet, and the same record must print the same again. Null to name all.
     /// </summary>
-    public PlaceInTime? NamedBefore { get; init; }
+    public (LocalDate Day, int LessWithdrawn, int Number)? NamedBefore { get; init; }
 
     public RegisterAsked? Asked { get; } = new(register.Identity, register.KeptSince);
 

@@ -18,7 +18,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             IReadOnlyList<KnownEntry> entries = [part, .. items.SameAs(part)];
             if (!done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!) || fittings.WholesOf(WithCurrent(entries), self.Contains, whole.Day).Count == 0)
                 continue;
-            if (!items.Current.Any(c => !c.IsNameAlone && (entries.Contains(c) || items.SameAs(c).Intersect(entries).Any())))
+            if (!items.Current.Any(c => !c.IsNameAlone && (entries.Contains(c) || IsAmong(c, entries))))
             {
                 var status = StatusOf(entries, whole.Item.Id!, []);
                 if (status.Outcome is not Outcome.Undetermined || !entries.Any(e => e.Visit.IsUndecided))
@@ -39,12 +39,15 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
 
     /// <summary>Entries of this record that are the same item count too: their rows and renewals tell of it.</summary>
     private List<KnownEntry> WithCurrent(IReadOnlyList<KnownEntry> entries) =>
-        [.. entries.Concat(items.Current.Where(c => items.SameAs(c).Intersect(entries).Any())).Distinct()];
+        [.. entries.Concat(items.Current.Where(c => IsAmong(c, entries))).Distinct()];
+
+    /// <summary>An id that a record only names makes no two items one.</summary>
+    private bool IsAmong(KnownEntry current, IReadOnlyList<KnownEntry> entries) => items.SameAs(current).Any(e => !e.IsNameAlone && entries.Contains(e));
 
     private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, HashSet<KnownEntry> above)
     {
         var past = entries.Where(e => !e.IsCurrent).ToList();
-        var latest = Latest(past);
+        var latest = KnownEntry.LatestOf(past).Outcome;
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
         var open = fittings.Open(past);
         var own = new PartElsewhere(last.Item.Id!, whole, open.Count > 0 ? Outcome.Withdraw : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit : Outcome.Undetermined)
@@ -65,12 +68,6 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     };
 
     private static LocalDate? Earlier(LocalDate? one, LocalDate? other) => one is null ? other : other is null || one < other ? one : other;
-
-    /// <summary>Of the last examination; of several versions of one visit the last one's.</summary>
-    private static KnownOutcome? Latest(List<KnownEntry> entries) => entries
-        .Where(e => !entries.Exists(later => later.Visit.Number > e.Visit.Number && KnownEntry.IsOneVisit(later.Visit.Record, e.Visit.Record) && later.Outcomes.Any(o => o.ExaminedOn is not null)))
-        .SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => (e.Visit.Number, Outcome: o)))
-        .OrderBy(o => o.Outcome.ExaminedOn).ThenBy(o => o.Number).ThenBy(o => o.Outcome.Outcome).LastOrDefault().Outcome;
 
     private static bool MayBeOf(MakersLimits limits, Item item) => !Particulars.Differ(Identity.Folded.Keys(limits.Maker), Identity.Folded.Keys(item.Maker))
         && !Particulars.Differ(Identity.Folded.Keys(limits.Model), Identity.Folded.Keys(item.Model)) && !Particulars.Differ(Identity.Folded.Keys(limits.PartNumber), Identity.Folded.Keys(item.PartNumber));

@@ -60,6 +60,16 @@ internal sealed class KnownEntry
             .Concat(named.Select(id => new KnownEntry(visit, new Item { Id = id }, isCurrent) { IsNameAlone = true }));
     }
 
+    /// <summary>
+    /// What the last examination of an item came to; of several versions of one visit the last one's, of several visits of one day
+    /// the worst. Null where it was never examined.
+    /// </summary>
+    /// <param name="entries">All entries of the item.</param>
+    public static (KnownEntry? Entry, KnownOutcome? Outcome) LatestOf(IReadOnlyCollection<KnownEntry> entries) => entries
+        .Where(e => !entries.Any(later => later.Visit.Number > e.Visit.Number && IsOneVisit(later.Visit.Record, e.Visit.Record) && later.Outcomes.Any(o => o.ExaminedOn is not null)))
+        .SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => ((KnownEntry?)e, (KnownOutcome?)o)))
+        .OrderBy(o => o.Item2!.ExaminedOn).ThenBy(o => o.Item2!.Outcome).ThenBy(o => o.Item1!.Visit.Number).LastOrDefault();
+
     private LocalDate? LastExamined() => Visit.Record.Examinations.Where(e => IsMine(e.Item)).Max(e => e.DayAt(Visit.Record.Visit));
 
     /// <summary>Whether both are versions of one visit: of one reference and one employer.</summary>

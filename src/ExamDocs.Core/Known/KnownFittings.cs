@@ -67,7 +67,11 @@ internal sealed class KnownFittings
 
     /// <summary>Taken off the same whole since, by a renewal.</summary>
     private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>
-        facts.Skip(facts.IndexOf(fitted) + 1).Any(f => f.Kind is FittingKind.TakenOff && (isWhole?.Invoke(f.Whole) ?? IsOne(f.Whole, fitted.Whole)));
+        facts.Skip(facts.IndexOf(fitted) + 1).Any(f => f.Kind is FittingKind.TakenOff && (isWhole?.Invoke(f.Whole) ?? IsSurelyOne(f.Whole, fitted.Whole)));
+
+    /// <summary>An id that was only named may be any of several items: it is this one where it can be no other.</summary>
+    private bool IsSurelyOne(KnownEntry removed, KnownEntry fitted) => IsOne(removed, fitted)
+        && (!fitted.IsNameAlone || _items.SameAs(fitted).Concat(_items.Current.Where(c => _items.SameAs(c).Contains(fitted))).Where(e => !e.IsNameAlone).All(e => IsOne(e, removed)));
 
     /// <summary>Whether two entries are one item.</summary>
     public bool IsOne(KnownEntry one, KnownEntry two) => ReferenceEquals(one, two) || _items.SameAs(one).Contains(two) || _items.SameAs(two).Contains(one)

@@ -60,15 +60,13 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
         var open = fittings.Open(entries);
         if (open.Count > 0)
             return (open.Any(w => w.Codes.Contains("W11", StringComparer.Ordinal)) ? EarlierState.Destroyed : EarlierState.Withdrawn, entries[0], open[^1].On, open[^1].Document);
-        var examined = entries.SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => (Entry: e, Outcome: o)))
-            .OrderBy(o => o.Outcome.ExaminedOn).ThenBy(o => o.Entry.Visit.Number).LastOrDefault();
-        if (examined.Entry is not { } last)
+        if (KnownEntry.LatestOf(entries) is not ({ } last, { } outcome))
             return null;
-        if (examined.Outcome.Outcome is Outcome.Undetermined)
-            return (EarlierState.Held, last, last.Day, examined.Outcome.Document);
-        return last.Visit.Record.Examinations.Any(e => last.IsMine(e.Item) && e.DayAt(last.Visit.Record.Visit) == examined.Outcome.ExaminedOn
+        if (outcome.Outcome is Outcome.Undetermined)
+            return (EarlierState.Held, last, last.Day, outcome.Document);
+        return last.Visit.Record.Examinations.Any(e => last.IsMine(e.Item) && e.DayAt(last.Visit.Record.Visit) == outcome.ExaminedOn
                 && e.Defects.Any(d => d.Danger is Danger.Later)) && !IsRemedied(entries, last.Day)
-            ? (EarlierState.LaterDefect, last, last.Day, examined.Outcome.Document) : null;
+            ? (EarlierState.LaterDefect, last, last.Day, outcome.Document) : null;
     }
 
     private static bool IsRemedied(IReadOnlyList<KnownEntry> entries, LocalDate since) => entries.Any(e =>
