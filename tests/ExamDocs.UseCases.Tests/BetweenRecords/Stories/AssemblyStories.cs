@@ -139,6 +139,17 @@ internal static class AssemblyStories
             Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100").Renewed("H-1", "RB-1", null)],
                 [Visit("V-3", NextSpring).Harness("H-1", "A1").Bridge("rb 01", "Q100", i => i.On("H-1"))]], Must = ["H-1 undetermined U3", "rb 01 undetermined U3"],
         },
+        new Story("Removed, and its row says that it is on the harness in another spelling", "h 01 is the H-1 that it was taken off.")
+        {
+            Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("h 01").NotLookedAt()).Renewed("H-1", "RB-1", null)]],
+            Must = ["H-1 undetermined U3", "RB-1 undetermined U3"],
+        },
+        new Story("A removal after the examination", "On the day of the examination the bridge that is not permitted was on it.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Harness("H-1", "A1")],
+                [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1").PartNumber("XX-9")), Visit("V-2", Autumn).Connector("C-1", "B7").Renewed("H-1", "RB-1", null)]],
+            Must = ["RB-1 withdraw W8"],
+        },
         new Story("Put back by a renewal", "Taken off for washing and fitted again, and both are on record.")
         {
             Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "A1").Bridge("RB-1", "Q100").Renewed("H-1", "RB-1", null)],

@@ -43,6 +43,18 @@ internal static class IdentityStories
             Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-1", "Q555", i => i.Not("RB-1", "serial Q555 on this one, bought in June"))],
                 [Visit("V-3", NextSpring).Bridge("RB-1", "Q555")]], Must = ["RB-1 fit"],
         },
+        new Story("The answer was given before the other one was withdrawn", "Who they are was settled then.")
+        {
+            Runs = [[Visit("V-0", "2026-01-15").Bridge("RB-1", "Q100", i => i.Forgotten())],
+                [Visit("V-1", "2026-02-02").Bridge("RB-1", "Q555", i => i.Not("RB-1", "serial Q555 on this one, bought in June"))],
+                [Visit("V-2", Spring).Bridge("RB-1", "Q100", i => i.Not("RB-1", "serial Q100, the old one").Cut())], [Visit("V-3", Autumn).Bridge("RB-1", "Q555")]],
+            Must = ["RB-1 fit"],
+        },
+        new Story("Formerly a tag that two bridges bore", "The one withdrawn under that tag is the same until somebody says otherwise.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Bridge("RB-1", "Q555")], [Cut()], [Visit("V-2", Autumn).Bridge("RB-77", "Q555", i => i.Formerly("RB-1"))]],
+            Must = ["RB-77 withdraw W10"],
+        },
         new Story("Told apart without a reason", "Without a reason it is no answer.")
         { Runs = [[Cut()], [Visit("V-2", Autumn).Bridge("RB-1", "Q555", i => i.Not("RB-1", null))]], Must = ["RB-1 undetermined U3"] },
         new Story("Told apart although nothing differs", "Same id, same maker, and no marking that differs: it is the withdrawn one.")
