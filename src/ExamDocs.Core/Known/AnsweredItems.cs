@@ -58,7 +58,7 @@ internal sealed class AnsweredItems
 
     /// <summary>Another row of the entry's record is that other item.</summary>
     private bool AreBothRecorded(KnownEntry entry, KnownEntry other) =>
-        _items.Near(other).Any(e => e.IsBeside(entry) && !e.IsNameAlone && !ReferenceEquals(e, entry) && !e.Particulars.SharesId(entry.Particulars) && _items.IsSaidToBe(e, other));
+        _items.Near(other).Any(e => e.IsBeside(entry) && !e.IsNameAlone && !ReferenceEquals(e, entry) && !e.Particulars.SharesId(entry.Particulars) && KnownItems.IsSaidToBe(e, other));
 
     private static bool IsAbout(KnownEntry entry, string number) => entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.OrdinalIgnoreCase));
 }

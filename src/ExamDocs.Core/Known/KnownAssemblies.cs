@@ -20,7 +20,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
                 continue;
             if (!items.Current.Any(c => !c.IsNameAlone && (entries.Contains(c) || IsAmong(c, entries))))
             {
-                var status = StatusOf(entries, whole.Item.Id!, []);
+                var status = StatusOf(entries, whole.Item.Id!, [], whole.Day);
                 if (status.Outcome is not Outcome.Undetermined || !entries.Any(e => e.Visit.IsUndecided))
                     yield return status;
             }
@@ -44,12 +44,12 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     /// <summary>An id that a record only names makes no two items one.</summary>
     private bool IsAmong(KnownEntry current, IReadOnlyList<KnownEntry> entries) => items.SameAs(current).Any(e => !e.IsNameAlone && entries.Contains(e));
 
-    private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, HashSet<KnownEntry> above)
+    private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, HashSet<KnownEntry> above, LocalDate on)
     {
         var past = entries.Where(e => !e.IsCurrent).ToList();
         var latest = KnownEntry.LatestOf(past).Outcome;
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
-        var open = fittings.Open(past);
+        var open = fittings.Open(past, on);
         var own = new PartElsewhere(last.Item.Id!, whole, open.Count > 0 ? Outcome.Withdraw : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit : Outcome.Undetermined)
         {
             PartNumber = last.Item.PartNumber, Until = latest?.Until, NextBy = latest?.NextBy, Document = open.Count > 0 ? open[0].Document : latest?.Document,
@@ -58,7 +58,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         return fittings.EverOn(past).Where(sub => !sub.IsCurrent && !above.Contains(sub))
             .Select(sub => (IReadOnlyList<KnownEntry>)[sub, .. items.SameAs(sub)])
             .Where(sub => fittings.WholesOf(sub).Any(w => past.Exists(p => fittings.IsOne(w, p))))
-            .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, above)));
+            .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, above, on)));
     }
 
     /// <summary>A whole is no better than what is on it.</summary>

@@ -63,7 +63,7 @@ internal sealed class KnownFittings
     }
 
     /// <summary>Withdrawals of a part that are still open.</summary>
-    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries) => _withdrawals.Open(entries, e => e.Visit.Record.Renewals);
+    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, LocalDate? upTo = null) => _withdrawals.Open(entries, e => e.Visit.Record.Renewals, upTo);
 
     /// <summary>Taken off the same whole since, by a renewal.</summary>
     private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>

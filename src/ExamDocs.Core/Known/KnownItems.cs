@@ -50,7 +50,7 @@ internal sealed class KnownItems
         .Where(e => !ReferenceEquals(e, entry)).Distinct();
 
     /// <summary>By its particulars or by its own word, answers aside.</summary>
-    public bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || IsFormerly(later, earlier) || IsFormerly(earlier, later);
+    public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
 
     /// <summary>Two ids of one visit bear the serial: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) => entry.Particulars.Serial.Any(_batches.Contains);
@@ -76,19 +76,6 @@ internal sealed class KnownItems
     {
         var (later, earlier) = one.IsAfter(two) ? (one, two) : (two, one);
         return IsSaidToBe(later, earlier) && !Answers.IsAnother(later, earlier) && !Answers.IsAnother(earlier, later);
-    }
-
-    /// <summary>
-    /// It says so itself. Where several items of its owner had the id, the one is meant that nothing contradicts; an item beside
-    /// it in its own record has an id of its own.
-    /// </summary>
-    private bool IsFormerly(KnownEntry later, KnownEntry earlier)
-    {
-        if (!SameItem.MayBeFormerly(later, earlier))
-            return false;
-        return !later.Particulars.Contradicts(earlier.Particulars)
-            || (later.Particulars.SharesOwner(earlier.Particulars) && !WithId(later.Particulars.Formerly).Any(e =>
-                !e.IsNameAlone && SameItem.MayBeFormerly(later, e) && later.Particulars.SharesOwner(e.Particulars) && !later.Particulars.Contradicts(e.Particulars)));
     }
 
     private static IEnumerable<string> BatchesOf(List<KnownEntry> visit) => visit

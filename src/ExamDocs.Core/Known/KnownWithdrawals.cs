@@ -48,13 +48,16 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
         [.. entries.SelectMany(e => e.Visit.Record.Remedies.Where(r => e.IsMine(r.Item)).Select(r => r with { Item = id })).Distinct().OrderBy(r => r.DoneOn)];
 
     /// <summary>Withdrawals that no release or renewal of these records has ended.</summary>
-    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, Func<KnownEntry, IEnumerable<Renewal>> renewalsOf)
+    /// <param name="entries">All entries of the item.</param>
+    /// <param name="renewalsOf">The renewals of an entry's record.</param>
+    /// <param name="upTo">The last day on which a release or renewal counts, inclusive; null for any.</param>
+    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, Func<KnownEntry, IEnumerable<Renewal>> renewalsOf, LocalDate? upTo = null)
     {
         const string Id = "x";
         var (releases, renewals) = (Releases(Id, entries), entries.SelectMany(renewalsOf).ToList());
         List<LocalDate> makingGood = [.. Remedies(Id, entries).Select(r => r.DoneOn).Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn)).OfType<LocalDate>()];
-        return [.. Of(Id, entries).Where(w => !releases.Any(r => WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
-            && !entries.Select(e => e.Item.Id).Distinct(StringComparer.Ordinal).Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, null)))];
+        return [.. Of(Id, entries).Where(w => !releases.Any(r => !(r.Release.On > upTo) && WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
+            && !entries.Select(e => e.Item.Id).Distinct(StringComparer.Ordinal).Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, upTo)))];
     }
 
     private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry)

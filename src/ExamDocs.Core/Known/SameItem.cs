@@ -30,7 +30,12 @@ internal static class SameItem
     /// <summary>Within one owner's kit a maker or category left out must not hide the serial.</summary>
     private static bool IsOneKindOrUnknown(Particulars a, Particulars b) => !Particulars.Differ(a.Maker, b.Maker) && !Particulars.Differ(a.Category, b.Category);
 
-    /// <summary>Its former id is the earlier one's, and it is not in the same record.</summary>
-    public static bool MayBeFormerly(KnownEntry later, KnownEntry earlier) =>
-        Particulars.Agree(later.Particulars.Formerly, earlier.Particulars.Id) && !later.IsBeside(earlier) && earlier.Day <= later.Day;
+    /// <summary>
+    /// It says so itself. Of another owner's items only one that nothing contradicts is meant: many firms have an item 1. One that
+    /// something contradicts is meant only where it comes before: the tag may be on another item since. An item beside it in its
+    /// own record has its own id now.
+    /// </summary>
+    public static bool IsFormerly(KnownEntry entry, KnownEntry former) =>
+        Particulars.Agree(entry.Particulars.Formerly, former.Particulars.Id) && !entry.IsBeside(former)
+        && (!entry.Particulars.Contradicts(former.Particulars) || (entry.Particulars.SharesOwner(former.Particulars) && former.Day <= entry.Day));
 }
