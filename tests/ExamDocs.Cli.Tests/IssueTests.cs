@@ -76,15 +76,15 @@ public sealed class IssueTests : IDisposable
         _examdocs.With("EXAMDOCS_REGISTER", _examdocs.At("environment.db"));
         await _examdocs.RunAsync("register", "create");
         await _examdocs.RunAsync("register", "create", "--register", "option.db");
-        string[] issue = ["issue", visit, "--out", "out", "--only", "notice"];
+        string[] issue = ["issue", visit, "--out", "out", "--only", "due-label"];
 
-        await _examdocs.RunAsync([.. issue, "--register", "option.db"]);
+        await _examdocs.RunAsync(["issue", visit, "--out", "out-of-option", "--only", "due-label", "--register", "option.db"]);
         Assert.Equal((1, 0), (await Visits("option.db"), await Visits("environment.db")));
         await _examdocs.RunAsync(issue);
         Assert.Equal((1, 1), (await Visits("option.db"), await Visits("environment.db")));
         Assert.False(File.Exists(_examdocs.DefaultRegister));
         _examdocs.Without("EXAMDOCS_REGISTER");
-        await _examdocs.RunAsync(issue);
+        await _examdocs.RunAsync("issue", visit, "--out", "out-of-default", "--only", "due-label");
         Assert.Equal((1, 1, 1), (await Visits("option.db"), await Visits("environment.db"), await Visits(_examdocs.DefaultRegister)));
     }
 

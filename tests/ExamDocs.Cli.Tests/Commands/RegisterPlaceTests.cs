@@ -35,14 +35,23 @@ public sealed class RegisterPlaceTests : IDisposable
     {
         Records.Small().Write(_examdocs, "visit.json");
         Directory.CreateDirectory(_examdocs.At("other"));
-        var first = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "notice");
+        var first = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "due-label");
         Assert.Contains($"A register was made at {_examdocs.DefaultRegister}: numbering starts there", first.Err, StringComparison.Ordinal);
-        var second = await _examdocs.RunAsync("issue", "visit.json", "--out", "other/out", "--only", "notice");
+        var second = await _examdocs.RunAsync("issue", "visit.json", "--out", "other/out", "--only", "due-label");
         Assert.DoesNotContain("was made", second.Err, StringComparison.Ordinal);
         var where = await _examdocs.RunAsync("register", "where");
         Assert.Equal(0, where.ExitCode);
         Assert.StartsWith(_examdocs.DefaultRegister, where.Out, StringComparison.Ordinal);
         Assert.Contains("kept since", where.Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>The one item is fit, and no notice is called for.</summary>
+    [Fact]
+    public async Task A_run_that_issues_nothing_makes_no_register()
+    {
+        Records.Small().Write(_examdocs, "visit.json");
+        Assert.Equal(0, (await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "notice")).ExitCode);
+        Assert.False(File.Exists(_examdocs.DefaultRegister));
     }
 
     [Fact]
@@ -85,10 +94,10 @@ public sealed class RegisterPlaceTests : IDisposable
     {
         Records.Small().Write(_examdocs, "visit.json");
         Assert.Equal(0, (await _examdocs.RunAsync("register", "create", "--register", stray)).ExitCode);
-        var run = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "notice");
+        var run = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "due-label");
         Assert.Contains($"{_examdocs.At(stray)} is not the register in use, which is {_examdocs.DefaultRegister}", run.Err, StringComparison.Ordinal);
         Assert.Contains("examdocs register merge", run.Err, StringComparison.Ordinal);
-        var used = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "notice", "--register", stray);
+        var used = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "due-label", "--register", stray);
         Assert.DoesNotContain("is not the register in use", used.Err, StringComparison.Ordinal);
     }
 

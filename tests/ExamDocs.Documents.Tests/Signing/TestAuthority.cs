@@ -13,7 +13,7 @@ internal sealed class TestAuthority
     private readonly X509Certificate2 _root = Root();
     private readonly X509Certificate2 _middle;
 
-    private TestAuthority() => _middle = Issued("CN=Invented Signing Authority", ECDsa.Create(ECCurve.NamedCurves.nistP256), _root, r =>
+    public TestAuthority() => _middle = Issued("CN=Invented Signing Authority", ECDsa.Create(ECCurve.NamedCurves.nistP256), _root, r =>
         r.CertificateExtensions.Add(new X509BasicConstraintsExtension(true, true, 0, true)), Certificates.From + Duration.FromDays(1), Certificates.Until - Duration.FromDays(1));
 
     public static TestAuthority One { get; } = new();

@@ -57,7 +57,7 @@ internal static class EdgeRecord
                 draft.Examinations.Add(earlier);
                 break;
             case "released":
-                draft.List("releases").Add(new JsonObject { ["item"] = "B-1", ["by"] = "ex1", ["on"] = value, ["grounds"] = "mended" });
+                draft.List("releases").Add(new JsonObject { ["item"] = "B-1", ["by"] = "ex1", ["on"] = value, ["grounds"] = "mended by the maker, and looked at again" });
                 break;
             case "unobtainable":
                 draft.Limit(0).Remove("maxAgeYears");

@@ -4,10 +4,18 @@ using ExamDocs.Proof.Tests.Histories.Making;
 
 namespace ExamDocs.Proof.Tests.Histories;
 
-/// <summary>Holds many histories of the programme against the second evaluator, and says where they differ.</summary>
+/// <summary>Holds many histories of the programme against the second evaluator, and says where they differ. The programme is never kinder.</summary>
 internal sealed class Agreement
 {
     private static readonly string[] Codes = ["W1", "W2", "W3", "W4", "W6", "W8", "W9", "W10", "W11", "U1", "U3", "U6", "D1", "D3"];
+
+    /// <summary>
+    /// Of a hundred histories in so many, inclusive, the programme may be stricter than the second evaluator: it asks, or holds,
+    /// where ids are ambiguous (docs/proof.md). It may never be kinder.
+    /// </summary>
+    private const long MostStricter = 3;
+
+    private static readonly string[] FromBest = ["fit", "fit-until", "undetermined", "withdraw"];
 
     private readonly ConcurrentDictionary<string, int> _seen = new();
     private readonly ConcurrentDictionary<string, long> _disagreements = new();
@@ -22,7 +30,7 @@ internal sealed class Agreement
         Agreement agreement = new();
         Parallel.For(1L, histories + 1L, seed => agreement.Count(seed, Beside.Of(Chronicle.Of(seed, prints), () => programme(seed, 0))));
         Console.WriteLine($"{histories} histories: " + string.Join(", ", agreement._seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}")));
-        Assert.True(agreement._disagreements.IsEmpty, agreement.Report(prints, programme, shown));
+        Assert.True(agreement.Of("better") == 0 && agreement.Of("disagreements") * 100L <= histories * MostStricter, agreement.Report(prints, programme, shown));
         Assert.True(agreement.Of("exact") * 5L >= (agreement.Of("exact") + agreement.Of("lenient")) * 4L, "Fewer than four of five were compared exactly.");
         Assert.All(histories >= 200 ? Codes : [], code => Assert.True(agreement.Of(code) > 0, $"{code} was not seen."));
     }
@@ -59,6 +67,11 @@ internal sealed class Agreement
             if (!pair.Agrees)
             {
                 Add("disagreements");
+                if (Array.IndexOf(FromBest, pair.Programme.Outcome) < Array.IndexOf(FromBest, pair.Second.Outcome))
+                {
+                    Add("better");
+                }
+
                 _disagreements.AddOrUpdate(pair.Kind, seed, (_, other) => Math.Min(seed, other));
                 Add(pair.Kind);
                 // What follows from it would be counted again.
@@ -71,7 +84,7 @@ internal sealed class Agreement
 
     private string Report(bool prints, Func<long, int, IHistoryRunner> programme, int shown)
     {
-        StringBuilder text = new($"{_disagreements.Count} kinds of disagreement, in {Of("disagreements")} histories\n");
+        StringBuilder text = new($"{_disagreements.Count} kinds of disagreement, in {Of("disagreements")} histories; the programme is kinder in {Of("better")}\n");
         text.AppendJoin('\n', _disagreements.OrderByDescending(d => Of(d.Key)).Select(d => $"{d.Key}: {Of(d.Key)} times, seed {d.Value}")).AppendLine();
         foreach (var (kind, seed) in _disagreements.OrderByDescending(d => Of(d.Key)).Take(shown))
         {
