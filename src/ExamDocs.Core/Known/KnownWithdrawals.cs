@@ -33,12 +33,17 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
         .. (from entry in entries
            let record = entry.Visit.Record
            from release in record.Releases
-           where entry.IsMine(release.Item) && !(release.On > entry.Day)
+           where entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry)
            let person = record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
            where person is not null
            from named in Named(release, entry)
            select new PastRelease(id, person.Name, named with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
     ];
+
+    /// <summary>A record that withdraws the item does not release it in the same breath.</summary>
+    private static bool IsOfItsOwn(Release release, KnownEntry entry) =>
+        entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == entry.Day && o.Codes.Any(c => c is ['W', ..] and not "W10" and not "W11"))
+        && (release.WithdrawnOn == entry.Day || entry.Documents.Any(d => string.Equals(d.Number, release.Document, StringComparison.Ordinal)));
 
     /// <summary>One that names nothing is of the withdrawals that its own record tells of from before.</summary>
     private static IEnumerable<Release> Named(Release release, KnownEntry entry) => release is not { Document: null, WithdrawnOn: null } ? [release]

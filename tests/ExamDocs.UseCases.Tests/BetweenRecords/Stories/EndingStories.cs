@@ -36,6 +36,10 @@ internal static class EndingStories
 
     private static IEnumerable<Story> NotReleased() =>
     [
+        new Story("Withdrawn and released in one record", "A record that withdraws the item does not release it in the same breath.")
+        { Runs = [[First(i => i.Doubt()).Released("C-1", Spring, "examined-again")], [Second()]], Must = ["C-1 withdraw W10"] },
+        new Story("Withdrawn and released in one record, said to be an error", "Which of the two is wrong is for a later record to say.")
+        { Runs = [[First(i => i.Cut()).Released("C-1", Spring, "recorded-in-error", grounds: "the crack was a casting mark")], [Second()]], Must = ["C-1 withdraw W10"] },
         new Story("A decisive defect, examined again", "A crack does not heal by looking.")
         { Runs = [[First(i => i.Cut())], [Second().Released("C-1", Spring, "examined-again")]], Must = ["C-1 withdraw W10"] },
         new Story("Made good without a repair on record", "Nothing was made good.")
