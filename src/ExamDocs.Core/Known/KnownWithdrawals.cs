@@ -4,7 +4,7 @@ using NodaTime;
 namespace ExamDocs.Core.Known;
 
 /// <summary>What withdrew an item at other visits, and what releases and renewals other records hold of it.</summary>
-internal sealed class KnownWithdrawals(ExaminationRecord current)
+internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems items)
 {
     /// <param name="id">The id to give them: the item's in the record that is looked at.</param>
     /// <param name="entries">All entries of the item.</param>
@@ -28,17 +28,25 @@ internal sealed class KnownWithdrawals(ExaminationRecord current)
     }
 
     /// <summary>Releases of the item that are sound in the record that holds them, with that record's name of who gave them.</summary>
-    public static IReadOnlyList<PastRelease> Releases(string id, IReadOnlyList<KnownEntry> entries) =>
+    public IReadOnlyList<PastRelease> Releases(string id, IReadOnlyList<KnownEntry> entries) =>
     [
         .. (from entry in entries
            let record = entry.Visit.Record
            from release in record.Releases
-           where entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry)
+           where !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry)
            let person = record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
            where person is not null
            from named in Named(release, entry)
+           where entries.Where(e => IsNamedBy(named, e)).All(e => ReferenceEquals(e, entry) || items.SameAs(entry).Contains(e))
            select new PastRelease(id, person.Name, named with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
     ];
+
+    /// <summary>
+    /// Whether the entry tells of a withdrawal that the release names. Where one id stands for several things, what was released
+    /// of the one is not released of the other.
+    /// </summary>
+    private static bool IsNamedBy(Release release, KnownEntry entry) => entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == release.WithdrawnOn)
+        || (release.Document is { } number && entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.Ordinal)));
 
     /// <summary>A record that withdraws the item does not release it in the same breath.</summary>
     private static bool IsOfItsOwn(Release release, KnownEntry entry) =>

@@ -24,8 +24,8 @@ public sealed class WhatIsKnown
 
     private WhatIsKnown(KnownVisit visit, IReadOnlyList<KnownVisit> others)
     {
-        (_visit, _withdrawals) = (visit, new KnownWithdrawals(visit.Record));
-        _items = new KnownItems(visit, others);
+        (_visit, _items) = (visit, new KnownItems(visit, others));
+        _withdrawals = new KnownWithdrawals(visit.Record, _items);
         _fittings = new KnownFittings(_items, _withdrawals);
         History = OfAll(others);
     }
@@ -54,7 +54,7 @@ public sealed class WhatIsKnown
         return new History([.. known.SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same)).Distinct(new SameWithdrawal())])
         {
             Examinations = [.. known.SelectMany(k => Examinations(k.Entry, k.Same))],
-            Releases = [.. known.SelectMany(k => KnownWithdrawals.Releases(k.Entry.Item.Id!, k.Same)).Distinct()],
+            Releases = [.. known.SelectMany(k => _withdrawals.Releases(k.Entry.Item.Id!, k.Same)).Distinct()],
             Remedies = [.. known.SelectMany(k => KnownWithdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
