@@ -67,7 +67,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         Outcome = part.Outcome > whole.Outcome ? part.Outcome : whole.Outcome, Until = Earlier(whole.Until, part.Until), NextBy = Earlier(whole.NextBy, part.NextBy),
     };
 
-    private static LocalDate? Earlier(LocalDate? one, LocalDate? other) => one is null ? other : other is null || one < other ? one : other;
+    public static LocalDate? Earlier(LocalDate? one, LocalDate? other) => one is null ? other : other is null || one < other ? one : other;
 
     private static bool MayBeOf(MakersLimits limits, Item item) => !Particulars.Differ(Identity.Folded.Keys(limits.Maker), Identity.Folded.Keys(item.Maker))
         && !Particulars.Differ(Identity.Folded.Keys(limits.Model), Identity.Folded.Keys(item.Model)) && !Particulars.Differ(Identity.Folded.Keys(limits.PartNumber), Identity.Folded.Keys(item.PartNumber));

@@ -41,29 +41,32 @@ internal sealed class KnownFittings
     public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) => whole.SelectMany(e => _ofWhole[e]).Select(f => f.Part).Distinct();
 
     /// <summary>
-    /// The wholes that a part is on: of the latest word, and where it is withdrawn also of the word that held when it was, until
-    /// a renewal takes it off.
+    /// The wholes that a part is on: of the latest word and of the word that held on the day that is looked at, and where it is
+    /// withdrawn also of the word that held when it was, until a renewal takes it off.
     /// </summary>
     /// <param name="part">All entries of the part.</param>
     /// <param name="isWhole">Tells of entries whether they are the whole that is asked about; null where none is.</param>
-    /// <param name="upTo">The last day on which it counts that the part was taken off, inclusive; null for any.</param>
+    /// <param name="upTo">The day that is looked at: the last on which it counts that the part was taken off, inclusive; null for any.</param>
     public IReadOnlyList<KnownEntry> WholesOf(IReadOnlyList<KnownEntry> part, Func<KnownEntry, bool>? isWhole = null, LocalDate? upTo = null)
     {
         var facts = Of(part).Where(f => f.Kind is not FittingKind.TakenOff || !(f.On > upTo)).ToList();
         var on = new List<FittingFact>();
-        if (facts.LastOrDefault(f => f.Kind is not FittingKind.TakenOff) is { } latest)
-            on.Add(latest);
+        on.AddRange(LatestOf(facts.Where(f => f.Kind is not FittingKind.TakenOff)));
+        on.AddRange(LatestOf(facts.Where(f => f.Kind is not FittingKind.TakenOff && f.On <= upTo)));
         if (Open(part).Select(w => w.On).DefaultIfEmpty(LocalDate.MaxIsoValue).Min() is var withdrawn && withdrawn < LocalDate.MaxIsoValue)
         {
             on.AddRange(facts.Where(f => f.Kind is not FittingKind.TakenOff && f.On > withdrawn));
-            if (facts.LastOrDefault(f => f.Kind is not FittingKind.TakenOff && f.On <= withdrawn) is { } then)
-                on.Add(then);
+            on.AddRange(LatestOf(facts.Where(f => f.Kind is not FittingKind.TakenOff && f.On <= withdrawn)));
         }
         return [.. on.Distinct().Where(f => !IsOff(f, facts, isWhole)).Select(f => f.Whole).Where(w => isWhole?.Invoke(w) ?? true).Distinct()];
     }
 
+    /// <summary>The last word; two records of one day may each have one.</summary>
+    private static IEnumerable<FittingFact> LatestOf(IEnumerable<FittingFact> facts) => facts.GroupBy(f => f.Part.Visit, ReferenceEqualityComparer.Instance)
+        .Select(visit => visit.Last()).ToList() is { Count: > 0 } words ? words.Where(f => f.On == words.Max(w => w.On)) : [];
+
     /// <summary>Withdrawals of a part that are still open.</summary>
-    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, LocalDate? upTo = null) => _withdrawals.Open(entries, e => e.Visit.Record.Renewals, upTo);
+    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, LocalDate? upTo = null) => _withdrawals.Open(entries, upTo);
 
     /// <summary>Taken off the same whole since, by a renewal.</summary>
     private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>

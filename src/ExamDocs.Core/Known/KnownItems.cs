@@ -9,7 +9,7 @@ internal sealed class KnownItems
     private readonly ILookup<string, KnownEntry> _byFormerId;
     private readonly ILookup<string, KnownEntry> _bySerial;
     private readonly Dictionary<KnownEntry, IReadOnlyList<KnownEntry>> _same = [];
-    private readonly HashSet<string> _batches;
+    private readonly ILookup<string, KnownEntry> _batches;
 
     public KnownItems(KnownVisit current, IEnumerable<KnownVisit> others)
     {
@@ -19,7 +19,7 @@ internal sealed class KnownItems
         _byId = Index(all, e => e.Particulars.Id);
         _byFormerId = Index(all, e => e.Particulars.Formerly);
         _bySerial = Index(all, e => e.Particulars.Serial);
-        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance).SelectMany(visit => BatchesOf([.. visit])).ToHashSet(StringComparer.Ordinal);
+        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance).SelectMany(visit => BatchesOf([.. visit])).ToLookup(b => b.Key, b => b.Entry, StringComparer.Ordinal);
         Answers = new AnsweredItems(this, all);
     }
 
@@ -52,8 +52,29 @@ internal sealed class KnownItems
     /// <summary>By its particulars or by its own word, answers aside.</summary>
     public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
 
-    /// <summary>Two ids of one visit bear the serial: it is a batch number and identifies nothing.</summary>
-    public bool IsBatch(KnownEntry entry) => entry.Particulars.Serial.Any(_batches.Contains);
+    /// <summary>One item by what is written on both; that one is said to be the other formerly, although something contradicts, does not count.</summary>
+    public bool AreOneThing(KnownEntry one, KnownEntry other)
+    {
+        HashSet<KnownEntry> seen = [one];
+        var open = new Queue<KnownEntry>(seen);
+        while (open.TryDequeue(out var at) && !seen.Contains(other))
+        {
+            foreach (var next in SameAs(one).Where(n => !seen.Contains(n) && IsLinked(at, n) && (IsSameEitherWay(at, n) || !at.Particulars.Contradicts(n.Particulars))))
+            {
+                seen.Add(next);
+                if (!next.IsNameAlone)
+                    open.Enqueue(next);
+            }
+        }
+        return seen.Contains(other);
+    }
+
+    /// <summary>What the entry's record says of its item is said of the other entry too: by what is written on both, or by its own word.</summary>
+    public bool SpeaksFor(KnownEntry entry, KnownEntry other) => ReferenceEquals(entry, other) || AreOneThing(entry, other) || SameItem.IsFormerly(entry, other);
+
+    /// <summary>Two ids of one visit bear the serial, of one maker: it is a batch number and identifies nothing.</summary>
+    public bool IsBatch(KnownEntry entry) =>
+        entry.Particulars.Serial.SelectMany(key => _batches[key]).Any(e => Particulars.Agree(e.Particulars.Maker, entry.Particulars.Maker));
 
     private IEnumerable<KnownEntry> Reached(KnownEntry start)
     {
@@ -78,10 +99,11 @@ internal sealed class KnownItems
         return IsSaidToBe(later, earlier) && !Answers.IsAnother(later, earlier) && !Answers.IsAnother(earlier, later);
     }
 
-    private static IEnumerable<string> BatchesOf(List<KnownEntry> visit) => visit
+    private static bool IsSameEitherWay(KnownEntry one, KnownEntry two) => SameItem.IsSame(one, two) || SameItem.IsSame(two, one);
+
+    private static IEnumerable<(string Key, KnownEntry Entry)> BatchesOf(List<KnownEntry> visit) => visit
         .SelectMany(e => e.Particulars.Serial.Select(key => (Key: key, Entry: e))).GroupBy(e => e.Key, StringComparer.Ordinal)
-        .Where(g => g.Any(a => g.Any(b => !a.Entry.Particulars.SharesId(b.Entry.Particulars) && !Particulars.Differ(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker))))
-        .Select(g => g.Key);
+        .SelectMany(g => g.Where(a => g.Any(b => !a.Entry.Particulars.SharesId(b.Entry.Particulars) && Particulars.Agree(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker))));
 
     private static ILookup<string, KnownEntry> Index(List<KnownEntry> entries, Func<KnownEntry, IReadOnlyList<string>> keys) =>
         entries.SelectMany(e => keys(e).Select(key => (key, e))).ToLookup(p => p.key, p => p.e, StringComparer.Ordinal);

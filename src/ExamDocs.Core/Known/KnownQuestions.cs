@@ -11,7 +11,8 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     /// <summary>One for each other thing that has to be told apart from the item.</summary>
     public IEnumerable<IdentityQuestion> Of(KnownEntry entry)
     {
-        var same = items.SameAs(entry);
+        // What only a third record ties to it, by a word of its own, does not tell which of the two this is.
+        var same = items.SameAs(entry).Where(s => items.SpeaksFor(entry, s)).ToList();
         var asked = new HashSet<KnownEntry>(same);
         foreach (var other in items.Near(entry).Where(o => !o.IsCurrent).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
         {

@@ -10,21 +10,32 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     /// <param name="entries">All entries of the item.</param>
     public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries)
     {
-        var all = entries.SelectMany(e => Recorded(id, e)).ToList();
-        var hasOwn = all.Exists(w => !IsDerived(w));
-        return [.. all.Where(w => !IsDerived(w) || !hasOwn).Select(w => WithDocuments(w, all)).OrderBy(w => w.On)
+        var all = entries.SelectMany(e => Recorded(id, e).Select(w => (Entry: e, Withdrawal: w))).ToList();
+        var hasOwn = all.Exists(w => !IsDerived(w.Withdrawal));
+        return [.. all.Where(w => !IsDerived(w.Withdrawal) || !hasOwn).Select(w => WithDocuments(w, all)).OrderBy(w => w.On)
             .ThenBy(w => w.Document, StringComparer.Ordinal).ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal)];
     }
 
-    /// <summary>
-    /// Several records may tell of one withdrawal, and only one has its documents; the label that hangs on the item now may be
-    /// of a later visit at which it was still withdrawn.
-    /// </summary>
-    private static PastWithdrawal WithDocuments(PastWithdrawal withdrawal, IReadOnlyList<PastWithdrawal> all)
+    /// <summary>Several records may tell of one withdrawal, and only one has its documents: a release may name any of them.</summary>
+    private PastWithdrawal WithDocuments((KnownEntry, PastWithdrawal Withdrawal) told, List<(KnownEntry, PastWithdrawal Withdrawal)> all)
     {
-        var documents = withdrawal.Documents.Concat(all.Where(w => w.On == withdrawal.On || (IsDerived(w) && w.On >= withdrawal.On)).SelectMany(w => w.Documents))
+        var documents = told.Withdrawal.Documents.Concat(all.Where(other => IsOneWithdrawal(told, other)).SelectMany(other => other.Withdrawal.Documents))
             .Distinct(StringComparer.Ordinal).ToList();
-        return withdrawal with { Documents = documents, Document = withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]) };
+        return told.Withdrawal with { Documents = documents, Document = told.Withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]) };
+    }
+
+    /// <summary>
+    /// Told of twice: on one day for one reason, or by versions of one visit. The label that hangs on the item now may be of a
+    /// later visit at which it was still withdrawn. What is only said to be formerly the same has withdrawals of its own.
+    /// </summary>
+    private bool IsOneWithdrawal((KnownEntry Entry, PastWithdrawal Withdrawal) one, (KnownEntry Entry, PastWithdrawal Withdrawal) other)
+    {
+        if (!ReferenceEquals(one.Entry, other.Entry) && !items.AreOneThing(one.Entry, other.Entry))
+            return false;
+        if (IsDerived(other.Withdrawal) && other.Withdrawal.On >= one.Withdrawal.On)
+            return true;
+        return other.Withdrawal.On == one.Withdrawal.On && (KnownEntry.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
+            || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal)));
     }
 
     /// <summary>Releases of the item that are sound in the record that holds them, with that record's name of who gave them.</summary>
@@ -33,11 +44,11 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         .. (from entry in entries
            let record = entry.Visit.Record
            from release in record.Releases
-           where !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry)
+           where !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry, entries)
            let person = record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
            where person is not null
            from named in Named(release, entry)
-           where entries.Where(e => IsNamedBy(named, e)).All(e => ReferenceEquals(e, entry) || items.SameAs(entry).Contains(e))
+           where entries.Where(e => IsNamedBy(named, e)).All(e => items.SpeaksFor(entry, e))
            select new PastRelease(id, person.Name, named with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
     ];
 
@@ -48,10 +59,14 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     private static bool IsNamedBy(Release release, KnownEntry entry) => entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == release.WithdrawnOn)
         || (release.Document is { } number && entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.Ordinal)));
 
-    /// <summary>A record that withdraws the item does not release it in the same breath.</summary>
-    private static bool IsOfItsOwn(Release release, KnownEntry entry) =>
+    /// <summary>
+    /// A record that withdraws the item does not release it in the same breath, nor by a document that another record issued on
+    /// account of it.
+    /// </summary>
+    private static bool IsOfItsOwn(Release release, KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
         entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == entry.Day && o.Codes.Any(c => c is ['W', ..] and not "W10" and not "W11"))
-        && (release.WithdrawnOn == entry.Day || entry.Documents.Any(d => string.Equals(d.Number, release.Document, StringComparison.Ordinal)));
+        && (release.WithdrawnOn == entry.Day
+            || entries.Where(e => e.Day >= entry.Day).SelectMany(e => e.Documents).Any(d => string.Equals(d.Number, release.Document, StringComparison.Ordinal)));
 
     /// <summary>One that names nothing is of the withdrawals that its own record tells of from before.</summary>
     private static IEnumerable<Release> Named(Release release, KnownEntry entry) => release is not { Document: null, WithdrawnOn: null } ? [release]
@@ -62,16 +77,31 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
 
     /// <summary>Withdrawals that no release or renewal of these records has ended.</summary>
     /// <param name="entries">All entries of the item.</param>
-    /// <param name="renewalsOf">The renewals of an entry's record.</param>
     /// <param name="upTo">The last day on which a release or renewal counts, inclusive; null for any.</param>
-    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, Func<KnownEntry, IEnumerable<Renewal>> renewalsOf, LocalDate? upTo = null)
+    public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, LocalDate? upTo = null)
     {
         const string Id = "x";
-        var (releases, renewals) = (Releases(Id, entries), entries.SelectMany(renewalsOf).ToList());
+        var (releases, renewals) = (Releases(Id, entries), Renewals(entries).Select(r => r.Renewal).ToList());
         List<LocalDate> makingGood = [.. Remedies(Id, entries).Select(r => r.DoneOn).Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn)).OfType<LocalDate>()];
         return [.. Of(Id, entries).Where(w => !releases.Any(r => !(r.Release.On > upTo) && WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
             && !entries.Select(e => e.Item.Id).Distinct(StringComparer.Ordinal).Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, upTo)))];
     }
+
+    /// <summary>
+    /// Renewals of the item in these records, each with the visit of it. Of another row, though it be spelt alike, a renewal ends
+    /// nothing here; nor where one id stands for two things and the other was withdrawn.
+    /// </summary>
+    /// <param name="entries">All entries of the item.</param>
+    public IEnumerable<(KnownVisit Visit, Renewal Renewal)> Renewals(IReadOnlyList<KnownEntry> entries) =>
+        from e in entries
+        let renewals = e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item) || e.IsMine(r.RemovedPart) || e.IsMine(r.FittedPart)).ToList()
+        where renewals.Count > 0 && Renews(e, entries)
+        from renewal in renewals
+        select (e.Visit, renewal);
+
+    /// <summary>What the entry's record says was done to it was done to everything among the entries that a part withdrew.</summary>
+    public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) => entry.IsNameAlone
+        || entries.Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is "W8" or "W9"))).All(w => items.SpeaksFor(entry, w));
 
     private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry)
     {

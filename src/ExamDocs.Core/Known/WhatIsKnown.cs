@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -58,7 +59,7 @@ public sealed class WhatIsKnown
             Remedies = [.. known.SelectMany(k => KnownWithdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
-            Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).DistinctBy(p => (p.Id, p.Whole))],
+            Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).GroupBy(p => (p.Id, p.Whole, p.PartNumber)).Select(WorstOf)],
             Wholes = [.. known.SelectMany(k => assemblies.WholesOf(k.Entry)).DistinctBy(w => (w.Id, w.Part))],
             Questions = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => questions.Of(k.Entry))],
             Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Respellings(k.Entry, k.Same)).Distinct()],
@@ -67,6 +68,10 @@ public sealed class WhatIsKnown
             LeftOut = [.. LeftOut(others)],
         };
     }
+
+    /// <summary>Two parts may bear one id: what is said of the whole rests on the worse.</summary>
+    private static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) => parts.OrderByDescending(p => p.Outcome)
+        .Aggregate((worst, other) => worst with { Until = KnownAssemblies.Earlier(worst.Until, other.Until), NextBy = KnownAssemblies.Earlier(worst.NextBy, other.NextBy) });
 
     /// <summary>
     /// What was found before, as it was recorded: of each day the version stored last. What came after this visit says nothing of it.
@@ -88,14 +93,28 @@ public sealed class WhatIsKnown
         };
 
     private IEnumerable<Renewal> Renewals(IReadOnlyList<KnownEntry> same) =>
-        from e in same
-        from r in e.Visit.Record.Renewals
-        where e.IsMine(r.Item) || e.IsMine(r.RemovedPart) || e.IsMine(r.FittedPart)
-        select r with { Item = IdHere(e.Visit, r.Item), RemovedPart = IdHere(e.Visit, r.RemovedPart), FittedPart = IdHere(e.Visit, r.FittedPart) };
+        from known in _withdrawals.Renewals(same)
+        let r = known.Renewal
+        select r with { Item = Renewed(known.Visit, r.Item), RemovedPart = Renewed(known.Visit, r.RemovedPart), FittedPart = Renewed(known.Visit, r.FittedPart) };
 
-    /// <summary>An id of another record by the id that this record has for the item; as typed there where it has none.</summary>
-    private string? IdHere(KnownVisit visit, string? id) => id is null ? null
-        : _items.Current.FirstOrDefault(c => _items.SameAs(c).Any(e => ReferenceEquals(e.Visit, visit) && e.IsMine(id)))?.Item.Id ?? id;
+    private string? Renewed(KnownVisit visit, string? id) => IdHere(visit, id, (there, same) => _withdrawals.Renews(there, same));
+
+    /// <summary>
+    /// An id of another record by the id that this record has for the item; as typed there where it has none, with the day where
+    /// something else bears that id here.
+    /// </summary>
+    private string? IdHere(KnownVisit visit, string? id, Func<KnownEntry, IReadOnlyList<KnownEntry>, bool>? counts = null)
+    {
+        if (id is null)
+            return null;
+        foreach (var current in _items.Current)
+        {
+            var same = _items.SameAs(current);
+            if (same.FirstOrDefault(e => ReferenceEquals(e.Visit, visit) && e.IsMine(id)) is { } there && (counts?.Invoke(there, same) ?? true))
+                return current.Item.Id;
+        }
+        return _items.Current.Any(c => !c.IsNameAlone && Folded.Same(c.Item.Id, id)) ? $"{id} ({visit.Record.Visit.ExaminedOn:uuuu'-'MM'-'dd})" : id;
+    }
 
     private IEnumerable<PastFitting> Fittings(KnownEntry part, IReadOnlyList<KnownEntry> same)
     {

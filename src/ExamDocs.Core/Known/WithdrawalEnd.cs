@@ -60,7 +60,7 @@ internal static class WithdrawalEnd
     };
 
     /// <summary>Withdrawn again because it was withdrawn: what it was withdrawn for is a withdrawal of its own.</summary>
-    private static IEnumerable<string> Codes(PastWithdrawal withdrawal) => withdrawal.Codes.Where(c => c is not "W10");
+    public static IEnumerable<string> Codes(PastWithdrawal withdrawal) => withdrawal.Codes.Where(c => c is not "W10");
 
     /// <summary>A release needs grounds that somebody else can follow: two words at least, and eight letters (common practice, no source).</summary>
     public static bool IsSentence(string? text) => text is not null

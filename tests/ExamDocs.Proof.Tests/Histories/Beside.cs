@@ -18,6 +18,10 @@ internal sealed record Beside(int Run, int Record, Said Second, Said Programme, 
     public bool Agrees => IsLenient ? Rank(Programme) >= Rank(Second) : Second.Outcome == Programme.Outcome
         && Second.Until == Programme.Until && Second.Next == Programme.Next && Found(Second) == Found(Programme);
 
+    /// <summary>The programme says better of it than the second evaluator, or gives it longer.</summary>
+    public bool IsKinder => Rank(Programme) < Rank(Second)
+        || (Rank(Programme) == Rank(Second) && Programme.IsForUse && (IsLonger(Programme.Until, Second.Until) || IsLonger(Programme.Next, Second.Next)));
+
     /// <summary>They give one reason in other codes.</summary>
     public bool IsInOtherCodes => !IsLenient && Second.Deciding != Programme.Deciding;
 
@@ -45,9 +49,11 @@ internal sealed record Beside(int Run, int Record, Said Second, Said Programme, 
 
     private static string Found(Said said) => string.Join(' ', said.Deciding.Split(' ').Where(code => code is not ("W10" or "W11")));
 
+    private static bool IsLonger(DateOnly? one, DateOnly? other) => other is not null && (one is null || one > other);
+
     private static int Rank(Said said) => Array.IndexOf(FromBest, said.Outcome);
 
-    private static string Text(Said said) => $"{said.Outcome} until {Text(said.Until)} next {Text(said.Next)} because {string.Join(' ', said.Codes.Order(StringComparer.Ordinal))}";
+    private static string Text(Said said) => $"{said.Outcome} until {Text(said.Until)} next {Text(said.Next)} because {string.Join(' ', said.Codes.Order(StringComparer.Ordinal))}{(said.Asked ? " (asked)" : "")}";
 
     private static string Text(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "-";
 }

@@ -52,13 +52,13 @@ internal sealed class Deciding
         Finding found = new() { Codes = [.. row.Own], Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) || _things.IsDoubled(thing) };
         IReadOnlyList<int> inherited = [thing, .. _things.Besides(thing)];
         var open = inherited.SelectMany(t => _holds.Open(t, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')))
-            .Concat(_holds.Typed(row)).ToList();
+            .Where(hold => !_things.AreTwo(row, hold.Row)).Concat(_holds.Typed(row)).ToList();
         found.Open.AddRange(open.Select(hold => hold.Day));
         found.Never = row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind)
             || row.Own.Overlaps(["W5", "W7"]) || open.Exists(hold => hold.Never || hold.Codes.Overlaps(["W5", "W7", "W11"]));
         found.IsHeldByVersion = open.Exists(hold => hold.IsVersionOf(_own));
         found.Codes.UnionWith(open.Exists(hold => !hold.IsVersionOf(_own)) ? ["W10"] : []);
-        found.Codes.UnionWith(row.Destroyed || inherited.Any(_holds.IsDestroyed) ? ["W11"] : []);
+        found.Codes.UnionWith(row.Destroyed || inherited.Any(t => _holds.IsDestroyed(t, row)) ? ["W11"] : []);
         found.Asked = _questions.IsAsked(row);
         var isDouble = _own.Rows.Any(other => other != row && Likeness.Like(other.Id, row.Id));
         found.Codes.UnionWith(found.Asked || isDouble || _things.HasBadAnswer(row) ? ["U3"] : []);
@@ -87,7 +87,7 @@ internal sealed class Deciding
         var (thing, day) = (_things.Of(row), Later(row.Day, _own.Day));
         NotPermitted(row, found, day);
         List<PartState> parts = [.. InRecord(row, thing, day), .. Elsewhere(thing, day).Select(part => StateOf(part, row, [thing]))];
-        found.BadParts.AddRange(parts.Where(part => part.IsBad).Select(part => part.Id));
+        found.BadParts.AddRange(parts.Where(part => part.IsBad).Select(part => part.Rows));
         found.Codes.UnionWith(parts.SelectMany(part => part.IsBad ? ["W9"] : part.IsUnsettled ? new[] { "U6" } : []));
         found.Codes.UnionWith(found.IsHeldByVersion && !found.Codes.Any(code => code[0] == 'W') ? ["W10"] : []);
         found.Unsure |= parts.Exists(part => part.IsUnsure);
@@ -100,7 +100,7 @@ internal sealed class Deciding
         {
             WithParts(part);
             var found = _found[part];
-            yield return new PartState(part.Kit.Id, found.Withdrawn, found.Undetermined, found.Until, found.Next, found.Unsure);
+            yield return new PartState([part], found.Withdrawn, found.Undetermined, found.Until, found.Next, found.Unsure);
         }
     }
 
@@ -118,17 +118,16 @@ internal sealed class Deciding
     {
         var rows = _things.With[part].Where(row => row.Said is not null).OrderBy(row => row.Day).ToList();
         var latest = _things.Latest(part, _sheets, _own);
-        var id = rows.LastOrDefault()?.Kit.Id ?? "";
         if (_holds.Open(part, whole.Examined ? whole.Day : null).Count > 0 || _holds.IsDestroyed(part) || (rows.Count > 0 && !Renewing.IsPermitted(rows[^1].Kit, whole.Kit)))
         {
-            return new PartState(id, true, false, null, null, false);
+            return new PartState(rows, true, false, null, null, false);
         }
 
         List<PartState> below = [.. Elsewhere(part, Later(whole.Day, _own.Day)).Where(p => !above.Contains(p)).Select(p => StateOf(p, whole, [.. above, part]))];
         var until = latest.Select(row => row.Said!.Until).Concat(below.Select(p => p.Until)).Min();
         var next = latest.Select(row => row.Said!.Next).Concat(below.Select(p => p.Next)).Min();
         var isUnsettled = rows.Count > 0 && (latest.Count == 0 || latest.Any(row => row.Said!.Outcome is "undetermined" or "withdraw"));
-        return new PartState(id, below.Exists(p => p.IsBad), isUnsettled || below.Exists(p => p.IsUnsettled) || until < whole.Day || next < whole.Day, until, next,
+        return new PartState(rows, below.Exists(p => p.IsBad), isUnsettled || below.Exists(p => p.IsUnsettled) || until < whole.Day || next < whole.Day, until, next,
             latest.Any(row => row.Said!.Unsure));
     }
 
@@ -170,7 +169,7 @@ internal sealed class Deciding
 
     private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
 
-    private sealed record PartState(string Id, bool IsBad, bool IsUnsettled, DateOnly? Until, DateOnly? Next, bool IsUnsure);
+    private sealed record PartState(IReadOnlyList<Row> Rows, bool IsBad, bool IsUnsettled, DateOnly? Until, DateOnly? Next, bool IsUnsure);
 
     private sealed class Finding
     {
@@ -178,7 +177,7 @@ internal sealed class Deciding
 
         public List<DateOnly> Open { get; } = [];
 
-        public List<string> BadParts { get; } = [];
+        public List<IReadOnlyList<Row>> BadParts { get; } = [];
 
         public bool Never { get; set; }
 

@@ -33,7 +33,7 @@ internal sealed class Fitted
     /// <summary>The row says that it is on a whole which the latest word before took it off.</summary>
     public bool IsPutBack(Row row, int whole)
     {
-        var others = _facts[_things.Of(row)].Where(f => f.Day <= row.Sheet.Day && (f.Row is null || !IsOwn(f.Row.Sheet, row.Sheet))).ToList();
+        var others = _facts[_things.Of(row)].Where(f => f.Day <= row.Sheet.Day && !(f.Named is { } named && _things.AreTwo(row, named)) && (f.Row is null || !IsOwn(f.Row.Sheet, row.Sheet))).ToList();
         return others.Count > 0 && others.Max(f => f.Day) is var last && others.Exists(f => f.Day == last && !f.On && f.Whole == whole)
             && !others.Exists(f => f.Day == last && f.On && f.Whole == whole);
     }
@@ -55,8 +55,8 @@ internal sealed class Fitted
             until = facts;
         }
 
-        var latest = until.Where(f => f.Day == until.Max(other => other.Day)).ToList();
-        return latest.Where(f => f.On && !latest.Exists(off => !off.On && off.Whole == f.Whole)).Select(f => f.Whole);
+        var last = until.Where(f => f.On).Select(f => (DateOnly?)f.Day).Max();
+        return until.Where(f => f.On && f.Day == last && !until.Exists(off => !off.On && off.Whole == f.Whole && off.Day >= last)).Select(f => f.Whole);
     }
 
     private bool IsTakenOff(int part, int whole, DateOnly from, DateOnly to)
@@ -75,7 +75,11 @@ internal sealed class Fitted
         from whole in _things.Named(renewal.Text("item"), sheet)
         from name in new[] { "removedPart", "fittedPart" }
         from part in _things.Named(renewal.Text(name), sheet)
-        select new Fact(part, whole, renewal.Day("doneOn")!.Value, name == "fittedPart", null);
+        select new Fact(part, whole, renewal.Day("doneOn")!.Value, name == "fittedPart", null) { Named = sheet.Find(renewal.Text(name)) };
 
-    private sealed record Fact(int Part, int Whole, DateOnly Day, bool On, Row? Row);
+    private sealed record Fact(int Part, int Whole, DateOnly Day, bool On, Row? Row)
+    {
+        /// <summary>The part's row in the record that tells of a renewal; null where it has none.</summary>
+        public Row? Named { get; init; }
+    }
 }

@@ -44,7 +44,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         .Where(hold => hold.Codes.Count > 0 && !IsEnded(hold, things.Of(row), row.Day));
 
     /// <summary>Another record has it as destroyed, and no release says that this was an error.</summary>
-    public bool IsDestroyed(int thing) => things.With[thing].Any(row => row.Sheet != own && row.Destroyed
+    public bool IsDestroyed(int thing, Row? of = null) => things.With[thing].Any(row => row.Sheet != own && row.Destroyed && !(of is not null && things.AreTwo(of, row))
         && !IsEnded(new Hold(row, row.Day, new HashSet<string> { "W11" }, true), thing, null));
 
     /// <summary>A repair of the thing on one of these days.</summary>
@@ -63,7 +63,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         row.Kit.Earlier.Select(e => new Hold(row, e.On, new HashSet<string> { "W6" }, false, IsTyped: true));
 
     private bool IsEnded(Hold hold, int thing, DateOnly? upTo) => IsRenewed(hold, thing, upTo) || sheets.Any(sheet =>
-        sheet.Record.List("releases").Any(release => things.Named(release.Text("item"), sheet).Contains(thing) && Ends(release, sheet, hold, thing) && (upTo is null || release.Day("on") <= upTo)));
+        sheet.Record.List("releases").Any(release => things.Meant(release.Text("item"), sheet).Contains(thing) && Ends(release, sheet, hold, thing) && (upTo is null || release.Day("on") <= upTo)));
 
     private bool Ends(JsonElement release, Sheet sheet, Hold hold, int thing)
     {
@@ -85,9 +85,16 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         ({ } document, { } day) => IsLabel(document, hold) && day == hold.Day,
     };
 
-    /// <summary>The withdrawal's own label, or that of another version of its visit.</summary>
+    /// <summary>
+    /// The withdrawal's own label, or that of another record that tells of the same withdrawal of the same thing: another version
+    /// of its visit, one of that day for the same reasons, or a later one that only repeats it.
+    /// </summary>
     private bool IsLabel(string document, Hold hold) => things.With[things.Of(hold.Row)]
-        .Any(row => row.Said?.Label == document && (row == hold.Row || row.Sheet.IsVersionOf(hold.Row.Sheet)));
+        .Where(row => row.Said?.Label == document)
+        .Any(row => row == hold.Row || IsRepeated(hold, new Hold(row, row.Day, WCodes(row.Said!.Codes), row.Said.Never)));
+
+    private static bool IsRepeated(Hold hold, Hold other) => other.Row.Sheet.IsVersionOf(hold.Row.Sheet) || (other.IsDerived && other.Day >= hold.Day)
+        || (other.Day == hold.Day && other.Codes.Except(["W10", "W11"]).ToHashSet().SetEquals(hold.Codes.Except(["W10", "W11"])));
 
     private bool Reaches(JsonElement release, Hold hold, int thing, DateOnly on)
     {
@@ -109,9 +116,9 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
             return false;
         }
 
-        return (!found.Contains("W8") || TakenOff(hold, upTo).Any(off => things.Named(off.Part, off.Sheet).Contains(thing)))
-            && hold.Row.Said!.BadParts.All(part => TakenOff(hold, upTo).Any(off => things.Named(off.Whole, off.Sheet).Contains(thing)
-                && things.Named(off.Part, off.Sheet).Intersect(things.Named(part, hold.Row.Sheet)).Any()));
+        return (!found.Contains("W8") || TakenOff(hold, upTo).Any(off => things.Meant(off.Part, off.Sheet).Contains(thing)))
+            && hold.Row.Said!.BadParts.All(part => TakenOff(hold, upTo).Any(off => things.Meant(off.Whole, off.Sheet).Contains(thing)
+                && things.Named(off.Part, off.Sheet).Intersect(part.Select(things.Of)).Any()));
     }
 
     private IEnumerable<(Sheet Sheet, string? Whole, string? Part)> TakenOff(Hold hold, DateOnly? upTo) => sheets.SelectMany(sheet =>

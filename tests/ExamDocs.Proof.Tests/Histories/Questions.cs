@@ -15,12 +15,16 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
     /// </summary>
     private bool IsShielded(Row now, Row then)
     {
-        var same = things.With[things.Of(now)].Where(row => row.Sheet != own && row.Said is { Asked: false }).ToList();
+        var same = things.With[things.Of(now)].Where(row => row.Sheet != own && row.Day < now.Day
+            && row.Said is { Asked: false } said && !said.Codes.Any(code => code[0] == 'U' && code != "U0")).ToList();
         return same.Count > 0 && !(then.Owner == now.Owner && then.Day >= same.Max(row => row.Day));
     }
 
+    /// <summary>Things that say of themselves that they were this one formerly, and what this one says that it was.</summary>
+    private IReadOnlyList<int> Continuing(int thing) => [.. things.All.Where(other => things.Besides(other).Contains(thing)), .. things.Besides(thing)];
+
     private bool IsTroubled(int thing) => holds.Open(thing).Count > 0 || holds.IsDestroyed(thing)
-        || things.Latest(thing, sheets, own).Any(row => row.Said!.Outcome == "undetermined"
+        || things.Latest(thing, sheets, own, Continuing(thing)).Any(row => row.Said!.Outcome == "undetermined"
             || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
 }
 
@@ -32,9 +36,9 @@ internal static class Counting
         sheet.Number > row.Sheet.Number && sheet.IsVersionOf(row.Sheet) && sheet.Rows.Any(other => things.Of(other) == things.Of(row)));
 
     /// <summary>The rows of the latest examination in other records, of those that something was said of.</summary>
-    public static IReadOnlyList<Row> Latest(this Things things, int thing, IReadOnlyList<Sheet> sheets, Sheet own)
+    public static IReadOnlyList<Row> Latest(this Things things, int thing, IReadOnlyList<Sheet> sheets, Sheet own, IReadOnlyList<int>? continuing = null)
     {
-        var examined = things.With[thing].Where(row => row.Sheet != own && row.Examined && row.Said is not null && !things.IsReplaced(row, sheets)).ToList();
+        var examined = (continuing ?? []).Prepend(thing).SelectMany(one => things.With[one]).Where(row => row.Sheet != own && row.Examined && row.Said is not null && !things.IsReplaced(row, sheets)).ToList();
         return [.. examined.Where(row => row.Day == examined.Max(other => other.Day))];
     }
 }

@@ -26,6 +26,15 @@ public sealed class Recalled : IHistoryRunner
         _runs++;
         var sheets = run.Records.Select((json, at) => new Sheet(json, run.LookedAtOn, _runs, _count++, run.Labels?[at])).ToList();
         _known.RemoveAll(old => sheets.Exists(sheet => sheet.Json == old.Json));
+        foreach (var sheet in sheets)
+        {
+            // Each is taken at its own word first: two that doubt each other only because of each other are not in doubt.
+            foreach (var (row, answer) in sheet.Rows.Zip(new Deciding([], sheet).All()))
+            {
+                row.Said = answer.Withdrawn ? answer : answer with { Outcome = "fit", Codes = new HashSet<string>() };
+            }
+        }
+
         for (var round = 0; round < 20; round++)
         {
             var said = sheets.Select(sheet => new Deciding([.. _known, .. sheets.Where(other => other != sheet)], sheet).All()).ToList();

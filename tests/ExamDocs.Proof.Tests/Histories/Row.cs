@@ -86,8 +86,8 @@ public sealed record Said(string Item, string Outcome, DateOnly? Until, DateOnly
     /// <summary>It was asked which item it is, and the record does not say.</summary>
     public bool Asked { get; init; }
 
-    /// <summary>Ids of the parts that a withdrawal by W9 comes from.</summary>
-    public IReadOnlyList<string> BadParts { get; init; } = [];
+    /// <summary>The parts that a withdrawal by W9 comes from, each by the rows that name it.</summary>
+    internal IReadOnlyList<IReadOnlyList<Row>> BadParts { get; init; } = [];
 
     /// <summary>The label that was put on it.</summary>
     public string? Label { get; init; }
@@ -96,6 +96,8 @@ public sealed record Said(string Item, string Outcome, DateOnly? Until, DateOnly
     public string Words { get; init; } = "";
 
     public bool Withdrawn => Outcome == "withdraw";
+
+    public bool IsForUse => Outcome is "fit" or "fit-until";
 
     /// <summary>The reasons of the kind that decides.</summary>
     public string Deciding => string.Join(' ', Codes.Where(c => c[0] == (Withdrawn ? 'W' : Outcome == "undetermined" ? 'U' : 'D'))

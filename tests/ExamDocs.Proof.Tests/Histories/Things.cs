@@ -35,7 +35,8 @@ internal sealed class Things
     /// do not from it.
     /// </summary>
     public IReadOnlyList<int> Besides(int thing) => [.. With[thing].Where(row => row.Formerly is not null)
-        .SelectMany(row => _rows.Where(then => then.Sheet != row.Sheet && Continues(row, then) && Likeness.Contradicts(row, then)))
+        .SelectMany(row => _rows.Where(then => then.Sheet != row.Sheet && Continues(row, then) && Likeness.Contradicts(row, then)
+            && !AreTwo(row, then)))
         .Select(then => _thing[then]).Where(other => other != thing).Distinct()];
 
     /// <summary>What an id in a record can mean: the record's own row, else every thing of that id and owner.</summary>
@@ -51,6 +52,10 @@ internal sealed class Things
             .Select(r => _thing[r]).Distinct()];
     }
 
+    /// <summary>What a release or renewal can mean: the thing that it names, and what that was said to be formerly.</summary>
+    public IReadOnlyList<int> Meant(string? id, Sheet sheet) =>
+        [.. Named(id, sheet).SelectMany(thing => Besides(thing).Prepend(thing)).Distinct()];
+
     /// <summary>Two ids of one record bear this row's serial.</summary>
     public bool IsBatch(Row row) => _rows.Where(r => Likeness.Like(r.Serial, row.Serial) && Likeness.MakerIsSame(r, row))
         .GroupBy(r => r.Sheet).Any(sheet => sheet.Any(one => sheet.Any(other => !Likeness.Like(one.Id, other.Id))));
@@ -59,8 +64,11 @@ internal sealed class Things
     public bool IsAnswered(Row now, Row then) => Says(now, then) || _rows.Any(earlier =>
         earlier != now && earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run && earlier.Answers.Count > 0 && Likeness.IsSame(now, earlier) && Says(earlier, then)
         && IsTold(now, then)
-        && Likeness.SharesMarking(now, earlier)) || _rows.Any(earlier => earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run
+        && Likeness.SharesMarking(now, earlier) && !Likeness.SharesMarking(now, then)) || _rows.Any(earlier => earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run
         && Likeness.IsSame(now, earlier) && HasBoth(earlier, then) && Says(earlier, then));
+
+    /// <summary>Somebody said of one of them, or of the same thing, that it is not the other.</summary>
+    public bool AreTwo(Row one, Row other) => IsAnswered(one, other) || IsAnswered(other, one);
 
     /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
     public bool HasBadAnswer(Row row) => row.Answers.Any(answer => answer.Text("because") is null
@@ -81,8 +89,8 @@ internal sealed class Things
             for (var j = 0; j < i; j++)
             {
                 var (a, b) = (_rows[i], _rows[j]);
-                if (a.Sheet != b.Sheet && _thing[a] != _thing[b] && (((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
-                    || (Likeness.IsSame(a, b) && !IsAnswered(a, b) && !IsAnswered(b, a))))
+                if ((a.Sheet != b.Sheet || Likeness.Like(a.Id, b.Id)) && _thing[a] != _thing[b] && (((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
+                    || (Likeness.IsSame(a, b) && (a.Sheet == b.Sheet || !AreTwo(a, b)))))
                 {
                     Join(_thing[a], _thing[b]);
                 }
@@ -101,10 +109,8 @@ internal sealed class Things
     private static bool Continues(Row now, Row then) =>
         Likeness.Like(now.Formerly, then.Id) && (Likeness.OwnerAgrees(now, then) || !Likeness.Contradicts(now, then));
 
-    /// <summary>An answer is about what was known when it was given, and about what is the same as that.</summary>
     private bool Says(Row row, Row then) => row.Answers.Any(answer => answer.Text("because") is not null
-        && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then)
-        && (then.Sheet.Run <= row.Sheet.Run || Meant(answer, row).Any(known => known.Sheet.Run <= row.Sheet.Run && Likeness.IsSame(known, then) && IsTold(row, known))));
+        && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then));
 
     private bool IsTold(Row row, Row then) => Likeness.MarkingDiffers(row, then) || HasBoth(row, then);
 

@@ -74,6 +74,24 @@ internal static class AssemblyStories
             Runs = [[Visit("W-1", Spring, "Beck Trees").Harness("H-2", "Z9")], [Visit("V-1", Spring).Harness("H-002", "A1").Bridge("RB-1", "Q100", i => i.On("H-2").Cut())]],
             Must = ["H-002 withdraw W9"],
         },
+        new Story("Two bridges of one id on one harness", "One of them was never looked at: what is said of the harness rests on the worse.")
+        {
+            Runs = [[Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1").LaterDefect("2026-12-24")), Visit("V-1b", Spring).Harness("H-1", "A1"),
+                    Visit("V-1c", "2026-06-01").Bridge("RB-1", "Q555", i => i.On("H-1").NotLookedAt())], [Visit("V-2", Autumn).Harness("H-1", "A1")]],
+            Must = ["H-1 undetermined U6"],
+        },
+        new Story("Another harness under the id that a bridge was fitted to", "The bridge was on H-1 of serial A1, and this is another H-1.")
+        {
+            Runs = [[Together()], [Visit("V-2", Autumn).Harness("H-1", "Z9", i => i.Maker("Hollin Forge")).Bridge("RB-1", "Q100", i => i.Cut())]],
+            Must = ["H-1 fit", "RB-1 withdraw W1"],
+        },
+        new Story("A bridge taken off another row that is spelt alike", "Of H-1 nothing was taken off.")
+        {
+            Runs = [[Together(i => i.Cut())],
+                [Visit("V-2", "2026-08-01").Harness("H1", "Z9", i => i.NotLookedAt()).Harness("H-1", "A1", i => i.NotLookedAt()).Renewed("H1", "RB-1", null)],
+                [Visit("V-3", Autumn).Harness("H-1", "A1")]],
+            Must = ["H-1 withdraw"],
+        },
         new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
         {
             Runs = [[Visit("V-1", Spring).Harness("H-1", "A1", i => i.Cut()).Bridge("RB-1", "Q100", i => i.On("H-1"))], [Visit("V-2", Autumn).Bridge("RB-1", "Q100")]],

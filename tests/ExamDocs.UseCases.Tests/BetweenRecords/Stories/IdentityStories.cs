@@ -141,6 +141,12 @@ internal static class IdentityStories
             Runs = [[Visit("V-1", Spring).Connector("C-1", "B7", i => i.Cut()).Connector("C-2", "B7")], [Visit("V-2", Autumn).Connector("C-2", "B7").Connector("C-3", "B7")]],
             Must = ["C-2 fit", "C-3 fit"], IsSilent = false,
         },
+        new Story("Another maker's batch number", "That two of another maker's connectors bear B7 makes no batch number of it here: one of this maker's B7 is cut, and this may be it.")
+        {
+            Runs = [[Visit("V-0", "2026-02-02").Connector("K-1", "B7", i => i.Maker("Hollin Forge")).Connector("K-2", "B7", i => i.Maker("Hollin Forge"))],
+                [Visit("V-1", Spring).Connector("C-1", "B7", i => i.Cut())], [Visit("V-2", Autumn).Connector("C-9", "B7")]],
+            Must = ["C-9 undetermined U3"],
+        },
         new Story("Batch serials, and the withdrawn one itself", "Its id is its own.")
         {
             Runs = [[Visit("V-1", Spring).Connector("C-1", "B7", i => i.Cut()).Connector("C-2", "B7")], [Visit("V-2", Autumn).Connector("c 01", "B7")]],
