@@ -97,6 +97,8 @@ public sealed class VisitRegister
         return [.. Visits(chosen, list).Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
     }
 
+    internal bool EndsAreIn(DocumentStatus document) => _ends.AreIn(document);
+
     /// <summary>What later visits ended of what the documents of a visit say: these lines are not to be printed again.</summary>
     public IReadOnlyList<(LineEnd End, int ByVisit)> EndsOf(int visit) => _ends.Of(visit);
 

@@ -2,7 +2,7 @@ using ExamDocs.Register;
 
 namespace ExamDocs.UseCases;
 
-/// <summary>The visit that a document was issued from, and the visits that touch its items, before a register's word on it is passed on.</summary>
+/// <summary>Looks at the visit that a document was issued from, and at those that touch its items, before what a register says of it is used.</summary>
 internal static class DocumentVisit
 {
     /// <returns>The document.</returns>
@@ -15,6 +15,7 @@ internal static class DocumentVisit
             var logged = register.Visits.AsLogged(records.Read);
             logged.Require([visit]);
             logged.Touching(records.Of(visit));
+            logged.RequireEnds(document);
         }
         return document;
     }

@@ -51,6 +51,15 @@ public sealed class VisitsAsLogged
         }
     }
 
+    /// <summary>A document that is listed as current tells of all that later visits ended of it; those visits are to be required before.</summary>
+    /// <exception cref="RegisterAlteredException">It does not.</exception>
+    public void RequireEnds(DocumentStatus document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        if (!_visits.EndsAreIn(document))
+            throw new RegisterAlteredException(document.Number, "A later visit ended what it says, and it is listed as if none had.");
+    }
+
     /// <summary>A visit whose keys were altered is still found by an id or a serial number that is typed alike in its other rows.</summary>
     private List<int> Named(IEnumerable<string> ids, IEnumerable<string?> serials)
     {

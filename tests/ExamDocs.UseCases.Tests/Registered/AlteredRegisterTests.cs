@@ -1,9 +1,7 @@
 using System.Security.Cryptography;
-using System.Text;
 using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
-using Microsoft.Data.Sqlite;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 
 namespace ExamDocs.UseCases.Tests.Registered;
@@ -42,9 +40,9 @@ public sealed class AlteredRegisterTests : IDisposable
     public async Task Nothing_comes_of_a_register_in_which_a_row_was_altered(string statement)
     {
         Alter(statement);
-        AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Check(Visit("V-2", "2026-11-02"))));
-        AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(Visit("V-2", "2026-11-02"))));
-        AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Import(Visit("V-2", "2026-11-02"))));
+        Tampering.AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Check(Visit("V-2", "2026-11-02"))));
+        Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(Visit("V-2", "2026-11-02"))));
+        Tampering.AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Import(Visit("V-2", "2026-11-02"))));
         Assert.NotEmpty(Faults());
         AssertNothingCame(visits: statement.Contains("FROM visit", StringComparison.Ordinal) ? 1 : 2);
     }
@@ -56,8 +54,8 @@ public sealed class AlteredRegisterTests : IDisposable
         Assert.Equal(Outcome.Withdraw, _visits.Check(same).Outcome);
         var sha256 = CheckAgainstRegister.All([_visits.File(same)], Today, KnownRules.BuiltIn, null)[0].Visit is { } visit ? RememberVisit.Of(visit).Json : [];
         Alter($"UPDATE visit SET sha256 = '{Convert.ToHexStringLower(SHA256.HashData(sha256))}' WHERE visit = 2");
-        AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Check(same)));
-        AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(same)));
+        Tampering.AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Check(same)));
+        Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(same)));
         AssertNothingCame(visits: 2);
     }
 
@@ -86,14 +84,6 @@ public sealed class AlteredRegisterTests : IDisposable
         Assert.Contains("item_by_serial", Assert.Single(Read("EXPLAIN QUERY PLAN SELECT visit FROM item WHERE serial IN ('x')", 3)), StringComparison.Ordinal);
     }
 
-    private static void AssertNamed(RegisterAlteredException refused)
-    {
-        Assert.StartsWith("The register was altered or damaged: visit 2 (", refused.Message, StringComparison.Ordinal);
-        Assert.Contains("2026-05-11) is no longer as it was recorded", refused.Message.Replace("stored on 2027-12-31", "2026-05-11", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Contains("Issue nothing from it. Run examdocs register check, and restore the register from the backup.", refused.Message, StringComparison.Ordinal);
-        Assert.DoesNotContain('\n', refused.Message);
-    }
-
     private void AssertNothingCame(int visits)
     {
         Assert.False(Directory.Exists(_visits.Out) && Directory.EnumerateFileSystemEntries(_visits.Out).Any());
@@ -108,46 +98,7 @@ public sealed class AlteredRegisterTests : IDisposable
         return CheckRegister.Run(register, [], KnownRules.BuiltIn).Faults;
     }
 
-    /// <param name="statement">"the record" stands for the withdrawal taken out of the stored record, with its hash made anew.</param>
-    private void Alter(string statement)
-    {
-        using var connection = Connect();
-        foreach (var guard in Read("SELECT name FROM sqlite_schema WHERE type = 'trigger'", 0))
-            Run(connection, $"DROP TRIGGER {guard}");
-        if (statement.StartsWith("the record", StringComparison.Ordinal))
-        {
-            var record = Encoding.UTF8.GetBytes(Assert.Single(Read("SELECT CAST(record AS TEXT) FROM visit WHERE visit = 2", 0)).Replace("\"withdraw\"", "\"fit\"", StringComparison.Ordinal));
-            Assert.Equal(1, Run(connection, "UPDATE visit SET record = $1, sha256 = $2 WHERE visit = 2 AND sha256 <> $2", record, Convert.ToHexStringLower(SHA256.HashData(record))));
-            statement = statement["the record".Length..].TrimStart(';', ' ');
-        }
-        Assert.True(statement.Length == 0 || Run(connection, statement) > 0, "Nothing was altered.");
-    }
+    private void Alter(string statement) => Tampering.Alter(_visits.Register, statement);
 
-    private List<string> Read(string statement, int column)
-    {
-        using var connection = Connect();
-        using var command = connection.CreateCommand();
-        command.CommandText = statement;
-        using var reader = command.ExecuteReader();
-        var rows = new List<string>();
-        while (reader.Read())
-            rows.Add(reader.GetString(column));
-        return rows;
-    }
-
-    private SqliteConnection Connect()
-    {
-        var connection = new SqliteConnection($"Data Source={_visits.Register};Pooling=False");
-        connection.Open();
-        return connection;
-    }
-
-    private static int Run(SqliteConnection connection, string statement, params object[] values)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = statement;
-        for (var n = 0; n < values.Length; n++)
-            command.Parameters.AddWithValue(FormattableString.Invariant($"${n + 1}"), values[n]);
-        return command.ExecuteNonQuery();
-    }
+    private List<string> Read(string statement, int column) => Tampering.Read(_visits.Register, statement, column);
 }
