@@ -46,7 +46,7 @@ public sealed class AlteredRegisterPrintTests : IDisposable
     public async Task A_document_of_such_a_visit_is_not_verified_by_it()
     {
         using var visits = new Visits();
-        var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2025-11-13"), only: "report")).Documents));
+        var report = visits.FileOf(Assert.Single((await visits.IssueAsync(Visit("V-0", "2026-05-11"), only: "report")).Documents));
         visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
         Assert.Equal(Verdict.NotValid, Assert.Single(await VerifyAsync()).Verdict);
         Tampering.Alter(visits.Register, "DELETE FROM line_end");
