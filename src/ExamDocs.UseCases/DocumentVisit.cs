@@ -2,7 +2,9 @@ using ExamDocs.Register;
 
 namespace ExamDocs.UseCases;
 
-/// <summary>Looks at the visit that a document was issued from, and at those that touch its items, before what a register says of it is used.</summary>
+/// <summary>
+/// Looks at the visit that a document was issued from, and at those that touch its items, before what a register says of it is used.
+/// </summary>
 internal static class DocumentVisit
 {
     /// <returns>The document.</returns>

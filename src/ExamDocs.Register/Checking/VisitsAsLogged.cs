@@ -51,7 +51,9 @@ public sealed class VisitsAsLogged
         }
     }
 
-    /// <summary>A document that is listed as current tells of all that later visits ended of it; those visits are to be required before.</summary>
+    /// <summary>
+    /// A document that is listed as current tells of all that later visits ended of it; those visits are to be required before.
+    /// </summary>
     /// <exception cref="RegisterAlteredException">It does not.</exception>
     public void RequireEnds(DocumentStatus document)
     {
@@ -85,8 +87,9 @@ public sealed class VisitsAsLogged
         if (_isComplete)
             return;
         var entry = _database.VisitOfEntry;
-        var last = _database.Connection.Rows(row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1").FirstOrDefault();
-        last = Math.Max(last, _visits.Latest);
+        var logged = _database.Connection.Rows(
+            row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1").FirstOrDefault();
+        var last = Math.Max(logged, _visits.Latest);
         if (_database.Connection.Number("SELECT count(*) FROM visit WHERE visit <= $1", last) < last)
         {
             var there = _database.Connection.Rows(row => row.GetInt32(0), "SELECT visit FROM visit").ToHashSet();
