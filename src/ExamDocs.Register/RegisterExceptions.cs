@@ -31,6 +31,21 @@ public sealed class RegisterDamagedException : IOException
     public string Table { get; }
 }
 
+/// <summary>What is stored is not what the log has: nothing may be decided or printed from it.</summary>
+public sealed class RegisterAlteredException : IOException
+{
+    /// <param name="what">What is not as it was, for example visit 3 (V-2026-031 of 2026-05-11).</param>
+    /// <param name="how">In a sentence.</param>
+    internal RegisterAlteredException(string what, string how)
+        : base($"The register was altered or damaged: {OneLine(what)} is no longer as it was recorded. Issue nothing from it. "
+            + $"Run examdocs register check, and restore the register from the backup. {OneLine(how)}")
+    {
+    }
+
+    // Only the first line of a message is shown, and what is typed may have several.
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
+}
+
 /// <summary>A different file stands where a document would go. It was left alone.</summary>
 public sealed class DocumentFileConflictException : IOException
 {

@@ -81,12 +81,23 @@ public sealed class VisitRegister
     public IReadOnlyList<TouchingVisit> Touching(ExaminationRecord record, int? upTo = null, string? origin = null)
     {
         ArgumentNullException.ThrowIfNull(record);
-        var numbers = new Connected(_database, upTo, origin).To(ItemKeys.Of(record).Select(k => k.Key));
+        return Of(new Connected(_database, upTo, origin).To(ItemKeys.Of(record).Select(k => k.Key)));
+    }
+
+    /// <summary>The same visits, each held against the log before it is given.</summary>
+    /// <param name="read">Reads the record of a visit, given its number and bytes; null where that is impossible.</param>
+    public VisitsAsLogged AsLogged(Func<int, byte[], ExaminationRecord?> read) => new(_database, this, read);
+
+    /// <summary>Visits with all that was decided in them, in the order stored.</summary>
+    internal IReadOnlyList<TouchingVisit> Of(IReadOnlyCollection<int> numbers)
+    {
         var list = JsonSerializer.Serialize(numbers);
         var chosen = $"visit.visit IN {_database.Numbers("$1")}";
         var outcomes = Outcomes(chosen, list).ToLookup(o => o.Visit.Visit, o => o.Outcome);
         return [.. Visits(chosen, list).Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
     }
+
+    internal bool EndsAreIn(DocumentStatus document) => _ends.AreIn(document);
 
     /// <summary>What later visits ended of what the documents of a visit say: these lines are not to be printed again.</summary>
     public IReadOnlyList<(LineEnd End, int ByVisit)> EndsOf(int visit) => _ends.Of(visit);

@@ -31,7 +31,7 @@ public static class CheckRegister
         var read = EmbeddedRecord.Read(json, "register");
         if (read.Record is not { } record || Entanglement.Of(record, read.Findings) is not null || (visit.AsOf ?? visit.StoredOn) is not { } asOf)
             return null;
-        var known = new RegisterKnowledge(register, visit.Seen ?? visit.Visit, visit.Origin);
+        var known = new RegisterKnowledge(register, visit.Seen ?? visit.Visit, visit.Origin) { AsStored = true };
         var decided = DetermineVisits.Of([new VisitToDecide(record, read.Findings, visit.Sha256)], known, asOf, rules)[0];
         return new(RememberVisit.Of(decided.Visit).Outcomes)
         {

@@ -36,7 +36,8 @@ public static class MergeRegisters
     private static IEnumerable<(int ByVisit, LocalDate On, string Why, KnownLine Line)> OutOfUse(DocumentRegister register, IReadOnlySet<int> added)
     {
         var (records, known) = (new RememberedRecords(register), new RegisterKnowledge(register));
-        var touched = added.SelectMany(v => register.Visits.Touching(records.Of(v))).DistinctBy(t => t.Visit.Visit)
+        var logged = register.Visits.AsLogged(records.Read);
+        var touched = added.SelectMany(v => logged.Touching(records.Of(v))).DistinctBy(t => t.Visit.Visit)
             .Where(t => t.Outcomes.Any(IsOutOfUse) || records.Of(t.Visit.Visit).Items.Any(i => i.Status is ItemStatus.Lost));
         return
             from visit in touched

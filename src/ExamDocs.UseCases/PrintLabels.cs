@@ -87,6 +87,8 @@ public static partial class PrintLabels
         if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
 
+        foreach (var (number, _) in reprints)
+            DocumentVisit.Require(register, register.Find(number));
         var run = DecideRun.Remember(read, register, request.Today, request.Rules);
         var (inputs, corrections, others) = (run.Inputs.ToArray(), new Corrections(register, reason: null), new List<DocumentJob>());
         await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)

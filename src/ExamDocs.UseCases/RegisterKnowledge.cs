@@ -27,6 +27,11 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     private readonly RememberedRecords _records = new(register);
     private readonly Dictionary<int, KnownVisit> _visits = [];
 
+    /// <summary>Takes what is stored as it is: a check of the register finds by itself, and names, all that was altered.</summary>
+    public bool AsStored { get; init; }
+
+    private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
+
     /// <summary>
     /// The place of the visit that is decided: documents are named of visits before it alone. Those of later ones may be issued
     /// yet, and the same record must print the same again. Null to name all.
@@ -35,9 +40,10 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
 
     public RegisterAsked? Asked { get; } = new(register.Identity, register.KeptSince);
 
+    /// <exception cref="RegisterAlteredException">One of them is not as the log has it.</exception>
     public IReadOnlyList<KnownVisit> Touching(VisitToDecide visit) =>
     [
-        .. register.Visits.Touching(visit.Record, upTo, origin)
+        .. (AsStored ? register.Visits.Touching(visit.Record, upTo, origin) : Logged.Touching(visit.Record, upTo, origin))
             .Where(v => !string.Equals(v.Visit.Sha256, visit.Key, StringComparison.Ordinal)).Select(Known),
     ];
 

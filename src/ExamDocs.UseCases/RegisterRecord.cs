@@ -72,6 +72,7 @@ internal sealed class RegisterRecord
     private ExaminationRecord Joined(IReadOnlyList<PastOutcome> chosen)
     {
         var visits = chosen.Select(o => o.Visit).DistinctBy(v => v.Visit).OrderBy(v => v.ExaminedOn).ThenBy(v => v.Visit).ToList();
+        _register.Visits.AsLogged(_records.Read).Require([.. visits.Select(v => v.Visit)]);
         var people = new PeopleOfVisits();
         var parts = visits.ConvertAll(v => people.Renamed(_records.Of(v.Visit), FormattableString.Invariant($"{v.Visit}")));
         var items = chosen.Select(o => o.Outcome.Item!).ToHashSet(StringComparer.Ordinal);

@@ -12,6 +12,7 @@ internal sealed class Connected
     private readonly RegisterDatabase _database;
     private readonly string _counts;
     private readonly object?[] _limits;
+    private readonly HashSet<string> _items = new(StringComparer.Ordinal);
 
     /// <param name="database">Where the keys are.</param>
     /// <param name="upTo">The last visit that counts; null for all.</param>
@@ -27,10 +28,13 @@ internal sealed class Connected
         };
     }
 
+    /// <summary>Ids of the items that were found on the way, as they are typed.</summary>
+    public IReadOnlyCollection<string> Items => _items;
+
     /// <returns>Numbers of the visits.</returns>
     public IReadOnlyCollection<int> To(IEnumerable<string> keys)
     {
-        var (visits, unnamedVisits, items, known) = (new HashSet<int>(), new HashSet<int>(), new HashSet<string>(StringComparer.Ordinal), new HashSet<string>(StringComparer.Ordinal));
+        var (visits, unnamedVisits, known) = (new HashSet<int>(), new HashSet<int>(), new HashSet<string>(StringComparer.Ordinal));
         var next = keys.Select(VisitRows.Stored).Where(known.Add).ToList();
         while (next.Count > 0)
         {
@@ -38,7 +42,7 @@ internal sealed class Connected
             visits.UnionWith(found.Select(f => f.Visit));
             // An item without an id is another one in every visit.
             var unnamed = found.Where(f => f.Item.Length == 0).Select(f => f.Visit).Where(unnamedVisits.Add).ToList();
-            var named = found.Select(f => f.Item).Where(i => i.Length > 0 && items.Add(i)).ToList();
+            var named = found.Select(f => f.Item).Where(i => i.Length > 0 && _items.Add(i)).ToList();
             next =
             [
                 .. Ask("SELECT DISTINCT key FROM item_key WHERE item IN", named, row => row.GetString(0)).Where(known.Add),

@@ -12,6 +12,17 @@ internal static class Layout
         "merged_visit", "observation", "outcome", "person", "register", "renewal", "replacement", "visit",
     ];
 
+    /// <summary>
+    /// Indexes that change no layout: an earlier version works with and without them. They are made where they are missing, and
+    /// without them the same is found by reading more.
+    /// </summary>
+    /// <param name="visitOfEntry">As <see cref="RegisterDatabase.VisitOfEntry"/> has it.</param>
+    public static IReadOnlyList<(string Name, string Statement)> Indexes(string visitOfEntry) =>
+    [
+        ("log_by_visit", $"CREATE INDEX log_by_visit ON log (({visitOfEntry}))"),
+        ("item_by_serial", "CREATE INDEX item_by_serial ON item {equal}(serial)"),
+    ];
+
     /// <summary>Numbers and documents.</summary>
     public const string First =
         """

@@ -62,7 +62,7 @@ internal sealed class LineEnds(RegisterDatabase database, LogRows log, DocumentR
             return;
         var ended = In(document.Number).Select(l => l.Item).ToHashSet(StringComparer.Ordinal);
         var (position, last) = (ended.Count, ((LineEnd End, int ByVisit)?)null);
-        foreach (var (end, byVisit) in Of(visit).Where(e => document.Items.Contains(e.End.Item, StringComparer.Ordinal) && MayBeUsed(document, e.End.Item)))
+        foreach (var (end, byVisit) in Of(visit).Where(e => IsSaidBy(document, e.End)))
         {
             if (!ended.Add(end.Item))
                 continue;
@@ -75,6 +75,17 @@ internal sealed class LineEnds(RegisterDatabase database, LogRows log, DocumentR
         if (last is { } by && (endsWhole || document.Items.All(ended.Contains)) && documents.End(document.Number, Word, by.End.On, by.End.Why))
             log.Append(at => LogEntry.Ended(at, DocumentRows.Logged(document), by.ByVisit, by.End.Why, by.End.On));
     }
+
+    /// <summary>Whether a document that is listed as current tells of all that later visits ended of it.</summary>
+    public bool AreIn(DocumentStatus document)
+    {
+        if (!document.IsCurrent || document.Visit is not { } visit || !EndsWhole.TryGetValue(document.Kind, out var endsWhole))
+            return true;
+        var ended = Of(visit).Where(e => IsSaidBy(document, e.End)).Select(e => e.End.Item).ToHashSet(StringComparer.Ordinal);
+        return ended.Count == 0 || (!endsWhole && !document.Items.All(ended.Contains) && ended.IsSubsetOf(document.EndedLines.Select(l => l.Item)));
+    }
+
+    private static bool IsSaidBy(DocumentStatus document, LineEnd end) => document.Items.Contains(end.Item, StringComparer.Ordinal) && MayBeUsed(document, end.Item);
 
     private static bool IsOf(LineEnd one, LineEnd other) => one.Visit == other.Visit && string.Equals(one.Item, other.Item, StringComparison.Ordinal);
 

@@ -21,6 +21,18 @@ internal sealed class LogRows(DbConnection connection)
         connection.Execute("UPDATE register SET log_size = $1", _frontier.Size);
     }
 
+    /// <summary>
+    /// The log is what its last root says, and as long as the register counted. Who is about to enter something reads all of it for
+    /// the next root anyhow.
+    /// </summary>
+    /// <exception cref="RegisterAlteredException">It is not.</exception>
+    public void Require()
+    {
+        CatchUp();
+        if (Counted() != _frontier.Size || (_frontier.Size > 0 && !IsStored(_frontier)))
+            throw new RegisterAlteredException("its log", "The log does not have the root that was kept for it.");
+    }
+
     /// <summary>Null while nothing is entered.</summary>
     public Checkpoint? Latest() => Checkpoints() is [.., var last] ? last : null;
 

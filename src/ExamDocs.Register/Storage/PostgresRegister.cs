@@ -120,6 +120,14 @@ internal sealed class PostgresRegister : RegisterDatabase
 
     public override string Numbers(string parameter) => $"(SELECT json_array_elements_text({parameter}::json)::integer)";
 
+    /// <summary>Members are in the order of their names, so that both words and numbers are at an end; no function of JSON takes bytes into an index.</summary>
+    public override string VisitOfEntry =>
+        """
+        coalesce(substring(encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') FROM '"visit":([0-9]{1,9}),"what":"remembered"[}]$')::integer,
+        CASE WHEN encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') ~ ',"what":"ends"[}]$'
+        THEN substring(encode(substring(entry FROM 1 FOR 32), 'escape') FROM '^[{]"byVisit":([0-9]{1,9}),')::integer END)
+        """;
+
     /// <summary>Whoever writes holds the one row of the register: entries of the log must come one after the other.</summary>
     public override DbTransaction BeginWriting()
     {

@@ -25,6 +25,7 @@ internal static class PostgresTables
             Create(register, today);
         else if (Recognised(register) < Layout.Version)
             BringUpToDate(register, today);
+        Index(register);
         transaction.Commit();
     }
 
@@ -91,6 +92,25 @@ internal static class PostgresTables
         Migration.ToThird(register, today);
         connection.Execute(GrantAsBefore);
         Guard(connection);
+    }
+
+    /// <summary>Only the owner may; for others the server reads more until then.</summary>
+    private static void Index(PostgresRegister register)
+    {
+        var connection = register.Connection;
+        var there = connection.Rows(row => row.GetString(0), "SELECT indexname::text FROM pg_indexes WHERE schemaname = $1", PostgresRegister.Schema);
+        var missing = Layout.Indexes(register.VisitOfEntry).Where(i => !there.Contains(i.Name, StringComparer.Ordinal)).ToList();
+        if (missing.Count == 0 || connection.Number(
+            """
+            SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace
+            WHERE nspname = $1 AND relname IN ('log', 'item') AND pg_has_role(relowner, 'USAGE') AND has_schema_privilege($1, 'CREATE')
+            """,
+            PostgresRegister.Schema) < 2)
+        {
+            return;
+        }
+        foreach (var (_, statement) in missing)
+            connection.Execute(Written(statement));
     }
 
     private const string GuardsOfTables =

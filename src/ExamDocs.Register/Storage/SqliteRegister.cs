@@ -102,6 +102,12 @@ internal sealed class SqliteRegister : RegisterDatabase
 
     public override string Numbers(string parameter) => Values(parameter);
 
+    public override string VisitOfEntry =>
+        """
+        CASE WHEN json_valid(CAST(entry AS TEXT)) THEN CASE json_extract(CAST(entry AS TEXT), '$.what')
+        WHEN 'remembered' THEN json_extract(CAST(entry AS TEXT), '$.visit') WHEN 'ends' THEN json_extract(CAST(entry AS TEXT), '$.byVisit') END END
+        """;
+
     private void Prepare(LocalDate today)
     {
         if (!IsEmpty())
@@ -111,6 +117,24 @@ internal sealed class SqliteRegister : RegisterDatabase
         Connection.Execute("PRAGMA synchronous = EXTRA");
         if (Connection.Number("PRAGMA user_version") < Layout.Version)
             Update(today);
+        Index();
+    }
+
+    /// <summary>Another run may be making them: they are looked for again under the lock.</summary>
+    private void Index()
+    {
+        if (Missing().Count == 0)
+            return;
+        using var transaction = BeginWriting();
+        foreach (var index in Missing())
+            Connection.Execute(Written(index));
+        transaction.Commit();
+
+        List<string> Missing()
+        {
+            var there = Connection.Rows(row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'index'");
+            return [.. Layout.Indexes(VisitOfEntry).Where(i => !there.Contains(i.Name, StringComparer.Ordinal)).Select(i => i.Statement)];
+        }
     }
 
     private bool IsEmpty() => Connection.Number("SELECT count(*) FROM sqlite_schema") == 0

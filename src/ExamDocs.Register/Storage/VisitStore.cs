@@ -16,6 +16,8 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
             return null;
         var numbers = Numbered(visits, latest);
         var seen = numbers.Select(n => n.Visit).Append(latest).Max();
+        if (numbers.Exists(n => n.IsNew))
+            log.Require();
         for (var n = 0; n < visits.Count; n++)
         {
             if (numbers[n].IsNew)

@@ -32,11 +32,12 @@ public static partial class VerifyDocuments
     /// <exception cref="IOException">A file cannot be opened, or the register cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">A file may not be read.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
+    /// <exception cref="RegisterAlteredException">What the register knows of the visit of a document is not as its log has it.</exception>
     public static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = request.RegisterPath is { } path ? DocumentRegister.OpenToRead(path) : null;
-        return await RunAsync(request, register is null ? null : register.Find, cancellation, register?.Identity);
+        return await RunAsync(request, register is null ? null : number => DocumentVisit.Require(register, register.Find(number)), cancellation, register?.Identity);
     }
 
     internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(

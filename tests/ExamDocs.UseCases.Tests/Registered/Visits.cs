@@ -18,6 +18,8 @@ internal sealed class Visits : IDisposable
 
     public string Register => _workspace.Register;
 
+    public string Out => _workspace.Out;
+
     /// <param name="reference">Of the visit.</param>
     /// <param name="day">Of the examination and the report.</param>
     /// <param name="withdraw">The examiner withdraws the connector; otherwise finds it fit.</param>
