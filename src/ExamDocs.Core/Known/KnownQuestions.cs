@@ -13,7 +13,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     {
         var same = items.SameAs(entry);
         var asked = new HashSet<KnownEntry>(same);
-        foreach (var other in items.Near(entry).Where(o => !o.IsCurrent).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
+        foreach (var other in items.NearBefore(entry).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
         {
             if (asked.Contains(other) || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry)) || items.Answers.IsAnother(entry, other) || IsKnown(entry, other, same))
                 continue;
