@@ -5,9 +5,8 @@ namespace ExamDocs.Core.Known;
 /// <summary>Which item is which: entries of all records, and which of them are the same item.</summary>
 internal sealed class KnownItems
 {
-    private readonly ILookup<string, KnownEntry> _byId;
-    private readonly ILookup<string, KnownEntry> _byFormerId;
-    private readonly ILookup<string, KnownEntry> _bySerial;
+    private readonly EntryIndex _all;
+    private readonly EntryIndex _past;
     private readonly Dictionary<KnownEntry, IReadOnlyList<KnownEntry>> _same = [];
     private readonly ILookup<string, KnownEntry> _batches;
 
@@ -16,10 +15,9 @@ internal sealed class KnownItems
         Current = [.. KnownEntry.Of(current, isCurrent: true)];
         Past = [.. others.SelectMany(v => v.Entries)];
         var all = Current.Concat(Past).ToList();
-        _byId = Index(all, e => e.Particulars.Id);
-        _byFormerId = Index(all, e => e.Particulars.Formerly);
-        _bySerial = Index(all, e => e.Particulars.Serial);
-        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance).SelectMany(visit => BatchesOf([.. visit])).ToLookup(b => b.Key, b => b.Entry, StringComparer.Ordinal);
+        (_all, _past) = (new EntryIndex(all), new EntryIndex(Past));
+        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance).SelectMany(visit => BatchesOf([.. visit]))
+            .ToLookup(b => b.Key, b => b.Entry, StringComparer.Ordinal);
         Answers = new AnsweredItems(this, all);
     }
 
@@ -42,12 +40,13 @@ internal sealed class KnownItems
     public bool IsOfCurrent(KnownEntry entry) => Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, entry) || SameAs(c).Contains(entry)));
 
     /// <summary>Entries that bear the id, folded.</summary>
-    public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => idKeys.SelectMany(k => _byId[k]).Distinct();
+    public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => _all.WithId(idKeys);
 
     /// <summary>Everything that the entry could be the same as or be asked about.</summary>
-    public IEnumerable<KnownEntry> Near(KnownEntry entry) => entry.Particulars.Id.SelectMany(k => _byId[k].Concat(_byFormerId[k]))
-        .Concat(entry.Particulars.Formerly.SelectMany(k => _byId[k])).Concat(entry.Particulars.Serial.SelectMany(k => _bySerial[k]))
-        .Where(e => !ReferenceEquals(e, entry)).Distinct();
+    public IEnumerable<KnownEntry> Near(KnownEntry entry) => _all.Near(entry);
+
+    /// <summary>The same of other records alone: a record may have thousands of items under one serial.</summary>
+    public IEnumerable<KnownEntry> NearBefore(KnownEntry entry) => _past.Near(entry);
 
     /// <summary>By its particulars or by its own word, answers aside.</summary>
     public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
@@ -82,7 +81,7 @@ internal sealed class KnownItems
         var open = new Queue<KnownEntry>(seen);
         while (open.TryDequeue(out var at))
         {
-            foreach (var next in Near(at).Where(n => !n.IsCurrent && !seen.Contains(n) && IsLinked(at, n) && !Answers.IsAnother(start, n)).ToList())
+            foreach (var next in NearBefore(at).Where(n => !seen.Contains(n) && IsLinked(at, n) && !Answers.IsAnother(start, n)).ToList())
             {
                 seen.Add(next);
                 if (!next.IsNameAlone)
@@ -103,8 +102,6 @@ internal sealed class KnownItems
 
     private static IEnumerable<(string Key, KnownEntry Entry)> BatchesOf(List<KnownEntry> visit) => visit
         .SelectMany(e => e.Particulars.Serial.Select(key => (Key: key, Entry: e))).GroupBy(e => e.Key, StringComparer.Ordinal)
-        .SelectMany(g => g.Where(a => g.Any(b => !a.Entry.Particulars.SharesId(b.Entry.Particulars) && Particulars.Agree(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker))));
-
-    private static ILookup<string, KnownEntry> Index(List<KnownEntry> entries, Func<KnownEntry, IReadOnlyList<string>> keys) =>
-        entries.SelectMany(e => keys(e).Select(key => (key, e))).ToLookup(p => p.key, p => p.e, StringComparer.Ordinal);
+        .SelectMany(g => g.Where(a => g.Any(b => !a.Entry.Particulars.SharesId(b.Entry.Particulars)
+            && Particulars.Agree(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker))));
 }

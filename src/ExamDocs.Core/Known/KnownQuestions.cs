@@ -14,7 +14,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
         // What only a third record ties to it, by a word of its own, does not tell which of the two this is.
         var same = items.SameAs(entry).Where(s => items.SpeaksFor(entry, s)).ToList();
         var asked = new HashSet<KnownEntry>(same);
-        foreach (var other in items.Near(entry).Where(o => !o.IsCurrent).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
+        foreach (var other in items.NearBefore(entry).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
         {
             if (asked.Contains(other) || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry)) || items.Answers.IsAnother(entry, other) || IsKnown(entry, other, same))
                 continue;

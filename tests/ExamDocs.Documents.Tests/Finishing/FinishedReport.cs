@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Tests.Printing;
@@ -11,8 +12,13 @@ internal static class FinishedReport
 
     public static readonly byte[] Outcome = Encoding.UTF8.GetBytes("{\"outcome\":\"withdraw\"}");
 
+    private static readonly ConditionalWeakTable<Press, byte[]> Once = [];
+
     public static AttachedData[] Attached =>
         [new("outcome.json", "What was determined", Outcome), new("examdocs.json", "What was recorded", Record)];
 
-    public static byte[] Of(Press press) => Finisher.Finish(press.Report, Attached);
+    /// <summary>Finished once; nobody changes it.</summary>
+    public static byte[] Of(Press press) => Once.GetValue(press, Anew);
+
+    public static byte[] Anew(Press press) => Finisher.Finish(press.Report, Attached);
 }

@@ -58,13 +58,11 @@ public sealed class LabelSheetTests(Press press)
     {
         var stock = LabelStock.Find(name)!;
         var pdf = LabelSheet.Impose(await _labels.FillAsync(stock), stock, new Placing());
-        using var coarse = SKBitmap.Decode(Tool.Raster(pdf, 203));
-        using var fine = SKBitmap.Decode(Tool.Raster(pdf, 600));
         foreach (var place in new[] { 0, stock.PerSheet - 1 }.Distinct())
         {
             var made = await _labels.MadeAsync(stock, place);
-            Assert.Equal(made.QrText, QrCode.Read(coarse, Part(stock, place, 203))?.Text);
-            var module = QrCode.Read(fine, Part(stock, place, 600))!.Module(made.Modules) / 600 * 25.4;
+            Assert.Equal(made.QrText, QrCode.Read(Tool.Raster(pdf, 203, Part(stock, place, 203)))?.Text);
+            var module = QrCode.Read(Tool.Raster(pdf, 600, Part(stock, place, 600)))!.Module(made.Modules) / 600 * 25.4;
             Assert.InRange(module, 0.4, 1.2);
         }
     }
@@ -111,12 +109,12 @@ public sealed class LabelSheetTests(Press press)
             using var bitmap = SKBitmap.Decode(Tool.Raster(LabelSheet.Impose([label], stock, new Placing()), 203));
             const double perMm = 203 / 25.4;
             var eyelet = stock.Eyelet!;
-            var within = (from x in Enumerable.Range(0, bitmap.Width)
-                          from y in Enumerable.Range(0, bitmap.Height)
+            var within = (from x in Enumerable.Range(0, Math.Min(bitmap.Width, (int)((eyelet.XMm + eyelet.DiameterMm) * perMm)))
+                          from y in Enumerable.Range(0, Math.Min(bitmap.Height, (int)((eyelet.YMm + eyelet.DiameterMm) * perMm)))
                           where Math.Sqrt(Math.Pow(((x + 0.5) / perMm) - eyelet.XMm, 2) + Math.Pow(((y + 0.5) / perMm) - eyelet.YMm, 2)) <= eyelet.DiameterMm / 2
                           select bitmap.GetPixel(x, y).Red).ToList();
             Assert.True(within.Count > 3000, $"{within.Count} dots");
-            Assert.All(within, tone => Assert.Equal(255, tone));
+            Assert.DoesNotContain(within, tone => tone != 255);
             Assert.Contains(bitmap.Pixels, p => p.Red < 50);
         }
     }

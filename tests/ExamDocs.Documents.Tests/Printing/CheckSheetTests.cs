@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
@@ -15,6 +16,8 @@ public sealed class CheckSheetTests(Press press)
     /// <summary>Ticked with a glove on: the boxes of a line are 8 mm.</summary>
     private const double LeastMm = 6;
 
+    private static readonly ConcurrentDictionary<string, Lazy<Task<PrintedPaper>>> Printed = new(StringComparer.Ordinal);
+
     public static TheoryData<string> Categories => [.. Catalogue.All.Select(c => c.Id)];
 
     [Theory]
@@ -22,7 +25,7 @@ public sealed class CheckSheetTests(Press press)
     public async Task Every_criterion_is_on_the_sheet_with_the_answers_it_allows_and_no_other(string id)
     {
         var category = Catalogue.Find(id)!;
-        var sheet = await PrintAsync(Of(category));
+        var sheet = await PrintAsync(category);
         var rows = Regex.Matches(sheet.Html, "<tr><th scope=\"row\">.*?</tr>", RegexOptions.Singleline, TimeSpan.FromSeconds(5))
             .Select(m => WebUtility.HtmlDecode(m.Value)).Where(r => r.Contains("class=\"question\"", StringComparison.Ordinal)).ToList();
         Assert.Equal(category.Criteria.Count, rows.Count);
@@ -43,7 +46,7 @@ public sealed class CheckSheetTests(Press press)
     public async Task Each_answer_has_a_box_that_a_gloved_hand_can_tick(string id)
     {
         var category = Catalogue.Find(id)!;
-        var boxes = (await PrintAsync(Of(category))).Squares(LeastMm, 9);
+        var boxes = (await PrintAsync(category)).Squares(LeastMm, 9);
         // Two rooms for defects with three boxes each, and six boxes for why it was examined.
         var answers = category.Criteria.Sum(c => Enum.GetValues<ObservedState>().Count(c.Allows));
         Assert.Equal(answers + (2 * 3) + Enum.GetValues<Basis>().Length, boxes.Count);
@@ -173,6 +176,10 @@ public sealed class CheckSheetTests(Press press)
         var visit = Example.Determined(record);
         return new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), visit, visit.Items[0]);
     }
+
+    /// <summary>Printed once for all tests.</summary>
+    private Task<PrintedPaper> PrintAsync(Category category) =>
+        Printed.GetOrAdd(category.Id, _ => new Lazy<Task<PrintedPaper>>(() => PrintAsync(Of(category)))).Value;
 
     private Task<PrintedPaper> PrintAsync(DeterminedVisit visit, DeterminedItem item) =>
         PrintAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), visit, item));

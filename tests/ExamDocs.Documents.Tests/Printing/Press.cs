@@ -10,11 +10,17 @@ namespace ExamDocs.Documents.Tests.Printing;
 /// <summary>One browser for all tests, and the example's report, printed once.</summary>
 public sealed class Press : IAsyncLifetime
 {
+    private readonly Lazy<string> _reportText;
     private Browser? _browser;
+
+    public Press() => _reportText = new(() => Tool.PdfText(Report));
 
     public DocumentRenderer Renderer { get; } = new();
 
     public byte[] Report { get; private set; } = [];
+
+    /// <summary>The report's text as Poppler reads it.</summary>
+    public string ReportText => _reportText.Value;
 
     internal ReportModel ReportModel { get; private set; } = null!;
 

@@ -14,17 +14,8 @@ internal sealed record QrCode(string Text, double FinderDistance)
     public static QrCode? Read(byte[] png)
     {
         using var bitmap = SKBitmap.Decode(png);
-        return Read(bitmap, new SKRectI(0, 0, bitmap.Width, bitmap.Height));
-    }
-
-    /// <summary>The code within this part of the picture.</summary>
-    public static QrCode? Read(SKBitmap bitmap, SKRectI part)
-    {
-        var grey = new byte[part.Width * part.Height];
-        for (var y = 0; y < part.Height; y++)
-            for (var x = 0; x < part.Width; x++)
-                grey[(y * part.Width) + x] = bitmap.GetPixel(part.Left + x, part.Top + y).Red;
-        var source = new RGBLuminanceSource(grey, part.Width, part.Height, RGBLuminanceSource.BitmapFormat.Gray8);
+        byte[] grey = [.. bitmap.Pixels.Select(p => p.Red)];
+        var source = new RGBLuminanceSource(grey, bitmap.Width, bitmap.Height, RGBLuminanceSource.BitmapFormat.Gray8);
         var hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.TRY_HARDER] = true, [DecodeHintType.CHARACTER_SET] = "UTF-8" };
         if (new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source)), hints) is not { } result)
             return null;

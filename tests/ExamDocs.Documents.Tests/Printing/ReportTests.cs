@@ -12,7 +12,7 @@ public sealed class ReportTests(Press press)
 {
     private string? _body;
 
-    private string Text => Tool.Squeeze(Tool.PdfText(press.Report));
+    private string Text => field ??= Tool.Squeeze(press.ReportText);
 
     [Fact]
     public void Paragraphs_1_2_9_10_and_11_are_there()
@@ -71,7 +71,7 @@ public sealed class ReportTests(Press press)
     [Fact]
     public void Page_numbers_and_the_document_number_are_on_every_page()
     {
-        var pages = Tool.PdfText(press.Report).Split('\f', StringSplitOptions.RemoveEmptyEntries);
+        var pages = press.ReportText.Split('\f', StringSplitOptions.RemoveEmptyEntries);
         Assert.True(pages.Length > 10);
         for (var at = 0; at < pages.Length; at++)
         {
@@ -136,7 +136,7 @@ public sealed class ReportTests(Press press)
 
     private string Body()
     {
-        var body = Regex.Replace(Tool.PdfText(press.Report), @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*", "", RegexOptions.None, TimeSpan.FromSeconds(5));
+        var body = Regex.Replace(press.ReportText, @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*", "", RegexOptions.None, TimeSpan.FromSeconds(5));
         return Tool.Squeeze(body);
     }
 

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
+using SkiaSharp;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
@@ -39,6 +40,10 @@ internal static class Tool
 
     /// <summary>The first page as a grey PNG at this resolution.</summary>
     public static byte[] Raster(byte[] pdf, int dpi) => Raster(pdf, dpi, "-gray");
+
+    /// <summary>A part of the first page, in dots of this resolution.</summary>
+    public static byte[] Raster(byte[] pdf, int dpi, SKRectI part) =>
+        Raster(pdf, dpi, "-gray", "-x", $"{part.Left}", "-y", $"{part.Top}", "-W", $"{part.Width}", "-H", $"{part.Height}");
 
     /// <summary>The first page as a PNG in colours at this resolution; hard edges where there is no smoothing.</summary>
     public static byte[] ColourRaster(byte[] pdf, int dpi, bool smooth = true) =>

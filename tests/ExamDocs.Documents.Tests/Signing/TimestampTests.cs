@@ -42,17 +42,18 @@ public sealed class TimestampTests
         Assert.DoesNotContain("Verification: OK", OpenSslTs(signature, token), StringComparison.Ordinal);
     }
 
-    /// <summary>The lowest bit; with EXAMDOCS_PROOF=full the patterns that the whole file is tried with as well.</summary>
-    public static TheoryData<byte> Patterns => EveryByteTests.IsFull ? EveryByteTests.Patterns : [0x01];
+    /// <summary>The lowest bit of every third byte; with EXAMDOCS_PROOF=full each byte, by the patterns that the whole file is tried with.</summary>
+    public static TheoryData<byte, int> Patterns => EveryByteTests.IsFull ? EveryByteTests.Patterns : new([(0x01, 3)]);
 
     [Theory]
     [MemberData(nameof(Patterns))]
-    public async Task Each_byte_of_the_timestamp_changed_is_found(byte pattern)
+    public async Task Each_byte_of_the_timestamp_changed_is_found(byte pattern, int step)
     {
         using var clock = new Clock(Authority.TimestampCertificate());
         var signed = await SignedAsync(clock);
         var (from, unfound) = (signed.AsSpan().IndexOf("/Contents <3"u8), new List<int>());
-        for (var at = from; signed[at] != '>' || at == from; at++)
+        var end = from + signed.AsSpan(from).IndexOf((byte)'>');
+        for (var at = from; at < end; at += step)
         {
             signed[at] ^= pattern;
             if (SignatureCheck.Of(signed, Authority.Trust, TestAuthority.Now) is { IsIntact: true, Faults.Count: 0 })

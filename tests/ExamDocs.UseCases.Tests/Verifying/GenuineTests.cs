@@ -9,7 +9,7 @@ using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 namespace ExamDocs.UseCases.Tests.Verifying;
 
 /// <summary>What was issued is valid where the register holds it, and never "not valid" where it stands alone.</summary>
-public sealed class GenuineTests(IssuedForVerifying issued) : IClassFixture<IssuedForVerifying>
+public sealed class GenuineTests(IssuedForVerifying issued)
 {
     private static readonly string[] Asked = ["report", "notice", "quarantine-label", "due-label", "certificate", "record", "check-sheet"];
 
@@ -31,12 +31,13 @@ public sealed class GenuineTests(IssuedForVerifying issued) : IClassFixture<Issu
         var registered = await VerifyAsync(files, workspace.Register, SignatureTrust.InNobody);
         Assert.Equal("", Against(registered));
         Assert.All(registered, v => Assert.Equal(Verdict.Valid, v.Verdict));
-        var alone = await VerifyAsync(files, null, trust);
+        // One of each kind: without a register the same pages are asked about once more.
+        var alone = await VerifyAsync([.. files.DistinctBy(f => Path.GetFileName(f)[0])], null, trust);
         Assert.Equal("", Against(alone));
         Assert.All(alone, v => Assert.Equal(Verdict.CannotTell, v.Verdict));
         Assert.All(alone, v => Assert.Equal(isSigned, v.Statements.Any(s => s is { Question: "genuine", Answer: Answer.Holds })));
         Assert.All(alone, v => Assert.Contains(v.Statements, s => s is { Question: "print", Answer: Answer.Holds }));
-        Assert.Superset(Asked.ToHashSet(), registered.Select(v => Kind(v.Number!)).ToHashSet());
+        Assert.Superset(Asked.ToHashSet(), alone.Select(v => Kind(v.Number!)).ToHashSet());
     }
 
     [Theory]
@@ -77,7 +78,7 @@ public sealed class GenuineTests(IssuedForVerifying issued) : IClassFixture<Issu
     public async Task Printed_once_more_a_document_looks_the_same_to_poppler()
     {
         foreach (var file in new[] { issued.Report, issued.Label })
-            Assert.Equal(ForgeryTests.Drawn(await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken)), ForgeryTests.Drawn(await ForgedAsync(file)));
+            Assert.Equal(ForgeryTests.Drawn(await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken)), ForgeryTests.Drawn(await issued.ForgedAsync(file)));
     }
 
     private static string Kind(string number) => number[0] switch { 'R' => "report", 'N' => "notice", 'Q' => "quarantine-label", 'D' => "due-label", 'C' => "certificate", 'E' => "record", 'S' => "check-sheet", _ => "" };

@@ -11,12 +11,23 @@ using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
 using NodaTime;
 
+[assembly: AssemblyFixture(typeof(ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying))]
+
 namespace ExamDocs.UseCases.Tests.Verifying;
 
-/// <summary>A small visit issued once, and the means to make a document that differs from it in one thing.</summary>
+/// <summary>A small visit issued once for all tests, and the means to make a document that differs from it in one thing.</summary>
 public sealed class IssuedForVerifying : IAsyncLifetime
 {
     private readonly Workspace _workspace = new();
+    private readonly Lazy<Task<Browser>> _browser = new(() => Browser.StartAsync());
+    private readonly Lazy<Task<byte[]>> _labelOfAnotherVersion;
+    private readonly Lazy<byte[]> _drawnLabel;
+
+    public IssuedForVerifying()
+    {
+        _labelOfAnotherVersion = new(() => OfAnotherVersionAsync(Label));
+        _drawnLabel = new(() => ForgeryTests.Drawn(File.ReadAllBytes(Label)));
+    }
 
     internal string Folder => _workspace.Folder;
 
@@ -25,6 +36,12 @@ public sealed class IssuedForVerifying : IAsyncLifetime
     internal string Report { get; private set; } = null!;
 
     internal string Label { get; private set; } = null!;
+
+    /// <summary>The label as Poppler draws it.</summary>
+    internal byte[] DrawnLabel => _drawnLabel.Value;
+
+    /// <summary>The label, saying that another version of the program made it.</summary>
+    internal Task<byte[]> LabelOfAnotherVersionAsync() => _labelOfAnotherVersion.Value;
 
     internal static Instant Now { get; } = Instant.FromUtc(2026, 5, 13, 9, 0);
 
@@ -36,18 +53,23 @@ public sealed class IssuedForVerifying : IAsyncLifetime
     }
 
     /// <summary>Finished and attached anew from the same pages, or from altered ones.</summary>
-    internal static async Task<byte[]> ForgedAsync(string file, Func<string, string>? html = null, string? attachment = null, Func<string, string>? data = null)
+    internal async Task<byte[]> ForgedAsync(string file, Func<string, string>? html = null, string? attachment = null, Func<string, string>? data = null)
     {
         var pdf = await File.ReadAllBytesAsync(file);
         var contents = DocumentContents.Of(pdf).Contents!;
         await using var renderer = new DocumentRenderer();
         var page = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(KnownRules.BuiltIn)!)[0], contents.Basis, renderer, DrawnPictures.Of(pdf));
-        await using var browser = await Browser.StartAsync();
         var altered = html?.Invoke(page) ?? page;
         Assert.Equal(html is null, altered == page);
-        return Finisher.Finish(await browser.PrintAsync(altered, TestContext.Current.CancellationToken),
+        return Finisher.Finish(await PrintAsync(altered),
             [.. EmbeddedData.Within(pdf).Select(d => d with { Content = d.Name == attachment && data is not null ? Changed(d.Content, data) : d.Content })]);
     }
+
+    internal Task<byte[]> OfAnotherVersionAsync(string file) => ForgedAsync(file, null, "document.json",
+        json => json.Replace($"\"version\": \"{ProgramVersion.Current}\"", "\"version\": \"0.0.1\"", StringComparison.Ordinal));
+
+    /// <summary>Printed by one browser for all tests.</summary>
+    internal async Task<byte[]> PrintAsync(string html) => await (await _browser.Value).PrintAsync(html);
 
     /// <summary>What verifying says of the bytes against a register that takes them for those issued, so that nothing but their content speaks.</summary>
     internal async Task<VerifiedFile> VerifiedAsync(byte[] pdf, Func<DocumentStatus, DocumentStatus>? known = null, string name = "given.pdf", SignatureTrust? trust = null)
@@ -67,10 +89,11 @@ public sealed class IssuedForVerifying : IAsyncLifetime
     internal static IEnumerable<string> Faults(VerifiedFile verified) =>
         verified.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{s.Question}: {s.Text}");
 
-    public ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync()
     {
         _workspace.Dispose();
-        return ValueTask.CompletedTask;
+        if (_browser.IsValueCreated)
+            await (await _browser.Value).DisposeAsync();
     }
 
     private static byte[] Changed(byte[] data, Func<string, string> change)

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
-using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
@@ -12,7 +11,7 @@ using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 namespace ExamDocs.UseCases.Tests.Verifying;
 
 /// <summary>A signature counts by the certificate that was named, or by one that a named authority issued for documents.</summary>
-public sealed class TrustTests
+public sealed class TrustTests(IssuedForVerifying issued)
 {
     private const string ForServers = "1.3.6.1.5.5.7.3.1", ForClients = "1.3.6.1.5.5.7.3.2", ForMail = "1.3.6.1.5.5.7.3.4", ForDocuments = "1.3.6.1.5.5.7.3.36", ForCode = "1.3.6.1.5.5.7.3.3", ForAll = "2.5.29.37.0";
 
@@ -89,14 +88,13 @@ public sealed class TrustTests
         Assert.Equal(Verdict.CannotTell, (await VerifiedAsync(Path.Combine(workspace.Folder, "forged.pdf"), certificate.ExportCertificatePem())).Verdict);
     }
 
-    private static async Task<byte[]> SignedAnewAsync(string label, X509Certificate2 certificate, Func<string, string> change)
+    private async Task<byte[]> SignedAnewAsync(string label, X509Certificate2 certificate, Func<string, string> change)
     {
         var pdf = await File.ReadAllBytesAsync(label);
         var contents = DocumentContents.Of(pdf).Contents!;
         await using var renderer = new DocumentRenderer();
-        await using var browser = await Browser.StartAsync();
         var html = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(Core.KnownRules.BuiltIn)!)[0], contents.Basis, renderer, []);
-        return await Finisher.FinishSignedAsync(await browser.PrintAsync(change(html)), EmbeddedData.Within(pdf), new DocumentSigner(TestAuthority.One.Key(certificate)), contents.Basis.Language.Words.Common.SignatureField);
+        return await Finisher.FinishSignedAsync(await issued.PrintAsync(change(html)), EmbeddedData.Within(pdf), new DocumentSigner(TestAuthority.One.Key(certificate)), contents.Basis.Language.Words.Common.SignatureField);
     }
 
     private static X509Certificate2 SelfSigned(string name)

@@ -5,7 +5,7 @@ using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 namespace ExamDocs.UseCases.Tests.Verifying;
 
 /// <summary>What was touched, taken back or made up is not valid, and the sentence says why.</summary>
-public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixture<IssuedForVerifying>
+public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
 {
     [Fact]
     public async Task The_untouched_is_valid_under_any_name_that_is_no_number()
@@ -23,7 +23,7 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixt
 
     [Fact]
     public async Task Pages_printed_anew_from_the_same_data_say_the_same() =>
-        Assert.Empty(Faults(await issued.VerifiedAsync(await ForgedAsync(issued.Report))));
+        Assert.Empty(Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report))));
 
     [Fact]
     public async Task Files_that_took_each_others_names_are_told()
@@ -42,7 +42,7 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixt
         await FailsAsync("print: ", html => html.Replace("content: \"Page \"", "content: \"fit for use \"", StringComparison.Ordinal));
 
         async Task FailsAsync(string question, Func<string, string> change) => Assert.StartsWith(question, Assert.Single(
-            Faults(await issued.VerifiedAsync(await ForgedAsync(issued.Report, change)))), StringComparison.Ordinal);
+            Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, change)))), StringComparison.Ordinal);
 
         static string Body(string html, string from, string to) => html[..html.IndexOf("<body", StringComparison.Ordinal)]
             + html[html.IndexOf("<body", StringComparison.Ordinal)..].Replace(from, to, StringComparison.Ordinal);
@@ -50,16 +50,16 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixt
 
     [Fact]
     public async Task Outcomes_within_that_were_changed_are_told() => Assert.StartsWith("outcome: the record within gives other outcomes", Assert.Single(
-        Faults(await issued.VerifiedAsync(await ForgedAsync(issued.Report, null, "outcome.json", json => json.Replace("\"outcome\": \"fit\"", "\"outcome\": \"withdraw\"", StringComparison.Ordinal))))), StringComparison.Ordinal);
+        Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "outcome.json", json => json.Replace("\"outcome\": \"fit\"", "\"outcome\": \"withdraw\"", StringComparison.Ordinal))))), StringComparison.Ordinal);
 
     [Fact]
     public async Task Reasons_within_that_were_changed_are_told() => Assert.StartsWith("outcome: the reasons within", Assert.Single(
-        Faults(await issued.VerifiedAsync(await ForgedAsync(issued.Report, null, "outcome.json", json => json.Replace("\"bearing\": \"for\"", "\"bearing\": \"neutral\"", StringComparison.Ordinal))))), StringComparison.Ordinal);
+        Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "outcome.json", json => json.Replace("\"bearing\": \"for\"", "\"bearing\": \"neutral\"", StringComparison.Ordinal))))), StringComparison.Ordinal);
 
     [Fact]
     public async Task A_record_within_that_was_changed_is_told()
     {
-        var faults = Faults(await issued.VerifiedAsync(await ForgedAsync(issued.Report, null, "examdocs.json", json => json.Replace("\"clear\"", "\"doubt\"", StringComparison.Ordinal))));
+        var faults = Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "examdocs.json", json => json.Replace("\"clear\"", "\"doubt\"", StringComparison.Ordinal))));
         Assert.Contains(faults, f => f.StartsWith("outcome: ", StringComparison.Ordinal));
     }
 
@@ -69,13 +69,12 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixt
     [InlineData("\"issuedOn\": \"2026-05-12\"", "\"issuedOn\": \"2026-05-11\"")]
     [InlineData("\"format\"", "\"further\": 1, \"format\"")]
     public async Task What_it_rests_on_that_was_changed_is_told(string from, string to) => Assert.NotEmpty(
-        Faults(await issued.VerifiedAsync(await ForgedAsync(issued.Report, null, "document.json", json => json.Replace(from, to, StringComparison.Ordinal)))));
+        Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "document.json", json => json.Replace(from, to, StringComparison.Ordinal)))));
 
     [Fact]
     public async Task Another_version_is_not_held_to_its_words_but_to_its_outcome()
     {
-        var pdf = await ForgedAsync(issued.Report, null, "document.json", json => json.Replace($"\"version\": \"{ProgramVersion.Current}\"", "\"version\": \"0.0.1\"", StringComparison.Ordinal));
-        var verified = await issued.VerifiedAsync(pdf);
+        var verified = await issued.VerifiedAsync(await issued.OfAnotherVersionAsync(issued.Report));
         Assert.Empty(Faults(verified));
         Assert.Contains(verified.Statements, s => s is { Question: "print", Answer: Answer.NotChecked });
         Assert.Equal(Verdict.Valid, verified.Verdict);
@@ -89,7 +88,7 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued) : IClassFixt
     public async Task Words_moved_to_other_rows_are_told_whatever_browser_the_file_names(string style)
     {
         byte[] Renamed(byte[] pdf) => Forgery.Of(pdf, f => f.Objects("/Producer", facts => facts.Set("Producer", "(Skia/PDF m120)")));
-        var moved = await issued.VerifiedAsync(Renamed(await ForgedAsync(issued.Report, html => html.Replace("</style>", style + "</style>", StringComparison.Ordinal))));
+        var moved = await issued.VerifiedAsync(Renamed(await issued.ForgedAsync(issued.Report, html => html.Replace("</style>", style + "</style>", StringComparison.Ordinal))));
         Assert.Contains(Faults(moved), f => f.StartsWith("print: ", StringComparison.Ordinal));
         var elsewhere = await issued.VerifiedAsync(Renamed(await File.ReadAllBytesAsync(issued.Report, TestContext.Current.CancellationToken)));
         Assert.Empty(Faults(elsewhere));
