@@ -11,10 +11,10 @@ trap 'rm -rf "$logs"' EXIT
 # As it ships: optimised, and built once for examples/run.sh too.
 dotnet build ExamDocs.sln -c Release -v quiet --nologo || { echo "0 passed, 1 failed"; exit 1; }
 
-# One project; what it says is shown when it is done. A filter may leave nothing of it to run (8): that is no fault.
+# One project; what it says is shown when it is done. A filter may leave nothing of it to run (8): only then that is no fault.
 project() {
   local name="$1" log="$2/$1"
-  "tests/$name/bin/Release/net10.0/$name" --progress off --ignore-exit-code 8 "${@:3}" >"$log" 2>&1
+  "tests/$name/bin/Release/net10.0/$name" --progress off ${3:+--ignore-exit-code 8} "${@:3}" >"$log" 2>&1
   echo $? >"$log.code"
   flock "$2" cat "$log"
 }
