@@ -1,4 +1,5 @@
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Identity;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using ExamDocs.Templates;
@@ -33,7 +34,8 @@ internal sealed class Corrections
     /// <summary>Takes over the number that the register has given to a visit.</summary>
     public void Take(DeterminedVisit visit, int number) => _numbers[visit] = number;
 
-    public int NumberOf(DeterminedVisit visit) => _numbers[visit];
+    /// <summary>Null for a visit that is not remembered.</summary>
+    public int? NumberOf(DeterminedVisit visit) => _numbers.TryGetValue(visit, out var number) ? number : null;
 
     /// <summary>What a new document takes the place of: the same kind, of an earlier version, about nothing that the record does not speak of.</summary>
     public IReadOnlyList<Replacement> ReplacedBy(DocumentJob job) =>
@@ -75,7 +77,7 @@ internal sealed class Corrections
             return [];
         // Two employers' visits may have one reference; a version that corrects both the employer and the day is another visit.
         var versions = _register.Visits.OfReference(reference)
-            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || Alike.MayBe(v.Employer, typed.Employer?.Name))).Select(v => v.Visit).ToHashSet();
+            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || FirmName.MayBeSame(v.Employer, typed.Employer?.Name))).Select(v => v.Visit).ToHashSet();
         return _register.CurrentOf(reference).Where(d => d.Visit is { } of && versions.Contains(of));
     }
 

@@ -51,7 +51,7 @@ public sealed record IssueRequest
     internal bool Wants(DocumentJob job) => Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
 
     /// <summary>In the language, under the head and with the signature that are asked for.</summary>
-    internal DocumentJob Dressed(DocumentJob job) => job with { Language = Language, Letterhead = Letterhead, Signer = Signer };
+    internal DocumentJob Styled(DocumentJob job) => job with { Language = Language, Letterhead = Letterhead, Signer = Signer };
 }
 
 /// <summary>A document that is out.</summary>
@@ -82,41 +82,41 @@ public static class IssueDocuments
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
         var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
-        if (read.Any(v => v.Unreadable is not null))
-            return new IssueResult(DecideRun.Check(read, null, request.Today, request.Rules), [], [], [], [], null);
-
-        if (!DocumentRegister.Exists(request.RegisterPath) && NothingToIssue(read, request) is { } nothing)
+        if (CheckFirst(read, request) is { } nothing)
             return nothing;
-        using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
-        var remarks = register.Recover();
-        var run = DecideRun.Remember(read, register, request.Today, request.Rules);
-        remarks = [.. remarks, .. EndedDocuments.Of(run, register)];
-        var (inputs, refused, corrections) = (run.Inputs.ToArray(), new List<Refusal>(), new Corrections(register, request.Reason));
-        await using var press = new Press(register, request.OutFolder, request.Today) { Corrections = corrections };
-        string? failure = null;
-        foreach (var n in run.InOrder().TakeWhile(_ => failure is null))
-        {
-            inputs[n] = run.Naming(register, n);
-            corrections.Take(inputs[n].Visit!, run.Numbers[n].Visit);
-            var composition = ComposeDocuments.Of(inputs[n].Visit!, request.PerItem, request.Reading, inputs[n].Photos.Of);
-            var ended = EndedLines.Of(register, run.Numbers[n].Visit, inputs[n].Visit!);
-            refused.AddRange([.. composition.Refused, .. ended.Refused]);
-            failure = await press.RunAsync([.. composition.Jobs.Where(request.Wants).Select(request.Dressed).Select(ended.Without).OfType<DocumentJob>()], cancellation);
-        }
-        refused.AddRange(press.Refused);
-        DocumentsFile.Write(request.OutFolder, press.Documents, refused);
-        if (failure is null && request.Only is null)
-            remarks = [.. remarks, .. corrections.TakeBack(press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))];
-        CheckpointBeside.Write(register, request.OutFolder, request.Today, request.Signer);
-        return new IssueResult(inputs, press.Documents, refused, [.. remarks, .. press.Remarks], press.Unprintable, failure);
+        await using var run = RegisteredRun.Open(request.RegisterPath, request.OutFolder, request.Today, request.Rules, request.Reason);
+        var refused = new List<Refusal>();
+        var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
+        return Record(run, [.. refused, .. run.Press.Refused], failure, request);
     }
 
-    /// <summary>A run that issues nothing makes no register.</summary>
+    /// <summary>A run that reads nothing whole, or has nothing to issue, makes no register.</summary>
     /// <returns>Null where something is to be issued.</returns>
-    private static IssueResult? NothingToIssue(IReadOnlyList<ReadVisits> read, IssueRequest request)
+    private static IssueResult? CheckFirst(IReadOnlyList<ReadVisits> read, IssueRequest request)
     {
+        var isReadable = read.All(v => v.Unreadable is null);
+        if (isReadable && DocumentRegister.Exists(request.RegisterPath))
+            return null;
         var inputs = DecideRun.Check(read, null, request.Today, request.Rules);
+        if (!isReadable)
+            return new IssueResult(inputs, [], [], [], [], null);
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
         return compositions.Exists(c => c.Jobs.Any(request.Wants)) ? null : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
+    }
+
+    private static IReadOnlyList<DocumentJob> Compose(CheckedInput input, EndedLines ended, IssueRequest request, List<Refusal> refused)
+    {
+        var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Reading, input.Photos.Of);
+        refused.AddRange([.. composition.Refused, .. ended.Refused]);
+        return [.. composition.Jobs.Where(request.Wants).Select(request.Styled).Select(ended.Without).OfType<DocumentJob>()];
+    }
+
+    private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
+    {
+        DocumentsFile.Write(request.OutFolder, run.Press.Documents, refused);
+        if (failure is null && request.Only is null)
+            run.TakeBack();
+        CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Signer);
+        return new IssueResult(run.Inputs, run.Press.Documents, refused, run.Remarks, run.Press.Unprintable, failure);
     }
 }

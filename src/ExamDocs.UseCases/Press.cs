@@ -14,7 +14,11 @@ using NodaTime;
 namespace ExamDocs.UseCases;
 
 /// <summary>Numbers, prints and publishes jobs one after the other; what the register has already is only put in place.</summary>
-internal sealed class Press(DocumentRegister register, string folder, LocalDate today) : IAsyncDisposable
+/// <param name="register">Where numbers come from.</param>
+/// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
+/// <param name="folder">Where the documents go.</param>
+/// <param name="today">Day of issue.</param>
+internal sealed class Press(DocumentRegister register, Corrections corrections, string folder, LocalDate today) : IAsyncDisposable
 {
     private readonly DocumentRenderer _renderer = new();
     private readonly List<Issued> _documents = [];
@@ -26,9 +30,6 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private Browser? _browser;
 
     public IReadOnlyList<Issued> Documents => _documents;
-
-    /// <summary>What the visits are known by in the register, and what their documents take the place of; left out, nothing.</summary>
-    public Corrections? Corrections { get; init; }
 
     /// <summary>Sentences about what could not be printed as it was typed.</summary>
     public IReadOnlyList<string> Unprintable => _unprintable;
@@ -152,14 +153,14 @@ internal sealed class Press(DocumentRegister register, string folder, LocalDate 
     private async Task<(IssuedDocument? Document, IReadOnlyList<PrintFault> Faults)> PrintAsync(DocumentJob job, string key, Browser browser, bool isChecked, CancellationToken cancellation)
     {
         var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
-        var replaces = Corrections?.ReplacedBy(job) ?? [];
+        var replaces = corrections.ReplacedBy(job);
         var pending = register.Take(new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
         {
-            Language = job.Language.Tag, Visit = Corrections?.NumberOf(job.Visit), CopyOf = job.CopyOf?.Number, Replaces = replaces,
+            Language = job.Language.Tag, Visit = corrections.NumberOf(job.Visit), CopyOf = job.CopyOf?.Number, Replaces = replaces,
         });
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, Corrections?.Reason))] };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, corrections.Reason))] };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];

@@ -2,7 +2,6 @@ using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Joining;
 using ExamDocs.Documents.Signing;
-using ExamDocs.Register;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 
@@ -55,9 +54,8 @@ public static class PrintCheckSheets
         if (input.Visit is not { } visit)
             return new CheckSheetResult([], $"{request.From}: unreadable: {input.Unreadable}", [], null);
 
-        using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
-        register.Recover();
-        await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today);
+        await using var run = RegisteredRun.Open(request.RegisterPath, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today, request.Rules);
+        var press = run.Press;
         var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language, Signer = request.Signer });
         var failure = await press.RunAsync([.. jobs], cancellation);
         if (failure is null && press.Documents.Count > 0)

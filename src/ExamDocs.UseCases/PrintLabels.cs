@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ExamDocs.Core;
+using ExamDocs.Core.Determination;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
@@ -81,34 +82,29 @@ public static partial class PrintLabels
         // What asks for numbers alone issues nothing, and makes no register.
         if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
             return LabelResult.Stopped($"{asked[0].Asked} is no label of a register here: there is none yet", []);
-        using var register = DocumentRegister.Open(request.RegisterPath, request.Today);
-        register.Recover();
+        await using var run = RegisteredRun.Open(request.RegisterPath, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today, request.Rules);
+        var register = run.Register;
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
         if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
-
         foreach (var (number, _) in reprints)
             DocumentVisit.Require(register, register.Find(number));
-        var run = DecideRun.Remember(read, register, request.Today, request.Rules);
-        var (inputs, corrections, others) = (run.Inputs.ToArray(), new Corrections(register, reason: null), new List<DocumentJob>());
-        await using var press = new Press(register, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today)
-        {
-            Corrections = corrections,
-        };
-        string? failure = null;
-        foreach (var n in run.InOrder().TakeWhile(_ => failure is null))
-        {
-            var visit = (inputs[n] = run.Naming(register, n)).Visit!;
-            corrections.Take(visit, run.Numbers[n].Visit);
-            var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
-                .Select(j => j with { Language = request.Language, Signer = request.Signer })
-                .Select(EndedLines.Of(register, run.Numbers[n].Visit, visit).Without).OfType<DocumentJob>().ToLookup(j => j.Type == stock.Format.Type);
-            others.AddRange(jobs[false]);
-            failure = await press.RunAsync([.. jobs[true]], cancellation);
-        }
-        List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. press.Documents];
-        var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(inputs, labels, refused, press.Unprintable, failure) { Remarks = [.. press.Remarks, .. Others(others)] };
+
+        var others = new List<DocumentJob>();
+        var failure = await run.IssueAsync(read, (input, ended) => Compose(input.Visit!, ended, request, stock, others), cancellation);
+        List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. run.Press.Documents];
+        var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => run.Press.Content(l.Document))], request, stock) : null;
+        return new LabelResult(run.Inputs, labels, refused, run.Press.Unprintable, failure) { Remarks = [.. run.Remarks, .. Others(others)] };
+    }
+
+    /// <summary>The labels of a visit for the stock; those for another are only named.</summary>
+    private static IReadOnlyList<DocumentJob> Compose(DeterminedVisit visit, EndedLines ended, LabelRequest request, LabelStock stock, List<DocumentJob> others)
+    {
+        var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
+            .Select(j => j with { Language = request.Language, Signer = request.Signer })
+            .Select(ended.Without).OfType<DocumentJob>().ToLookup(j => j.Type == stock.Format.Type);
+        others.AddRange(jobs[false]);
+        return [.. jobs[true]];
     }
 
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>

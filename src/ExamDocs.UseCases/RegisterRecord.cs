@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
 using NodaTime;
@@ -36,9 +37,9 @@ internal sealed class RegisterRecord
     private ExaminationRecord? Of(LocalDate? dueBefore, string? employer, out string? refused)
     {
         var latest = _register.Visits.Outcomes().Where(o => o.Outcome.Item is not null)
-            .GroupBy(o => (Employer: Alike.Folded(o.Visit.Employer), o.Outcome.Item)).Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last()).ToList();
-        var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || Alike.Are(o.Visit.Employer, employer))).ToList();
-        var employers = due.Select(o => o.Visit.Employer).DistinctBy(Alike.Folded, StringComparer.Ordinal).ToList();
+            .GroupBy(o => (Employer: FirmName.Fold(o.Visit.Employer), o.Outcome.Item)).Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last()).ToList();
+        var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || FirmName.Same(o.Visit.Employer, employer))).ToList();
+        var employers = due.Select(o => o.Visit.Employer).DistinctBy(FirmName.Fold, StringComparer.Ordinal).ToList();
         refused = employers.Count switch
         {
             0 => $"nothing in the register falls due{(dueBefore is { } day ? FormattableString.Invariant($" by {day:uuuu-MM-dd}") : "")}{(employer is null ? "" : $" for {employer}")}",
@@ -54,7 +55,7 @@ internal sealed class RegisterRecord
 
     private IEnumerable<PastOutcome> WithAssemblies(List<PastOutcome> due, List<PastOutcome> latest)
     {
-        var known = latest.Where(o => Alike.Are(o.Visit.Employer, due[0].Visit.Employer)).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
+        var known = latest.Where(o => string.Equals(FirmName.Fold(o.Visit.Employer), FirmName.Fold(due[0].Visit.Employer), StringComparison.Ordinal)).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
         var wanted = due.Select(o => o.Outcome.Item!).ToHashSet(StringComparer.Ordinal);
         for (var before = -1; before != wanted.Count;)
         {

@@ -6,33 +6,37 @@ using ExamDocs.UseCases.Tests.Issuing;
 namespace ExamDocs.UseCases.Tests.Issuing;
 
 /// <summary>The example issued once, as a schedule and item by item, for all tests that look at the result.</summary>
-public sealed class ExampleIssued : IAsyncLifetime
+public sealed class ExampleIssued : IDisposable
 {
     private readonly Workspace _schedule = new();
     private readonly Workspace _perItem = new();
+    private readonly Lazy<IssueResult> _result;
+    private readonly Lazy<IssueResult> _resultPerItem;
 
-    internal IssueResult Result { get; private set; } = null!;
+    public ExampleIssued()
+    {
+        _result = new(() => Issued(_schedule.Request(Workspace.ExampleWorkbook)));
+        _resultPerItem = new(() => Issued(_perItem.Request(Workspace.ExampleJson) with { PerItem = true, Only = "report" }));
+    }
 
-    internal IssueResult PerItem { get; private set; } = null!;
+    internal IssueResult Result => _result.Value;
+
+    internal IssueResult PerItem => _resultPerItem.Value;
 
     internal DeterminedVisit Visit => Result.Inputs[0].Visit!;
 
-    internal string Folder => _schedule.Out;
+    internal string Folder => Result.Documents.Count > 0 ? _schedule.Out : throw new InvalidOperationException("nothing was issued");
 
     internal string File(Issued issued) => _schedule.FileOf(issued);
 
     internal string PerItemFile(Issued issued) => _perItem.FileOf(issued);
 
-    public async ValueTask InitializeAsync()
-    {
-        Result = await IssueDocuments.RunAsync(_schedule.Request(Workspace.ExampleWorkbook), CancellationToken.None);
-        PerItem = await IssueDocuments.RunAsync(_perItem.Request(Workspace.ExampleJson) with { PerItem = true, Only = "report" }, CancellationToken.None);
-    }
-
-    public ValueTask DisposeAsync()
+    public void Dispose()
     {
         _schedule.Dispose();
         _perItem.Dispose();
-        return ValueTask.CompletedTask;
     }
+
+    // By the first test that asks, so that others need not wait; apart from its context, which would wait for itself.
+    internal static IssueResult Issued(IssueRequest request) => Task.Run(() => IssueDocuments.RunAsync(request, CancellationToken.None)).GetAwaiter().GetResult();
 }

@@ -48,7 +48,7 @@ public sealed class FaithfulPrintTests(ExampleIssued example)
     {
         Directory.CreateDirectory(workspace.Out);
         var register = DocumentRegister.Open(workspace.Register);
-        await using var press = new Press(register, workspace.Out, Workspace.Today);
+        await using var press = new Press(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
         var job = new DocumentJob(type, example.Visit, [example.Visit.Items[0]], Render);
         Assert.Null(await press.RunAsync([job], TestContext.Current.CancellationToken));
         return (press, register);

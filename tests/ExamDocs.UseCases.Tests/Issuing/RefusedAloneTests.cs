@@ -84,7 +84,7 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         using var workspace = new Workspace();
         Directory.CreateDirectory(workspace.Out);
         using var register = DocumentRegister.Open(workspace.Register);
-        await using var press = new Press(register, workspace.Out, Workspace.Today);
+        await using var press = new Press(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
         var asked = ComposeDocuments.Of(example.Visit, perItem: false, Templates.Label.ReadingDistance.Default).Jobs.First(j => j.Type == DocumentTypes.Report && j.Items.Count > 3);
         var spoilt = asked.Items[2].Item.Id!;
         Assert.Null(await press.RunAsync([Cut(asked, spoilt)], TestContext.Current.CancellationToken));

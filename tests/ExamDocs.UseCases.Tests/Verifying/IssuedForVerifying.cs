@@ -16,15 +16,17 @@ using NodaTime;
 namespace ExamDocs.UseCases.Tests.Verifying;
 
 /// <summary>A small visit issued once for all tests, and the means to make a document that differs from it in one thing.</summary>
-public sealed class IssuedForVerifying : IAsyncLifetime
+public sealed class IssuedForVerifying : IAsyncDisposable
 {
     private readonly Workspace _workspace = new();
+    private readonly Lazy<IssueResult> _issued;
     private readonly Lazy<Task<Browser>> _browser = new(() => Browser.StartAsync());
     private readonly Lazy<Task<byte[]>> _labelOfAnotherVersion;
     private readonly Lazy<byte[]> _drawnLabel;
 
     public IssuedForVerifying()
     {
+        _issued = new(() => ExampleIssued.Issued(_workspace.Request(_workspace.Write(Workspace.Example().Only("CON-01", "CON-07")))));
         _labelOfAnotherVersion = new(() => OfAnotherVersionAsync(Label));
         _drawnLabel = new(() => ForgeryTests.Drawn(File.ReadAllBytes(Label)));
     }
@@ -33,9 +35,9 @@ public sealed class IssuedForVerifying : IAsyncLifetime
 
     internal string Register => _workspace.Register;
 
-    internal string Report { get; private set; } = null!;
+    internal string Report => First("report");
 
-    internal string Label { get; private set; } = null!;
+    internal string Label => First("quarantine-label");
 
     /// <summary>The label as Poppler draws it.</summary>
     internal byte[] DrawnLabel => _drawnLabel.Value;
@@ -44,13 +46,6 @@ public sealed class IssuedForVerifying : IAsyncLifetime
     internal Task<byte[]> LabelOfAnotherVersionAsync() => _labelOfAnotherVersion.Value;
 
     internal static Instant Now { get; } = Instant.FromUtc(2026, 5, 13, 9, 0);
-
-    public async ValueTask InitializeAsync()
-    {
-        var result = await _workspace.IssueAsync(_workspace.Write(Workspace.Example().Only("CON-01", "CON-07")));
-        Report = _workspace.FileOf(result.Documents.First(d => d.Document.Kind == "report"));
-        Label = _workspace.FileOf(result.Documents.First(d => d.Document.Kind == "quarantine-label"));
-    }
 
     /// <summary>Finished and attached anew from the same pages, or from altered ones.</summary>
     internal async Task<byte[]> ForgedAsync(string file, Func<string, string>? html = null, string? attachment = null, Func<string, string>? data = null)
@@ -95,6 +90,8 @@ public sealed class IssuedForVerifying : IAsyncLifetime
         if (_browser.IsValueCreated)
             await (await _browser.Value).DisposeAsync();
     }
+
+    private string First(string kind) => _workspace.FileOf(_issued.Value.Documents.First(d => d.Document.Kind == kind));
 
     private static byte[] Changed(byte[] data, Func<string, string> change)
     {
