@@ -12,7 +12,7 @@ public sealed partial class PageLinksTests : IDisposable
     {
         var links = new PageLinks(RepositoryRoot.Path);
         Assert.True(links.Pages.Count > 40 && links.Count > 400, $"only {links.Count} links on {links.Pages.Count} pages were looked at");
-        Assert.Empty(links.Broken());
+        Assert.True(links.Broken().Count == 0, string.Join(Environment.NewLine, links.Broken()));
     }
 
     [Fact]
