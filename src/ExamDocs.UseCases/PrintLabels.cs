@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
