@@ -1,5 +1,5 @@
 using System.CommandLine;
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases;
 using NodaTime;
@@ -93,7 +93,7 @@ internal static class CommonOptions
     public static KnownRules? KnownRules(ParseResult parsed)
     {
         if (parsed.GetValue(Rules) is not { } folder)
-            return Core.KnownRules.BuiltIn;
+            return Core.Regimes.KnownRules.BuiltIn;
         var read = ReadRules.From(folder.ToString());
         foreach (var fault in read.Faults)
             parsed.InvocationConfiguration.Error.WriteLine(fault);

@@ -1,8 +1,7 @@
 using ExamDocs.Core;
-using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Merging;
 using ExamDocs.Intake.Photos;

@@ -1,6 +1,5 @@
 using ExamDocs.Core;
-using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using ExamDocs.Register.Log;

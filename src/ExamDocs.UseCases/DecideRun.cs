@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using ExamDocs.Core;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using NodaTime;

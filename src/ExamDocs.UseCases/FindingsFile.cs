@@ -1,11 +1,11 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.UseCases;

@@ -1,7 +1,5 @@
-using System.Text.Json;
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
-using ExamDocs.Documents.Browsing;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Templates.Label;

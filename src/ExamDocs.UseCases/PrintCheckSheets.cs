@@ -1,5 +1,5 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Joining;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Templates.Wording;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;

@@ -1,5 +1,5 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.UseCases;
 

@@ -1,4 +1,4 @@
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Csv;
 using ExamDocs.Intake.Json;

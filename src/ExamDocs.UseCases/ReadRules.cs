@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.RuleFiles;
 
 namespace ExamDocs.UseCases;

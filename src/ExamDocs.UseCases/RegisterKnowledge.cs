@@ -1,4 +1,4 @@
-using ExamDocs.Core.Determination;
+using ExamDocs.Core;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;

@@ -1,5 +1,4 @@
-using ExamDocs.Core;
-using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using NodaTime;
 

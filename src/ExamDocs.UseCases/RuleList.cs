@@ -1,10 +1,10 @@
-using ExamDocs.Core.Records;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Rules;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Csv;

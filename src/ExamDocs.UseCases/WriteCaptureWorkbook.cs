@@ -1,5 +1,5 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook;
 using NodaTime;
 

@@ -1,5 +1,6 @@
-using ExamDocs.Core.Records;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 

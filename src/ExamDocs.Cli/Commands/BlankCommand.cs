@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases;
 using NodaTime;
 using NodaTime.Text;

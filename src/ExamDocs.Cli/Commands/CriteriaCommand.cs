@@ -1,8 +1,8 @@
 using System.CommandLine;
-using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Cli.Commands;
 

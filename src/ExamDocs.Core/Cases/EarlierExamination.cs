@@ -1,5 +1,4 @@
 using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Service;
 using NodaTime;

@@ -58,7 +58,7 @@ public sealed class ExaminationCase : ICase
 
     /// <summary>The interval that holds from a day on: of its regimes the one that ends first; null where none is known.</summary>
     public ExaminationInterval? IntervalFrom(LocalDate day) =>
-        Regimes.Select(r => r.IntervalFor(this, day)).MinBy(i => i.LastDay(day));
+        Regimes.Select(r => r.IntervalFor(Examination, Item?.Item.Purpose, On, day)).MinBy(i => i.LastDay(day));
 
     public string? AuthorId => Examination.Author ?? Examination.Examiner;
 
@@ -92,7 +92,7 @@ public sealed class ExaminationCase : ICase
 
     /// <summary>True where a mean diameter measured here would lie outside the limits of the item.</summary>
     public bool MeasuresTooMuchOrLittleFor(ItemCase item) => item.Limits.All
-        .Select(l => DiameterBand.Of(l.Row)).OfType<DiameterBand>()
+        .Select(l => DiameterBand.Of(l)).OfType<DiameterBand>()
         .Any(band => Examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Any(mean => !band.Holds(mean)));
 
     private ItemCase? FindItem()

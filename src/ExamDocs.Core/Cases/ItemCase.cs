@@ -1,5 +1,4 @@
 using ExamDocs.Core.Criteria;
-using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Service;
@@ -23,7 +22,7 @@ public sealed class ItemCase : ICase
         (Context, Item, Path) = (context, item, path);
         Category = context.Rules.FindCategory(item.Category);
         Limits = LimitsMatch.For(item, context.LimitsIndex);
-        Life = ServiceLife.Of(item, [.. Limits.All.Select(l => l.Row)], [.. own.Select(e => e.EventInService).OfType<EventInService>()]);
+        Life = ServiceLife.Of(item, Limits.All, [.. own.Select(e => e.EventInService).OfType<EventInService>()]);
         var last = own.Where(e => !e.IsBeforeVisit).Max(e => e.On);
         Deciding = [.. own.Where(e => !e.IsBeforeVisit && (e.On is null || e.On == last))];
         Earlier = [.. own.Except(Deciding).OrderBy(e => e.On)];
@@ -116,7 +115,7 @@ public sealed class ItemCase : ICase
     /// Nothing recorded says how long it may serve: no duration, no statement that there is none, no word that the
     /// instructions cannot be had, no obsolescence date on the item.
     /// </summary>
-    public bool LacksTimeLimit => Item.ObsoleteOn is null && (Limits.All.Count == 0 || Limits.All.Any(l => l.Row is not
+    public bool LacksTimeLimit => Item.ObsoleteOn is null && (Limits.All.Count == 0 || Limits.All.Any(l => l is not
         ({ MaxUseYears: not null } or { MaxStorageYears: not null } or { MaxAgeYears: not null } or { NoLimit: true }
         or { Unobtainable.UseUntil: not null })));
 

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Service;
 using NodaTime;
 
@@ -31,7 +31,7 @@ public sealed class RecordContext
         People = Rows(record.People, "people", _ => null);
         _people = People.Where(p => p.Row.Id is not null).ToLookup(p => p.Row.Id!, StringComparer.Ordinal);
         Limits = Rows(record.Limits, "limits", _ => null);
-        LimitsIndex = new LimitsIndex(Limits);
+        LimitsIndex = new LimitsIndex(record.Limits);
         Examinations = [.. record.Examinations.Select((e, i) => new ExaminationCase(this, e, At("examinations", i)))];
         _examinations = Examinations.Where(e => e.ItemId is not null).ToLookup(e => e.ItemId!, StringComparer.Ordinal);
         Items = [.. record.Items.Select((item, i) => new ItemCase(this, item, At("items", i)))];

@@ -1,10 +1,11 @@
-using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Determination;

@@ -1,4 +1,3 @@
-using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Known;
 

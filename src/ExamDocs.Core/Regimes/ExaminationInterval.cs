@@ -1,6 +1,5 @@
 using System.Text.Json.Serialization;
 using ExamDocs.Core.Calendar;
-using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -68,6 +67,6 @@ public sealed record ExaminationInterval
     /// <param name="day">The day examined, which is outside it.</param>
     public LocalDate LastDay(LocalDate day) => CorrespondingDate.AddMonths(day, Months).PlusDays(Bound is Bound.LessThan ? -1 : 0);
 
-    internal bool Matches(ExaminationCase examination) => IsFor(examination.Item?.Item.Purpose)
-        && (Use is null || examination.Examination.Exposure?.Use?.Contains(Use, StringComparison.OrdinalIgnoreCase) is true);
+    internal bool Matches(Examination examination, Purpose? purpose) => IsFor(purpose)
+        && (Use is null || examination.Exposure?.Use?.Contains(Use, StringComparison.OrdinalIgnoreCase) is true);
 }

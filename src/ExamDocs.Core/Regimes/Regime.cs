@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -43,10 +42,12 @@ public sealed record Regime
     public string? AddedFrom { get; init; }
 
     /// <summary>The interval that holds for an examination: the shortest, as a date, of all that match and of its basis.</summary>
-    /// <param name="examination">The examination; its item's purpose, its use and its basis count.</param>
+    /// <param name="examination">Its use and its basis count.</param>
+    /// <param name="purpose">What its item is for; null where not stated.</param>
+    /// <param name="on">The day examined; null where not known.</param>
     /// <param name="from">The day counted from, outside the interval.</param>
-    public ExaminationInterval IntervalFor(ExaminationCase examination, LocalDate from) =>
-        Intervals.InForce(examination.On).Where(i => i.Matches(examination)).Concat(ByBasis(examination.Examination))
+    public ExaminationInterval IntervalFor(Examination examination, Purpose? purpose, LocalDate? on, LocalDate from) =>
+        Intervals.InForce(on).Where(i => i.Matches(examination, purpose)).Concat(ByBasis(examination))
             .MinBy(i => i.LastDay(from))!;
 
     /// <summary>The longest interval, in months, that a basis may state for a purpose, in whatever use.</summary>

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.Json;
+using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Regimes;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
@@ -26,7 +25,7 @@ internal sealed partial class EnglishSentences : SentenceBook
 
     public override string ItemWithoutId => "an item without an id";
 
-    public override string Document(MakersLimits limits) => Service.LimitsSourceText.Of(limits);
+    public override string Document(MakersLimits limits) => LimitsSourceText.Of(limits);
 
     public override string Finding(Finding finding) => finding.Message;
 

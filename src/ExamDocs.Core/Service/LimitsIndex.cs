@@ -1,4 +1,3 @@
-using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Service;
@@ -9,25 +8,25 @@ namespace ExamDocs.Core.Service;
 /// </summary>
 internal sealed class LimitsIndex
 {
-    private readonly ILookup<(string Maker, string Model), RowCase<MakersLimits>> _complete;
-    private readonly IReadOnlyList<RowCase<MakersLimits>> _incomplete;
+    private readonly ILookup<(string Maker, string Model), MakersLimits> _complete;
+    private readonly IReadOnlyList<MakersLimits> _incomplete;
 
-    public LimitsIndex(IReadOnlyList<RowCase<MakersLimits>> limits)
+    public LimitsIndex(IReadOnlyList<MakersLimits> limits)
     {
-        _complete = limits.Where(l => l.Row is { Maker: not null, Model: not null }).ToLookup(l => Key(l.Row.Maker!, l.Row.Model!));
-        _incomplete = [.. limits.Where(l => l.Row.Maker is null || l.Row.Model is null)];
+        _complete = limits.Where(l => l is { Maker: not null, Model: not null }).ToLookup(l => Key(l.Maker!, l.Model!));
+        _incomplete = [.. limits.Where(l => l.Maker is null || l.Model is null)];
     }
 
     /// <summary>What entries of one maker and model share.</summary>
     public static (string Maker, string Model) Key(string maker, string model) => (LimitsSpelling.Folded(maker), LimitsSpelling.Folded(model));
 
     /// <summary>Entries of the item's maker and model, whatever their part numbers.</summary>
-    public List<RowCase<MakersLimits>> Of(Item item) =>
+    public List<MakersLimits> Of(Item item) =>
         item is { Maker: { } maker, Model: { } model } ? [.. _complete[Key(maker, model)]] : [];
 
     /// <summary>Entries too incomplete to say that they do not apply to the item.</summary>
-    public IEnumerable<RowCase<MakersLimits>> Incomplete(Item item) => _incomplete.Where(l =>
-        CouldBe(l.Row.Maker, item.Maker) && CouldBe(l.Row.Model, item.Model) && CouldBe(l.Row.PartNumber, item.PartNumber));
+    public IEnumerable<MakersLimits> Incomplete(Item item) => _incomplete.Where(l =>
+        CouldBe(l.Maker, item.Maker) && CouldBe(l.Model, item.Model) && CouldBe(l.PartNumber, item.PartNumber));
 
     private static bool CouldBe(string? stated, string? actual) => stated is null || actual is null || LimitsSpelling.AreSame(stated, actual);
 }

@@ -1,5 +1,3 @@
-using ExamDocs.Core.Cases;
-using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Service;
@@ -11,12 +9,12 @@ namespace ExamDocs.Core.Service;
 /// </summary>
 public sealed class LimitsMatch
 {
-    private LimitsMatch(IReadOnlyList<RowCase<MakersLimits>> applying, IReadOnlyList<RowCase<MakersLimits>> touching, bool partIsUnknown)
+    private LimitsMatch(IReadOnlyList<MakersLimits> applying, IReadOnlyList<MakersLimits> touching, bool partIsUnknown)
     {
         (All, Touching, PartIsUnknown) = (applying, touching, partIsUnknown);
-        IsTie = applying.DistinctBy(l => l.Row.PartNumber is { } part ? LimitsSpelling.Folded(part) : null, StringComparer.Ordinal).Count() < applying.Count;
-        Applying = StrictestLimits.Of([.. applying.Select(l => l.Row)]);
-        OfDiameter = StrictestLimits.NarrowestBand([.. applying.Select(l => l.Row)]);
+        IsTie = applying.DistinctBy(l => l.PartNumber is { } part ? LimitsSpelling.Folded(part) : null, StringComparer.Ordinal).Count() < applying.Count;
+        Applying = StrictestLimits.Of(applying);
+        OfDiameter = StrictestLimits.NarrowestBand(applying);
     }
 
     /// <summary>What applies as one entry, of several the strictest of each limit; null where nothing does.</summary>
@@ -34,19 +32,19 @@ public sealed class LimitsMatch
     public bool PartIsUnknown { get; }
 
     /// <summary>Every entry that applies: one where the record is sound, else each binds.</summary>
-    public IReadOnlyList<RowCase<MakersLimits>> All { get; }
+    public IReadOnlyList<MakersLimits> All { get; }
 
     /// <summary>
     /// The entries whose errors reach the item: those that apply, and those too incomplete to say that they do not.
     /// </summary>
-    public IReadOnlyList<RowCase<MakersLimits>> Touching { get; }
+    public IReadOnlyList<MakersLimits> Touching { get; }
 
     internal static LimitsMatch For(Item item, LimitsIndex limits)
     {
         var matching = limits.Of(item);
-        var ofPart = matching.Where(l => l.Row.PartNumber is { } part && LimitsSpelling.AreSame(part, item.PartNumber)).ToList();
+        var ofPart = matching.Where(l => l.PartNumber is { } part && LimitsSpelling.AreSame(part, item.PartNumber)).ToList();
         var applying = ofPart.Count > 0 ? ofPart : matching;
-        var partIsUnknown = ofPart.Count == 0 && matching.Exists(l => l.Row.PartNumber is not null);
+        var partIsUnknown = ofPart.Count == 0 && matching.Exists(l => l.PartNumber is not null);
         return new LimitsMatch(applying, [.. applying, .. limits.Incomplete(item)], partIsUnknown);
     }
 }

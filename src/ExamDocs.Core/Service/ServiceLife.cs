@@ -1,6 +1,4 @@
 using ExamDocs.Core.Sentences;
-using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using NodaTime;
 

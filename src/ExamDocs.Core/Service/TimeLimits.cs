@@ -1,7 +1,5 @@
 using ExamDocs.Core.Sentences;
-using System.Globalization;
 using ExamDocs.Core.Calendar;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using NodaTime;
 

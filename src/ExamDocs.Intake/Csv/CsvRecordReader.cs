@@ -1,5 +1,5 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;

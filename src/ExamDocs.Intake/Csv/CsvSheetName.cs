@@ -1,4 +1,4 @@
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Csv;

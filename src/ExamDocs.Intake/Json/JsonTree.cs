@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using ExamDocs.Core.Cases;
+using ExamDocs.Core;
 using ExamDocs.Intake.Binding;
 
 namespace ExamDocs.Intake.Json;

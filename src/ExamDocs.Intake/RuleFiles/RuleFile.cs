@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
-using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Rules;
 using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Json;
 

@@ -1,7 +1,7 @@
 using ClosedXML.Excel;
-using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Shape;
 using ExamDocs.Intake.Workbook.Writing;
 

@@ -1,6 +1,5 @@
 using System.Xml;
-using ExamDocs.Core;
-using ExamDocs.Intake.Annotating;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;

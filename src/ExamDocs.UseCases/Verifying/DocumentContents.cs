@@ -1,6 +1,6 @@
-using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;

@@ -1,5 +1,4 @@
-using ExamDocs.Core.CaseForService;
-using ExamDocs.Core.Determination;
+using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared;
 using NodaTime;

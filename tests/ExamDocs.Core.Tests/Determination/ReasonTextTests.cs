@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -70,7 +70,7 @@ public sealed class ReasonTextTests
         var part = record.Item("C").Without("id");
         if (named.StartsWith("an item", StringComparison.Ordinal))
             part.Without("description");
-        Assert.Equal(named, ExamDocs.Core.Determination.Say.Name(ExamDocs.Core.Sentences.SentenceBook.English, Cases(record).Items[2]));
+        Assert.Equal(named, ExamDocs.Core.Sentences.Say.Name(ExamDocs.Core.Sentences.SentenceBook.English, Cases(record).Items[2].Item));
     }
 
     [Fact]

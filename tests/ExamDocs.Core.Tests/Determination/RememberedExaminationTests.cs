@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using NodaTime;

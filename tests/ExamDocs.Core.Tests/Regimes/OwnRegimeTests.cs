@@ -1,8 +1,9 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Rules;
 using ExamDocs.Core.Tests.Determination;
 using ExamDocs.Intake.Json;
 using NodaTime;

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Rules;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Regimes;
@@ -126,7 +127,8 @@ public sealed class RegimeWordsTests
         (examination["basis"], examination["scheme"]) = (basis, System.Text.Json.Nodes.JsonNode.Parse("""{"reference":"S","author":"A","months":3}"""));
         var read = ExamDocs.Intake.Json.JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json").Record!;
         var context = new ExamDocs.Core.Cases.RecordContext(read, ExamDocs.Core.Records.History.None, new LocalDate(2026, 5, 12));
-        var interval = Gb.IntervalFor(context.Examinations[0], new LocalDate(2026, 5, 11));
+        var examined = context.Examinations[0];
+        var interval = Gb.IntervalFor(examined.Examination, examined.Item!.Item.Purpose, examined.On, new LocalDate(2026, 5, 11));
         Assert.Equal((why, true), (interval.Why, interval.IsByBasis));
     }
 

@@ -1,9 +1,10 @@
-using ExamDocs.Core.Records;
 using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using NodaTime;
 

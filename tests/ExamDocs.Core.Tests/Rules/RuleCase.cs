@@ -1,7 +1,8 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Tests.Rules;
 

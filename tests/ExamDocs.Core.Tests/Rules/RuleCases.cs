@@ -1,4 +1,5 @@
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Regimes;
 using static ExamDocs.Core.Tests.Rules.RuleCase;
 
 namespace ExamDocs.Core.Tests.Rules;

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Core.Service;
 using NodaTime;
 

@@ -1,3 +1,4 @@
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;

@@ -1,5 +1,6 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Csv;
 using ExamDocs.Intake.Json;

@@ -3,6 +3,8 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using ExamDocs.Core;
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.RuleFiles;
 
 namespace ExamDocs.Intake.Tests.RuleFiles;

@@ -1,4 +1,5 @@
 using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.RuleFiles;
 using ExamDocs.Intake.Workbook.Shape;
 using static ExamDocs.Intake.Tests.Workbook.XlsxFile;

@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook;
 

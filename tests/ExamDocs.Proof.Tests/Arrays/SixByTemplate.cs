@@ -1,4 +1,5 @@
 using System.Text;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;

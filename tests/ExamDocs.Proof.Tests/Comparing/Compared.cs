@@ -1,7 +1,8 @@
-using ExamDocs.Core.Records;
 using System.Text;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using ExamDocs.Proof.Tests.Generating;
 using ExamDocs.Proof.Tests.SecondEvaluator;

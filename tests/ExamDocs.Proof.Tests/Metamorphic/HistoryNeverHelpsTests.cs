@@ -1,8 +1,9 @@
-using ExamDocs.Core.Records;
 using System.Collections.Concurrent;
 using System.Text;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
 using ExamDocs.Proof.Tests.Comparing;

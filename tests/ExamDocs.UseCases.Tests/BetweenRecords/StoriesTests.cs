@@ -1,6 +1,7 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;

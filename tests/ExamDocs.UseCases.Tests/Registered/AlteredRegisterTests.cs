@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using ExamDocs.Core;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 

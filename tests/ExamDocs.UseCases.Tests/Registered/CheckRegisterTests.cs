@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.Register.Log;
 using ExamDocs.UseCases.Tests.Issuing;

@@ -1,5 +1,6 @@
 using System.Text;
 using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Tests.Issuing;
 using static ExamDocs.UseCases.Tests.Registered.Visits;

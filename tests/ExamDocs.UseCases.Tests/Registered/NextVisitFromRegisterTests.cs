@@ -1,4 +1,5 @@
 using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 using static ExamDocs.UseCases.Tests.Registered.Visits;

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Finishing;

@@ -1,8 +1,8 @@
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
-using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
@@ -93,7 +93,7 @@ public sealed class TrustTests(IssuedForVerifying issued)
         var pdf = await File.ReadAllBytesAsync(label);
         var contents = DocumentContents.Of(pdf).Contents!;
         await using var renderer = new DocumentRenderer();
-        var html = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(Core.KnownRules.BuiltIn)!)[0], contents.Basis, renderer, []);
+        var html = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(Core.Regimes.KnownRules.BuiltIn)!)[0], contents.Basis, renderer, []);
         return await Finisher.FinishSignedAsync(await issued.PrintAsync(change(html)), EmbeddedData.Within(pdf), new DocumentSigner(TestAuthority.One.Key(certificate)), contents.Basis.Language.Words.Common.SignatureField);
     }
 

@@ -1,4 +1,3 @@
-using ExamDocs.Core.Records;
 using System.Diagnostics;
 using System.Globalization;
 using System.IO.Compression;
@@ -7,7 +6,9 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Xml;
 using ExamDocs.Benchmarks;
+using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Intake.Json;
 using ExamDocs.Intake.Workbook;

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Determination.FitUntil;

@@ -1,5 +1,6 @@
-using ExamDocs.Core.Records;
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Undetermined;
 
@@ -11,7 +12,7 @@ internal sealed class FittedPartIsUndetermined : IItemRule
         "common practice, no source");
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
-        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined).Select(part => Info.Because(w => w.PartUndetermined(w.Name(part))))
+        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined).Select(part => Info.Because(w => w.PartUndetermined(w.Name(part.Item))))
             .Concat(item.PartsElsewhere.SelectMany(part => Elsewhere(item, part)));
 
     /// <summary>Past its next examination, or past its last day of use, nothing can be said of it.</summary>

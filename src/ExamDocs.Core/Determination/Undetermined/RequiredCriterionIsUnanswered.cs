@@ -1,5 +1,4 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.Undetermined;
 

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 

@@ -1,8 +1,6 @@
-using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
-using ExamDocs.Core.Service;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
@@ -14,7 +12,7 @@ internal sealed class DiameterIsOutsideLimits : IExaminationRule
         "the maker's instructions recorded in the limits");
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination) =>
-        item.Limits.All.SelectMany(limits => Reasons(limits.Row, examination));
+        item.Limits.All.SelectMany(limits => Reasons(limits, examination));
 
     private IEnumerable<WithdrawalReason> Reasons(MakersLimits limits, ExaminationCase examination)
     {

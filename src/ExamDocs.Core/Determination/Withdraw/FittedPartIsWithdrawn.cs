@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
@@ -11,12 +12,12 @@ internal sealed class FittedPartIsWithdrawn : IItemRule
         "common practice, no source");
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
-        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Withdraw).Select(part => Info.Because(w => w.PartWithdrawn(w.Name(part))) with { Other = part.ItemId })
+        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Withdraw).Select(part => Info.Because(w => w.PartWithdrawn(w.Name(part.Item))) with { Other = part.ItemId })
             .Concat(Elsewhere(item));
 
     /// <summary>Of parts in other records; one that the maker of this item does not permit would be withdrawn for that (W8).</summary>
     private IEnumerable<Reason> Elsewhere(ItemCase item) =>
         from part in item.PartsElsewhere
-        where part.Outcome is Outcome.Withdraw || item.Limits.All.Any(l => l.Row.Permits(part.PartNumber) is false)
+        where part.Outcome is Outcome.Withdraw || item.Limits.All.Any(l => l.Permits(part.PartNumber) is false)
         select Info.Because(w => w.PartWithdrawn(part.Id)) with { Other = part.Id };
 }

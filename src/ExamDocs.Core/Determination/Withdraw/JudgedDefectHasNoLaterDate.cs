@@ -1,6 +1,7 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 

@@ -1,4 +1,3 @@
-using ExamDocs.Core.CaseForService;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Rules.Conflicts;
 

@@ -1,4 +1,3 @@
-using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Conflicts;

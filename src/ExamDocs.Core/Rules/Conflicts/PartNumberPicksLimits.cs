@@ -19,7 +19,7 @@ public sealed class PartNumberPicksLimits : Rule<ItemCase>
 
     private static string Applied(ItemCase item)
     {
-        var entries = item.Limits.All.Select(l => l.Row).ToList();
+        var entries = item.Limits.All;
         return entries is [{ } only] ? $"those for {Part(only)} are applied"
             : $"of {Number(entries.Count)} entries the strictest of each limit is applied{Words(Which(entries))}";
     }
@@ -27,7 +27,7 @@ public sealed class PartNumberPicksLimits : Rule<ItemCase>
     private static string Words(IReadOnlyList<string> which) => which.Count == 0 ? "" : $": {string.Join(", ", which)}";
 
     /// <summary>Each limit with the first entry that sets it so strictly.</summary>
-    private static IReadOnlyList<string> Which(List<MakersLimits> entries) =>
+    private static IReadOnlyList<string> Which(IReadOnlyList<MakersLimits> entries) =>
     [
         .. Least(entries, "maxUseYears", l => l.MaxUseYears), .. Least(entries, "maxStorageYears", l => l.MaxStorageYears),
         .. Least(entries, "maxAgeYears", l => l.MaxAgeYears), .. Least(entries, "maxCleanings", l => l.MaxCleanings),
@@ -38,7 +38,7 @@ public sealed class PartNumberPicksLimits : Rule<ItemCase>
         .. entries.Any(l => DiameterBand.Of(l) is not null) ? ["a mean diameter within every nominal and tolerance"] : Array.Empty<string>(),
     ];
 
-    private static IEnumerable<string> Least(List<MakersLimits> entries, string member, Func<MakersLimits, int?> limit) =>
+    private static IEnumerable<string> Least(IReadOnlyList<MakersLimits> entries, string member, Func<MakersLimits, int?> limit) =>
         entries.Where(l => limit(l) is not null).OrderBy(l => limit(l)).Take(1).Select(l => $"{member} {Number(limit(l)!.Value)} of {Part(l)}");
 
     private static string Part(MakersLimits limits) => limits.PartNumber is { } part ? $"part {part}" : "the entry without a part number";

@@ -1,9 +1,9 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Conflicts;
 

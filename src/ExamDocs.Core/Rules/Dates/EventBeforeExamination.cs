@@ -1,5 +1,5 @@
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Dates;
 

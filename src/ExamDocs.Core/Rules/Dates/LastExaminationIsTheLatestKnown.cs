@@ -1,6 +1,6 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Dates;
 

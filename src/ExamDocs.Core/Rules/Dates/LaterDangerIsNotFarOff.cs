@@ -1,6 +1,6 @@
 using ExamDocs.Core.Calendar;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Dates;
 

@@ -1,7 +1,7 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Rules.Dates;

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Measurement;
 

@@ -1,6 +1,6 @@
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Measurement;
 

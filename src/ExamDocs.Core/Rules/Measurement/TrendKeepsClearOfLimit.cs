@@ -1,7 +1,6 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Rules.Measurement;

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Rules.Particulars;
 

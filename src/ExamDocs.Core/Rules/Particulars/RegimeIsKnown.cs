@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Rules.Particulars;
 

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
@@ -29,5 +28,5 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
 
     /// <summary>Where nothing says that it was used before, fitting it is its first use.</summary>
     private static Sentence? StoredTooLongBy(ItemCase part, LocalDate on) => part.Limits.All
-        .Select(l => TimeLimits.StoredTooLong(part.Item with { FirstUsed = PartialDate.Of(on) }, l.Row)).FirstOrDefault(s => s is not null);
+        .Select(l => TimeLimits.StoredTooLong(part.Item with { FirstUsed = PartialDate.Of(on) }, l)).FirstOrDefault(s => s is not null);
 }

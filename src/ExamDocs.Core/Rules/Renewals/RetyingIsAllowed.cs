@@ -28,7 +28,7 @@ public sealed class RetyingIsAllowed : Rule<RowCase<Renewal>>
     }
 
     private static List<Retying> Allowed(IEnumerable<ItemCase> items) =>
-        [.. items.SelectMany(i => i.Limits.All).Select(l => l.Row.Retying).OfType<Retying>()];
+        [.. items.SelectMany(i => i.Limits.All).Select(l => l.Retying).OfType<Retying>()];
 
     private static bool IsCompetent(RowCase<Renewal> renewal) =>
         Same(renewal.Row.RetiedBy, renewal.Row.SupervisedBy) || renewal.Context.Examinations.Any(e => Same(renewal.Row.RetiedBy, e.Examination.Examiner));

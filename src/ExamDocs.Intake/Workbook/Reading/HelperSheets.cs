@@ -1,5 +1,5 @@
 using System.Globalization;
-using ExamDocs.Core;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 using ExamDocs.Intake.Workbook.Writing;

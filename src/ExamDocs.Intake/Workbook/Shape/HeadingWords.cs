@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
-using ExamDocs.Core;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Intake.Workbook.Shape;
 

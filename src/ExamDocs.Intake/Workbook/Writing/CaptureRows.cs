@@ -1,5 +1,5 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Writing;

@@ -1,0 +1,40 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Determination.CaseForService;
+
+namespace ExamDocs.Core.Determination.CaseForService;
+
+/// <summary>
+/// The case for keeping an item in service, laid out as an examiner argues it. It decides nothing: it sets out what the
+/// outcome rules have weighed, so that whoever signs can follow every step.
+/// </summary>
+internal static class Ledger
+{
+    /// <summary>What stands in the record itself, and in no law or instructions.</summary>
+    public const string TheRecord = "as recorded";
+
+    /// <param name="item">The item.</param>
+    /// <param name="reasons">Every reason that holds against it or limits it.</param>
+    /// <param name="findings">The findings that reach it.</param>
+    public static IReadOnlyList<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons, IReadOnlyList<Findings.Finding> findings) =>
+    [
+        .. IdentityEvidence.Of(item, reasons),
+        .. FindingEvidence.Of(findings, Heading.Identity),
+        .. HistoryEvidence.Of(item, reasons),
+        .. FindingEvidence.Of(findings, Heading.History),
+        .. ObservedEvidence.Of(item, reasons),
+        .. MeasuredEvidence.Of(item, reasons),
+        .. FindingEvidence.Of(findings, Heading.Measurements),
+        .. LimitsEvidence.Of(item, reasons),
+        .. FindingEvidence.Of(findings, Heading.Limits),
+        .. DoubtEvidence.Of(item, reasons),
+        .. FindingEvidence.Of(findings, Heading.Doubts),
+        .. DoubtEvidence.Conclusion(item),
+    ];
+
+    /// <summary>The reasons with these codes as evidence against, or open where they leave the item undetermined.</summary>
+    public static IEnumerable<LedgerEntry> Reasons(IReadOnlyList<Reason> reasons, Heading heading, params string[] codes) =>
+        from reason in reasons
+        where codes.Contains(reason.Code, StringComparer.Ordinal)
+        let bearing = reason.Code[0] is 'W' ? Bearing.Against : Bearing.Open
+        select new LedgerEntry(heading, bearing, reason.Said, reason.Source) { Code = reason.Code };
+}

@@ -1,0 +1,139 @@
+using ExamDocs.Core.Cases;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Determination.CaseForService;
+using ExamDocs.Core.Determination.Withdraw;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Rules;
+using NodaTime;
+
+namespace ExamDocs.Core;
+
+/// <summary>Determines whether each item of a record may stay in service: the worst reason wins.</summary>
+public static class Determine
+{
+    /// <param name="record">What was recorded.</param>
+    /// <param name="intake">What reading found wrong with it.</param>
+    /// <param name="history">What is known of the items from before.</param>
+    /// <param name="asOf">The day on which it is determined.</param>
+    /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
+    public static DeterminedVisit Visit(
+        ExaminationRecord record, IReadOnlyList<Finding> intake, History history, LocalDate asOf, KnownRules? rules = null)
+    {
+        var context = new RecordContext(record, history, asOf, rules);
+        var verdicts = new Verdicts(context);
+        Withdraw(context, verdicts);
+        var findings = Check(context, verdicts, intake);
+        Undetermine(context, verdicts);
+        Limit(context, verdicts);
+        return new DeterminedVisit(
+            context,
+            [.. context.Items.Select(i => Close(i, verdicts[i]))],
+            [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
+            findings,
+            intake);
+    }
+
+    private static void Withdraw(RecordContext context, Verdicts verdicts)
+    {
+        foreach (var item in context.Items.Concat(context.Strays))
+        {
+            var reasons = OutcomeRules.OfExamination.SelectMany(rule => item.Deciding.SelectMany(e => rule.Reasons(item, e))).ToList();
+            AddNew(verdicts[item].Withdraw, reasons.Select(r => r.Reason));
+            verdicts[item].NeverReleasableByItself = reasons.Exists(r => r.NeverReleasable);
+            verdicts[item].NeverReleasable = verdicts[item].NeverReleasableByItself
+                || EarlierWithdrawals.Of(item).Any(w => w.NeverReleasable && EarlierWithdrawals.IsOpen(item, w));
+        }
+        for (var step = 0; step < 2; step++)
+        {
+            verdicts.EchoesCount = step == 1;
+            UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
+        }
+    }
+
+    private static IReadOnlyList<Finding> Check(RecordContext context, Verdicts verdicts, IReadOnlyList<Finding> intake)
+    {
+        var withdrawn = context.Items.Where(i => verdicts[i].Withdraw.Count > 0).ToHashSet();
+        var findings = intake.Concat(RuleBook.Check(context, withdrawn)).ToList();
+        for (var i = 0; i < findings.Count; i++)
+        {
+            var reached = FindingReach.Of(findings[i], context).ToList();
+            if (reached.Count == 1 && findings[i].Item is null)
+                findings[i] = findings[i] with { Item = reached[0].Item.Id };
+            foreach (var item in reached)
+                verdicts[item].Findings.Add(findings[i]);
+        }
+        return findings;
+    }
+
+    private static void Undetermine(RecordContext context, Verdicts verdicts) =>
+        UntilNothingChanges(context, item =>
+            AddNew(verdicts[item].Undetermined, OutcomeRules.Undetermining.SelectMany(r => r.Reasons(item, verdicts))));
+
+    private static void Limit(RecordContext context, Verdicts verdicts) =>
+        UntilNothingChanges(context, item =>
+            AddNew(verdicts[item].Until, OutcomeRules.Limiting.SelectMany(r => r.Days(item, verdicts))));
+
+    /// <summary>Reasons climb from parts to wholes over any depth; none is ever taken back, so this ends.</summary>
+    private static void UntilNothingChanges(RecordContext context, Func<ItemCase, bool> step)
+    {
+        bool changed;
+        do
+        {
+            changed = false;
+            foreach (var item in context.Items)
+                changed |= step(item);
+        }
+        while (changed);
+    }
+
+    private static bool AddNew<T>(List<T> to, IEnumerable<T> found)
+    {
+        var known = to.ToHashSet();
+        var added = found.Where(known.Add).ToList();
+        to.AddRange(added);
+        return added.Count > 0;
+    }
+
+    private static DeterminedItem Close(ItemCase item, Verdict verdict)
+    {
+        var usable = verdict.Outcome is Outcome.Fit or Outcome.FitUntil;
+        var reasons = Ordered(verdict);
+        return new DeterminedItem(new ItemFacts
+        {
+            Item = item.Item,
+            Category = item.Category,
+            Examination = item.Examination?.Examination,
+            ExaminedOn = item.ExaminedOn,
+            LastExamined = item.LastExamined,
+            Limits = item.Limits.Applying,
+            LimitsSources = [.. item.Limits.All.Select(l => l.Source).OfType<LimitsSource>().Distinct()],
+            DiameterLimits = item.Limits.OfDiameter,
+            RegimeId = item.RegimeId,
+            Regime = item.Regime,
+            Regimes = item.Regimes,
+            Interval = item is { Examination: { } e, ExaminedOn: { } on } ? e.IntervalFrom(on) : null,
+            Outcome = verdict.Outcome,
+            Until = verdict.LastDay,
+            NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
+            EndOfService = item.Life.End,
+            ServiceLife = item.Life.Sentence.Text,
+            Reasons = reasons,
+            CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
+            Findings = [.. verdict.Findings],
+            Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
+            NeverReleasable = verdict.NeverReleasable || reasons.Any(r => r.Code is "W11"),
+            NeverReleasableByItself = verdict.NeverReleasableByItself,
+            WithdrawnBefore = [.. EarlierWithdrawals.Of(item).Where(w => w.IsInRecord).Select(w => w.Past)],
+            Measured = item.Measured,
+        });
+    }
+
+    private static IReadOnlyList<Reason> Ordered(Verdict verdict)
+    {
+        var until = verdict.Outcome is Outcome.FitUntil ? verdict.Until.Select(u => u.Reason) : [];
+        return [.. verdict.Withdraw.Concat(verdict.Undetermined).Concat(until)
+            .OrderBy(r => OutcomeRules.PlaceOf(r.Code))];
+    }
+}

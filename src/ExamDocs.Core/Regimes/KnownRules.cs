@@ -1,0 +1,45 @@
+using ExamDocs.Core.Criteria;
+
+namespace ExamDocs.Core.Regimes;
+
+/// <summary>The categories and regimes that a record can name: those built in, and what the user added to them.</summary>
+public sealed class KnownRules
+{
+    private readonly Dictionary<string, Category> _categories;
+
+    private readonly Dictionary<string, Regime> _regimes;
+
+    private KnownRules(IReadOnlyList<Category> categories, IReadOnlyList<Regime> regimes, IReadOnlyDictionary<string, IReadOnlyList<string>> headings)
+    {
+        (Categories, Regimes, Headings) = (categories, regimes, headings);
+        _categories = categories.ToDictionary(c => c.Id, StringComparer.Ordinal);
+        _regimes = regimes.ToDictionary(r => r.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>What the program knows by itself.</summary>
+    public static KnownRules BuiltIn { get; } = new(Catalogue.All, RegimeIndex.All, new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal));
+
+    public IReadOnlyList<Category> Categories { get; }
+
+    public IReadOnlyList<Regime> Regimes { get; }
+
+    /// <summary>What the user calls the headings of sheets: the heading that is built in, and the user's own words for it.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> Headings { get; }
+
+    /// <summary>These with one category more.</summary>
+    /// <exception cref="ArgumentException">There is one of that id.</exception>
+    public KnownRules With(Category category) => new([.. Categories, category], Regimes, Headings);
+
+    /// <summary>These with one regime more.</summary>
+    /// <exception cref="ArgumentException">There is one of that id.</exception>
+    public KnownRules With(Regime regime) => new(Categories, [.. Regimes, regime], Headings);
+
+    /// <summary>These with the user's own words for headings.</summary>
+    public KnownRules With(IReadOnlyDictionary<string, IReadOnlyList<string>> headings) => new(Categories, Regimes, headings);
+
+    /// <summary>Null where there is no such category.</summary>
+    public Category? FindCategory(string? id) => id is not null && _categories.TryGetValue(id, out var found) ? found : null;
+
+    /// <summary>Null where there is no such regime.</summary>
+    public Regime? FindRegime(string? id) => id is not null && _regimes.TryGetValue(id, out var found) ? found : null;
+}

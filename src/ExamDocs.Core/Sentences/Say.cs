@@ -1,0 +1,36 @@
+using System.Globalization;
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Sentences;
+
+/// <summary>Turns what was recorded into words for reasons and findings.</summary>
+internal static class Say
+{
+    /// <summary>The day as it stands on paper, 2 May 2024: reasons are printed beside dates written so.</summary>
+    public static string Day(LocalDate day) => day.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
+
+    /// <summary>The date at the precision recorded: on 2 May 2024, in May 2024, in 2024.</summary>
+    public static string When(PartialDate date) => date switch
+    {
+        { Month: null } => string.Create(CultureInfo.InvariantCulture, $"in {date.Year}"),
+        { Day: null } => $"in {date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture)}",
+        _ => $"on {Day(date.Earliest)}",
+    };
+
+    /// <summary>An identifier of the catalogue as words: cover-cut becomes cover cut.</summary>
+    public static string Criterion(string? id) => id?.Replace('-', ' ') ?? "a criterion not named";
+
+    public static string Number(decimal number) => (number / 1.000000000000000000000000000000000m).ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The item's id, or what it is where it has none.</summary>
+    public static string Name(this SentenceBook book, Item item) => item.Id ?? item.Description ?? book.ItemWithoutId;
+
+    /// <summary>The criterion with the examiner's note, or with its question where there is none.</summary>
+    public static string Observed(this SentenceBook book, Observation observation, string? question) =>
+        book.Observed(observation.Criterion, observation.Note, question);
+
+    /// <summary>The defect in the examiner's words, or the criterion that has it.</summary>
+    public static string What(this SentenceBook book, Defect defect) =>
+        defect.Description ?? (defect.Criterion is { } id ? book.Criterion(id) : book.DefectNotDescribed);
+}

@@ -1,0 +1,101 @@
+using System.Text.Json;
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Storage;
+
+namespace ExamDocs.Register;
+
+/// <summary>
+/// Gives the visits that a decision or a print uses, once what is stored of each was compared with its entry in the log and with
+/// its own record. Only these visits and their entries are read, by indexes: what other rows hold is left to a check of the register.
+/// </summary>
+public sealed class VisitsAsLogged
+{
+    private readonly RegisterDatabase _database;
+    private readonly VisitRegister _visits;
+    private readonly Func<int, byte[], ExaminationRecord?> _read;
+    private readonly HashSet<int> _sound = [];
+    private bool _isComplete;
+
+    internal VisitsAsLogged(RegisterDatabase database, VisitRegister visits, Func<int, byte[], ExaminationRecord?> read) =>
+        (_database, _visits, _read) = (database, visits, read);
+
+    /// <summary>As <see cref="VisitRegister.Touching"/> gives them.</summary>
+    /// <exception cref="RegisterAlteredException">One of them is not as the log has it, or a visit is gone.</exception>
+    public IReadOnlyList<TouchingVisit> Touching(ExaminationRecord record, int? upTo = null, string? origin = null)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        var keys = ItemKeys.Of(record);
+        var connected = new Connected(_database, upTo, origin);
+        var found = connected.To(keys.Select(k => k.Key));
+        Require([.. found.Concat(Named(keys.Select(k => k.Item).Concat(connected.Items), record.Items.Select(i => i.Serial)))]);
+        return _visits.Of(found);
+    }
+
+    /// <summary>Compares visits with the log and with their records.</summary>
+    /// <exception cref="RegisterAlteredException">One of them is not as the log has it, or a visit is gone.</exception>
+    public void Require(IReadOnlyCollection<int> visits)
+    {
+        RequireAll();
+        var asked = visits.Where(v => !_sound.Contains(v)).Distinct().Order().ToList();
+        if (asked.Count == 0)
+            return;
+        var stored = new StoredVisits(_database, asked);
+        foreach (var visit in asked)
+        {
+            if (stored.Fault(visit, _read) is { } fault)
+                throw new RegisterAlteredException(stored.Name(visit), fault);
+            _sound.Add(visit);
+        }
+    }
+
+    /// <summary>
+    /// A document that is listed as current tells of all that later visits ended of it; those visits are to be required before.
+    /// </summary>
+    /// <exception cref="RegisterAlteredException">It does not.</exception>
+    public void RequireEnds(DocumentStatus document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        if (!_visits.EndsAreIn(document))
+            throw new RegisterAlteredException(document.Number, "A later visit ended what it says, and it is listed as if none had.");
+    }
+
+    /// <summary>A visit whose keys were altered is still found by an id or a serial number that is typed alike in its other rows.</summary>
+    private List<int> Named(IEnumerable<string> ids, IEnumerable<string?> serials)
+    {
+        var (id, serial) = (_database.Values("$1"), _database.Values("$2"));
+        return _database.Connection.Rows(
+            row => row.GetInt32(0),
+            $"""
+            SELECT visit FROM outcome WHERE item IN {id} UNION SELECT visit FROM item WHERE id IN {id}
+            UNION SELECT visit FROM examination WHERE item IN {id} UNION SELECT visit FROM item WHERE serial IN {serial}
+            """,
+            Listed(ids), Listed(serials.OfType<string>()));
+    }
+
+    private static string Listed(IEnumerable<string> texts) =>
+        JsonSerializer.Serialize(texts.Where(t => t.Length > 0).Select(Sql.Storable).Distinct(StringComparer.Ordinal));
+
+    /// <summary>
+    /// No visit up to the last one in the log may be gone: nobody can tell what it said. The log is asked first, because other runs
+    /// may store visits meanwhile.
+    /// </summary>
+    private void RequireAll()
+    {
+        if (_isComplete)
+            return;
+        var entry = _database.VisitOfEntry;
+        var logged = _database.Connection.Rows(
+            row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1").FirstOrDefault();
+        var last = Math.Max(logged, _visits.Latest);
+        if (_database.Connection.Number("SELECT count(*) FROM visit WHERE visit <= $1", last) < last)
+        {
+            var there = _database.Connection.Rows(row => row.GetInt32(0), "SELECT visit FROM visit").ToHashSet();
+            var gone = new StoredVisits(_database, [.. Enumerable.Range(1, last).Where(v => !there.Contains(v))]);
+            if (gone.FirstInLog is { } visit)
+                throw new RegisterAlteredException(gone.Name(visit), "It is in the log, and its row is gone.");
+        }
+        _isComplete = true;
+    }
+}
