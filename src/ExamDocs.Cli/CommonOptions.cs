@@ -1,7 +1,8 @@
 using System.CommandLine;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Wording;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
 using NodaTime;
 
 namespace ExamDocs.Cli;

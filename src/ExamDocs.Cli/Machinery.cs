@@ -1,4 +1,4 @@
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.Cli;
 

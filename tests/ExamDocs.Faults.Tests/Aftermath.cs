@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using ExamDocs.Register;
 using ExamDocs.Register.Log;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.Faults.Tests;
 

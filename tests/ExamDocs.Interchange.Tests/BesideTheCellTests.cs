@@ -1,7 +1,7 @@
-using ExamDocs.Core.Records;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
-using ExamDocs.UseCases;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.Interchange.Tests;

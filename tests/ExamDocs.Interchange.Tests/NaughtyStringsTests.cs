@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Findings;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 using NodaTime;
 
 namespace ExamDocs.Interchange.Tests;

@@ -1,8 +1,8 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
-using ExamDocs.UseCases;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.Interchange.Tests;

@@ -1,9 +1,9 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
-using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
-using ExamDocs.UseCases;
 
 namespace ExamDocs.Interchange.Tests;
 

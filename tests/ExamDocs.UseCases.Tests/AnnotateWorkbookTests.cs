@@ -1,5 +1,7 @@
 using System.IO.Compression;
 using System.Text;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests;

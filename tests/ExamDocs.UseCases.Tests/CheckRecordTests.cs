@@ -1,5 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests;

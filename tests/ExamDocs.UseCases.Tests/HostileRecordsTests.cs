@@ -1,4 +1,5 @@
 using ExamDocs.Intake.Tests.Hostile;
+using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests;

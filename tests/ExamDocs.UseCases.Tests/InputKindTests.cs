@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests;

@@ -1,6 +1,7 @@
 using ExamDocs.Core;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 

@@ -1,8 +1,10 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests;

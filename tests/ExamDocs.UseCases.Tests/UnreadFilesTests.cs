@@ -1,4 +1,6 @@
 using ExamDocs.Core.Findings;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests;

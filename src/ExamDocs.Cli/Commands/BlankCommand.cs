@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ExamDocs.Core.Regimes;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 using NodaTime;
 using NodaTime.Text;
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using ExamDocs.Core.Findings;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ExamDocs.Templates;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.Cli.Commands;
 

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using ExamDocs.Documents.LabelSheets;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.Cli.Commands;
 

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
 using ExamDocs.Register;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
 using NodaTime.Text;
 
 namespace ExamDocs.Cli.Commands;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using ExamDocs.Core.Findings;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ExamDocs.Documents.Signing;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.Cli.Commands;

@@ -4,6 +4,8 @@ using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
@@ -20,7 +22,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
     {
         try
         {
-            var files = new[] { EmbeddedData.DocumentName, EmbeddedData.RecordName, EmbeddedData.OutcomeName }
+            var files = new[] { EmbeddedFiles.DocumentName, EmbeddedFiles.RecordName, EmbeddedFiles.OutcomeName }
                 .Select(name => AttachedFiles.Find(pdf, name, JsonRecordReader.MaxBytes)).ToArray();
             if (Array.TrueForAll(files, f => f is null))
                 return Refused("it is not one of our documents: it holds no data that a document of this program holds");
@@ -42,7 +44,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
     {
         if (DocumentFile.Read(document) is not { } basis)
             return Refused("what it says it rests on (document.json) cannot be read");
-        var read = EmbeddedRecord.Read(record, EmbeddedData.RecordName);
+        var read = EmbeddedRecord.Read(record, EmbeddedFiles.RecordName);
         return read.Record is null
             ? Refused($"the record within cannot be read: {read.Unreadable}")
             : (new DocumentContents(basis, read, outcome), Statement.Holds(Question, $"it calls itself {basis.Number}, and the data it was made from are whole"));

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using ExamDocs.Core.Determination;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
@@ -12,7 +14,7 @@ internal static class OutcomeQuestion
     /// <param name="items">Its items as determined once more, in the order printed.</param>
     public static Statement Ask(DocumentContents contents, IReadOnlyList<DeterminedItem> items)
     {
-        var expected = FindingsFile.Write(items, EmbeddedData.RecordName);
+        var expected = FindingsFile.Write(items, EmbeddedFiles.RecordName);
         if (expected.AsSpan().SequenceEqual(contents.Outcome))
             return Statement.Holds(Question, "the record within, determined once more, gives the same outcomes for the same reasons");
         var other = contents.Basis.Version is var version && !string.Equals(version, ProgramVersion.Current, StringComparison.Ordinal);

@@ -1,6 +1,7 @@
 using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.ReadingBack;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Verifying;
 

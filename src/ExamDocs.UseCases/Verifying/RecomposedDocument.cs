@@ -9,6 +9,7 @@ using ExamDocs.Intake;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Verifying;
 

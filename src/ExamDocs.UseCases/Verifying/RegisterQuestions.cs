@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.UseCases.Verifying;
 

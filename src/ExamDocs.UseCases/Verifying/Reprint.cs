@@ -2,6 +2,7 @@ using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
@@ -25,7 +26,7 @@ internal sealed class Reprint : IAsyncDisposable
             return null;
         try
         {
-            var (printed, data) = (await browser.PrintAsync(html, cancellation), EmbeddedData.Within(given));
+            var (printed, data) = (await browser.PrintAsync(html, cancellation), EmbeddedFiles.Within(given));
             return contents.Basis.Signature is null && !IsSigned(given) ? Finisher.Finish(printed, data)
                 : Finisher.FinishForSignature(printed, data, SignedFileFacts.SignerOf(given) ?? "", contents.Basis.Language.Words.Common.SignatureField);
         }

@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Verifying;
 

@@ -3,6 +3,9 @@ using System.Text.RegularExpressions;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;

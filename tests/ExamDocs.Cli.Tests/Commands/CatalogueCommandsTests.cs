@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using ExamDocs.Cli.Commands;
 using ExamDocs.Core.Criteria;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.Cli.Tests.Commands;
 

@@ -1,6 +1,5 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Regimes;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 using NodaTime;
 
 namespace ExamDocs.Proof.Tests.Histories;

@@ -1,7 +1,8 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

@@ -1,9 +1,9 @@
 using System.Text;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
+using ExamDocs.UseCases.Issuing;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.Issuing;

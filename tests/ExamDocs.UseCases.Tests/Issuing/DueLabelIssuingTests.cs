@@ -1,6 +1,6 @@
 using ExamDocs.Core.Records;
-using ExamDocs.Core.Determination;
 using ExamDocs.Documents.LabelSheets;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

@@ -1,8 +1,10 @@
-using ExamDocs.Core.Records;
 using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.Issuing;

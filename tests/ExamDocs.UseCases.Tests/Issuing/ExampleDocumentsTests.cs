@@ -1,7 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Security.Cryptography;
 using System.Text.Json;
-using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

@@ -1,4 +1,6 @@
 using ExamDocs.Core.Determination;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
 
 [assembly: AssemblyFixture(typeof(ExampleIssued))]

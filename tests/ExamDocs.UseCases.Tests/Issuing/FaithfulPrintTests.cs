@@ -1,6 +1,7 @@
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

@@ -1,3 +1,4 @@
+using ExamDocs.UseCases.Commands;
 namespace ExamDocs.UseCases.Tests.Issuing;
 
 public sealed class IssuedOnceTests

@@ -1,5 +1,5 @@
 using ExamDocs.Core.Records;
-using ExamDocs.Core.Determination;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

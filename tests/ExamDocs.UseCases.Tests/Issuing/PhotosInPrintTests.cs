@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using SkiaSharp;
 
 namespace ExamDocs.UseCases.Tests.Issuing;

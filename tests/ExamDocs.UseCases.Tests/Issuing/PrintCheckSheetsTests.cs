@@ -1,3 +1,4 @@
+using ExamDocs.UseCases.Commands;
 using UglyToad.PdfPig;
 
 namespace ExamDocs.UseCases.Tests.Issuing;

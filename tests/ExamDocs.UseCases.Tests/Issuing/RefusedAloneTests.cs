@@ -1,7 +1,8 @@
 using System.Text.Json.Nodes;
-using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Verifying;
 using NodaTime;
 

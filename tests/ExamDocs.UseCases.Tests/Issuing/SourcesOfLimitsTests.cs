@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json.Nodes;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

@@ -1,6 +1,4 @@
 using ExamDocs.Core.Records;
-using System.Text.Json.Nodes;
-using ExamDocs.Core.Determination;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.Issuing;

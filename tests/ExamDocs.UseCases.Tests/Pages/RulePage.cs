@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Tests.Pages;
 

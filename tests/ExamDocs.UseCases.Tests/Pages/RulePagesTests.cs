@@ -1,3 +1,4 @@
+using ExamDocs.UseCases.Commands;
 namespace ExamDocs.UseCases.Tests.Pages;
 
 /// <summary>Every rule has its section on the page of its family, and the section says what the rule says.</summary>

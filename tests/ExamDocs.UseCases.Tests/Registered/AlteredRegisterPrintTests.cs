@@ -1,5 +1,7 @@
 using System.Text;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Verifying;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 

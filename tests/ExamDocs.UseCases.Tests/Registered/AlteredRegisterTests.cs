@@ -1,8 +1,9 @@
 using System.Security.Cryptography;
-using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 
 namespace ExamDocs.UseCases.Tests.Registered;

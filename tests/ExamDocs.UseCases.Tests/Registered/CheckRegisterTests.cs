@@ -1,9 +1,10 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using ExamDocs.Core;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.Register.Log;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
 using Microsoft.Data.Sqlite;
 using static ExamDocs.UseCases.Tests.Registered.Visits;

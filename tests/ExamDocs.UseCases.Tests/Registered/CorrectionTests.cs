@@ -1,4 +1,6 @@
 using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 

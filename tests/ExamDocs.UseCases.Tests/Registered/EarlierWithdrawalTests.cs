@@ -1,8 +1,6 @@
 using System.Text.Json.Nodes;
-using ExamDocs.Core;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Tests.Issuing;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 using Outcome = ExamDocs.Core.Records.Outcome;

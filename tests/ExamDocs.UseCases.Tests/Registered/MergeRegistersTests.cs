@@ -1,7 +1,7 @@
 using System.Text;
-using ExamDocs.Core;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Tests.Issuing;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 

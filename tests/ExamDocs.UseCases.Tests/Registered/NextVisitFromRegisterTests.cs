@@ -1,5 +1,6 @@
-using ExamDocs.Core;
 using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 using static ExamDocs.UseCases.Tests.Registered.Visits;

@@ -1,7 +1,8 @@
 using System.Text.Json.Nodes;
-using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 

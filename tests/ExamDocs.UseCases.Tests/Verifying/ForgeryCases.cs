@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Tests.Verifying;
 

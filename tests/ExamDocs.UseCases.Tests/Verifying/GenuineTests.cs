@@ -1,9 +1,11 @@
 using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.Templates.Wording;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
-using NodaTime;
 using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 
 namespace ExamDocs.UseCases.Tests.Verifying;

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using ExamDocs.Core;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Comparing;
@@ -8,6 +7,9 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
 using NodaTime;
@@ -58,7 +60,7 @@ public sealed class IssuedForVerifying : IAsyncDisposable
         var altered = html?.Invoke(page) ?? page;
         Assert.Equal(html is null, altered == page);
         return Finisher.Finish(await PrintAsync(altered),
-            [.. EmbeddedData.Within(pdf).Select(d => d with { Content = d.Name == attachment && data is not null ? Changed(d.Content, data) : d.Content })]);
+            [.. EmbeddedFiles.Within(pdf).Select(d => d with { Content = d.Name == attachment && data is not null ? Changed(d.Content, data) : d.Content })]);
     }
 
     internal Task<byte[]> OfAnotherVersionAsync(string file) => ForgedAsync(file, null, "document.json",

@@ -1,5 +1,6 @@
 using System.Text;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Verifying;
 
 namespace ExamDocs.UseCases.Tests.Verifying;

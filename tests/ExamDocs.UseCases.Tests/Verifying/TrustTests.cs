@@ -4,6 +4,8 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Tests.Signing;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
 using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
@@ -94,7 +96,7 @@ public sealed class TrustTests(IssuedForVerifying issued)
         var contents = DocumentContents.Of(pdf).Contents!;
         await using var renderer = new DocumentRenderer();
         var html = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(Core.Regimes.KnownRules.BuiltIn)!)[0], contents.Basis, renderer, []);
-        return await Finisher.FinishSignedAsync(await issued.PrintAsync(change(html)), EmbeddedData.Within(pdf), new DocumentSigner(TestAuthority.One.Key(certificate)), contents.Basis.Language.Words.Common.SignatureField);
+        return await Finisher.FinishSignedAsync(await issued.PrintAsync(change(html)), EmbeddedFiles.Within(pdf), new DocumentSigner(TestAuthority.One.Key(certificate)), contents.Basis.Language.Words.Common.SignatureField);
     }
 
     private static X509Certificate2 SelfSigned(string name)

@@ -1,9 +1,8 @@
-using ExamDocs.Core.Records;
 using System.Diagnostics;
 using System.Globalization;
-using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Tests.Hostile;
-using ExamDocs.UseCases;
+using ExamDocs.UseCases.Commands;
 using NodaTime;
 
 namespace ExamDocs.Benchmarks;

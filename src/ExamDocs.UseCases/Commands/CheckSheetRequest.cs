@@ -1,0 +1,33 @@
+using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Signing;
+using ExamDocs.Templates.Wording;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>What the user asks of check sheets.</summary>
+public sealed record CheckSheetRequest
+{
+    /// <summary>The record of the last visit.</summary>
+    public required string From { get; init; }
+
+    /// <summary>The pile to print; the single sheets go beside it.</summary>
+    public required string OutFile { get; init; }
+
+    /// <summary>Ids of the categories; empty for every item.</summary>
+    public IReadOnlyList<string> Categories { get; init; } = [];
+
+    public required string RegisterPath { get; init; }
+
+    /// <summary>Language of the sheets.</summary>
+    public Language Language { get; init; } = Language.English;
+
+    /// <summary>Who signs electronically what is issued now; null for nobody.</summary>
+    public DocumentSigner? Signer { get; init; }
+
+    /// <summary>Day of issue.</summary>
+    public required LocalDate Today { get; init; }
+
+    /// <summary>The categories and regimes that the record can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+}

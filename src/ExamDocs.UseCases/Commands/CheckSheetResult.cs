@@ -1,0 +1,11 @@
+using ExamDocs.Templates.Wording;
+using ExamDocs.UseCases.Issuing;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>What came of it.</summary>
+/// <param name="Sheets">The sheets of the pile, in its order.</param>
+/// <param name="Refused">Why nothing was printed; null where it was, or where there was nothing to print.</param>
+/// <param name="Unprintable">Sentences about sheets with characters that no installed font has; those are held back.</param>
+/// <param name="Failure">Why the machinery stopped; null where it did not.</param>
+public sealed record CheckSheetResult(IReadOnlyList<Issued> Sheets, string? Refused, IReadOnlyList<string> Unprintable, string? Failure);

@@ -1,0 +1,120 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ExamDocs.Register;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Registered;
+using NodaTime;
+using NodaTime.Text;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>Writes everything that a register holds as open files: the records (examdocs/1), the documents, a list of them, and a checkpoint.</summary>
+public static class ExportRegister
+{
+    public const string FormatName = "examdocs-register/1";
+
+    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <param name="place">The register.</param>
+    /// <param name="folder">Where the files go; made where it is missing. Files that are there with the same content stay.</param>
+    /// <param name="today">The day of the export.</param>
+    /// <returns>How many records and documents were written.</returns>
+    /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
+    /// <exception cref="IOException">A file cannot be written.</exception>
+    public static (int Records, int Documents) Run(string place, string folder, LocalDate today)
+    {
+        using var register = DocumentRegister.OpenExisting(place, today);
+        var visits = register.Visits.All();
+        foreach (var visit in visits)
+            WholeFile.Write(Path.Combine(folder, "visits", NameOf(visit)), register.Visits.Record(visit.Visit));
+        var issued = register.Issued();
+        foreach (var document in issued)
+            register.Restore(document, Path.Combine(folder, "documents"));
+        WholeFile.Write(Path.Combine(folder, "register.json"), List(visits, register));
+        CheckpointBeside.Write(register, folder, today, null);
+        return (visits.Count, issued.Count);
+    }
+
+    private static string NameOf(RememberedVisit visit) => string.Create(CultureInfo.InvariantCulture, $"visit-{visit.Visit:000000}.json");
+
+    private static byte[] List(IReadOnlyList<RememberedVisit> visits, DocumentRegister register)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", FormatName);
+            json.WriteStartArray("visits");
+            foreach (var visit in visits)
+                Write(json, visit);
+            json.WriteEndArray();
+            json.WriteStartArray("documents");
+            foreach (var document in register.Documents())
+                Write(json, document);
+            json.WriteEndArray();
+            json.WriteStartArray("void");
+            foreach (var voided in register.Voided())
+            {
+                json.WriteStartObject();
+                json.WriteString("number", voided.Number);
+                json.WriteString("kind", voided.Kind);
+                json.WriteString("reason", voided.Reason);
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return buffer.ToArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, RememberedVisit visit)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", NameOf(visit));
+        json.WriteString("sha256", visit.Sha256);
+        json.WriteString("reference", visit.Reference);
+        json.WriteString("employer", visit.Employer);
+        json.WriteString("examinedOn", Day(visit.ExaminedOn));
+        json.WriteString("storedOn", Day(visit.StoredOn));
+        json.WriteString("version", visit.Version);
+        json.WriteString("origin", visit.Origin);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, DocumentStatus document)
+    {
+        json.WriteStartObject();
+        json.WriteString("number", document.Number);
+        json.WriteString("kind", document.Kind);
+        json.WriteStartArray("items");
+        foreach (var item in document.Items)
+            json.WriteStringValue(item);
+        json.WriteEndArray();
+        json.WriteString("sha256", document.Sha256);
+        json.WriteString("issuedOn", Day(document.IssuedOn));
+        json.WriteString("copyOf", document.CopyOf);
+        json.WriteStartArray("replaces");
+        foreach (var replaced in document.Replaces)
+            json.WriteStringValue(replaced.Number);
+        json.WriteEndArray();
+        json.WriteString("state", document.Ended switch { DocumentEnd.Replaced => "replaced", DocumentEnd.Withdrawn => "withdrawn", DocumentEnd.Ended => "ended", _ => "current" });
+        json.WriteString("endedOn", Day(document.EndedOn));
+        json.WriteString("reason", document.EndedReason);
+        json.WriteStartArray("endedLines");
+        foreach (var line in document.EndedLines)
+        {
+            json.WriteStartObject();
+            json.WriteString("item", line.Item);
+            json.WriteString("on", Day(line.On));
+            json.WriteString("why", line.Why);
+            json.WriteNumber("byVisit", line.ByVisit);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        json.WriteString("origin", document.Origin);
+        json.WriteEndObject();
+    }
+
+    private static string? Day(LocalDate? day) => day is { } known ? LocalDatePattern.Iso.Format(known) : null;
+}

@@ -1,0 +1,54 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Register;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>The main job: read, check, determine, compose, print, record.</summary>
+public static class IssueDocuments
+{
+    /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
+    /// <exception cref="IOException">The register or the folder cannot be written.</exception>
+    public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
+    {
+        var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
+        if (CheckFirst(read, request) is { } nothing)
+            return nothing;
+        await using var run = RegisteredRun.Open(request.RegisterPath, request.OutFolder, request.Today, request.Rules, request.Reason);
+        var refused = new List<Refusal>();
+        var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
+        return Record(run, [.. refused, .. run.Press.Refused], failure, request);
+    }
+
+    /// <summary>A run that reads nothing whole, or has nothing to issue, makes no register.</summary>
+    /// <returns>Null where something is to be issued.</returns>
+    private static IssueResult? CheckFirst(IReadOnlyList<ReadVisits> read, IssueRequest request)
+    {
+        var isReadable = read.All(v => v.Unreadable is null);
+        if (isReadable && DocumentRegister.Exists(request.RegisterPath))
+            return null;
+        var inputs = DecideRun.Check(read, null, request.Today, request.Rules);
+        if (!isReadable)
+            return new IssueResult(inputs, [], [], [], [], null);
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
+        return compositions.Exists(c => c.Jobs.Any(request.Wants)) ? null : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
+    }
+
+    private static IReadOnlyList<DocumentJob> Compose(CheckedInput input, EndedLines ended, IssueRequest request, List<Refusal> refused)
+    {
+        var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Reading, input.Photos.Of);
+        refused.AddRange([.. composition.Refused, .. ended.Refused]);
+        return [.. composition.Jobs.Where(request.Wants).Select(request.Styled).Select(ended.Without).OfType<DocumentJob>()];
+    }
+
+    private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
+    {
+        DocumentsFile.Write(request.OutFolder, run.Press.Documents, refused);
+        if (failure is null && request.Only is null)
+            run.TakeBack();
+        CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Signer);
+        return new IssueResult(run.Inputs, run.Press.Documents, refused, run.Remarks, run.Press.Unprintable, failure);
+    }
+}

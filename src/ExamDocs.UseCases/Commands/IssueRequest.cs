@@ -1,0 +1,53 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Signing;
+using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
+using ExamDocs.UseCases.Issuing;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>What the user asks to be issued.</summary>
+public sealed record IssueRequest
+{
+    public required IReadOnlyList<string> Inputs { get; init; }
+
+    /// <summary>Folder the files go to; made where it is missing.</summary>
+    public required string OutFolder { get; init; }
+
+    public required string RegisterPath { get; init; }
+
+    /// <summary>Day of issue.</summary>
+    public required LocalDate Today { get; init; }
+
+    /// <summary>The categories and regimes that records can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>The language of the documents.</summary>
+    public Language Language { get; init; } = Language.English;
+
+    /// <summary>The issuer's; null for none.</summary>
+    public Letterhead? Letterhead { get; init; }
+
+    /// <summary>Who signs the documents electronically; null for nobody.</summary>
+    public DocumentSigner? Signer { get; init; }
+
+    /// <summary>One report for each item instead of a schedule of all.</summary>
+    public bool PerItem { get; init; }
+
+    /// <summary>From how far labels for what may not be used are to be read.</summary>
+    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
+
+    /// <summary>Why an earlier version of the record is corrected, in words for the documents; null to say only that it was.</summary>
+    public string? Reason { get; init; }
+
+    /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
+    public string? Only { get; init; }
+
+    internal bool Wants(DocumentJob job) => Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
+
+    /// <summary>In the language, under the head and with the signature that are asked for.</summary>
+    internal DocumentJob Styled(DocumentJob job) => job with { Language = Language, Letterhead = Letterhead, Signer = Signer };
+}

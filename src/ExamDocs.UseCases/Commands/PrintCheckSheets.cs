@@ -1,0 +1,35 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Joining;
+using ExamDocs.Templates.Wording;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>Prints papers on which the next visit is written down by hand, from the record of the last one.</summary>
+public static class PrintCheckSheets
+{
+    /// <exception cref="IOException">The register or a file cannot be written.</exception>
+    public static async Task<CheckSheetResult> RunAsync(CheckSheetRequest request, CancellationToken cancellation = default)
+    {
+        EarlierRecord.Read(request.From, request.Rules, out var refused);
+        if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
+            return new CheckSheetResult([], why, [], null);
+        var input = CheckRecord.Of(request.From, request.Today, request.Rules);
+        if (input.Visit is not { } visit)
+            return new CheckSheetResult([], $"{request.From}: unreadable: {input.Unreadable}", [], null);
+
+        await using var run = RegisteredRun.Open(request.RegisterPath, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today, request.Rules);
+        var press = run.Press;
+        var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language, Signer = request.Signer });
+        var failure = await press.RunAsync([.. jobs], cancellation);
+        if (failure is null && press.Documents.Count > 0)
+            WholeFile.Write(request.OutFile, JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], request.Language.Words.CheckSheet.Pile));
+        return new CheckSheetResult(press.Documents, null, press.Unprintable, failure);
+    }
+
+    private static bool IsChosen(DeterminedItem item, CheckSheetRequest request) =>
+        request.Categories.Count == 0 || request.Categories.Contains(item.Category?.Id, StringComparer.Ordinal);
+}

@@ -1,0 +1,79 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Core.Rules;
+using ExamDocs.Intake;
+using ExamDocs.Intake.Csv;
+using ExamDocs.Intake.Merging;
+using ExamDocs.Intake.Photos;
+using ExamDocs.Intake.Workbook;
+using ExamDocs.UseCases.Issuing;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>The text of one rule, whether it yields a finding or an outcome.</summary>
+/// <param name="Code">For example PAR005 or W1.</param>
+/// <param name="Severity">error, warning or note; null for an outcome rule.</param>
+/// <param name="Outcome">withdraw, undetermined or fit-until; null for a rule that yields a finding.</param>
+/// <param name="Title">The rule as a sentence. Of an outcome rule: what is so when it holds.</param>
+/// <param name="Why">Why it matters.</param>
+/// <param name="Hint">What to type instead; null for an outcome rule.</param>
+/// <param name="Source">The law, standard or practice behind it.</param>
+public sealed record RuleText(string Code, string? Severity, string? Outcome, string Title, string Why, string? Hint, string Source)
+{
+    /// <summary>Its severity, or the outcome it leads to.</summary>
+    [JsonIgnore]
+    public string Weight => Severity ?? Outcome ?? "";
+}
+
+/// <summary>Every rule there is, of every room, in one list.</summary>
+public static class RuleList
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The outcome rules in their order, then the rules that yield findings, by code.</summary>
+    public static IReadOnlyList<RuleText> All { get; } =
+    [
+        .. OutcomeRules.All.Select(Text),
+        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(AnswerRules.All).Concat(WorkbookFindings.All).Concat(BesideFindings.All).Concat(CsvFindings.All).Concat(MergeFindings.All).Concat(PhotoRules.All).Concat(PrintRules.All)
+            .OrderBy(i => i.Code, StringComparer.Ordinal).Select(Text),
+    ];
+
+    /// <summary>The same, with the ids that the user added where a rule lists those that are known.</summary>
+    public static IReadOnlyList<RuleText> For(KnownRules rules) => ReferenceEquals(rules, KnownRules.BuiltIn) ? All
+        : [.. All.Select(r => r with
+        {
+            Hint = r.Hint?.Replace(Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)), Ids(rules.Regimes.Select(x => x.Id)), StringComparison.Ordinal)
+                .Replace(Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)), Ids(rules.Categories.Select(x => x.Id)), StringComparison.Ordinal),
+        })];
+
+    /// <summary>The rule with this code, in capitals or not; null where there is none.</summary>
+    public static RuleText? Find(string code, KnownRules? rules = null) =>
+        For(rules ?? KnownRules.BuiltIn).FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>An array of rules as JSON, every member spelt out.</summary>
+    public static string ToJson(IEnumerable<RuleText> rules) => JsonSerializer.Serialize(rules, Options);
+
+    private static string Ids(IEnumerable<string> ids) => string.Join(", ", ids);
+
+    private static RuleText Text(RuleInfo i) => new(i.Code, i.Severity.Word(), null, i.Title, i.Why, i.Hint, i.Source);
+
+    private static RuleText Text(OutcomeRuleInfo i) => new(i.Code, null, OutcomeOf(i.Code).Word(), i.Title, i.Why, null, i.Source);
+
+    private static Outcome OutcomeOf(string code) => code[0] switch
+    {
+        'W' => Outcome.Withdraw,
+        'U' => Outcome.Undetermined,
+        'D' => Outcome.FitUntil,
+        _ => throw new ArgumentOutOfRangeException(nameof(code), code, "no outcome rule has such a code"),
+    };
+}

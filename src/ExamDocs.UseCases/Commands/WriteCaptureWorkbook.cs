@@ -1,0 +1,57 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Workbook;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>What the user asks of a capture workbook.</summary>
+/// <param name="OutFile">The workbook to write.</param>
+/// <param name="Categories">Ids of the categories; empty for all, or for those of the record.</param>
+/// <param name="From">An earlier record to fill in from; null for empty sheets.</param>
+/// <param name="WithAnswers">Fill in its answers too, not only what still holds at the next visit.</param>
+public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Categories, string? From, bool WithAnswers)
+{
+    /// <summary>The categories there are.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>The register to fill in from instead of a record; null for none.</summary>
+    public FromRegister? Register { get; init; }
+}
+
+/// <summary>What a next visit is prepared from where a register remembers the last ones.</summary>
+/// <param name="Place">The register.</param>
+/// <param name="DueBefore">The last day, inclusive, on which what falls due is taken; null for everything.</param>
+/// <param name="Employer">Whose kit; null where it is one employer's only.</param>
+/// <param name="Today">The day on which it is looked at.</param>
+public sealed record FromRegister(string Place, LocalDate? DueBefore, string? Employer, LocalDate Today);
+
+/// <summary>Writes a workbook to record a visit in.</summary>
+public static class WriteCaptureWorkbook
+{
+    /// <returns>Why it was not written; null where it was.</returns>
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static string? Run(CaptureRequest request)
+    {
+        string? refused = null;
+        var record = request.Register is { } from ? RegisterRecord.Of(from.Place, from.DueBefore, from.Employer, from.Today, out refused)
+            : request.From is null ? null : EarlierRecord.Read(request.From, request.Rules, out refused).Record;
+        if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
+            return why;
+        using var buffer = new MemoryStream();
+        CaptureWorkbook.Write(buffer, Chosen(request, record), record, forNextVisit: !request.WithAnswers, request.Rules);
+        WholeFile.Write(request.OutFile, buffer.ToArray());
+        return null;
+    }
+
+    private static IReadOnlyList<Category> Chosen(CaptureRequest request, Core.Records.ExaminationRecord? record)
+    {
+        if (request.Categories.Count > 0)
+            return [.. request.Categories.Select(c => request.Rules.FindCategory(c)!)];
+        var used = record?.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
+        return [.. request.Rules.Categories.Where(c => used is null || used.Contains(c.Id))];
+    }
+}

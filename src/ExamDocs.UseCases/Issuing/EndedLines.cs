@@ -1,0 +1,35 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Register;
+using ExamDocs.Templates;
+
+namespace ExamDocs.UseCases.Issuing;
+
+/// <summary>
+/// Items of a visit that a later visit withdrew, lost or held: that they may be used is not printed again, though this visit
+/// found it so.
+/// </summary>
+internal sealed class EndedLines
+{
+    private readonly IReadOnlyList<DeterminedItem> _items;
+
+    private EndedLines(IReadOnlyList<DeterminedItem> items) => _items = items;
+
+    public static EndedLines Of(DocumentRegister register, int number, DeterminedVisit visit)
+    {
+        var ended = register.Visits.EndsOf(number).Select(e => e.End.Item).ToHashSet(StringComparer.Ordinal);
+        return new([.. visit.Items.Where(i => i.Outcome is Outcome.Fit or Outcome.FitUntil && ended.Contains(i.Item.Id ?? ""))]);
+    }
+
+    public IEnumerable<Refusal> Refused => _items.Select(i => new Refusal(i.Item.Id ?? "", [], "report, certificate and next-examination label, which a later visit ended"));
+
+    /// <summary>The job without these items; null where nothing is left of it.</summary>
+    public DocumentJob? Without(DocumentJob job)
+    {
+        var ended = job.Items.Where(_items.Contains).ToList();
+        if (ended.Count == 0 || !(job.Type == DocumentTypes.Report || job.Type == DocumentTypes.Certificate || job.Type == DocumentTypes.DueLabel))
+            return job;
+        return job.Type == DocumentTypes.Report && job.Without?.Invoke(job.LeftOut with { Items = [.. job.LeftOut.Items, .. ended] }) is { } rest
+            ? rest with { Language = job.Language, Letterhead = job.Letterhead, Signer = job.Signer } : null;
+    }
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Determination.CaseForService;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Reading;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Issuing;
+
+/// <summary>Writes outcomes and findings as examdocs-findings/1, in input order.</summary>
+public static class FindingsFile
+{
+    public const string FormatName = "examdocs-findings/1";
+
+    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static void WriteTo(string file, IReadOnlyList<CheckedInput> inputs) => WholeFile.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
+
+    public static string Write(IReadOnlyList<CheckedInput> inputs) => Encoding.UTF8.GetString(Write(
+        inputs.SelectMany(i => i.Visit?.Items ?? []),
+        inputs.SelectMany(i => (i.Visit?.Findings ?? []).Select(f => (f, i.Sources.Locate(f.Path))))));
+
+    /// <summary>Of some items only, with the findings that reach them.</summary>
+    /// <param name="items">In the order written.</param>
+    /// <param name="record">Name of the file that the record is in.</param>
+    public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record) =>
+        Write(items, items.SelectMany(i => i.Findings).Distinct().Select(f => (f, $"{record}#{f.Path}")));
+
+    private static byte[] Write(IEnumerable<DeterminedItem> items, IEnumerable<(Finding Finding, string Location)> findings)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", FormatName);
+            json.WriteStartArray("items");
+            foreach (var item in items)
+                Write(json, item);
+            json.WriteEndArray();
+            json.WriteStartArray("findings");
+            foreach (var (finding, location) in findings)
+                Write(json, finding, location);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        return buffer.ToArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, DeterminedItem item)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", item.Item.Id);
+        json.WriteString("outcome", item.Outcome.Word());
+        json.WriteString("until", Day(item.Until));
+        json.WriteString("nextExaminationBy", Day(item.NextExaminationBy));
+        json.WriteStartArray("reasons");
+        foreach (var reason in item.Reasons)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", reason.Code);
+            json.WriteString("text", reason.Text);
+            json.WriteString("source", reason.Source);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+        WriteCase(json, item.CaseForService);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The evidence in the order an examiner argues.</summary>
+    private static void WriteCase(Utf8JsonWriter json, IReadOnlyList<LedgerEntry> entries)
+    {
+        json.WriteStartArray("case");
+        foreach (var entry in entries)
+        {
+            json.WriteStartObject();
+            json.WriteString("heading", entry.Heading.Word());
+            json.WriteString("bearing", entry.Bearing.Word());
+            json.WriteString("text", entry.Text);
+            json.WriteString("code", entry.Code);
+            json.WriteString("source", entry.Source);
+            json.WriteEndObject();
+        }
+        json.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, Finding finding, string location)
+    {
+        json.WriteStartObject();
+        json.WriteString("code", finding.Code);
+        json.WriteString("severity", finding.Severity.Word());
+        json.WriteString("item", finding.Item);
+        json.WriteString("location", location);
+        json.WriteString("message", finding.Message);
+        json.WriteString("hint", finding.Hint);
+        json.WriteString("source", finding.Source);
+        json.WriteEndObject();
+    }
+
+    private static string? Day(LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+}

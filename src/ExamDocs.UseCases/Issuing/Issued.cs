@@ -1,0 +1,12 @@
+using ExamDocs.Register;
+
+namespace ExamDocs.UseCases.Issuing;
+
+/// <summary>A document that is out.</summary>
+/// <param name="Document">As the register has it.</param>
+/// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
+public sealed record Issued(IssuedDocument Document, bool IssuedNow)
+{
+    /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
+    public string? CopyOf { get; init; }
+}

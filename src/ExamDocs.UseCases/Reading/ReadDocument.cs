@@ -1,0 +1,26 @@
+using ExamDocs.Documents.Finishing;
+using ExamDocs.Intake;
+using ExamDocs.Intake.Json;
+
+namespace ExamDocs.UseCases.Reading;
+
+/// <summary>Reads the record that a printed document was made from out of the document.</summary>
+internal static class ReadDocument
+{
+    /// <summary>Larger than any document we print, bytes, inclusive.</summary>
+    internal const int MostBytes = 256 * 1024 * 1024;
+
+    public static ReadResult From(byte[] pdf, string path)
+    {
+        try
+        {
+            return AttachedFiles.Find(pdf, EmbeddedFiles.RecordName, JsonRecordReader.MaxBytes) is { } record
+                ? EmbeddedRecord.Read(record, path)
+                : ReadInput.Refuse(path, "there is no recorded examination in this PDF; give the record it was made from");
+        }
+        catch (PdfSyntaxException)
+        {
+            return ReadInput.Refuse(path, "this PDF is none that was printed here, or was changed since; give the record it was made from");
+        }
+    }
+}

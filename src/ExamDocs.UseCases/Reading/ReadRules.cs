@@ -1,0 +1,105 @@
+using System.Text.RegularExpressions;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.RuleFiles;
+
+namespace ExamDocs.UseCases.Reading;
+
+/// <summary>The rules that are built in with the user's own, or why those cannot be used.</summary>
+/// <param name="Rules">Null where a single file is at fault: half of a user's rules are none.</param>
+/// <param name="Faults">A sentence each: the file, the place, what is wrong, what to type.</param>
+public sealed record RulesRead(KnownRules? Rules, IReadOnlyList<string> Faults);
+
+/// <summary>Reads a folder of the user's own rules: regimes/*.json, categories/*.json and headings.json.</summary>
+public static partial class ReadRules
+{
+    private const int MostFiles = 100;
+
+    private const string HeadingsFile = "headings.json";
+
+    /// <param name="folder">The folder as the user named it.</param>
+    public static RulesRead From(string folder)
+    {
+        try
+        {
+            return Directory.Exists(folder) ? Read(folder) : Refused($"{folder}: there is no such folder");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Refused($"{folder}: the folder cannot be read: {e.Message}");
+        }
+    }
+
+    private static RulesRead Read(string folder)
+    {
+        var files = Files(folder, "regimes").Concat(Files(folder, "categories")).ToList();
+        var headings = Path.Combine(folder, HeadingsFile);
+        if (files.Count == 0 && !File.Exists(headings))
+            return Refused($"{folder}: there is no rule in it; put regimes into {Path.Combine(folder, "regimes")} and categories into {Path.Combine(folder, "categories")}, one .json file each, and your own words for headings into {headings}");
+        if (files.Count > MostFiles)
+            return Refused($"{folder}: there are more than 100 rule files in it");
+        var (rules, faults) = (KnownRules.BuiltIn, new List<string>());
+        foreach (var (kind, path) in files)
+        {
+            var name = $"{kind}/{Path.GetFileName(path)}";
+            var found = !PlainName().IsMatch(Path.GetFileName(path)) ? ["give the file a name of at most 60 plain letters, digits, hyphens and dots"]
+                : string.Equals(kind, "regimes", StringComparison.Ordinal) ? AddRegime(path, name, ref rules) : AddCategory(path, name, ref rules);
+            faults.AddRange(Placed(path, found));
+        }
+        if (File.Exists(headings))
+            faults.AddRange(Placed(headings, AddHeadings(headings, ref rules)));
+        return new RulesRead(faults.Count == 0 ? rules : null, faults);
+    }
+
+    private static IEnumerable<string> Placed(string path, IReadOnlyList<string> faults) =>
+        faults.Select(fault => fault.StartsWith('/') ? $"{path}#{fault}" : $"{path}: {fault}");
+
+    /// <summary>Read when every category is there, for they bring headings of their own.</summary>
+    private static IReadOnlyList<string> AddHeadings(string path, ref KnownRules rules)
+    {
+        var (headings, faults) = RuleFile.Headings(Bytes(path));
+        if (headings is null || (faults = RuleAdditions.Against(headings, rules)).Count > 0)
+            return faults;
+        rules = rules.With(headings);
+        return [];
+    }
+
+    private static IReadOnlyList<string> AddRegime(string path, string name, ref KnownRules rules)
+    {
+        var (regime, faults) = RuleFile.Regime(Bytes(path));
+        if (regime is null || (faults = RuleAdditions.Against(regime, rules)).Count > 0)
+            return faults;
+        rules = rules.With(regime with { AddedFrom = name });
+        return [];
+    }
+
+    private static IReadOnlyList<string> AddCategory(string path, string name, ref KnownRules rules)
+    {
+        var (category, faults) = RuleFile.Category(Bytes(path));
+        if (category is null || (faults = RuleAdditions.Against(category, rules)).Count > 0)
+            return faults;
+        rules = rules.With(category with { AddedFrom = name });
+        return [];
+    }
+
+    private static IEnumerable<(string Kind, string Path)> Files(string folder, string kind)
+    {
+        var below = Path.Combine(folder, kind);
+        return Directory.Exists(below)
+            ? Directory.EnumerateFiles(below).Where(f => string.Equals(Path.GetExtension(f), ".json", StringComparison.OrdinalIgnoreCase))
+                .Order(StringComparer.Ordinal).Select(f => (kind, f))
+            : [];
+    }
+
+    /// <summary>No more than tells that a file is too large.</summary>
+    private static ReadOnlyMemory<byte> Bytes(string path)
+    {
+        using var stream = File.OpenRead(path);
+        var buffer = new byte[RuleFile.MaxBytes + 1];
+        return buffer.AsMemory(0, stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false));
+    }
+
+    private static RulesRead Refused(string why) => new(null, [why]);
+
+    [GeneratedRegex(@"\A[A-Za-z0-9][A-Za-z0-9._-]{0,54}\.[A-Za-z]{4}\z", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex PlainName();
+}

@@ -1,0 +1,28 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
+
+namespace ExamDocs.UseCases.Reading;
+
+/// <summary>
+/// The answers whose absence leaves an item undetermined (U1), at the places where they belong: no finding of a check, but
+/// what the examiner has to fill in.
+/// </summary>
+internal static class UnansweredCriteria
+{
+    public static IEnumerable<Finding> Of(DeterminedVisit visit)
+    {
+        var places = visit.Record.Examinations.Index().ToDictionary(e => (object)e.Item, e => e.Index, ReferenceEqualityComparer.Instance);
+        var rule = OutcomeRules.All.First(r => r.Code is "U1");
+        foreach (var item in visit.Items.Where(i => i.Reasons.Any(r => r.Code is "U1") && i is { Category: not null, Examination: not null }))
+        {
+            var at = places[item.Examination!];
+            foreach (var criterion in item.Category!.Criteria.Where(c => c.IsMissingIn(item.Examination!)))
+            {
+                yield return new Finding(rule.Code, Severity.Error,
+                    string.Create(System.Globalization.CultureInfo.InvariantCulture, $"/examinations/{at}/observations/{criterion.Id}"),
+                    $"{criterion.Id} has no answer, so the item is undetermined", $"Examine it and choose an answer: {criterion.Question}", rule.Source)
+                { Item = item.Item.Id };
+            }
+        }
+    }
+}

@@ -1,0 +1,103 @@
+using System.Security.Cryptography;
+using ExamDocs.Core;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Json;
+using ExamDocs.Register;
+using ExamDocs.UseCases.Reading;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>The visits of one run, decided together over what a register knows, and remembered there together.</summary>
+internal sealed class DecideRun
+{
+    /// <summary>Other runs may store visits meanwhile; so often is all decided anew.</summary>
+    private const int Attempts = 20;
+
+    private readonly IReadOnlyList<ReadVisits> _read;
+    private readonly IReadOnlyList<VisitToDecide> _visits;
+    private readonly LocalDate _asOf;
+    private readonly KnownRules? _rules;
+    private IReadOnlyList<DecidedVisit> _decided = [];
+    private int _seen;
+
+    private DecideRun(IReadOnlyList<ReadVisits> read, LocalDate asOf, KnownRules? rules)
+    {
+        (_read, _asOf, _rules) = (read, asOf, rules);
+        _visits = [.. read.Where(r => r.Unreadable is null).Select(r => ToDecide(r.Read.Record!, r.Read.Findings))];
+    }
+
+    /// <summary>The inputs as checked, in the order read.</summary>
+    public IReadOnlyList<CheckedInput> Inputs { get; private set; } = [];
+
+    /// <summary>Numbers in the register of the readable visits, in the order read; empty unless they are remembered.</summary>
+    public IReadOnlyList<(int Visit, bool IsNew)> Numbers { get; private set; } = [];
+
+    /// <summary>
+    /// A visit once more as it was decided, now that documents of the visits before it are out, so that its own can name them.
+    /// </summary>
+    /// <param name="register">Where it is remembered.</param>
+    /// <param name="place">Its place among the inputs.</param>
+    public CheckedInput Naming(DocumentRegister register, int place)
+    {
+        var visit = _visits[place];
+        var known = new RegisterKnowledge(register, _seen) { NamedBefore = PlaceOf(place) };
+        return _read[place].Checked(DetermineVisits.Of([visit], known, _asOf, _rules)[0].Visit);
+    }
+
+    /// <summary>Places of the inputs in the order in which their documents come out: by their days.</summary>
+    public IEnumerable<int> InOrder() => Enumerable.Range(0, _visits.Count).OrderBy(PlaceOf);
+
+    private (LocalDate Day, int LessWithdrawn, int Number) PlaceOf(int place) => PlaceInTime.Of(
+        _visits[place].Record.Visit.ExaminedOn, KnownOutcomes.Of(_decided[place].Visit).Select(o => (o.Outcome.Word(), o.Codes)), Numbers[place].Visit);
+
+    /// <summary>The visits decided, in the order read, the unreadable left out.</summary>
+    public IReadOnlyList<DecidedVisit> Decided => _decided;
+
+    /// <summary>Decides and stores nothing.</summary>
+    /// <param name="read">What was read.</param>
+    /// <param name="register">What is asked; null for nothing.</param>
+    /// <param name="asOf">The day on which they are looked at.</param>
+    /// <param name="rules">The categories and regimes they can name.</param>
+    public static IReadOnlyList<CheckedInput> Check(IReadOnlyList<ReadVisits> read, DocumentRegister? register, LocalDate asOf, KnownRules? rules)
+    {
+        var run = new DecideRun(read, asOf, rules);
+        run.Decide(register is null ? null : new RegisterKnowledge(register));
+        return run.Inputs;
+    }
+
+    /// <summary>Decides and remembers, in one transaction, what the visits came to and what they end.</summary>
+    /// <exception cref="IOException">Other runs left no time in between.</exception>
+    public static DecideRun Remember(IReadOnlyList<ReadVisits> read, DocumentRegister register, LocalDate asOf, KnownRules? rules)
+    {
+        var run = new DecideRun(read, asOf, rules);
+        for (var attempt = 0; attempt < Attempts; attempt++)
+        {
+            var knownUpTo = register.Visits.Latest;
+            run.Decide(new RegisterKnowledge(register));
+            if (register.Visits.Remember([.. run._decided.Select(d => RememberVisit.Of(d, n => n <= knownUpTo ? n : null))], knownUpTo) is { } numbers)
+                return run.Numbered(register, numbers, knownUpTo);
+        }
+        throw new IOException("the register is in use by other runs; try again when these are done");
+    }
+
+    /// <summary>A visit of the run may end lines of another, whose number is known only now.</summary>
+    private DecideRun Numbered(DocumentRegister register, IReadOnlyList<(int Visit, bool IsNew)> numbers, int knownUpTo)
+    {
+        (Numbers, _seen) = (numbers, numbers.Select(n => n.Visit).Append(knownUpTo).Max());
+        if (_decided.Count > 1)
+            register.Visits.Remember([.. _decided.Select(d => RememberVisit.Of(d, n => DetermineVisits.PlaceInRun(n) is { } place ? numbers[place].Visit : null))]);
+        return this;
+    }
+
+    private void Decide(IKnownVisits? known)
+    {
+        _decided = DetermineVisits.Of(_visits, known, _asOf, _rules);
+        var decided = new Queue<DecidedVisit>(_decided);
+        Inputs = [.. _read.Select(r => r.Checked(r.Unreadable is null ? decided.Dequeue().Visit : null))];
+    }
+
+    internal static VisitToDecide ToDecide(Core.Records.ExaminationRecord record, IReadOnlyList<Core.Findings.Finding> findings) =>
+        new(record, findings, Convert.ToHexStringLower(SHA256.HashData(EmbeddedRecord.Write(record, findings))));
+}

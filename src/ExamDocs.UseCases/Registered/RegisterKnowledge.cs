@@ -1,0 +1,74 @@
+using ExamDocs.Core;
+using ExamDocs.Core.Known;
+using ExamDocs.Core.Records;
+using ExamDocs.Register;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>
+/// Where a visit comes among others: by its day; of one day those first that withdraw the most by themselves, so that the others
+/// can name their documents.
+/// </summary>
+internal static class PlaceInTime
+{
+    public static (LocalDate Day, int LessWithdrawn, int Number) Of(LocalDate? day, IEnumerable<(string Outcome, IReadOnlyList<string> Codes)> outcomes, int number) => (
+        day ?? LocalDate.MinIsoValue,
+        -outcomes.Count(o => string.Equals(o.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) && o.Codes.Any(c => c is ['W', ..] and not "W10")),
+        number);
+}
+
+/// <summary>The visits that a register remembers, as they are known to a record that is decided.</summary>
+/// <param name="register">The register.</param>
+/// <param name="upTo">The last visit that counts; null for all.</param>
+/// <param name="origin">The register in whose numbers that is; null for this one.</param>
+internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = null, string? origin = null) : IKnownVisits
+{
+    private readonly RememberedRecords _records = new(register);
+    private readonly Dictionary<int, KnownVisit> _visits = [];
+
+    /// <summary>Takes what is stored as it is: a check of the register finds by itself, and names, all that was altered.</summary>
+    public bool AsStored { get; init; }
+
+    private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
+
+    /// <summary>
+    /// The place of the visit that is decided: documents are named of visits before it alone. Those of later ones may be issued
+    /// yet, and the same record must print the same again. Null to name all.
+    /// </summary>
+    public (LocalDate Day, int LessWithdrawn, int Number)? NamedBefore { get; init; }
+
+    public RegisterAsked? Asked { get; } = new(register.Identity, register.KeptSince);
+
+    /// <exception cref="RegisterAlteredException">One of them is not as the log has it.</exception>
+    public IReadOnlyList<KnownVisit> Touching(VisitToDecide visit) =>
+    [
+        .. (AsStored ? register.Visits.Touching(visit.Record, upTo, origin) : Logged.Touching(visit.Record, upTo, origin))
+            .Where(v => !string.Equals(v.Visit.Sha256, visit.Key, StringComparison.Ordinal)).Select(Known),
+    ];
+
+    private KnownVisit Known(TouchingVisit stored)
+    {
+        var number = stored.Visit.Visit;
+        if (!_visits.TryGetValue(number, out var known))
+            _visits[number] = known = new KnownVisit(number, _records.Of(number), [.. stored.Outcomes.Select(o => Known(stored, o))]);
+        return known;
+    }
+
+    private KnownOutcome Known(TouchingVisit stored, RememberedOutcome o) =>
+        new(o.Item, OutcomeWords.Find(o.Outcome) ?? throw new InvalidDataException(FormattableString.Invariant($"The register has an unknown outcome '{o.Outcome}' of visit {stored.Visit.Visit}.")), o.Codes)
+        {
+            ExaminedOn = o.ExaminedOn, Until = o.Until, NextBy = o.NextBy, Parts = o.Parts, NeverReleasable = o.NeverReleasable, Documents = IsNamed(stored) ? DocumentsOf(stored.Visit.Visit, o.Item) : [],
+        };
+
+    private bool IsNamed(TouchingVisit stored) =>
+        NamedBefore is not { } place || PlaceInTime.Of(stored.Visit.ExaminedOn, stored.Outcomes.Select(o => (o.Outcome, o.Codes)), stored.Visit.Visit).CompareTo(place) < 0;
+
+    /// <summary>The label that hangs on the item first, then the notice, then the report; what is current before what is not.</summary>
+    private IReadOnlyList<KnownDocument> DocumentsOf(int visit, string? item) => item is null ? [] :
+    [
+        .. register.About(item, visit).Where(d => d is { State: DocumentState.Issued, CopyOf: null })
+            .OrderByDescending(d => d.IsCurrent).ThenBy(d => d.Kind switch { "quarantine-label" => 0, "notice" => 1, "report" => 2, _ => 3 })
+            .ThenByDescending(d => d.Number, StringComparer.Ordinal).Select(d => new KnownDocument(d.Number, d.Kind)),
+    ];
+}

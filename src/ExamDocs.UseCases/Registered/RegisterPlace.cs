@@ -1,0 +1,67 @@
+using ExamDocs.Register;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>Which register a command works with, and who said so.</summary>
+/// <param name="Place">A file, or the address of a shared one.</param>
+/// <param name="NamedBy">What named it, for example --register; null for the usual one, which is made where it is missing.</param>
+public sealed record RegisterPlace(string Place, string? NamedBy)
+{
+    /// <summary>Name of the usual register's file.</summary>
+    public const string FileName = "examdocs.db";
+
+    /// <param name="option">What the command line names; null for nothing.</param>
+    /// <param name="variable">The environment variable's name, and what it says; null for nothing.</param>
+    /// <exception cref="IOException">Nothing is named, and this machine knows no folder for the user's own data.</exception>
+    public static RegisterPlace Of(string? option, (string Name, string? Value) variable) =>
+        option is not null ? new(option, "--register")
+        : variable.Value is { Length: > 0 } named ? new(named, variable.Name)
+        : new(Usual(), null);
+
+    /// <summary>Whether it is there; a server is asked.</summary>
+    public bool Exists => DocumentRegister.Exists(Place);
+
+    /// <summary>What to say where it has to be there, or may be made only because nobody named it; null where all is well.</summary>
+    public string? Objection => NamedBy is not null && !Exists ? Missing : null;
+
+    /// <summary>What to say where it is not there.</summary>
+    public string Missing => NamedBy is null
+        ? $"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
+        : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register create --register {Shown}";
+
+    /// <summary>What to say once it was made by itself.</summary>
+    public string Made => $"A register was made at {Place}: numbering starts there. One kept elsewhere is named with --register, or joined with examdocs register merge.";
+
+    /// <summary>Without any password.</summary>
+    public string Shown => Uri.TryCreate(Place, UriKind.Absolute, out var uri) && uri.UserInfo.Contains(':', StringComparison.Ordinal)
+        ? Place.Replace($"{uri.UserInfo}@", $"{uri.UserInfo.Split(':')[0]}@", StringComparison.Ordinal) : Place;
+
+    /// <summary>Makes the folder of the usual register, so that the register can be made in it.</summary>
+    public void MakeFolder()
+    {
+        if (NamedBy is null)
+            Directory.CreateDirectory(Path.GetDirectoryName(Place)!);
+    }
+
+    /// <summary>One sentence for each register that lies in a folder worked in and is not the one in use.</summary>
+    /// <param name="folders">Folders worked in.</param>
+    public IEnumerable<string> Strays(params IEnumerable<string> folders) =>
+        from file in folders.Select(f => Path.GetFullPath(Path.Combine(f, FileName))).Distinct(StringComparer.Ordinal)
+        where File.Exists(file) && !IsThis(file)
+        select $"{file} is not the register in use, which is {Shown}. Name it with --register to use it, or join it: examdocs register merge {file}";
+
+    private bool IsThis(string file)
+    {
+        if (Place.Contains("://", StringComparison.Ordinal))
+            return false;
+        var (one, other) = (new FileInfo(Path.GetFullPath(Place)), new FileInfo(file));
+        return string.Equals(Target(one), Target(other), OperatingSystem.IsWindows() ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
+    }
+
+    private static string Target(FileInfo file) => file.LinkTarget is null ? file.FullName : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
+
+    /// <summary>In the user's own data: XDG_DATA_HOME or ~/.local/share on Linux, the local application data elsewhere.</summary>
+    private static string Usual() => Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } data
+        ? Path.Combine(data, "examdocs", FileName)
+        : throw new IOException("no folder for your own data is known on this machine; name a register with --register");
+}

@@ -1,0 +1,92 @@
+using ExamDocs.Core.Regimes;
+using ExamDocs.Register;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>
+/// A run over a register: it is opened, what an interrupted run left is settled, visits are decided and remembered, and each
+/// in turn is corrected and printed. Every job that issues documents is one.
+/// </summary>
+internal sealed class RegisteredRun : IAsyncDisposable
+{
+    private readonly LocalDate _today;
+    private readonly KnownRules _rules;
+    private readonly Corrections _corrections;
+    private readonly List<string> _remarks;
+    private CheckedInput[] _inputs = [];
+
+    private RegisteredRun(DocumentRegister register, string folder, LocalDate today, KnownRules rules, string? reason)
+    {
+        (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason));
+        Press = new Press(register, _corrections, folder, today);
+        _remarks = [.. register.Recover()];
+    }
+
+    public DocumentRegister Register { get; }
+
+    public Press Press { get; }
+
+    /// <summary>The inputs as checked, in the order read.</summary>
+    public IReadOnlyList<CheckedInput> Inputs => _inputs;
+
+    /// <summary>Sentences that hold nothing back.</summary>
+    public IReadOnlyList<string> Remarks => [.. _remarks, .. Press.Remarks];
+
+    /// <param name="place">The register; made where it is missing.</param>
+    /// <param name="folder">Where the documents go.</param>
+    /// <param name="today">Day of issue.</param>
+    /// <param name="rules">The categories and regimes that records can name.</param>
+    /// <param name="reason">Why an earlier version of the record is corrected; null to say only that it was.</param>
+    /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
+    /// <exception cref="IOException">The register cannot be written.</exception>
+    public static RegisteredRun Open(string place, string folder, LocalDate today, KnownRules rules, string? reason = null)
+    {
+        var register = DocumentRegister.Open(place, today);
+        try
+        {
+            return new RegisteredRun(register, folder, today, rules, reason);
+        }
+        catch
+        {
+            register.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>
+    /// Decides what was read, remembers it, and prints visit by visit, by their days: a later one names the documents of those
+    /// before it.
+    /// </summary>
+    /// <param name="read">Readable inputs.</param>
+    /// <param name="compose">The jobs of a visit, without what a later visit has ended.</param>
+    /// <param name="cancellation">Ends it between two documents.</param>
+    /// <returns>Why it stopped before the last document; null where it did not.</returns>
+    public async Task<string?> IssueAsync(
+        IReadOnlyList<ReadVisits> read, Func<CheckedInput, EndedLines, IReadOnlyList<DocumentJob>> compose, CancellationToken cancellation)
+    {
+        var decided = DecideRun.Remember(read, Register, _today, _rules);
+        _inputs = [.. decided.Inputs];
+        _remarks.AddRange(EndedDocuments.Of(decided, Register));
+        foreach (var n in decided.InOrder())
+        {
+            _inputs[n] = decided.Naming(Register, n);
+            var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
+            _corrections.Take(visit, number);
+            if (await Press.RunAsync(compose(_inputs[n], EndedLines.Of(Register, number, visit)), cancellation) is { } failure)
+                return failure;
+        }
+        return null;
+    }
+
+    /// <summary>Takes back what the corrected records no longer bear out.</summary>
+    public void TakeBack() => _remarks.AddRange(_corrections.TakeBack(Press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
+
+    public async ValueTask DisposeAsync()
+    {
+        await Press.DisposeAsync();
+        Register.Dispose();
+    }
+}

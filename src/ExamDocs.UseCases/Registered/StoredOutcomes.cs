@@ -1,0 +1,10 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Register;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>What a register's words for outcomes mean.</summary>
+internal static class StoredOutcomes
+{
+    public static bool IsWithdrawal(this PastOutcome outcome) => string.Equals(outcome.Outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal);
+}
