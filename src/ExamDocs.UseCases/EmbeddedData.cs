@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake.Json;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Wording;

@@ -2,8 +2,8 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
+using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 

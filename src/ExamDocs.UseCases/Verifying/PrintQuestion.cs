@@ -1,5 +1,5 @@
 using ExamDocs.Documents.Comparing;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
 
 namespace ExamDocs.UseCases.Verifying;

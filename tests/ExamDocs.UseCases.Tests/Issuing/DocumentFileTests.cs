@@ -1,8 +1,8 @@
 using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
 
