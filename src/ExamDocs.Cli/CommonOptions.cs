@@ -103,7 +103,7 @@ internal static class CommonOptions
 
     /// <summary>Reads the letterhead where one is given.</summary>
     /// <returns>False where it is at fault, which is then said.</returns>
-    public static bool TryLetterhead(ParseResult parsed, out Templates.Shared.Letterhead? letterhead)
+    public static bool TryLetterhead(ParseResult parsed, out Templates.Letterhead? letterhead)
     {
         letterhead = null;
         if (parsed.GetValue(Letterhead) is not { } file)

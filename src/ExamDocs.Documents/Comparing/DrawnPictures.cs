@@ -1,4 +1,4 @@
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
 
 namespace ExamDocs.Documents.Comparing;

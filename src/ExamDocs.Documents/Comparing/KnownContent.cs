@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Text;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
 
 namespace ExamDocs.Documents.Comparing;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Numerics;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
 
 namespace ExamDocs.Documents.Comparing;

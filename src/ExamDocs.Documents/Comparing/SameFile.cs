@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Comparing;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Finishing;
 

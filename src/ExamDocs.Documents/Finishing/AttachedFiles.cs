@@ -1,3 +1,4 @@
+using ExamDocs.Documents.PdfSyntax;
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>Takes attached data out of a finished file.</summary>

@@ -1,3 +1,4 @@
+using ExamDocs.Documents.PdfSyntax;
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>Goes through a content stream operator by operator (ISO 32000-1, 7.8.2), each with its operands.</summary>

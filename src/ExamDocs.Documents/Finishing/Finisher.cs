@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Signing;
 
 namespace ExamDocs.Documents.Finishing;

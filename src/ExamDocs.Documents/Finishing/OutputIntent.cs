@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Finishing;
 

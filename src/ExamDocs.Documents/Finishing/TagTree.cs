@@ -1,3 +1,4 @@
+using ExamDocs.Documents.PdfSyntax;
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>The tags of a file in the order in which they are read aloud.</summary>

@@ -11,7 +11,7 @@ public static class FaithfulPrint
     /// <param name="html">What was printed.</param>
     /// <param name="pdf">The file that came of it.</param>
     /// <returns>What is wrong, and with which item's part; empty where nothing is.</returns>
-    /// <exception cref="Finishing.PdfSyntaxException">The file is none that the browser writes.</exception>
+    /// <exception cref="PdfSyntax.PdfSyntaxException">The file is none that the browser writes.</exception>
     public static IReadOnlyList<PrintFault> Faults(string html, byte[] pdf)
     {
         var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));

@@ -1,4 +1,5 @@
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.ReadingBack;
 

@@ -1,6 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.ReadingBack;
 

@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Text;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.ReadingBack;
 

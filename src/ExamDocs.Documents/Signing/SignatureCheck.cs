@@ -1,6 +1,6 @@
 using System.Formats.Asn1;
 using System.Security.Cryptography;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using NodaTime;
 
 namespace ExamDocs.Documents.Signing;

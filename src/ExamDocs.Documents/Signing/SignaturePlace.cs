@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Signing;
 

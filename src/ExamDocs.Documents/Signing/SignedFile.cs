@@ -1,4 +1,4 @@
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Signing;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Signing;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;

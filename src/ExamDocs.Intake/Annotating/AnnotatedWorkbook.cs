@@ -1,5 +1,6 @@
 using System.Xml;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;

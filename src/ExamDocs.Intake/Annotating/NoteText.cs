@@ -1,3 +1,4 @@
+using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;
@@ -5,8 +6,6 @@ namespace ExamDocs.Intake.Annotating;
 /// <summary>The words of a note.</summary>
 internal static class NoteText
 {
-    public const string Author = "ExamDocs";
-
     /// <summary>A little less than a cell's text may hold, so that no program cuts a note.</summary>
     public const int Longest = 32_000;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Annotating;
@@ -62,7 +63,7 @@ internal sealed class NotesPatch(IReadOnlyList<Mark> marks) : PartPatch
 
     private void CountAuthor()
     {
-        if (_author.ToString() is NoteText.Author)
+        if (_author.ToString() is Seal.Author)
             _ours = _authors;
         _authors++;
     }
@@ -83,7 +84,7 @@ internal sealed class NotesPatch(IReadOnlyList<Mark> marks) : PartPatch
             return;
         _ours = _authors;
         Begin("author");
-        Target.WriteString(NoteText.Author);
+        Target.WriteString(Seal.Author);
         End();
     }
 

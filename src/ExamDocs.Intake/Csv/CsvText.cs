@@ -1,4 +1,5 @@
 using System.Text;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Csv;

@@ -1,5 +1,6 @@
 using System.Xml;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;

@@ -2,7 +2,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared;
+using ExamDocs.Templates;
 using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases.Issuing;
 using NodaTime;

@@ -1,3 +1,4 @@
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Intake.Json;

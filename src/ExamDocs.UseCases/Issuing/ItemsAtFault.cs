@@ -1,7 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Templates.Report;
-using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.UseCases.Issuing;
 

@@ -1,3 +1,4 @@
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Intake.Json;
 using ExamDocs.Templates.Wording;

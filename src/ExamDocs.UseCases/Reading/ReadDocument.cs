@@ -1,4 +1,5 @@
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using ExamDocs.Intake.Photos;
 using ExamDocs.Intake.RuleFiles;
-using ExamDocs.Templates.Shared;
+using ExamDocs.Templates;
 
 namespace ExamDocs.UseCases.Reading;
 

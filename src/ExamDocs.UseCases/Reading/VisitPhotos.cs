@@ -1,6 +1,6 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Photos;
-using ExamDocs.Templates.Shared;
+using ExamDocs.Templates;
 
 namespace ExamDocs.UseCases.Reading;
 

@@ -2,6 +2,7 @@ using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
 using ExamDocs.UseCases.Issuing;

@@ -1,5 +1,5 @@
 using ExamDocs.Documents.Comparing;
-using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.UseCases.Issuing;
 

@@ -1,5 +1,6 @@
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.UseCases.Reading;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
-using ExamDocs.Templates.Shared;
+using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.Report;
 

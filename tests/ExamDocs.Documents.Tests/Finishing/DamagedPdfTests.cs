@@ -1,6 +1,7 @@
 using System.Text;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Tests.Printing;
 
 namespace ExamDocs.Documents.Tests.Finishing;

@@ -1,4 +1,4 @@
-using ExamDocs.Templates.Shared;
+using ExamDocs.Templates;
 
 namespace ExamDocs.Documents.Tests.Printing;
 

@@ -45,6 +45,19 @@ public sealed class FloorTests
     public void Each_library_with_one_owner_is_needed_there() => Assert.All(Floors.Owned.Where(o => o.Library is not "SQLitePCLRaw"), owned =>
         Assert.Contains(TypeArrows.AssembliesOf(Assembly(owned.Project)), needed => needed.StartsWith(owned.Library, StringComparison.OrdinalIgnoreCase)));
 
+    /// <summary>
+    /// Records, findings and the rules known are plain types in which jobs take and give; to wrap them all would say the same twice.
+    /// </summary>
+    [Fact]
+    public void The_command_line_knows_the_jobs_and_of_other_projects_no_more_than_is_still_to_be_undone()
+    {
+        string[] known = [.. TypeArrows.In(Assembly("ExamDocs.Cli")).Select(a => a.To)
+            .Where(to => to.Assembly.StartsWith("ExamDocs.", StringComparison.Ordinal) && to.Assembly is not ("ExamDocs.Cli" or "ExamDocs.UseCases"))
+            .Select(to => $"{to.Namespace}.{to.Name}").Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        Assert.Contains("ExamDocs.Core.Findings.Severity", known);
+        Assert.Equal(Floors.CommandLineStillKnows, known.Where(k => !Floors.PlainOfCore.Any(p => k.StartsWith(p + ".", StringComparison.Ordinal))));
+    }
+
     private static FolderArrows Folders(string project) => new(project, TypeArrows.In(Assembly(project)));
 
     private static string Assembly(string project) => Path.Combine(AppContext.BaseDirectory, project + ".dll");

@@ -1,7 +1,7 @@
 using System.Text;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases.Issuing;
 using NodaTime;

@@ -1,4 +1,5 @@
 using System.Xml;
+using ExamDocs.Intake.Binding;
 
 namespace ExamDocs.Intake.Workbook.Package;
 

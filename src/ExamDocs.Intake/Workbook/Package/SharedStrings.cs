@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml;
+using ExamDocs.Intake.Binding;
 
 namespace ExamDocs.Intake.Workbook.Package;
 

@@ -1,4 +1,5 @@
 using System.IO.Hashing;
+using ExamDocs.Intake.Binding;
 
 namespace ExamDocs.Intake.Workbook.Package;
 

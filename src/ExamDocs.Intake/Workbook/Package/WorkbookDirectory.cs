@@ -1,3 +1,4 @@
+using ExamDocs.Intake.Binding;
 namespace ExamDocs.Intake.Workbook.Package;
 
 internal sealed record SheetEntry(string Name, string Part, bool Hidden);

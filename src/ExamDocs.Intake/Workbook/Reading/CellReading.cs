@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Workbook.Reading;

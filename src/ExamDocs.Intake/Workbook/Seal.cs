@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 
-namespace ExamDocs.Intake.Annotating;
+namespace ExamDocs.Intake.Workbook;
 
 /// <summary>
 /// By this the program knows again what it wrote into a workbook: a short sum of the words stands with them, so that a
@@ -10,6 +10,9 @@ namespace ExamDocs.Intake.Annotating;
 /// </summary>
 internal static partial class Seal
 {
+    /// <summary>Who writes notes, as a workbook names it.</summary>
+    public const string Author = "ExamDocs";
+
     /// <summary>So many times its own length is looked through for a beginning; then all of a note counts as somebody's remark.</summary>
     private const int MostEffort = 8;
 
@@ -21,7 +24,7 @@ internal static partial class Seal
     }
 
     /// <summary>The line that closes a note.</summary>
-    public static string Line(string text) => $"({NoteText.Author} {Of(text)})";
+    public static string Line(string text) => $"({Author} {Of(text)})";
 
     /// <summary>What a note says besides what the program closed with its line; empty where that is all.</summary>
     public static string Besides(string note)

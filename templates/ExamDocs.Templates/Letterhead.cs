@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace ExamDocs.Templates.Shared;
+namespace ExamDocs.Templates;
 
 /// <summary>
 /// Who issues the documents, as their heads and feet show it. It colours nothing that tells an outcome: red, green and

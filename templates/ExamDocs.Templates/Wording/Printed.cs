@@ -1,9 +1,8 @@
 using System.Globalization;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
 using NodaTime;
 
-namespace ExamDocs.Templates.Shared;
+namespace ExamDocs.Templates.Wording;
 
 /// <summary>How recorded values are written on paper. A missing value is always said to be missing.</summary>
 public static class Printed

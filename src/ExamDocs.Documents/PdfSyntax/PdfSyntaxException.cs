@@ -1,6 +1,6 @@
 using ExamDocs.Documents.Browsing;
 
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>The file is none that the browser is known to write: it is not finished, and nothing is made of it.</summary>
 public sealed class PdfSyntaxException(string why) : PrintException($"the printed file cannot be finished: {why}")

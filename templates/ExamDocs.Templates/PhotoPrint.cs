@@ -1,4 +1,4 @@
-namespace ExamDocs.Templates.Shared;
+namespace ExamDocs.Templates;
 
 /// <summary>A photo that is ready to print. It stands in the page itself: nothing is fetched to show it.</summary>
 /// <param name="jpeg">A JPEG, upright and without anything beside the picture.</param>

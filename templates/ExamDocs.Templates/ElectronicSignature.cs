@@ -1,4 +1,4 @@
-namespace ExamDocs.Templates.Shared;
+namespace ExamDocs.Templates;
 
 /// <summary>What a document says of the electronic signature that it is about to get.</summary>
 /// <param name="Name">Common name in the certificate.</param>

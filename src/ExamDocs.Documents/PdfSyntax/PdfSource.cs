@@ -1,7 +1,7 @@
 using System.Buffers.Text;
 using System.IO.Compression;
 
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>One object of a file as it was written, without its number and its end.</summary>
 /// <param name="Number">Its number.</param>

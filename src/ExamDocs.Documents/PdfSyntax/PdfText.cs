@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>Text strings outside of content streams (ISO 32000-1, 7.9.2).</summary>
 internal static class PdfText

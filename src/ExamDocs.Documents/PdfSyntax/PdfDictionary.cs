@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>The entries of one dictionary, each value as it was written.</summary>
 internal sealed class PdfDictionary

@@ -1,6 +1,6 @@
 using System.Buffers.Text;
 
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>Numbers and references as PDF writes them.</summary>
 internal static class PdfNumber

@@ -1,4 +1,4 @@
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>The kinds of token that PDF syntax has (ISO 32000-1, 7.2).</summary>
 internal enum PdfToken

@@ -1,10 +1,9 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Findings;
-using ExamDocs.Intake.Annotating;
-using ExamDocs.Intake.Tests.Workbook;
+using ExamDocs.Intake.Tests.Annotating;
 using ExamDocs.Intake.Workbook;
 
-namespace ExamDocs.Intake.Tests.Annotating;
+namespace ExamDocs.Intake.Tests.Workbook;
 
 /// <summary>The notes of an annotated copy are known again when it is read, and a word typed among them is not lost.</summary>
 public sealed class SealTests

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ExamDocs.Documents.Finishing;
+namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>A page with what it draws with.</summary>
 internal sealed class PdfPage(PdfSource source, PdfObject page)

@@ -1,6 +1,6 @@
 using ExamDocs.Intake.Workbook.Package;
 
-namespace ExamDocs.Intake.Annotating;
+namespace ExamDocs.Intake.Workbook;
 
 /// <summary>What a sheet unknown to the capture workbook turned out to be.</summary>
 internal enum UnknownSheetKind
