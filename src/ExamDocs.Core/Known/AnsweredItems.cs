@@ -12,13 +12,16 @@ internal sealed class AnsweredItems
     public AnsweredItems(KnownItems items, IReadOnlyList<KnownEntry> all) =>
         (_items, _answering) = (items, [.. all.Where(e => e.Item.NotTheSameAs.Count > 0)]);
 
+    /// <summary>No record answers anything.</summary>
+    public bool IsEmpty => _answering.Count == 0;
+
     /// <summary>
     /// It is known to be another item: the entry says so, or an earlier one of the same item did, and the entry bears that
     /// one's marking or the two things were in one record.
     /// </summary>
     public bool IsAnother(KnownEntry entry, KnownEntry other)
     {
-        if (_answering.Count == 0)
+        if (IsEmpty)
             return false;
         if (entry.Item.NotTheSameAs.Any(a => IsSound(entry, a, other)))
             return true;

@@ -7,6 +7,7 @@ internal sealed class KnownItems
     private readonly EntryIndex _all;
     private readonly EntryIndex _past;
     private readonly Dictionary<KnownEntry, IReadOnlyList<KnownEntry>> _same = [];
+    private readonly Dictionary<KnownEntry, HashSet<KnownEntry>> _things = [];
     private readonly ILookup<string, KnownEntry> _batches;
 
     public KnownItems(KnownVisit current, IEnumerable<KnownVisit> others)
@@ -51,21 +52,7 @@ internal sealed class KnownItems
     public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
 
     /// <summary>One item by what is written on both; that one is said to be the other formerly, although something contradicts, does not count.</summary>
-    public bool AreOneThing(KnownEntry one, KnownEntry other)
-    {
-        HashSet<KnownEntry> seen = [one];
-        var open = new Queue<KnownEntry>(seen);
-        while (open.TryDequeue(out var at) && !seen.Contains(other))
-        {
-            foreach (var next in SameAs(one).Where(n => !seen.Contains(n) && IsLinked(at, n) && (IsSameEitherWay(at, n) || !at.Particulars.Contradicts(n.Particulars))))
-            {
-                seen.Add(next);
-                if (!next.IsNameAlone)
-                    open.Enqueue(next);
-            }
-        }
-        return seen.Contains(other);
-    }
+    public bool AreOneThing(KnownEntry one, KnownEntry other) => ThingOf(one).Contains(other);
 
     /// <summary>What the entry's record says of its item is said of the other entry too: by what is written on both, or by its own word.</summary>
     public bool SpeaksFor(KnownEntry entry, KnownEntry other) => ReferenceEquals(entry, other) || AreOneThing(entry, other) || SameItem.IsFormerly(entry, other);
@@ -73,6 +60,27 @@ internal sealed class KnownItems
     /// <summary>Two ids of one visit bear the serial, of one maker: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) =>
         entry.Particulars.Serial.SelectMany(key => _batches[key]).Any(e => Particulars.Agree(e.Particulars.Maker, entry.Particulars.Maker));
+
+    private HashSet<KnownEntry> ThingOf(KnownEntry one)
+    {
+        if (_things.TryGetValue(one, out var thing))
+            return thing;
+        thing = [one];
+        var (same, open) = (SameAs(one), new Queue<KnownEntry>([one]));
+        while (open.TryDequeue(out var at))
+        {
+            foreach (var next in same.Where(n => !thing.Contains(n) && IsLinked(at, n) && (IsSameEitherWay(at, n) || !at.Particulars.Contradicts(n.Particulars))))
+            {
+                thing.Add(next);
+                if (!next.IsNameAlone)
+                    open.Enqueue(next);
+            }
+        }
+        // Without answers it looks the same from each of them, and with a long history is found out once.
+        foreach (var entry in Answers.IsEmpty ? thing.Where(e => !e.IsNameAlone) : [])
+            _things[entry] = thing;
+        return _things[one] = thing;
+    }
 
     private IEnumerable<KnownEntry> Reached(KnownEntry start)
     {
