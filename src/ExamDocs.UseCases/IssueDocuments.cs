@@ -1,4 +1,3 @@
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
