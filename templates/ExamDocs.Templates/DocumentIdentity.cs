@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates;

@@ -1,4 +1,3 @@
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;

@@ -2,7 +2,6 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.CheckSheet;

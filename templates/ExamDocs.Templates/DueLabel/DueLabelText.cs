@@ -1,5 +1,4 @@
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.DueLabel;

@@ -1,4 +1,3 @@
-using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.Label;

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Criteria;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using NodaTime;
 

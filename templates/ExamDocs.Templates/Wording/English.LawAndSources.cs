@@ -1,6 +1,5 @@
 using NodaTime;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.Templates.Wording;
 

@@ -1,8 +1,6 @@
 using ExamDocs.Core.Criteria;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
-using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;

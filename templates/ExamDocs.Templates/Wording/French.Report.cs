@@ -1,6 +1,5 @@
 using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;

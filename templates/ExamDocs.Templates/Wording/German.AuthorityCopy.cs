@@ -1,6 +1,5 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.Templates.Wording;
 

@@ -1,4 +1,3 @@
-using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Shared;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
 

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Cases;
-using ExamDocs.Core.Determination.CaseForService;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 

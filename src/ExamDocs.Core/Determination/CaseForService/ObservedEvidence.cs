@@ -1,6 +1,5 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Criteria;
-using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.CaseForService;

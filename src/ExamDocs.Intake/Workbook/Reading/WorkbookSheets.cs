@@ -1,5 +1,4 @@
 using ExamDocs.Core.Regimes;
-using ExamDocs.Intake.Annotating;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
