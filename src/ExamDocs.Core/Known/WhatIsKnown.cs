@@ -97,7 +97,7 @@ public sealed class WhatIsKnown
         let r = known.Renewal
         select r with { Item = Renewed(known.Visit, r.Item), RemovedPart = Renewed(known.Visit, r.RemovedPart), FittedPart = Renewed(known.Visit, r.FittedPart) };
 
-    private string? Renewed(KnownVisit visit, string? id) => IdHere(visit, id, (there, same) => _withdrawals.Renews(there, same));
+    private string? Renewed(KnownVisit visit, string? id) => IdHere(visit, id, _withdrawals.Renews);
 
     /// <summary>
     /// An id of another record by the id that this record has for the item; as typed there where it has none, with the day where
