@@ -14,7 +14,7 @@ dotnet build ExamDocs.sln -c Release -v quiet --nologo || { echo "0 passed, 1 fa
 # One project; what it says is shown when it is done. A filter may leave nothing of it to run (8): only then that is no fault.
 project() {
   local name="$1" log="$2/$1"
-  "tests/$name/bin/Release/net10.0/$name" --progress off ${3:+--ignore-exit-code 8} "${@:3}" >"$log" 2>&1
+  "tests/$name/bin/Release/net10.0/$name" --progress off --ansi off ${3:+--ignore-exit-code 8} "${@:3}" >"$log" 2>&1
   echo $? >"$log.code"
   flock "$2" cat "$log"
 }
