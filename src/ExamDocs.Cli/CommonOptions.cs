@@ -14,7 +14,9 @@ internal static class CommonOptions
 
     public static readonly Option<string?> Register = new("--register")
     {
-        Description = $"Register: a file, or postgres://user@server/database for one that several examiners share. Default: the environment's {RegisterVariable}, else one in your own data folder (examdocs register where).",
+        Description =
+            "Register: a file, or postgres://user@server/database for one that several examiners share. Default: the "
+            + $"environment's {RegisterVariable}, else one in your own data folder (examdocs register where).",
         HelpName = "FILE|URL",
         Recursive = true,
     };
@@ -27,16 +29,14 @@ internal static class CommonOptions
         Recursive = true,
     };
 
-    public static readonly Option<bool> Quiet = new("--quiet")
-    {
-        Description = "Say nothing but errors.",
-        Recursive = true,
-    };
+    public static readonly Option<bool> Quiet = new("--quiet") { Description = "Say nothing but errors.", Recursive = true };
 
     /// <summary>For every command whose answer can hang on it.</summary>
     public static readonly Option<DirectoryInfo?> Rules = new("--rules")
     {
-        Description = "Folder of your own rules, added to those built in: regimes/*.json, categories/*.json, and headings.json for what your workbooks call their columns.",
+        Description =
+            "Folder of your own rules, added to those built in: regimes/*.json, categories/*.json, and headings.json for "
+            + "what your workbooks call their columns.",
         HelpName = "DIR",
     };
 
@@ -82,7 +82,9 @@ internal static class CommonOptions
             parsed.InvocationConfiguration.Error.WriteLine(place.Made);
     }
 
-    /// <summary>The register to read from and never to make: the one named, whether it is there or not, else the usual one where it is there.</summary>
+    /// <summary>
+    /// The register to read from and never to make: the one named, whether it is there or not, else the usual one where it is there.
+    /// </summary>
     /// <returns>Null where none is named and the usual one is not there.</returns>
     public static string? RegisterToRead(ParseResult parsed)
     {
@@ -90,7 +92,9 @@ internal static class CommonOptions
         return place.NamedBy is not null || place.Exists ? place.Place : null;
     }
 
-    /// <summary>The rules built in, with the user's own where a folder of them is given; null where that is at fault, which is then said.</summary>
+    /// <summary>
+    /// The rules built in, with the user's own where a folder of them is given; null where that is at fault, which is then said.
+    /// </summary>
     public static KnownRules? KnownRules(ParseResult parsed)
     {
         if (parsed.GetValue(Rules) is not { } folder)

@@ -30,14 +30,20 @@ internal static class FindingsPrinter
 
     /// <summary>place: severity code: words. Hint: what to type.</summary>
     public static string Line(CheckedInput input, Finding finding) =>
-        $"{input.Sources.Locate(finding.Path)}: {finding.Severity.Word()} {finding.Code}: {(finding.Item is { } id ? $"{id}: " : "")}{finding.Message}. Hint: {finding.Hint}";
+        $"{input.Sources.Locate(finding.Path)}: {finding.Severity.Word()} {finding.Code}: "
+        + $"{(finding.Item is { } id ? $"{id}: " : "")}{finding.Message}. Hint: {finding.Hint}";
 
     private static void PrintOutcomes(DeterminedVisit visit)
     {
         if (visit.Items.Count > 0)
             PrintTable(visit);
-        Console.WriteLine(string.Join(", ", Enum.GetValues<Outcome>().Select(o =>
-            string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))));
+        Console.WriteLine(
+            string.Join(
+                ", ",
+                Enum.GetValues<Outcome>()
+                    .Select(o => string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))
+            )
+        );
     }
 
     private static void PrintTable(DeterminedVisit visit)
@@ -47,8 +53,12 @@ internal static class FindingsPrinter
         foreach (var item in visit.Items)
         {
             table.AddRow(
-                Markup.Escape(item.Item.Id ?? "(no id)"), Markup.Escape(Tone(item.Outcome)), Day(item.Until), Day(item.NextExaminationBy),
-                Markup.Escape(string.Join(" ", item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal))));
+                Markup.Escape(item.Item.Id ?? "(no id)"),
+                Markup.Escape(Tone(item.Outcome)),
+                Day(item.Until),
+                Day(item.NextExaminationBy),
+                Markup.Escape(string.Join(" ", item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)))
+            );
         }
         // A line that wraps is no line for the program that reads it from a pipe.
         if (Console.IsOutputRedirected)
@@ -57,7 +67,8 @@ internal static class FindingsPrinter
     }
 
     /// <summary>What may not be used stands out by its letters, not by colour.</summary>
-    private static string Tone(Outcome outcome) => outcome is Outcome.Withdraw or Outcome.Undetermined ? outcome.Word().ToUpperInvariant() : outcome.Word();
+    private static string Tone(Outcome outcome) =>
+        outcome is Outcome.Withdraw or Outcome.Undetermined ? outcome.Word().ToUpperInvariant() : outcome.Word();
 
     private static string Day(NodaTime.LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "";
 }

@@ -13,8 +13,12 @@ internal static class Mistakes
     }
 
     /// <summary>The parser takes a misspelt option for one more input; a file whose name starts so can be written ./-name.</summary>
-    private static IEnumerable<string> UnknownOptions(ParseResult parsed) => parsed.CommandResult.Children.OfType<ArgumentResult>()
-        .SelectMany(a => a.Tokens).Select(t => t.Value)
-        .Concat(parsed.UnmatchedTokens)
-        .Where(v => v.StartsWith('-') && v.Length > 1).Distinct(StringComparer.Ordinal);
+    private static IEnumerable<string> UnknownOptions(ParseResult parsed) =>
+        parsed
+            .CommandResult.Children.OfType<ArgumentResult>()
+            .SelectMany(a => a.Tokens)
+            .Select(t => t.Value)
+            .Concat(parsed.UnmatchedTokens)
+            .Where(v => v.StartsWith('-') && v.Length > 1)
+            .Distinct(StringComparer.Ordinal);
 }

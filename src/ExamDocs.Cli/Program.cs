@@ -2,8 +2,10 @@ using System.CommandLine;
 using ExamDocs.Cli;
 using ExamDocs.Cli.Commands;
 
-var root = new RootCommand("Checks what a competent person recorded, determines what may stay in service, and issues the documents. "
-    + "Maker's instructions, local law and the competent person's judgement come first.")
+var root = new RootCommand(
+    "Checks what a competent person recorded, determines what may stay in service, and issues the documents. "
+        + "Maker's instructions, local law and the competent person's judgement come first."
+)
 {
     CommonOptions.Register,
     CommonOptions.LanguageTag,

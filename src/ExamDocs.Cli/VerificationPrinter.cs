@@ -19,17 +19,19 @@ internal static class VerificationPrinter
         }
     }
 
-    private static string Summary(VerifiedFile file) => file.Verdict switch
-    {
-        Verdict.Valid => "valid",
-        Verdict.NotValid => $"NOT VALID: {file.Statements.First(s => s.Answer is Answer.Fails).Text}",
-        _ => $"CANNOT TELL: {file.Settle}",
-    };
+    private static string Summary(VerifiedFile file) =>
+        file.Verdict switch
+        {
+            Verdict.Valid => "valid",
+            Verdict.NotValid => $"NOT VALID: {file.Statements.First(s => s.Answer is Answer.Fails).Text}",
+            _ => $"CANNOT TELL: {file.Settle}",
+        };
 
-    private static string Mark(Answer answer) => answer switch
-    {
-        Answer.Holds => "holds:      ",
-        Answer.Fails => "fails:      ",
-        _ => "not checked:",
-    };
+    private static string Mark(Answer answer) =>
+        answer switch
+        {
+            Answer.Holds => "holds:      ",
+            Answer.Fails => "fails:      ",
+            _ => "not checked:",
+        };
 }

@@ -19,7 +19,12 @@ public static class Determine
     /// <param name="asOf">The day on which it is determined.</param>
     /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
     public static DeterminedVisit Visit(
-        ExaminationRecord record, IReadOnlyList<Finding> intake, History history, LocalDate asOf, KnownRules? rules = null)
+        ExaminationRecord record,
+        IReadOnlyList<Finding> intake,
+        History history,
+        LocalDate asOf,
+        KnownRules? rules = null
+    )
     {
         var context = new RecordContext(record, history, asOf, rules);
         var verdicts = new Verdicts(context);
@@ -32,7 +37,8 @@ public static class Determine
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
             [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
             findings,
-            intake);
+            intake
+        );
     }
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)
@@ -42,13 +48,16 @@ public static class Determine
             var reasons = OutcomeRules.OfExamination.SelectMany(rule => item.Deciding.SelectMany(e => rule.Reasons(item, e))).ToList();
             AddNew(verdicts[item].Withdraw, reasons.Select(r => r.Reason));
             verdicts[item].NeverReleasableByItself = reasons.Exists(r => r.NeverReleasable);
-            verdicts[item].NeverReleasable = verdicts[item].NeverReleasableByItself
+            verdicts[item].NeverReleasable =
+                verdicts[item].NeverReleasableByItself
                 || EarlierWithdrawals.Of(item).Any(w => w.NeverReleasable && EarlierWithdrawals.IsOpen(item, w));
         }
         for (var step = 0; step < 2; step++)
         {
             verdicts.EchoesCount = step == 1;
-            UntilNothingChanges(context, item => AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts))));
+            UntilNothingChanges(context, item =>
+                AddNew(verdicts[item].Withdraw, OutcomeRules.Withdrawing.SelectMany(r => r.Reasons(item, verdicts)))
+            );
         }
     }
 
@@ -69,11 +78,11 @@ public static class Determine
 
     private static void Undetermine(RecordContext context, Verdicts verdicts) =>
         UntilNothingChanges(context, item =>
-            AddNew(verdicts[item].Undetermined, OutcomeRules.Undetermining.SelectMany(r => r.Reasons(item, verdicts))));
+            AddNew(verdicts[item].Undetermined, OutcomeRules.Undetermining.SelectMany(r => r.Reasons(item, verdicts)))
+        );
 
     private static void Limit(RecordContext context, Verdicts verdicts) =>
-        UntilNothingChanges(context, item =>
-            AddNew(verdicts[item].Until, OutcomeRules.Limiting.SelectMany(r => r.Days(item, verdicts))));
+        UntilNothingChanges(context, item => AddNew(verdicts[item].Until, OutcomeRules.Limiting.SelectMany(r => r.Days(item, verdicts))));
 
     /// <summary>Reasons climb from parts to wholes over any depth; none is ever taken back, so this ends.</summary>
     private static void UntilNothingChanges(RecordContext context, Func<ItemCase, bool> step)
@@ -84,8 +93,7 @@ public static class Determine
             changed = false;
             foreach (var item in context.Items)
                 changed |= step(item);
-        }
-        while (changed);
+        } while (changed);
     }
 
     private static bool AddNew<T>(List<T> to, IEnumerable<T> found)
@@ -100,40 +108,41 @@ public static class Determine
     {
         var usable = verdict.Outcome is Outcome.Fit or Outcome.FitUntil;
         var reasons = Ordered(verdict);
-        return new DeterminedItem(new ItemFacts
-        {
-            Item = item.Item,
-            Category = item.Category,
-            Examination = item.Examination?.Examination,
-            ExaminedOn = item.ExaminedOn,
-            LastExamined = item.LastExamined,
-            Limits = item.Limits.Applying,
-            LimitsSources = [.. item.Limits.All.Select(l => l.Source).OfType<LimitsSource>().Distinct()],
-            DiameterLimits = item.Limits.OfDiameter,
-            RegimeId = item.RegimeId,
-            Regime = item.Regime,
-            Regimes = item.Regimes,
-            Interval = item is { Examination: { } e, ExaminedOn: { } on } ? e.IntervalFrom(on) : null,
-            Outcome = verdict.Outcome,
-            Until = verdict.LastDay,
-            NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
-            EndOfService = item.Life.End,
-            ServiceLife = item.Life.Sentence.Text,
-            Reasons = reasons,
-            CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
-            Findings = [.. verdict.Findings],
-            Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
-            NeverReleasable = verdict.NeverReleasable || reasons.Any(r => r.Code is "W11"),
-            NeverReleasableByItself = verdict.NeverReleasableByItself,
-            WithdrawnBefore = [.. EarlierWithdrawals.Of(item).Where(w => w.IsInRecord).Select(w => w.Past)],
-            Measured = item.Measured,
-        });
+        return new DeterminedItem(
+            new ItemFacts
+            {
+                Item = item.Item,
+                Category = item.Category,
+                Examination = item.Examination?.Examination,
+                ExaminedOn = item.ExaminedOn,
+                LastExamined = item.LastExamined,
+                Limits = item.Limits.Applying,
+                LimitsSources = [.. item.Limits.All.Select(l => l.Source).OfType<LimitsSource>().Distinct()],
+                DiameterLimits = item.Limits.OfDiameter,
+                RegimeId = item.RegimeId,
+                Regime = item.Regime,
+                Regimes = item.Regimes,
+                Interval = item is { Examination: { } e, ExaminedOn: { } on } ? e.IntervalFrom(on) : null,
+                Outcome = verdict.Outcome,
+                Until = verdict.LastDay,
+                NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
+                EndOfService = item.Life.End,
+                ServiceLife = item.Life.Sentence.Text,
+                Reasons = reasons,
+                CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
+                Findings = [.. verdict.Findings],
+                Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
+                NeverReleasable = verdict.NeverReleasable || reasons.Any(r => r.Code is "W11"),
+                NeverReleasableByItself = verdict.NeverReleasableByItself,
+                WithdrawnBefore = [.. EarlierWithdrawals.Of(item).Where(w => w.IsInRecord).Select(w => w.Past)],
+                Measured = item.Measured,
+            }
+        );
     }
 
     private static IReadOnlyList<Reason> Ordered(Verdict verdict)
     {
         var until = verdict.Outcome is Outcome.FitUntil ? verdict.Until.Select(u => u.Reason) : [];
-        return [.. verdict.Withdraw.Concat(verdict.Undetermined).Concat(until)
-            .OrderBy(r => OutcomeRules.PlaceOf(r.Code))];
+        return [.. verdict.Withdraw.Concat(verdict.Undetermined).Concat(until).OrderBy(r => OutcomeRules.PlaceOf(r.Code))];
     }
 }

@@ -59,7 +59,12 @@ public sealed class DetermineVisits
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
     /// <returns>In the order given.</returns>
-    public static IReadOnlyList<DecidedVisit> Of(IReadOnlyList<VisitToDecide> visits, IKnownVisits? known, LocalDate asOf, KnownRules? rules = null)
+    public static IReadOnlyList<DecidedVisit> Of(
+        IReadOnlyList<VisitToDecide> visits,
+        IKnownVisits? known,
+        LocalDate asOf,
+        KnownRules? rules = null
+    )
     {
         ArgumentNullException.ThrowIfNull(visits);
         return new DetermineVisits(visits, known, asOf, rules).Run();
@@ -82,7 +87,11 @@ public sealed class DetermineVisits
         for (var n = 0; n < _visits.Count; n++)
             _index.Add(n, _visits[n].Record);
         var mates = Enumerable.Range(0, _visits.Count).Select(MatesOf).ToList();
-        var order = Enumerable.Range(0, _visits.Count).Where(n => mates[n].Count > 0).OrderBy(n => _visits[n].Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue).ToList();
+        var order = Enumerable
+            .Range(0, _visits.Count)
+            .Where(n => mates[n].Count > 0)
+            .OrderBy(n => _visits[n].Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue)
+            .ToList();
         // The most favourable view first: what is known only ever makes it worse.
         var remembered = _visits.Select((v, n) => new KnownVisit(FirstOfRun + n, v.Record, []) { IsUndecided = true }).ToArray();
         for (var (round, changed) = (0, true); changed && round < _visits.Count + 4; round++)
@@ -90,7 +99,11 @@ public sealed class DetermineVisits
             changed = false;
             foreach (var n in order)
             {
-                var others = _before[n].Concat(mates[n].SelectMany(m => _before[m])).DistinctBy(v => v.Number).Concat(mates[n].Select(m => remembered[m])).ToList();
+                var others = _before[n]
+                    .Concat(mates[n].SelectMany(m => _before[m]))
+                    .DistinctBy(v => v.Number)
+                    .Concat(mates[n].Select(m => remembered[m]))
+                    .ToList();
                 if (!Decide(n, others))
                     continue;
                 (changed, remembered[n]) = (true, Remembered(n, _state[n].Decided.Visit));
@@ -100,8 +113,14 @@ public sealed class DetermineVisits
 
     /// <summary>Other visits of the run that it may have to do with, over visits from before too.</summary>
     private List<int> MatesOf(int n) =>
-        [.. _before[n].Select(v => v.Record).Append(_visits[n].Record).SelectMany(_index.Touching).Distinct()
-            .Where(m => m != n && !string.Equals(_visits[m].Key, _visits[n].Key, StringComparison.Ordinal))];
+        [
+            .. _before[n]
+                .Select(v => v.Record)
+                .Append(_visits[n].Record)
+                .SelectMany(_index.Touching)
+                .Distinct()
+                .Where(m => m != n && !string.Equals(_visits[m].Key, _visits[n].Key, StringComparison.Ordinal)),
+        ];
 
     /// <summary>Place in the run of a visit that has a number of the run; null for one of a register.</summary>
     public static int? PlaceInRun(int number) => number >= FirstOfRun ? number - FirstOfRun : null;
@@ -131,8 +150,12 @@ public static class KnownOutcomes
     }
 
     /// <summary>What the record itself tells of withdrawals from before: the records that follow need not tell of them again.</summary>
-    private static IEnumerable<KnownOutcome> Before(DeterminedItem item) => item.WithdrawnBefore.Select(w =>
-        new KnownOutcome(item.Item.Id, Outcome.Withdraw, w.Codes) { ExaminedOn = w.On, NeverReleasable = w.NeverReleasable });
+    private static IEnumerable<KnownOutcome> Before(DeterminedItem item) =>
+        item.WithdrawnBefore.Select(w => new KnownOutcome(item.Item.Id, Outcome.Withdraw, w.Codes)
+        {
+            ExaminedOn = w.On,
+            NeverReleasable = w.NeverReleasable,
+        });
 
     public static KnownOutcome Of(DeterminedItem item)
     {
@@ -142,7 +165,17 @@ public static class KnownOutcomes
             ExaminedOn = item.ExaminedOn,
             Until = item.Until,
             NextBy = item.NextExaminationBy,
-            Parts = item.Outcome is Outcome.Withdraw ? [.. item.Reasons.Where(r => r.Code is "W8" or "W9").Select(r => r.Other).OfType<string>().Distinct(StringComparer.Ordinal)] : [],
+            Parts =
+                item.Outcome is Outcome.Withdraw
+                    ?
+                    [
+                        .. item
+                            .Reasons.Where(r => r.Code is "W8" or "W9")
+                            .Select(r => r.Other)
+                            .OfType<string>()
+                            .Distinct(StringComparer.Ordinal),
+                    ]
+                    : [],
             NeverReleasable = item.Outcome is Outcome.Withdraw && item.NeverReleasableByItself,
         };
     }

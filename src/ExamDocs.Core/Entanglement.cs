@@ -21,7 +21,9 @@ public static class Entanglement
     /// <summary>Pairs of rows to be held against each other, inclusive.</summary>
     public const long Pairs = 20_000_000;
 
-    /// <summary>A pair of which each may decide on the other, or say something of it, costs as much as so many that are only compared.</summary>
+    /// <summary>
+    /// A pair of which each may decide on the other, or say something of it, costs as much as so many that are only compared.
+    /// </summary>
     private const long Deciding = 200;
 
     /// <summary>Two names compared letter by letter.</summary>
@@ -44,22 +46,43 @@ public static class Entanglement
     }
 
     private static (string List, int Count)[] Lists(ExaminationRecord r) =>
-    [
-        ("people", r.People.Count), ("items", r.Items.Count), ("limits", r.Limits.Count), ("examinations", r.Examinations.Count), ("renewals", r.Renewals.Count),
-        ("remedies", r.Remedies.Count), ("releases", r.Releases.Count), ("disposals", r.Disposals.Count),
-    ];
+        [
+            ("people", r.People.Count),
+            ("items", r.Items.Count),
+            ("limits", r.Limits.Count),
+            ("examinations", r.Examinations.Count),
+            ("renewals", r.Renewals.Count),
+            ("remedies", r.Remedies.Count),
+            ("releases", r.Releases.Count),
+            ("disposals", r.Disposals.Count),
+        ];
 
     private static IEnumerable<(long Pairs, string What)> Weights(ExaminationRecord record, IReadOnlyList<Finding> intake)
     {
         long items = record.Items.Count;
         var ids = Tally(record.Items.Select(i => i.Id));
         var named = Tally(Named(record));
-        yield return (ids.Where(i => i.Value > 1).Sum(i => i.Value * (i.Value + named.GetValueOrDefault(i.Key)) * Deciding), "too many items share one id; give each its own");
+        yield return (
+            ids.Where(i => i.Value > 1).Sum(i => i.Value * (i.Value + named.GetValueOrDefault(i.Key)) * Deciding),
+            "too many items share one id; give each its own"
+        );
         yield return (named.Sum(n => n.Value * n.Value), "too many rows are about one item");
-        yield return (named.Where(n => !ids.ContainsKey(n.Key)).Sum(n => n.Value) * items * Spelling, "too many rows name items that the record does not have; correct their ids");
-        yield return ((long)(record.Renewals.Count + record.Releases.Count + record.Remedies.Count + record.Disposals.Count) * items, "it has too many renewals, releases, remedies and disposals for so many items");
-        yield return (record.People.Count * (long)(record.Examinations.Count + record.Renewals.Count + record.Releases.Count), "it has too many people");
-        yield return (UnknownPeople(record) * record.People.Count * Spelling, "too many rows name people that the record does not have; correct their ids");
+        yield return (
+            named.Where(n => !ids.ContainsKey(n.Key)).Sum(n => n.Value) * items * Spelling,
+            "too many rows name items that the record does not have; correct their ids"
+        );
+        yield return (
+            (long)(record.Renewals.Count + record.Releases.Count + record.Remedies.Count + record.Disposals.Count) * items,
+            "it has too many renewals, releases, remedies and disposals for so many items"
+        );
+        yield return (
+            record.People.Count * (long)(record.Examinations.Count + record.Renewals.Count + record.Releases.Count),
+            "it has too many people"
+        );
+        yield return (
+            UnknownPeople(record) * record.People.Count * Spelling,
+            "too many rows name people that the record does not have; correct their ids"
+        );
         yield return (OfLimits(record), "too many of the makers' limits are about one model, or do not say which");
         yield return (intake.Count(f => !IsOfRow(f)) * items, "too much is wrong with what every item depends on");
         yield return (record.Examinations.Sum(WithinOne), "an examination has too many entries");
@@ -67,9 +90,18 @@ public static class Entanglement
     }
 
     /// <summary>Every time a row is about an item.</summary>
-    private static IEnumerable<string?> Named(ExaminationRecord r) => r.Examinations.Select(e => e.Item).Concat(r.Items.Select(i => i.FittedTo))
-        .Concat(r.Renewals.SelectMany(n => new[] { n.Item, n.RemovedPart, n.FittedPart }).Distinct(StringComparer.Ordinal).Concat(r.Renewals.Select(n => n.Item)))
-        .Concat(r.Remedies.Select(m => m.Item)).Concat(r.Releases.Select(l => l.Item)).Concat(r.Disposals.Select(d => d.Item));
+    private static IEnumerable<string?> Named(ExaminationRecord r) =>
+        r
+            .Examinations.Select(e => e.Item)
+            .Concat(r.Items.Select(i => i.FittedTo))
+            .Concat(
+                r.Renewals.SelectMany(n => new[] { n.Item, n.RemovedPart, n.FittedPart })
+                    .Distinct(StringComparer.Ordinal)
+                    .Concat(r.Renewals.Select(n => n.Item))
+            )
+            .Concat(r.Remedies.Select(m => m.Item))
+            .Concat(r.Releases.Select(l => l.Item))
+            .Concat(r.Disposals.Select(d => d.Item));
 
     private static Dictionary<string, long> Tally(IEnumerable<string?> ids) =>
         ids.OfType<string>().CountBy(id => id, StringComparer.Ordinal).ToDictionary(c => c.Key, c => (long)c.Value, StringComparer.Ordinal);
@@ -77,8 +109,10 @@ public static class Entanglement
     private static long UnknownPeople(ExaminationRecord record)
     {
         var known = record.People.Select(p => p.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        return record.Examinations.SelectMany(e => new[] { e.Examiner, e.Author, e.AuthenticatedBy })
-            .Concat(record.Renewals.SelectMany(r => new[] { r.DoneBy, r.SupervisedBy })).Concat(record.Releases.Select(r => r.By))
+        return record
+            .Examinations.SelectMany(e => new[] { e.Examiner, e.Author, e.AuthenticatedBy })
+            .Concat(record.Renewals.SelectMany(r => new[] { r.DoneBy, r.SupervisedBy }))
+            .Concat(record.Releases.Select(r => r.By))
             .Count(id => id is not null && !known.Contains(id));
     }
 
@@ -88,7 +122,8 @@ public static class Entanglement
         long unclear = record.Items.Count(i => i.Maker is null || i.Model is null);
         var items = Tally(record.Items.Select(i => Model(i.Maker, i.Model)));
         var alike = Tally(record.Limits.Select(l => Model(l.Maker, l.Model)));
-        return (vague * (record.Items.Count + (long)record.Limits.Count)) + (record.Limits.Count * (unclear + record.Items.Count))
+        return (vague * (record.Items.Count + (long)record.Limits.Count))
+            + (record.Limits.Count * (unclear + record.Items.Count))
             + alike.Sum(l => l.Value * (l.Value + items.GetValueOrDefault(l.Key)) * Spelling)
             + ((items.Keys.Count(k => !alike.ContainsKey(k)) + MissingNames(record)) * (long)alike.Count * 2 * Spelling);
     }
@@ -97,13 +132,19 @@ public static class Entanglement
     private static int MissingNames(ExaminationRecord record) =>
         record.Items.Where(i => i.Maker is null || i.Model is null).Select(i => (i.Maker, i.Model, i.Category)).Distinct().Count();
 
-    private static string? Model(string? maker, string? model) => maker is null || model is null ? null
-        : string.Create(CultureInfo.InvariantCulture, $"{LimitsSpelling.Folded(maker)}\n{LimitsSpelling.Folded(model)}");
+    private static string? Model(string? maker, string? model) =>
+        maker is null || model is null
+            ? null
+            : string.Create(CultureInfo.InvariantCulture, $"{LimitsSpelling.Folded(maker)}\n{LimitsSpelling.Folded(model)}");
 
     /// <summary>A finding under a list reaches the items of its row; any other reaches them all.</summary>
     private static bool IsOfRow(Finding finding) => finding.Path.Split('/', 4) is { Length: > 2 } steps && steps[1] is not "visit";
 
-    private static long WithinOne(Examination e) => Squared(e.Observations.Count) + Squared(e.Defects.Count) + Squared(e.Diameters.Count) + Squared(e.Tests.Count)
+    private static long WithinOne(Examination e) =>
+        Squared(e.Observations.Count)
+        + Squared(e.Defects.Count)
+        + Squared(e.Diameters.Count)
+        + Squared(e.Tests.Count)
         + e.Diameters.Sum(d => Squared(d.ReadingsMm.Count));
 
     private static long Squared(int count) => (long)count * count;

@@ -24,7 +24,8 @@ internal static class FindingReach
             "items" => At(context.Items, index),
             "examinations" => At(context.Examinations, index).SelectMany(e => Examined(e, context)),
             "people" => At(context.People, index).SelectMany(p => UsersOf(p.Row, context)),
-            "limits" => At(context.Limits, index).SelectMany(l => context.Items.Where(i => i.Limits.Touching.Contains(l.Row, ReferenceEqualityComparer.Instance))),
+            "limits" => At(context.Limits, index)
+                .SelectMany(l => context.Items.Where(i => i.Limits.Touching.Contains(l.Row, ReferenceEqualityComparer.Instance))),
             "renewals" => At(context.Renewals, index).SelectMany(r => Renewed(r.Row, context)),
             "remedies" => At(context.Remedies, index).SelectMany(r => context.ItemsWithId(r.ItemId)),
             "releases" => At(context.Releases, index).SelectMany(r => context.ItemsWithId(r.ItemId)),
@@ -40,14 +41,18 @@ internal static class FindingReach
     /// speaks of: it reaches them all, for one of them may hide a danger.
     /// </summary>
     private static IEnumerable<ItemCase> Examined(ExaminationCase examination, RecordContext context) =>
-        context.KnowsItem(examination.ItemId) ? context.ItemsWithId(examination.ItemId)
-        : context.Items.Where(item => examination.CouldBeOf(item) && (examination.IsAdverse || examination.MeasuresTooMuchOrLittleFor(item)));
+        context.KnowsItem(examination.ItemId)
+            ? context.ItemsWithId(examination.ItemId)
+            : context.Items.Where(item =>
+                examination.CouldBeOf(item) && (examination.IsAdverse || examination.MeasuresTooMuchOrLittleFor(item))
+            );
 
     private static IEnumerable<ItemCase> UsersOf(Person person, RecordContext context)
     {
         bool Is(string? id) => id is not null && string.Equals(id, person.Id, StringComparison.Ordinal);
-        var examined = context.Examinations
-            .Where(e => Is(e.Examination.Examiner) || Is(e.AuthorId) || Is(e.AuthenticatedById)).Select(e => e.ItemId);
+        var examined = context
+            .Examinations.Where(e => Is(e.Examination.Examiner) || Is(e.AuthorId) || Is(e.AuthenticatedById))
+            .Select(e => e.ItemId);
         var renewed = context.Record.Renewals.Where(r => Is(r.DoneBy) || Is(r.SupervisedBy)).Select(r => r.Item);
         var released = context.Record.Releases.Where(r => Is(r.By)).Select(r => r.Item);
         return examined.Concat(renewed).Concat(released).SelectMany(context.ItemsWithId);

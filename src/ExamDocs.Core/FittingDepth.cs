@@ -8,8 +8,11 @@ internal static class FittingDepth
     /// <summary>The longest way up, in items; a ring counts once round at most.</summary>
     public static long Of(ExaminationRecord record)
     {
-        var wholes = record.Items.Select(i => (Part: i.Id, Whole: i.FittedTo)).Concat(record.Renewals.Select(r => (Part: r.FittedPart, Whole: r.Item)))
-            .Where(f => f.Part is not null && f.Whole is not null).ToLookup(f => f.Part!, f => f.Whole!, StringComparer.Ordinal);
+        var wholes = record
+            .Items.Select(i => (Part: i.Id, Whole: i.FittedTo))
+            .Concat(record.Renewals.Select(r => (Part: r.FittedPart, Whole: r.Item)))
+            .Where(f => f.Part is not null && f.Whole is not null)
+            .ToLookup(f => f.Part!, f => f.Whole!, StringComparer.Ordinal);
         var depths = new Dictionary<string, long>(StringComparer.Ordinal);
         foreach (var part in wholes)
             Climb(part.Key, wholes, depths);

@@ -8,8 +8,7 @@ namespace ExamDocs.Intake;
 /// <param name="Findings">Findings of the reader, with pointers into the record.</param>
 /// <param name="Sources">Where in the input each pointer was typed.</param>
 /// <param name="Unreadable">One sentence saying why nothing could be read; null where a record is given.</param>
-public sealed record ReadResult(
-    ExaminationRecord? Record, IReadOnlyList<Finding> Findings, SourceMap Sources, string? Unreadable)
+public sealed record ReadResult(ExaminationRecord? Record, IReadOnlyList<Finding> Findings, SourceMap Sources, string? Unreadable)
 {
     /// <summary>
     /// True where the photos that the record names are not beside it, and what was wrong with them stands among the findings.

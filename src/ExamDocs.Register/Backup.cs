@@ -8,7 +8,9 @@ internal static class Backup
     public static void Write(RegisterDatabase database, string path)
     {
         if (database is not SqliteRegister)
-            throw new RegisterRefusedException($"{database.Place} is on a server; whoever keeps the server makes its copies (pg_dump), or export it.");
+            throw new RegisterRefusedException(
+                $"{database.Place} is on a server; whoever keeps the server makes its copies (pg_dump), or export it."
+            );
         var full = Path.GetFullPath(path);
         if (Path.Exists(full))
             throw new IOException($"There is a file at {full} already; it was left as it is.");

@@ -34,9 +34,15 @@ public readonly record struct DocumentNumber
     {
         number = default;
         var parts = text?.Split('-') ?? [];
-        if (parts.Length != 3 || parts[0].Length != 1 || parts[0][0] is < 'A' or > 'Z'
-            || !TryDigits(parts[1], out var year) || year is < 1900 or > 9999
-            || !TryDigits(parts[2], out var sequence) || sequence < 1)
+        if (
+            parts.Length != 3
+            || parts[0].Length != 1
+            || parts[0][0] is < 'A' or > 'Z'
+            || !TryDigits(parts[1], out var year)
+            || year is < 1900 or > 9999
+            || !TryDigits(parts[2], out var sequence)
+            || sequence < 1
+        )
         {
             return false;
         }
@@ -44,8 +50,7 @@ public readonly record struct DocumentNumber
         return string.Equals(number.ToString(), text, StringComparison.Ordinal);
     }
 
-    public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Letter}-{Year:0000}-{Sequence:000000}");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Letter}-{Year:0000}-{Sequence:000000}");
 
     private static bool TryDigits(string text, out int value) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value);

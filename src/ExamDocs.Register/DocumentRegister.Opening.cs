@@ -18,7 +18,8 @@ public sealed partial class DocumentRegister
         ArgumentException.ThrowIfNullOrWhiteSpace(place);
         var day = today ?? Now;
         var database = PostgresAddress.IsOne(place)
-            ? (RegisterDatabase)PostgresRegister.Open(place, day) : SqliteRegister.Open(WithoutLink(Path.GetFullPath(place)), day);
+            ? (RegisterDatabase)PostgresRegister.Open(place, day)
+            : SqliteRegister.Open(WithoutLink(Path.GetFullPath(place)), day);
         try
         {
             return new(database, database.Hold(), day);
@@ -30,7 +31,10 @@ public sealed partial class DocumentRegister
         }
     }
 
-    /// <summary>Opens a register that must be there and changes nothing in it; one of an earlier version is brought up to date in a copy that is gone afterwards.</summary>
+    /// <summary>
+    /// Opens a register that must be there and changes nothing in it; one of an earlier version is brought up to date in a copy that is
+    /// gone afterwards.
+    /// </summary>
     /// <exception cref="FileNotFoundException">There is none.</exception>
     /// <inheritdoc cref="Open"/>
     public static DocumentRegister OpenToRead(string place, LocalDate? today = null)
@@ -39,13 +43,15 @@ public sealed partial class DocumentRegister
             throw Missing(place);
         var day = today ?? Now;
         var database = PostgresAddress.IsOne(place)
-            ? (RegisterDatabase)PostgresRegister.OpenToRead(place) : SqliteRegister.OpenToRead(WithoutLink(Path.GetFullPath(place)), day);
+            ? (RegisterDatabase)PostgresRegister.OpenToRead(place)
+            : SqliteRegister.OpenToRead(WithoutLink(Path.GetFullPath(place)), day);
         return new(database, new RunHold("", static () => { }), day);
     }
 
     private static LocalDate Now => SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
 
-    private static FileNotFoundException Missing(string place) => new($"There is no register at {(PostgresAddress.IsOne(place) ? "that address" : place)}; register create makes one.");
+    private static FileNotFoundException Missing(string place) =>
+        new($"There is no register at {(PostgresAddress.IsOne(place) ? "that address" : place)}; register create makes one.");
 
     /// <summary>Opens a register that must be there: a misspelt name must not pass for a register that knows nothing.</summary>
     /// <exception cref="FileNotFoundException">There is none.</exception>
@@ -68,7 +74,10 @@ public sealed partial class DocumentRegister
     public static DocumentRegister Create(string place, LocalDate? today = null)
     {
         if (Exists(place))
-            throw new RegisterRefusedException($"There is a register, or another file, at {(PostgresAddress.IsOne(place) ? "that address" : place)} already; it was left as it is.");
+            throw new RegisterRefusedException(
+                $"There is a register, or another file, at {(PostgresAddress.IsOne(place) ? "that address" : place)} already; "
+                    + "it was left as it is."
+            );
         if (!PostgresAddress.IsOne(place))
             Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(place))!);
         return Open(place, today);

@@ -42,9 +42,14 @@ public sealed partial class DocumentRegister : IDisposable
     /// <exception cref="RegisterDamagedException">It was taken away.</exception>
     public LocalDate KeptSince => Own.KeptSince;
 
-    private (string Identity, LocalDate KeptSince) Own => _database.Connection.Rows(
-        row => (row.GetString(0), DocumentRows.Day(row.GetString(1))!.Value), "SELECT id, kept_since FROM register") is [var own]
-        ? own : throw new RegisterDamagedException("register", new InvalidDataException("It has no row of its own."));
+    private (string Identity, LocalDate KeptSince) Own =>
+        _database.Connection.Rows(
+            row => (row.GetString(0), DocumentRows.Day(row.GetString(1))!.Value),
+            "SELECT id, kept_since FROM register"
+        )
+            is [var own]
+            ? own
+            : throw new RegisterDamagedException("register", new InvalidDataException("It has no row of its own."));
 
     /// <summary>Where it is, in words; without any password.</summary>
     public string Place => _database.Place;
@@ -53,7 +58,8 @@ public sealed partial class DocumentRegister : IDisposable
     public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey)?.Issued();
 
     /// <summary>The issued document of a number, current or not; null where none was issued under it.</summary>
-    public IssuedDocument? FindByNumber(string number) => Rows.Find(number) is { State: DocumentState.Issued } document ? document.Issued() : null;
+    public IssuedDocument? FindByNumber(string number) =>
+        Rows.Find(number) is { State: DocumentState.Issued } document ? document.Issued() : null;
 
     /// <summary>All that is known of a number; null where it was never taken.</summary>
     public DocumentStatus? Find(string number) => Rows.Find(number);
@@ -65,7 +71,8 @@ public sealed partial class DocumentRegister : IDisposable
     public IReadOnlyList<DocumentStatus> Documents() => Rows.In(DocumentState.Issued);
 
     /// <summary>Every number that was taken and never came out, with the reason.</summary>
-    public IReadOnlyList<VoidedDocument> Voided() => [.. Rows.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
+    public IReadOnlyList<VoidedDocument> Voided() =>
+        [.. Rows.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
 
     /// <summary>Current documents made from the visits of one reference.</summary>
     public IReadOnlyList<DocumentStatus> CurrentOf(string reference) => Rows.CurrentOf(reference);
@@ -162,12 +169,17 @@ public sealed partial class DocumentRegister : IDisposable
     /// <returns>Null while the log is empty.</returns>
     public Checkpoint? Checkpoint() => _log.Latest();
 
-    /// <summary>Whether the register is sound in itself: undamaged, without gaps, every document as issued, the log whole; no record is read.</summary>
+    /// <summary>
+    /// Whether the register is sound in itself: undamaged, without gaps, every document as issued, the log whole; no record is read.
+    /// </summary>
     /// <param name="kept">Checkpoints that were kept elsewhere.</param>
     /// <returns>One sentence for each thing that is wrong.</returns>
     public IReadOnlyList<string> Check(params IReadOnlyList<Checkpoint> kept) => Check(new RegisterCheckRequest { Kept = kept }).Faults;
 
-    /// <summary>Whether the register is sound: as <see cref="Check(IReadOnlyList{Checkpoint})"/>, and whether every record gives what is stored of it.</summary>
+    /// <summary>
+    /// Whether the register is sound: as <see cref="Check(IReadOnlyList{Checkpoint})"/>, and whether every record gives what is stored of
+    /// it.
+    /// </summary>
     public RegisterCheckResult Check(RegisterCheckRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
@@ -177,9 +189,13 @@ public sealed partial class DocumentRegister : IDisposable
     /// <summary>Takes the visits and documents of another register in, which is not changed. Taken in again they change nothing.</summary>
     /// <param name="other">Opened to be read.</param>
     /// <param name="read">Reads a stored record; null where that is impossible.</param>
-    /// <param name="ends">What, once both know of each other, one side's visits end of the other's, given the numbers of the visits that came in.</param>
+    /// <param name="ends">What, once both know of each other, one side's visits end of the other's, given the numbers of the visits that
+    /// came in.</param>
     public MergeResult Merge(
-        DocumentRegister other, Func<byte[], ExaminationRecord?> read, Func<IReadOnlySet<int>, IReadOnlyList<(int ByVisit, LineEnd End)>>? ends = null)
+        DocumentRegister other,
+        Func<byte[], ExaminationRecord?> read,
+        Func<IReadOnlySet<int>, IReadOnlyList<(int ByVisit, LineEnd End)>>? ends = null
+    )
     {
         ArgumentNullException.ThrowIfNull(other);
         ArgumentNullException.ThrowIfNull(read);

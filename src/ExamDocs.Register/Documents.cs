@@ -60,7 +60,15 @@ public sealed class PendingDocument
 /// <param name="Pages">Number of pages.</param>
 /// <param name="OutcomesJson">Outcome of each item as a JSON object.</param>
 public sealed record IssuedDocument(
-    string Number, string Kind, string JobKey, IReadOnlyList<string> Items, string Folder, string Sha256, int Pages, string OutcomesJson)
+    string Number,
+    string Kind,
+    string JobKey,
+    IReadOnlyList<string> Items,
+    string Folder,
+    string Sha256,
+    int Pages,
+    string OutcomesJson
+)
 {
     public string FileName => $"{Number}.pdf";
 }

@@ -10,11 +10,11 @@ internal sealed class Recovery(RegisterDatabase database, DocumentRows rows, str
 {
     /// <summary>One sentence for each number that was pending.</summary>
     public IReadOnlyList<string> Run() =>
-    [
-        .. from pending in rows.Pending()
-           where IsLeft(pending.Run) && rows.Claim(pending.Document.Number, pending.Run, database.Settling(run, pending.Run))
-           select Settle(pending.Document, pending.Sha256, pending.Run),
-    ];
+        [
+            .. from pending in rows.Pending()
+            where IsLeft(pending.Run) && rows.Claim(pending.Document.Number, pending.Run, database.Settling(run, pending.Run))
+            select Settle(pending.Document, pending.Sha256, pending.Run),
+        ];
 
     /// <summary>What this run itself took is left where it goes on after a fault.</summary>
     private bool IsLeft(string? owner) => owner is null || string.Equals(owner, run, StringComparison.Ordinal) || database.HasEnded(owner);
@@ -27,7 +27,8 @@ internal sealed class Recovery(RegisterDatabase database, DocumentRows rows, str
         if (left is not null && database.WasElsewhere(left))
         {
             rows.MarkIssued(document.Number);
-            return $"{document.Number} was left unfinished by an interrupted run on another machine and is now issued; issue its visit again to have the file.";
+            return $"{document.Number} was left unfinished by an interrupted run on another machine and is now issued; issue its "
+                + "visit again to have the file.";
         }
         try
         {

@@ -10,7 +10,13 @@ namespace ExamDocs.Register;
 /// Whether a register is sound. It goes through the log once, then through the documents and the visits one at a time; of those
 /// gone through a line each is kept. What cannot be read is something wrong, and stops nothing else from being looked at.
 /// </summary>
-internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows, VisitRegister visits, LogRows log, RegisterCheckRequest request)
+internal sealed class RegisterCheck(
+    RegisterDatabase database,
+    DocumentRows rows,
+    VisitRegister visits,
+    LogRows log,
+    RegisterCheckRequest request
+)
 {
     private readonly List<string> _faults = [];
     private readonly List<string> _notes = [];
@@ -41,8 +47,15 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
             foreach (var fault in look())
                 _faults.Add(fault);
         }
-        catch (Exception broken) when (broken is RegisterDamagedException or DbException or InvalidDataException or ArgumentException or InvalidOperationException
-            && database.Connection.State is ConnectionState.Open)
+        catch (Exception broken)
+            when (broken
+                    is RegisterDamagedException
+                        or DbException
+                        or InvalidDataException
+                        or ArgumentException
+                        or InvalidOperationException
+                && database.Connection.State is ConnectionState.Open
+            )
         {
             _faults.Add($"Not all of {what} can be read: {broken.Message.Split('\n')[0].TrimEnd()}");
         }
@@ -51,29 +64,46 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
     private IEnumerable<string> Logged(DocumentsCheck documents, VisitsCheck remembered)
     {
         var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, log.Checkpoints());
-        var said = LogCheck.Run(log.Stream().Select(row =>
-        {
-            positions.Add(row.Position);
-            return (ReadOnlyMemory<byte>)row.Entry;
-        }), kept, request.Kept, (row, entry) =>
-        {
-            if (entry is null)
-                return;
-            if (entry.Position != positions[row])
-                faults.Add(FormattableString.Invariant($"Log entry {entry.Position} is stored under {positions[row]}."));
-            own = entry.What is LogEntry.RegisterWord ? entry : own;
-            documents.Add(entry);
-            faults.AddRange(remembered.Add(entry));
-        });
+        var said = LogCheck.Run(
+            log.Stream()
+                .Select(row =>
+                {
+                    positions.Add(row.Position);
+                    return (ReadOnlyMemory<byte>)row.Entry;
+                }),
+            kept,
+            request.Kept,
+            (row, entry) =>
+            {
+                if (entry is null)
+                    return;
+                if (entry.Position != positions[row])
+                    faults.Add(FormattableString.Invariant($"Log entry {entry.Position} is stored under {positions[row]}."));
+                own = entry.What is LogEntry.RegisterWord ? entry : own;
+                documents.Add(entry);
+                faults.AddRange(remembered.Add(entry));
+            }
+        );
         return [.. said, .. faults, .. Own(own, positions.Count)];
     }
 
     private IEnumerable<string> Own(LogEntry? own, long entries)
     {
         var stored = database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
-        return stored is [var row] && row[3].Value is { } counted && !string.Equals(counted, RawRows.Written(entries), StringComparison.Ordinal)
+        return
+            stored is [var row]
+            && row[3].Value is { } counted
+            && !string.Equals(counted, RawRows.Written(entries), StringComparison.Ordinal)
             ? [FormattableString.Invariant($"The log should have {counted.Trim('(', ')')} entries and has {entries}.")]
-            : RawRows.Differences("The register", "its own row", stored, [[1, own?.Register, Layout.Version, entries, DocumentRows.Day(own?.Day)]], "the log");
+            : RawRows.Differences(
+                "The register",
+                "its own row",
+                stored,
+                [
+                    [1, own?.Register, Layout.Version, entries, DocumentRows.Day(own?.Day)],
+                ],
+                "the log"
+            );
     }
 
     /// <summary>A guard that was taken away is told; what was put there instead may do anything.</summary>
@@ -82,9 +112,17 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
         var triggers = database.Triggers();
         var missing = Guards.All.Select(g => g.Name).Except(triggers.Select(t => t.Name), StringComparer.Ordinal).ToList();
         if (missing.Count > 0)
-            _notes.Add($"Guards against change were taken away: {string.Join(", ", missing.Take(5))}{(missing.Count > 5 ? FormattableString.Invariant($" and {missing.Count - 5} more") : "")}.");
-        return [.. triggers.Where(t => !t.IsOurs).Select(t => $"The trigger {t.Name} of the database is not this program's, or was altered or switched off."),
-            .. database.Strange().Select(t => $"The table or view {t} of the database is not this program's.")];
+            _notes.Add(
+                "Guards against change were taken away: "
+                    + $"{string.Join(", ", missing.Take(5))}{(missing.Count > 5 ? FormattableString.Invariant($" and {missing.Count - 5} more") : "")}."
+            );
+        return
+        [
+            .. triggers
+                .Where(t => !t.IsOurs)
+                .Select(t => $"The trigger {t.Name} of the database is not this program's, or was altered or switched off."),
+            .. database.Strange().Select(t => $"The table or view {t} of the database is not this program's."),
+        ];
     }
 
     private IEnumerable<string> Gaps()
@@ -95,7 +133,8 @@ internal sealed class RegisterCheck(RegisterDatabase database, DocumentRows rows
             FROM counter FULL JOIN document ON document.letter = counter.letter AND document.year = counter.year
             GROUP BY coalesce(counter.letter, document.letter), coalesce(counter.year, document.year), counter.last
             HAVING counter.last IS NULL OR count(document.number) <> counter.last OR max(document.sequence) <> counter.last
-            """);
+            """
+        );
         foreach (var row in wrong.Select(r => r.Select(c => c.Value?.Trim('(', ')')).ToList()))
             yield return $"Sequence {row[0]}-{row[1]} has a gap: the last number is {row[2] ?? "not known"}, {row[3]} are listed.";
     }

@@ -1,31 +1,38 @@
+using System.Globalization;
+
 namespace ExamDocs.Register;
 
 /// <summary>Another run is issuing the very same document.</summary>
 public sealed class DocumentInProgressException : IOException
 {
     public DocumentInProgressException(string kind)
-        : base($"Another run is issuing the same {kind}. Wait for it to end, then run again.")
-    {
-    }
+        : base($"Another run is issuing the same {kind}. Wait for it to end, then run again.") { }
 }
 
 /// <summary>The file is no register, or one that this version cannot read.</summary>
 public sealed class RegisterRefusedException : IOException
 {
     public RegisterRefusedException(string message, Exception? inner = null)
-        : base(message, inner)
-    {
-    }
+        : base(message, inner) { }
 
-    internal static RegisterRefusedException FromTheFuture(string place, long version) => new(FormattableString.Invariant(
-        $"The register {place} was written by a later version (layout {version}; this one knows {Storage.Layout.Version}). Use that version."));
+    internal static RegisterRefusedException FromTheFuture(string place, long version) =>
+        new(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The register {place} was written by a later version (layout {version}; this one knows "
+                    + $"{Storage.Layout.Version}). Use that version."
+            )
+        );
 }
 
 /// <summary>A row of the register holds what the program never writes there.</summary>
 public sealed class RegisterDamagedException : IOException
 {
     internal RegisterDamagedException(string table, Exception inner)
-        : base($"The register was damaged or altered: a row of {table} cannot be read. examdocs register check says more; restore a backup.", inner) => Table = table;
+        : base(
+            $"The register was damaged or altered: a row of {table} cannot be read. examdocs register check says more; restore a backup.",
+            inner
+        ) => Table = table;
 
     /// <summary>The table that it is in.</summary>
     public string Table { get; }
@@ -37,10 +44,10 @@ public sealed class RegisterAlteredException : IOException
     /// <param name="what">What is not as it was, for example visit 3 (V-2026-031 of 2026-05-11).</param>
     /// <param name="how">In a sentence.</param>
     internal RegisterAlteredException(string what, string how)
-        : base($"The register was altered or damaged: {OneLine(what)} is no longer as it was recorded. Issue nothing from it. "
-            + $"Run examdocs register check, and restore the register from the backup. {OneLine(how)}")
-    {
-    }
+        : base(
+            $"The register was altered or damaged: {OneLine(what)} is no longer as it was recorded. Issue nothing from it. "
+                + $"Run examdocs register check, and restore the register from the backup. {OneLine(how)}"
+        ) { }
 
     // Only the first line of a message is shown, and what is typed may have several.
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");

@@ -8,11 +8,15 @@ using NodaTime;
 
 namespace ExamDocs.Register;
 
-/// <summary>The visits that a register remembers, each as it was recorded. None is ever changed: a corrected record is a visit of its own, of the same reference.</summary>
+/// <summary>
+/// The visits that a register remembers, each as it was recorded. None is ever changed: a corrected record is a visit of its own, of the
+/// same reference.
+/// </summary>
 public sealed class VisitRegister
 {
     internal const string VisitColumns =
-        "visit.visit, visit.sha256, visit.reference, visit.regime, visit.employer, visit.examined_on, visit.stored_on, visit.seen, visit.version, visit.as_of, visit.origin";
+        "visit.visit, visit.sha256, visit.reference, visit.regime, visit.employer, visit.examined_on, visit.stored_on, "
+        + "visit.seen, visit.version, visit.as_of, visit.origin";
 
     internal const int VisitColumnCount = 11;
 
@@ -47,7 +51,8 @@ public sealed class VisitRegister
     /// </summary>
     /// <param name="visits">In the order in which they are to be numbered.</param>
     /// <param name="knownUpTo">The last visit that was known when they were decided; left out, that is not asked.</param>
-    /// <returns>Number of each, and whether it is new; null, and nothing is stored, where another run stored visits since <paramref name="knownUpTo"/>.</returns>
+    /// <returns>Number of each, and whether it is new; null, and nothing is stored, where another run stored visits since
+    /// <paramref name="knownUpTo"/>.</returns>
     public IReadOnlyList<(int Visit, bool IsNew)>? Remember(IReadOnlyList<VisitToRemember> visits, int? knownUpTo = null)
     {
         ArgumentNullException.ThrowIfNull(visits);
@@ -64,10 +69,16 @@ public sealed class VisitRegister
     /// <exception cref="InvalidDataException">It is not there, or not as it was stored.</exception>
     public byte[] Record(int visit)
     {
-        var stored = Connection.Rows(row => (Sha256: row.GetString(0), Bytes: row.GetFieldValue<byte[]>(1)), "SELECT sha256, record FROM visit WHERE visit = $1", visit);
+        var stored = Connection.Rows(
+            row => (Sha256: row.GetString(0), Bytes: row.GetFieldValue<byte[]>(1)),
+            "SELECT sha256, record FROM visit WHERE visit = $1",
+            visit
+        );
         return stored.Count == 1 && string.Equals(DurableFile.Hash(stored[0].Bytes), stored[0].Sha256, StringComparison.Ordinal)
             ? stored[0].Bytes
-            : throw new InvalidDataException(FormattableString.Invariant($"The register no longer holds the record of visit {visit} as it was stored."));
+            : throw new InvalidDataException(
+                FormattableString.Invariant($"The register no longer holds the record of visit {visit} as it was stored.")
+            );
     }
 
     /// <summary>
@@ -76,7 +87,8 @@ public sealed class VisitRegister
     /// </summary>
     /// <param name="record">The record that is to be decided.</param>
     /// <param name="upTo">The last visit that counts; left out, all do.</param>
-    /// <param name="origin">The register in whose numbers <paramref name="upTo"/> is, for a visit that came from another; left out, this one.</param>
+    /// <param name="origin">The register in whose numbers <paramref name="upTo"/> is, for a visit that came from another; left out, this
+    /// one.</param>
     /// <returns>In the order stored.</returns>
     public IReadOnlyList<TouchingVisit> Touching(ExaminationRecord record, int? upTo = null, string? origin = null)
     {
@@ -116,14 +128,19 @@ public sealed class VisitRegister
         Connection.Rows(row => Outcome(row, 0), $"SELECT {OutcomeColumns} FROM outcome WHERE visit = $1 ORDER BY position", visit);
 
     internal static bool IsSame(IReadOnlyList<RememberedOutcome> stored, IReadOnlyList<RememberedOutcome> now) =>
-        stored.Select(o => LogEntryJson.Outcome(o).ToString()).SequenceEqual(now.Select(o => LogEntryJson.Outcome(o).ToString()), StringComparer.Ordinal);
+        stored
+            .Select(o => LogEntryJson.Outcome(o).ToString())
+            .SequenceEqual(now.Select(o => LogEntryJson.Outcome(o).ToString()), StringComparer.Ordinal);
 
-    internal string HashOf(int visit) => Connection.Rows(row => row.GetString(0), "SELECT sha256 FROM visit WHERE visit = $1", visit).Single();
+    internal string HashOf(int visit) =>
+        Connection.Rows(row => row.GetString(0), "SELECT sha256 FROM visit WHERE visit = $1", visit).Single();
 
     private List<RememberedVisit> Visits(string condition, object? value) =>
         Connection.Rows(row => Visit(row), $"SELECT {VisitColumns} FROM visit WHERE {condition} ORDER BY visit.visit", value);
 
-    private const string OutcomeColumns = "outcome.item, outcome.outcome, outcome.codes, outcome.examined_on, outcome.until, outcome.next_by, outcome.parts, outcome.never_releasable";
+    private const string OutcomeColumns =
+        "outcome.item, outcome.outcome, outcome.codes, outcome.examined_on, outcome.until, outcome.next_by, outcome.parts, "
+        + "outcome.never_releasable";
 
     private const int OutcomeColumnCount = 8;
 
@@ -131,27 +148,50 @@ public sealed class VisitRegister
     {
         const int Identity = VisitColumnCount + OutcomeColumnCount;
         return Connection.Rows(
-            row => new PastOutcome(Visit(row), Outcome(row, VisitColumnCount), row.Text(Identity), row.Text(Identity + 1), row.Text(Identity + 2), row.Text(Identity + 3)),
+            row => new PastOutcome(
+                Visit(row),
+                Outcome(row, VisitColumnCount),
+                row.Text(Identity),
+                row.Text(Identity + 1),
+                row.Text(Identity + 2),
+                row.Text(Identity + 3)
+            ),
             $"""
             SELECT {VisitColumns}, {OutcomeColumns}, item.category, item.maker, item.model, item.serial
             FROM outcome JOIN visit ON visit.visit = outcome.visit
             LEFT JOIN item ON item.visit = outcome.visit AND item.position = (SELECT min(i.position) FROM item i WHERE i.visit = outcome.visit AND i.id = outcome.item)
             WHERE {condition} ORDER BY outcome.visit, outcome.position
             """,
-            value);
+            value
+        );
     }
 
-    private static RememberedOutcome Outcome(DbDataReader row, int at) => new(row.Text(at), row.GetString(at + 1), Words(row.GetString(at + 2)))
-    {
-        ExaminedOn = DocumentRows.Day(row.Text(at + 3)), Until = DocumentRows.Day(row.Text(at + 4)), NextBy = DocumentRows.Day(row.Text(at + 5)),
-        Parts = Words(row.GetString(at + 6)), NeverReleasable = row.GetInt32(at + 7) == 1,
-    };
+    private static RememberedOutcome Outcome(DbDataReader row, int at) =>
+        new(row.Text(at), row.GetString(at + 1), Words(row.GetString(at + 2)))
+        {
+            ExaminedOn = DocumentRows.Day(row.Text(at + 3)),
+            Until = DocumentRows.Day(row.Text(at + 4)),
+            NextBy = DocumentRows.Day(row.Text(at + 5)),
+            Parts = Words(row.GetString(at + 6)),
+            NeverReleasable = row.GetInt32(at + 7) == 1,
+        };
 
-    private static RememberedVisit Visit(DbDataReader row) => new(
-        row.GetInt32(0), row.GetString(1), row.Text(2), row.Text(3), row.Text(4), DocumentRows.Day(row.Text(5)), DocumentRows.Day(row.Text(6)))
-    {
-        Seen = row.IsDBNull(7) ? null : row.GetInt32(7), Version = row.Text(8), AsOf = DocumentRows.Day(row.Text(9)), Origin = row.Text(10),
-    };
+    private static RememberedVisit Visit(DbDataReader row) =>
+        new(
+            row.GetInt32(0),
+            row.GetString(1),
+            row.Text(2),
+            row.Text(3),
+            row.Text(4),
+            DocumentRows.Day(row.Text(5)),
+            DocumentRows.Day(row.Text(6))
+        )
+        {
+            Seen = row.IsDBNull(7) ? null : row.GetInt32(7),
+            Version = row.Text(8),
+            AsOf = DocumentRows.Day(row.Text(9)),
+            Origin = row.Text(10),
+        };
 
     private static string[] Words(string json) => JsonSerializer.Deserialize<string[]>(json) ?? [];
 }

@@ -55,9 +55,20 @@ public sealed record VisitToRemember(ExaminationRecord Record, byte[] Json, IRea
 /// <param name="Employer">Name as typed.</param>
 /// <param name="ExaminedOn">Day of the visit.</param>
 /// <param name="StoredOn">Day on which it was stored.</param>
-public sealed record RememberedVisit(int Visit, string Sha256, string? Reference, string? Regime, string? Employer, LocalDate? ExaminedOn, LocalDate? StoredOn)
+public sealed record RememberedVisit(
+    int Visit,
+    string Sha256,
+    string? Reference,
+    string? Regime,
+    string? Employer,
+    LocalDate? ExaminedOn,
+    LocalDate? StoredOn
+)
 {
-    /// <summary>The last visit that could be known when it was decided, itself among them; in the numbers of <see cref="Origin"/>. Null where a version before did not keep it.</summary>
+    /// <summary>
+    /// The last visit that could be known when it was decided, itself among them; in the numbers of <see cref="Origin"/>. Null where a
+    /// version before did not keep it.
+    /// </summary>
     public int? Seen { get; init; }
 
     /// <summary>Version of the program that decided it; null where a version before did not keep it.</summary>
@@ -90,4 +101,11 @@ public sealed record EndedLine(string Item, LocalDate On, string Why, int ByVisi
 /// <param name="Maker">As typed.</param>
 /// <param name="Model">As typed.</param>
 /// <param name="Serial">As typed.</param>
-public sealed record PastOutcome(RememberedVisit Visit, RememberedOutcome Outcome, string? Category, string? Maker, string? Model, string? Serial);
+public sealed record PastOutcome(
+    RememberedVisit Visit,
+    RememberedOutcome Outcome,
+    string? Category,
+    string? Maker,
+    string? Model,
+    string? Serial
+);

@@ -71,7 +71,9 @@ public sealed class VisitsAsLogged
             SELECT visit FROM outcome WHERE item IN {id} UNION SELECT visit FROM item WHERE id IN {id}
             UNION SELECT visit FROM examination WHERE item IN {id} UNION SELECT visit FROM item WHERE serial IN {serial}
             """,
-            Listed(ids), Listed(serials.OfType<string>()));
+            Listed(ids),
+            Listed(serials.OfType<string>())
+        );
     }
 
     private static string Listed(IEnumerable<string> texts) =>
@@ -86,8 +88,9 @@ public sealed class VisitsAsLogged
         if (_isComplete)
             return;
         var entry = _database.VisitOfEntry;
-        var logged = _database.Connection.Rows(
-            row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1").FirstOrDefault();
+        var logged = _database
+            .Connection.Rows(row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1")
+            .FirstOrDefault();
         var last = Math.Max(logged, _visits.Latest);
         if (_database.Connection.Number("SELECT count(*) FROM visit WHERE visit <= $1", last) < last)
         {

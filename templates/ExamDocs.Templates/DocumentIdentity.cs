@@ -31,7 +31,10 @@ public sealed partial record DocumentIdentity
     /// <summary>Null where the issuer has none.</summary>
     public Letterhead? Letterhead { get; init; }
 
-    /// <summary>Numbers of the documents that it takes the place of, each with the reason as typed, null where none was; empty where it replaces nothing.</summary>
+    /// <summary>
+    /// Numbers of the documents that it takes the place of, each with the reason as typed, null where none was; empty where it replaces
+    /// nothing.
+    /// </summary>
     public IReadOnlyList<(string Number, string? Reason)> Replaces { get; init; } = [];
 
     /// <summary>Null where the document is to be signed by hand.</summary>

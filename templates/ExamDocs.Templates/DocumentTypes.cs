@@ -27,9 +27,9 @@ public static class DocumentTypes
 
     public static DocumentType CheckSheet { get; } = new("check-sheet", 'S', "CheckSheet") { IsOnRequest = true };
 
-    public static IReadOnlyList<DocumentType> All { get; } = [Report, Notice, Certificate, QuarantineLabel, DueLabel, EquipmentRecord, CheckSheet];
+    public static IReadOnlyList<DocumentType> All { get; } =
+    [Report, Notice, Certificate, QuarantineLabel, DueLabel, EquipmentRecord, CheckSheet];
 
     /// <summary>The type of this kind; null where there is none.</summary>
-    public static DocumentType? Find(string kind) =>
-        All.FirstOrDefault(t => string.Equals(t.Kind, kind, StringComparison.Ordinal));
+    public static DocumentType? Find(string kind) => All.FirstOrDefault(t => string.Equals(t.Kind, kind, StringComparison.Ordinal));
 }

@@ -30,7 +30,11 @@ public sealed partial record Letterhead
     public string Colour
     {
         get;
-        init => field = Form().IsMatch(value) && ContrastWithWhite(value) >= LeastContrast ? value : throw new ArgumentException($"{value} is no colour that text can be printed in", nameof(value));
+        init =>
+            field =
+                Form().IsMatch(value) && ContrastWithWhite(value) >= LeastContrast
+                    ? value
+                    : throw new ArgumentException($"{value} is no colour that text can be printed in", nameof(value));
     } = Ink;
 
     public string? Footer { get; init; }
@@ -39,7 +43,10 @@ public sealed partial record Letterhead
     /// <param name="colour"># and six hexadecimal digits.</param>
     public static double ContrastWithWhite(string colour)
     {
-        var channels = Enumerable.Range(0, 3).Select(n => Linear(int.Parse(colour.AsSpan(1 + (2 * n), 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)).ToList();
+        var channels = Enumerable
+            .Range(0, 3)
+            .Select(n => Linear(int.Parse(colour.AsSpan(1 + (2 * n), 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0))
+            .ToList();
         return 1.05 / ((0.2126 * channels[0]) + (0.7152 * channels[1]) + (0.0722 * channels[2]) + 0.05);
     }
 

@@ -7,8 +7,35 @@ public sealed class CallingTests : IDisposable
 
     [Theory]
     [InlineData("check", "INPUT", "--json")]
-    [InlineData("issue", "INPUT", "--out", "--per-item", "--only", "certificate", "quarantine-label", "due-label", "--read-from", "--sign-factor")]
-    [InlineData("label", "NUMBER", "--out", "--stock", "--only", "--start", "--offset", "--crop-marks", "--black", "--read-from", "--sign-factor", "a4-2", "a4-24", "tag-86x54", "roll-76x38")]
+    [InlineData(
+        "issue",
+        "INPUT",
+        "--out",
+        "--per-item",
+        "--only",
+        "certificate",
+        "quarantine-label",
+        "due-label",
+        "--read-from",
+        "--sign-factor"
+    )]
+    [InlineData(
+        "label",
+        "NUMBER",
+        "--out",
+        "--stock",
+        "--only",
+        "--start",
+        "--offset",
+        "--crop-marks",
+        "--black",
+        "--read-from",
+        "--sign-factor",
+        "a4-2",
+        "a4-24",
+        "tag-86x54",
+        "roll-76x38"
+    )]
     [InlineData("blank", "--out", "--category", "--from", "--answers")]
     [InlineData("criteria", "--category", "--json")]
     [InlineData("rules", "CODE", "--json")]
@@ -18,7 +45,9 @@ public sealed class CallingTests : IDisposable
 
         Assert.Equal(0, run.ExitCode);
         Assert.Empty(run.Err);
-        Assert.All(named.Concat(["--register", "--language", "--quiet"]), option => Assert.Contains(option, run.Out, StringComparison.Ordinal));
+        Assert.All(named.Concat(["--register", "--language", "--quiet"]), option =>
+            Assert.Contains(option, run.Out, StringComparison.Ordinal)
+        );
         Assert.Empty(_examdocs.Files());
     }
 
@@ -28,7 +57,9 @@ public sealed class CallingTests : IDisposable
         var run = await _examdocs.RunAsync("--help");
 
         Assert.Equal(0, run.ExitCode);
-        Assert.All(["check", "issue", "label", "blank", "criteria", "rules"], c => Assert.Contains($"  {c}", run.Out, StringComparison.Ordinal));
+        Assert.All(["check", "issue", "label", "blank", "criteria", "rules"], c =>
+            Assert.Contains($"  {c}", run.Out, StringComparison.Ordinal)
+        );
     }
 
     [Theory]
@@ -74,7 +105,9 @@ public sealed class CallingTests : IDisposable
         Assert.Empty(run.Out);
         Assert.Contains(named, run.Err, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", run.Err, StringComparison.Ordinal);
-        Assert.DoesNotContain(_examdocs.Files(), f => f.EndsWith(".pdf", StringComparison.Ordinal) || f.EndsWith(".xlsx", StringComparison.Ordinal));
+        Assert.DoesNotContain(_examdocs.Files(), f =>
+            f.EndsWith(".pdf", StringComparison.Ordinal) || f.EndsWith(".xlsx", StringComparison.Ordinal)
+        );
     }
 
     public void Dispose() => _examdocs.Dispose();

@@ -69,7 +69,9 @@ public sealed class CheckTests : IDisposable
         var run = await _examdocs.RunAsync("check", record.Write(_examdocs, "visit.json"));
 
         Assert.DoesNotContain('\u001b', run.Out + run.Err);
-        Assert.Single(run.Out.Split('\n'), line => line.Contains(id, StringComparison.Ordinal) && line.Contains("WITHDRAW", StringComparison.Ordinal));
+        Assert.Single(run.Out.Split('\n'), line =>
+            line.Contains(id, StringComparison.Ordinal) && line.Contains("WITHDRAW", StringComparison.Ordinal)
+        );
     }
 
     [Fact]

@@ -9,7 +9,9 @@ internal sealed record Run(int ExitCode, string Out, string Err);
 internal sealed class Examdocs : IDisposable
 {
     private static readonly string Program = Path.Combine(
-        AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "ExamDocs.Cli.exe" : "ExamDocs.Cli");
+        AppContext.BaseDirectory,
+        OperatingSystem.IsWindows() ? "ExamDocs.Cli.exe" : "ExamDocs.Cli"
+    );
 
     private readonly Dictionary<string, string> _environment = new(StringComparer.Ordinal);
 
@@ -33,7 +35,12 @@ internal sealed class Examdocs : IDisposable
 
     /// <summary>Names of everything in the folder, below it too.</summary>
     public IReadOnlyList<string> Files() =>
-        [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Folder, f)).Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .EnumerateFiles(Folder, "*", SearchOption.AllDirectories)
+                .Select(f => Path.GetRelativePath(Folder, f))
+                .Order(StringComparer.Ordinal),
+        ];
 
     public async Task<Run> RunAsync(params string[] arguments)
     {

@@ -15,11 +15,16 @@ public sealed class FindingsJsonTests : IDisposable
 
         Assert.Equal(["format", "items", "findings"], Names(root), StringComparer.Ordinal);
         Assert.Equal("examdocs-findings/1", (string?)root["format"]);
-        Assert.All(root["items"]!.AsArray(), i => Assert.Equal(["id", "outcome", "until", "nextExaminationBy", "reasons", "case"], Names(i!), StringComparer.Ordinal));
+        Assert.All(root["items"]!.AsArray(), i =>
+            Assert.Equal(["id", "outcome", "until", "nextExaminationBy", "reasons", "case"], Names(i!), StringComparer.Ordinal)
+        );
         Assert.All(root["items"]!.AsArray().SelectMany(i => i!["case"]!.AsArray()), e =>
         {
             Assert.Equal(["heading", "bearing", "text", "code", "source"], Names(e!), StringComparer.Ordinal);
-            Assert.Contains((string?)e!["heading"], new[] { "identity", "history", "decisive", "judged", "advisory", "measurements", "limits", "doubts" });
+            Assert.Contains(
+                (string?)e!["heading"],
+                new[] { "identity", "history", "decisive", "judged", "advisory", "measurements", "limits", "doubts" }
+            );
             Assert.Contains((string?)e["bearing"], new[] { "for", "neutral", "open", "against" });
         });
         Assert.All(root["items"]!.AsArray().SelectMany(i => i!["reasons"]!.AsArray()), r =>
@@ -29,7 +34,8 @@ public sealed class FindingsJsonTests : IDisposable
         });
         Assert.NotEmpty(root["findings"]!.AsArray());
         Assert.All(root["findings"]!.AsArray(), f =>
-            Assert.Equal(["code", "severity", "item", "location", "message", "hint", "source"], Names(f!), StringComparer.Ordinal));
+            Assert.Equal(["code", "severity", "item", "location", "message", "hint", "source"], Names(f!), StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -52,7 +58,9 @@ public sealed class FindingsJsonTests : IDisposable
     {
         var items = (await CheckAsync(Records.ExampleJson))["items"]!.AsArray();
 
-        Assert.All(items, i => Assert.Equal(string.Equals((string)i!["outcome"]!, "fit-until", StringComparison.Ordinal), i["until"] is not null));
+        Assert.All(items, i =>
+            Assert.Equal(string.Equals((string)i!["outcome"]!, "fit-until", StringComparison.Ordinal), i["until"] is not null)
+        );
         Assert.Equal("2026-07-31", (string?)items.Single(i => (string)i!["id"]! is "BRG-08")!["until"]);
         Assert.All(items.Where(i => (string)i!["outcome"]! is "withdraw" or "undetermined"), i => Assert.Null(i!["nextExaminationBy"]));
     }
@@ -63,7 +71,9 @@ public sealed class FindingsJsonTests : IDisposable
         var json = await CheckAsync(Records.ExampleJson);
         var workbook = await CheckAsync(Records.ExampleWorkbook);
 
-        Assert.All(json["findings"]!.AsArray(), f => Assert.StartsWith($"{Records.ExampleJson}#/", (string)f!["location"]!, StringComparison.Ordinal));
+        Assert.All(json["findings"]!.AsArray(), f =>
+            Assert.StartsWith($"{Records.ExampleJson}#/", (string)f!["location"]!, StringComparison.Ordinal)
+        );
         Assert.All(workbook["findings"]!.AsArray(), f =>
         {
             Assert.StartsWith($"{Records.ExampleWorkbook}!", (string)f!["location"]!, StringComparison.Ordinal);
@@ -87,11 +97,18 @@ public sealed class FindingsJsonTests : IDisposable
     {
         var run = await _examdocs.RunAsync(["check", .. inputs, "--json", "findings.json"]);
         Assert.Equal(0, run.ExitCode);
-        return JsonNode.Parse(await File.ReadAllTextAsync(_examdocs.At("findings.json"), TestContext.Current.CancellationToken))!.AsObject();
+        return JsonNode
+            .Parse(await File.ReadAllTextAsync(_examdocs.At("findings.json"), TestContext.Current.CancellationToken))!
+            .AsObject();
     }
 
     private static IEnumerable<string> Names(JsonNode node) => node.AsObject().Select(m => m.Key);
 
-    private static SortedDictionary<string, string> ById(JsonObject findings) => new(findings["items"]!.AsArray()
-        .ToDictionary(i => (string)i!["id"]!, i => i!.ToJsonString(new JsonSerializerOptions()), StringComparer.Ordinal), StringComparer.Ordinal);
+    private static SortedDictionary<string, string> ById(JsonObject findings) =>
+        new(
+            findings["items"]!
+                .AsArray()
+                .ToDictionary(i => (string)i!["id"]!, i => i!.ToJsonString(new JsonSerializerOptions()), StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
 }

@@ -20,10 +20,18 @@ public sealed class IssueTests : IDisposable
         var single = await _examdocs.RunAsync("label", number, "--out", "single.pdf", "--stock", "single-100x150");
 
         Assert.Equal(0, first.ExitCode);
-        Assert.Equal($"A register was made at {_examdocs.DefaultRegister}: numbering starts there. One kept elsewhere is named with --register, or joined with examdocs register merge.", first.Err.Trim());
+        Assert.Equal(
+            $"A register was made at {_examdocs.DefaultRegister}: numbering starts there. One kept elsewhere is named with "
+                + "--register, or joined with examdocs register merge.",
+            first.Err.Trim()
+        );
         Assert.Empty(second.Err);
         Assert.Contains("3 documents in ", first.Out, StringComparison.Ordinal);
-        Assert.Equal(["notice", "quarantine-label", "report"], Documents().Select(d => (string)d!["kind"]!).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["notice", "quarantine-label", "report"],
+            Documents().Select(d => (string)d!["kind"]!).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.Equal(0, second.ExitCode);
         Assert.Equal(3, second.Out.Split("(issued before)").Length - 1);
         Assert.Equal(0, label.ExitCode);
@@ -65,7 +73,11 @@ public sealed class IssueTests : IDisposable
         Assert.Contains("run the command again", stopped.Err, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", stopped.Err, StringComparison.Ordinal);
         Assert.Equal(0, wentOn.ExitCode);
-        Assert.Equal(["D", "R"], Documents().Select(d => ((string)d!["number"]!)[..1]).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["D", "R"],
+            Documents().Select(d => ((string)d!["number"]!)[..1]).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.All(Documents(), d => Assert.EndsWith("-000001", (string)d!["number"]!, StringComparison.Ordinal));
     }
 
@@ -89,15 +101,25 @@ public sealed class IssueTests : IDisposable
     }
 
     private async Task<int> Visits(string register) =>
-        (await _examdocs.RunAsync("register", "check", "--register", register)).Out is var said && said.Contains(", 1 records", StringComparison.Ordinal) ? 1
-        : said.Contains(", 0 records", StringComparison.Ordinal) ? 0 : -1;
+        (await _examdocs.RunAsync("register", "check", "--register", register)).Out is var said
+        && said.Contains(", 1 records", StringComparison.Ordinal)
+            ? 1
+        : said.Contains(", 0 records", StringComparison.Ordinal) ? 0
+        : -1;
 
     [Fact]
     public async Task A_file_that_is_no_register_is_3_and_left_alone()
     {
         File.WriteAllText(_examdocs.At("examdocs.db"), "a shopping list, and no register at all");
 
-        var run = await _examdocs.RunAsync("issue", Records.Small().Write(_examdocs, "visit.json"), "--out", "out", "--register", "examdocs.db");
+        var run = await _examdocs.RunAsync(
+            "issue",
+            Records.Small().Write(_examdocs, "visit.json"),
+            "--out",
+            "out",
+            "--register",
+            "examdocs.db"
+        );
 
         Assert.Equal(3, run.ExitCode);
         Assert.StartsWith("stopped: ", run.Err, StringComparison.Ordinal);
@@ -117,7 +139,10 @@ public sealed class IssueTests : IDisposable
     [Fact]
     public async Task Next_examination_labels_go_to_a_stock_of_one_s_own()
     {
-        File.WriteAllText(_examdocs.At("mine.json"), """{"name":"mine","what":"a roll","pageWidthMm":74,"pageHeightMm":41,"labelWidthMm":70,"labelHeightMm":37,"leftMm":2,"topMm":2}""");
+        File.WriteAllText(
+            _examdocs.At("mine.json"),
+            """{"name":"mine","what":"a roll","pageWidthMm":74,"pageHeightMm":41,"labelWidthMm":70,"labelHeightMm":37,"leftMm":2,"topMm":2}"""
+        );
         var visit = Records.Small().Write(_examdocs, "visit.json");
 
         await _examdocs.RunAsync("register", "create");

@@ -13,8 +13,10 @@ public sealed class MisspeltStateTests : IDisposable
     public async Task In_json()
     {
         var record = Records.Example();
-        var at = record["examinations"]!.AsArray().ToList().FindIndex(e => (string)e!["item"]! is Bridge
-            && (e["examinedOn"] is null || (string)e["examinedOn"]! is "2026-05-11"));
+        var at = record["examinations"]!
+            .AsArray()
+            .ToList()
+            .FindIndex(e => (string)e!["item"]! is Bridge && (e["examinedOn"] is null || (string)e["examinedOn"]! is "2026-05-11"));
         var observations = record["examinations"]![at]!["observations"]!.AsArray();
         var line = observations.ToList().FindIndex(o => (string)o!["criterion"]! is "saw-contact");
         Records.SetState(record, "saw-contact", "clera", at);
@@ -40,7 +42,11 @@ public sealed class MisspeltStateTests : IDisposable
         var run = await _examdocs.RunAsync("issue", record.Write(_examdocs, "visit.json"), "--out", "out");
 
         Assert.Equal(1, run.ExitCode);
-        Assert.Equal(["Q-2"], _examdocs.Files().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)).Select(f => Path.GetFileName(f)[..3]), StringComparer.Ordinal);
+        Assert.Equal(
+            ["Q-2"],
+            _examdocs.Files().Where(f => f.EndsWith(".pdf", StringComparison.Ordinal)).Select(f => Path.GetFileName(f)[..3]),
+            StringComparer.Ordinal
+        );
         Assert.Contains("COR-11: no report or certificate", run.Err, StringComparison.Ordinal);
     }
 
@@ -52,12 +58,17 @@ public sealed class MisspeltStateTests : IDisposable
 
         Assert.Equal(1, run.ExitCode);
         var findings = JsonNode.Parse(await File.ReadAllTextAsync(_examdocs.At("findings.json"), TestContext.Current.CancellationToken))!;
-        var there = findings["findings"]!.AsArray().Where(f => (string)f!["severity"]! is "error" && string.Equals((string?)f["location"], place, StringComparison.Ordinal)).ToList();
+        var there = findings["findings"]!
+            .AsArray()
+            .Where(f => (string)f!["severity"]! is "error" && string.Equals((string?)f["location"], place, StringComparison.Ordinal))
+            .ToList();
         Assert.Equal(["CON016", "INT005"], there.Select(f => (string)f!["code"]!).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         var finding = there.Single(f => (string)f!["code"]! is "CON016")!;
         var said = (string)finding["message"]! + (string)finding["hint"]!;
         Assert.DoesNotContain("not-applicable", said, StringComparison.Ordinal);
-        Assert.All(["clera", "clear", "doubt", "defect", "no-sign", "not-examined"], word => Assert.Contains(word, said, StringComparison.Ordinal));
+        Assert.All(["clera", "clear", "doubt", "defect", "no-sign", "not-examined"], word =>
+            Assert.Contains(word, said, StringComparison.Ordinal)
+        );
         Assert.Contains($"{place}: error ", run.Err, StringComparison.Ordinal);
         var item = findings["items"]!.AsArray().Single(i => (string)i!["id"]! is Bridge)!;
         Assert.Equal("undetermined", (string?)item["outcome"]);

@@ -29,16 +29,23 @@ internal static class Records
         var examination = record["examinations"]![0]!;
         SetState(record, "cover-cut", "defect");
         Observation(record, "cover-cut")["note"] = "Cut of 4 mm beside the upper eye";
-        examination["defects"] = new JsonArray(new JsonObject
-        {
-            ["criterion"] = "cover-cut",
-            ["part"] = "cover",
-            ["description"] = "Cut of 4 mm beside the upper eye",
-            ["danger"] = "now",
-            ["remedy"] = "none; destroy it",
-            ["imminentRisk"] = false,
-            ["notified"] = new JsonObject { ["whom"] = "Tarnfold Tree Care", ["how"] = "by word of mouth", ["on"] = "2026-06-03" },
-        });
+        examination["defects"] = new JsonArray(
+            new JsonObject
+            {
+                ["criterion"] = "cover-cut",
+                ["part"] = "cover",
+                ["description"] = "Cut of 4 mm beside the upper eye",
+                ["danger"] = "now",
+                ["remedy"] = "none; destroy it",
+                ["imminentRisk"] = false,
+                ["notified"] = new JsonObject
+                {
+                    ["whom"] = "Tarnfold Tree Care",
+                    ["how"] = "by word of mouth",
+                    ["on"] = "2026-06-03",
+                },
+            }
+        );
         examination["conclusion"] = "withdraw";
         return record;
     }
@@ -53,8 +60,10 @@ internal static class Records
     }
 
     public static JsonObject Observation(JsonObject record, string criterion, int examination = 0) =>
-        record["examinations"]![examination]!["observations"]!.AsArray()
-            .Single(o => string.Equals((string?)o!["criterion"], criterion, StringComparison.Ordinal))!.AsObject();
+        record["examinations"]![examination]!["observations"]!
+            .AsArray()
+            .Single(o => string.Equals((string?)o!["criterion"], criterion, StringComparison.Ordinal))!
+            .AsObject();
 
     private static string FindRoot()
     {

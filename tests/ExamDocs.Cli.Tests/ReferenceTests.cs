@@ -10,7 +10,14 @@ public sealed class ReferenceTests : IDisposable
     [Fact]
     public async Task A_workbook_from_a_record_with_its_answers_checks_as_the_record_does()
     {
-        var blank = await _examdocs.RunAsync("blank", "--out", "cut.xlsx", "--from", Records.Cut().Write(_examdocs, "cut.json"), "--answers");
+        var blank = await _examdocs.RunAsync(
+            "blank",
+            "--out",
+            "cut.xlsx",
+            "--from",
+            Records.Cut().Write(_examdocs, "cut.json"),
+            "--answers"
+        );
         var check = await _examdocs.RunAsync("check", "cut.xlsx");
 
         Assert.Equal(new Run(0, _examdocs.At("cut.xlsx") + Environment.NewLine, ""), blank);
@@ -42,7 +49,9 @@ public sealed class ReferenceTests : IDisposable
         Assert.DoesNotContain("issued before", first.Out, StringComparison.Ordinal);
         Assert.Equal(first.Out.Split(' ')[0], again.Out.Split(' ')[0]);
         Assert.Contains("(issued before)", again.Out, StringComparison.Ordinal);
-        Assert.Contains(_examdocs.Files(), f => f.StartsWith("S-", StringComparison.Ordinal) && f.EndsWith(".pdf", StringComparison.Ordinal));
+        Assert.Contains(_examdocs.Files(), f =>
+            f.StartsWith("S-", StringComparison.Ordinal) && f.EndsWith(".pdf", StringComparison.Ordinal)
+        );
     }
 
     [Fact]

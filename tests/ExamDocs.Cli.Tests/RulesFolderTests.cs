@@ -57,7 +57,11 @@ public sealed class RulesFolderTests : IDisposable
         Assert.Equal(0, blank.ExitCode);
         var read = await _examdocs.RunAsync("check", "visit.xlsx", "--rules", Folder);
         Assert.Contains("1 fit, ", read.Out, StringComparison.Ordinal);
-        Assert.Contains("there is no", (await _examdocs.RunAsync("blank", "--out", "b.xlsx", "--category", "throw-line")).Err, StringComparison.Ordinal);
+        Assert.Contains(
+            "there is no",
+            (await _examdocs.RunAsync("blank", "--out", "b.xlsx", "--category", "throw-line")).Err,
+            StringComparison.Ordinal
+        );
 
         Records.SetState(json, "cuts", "defect");
         var cut = await _examdocs.RunAsync("check", json.Write(_examdocs, "cut.json"), "--rules", Folder);
@@ -86,7 +90,16 @@ public sealed class RulesFolderTests : IDisposable
     {
         Regime();
         var json = UnderOwn(Records.Cut());
-        var run = await _examdocs.RunAsync("issue", json.Write(_examdocs, "cut.json"), "--rules", Folder, "--out", "out", "--language", language);
+        var run = await _examdocs.RunAsync(
+            "issue",
+            json.Write(_examdocs, "cut.json"),
+            "--rules",
+            Folder,
+            "--out",
+            "out",
+            "--language",
+            language
+        );
 
         Assert.True(run.ExitCode == 0, run.Err);
         var kinds = Directory.GetFiles(_examdocs.At("out"), "*.pdf");
@@ -117,7 +130,16 @@ public sealed class RulesFolderTests : IDisposable
         json["visit"]!["regime"] = "gb-loler";
         json["examinations"]![0]!["regime"] = "fenmark-climbing";
         json["examinations"]![0]!["basis"] = "six-month";
-        var run = await _examdocs.RunAsync("issue", json.Write(_examdocs, "both.json"), "--rules", Folder, "--out", "out", "--only", "report");
+        var run = await _examdocs.RunAsync(
+            "issue",
+            json.Write(_examdocs, "both.json"),
+            "--rules",
+            Folder,
+            "--out",
+            "out",
+            "--only",
+            "report"
+        );
         Assert.Equal(0, run.ExitCode);
         var text = PdfText(Directory.GetFiles(_examdocs.At("out"), "R-*.pdf").Single());
         Assert.Contains("3 Dec 2026", text, StringComparison.Ordinal);
@@ -127,19 +149,24 @@ public sealed class RulesFolderTests : IDisposable
     }
 
     /// <summary>What the folder holds, and words of the refusal.</summary>
-    public static TheoryData<string, string, string> Refusals => new()
-    {
-        { "regimes/gb.json", Replaced("\"fenmark-climbing\"", "\"gb-loler\""), "there is a regime 'gb-loler'" },
-        { "regimes/gb.json", Replaced("\"fenmark-climbing\"", "\"gb-l0ler\""), "there is a regime 'gb-loler'" },
-        { "regimes/half.json", "{", "not valid JSON at line 1" },
-        { "regimes/deep.json", new string('[', 5_000), "not valid JSON" },
-        { "regimes/huge.json", new string(' ', 300_000), "larger than 256 KiB" },
-        { "regimes/soft.json", Replaced("\"months\": 9", "\"months\": 9, \"optional\": true"), "#/intervals/1/entries/0/optional: there is no such member here" },
-        { "regimes/big.json", Replaced("\"months\": 9", "\"months\": 900"), "Type a whole number of months from 1 to 120" },
-        { "regimes/a b.json", Replaced("\"months\": 9", "\"months\": 9"), "plain letters" },
-        { "categories/h.json", "{\"id\":\"harness\"}", "#/: " },
-        { "other/x.json", "{}", "there is no rule in it" },
-    };
+    public static TheoryData<string, string, string> Refusals =>
+        new()
+        {
+            { "regimes/gb.json", Replaced("\"fenmark-climbing\"", "\"gb-loler\""), "there is a regime 'gb-loler'" },
+            { "regimes/gb.json", Replaced("\"fenmark-climbing\"", "\"gb-l0ler\""), "there is a regime 'gb-loler'" },
+            { "regimes/half.json", "{", "not valid JSON at line 1" },
+            { "regimes/deep.json", new string('[', 5_000), "not valid JSON" },
+            { "regimes/huge.json", new string(' ', 300_000), "larger than 256 KiB" },
+            {
+                "regimes/soft.json",
+                Replaced("\"months\": 9", "\"months\": 9, \"optional\": true"),
+                "#/intervals/1/entries/0/optional: there is no such member here"
+            },
+            { "regimes/big.json", Replaced("\"months\": 9", "\"months\": 900"), "Type a whole number of months from 1 to 120" },
+            { "regimes/a b.json", Replaced("\"months\": 9", "\"months\": 9"), "plain letters" },
+            { "categories/h.json", "{\"id\":\"harness\"}", "#/: " },
+            { "other/x.json", "{}", "there is no rule in it" },
+        };
 
     [Theory]
     [MemberData(nameof(Refusals))]
@@ -148,8 +175,17 @@ public sealed class RulesFolderTests : IDisposable
         Put(file, content);
         var record = Records.Small().Write(_examdocs, "visit.json");
 
-        foreach (var arguments in (string[][])[["check", record], ["issue", record, "--out", "out"], ["criteria"], ["rules"],
-            ["label", record, "--out", "l.pdf"], ["blank", "--out", "b.xlsx"]])
+        foreach (
+            var arguments in (string[][])
+                [
+                    ["check", record],
+                    ["issue", record, "--out", "out"],
+                    ["criteria"],
+                    ["rules"],
+                    ["label", record, "--out", "l.pdf"],
+                    ["blank", "--out", "b.xlsx"],
+                ]
+        )
         {
             var run = await _examdocs.RunAsync([.. arguments, "--rules", Folder]);
             Assert.Equal((2, ""), (run.ExitCode, run.Out));
@@ -174,7 +210,11 @@ public sealed class RulesFolderTests : IDisposable
     {
         Regime();
         Put("regimes/zz.json", Block(0));
-        Assert.Contains("there is a regime 'fenmark-climbing'", (await _examdocs.RunAsync("rules", "--rules", Folder)).Err, StringComparison.Ordinal);
+        Assert.Contains(
+            "there is a regime 'fenmark-climbing'",
+            (await _examdocs.RunAsync("rules", "--rules", Folder)).Err,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -216,8 +256,16 @@ public sealed class RulesFolderTests : IDisposable
         record["items"]![0]!["category"] = "throw-line";
         record["examinations"]![0]!.AsObject().Remove("defects");
         record["examinations"]![0]!.AsObject().Remove("diameters");
-        record["examinations"]![0]!["observations"] = new JsonArray([.. JsonNode.Parse(Block(1))!["criteria"]!.AsArray()
-            .Select(c => new JsonObject { ["criterion"] = (string)c!["id"]!, ["state"] = "clear", ["note"] = "seen" })]);
+        record["examinations"]![0]!["observations"] = new JsonArray([
+            .. JsonNode.Parse(Block(1))!["criteria"]!
+                .AsArray()
+                .Select(c => new JsonObject
+                {
+                    ["criterion"] = (string)c!["id"]!,
+                    ["state"] = "clear",
+                    ["note"] = "seen",
+                }),
+        ]);
         return record.Write(_examdocs, "line.json");
     }
 
@@ -227,8 +275,11 @@ public sealed class RulesFolderTests : IDisposable
         return Block(0).Replace(old, with, StringComparison.Ordinal);
     }
 
-    private static string Block(int number) => File.ReadAllText(Path.Combine(Path.GetDirectoryName(Records.ExampleJson)!, "..", "docs", "regimes.md"))
-        .ReplaceLineEndings("\n").Split("```json\n")[number + 1].Split("```")[0];
+    private static string Block(int number) =>
+        File.ReadAllText(Path.Combine(Path.GetDirectoryName(Records.ExampleJson)!, "..", "docs", "regimes.md"))
+            .ReplaceLineEndings("\n")
+            .Split("```json\n")[number + 1]
+            .Split("```")[0];
 
     private static IEnumerable<string> Pages(string file) => Raw(file).Split('\f').Select(Squeezed).Where(page => page.Length > 0);
 
@@ -238,7 +289,9 @@ public sealed class RulesFolderTests : IDisposable
 
     private static string Raw(string file)
     {
-        using var process = System.Diagnostics.Process.Start(new System.Diagnostics.ProcessStartInfo("pdftotext", [file, "-"]) { RedirectStandardOutput = true })!;
+        using var process = System.Diagnostics.Process.Start(
+            new System.Diagnostics.ProcessStartInfo("pdftotext", [file, "-"]) { RedirectStandardOutput = true }
+        )!;
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return text;

@@ -28,7 +28,9 @@ public sealed class SigningTests : IDisposable
         Assert.Contains("the key is of Ada Invented: both names are printed", first.Err, StringComparison.Ordinal);
         Assert.Equal(3, second.Out.Split("(issued before)").Length - 1);
         Assert.Equal(3, Files().Count);
-        Assert.All(Files(), f => Assert.Contains("ETSI.CAdES.detached", Encoding.Latin1.GetString(File.ReadAllBytes(f)), StringComparison.Ordinal));
+        Assert.All(Files(), f =>
+            Assert.Contains("ETSI.CAdES.detached", Encoding.Latin1.GetString(File.ReadAllBytes(f)), StringComparison.Ordinal)
+        );
     }
 
     [Theory]
@@ -41,7 +43,12 @@ public sealed class SigningTests : IDisposable
         if (password is not null)
             _examdocs.With(PasswordVariable, password);
 
-        string[][] calls = [["issue", visit, "--out", "out", "--sign", "key.p12"], ["label", visit, "--out", "l.pdf", "--sign", "key.p12"], ["blank", "--from", visit, "--out", "s.pdf", "--sign", "key.p12"]];
+        string[][] calls =
+        [
+            ["issue", visit, "--out", "out", "--sign", "key.p12"],
+            ["label", visit, "--out", "l.pdf", "--sign", "key.p12"],
+            ["blank", "--from", visit, "--out", "s.pdf", "--sign", "key.p12"],
+        ];
         foreach (var call in calls)
         {
             var run = await _examdocs.RunAsync(call);
@@ -78,7 +85,9 @@ public sealed class SigningTests : IDisposable
         var wentOn = await _examdocs.RunAsync("issue", visit, "--out", "out", "--sign", "key.p12");
         Assert.Equal(0, wentOn.ExitCode);
         Assert.Equal(3, Files().Count);
-        var numbers = JsonNode.Parse(File.ReadAllText(_examdocs.At(Path.Combine("out", "documents.json"))))!["documents"]!.AsArray().Select(d => (string)d!["number"]!);
+        var numbers = JsonNode.Parse(File.ReadAllText(_examdocs.At(Path.Combine("out", "documents.json"))))!["documents"]!
+            .AsArray()
+            .Select(d => (string)d!["number"]!);
         Assert.Contains(numbers, n => n.StartsWith("Q-", StringComparison.Ordinal) && n.EndsWith("-000002", StringComparison.Ordinal));
     }
 
@@ -99,7 +108,11 @@ public sealed class SigningTests : IDisposable
         Assert.Contains("signed by Ada Invented", trusted.Out, StringComparison.Ordinal);
         var alone = await _examdocs.RunAsync(["verify", .. Files()]);
         Assert.Equal(4, alone.ExitCode);
-        Assert.Contains("CANNOT TELL: ask the issuer, by a telephone number that you know from elsewhere", alone.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "CANNOT TELL: ask the issuer, by a telephone number that you know from elsewhere",
+            alone.Out,
+            StringComparison.Ordinal
+        );
         var own = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Files()[0])));
         Assert.Contains(own, alone.Out, StringComparison.Ordinal);
         File.AppendAllText(Files()[0], "\n");
@@ -114,7 +127,10 @@ public sealed class SigningTests : IDisposable
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
         var request = new CertificateRequest("CN=Ada Invented", key, HashAlgorithmName.SHA256);
         var now = SystemClock.Instance.GetCurrentInstant();
-        using var certificate = request.CreateSelfSigned((now - Duration.FromDays(1)).ToDateTimeOffset(), (now + Duration.FromDays(9)).ToDateTimeOffset());
+        using var certificate = request.CreateSelfSigned(
+            (now - Duration.FromDays(1)).ToDateTimeOffset(),
+            (now + Duration.FromDays(9)).ToDateTimeOffset()
+        );
         File.WriteAllBytes(_examdocs.At(name), certificate.Export(X509ContentType.Pkcs12, password));
         File.WriteAllText(_examdocs.At($"{name}.pem"), certificate.ExportCertificatePem());
     }

@@ -13,8 +13,10 @@ internal static class WorkbookCell
     public static string Retype(string file, string sheet, string item, string heading, string text)
     {
         using var zip = ZipFile.Open(file, ZipArchiveMode.Update);
-        var strings = Read(zip, "xl/sharedStrings.xml").Root!.Elements(Main + "si")
-            .Select(s => string.Concat(s.Descendants(Main + "t").Select(t => t.Value))).ToList();
+        var strings = Read(zip, "xl/sharedStrings.xml")
+            .Root!.Elements(Main + "si")
+            .Select(s => string.Concat(s.Descendants(Main + "t").Select(t => t.Value)))
+            .ToList();
         var part = PartOf(zip, sheet);
         var xml = Read(zip, part);
         var rows = xml.Descendants(Main + "row").ToList();
@@ -29,10 +31,18 @@ internal static class WorkbookCell
 
     private static string PartOf(ZipArchive zip, string sheet)
     {
-        var link = (string)Read(zip, "xl/workbook.xml").Descendants(Main + "sheet")
-            .Single(s => string.Equals((string?)s.Attribute("name"), sheet, StringComparison.Ordinal)).Attribute(Links + "id")!;
-        return ((string)Read(zip, "xl/_rels/workbook.xml.rels").Root!.Elements()
-            .Single(r => string.Equals((string?)r.Attribute("Id"), link, StringComparison.Ordinal)).Attribute("Target")!).TrimStart('/');
+        var link = (string)
+            Read(zip, "xl/workbook.xml")
+                .Descendants(Main + "sheet")
+                .Single(s => string.Equals((string?)s.Attribute("name"), sheet, StringComparison.Ordinal))
+                .Attribute(Links + "id")!;
+        return (
+            (string)
+                Read(zip, "xl/_rels/workbook.xml.rels")
+                    .Root!.Elements()
+                    .Single(r => string.Equals((string?)r.Attribute("Id"), link, StringComparison.Ordinal))
+                    .Attribute("Target")!
+        ).TrimStart('/');
     }
 
     private static bool Is(XElement cell, List<string> strings, string text) =>

@@ -7,20 +7,21 @@ namespace ExamDocs.Core.Tests;
 /// <summary>A record is decided while its rows are few enough, or few enough about the same; the limits are our own.</summary>
 public sealed class EntanglementTests
 {
-    public static TheoryData<string, int, int> Limits => new()
-    {
-        // What there is too much of, and the most of it that is still decided, in a record of so many items.
-        { "more rows", 20_000, 0 },
-        { "share one id", 316, 0 },
-        { "about one item", 4_472, 1 },
-        { "does not have", 2_000, 1_000 },
-        { "renewals", 10_000, 2_000 },
-        { "people", 4_472, 0 },
-        { "limits", 1_414, 0 },
-        { "depends on", 20_000, 1_000 },
-        { "too many entries", 4_472, 0 },
-        { "too many times over", 632, 0 },
-    };
+    public static TheoryData<string, int, int> Limits =>
+        new()
+        {
+            // What there is too much of, and the most of it that is still decided, in a record of so many items.
+            { "more rows", 20_000, 0 },
+            { "share one id", 316, 0 },
+            { "about one item", 4_472, 1 },
+            { "does not have", 2_000, 1_000 },
+            { "renewals", 10_000, 2_000 },
+            { "people", 4_472, 0 },
+            { "limits", 1_414, 0 },
+            { "depends on", 20_000, 1_000 },
+            { "too many entries", 4_472, 0 },
+            { "too many times over", 632, 0 },
+        };
 
     [Theory]
     [MemberData(nameof(Limits))]
@@ -31,19 +32,39 @@ public sealed class EntanglementTests
     }
 
     [Fact]
-    public void A_ring_of_parts_comes_to_an_end() => Assert.Null(Entanglement.Of(
-        new() { Items = [new() { Id = "A", FittedTo = "B" }, new() { Id = "B", FittedTo = "A" }, new() { Id = "C", FittedTo = "C" }] }, []));
+    public void A_ring_of_parts_comes_to_an_end() =>
+        Assert.Null(
+            Entanglement.Of(
+                new()
+                {
+                    Items = [new() { Id = "A", FittedTo = "B" }, new() { Id = "B", FittedTo = "A" }, new() { Id = "C", FittedTo = "C" }],
+                },
+                []
+            )
+        );
 
     /// <summary>Far more than the largest visit that is measured, with twenty years of examinations of every item.</summary>
     [Fact]
-    public void A_large_visit_with_its_history_is_decided() => Assert.Null(Entanglement.Of(new ExaminationRecord
-    {
-        People = Many(10, n => new Person { Id = Id(n) }),
-        Items = Many(2_000, n => new Item { Id = Id(n), FittedTo = n % 3 == 0 ? null : Id(n - (n % 3)), Maker = "M", Model = Id(n % 50) }),
-        Limits = Many(60, n => new MakersLimits { Maker = "M", Model = Id(n) }),
-        Examinations = Many(20_000, n => new Examination { Item = Id(n % 2_000), Examiner = "0" }),
-        Renewals = Many(2_000, n => new Renewal { Item = Id(n - (n % 3)), FittedPart = Id(n) }),
-    }, []));
+    public void A_large_visit_with_its_history_is_decided() =>
+        Assert.Null(
+            Entanglement.Of(
+                new ExaminationRecord
+                {
+                    People = Many(10, n => new Person { Id = Id(n) }),
+                    Items = Many(2_000, n => new Item
+                    {
+                        Id = Id(n),
+                        FittedTo = n % 3 == 0 ? null : Id(n - (n % 3)),
+                        Maker = "M",
+                        Model = Id(n % 50),
+                    }),
+                    Limits = Many(60, n => new MakersLimits { Maker = "M", Model = Id(n) }),
+                    Examinations = Many(20_000, n => new Examination { Item = Id(n % 2_000), Examiner = "0" }),
+                    Renewals = Many(2_000, n => new Renewal { Item = Id(n - (n % 3)), FittedPart = Id(n) }),
+                },
+                []
+            )
+        );
 
     private static string? Said(string what, int count, int items)
     {
@@ -55,7 +76,13 @@ public sealed class EntanglementTests
             "about one item" => Of(record with { Examinations = Many(count, _ => new Examination { Item = "0" }) }),
             "does not have" => Of(record with { Examinations = Many(count, n => new Examination { Item = "Z" + Id(n) }) }),
             "renewals" => Of(record with { Releases = Many(count, n => new Release { Item = Id(n % items) }) }),
-            "people" => Of(record with { People = Many(count, n => new Person { Id = Id(n) }), Examinations = Many(4_472, _ => new Examination()) }),
+            "people" => Of(
+                record with
+                {
+                    People = Many(count, n => new Person { Id = Id(n) }),
+                    Examinations = Many(4_472, _ => new Examination()),
+                }
+            ),
             "limits" => Of(record with { Limits = Many(count, _ => new MakersLimits { Maker = "M", Model = "F" }), Items = [] }),
             "depends on" => Entanglement.Of(record, Many(count, n => new Finding("INT001", Severity.Error, "/visit/x", "", "", ""))),
             "too many entries" => Of(record with { Examinations = [new() { Observations = Many(count, _ => new Observation()) }] }),

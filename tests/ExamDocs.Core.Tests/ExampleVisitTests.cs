@@ -1,7 +1,7 @@
-using ExamDocs.Core.Records;
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using NodaTime;
 
@@ -21,10 +21,12 @@ public sealed partial class ExampleVisitTests
         Assert.InRange(ByHand.Values.Count(d => d.Outcome is "withdraw" or "undetermined"), 8, 12);
 
     [Fact]
-    public void Every_item_comes_out_as_derived_by_hand() => Assert.Equal(
-        Visit.Items.Select(i => Line(i.Item.Id!, ByHand.TryGetValue(i.Item.Id!, out var derived) ? derived : ("fit", ""))),
-        Visit.Items.Select(i => Line(i.Item.Id!, (Printed(i), Codes(i)))),
-        StringComparer.Ordinal);
+    public void Every_item_comes_out_as_derived_by_hand() =>
+        Assert.Equal(
+            Visit.Items.Select(i => Line(i.Item.Id!, ByHand.TryGetValue(i.Item.Id!, out var derived) ? derived : ("fit", ""))),
+            Visit.Items.Select(i => Line(i.Item.Id!, (Printed(i), Codes(i)))),
+            StringComparer.Ordinal
+        );
 
     [Fact]
     public void No_finding_is_an_error() =>
@@ -33,16 +35,22 @@ public sealed partial class ExampleVisitTests
     private static string Line(string id, (string Outcome, string Codes) came) => $"{id}: {came.Outcome}; {came.Codes}";
 
     /// <summary>Each code once; a last day of use says nothing about an item that may not be used at all.</summary>
-    private static string Codes(DeterminedItem item) => string.Join(", ", item.Reasons.Select(r => r.Code)
-        .Where(c => item.Outcome is Outcome.FitUntil || !c.StartsWith('D')).Distinct(StringComparer.Ordinal));
+    private static string Codes(DeterminedItem item) =>
+        string.Join(
+            ", ",
+            item.Reasons.Select(r => r.Code)
+                .Where(c => item.Outcome is Outcome.FitUntil || !c.StartsWith('D'))
+                .Distinct(StringComparer.Ordinal)
+        );
 
-    private static string Printed(DeterminedItem item) => item.Outcome switch
-    {
-        Outcome.Fit => "fit",
-        Outcome.FitUntil => item.Until!.Value.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
-        Outcome.Undetermined => "undetermined",
-        _ => "withdraw",
-    };
+    private static string Printed(DeterminedItem item) =>
+        item.Outcome switch
+        {
+            Outcome.Fit => "fit",
+            Outcome.FitUntil => item.Until!.Value.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
+            Outcome.Undetermined => "undetermined",
+            _ => "withdraw",
+        };
 
     private static DeterminedVisit Determined()
     {
@@ -51,9 +59,15 @@ public sealed partial class ExampleVisitTests
     }
 
     private static Dictionary<string, (string Outcome, string Codes)> Derived() =>
-        File.ReadLines(Path.Combine(Examples, "README.md")).Select(l => Row().Match(l)).Where(m => m.Success)
+        File.ReadLines(Path.Combine(Examples, "README.md"))
+            .Select(l => Row().Match(l))
+            .Where(m => m.Success)
             .ToDictionary(m => m.Groups["id"].Value, m => (m.Groups["outcome"].Value, m.Groups["codes"].Value), StringComparer.Ordinal);
 
-    [GeneratedRegex(@"^\| (?<id>[A-Z]{3}-\d\d) \| [^|]* \| (?<outcome>[a-z0-9-]+) \| (?<codes>[WUD]\d+(, [WUD]\d+)*) \|$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"^\| (?<id>[A-Z]{3}-\d\d) \| [^|]* \| (?<outcome>[a-z0-9-]+) \| (?<codes>[WUD]\d+(, [WUD]\d+)*) \|$",
+        RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Row();
 }

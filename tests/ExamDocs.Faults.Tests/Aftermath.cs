@@ -26,7 +26,8 @@ internal static class Aftermath
         AssertGapless([.. issued.Select(d => d.Number), .. opened.Voided().Select(d => d.Number)]);
         Assert.Equal(
             issued.Select(d => d.FileName).Append(DocumentsFile.FileName).Append(CheckpointName).Order(StringComparer.Ordinal),
-            Directory.EnumerateFileSystemEntries(folder).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal));
+            Directory.EnumerateFileSystemEntries(folder).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal)
+        );
         Assert.All(issued, d => Assert.Equal(d.Sha256, Sha256(Path.Combine(folder, d.FileName))));
         return issued;
     }
@@ -37,7 +38,8 @@ internal static class Aftermath
         {
             Assert.Equal(
                 Enumerable.Range(1, sequence.Count()),
-                sequence.Select(number => DocumentNumber.TryParse(number, out var read) ? read.Sequence : 0).Order());
+                sequence.Select(number => DocumentNumber.TryParse(number, out var read) ? read.Sequence : 0).Order()
+            );
         }
     }
 

@@ -39,8 +39,9 @@ public sealed class FullDiskIssueTests : IDisposable
                 stopped++;
         }
         Assert.True(stopped >= steps / 2, "The disk was seldom full.");
-        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant(
-            $"{steps} sizes up to {enough} KiB, {stopped} runs stopped. Said: {string.Join(" | ", _said)}"));
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            FormattableString.Invariant($"{steps} sizes up to {enough} KiB, {stopped} runs stopped. Said: {string.Join(" | ", _said)}")
+        );
     }
 
     /// <summary>What is there after a run with room for all, in KiB: the least that can do.</summary>
@@ -48,7 +49,9 @@ public sealed class FullDiskIssueTests : IDisposable
     {
         using var disk = new SmallDisk(Disk, Ample);
         Assert.Equal(0, (await IssueAsync(visit)).ExitCode);
-        return Directory.EnumerateFiles(Disk, "*", SearchOption.AllDirectories).Sum(f => (int)(new FileInfo(f).Length / 1024 / Page + 1) * Page);
+        return Directory
+            .EnumerateFiles(Disk, "*", SearchOption.AllDirectories)
+            .Sum(f => (int)(new FileInfo(f).Length / 1024 / Page + 1) * Page);
     }
 
     /// <returns>True where the disk was too small.</returns>
@@ -76,8 +79,7 @@ public sealed class FullDiskIssueTests : IDisposable
         _said.Add(line.Replace(_examdocs.Folder, "…", StringComparison.Ordinal));
     }
 
-    private Task<Run> IssueAsync(string visit) => _examdocs.RunAsync(
-        ["issue", visit, "--quiet", "--out", Out, .. Kit.OnlyLabels]);
+    private Task<Run> IssueAsync(string visit) => _examdocs.RunAsync(["issue", visit, "--quiet", "--out", Out, .. Kit.OnlyLabels]);
 
     public void Dispose() => _examdocs.Dispose();
 }

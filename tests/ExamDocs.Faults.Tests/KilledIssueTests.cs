@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using ExamDocs.Cli.Tests;
 using ExamDocs.Proof.Tests;
 
@@ -79,8 +80,15 @@ public sealed class KilledIssueTests : IDisposable
     private void Tell(int runs)
     {
         var issued = Aftermath.AssertSound(_examdocs.DefaultRegister, Out);
-        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant(
-            $"{runs} runs, {_kills.Values.Sum()} killed ({string.Join(", ", _kills.Select(k => FormattableString.Invariant($"{k.Key} {k.Value}")))}); {issued.Count} documents issued; {Directory.GetDirectories(_examdocs.At("tmp")).Length} browser profiles left in the temporary folder"));
+        TestContext.Current.TestOutputHelper?.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{runs} runs, {_kills.Values.Sum()} killed "
+                    + $"({string.Join(", ", _kills.Select(k => FormattableString.Invariant($"{k.Key} {k.Value}")))}); "
+                    + $"{issued.Count} documents issued; {Directory.GetDirectories(_examdocs.At("tmp")).Length} browser profiles "
+                    + $"left in the temporary folder"
+            )
+        );
     }
 
     public void Dispose() => _examdocs.Dispose();

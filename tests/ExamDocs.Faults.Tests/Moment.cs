@@ -31,15 +31,16 @@ internal sealed class Moment(Random random, TimeSpan usual, string register, str
             Thread.Sleep(thenMilliseconds);
     }
 
-    private bool IsSeen(string aim, int before) => aim switch
-    {
-        "register being written" => File.Exists(register + "-journal") || File.Exists(register + "-wal"),
-        "file being written" => Names(".*.tmp") > 0,
-        "file in place" => Names("*.pdf") > before,
-        "list being written" => Names("documents.json.*") > 0,
-        _ => throw new ArgumentOutOfRangeException(nameof(aim), aim, "Not one of the aims."),
-    };
+    private bool IsSeen(string aim, int before) =>
+        aim switch
+        {
+            "register being written" => File.Exists(register + "-journal") || File.Exists(register + "-wal"),
+            "file being written" => Names(".*.tmp") > 0,
+            "file in place" => Names("*.pdf") > before,
+            "list being written" => Names("documents.json.*") > 0,
+            _ => throw new ArgumentOutOfRangeException(nameof(aim), aim, "Not one of the aims."),
+        };
 
-    private int Names(string pattern) => Directory.Exists(folder)
-        ? Directory.EnumerateFiles(folder, pattern, new EnumerationOptions { AttributesToSkip = 0 }).Count() : 0;
+    private int Names(string pattern) =>
+        Directory.Exists(folder) ? Directory.EnumerateFiles(folder, pattern, new EnumerationOptions { AttributesToSkip = 0 }).Count() : 0;
 }

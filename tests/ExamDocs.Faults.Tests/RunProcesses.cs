@@ -17,14 +17,21 @@ internal static class RunProcesses
     }
 
     /// <summary>Command lines of all processes that work in the folder or name it; empty where there is no /proc.</summary>
-    public static IReadOnlyList<string> In(string folder) => !Directory.Exists("/proc") ? [] :
-    [
-        .. Directory.EnumerateDirectories("/proc").Where(p => char.IsAsciiDigit(Path.GetFileName(p)[0]))
-            .Select(p => (Line: CommandLine(p), Place: WorksIn(p)))
-            .Where(p => p.Line.Contains(folder, StringComparison.Ordinal) || string.Equals(p.Place, folder, StringComparison.Ordinal))
-            .Where(p => p.Line.Length > 0)
-            .Select(p => p.Line),
-    ];
+    public static IReadOnlyList<string> In(string folder) =>
+        !Directory.Exists("/proc")
+            ? []
+            :
+            [
+                .. Directory
+                    .EnumerateDirectories("/proc")
+                    .Where(p => char.IsAsciiDigit(Path.GetFileName(p)[0]))
+                    .Select(p => (Line: CommandLine(p), Place: WorksIn(p)))
+                    .Where(p =>
+                        p.Line.Contains(folder, StringComparison.Ordinal) || string.Equals(p.Place, folder, StringComparison.Ordinal)
+                    )
+                    .Where(p => p.Line.Length > 0)
+                    .Select(p => p.Line),
+            ];
 
     private static string CommandLine(string process)
     {

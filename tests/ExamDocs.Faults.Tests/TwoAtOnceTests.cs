@@ -13,8 +13,11 @@ public sealed class TwoAtOnceTests : IDisposable
     {
         var each = Effort.Of(25, 500);
         var names = new[] { "A", "B" };
-        var runs = await Task.WhenAll(names.Select(name =>
-            _examdocs.RunAsync(["issue", Kit.Withdrawn(name, each).Write(_examdocs, $"{name}.json"), "--out", "out", .. Kit.OnlyLabels])));
+        var runs = await Task.WhenAll(
+            names.Select(name =>
+                _examdocs.RunAsync(["issue", Kit.Withdrawn(name, each).Write(_examdocs, $"{name}.json"), "--out", "out", .. Kit.OnlyLabels])
+            )
+        );
 
         Assert.All(runs, run => Assert.True(run.ExitCode == 0, run.Err));
         var issued = Aftermath.AssertSound(_examdocs.DefaultRegister, _examdocs.At("out"));

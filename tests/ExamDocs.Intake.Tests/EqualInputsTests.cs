@@ -15,8 +15,7 @@ namespace ExamDocs.Intake.Tests;
 /// <summary>One record read from JSON, from a workbook and from files of separated values is the same record.</summary>
 public sealed class EqualInputsTests
 {
-    private static readonly string[] Lists =
-        ["people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals"];
+    private static readonly string[] Lists = ["people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals"];
 
     [Fact]
     public void Json_workbook_and_separated_values_give_the_full_record()
@@ -80,8 +79,13 @@ public sealed class EqualInputsTests
     [Fact]
     public void A_release_with_two_reasons_has_none()
     {
-        var json = Encoding.UTF8.GetString(JsonRecordWriter.Write(FullRecord.Make()))
-            .Replace("\"because\": \"made-good\"", "\"because\": \"made-good\", \"because\": \"recorded-in-error\"", StringComparison.Ordinal);
+        var json = Encoding
+            .UTF8.GetString(JsonRecordWriter.Write(FullRecord.Make()))
+            .Replace(
+                "\"because\": \"made-good\"",
+                "\"because\": \"made-good\", \"because\": \"recorded-in-error\"",
+                StringComparison.Ordinal
+            );
 
         var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(json), "visit.json");
 
@@ -94,15 +98,22 @@ public sealed class EqualInputsTests
     {
         var file = new XlsxFile()
             .Sheet("Rope bridges", XlsxFile.Row("id", "description") + XlsxFile.Row("B", "bridge"))
-            .Sheet("Not the same", XlsxFile.Row("item", "earlier item", "because") + XlsxFile.Row("B", "X", "serial differs")
-                + XlsxFile.Row("Bb", "Y", "serial differs") + XlsxFile.Row("", "Z", "serial differs"));
+            .Sheet(
+                "Not the same",
+                XlsxFile.Row("item", "earlier item", "because")
+                    + XlsxFile.Row("B", "X", "serial differs")
+                    + XlsxFile.Row("Bb", "Y", "serial differs")
+                    + XlsxFile.Row("", "Z", "serial differs")
+            );
 
         var read = new ReadWorkbook(file);
 
         Assert.Equal(["X"], read.Record.Items[0].NotTheSameAs.Select(d => d.Id));
         Assert.Contains("INT060 kit.xlsx!Not the same!A3", read.Places);
         Assert.Contains("INT031 kit.xlsx!Not the same!A4", read.Places);
-        Assert.All(read.Content.Findings.Where(f => f.Code is "INT060" or "INT031"), f => Assert.StartsWith("/items/2147483647/", f.Path, StringComparison.Ordinal));
+        Assert.All(read.Content.Findings.Where(f => f.Code is "INT060" or "INT031"), f =>
+            Assert.StartsWith("/items/2147483647/", f.Path, StringComparison.Ordinal)
+        );
     }
 
     private static ReadResult Json(ExaminationRecord record) => JsonRecordReader.Read(JsonRecordWriter.Write(record), "visit.json");
@@ -114,13 +125,21 @@ public sealed class EqualInputsTests
     private static ReadResult Separated(ExaminationRecord record)
     {
         using var workbook = new XLWorkbook(RoundTripTests.Written(record, Catalogue.All, forNextVisit: false));
-        var files = workbook.Worksheets.Where(s => s.Name is not ("How to fill this in" or "Words"))
-            .Select(s => new CsvFile($"{s.Name}.csv", Encoding.UTF8.GetBytes(Csv(s.RangeUsed()!)))).ToList();
+        var files = workbook
+            .Worksheets.Where(s => s.Name is not ("How to fill this in" or "Words"))
+            .Select(s => new CsvFile($"{s.Name}.csv", Encoding.UTF8.GetBytes(Csv(s.RangeUsed()!))))
+            .ToList();
         return CsvRecordReader.Read(files, "visit");
     }
 
-    private static string Csv(IXLRange range) => string.Concat(range.Rows().Select(row =>
-        string.Join(',', row.Cells().Select(c => $"\"{c.GetString().Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\n"));
+    private static string Csv(IXLRange range) =>
+        string.Concat(
+            range
+                .Rows()
+                .Select(row =>
+                    string.Join(',', row.Cells().Select(c => $"\"{c.GetString().Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\n"
+                )
+        );
 
     private static string Text(ExaminationRecord record)
     {

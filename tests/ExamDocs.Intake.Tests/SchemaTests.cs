@@ -39,57 +39,59 @@ public sealed class SchemaTests
     }
 
     /// <summary>Where the slip is planted, the member, and what it then holds (JSON; null takes the member out).</summary>
-    public static TheoryData<string, string, string?> Slips => new()
-    {
-        { "", "format", "\"examdocs/2\"" },
-        { "", "visit", null },
-        { "", "remarks", "\"none\"" },
-        { "/visit", "employer", null },
-        { "/visit", "weather", "\"dry\"" },
-        { "/visit", "regime", "\"gb-loller\"" },
-        { "/visit", "examinedOn", "\"11/05/2026\"" },
-        { "/visit", "examinedOn", "\"2026-05\"" },
-        { "/visit", "reportedOn", "\"2026-02-30\"" },
-        { "/visit/employer", "address", "\"\"" },
-        { "/people/0", "qualifications", "\" \"" },
-        { "/people/1", "employer", null },
-        { "/items/0", "id", null },
-        { "/items/0", "category", "\"harnes\"" },
-        { "/items/0", "serialNumber", "\"1\"" },
-        { "/items/0", "manufactured", "\"2023-13\"" },
-        { "/items/0", "manufactured", "2023" },
-        { "/items/0", "neverUsed", "\"no\"" },
-        { "/items/0", "purpose", "\"lifts persons\"" },
-        { "/items/0/safeWorkingLoad", "unit", "\"lb\"" },
-        { "/items/0/safeWorkingLoad", "value", "0" },
-        { "/items/0/safeWorkingLoad", "notMarked", "true" },
-        { "/limits/0", "maxUseYears", "6.5" },
-        { "/limits/0", "maxUseYears", "101" },
-        { "/limits/0", "intervalMonths", "0" },
-        { "/limits/0", "source", null },
-        { "/limits/0", "permittedParts", "\"WB-11-38\"" },
-        { "/limits/0", "retying", "\"anyone\"" },
-        { "/examinations/0", "observations", null },
-        { "/examinations/0", "basis", "\"annual\"" },
-        { "/examinations/0", "conclusion", "\"pass\"" },
-        { "/examinations/0/observations/0", "state", "\"clera\"" },
-        { "/examinations/0/observations/0", "state", "\"defect\"" },
-        { "/examinations/0/diameters/0", "readingsMm", "[\"11.0\"]" },
-        { "/items/0", "formerly", "7" },
-        { "/items/0", "notTheSameAs", "[{\"id\": \"X\"}]" },
-        { "/items/0", "notTheSameAs", "[{\"id\": \"X\", \"because\": \"serial differs\", \"why\": \"\"}]" },
-        { "/releases/0", "because", "\"mended\"" },
-        { "/releases/0", "withdrawnOn", "\"2025-11\"" },
-        { "/renewals/0", "doneOn", "\"yesterday\"" },
-        { "/disposals/0", "action", "\"lost\"" },
-    };
+    public static TheoryData<string, string, string?> Slips =>
+        new()
+        {
+            { "", "format", "\"examdocs/2\"" },
+            { "", "visit", null },
+            { "", "remarks", "\"none\"" },
+            { "/visit", "employer", null },
+            { "/visit", "weather", "\"dry\"" },
+            { "/visit", "regime", "\"gb-loller\"" },
+            { "/visit", "examinedOn", "\"11/05/2026\"" },
+            { "/visit", "examinedOn", "\"2026-05\"" },
+            { "/visit", "reportedOn", "\"2026-02-30\"" },
+            { "/visit/employer", "address", "\"\"" },
+            { "/people/0", "qualifications", "\" \"" },
+            { "/people/1", "employer", null },
+            { "/items/0", "id", null },
+            { "/items/0", "category", "\"harnes\"" },
+            { "/items/0", "serialNumber", "\"1\"" },
+            { "/items/0", "manufactured", "\"2023-13\"" },
+            { "/items/0", "manufactured", "2023" },
+            { "/items/0", "neverUsed", "\"no\"" },
+            { "/items/0", "purpose", "\"lifts persons\"" },
+            { "/items/0/safeWorkingLoad", "unit", "\"lb\"" },
+            { "/items/0/safeWorkingLoad", "value", "0" },
+            { "/items/0/safeWorkingLoad", "notMarked", "true" },
+            { "/limits/0", "maxUseYears", "6.5" },
+            { "/limits/0", "maxUseYears", "101" },
+            { "/limits/0", "intervalMonths", "0" },
+            { "/limits/0", "source", null },
+            { "/limits/0", "permittedParts", "\"WB-11-38\"" },
+            { "/limits/0", "retying", "\"anyone\"" },
+            { "/examinations/0", "observations", null },
+            { "/examinations/0", "basis", "\"annual\"" },
+            { "/examinations/0", "conclusion", "\"pass\"" },
+            { "/examinations/0/observations/0", "state", "\"clera\"" },
+            { "/examinations/0/observations/0", "state", "\"defect\"" },
+            { "/examinations/0/diameters/0", "readingsMm", "[\"11.0\"]" },
+            { "/items/0", "formerly", "7" },
+            { "/items/0", "notTheSameAs", "[{\"id\": \"X\"}]" },
+            { "/items/0", "notTheSameAs", "[{\"id\": \"X\", \"because\": \"serial differs\", \"why\": \"\"}]" },
+            { "/releases/0", "because", "\"mended\"" },
+            { "/releases/0", "withdrawnOn", "\"2025-11\"" },
+            { "/renewals/0", "doneOn", "\"yesterday\"" },
+            { "/disposals/0", "action", "\"lost\"" },
+        };
 
     [Theory]
     [MemberData(nameof(Slips))]
     public void A_planted_slip_breaks_the_schema(string parent, string member, string? holds)
     {
         var record = JsonNode.Parse(Example)!;
-        var at = parent.Split('/', StringSplitOptions.RemoveEmptyEntries)
+        var at = parent
+            .Split('/', StringSplitOptions.RemoveEmptyEntries)
             .Aggregate(record, (node, step) => node is JsonArray list ? list[Index(step)]! : node[step]!)
             .AsObject();
         if (holds is null)
@@ -142,8 +144,16 @@ public sealed class SchemaTests
     private static void AssertWords(IEnumerable<string> known, JsonElement definitions, string part, string member) =>
         Assert.Equal(
             known.Order(StringComparer.Ordinal),
-            definitions.GetProperty(part).GetProperty("properties").GetProperty(member).GetProperty("enum").EnumerateArray()
-                .Select(w => w.GetString()!).Where(w => w.Length > 0).Order(StringComparer.Ordinal));
+            definitions
+                .GetProperty(part)
+                .GetProperty("properties")
+                .GetProperty(member)
+                .GetProperty("enum")
+                .EnumerateArray()
+                .Select(w => w.GetString()!)
+                .Where(w => w.Length > 0)
+                .Order(StringComparer.Ordinal)
+        );
 
     private static bool IsValid(JsonNode record) => Schema.Evaluate(JsonSerializer.SerializeToElement(record)).IsValid;
 

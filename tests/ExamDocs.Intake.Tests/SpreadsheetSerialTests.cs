@@ -44,8 +44,7 @@ public sealed class SpreadsheetSerialTests
     [InlineData("79228162514264337593543950335", false)]
     [InlineData("79228162514264337593543950335", true)]
     public void A_serial_that_names_no_day_gives_none(string serial, bool uses1904) =>
-        Assert.Null(SpreadsheetSerial.ToDate(
-            decimal.Parse(serial, System.Globalization.CultureInfo.InvariantCulture), uses1904));
+        Assert.Null(SpreadsheetSerial.ToDate(decimal.Parse(serial, System.Globalization.CultureInfo.InvariantCulture), uses1904));
 
     [Fact]
     public void The_time_of_day_is_left_out()
@@ -75,9 +74,9 @@ public sealed class SpreadsheetSerialTests
     [Fact]
     public void Every_serial_of_the_1900_system_but_one_comes_back_from_its_day()
     {
-        var lost = Enumerable.Range(1, 100_000)
-            .Where(serial => SpreadsheetSerial.ToDate(serial, false) is not { } day
-                || SpreadsheetSerial.FromDate(day, false) != serial);
+        var lost = Enumerable
+            .Range(1, 100_000)
+            .Where(serial => SpreadsheetSerial.ToDate(serial, false) is not { } day || SpreadsheetSerial.FromDate(day, false) != serial);
         Assert.Equal([60], lost);
     }
 }

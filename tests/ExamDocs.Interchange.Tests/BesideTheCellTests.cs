@@ -16,12 +16,21 @@ public sealed class BesideTheCellTests : IDisposable
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-beside");
 
-    public static TheoryData<string, string> Marks => new()
-    {
-        { "comment", "INT065" }, { "comment-on-id", "INT065" }, { "comment-on-date", "INT065" }, { "strike", "INT064" },
-        { "strike-row", "INT064" }, { "strike-conclusion", "INT064" }, { "words-without-headings", "INT067" }, { "guide", "INT067" },
-        { "beyond", "INT022" }, { "below", "INT022" }, { "hidden", "INT061" },
-    };
+    public static TheoryData<string, string> Marks =>
+        new()
+        {
+            { "comment", "INT065" },
+            { "comment-on-id", "INT065" },
+            { "comment-on-date", "INT065" },
+            { "strike", "INT064" },
+            { "strike-row", "INT064" },
+            { "strike-conclusion", "INT064" },
+            { "words-without-headings", "INT067" },
+            { "guide", "INT067" },
+            { "beyond", "INT022" },
+            { "below", "INT022" },
+            { "hidden", "INT061" },
+        };
 
     [Theory]
     [MemberData(nameof(Marks))]

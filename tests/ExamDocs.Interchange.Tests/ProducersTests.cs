@@ -82,7 +82,10 @@ public sealed class ProducersTests : IDisposable
         Programs.Python(_folder.FullName, "traps.py", Traps);
         Programs.Convert(_folder.FullName, Traps, "xlsx:Calc MS Excel 2007 XML", "saved");
         var saved = Rows(Path.Combine(_folder.FullName, "saved", "traps.xlsx"));
-        var differing = Expected.Where(row => saved[row.Key] != row.Value).Select(row => $"{row.Key}: {saved[row.Key]}").Order(StringComparer.Ordinal);
+        var differing = Expected
+            .Where(row => saved[row.Key] != row.Value)
+            .Select(row => $"{row.Key}: {saved[row.Key]}")
+            .Order(StringComparer.Ordinal);
         Assert.Equal(["error: - - - INT023 INT035", "formula: - 2 - INT028", "long: - 1234567890123460 - INT029"], differing);
     }
 
@@ -120,10 +123,21 @@ public sealed class ProducersTests : IDisposable
         var read = ReadInput.From(workbook);
         Assert.Null(read.Unreadable);
         var codes = read.Findings.Where(f => f.Code != "INT052").ToLookup(f => RowOf(read.Sources.Locate(f.Path)), f => f.Code);
-        return read.Record!.Items.Select((item, n) => (Item: item, Row: n + 2)).ToDictionary(i => i.Item.Id!, i => string.Join(' ', new[]
-        {
-            i.Item.Manufactured?.ToString() ?? "-", i.Item.Serial ?? "-", i.Item.SafeWorkingLoad?.Value?.ToString(CultureInfo.InvariantCulture) ?? "-",
-        }.Concat(codes[i.Row].Order(StringComparer.Ordinal))), StringComparer.Ordinal);
+        return read.Record!.Items.Select((item, n) => (Item: item, Row: n + 2))
+            .ToDictionary(
+                i => i.Item.Id!,
+                i =>
+                    string.Join(
+                        ' ',
+                        new[]
+                        {
+                            i.Item.Manufactured?.ToString() ?? "-",
+                            i.Item.Serial ?? "-",
+                            i.Item.SafeWorkingLoad?.Value?.ToString(CultureInfo.InvariantCulture) ?? "-",
+                        }.Concat(codes[i.Row].Order(StringComparer.Ordinal))
+                    ),
+                StringComparer.Ordinal
+            );
     }
 
     private static int RowOf(string location) => int.Parse(location[(location.LastIndexOf('!') + 2)..], CultureInfo.InvariantCulture);
@@ -133,7 +147,14 @@ public sealed class ProducersTests : IDisposable
         var input = CheckRecord.Of(file, AsOf);
         Assert.Null(input.Unreadable);
         Assert.DoesNotContain(input.Visit!.Findings, f => f.Severity is Severity.Error);
-        return input.Visit.Items.Select(i => string.Create(CultureInfo.InvariantCulture,
-            $"{i.Item.Id} {i.Outcome.Word()} {i.Until} {i.NextExaminationBy} {string.Join(' ', i.Reasons.Select(r => $"{r.Code} {r.Text}"))}")).Order(StringComparer.Ordinal);
+        return input
+            .Visit.Items.Select(i =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{i.Item.Id} {i.Outcome.Word()} {i.Until} {i.NextExaminationBy} "
+                        + $"{string.Join(' ', i.Reasons.Select(r => $"{r.Code} {r.Text}"))}"
+                )
+            )
+            .Order(StringComparer.Ordinal);
     }
 }

@@ -10,9 +10,17 @@ internal static class Programs
 
     public static string Run(string folder, string program, params string[] arguments)
     {
-        var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, arguments)
+        {
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         using var process = Start(start);
-        var (output, error) = (process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken), process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
+        var (output, error) = (
+            process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken),
+            process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken)
+        );
         if (!process.WaitForExit(TimeSpan.FromMinutes(4)))
         {
             process.Kill(entireProcessTree: true);
@@ -28,7 +36,17 @@ internal static class Programs
     public static void Convert(string folder, string file, string filter, string to)
     {
         Assert.SkipUnless(File.Exists(Office), "LibreOffice is not installed here");
-        Run(folder, Office, $"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", filter, "--outdir", Path.Combine(folder, to), file);
+        Run(
+            folder,
+            Office,
+            $"-env:UserInstallation=file://{folder}/profile",
+            "--headless",
+            "--convert-to",
+            filter,
+            "--outdir",
+            Path.Combine(folder, to),
+            file
+        );
     }
 
     /// <summary>Runs a script of this project with openpyxl.</summary>

@@ -43,6 +43,9 @@ public sealed class BackUpTests : Workplace
         TakeAwayGuard("issued_bytes_stay");
         ByHand("UPDATE content SET bytes = $1", new byte[] { 0 });
         Assert.Contains("The copy is not sound", Assert.Throws<IOException>(() => register.BackUp(copy)).Message, StringComparison.Ordinal);
-        Assert.Equal([Path.GetFileName(Database)], Directory.GetFiles(Root).Select(f => Path.GetFileName(f)).Where(f => !f.Contains(".run-", StringComparison.Ordinal)));
+        Assert.Equal(
+            [Path.GetFileName(Database)],
+            Directory.GetFiles(Root).Select(f => Path.GetFileName(f)).Where(f => !f.Contains(".run-", StringComparison.Ordinal))
+        );
     }
 }

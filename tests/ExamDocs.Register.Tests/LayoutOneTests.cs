@@ -6,8 +6,7 @@ namespace ExamDocs.Register.Tests;
 /// <summary>A register as the first version made it, before there were visits, a log or runs side by side.</summary>
 public sealed class LayoutOneTests : Workplace
 {
-    private const string Tables =
-        """
+    private const string Tables = """
         CREATE TABLE counter (
           letter TEXT NOT NULL CHECK (letter GLOB '[A-Z]'),
           year INTEGER NOT NULL,
@@ -72,7 +71,10 @@ public sealed class LayoutOneTests : Workplace
         Assert.Equal(["Q-2025-000001", "R-2026-000001"], register.Issued().Select(d => d.Number));
         var kept = register.FindIssued("a")!;
         Assert.Equal(Pdf("a"), register.Content(kept));
-        Assert.Equal(("report", "HB-014 HB-014-B", Out, 2, """{"HB-014":"fit"}"""), (kept.Kind, string.Join(' ', kept.Items), kept.Folder, kept.Pages, kept.OutcomesJson));
+        Assert.Equal(
+            ("report", "HB-014 HB-014-B", Out, 2, """{"HB-014":"fit"}"""),
+            (kept.Kind, string.Join(' ', kept.Items), kept.Folder, kept.Pages, kept.OutcomesJson)
+        );
         Assert.True(register.Find("R-2026-000001")!.IsCurrent);
         Assert.Equal("the page could not be printed", Assert.Single(register.Voided()).Reason);
         // Which register it is, and two entries of each of three that had come to their end; the fourth is pending.
@@ -120,11 +122,25 @@ public sealed class LayoutOneTests : Workplace
     {
         ByHand(
             "INSERT INTO document VALUES ($1, $2, $3, 1, 'report', $4, $5, 'issued', $6, 2, $7, NULL)",
-            number, letter.ToString(), year, job, Out, DurableFile.Hash(Pdf(job)), """{"HB-014":"fit"}""");
+            number,
+            letter.ToString(),
+            year,
+            job,
+            Out,
+            DurableFile.Hash(Pdf(job)),
+            """{"HB-014":"fit"}"""
+        );
         ByHand("INSERT INTO document_item VALUES ($1, 0, 'HB-014'), ($1, 1, 'HB-014-B')", number);
         ByHand("INSERT INTO content VALUES ($1, $2)", number, Pdf(job));
     }
 
-    private void Insert(string number, int sequence, string state, string? reason) => ByHand(
-        "INSERT INTO document VALUES ($1, 'R', 2026, $2, 'report', $1, $3, $4, NULL, NULL, NULL, $5)", number, sequence, Out, state, reason);
+    private void Insert(string number, int sequence, string state, string? reason) =>
+        ByHand(
+            "INSERT INTO document VALUES ($1, 'R', 2026, $2, 'report', $1, $3, $4, NULL, NULL, NULL, $5)",
+            number,
+            sequence,
+            Out,
+            state,
+            reason
+        );
 }

@@ -20,7 +20,10 @@ public sealed class LayoutTwoTests : Workplace
         using var register = DocumentRegister.Open(Database, new LocalDate(2026, 9, 1));
         Assert.Empty(register.Check());
         Assert.Equal(new LocalDate(2026, 5, 12), register.KeptSince);
-        Assert.Equal((DocumentEnd.Replaced, "an address was wrong"), (register.Find("R-2026-000001")!.Ended, register.Find("R-2026-000001")!.EndedReason));
+        Assert.Equal(
+            (DocumentEnd.Replaced, "an address was wrong"),
+            (register.Find("R-2026-000001")!.Ended, register.Find("R-2026-000001")!.EndedReason)
+        );
         Assert.True(register.Find("R-2026-000002")!.IsCurrent);
         var visit = Assert.Single(register.Visits.All());
         Assert.Equal((null, null, null), (visit.Seen, visit.Version, visit.AsOf));
@@ -84,7 +87,11 @@ public sealed class LayoutTwoTests : Workplace
         ByHand(FormattableString.Invariant($"PRAGMA application_id = {SqliteRegister.ApplicationId}"));
         ByHand("PRAGMA user_version = 2");
         ByHand("INSERT INTO register VALUES (1, '0123456789abcdef0123456789abcdef', 2, 0)");
-        ByHand("INSERT INTO visit VALUES (1, $1, 'V-1', 'gb-loler', 'Larkfield Tree Care', NULL, '2026-05-11', '2026-05-12', $2)", DurableFile.Hash(Encoding.UTF8.GetBytes(Record)), Encoding.UTF8.GetBytes(Record));
+        ByHand(
+            "INSERT INTO visit VALUES (1, $1, 'V-1', 'gb-loler', 'Larkfield Tree Care', NULL, '2026-05-11', '2026-05-12', $2)",
+            DurableFile.Hash(Encoding.UTF8.GetBytes(Record)),
+            Encoding.UTF8.GetBytes(Record)
+        );
         ByHand("INSERT INTO outcome VALUES (1, 0, 'HB-014-B', '2026-05-11', 'withdraw', NULL, NULL, '[\"W6\"]', '[]', 0)");
         ByHand("INSERT INTO counter VALUES ('R', 2026, 2)");
         foreach (var (number, sequence, job) in new[] { ("R-2026-000001", 1, "a"), ("R-2026-000002", 2, "b") })
@@ -94,20 +101,48 @@ public sealed class LayoutTwoTests : Workplace
                 INSERT INTO document (number, letter, year, sequence, kind, job_key, folder, state, sha256, pages, outcomes, run, issued_on, language, visit)
                 VALUES ($1, 'R', 2026, $2, 'report', $3, '/out', 'issued', $4, 1, '{"HB-014":"fit"}', 'a run', '2026-05-12', 'en', 1)
                 """,
-                number, sequence, job, DurableFile.Hash(Pdf(job)));
+                number,
+                sequence,
+                job,
+                DurableFile.Hash(Pdf(job))
+            );
             ByHand("INSERT INTO document_item VALUES ($1, 0, 'HB-014'), ($1, 1, 'HB-014-B')", number);
             ByHand("INSERT INTO content VALUES ($1, $2)", number, Pdf(job));
         }
         ByHand("INSERT INTO replacement VALUES ('R-2026-000002', 'R-2026-000001', 'an address was wrong')");
-        ByHand("UPDATE document SET ended = 'replaced', ended_on = '2026-05-12', ended_reason = 'an address was wrong' WHERE number = 'R-2026-000001'");
-        ByHand("CREATE TRIGGER what_is_issued_or_void_stays_so BEFORE UPDATE ON document WHEN OLD.state <> 'pending' BEGIN SELECT RAISE(ABORT, 'an issued or void document is never changed'); END");
+        ByHand(
+            "UPDATE document SET ended = 'replaced', ended_on = '2026-05-12', ended_reason = 'an address was wrong' WHERE "
+                + "number = 'R-2026-000001'"
+        );
+        ByHand(
+            "CREATE TRIGGER what_is_issued_or_void_stays_so BEFORE UPDATE ON document WHEN OLD.state <> 'pending' BEGIN "
+                + "SELECT RAISE(ABORT, 'an issued or void document is never changed'); END"
+        );
         using var connection = Connect();
         var log = new LogRows(connection);
         foreach (var (number, job) in new[] { ("R-2026-000001", "a"), ("R-2026-000002", "b") })
-            log.Append(at => Register.Log.LogEntry.Issued(at, new(number, "report", ["HB-014", "HB-014-B"]), DurableFile.Hash(Pdf(job)), new(2026, 5, 12)));
-        log.Append(at => Register.Log.LogEntry.Replaced(at, new("R-2026-000001", "report", ["HB-014", "HB-014-B"]), "R-2026-000002", "an address was wrong", new(2026, 5, 12)));
+            log.Append(at =>
+                Register.Log.LogEntry.Issued(
+                    at,
+                    new(number, "report", ["HB-014", "HB-014-B"]),
+                    DurableFile.Hash(Pdf(job)),
+                    new(2026, 5, 12)
+                )
+            );
+        log.Append(at =>
+            Register.Log.LogEntry.Replaced(
+                at,
+                new("R-2026-000001", "report", ["HB-014", "HB-014-B"]),
+                "R-2026-000002",
+                "an address was wrong",
+                new(2026, 5, 12)
+            )
+        );
     }
 
     private static string Written(string layout) =>
-        layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal).Replace("{equal}", "", StringComparison.Ordinal);
+        layout
+            .Replace("{strict}", " STRICT", StringComparison.Ordinal)
+            .Replace("{blob}", "BLOB", StringComparison.Ordinal)
+            .Replace("{equal}", "", StringComparison.Ordinal);
 }

@@ -4,7 +4,9 @@ using NodaTime;
 
 namespace ExamDocs.Register.Tests;
 
-/// <summary>Two registers that numbered independently become one: nothing is lost, no number has two documents, and again changes nothing.</summary>
+/// <summary>
+/// Two registers that numbered independently become one: nothing is lost, no number has two documents, and again changes nothing.
+/// </summary>
 public sealed class MergeTests : Workplace
 {
     private readonly Dictionary<string, ExaminationRecord> _records = new(StringComparer.Ordinal);
@@ -88,7 +90,10 @@ public sealed class MergeTests : Workplace
         copy.Visits.Remember(SampleOf("V-2") with { Ends = [new(1, "HB-014", new(2026, 9, 3), "was withdrawn")] });
         copy.Withdraw("E-2026-000001", "wrong yard");
         Merge(here, copy);
-        Assert.Equal((DocumentEnd.Ended, DocumentEnd.Ended, DocumentEnd.Withdrawn), (here.Find("R-2026-000001")!.Ended, here.Find("D-2026-000001")!.Ended, here.Find("E-2026-000001")!.Ended));
+        Assert.Equal(
+            (DocumentEnd.Ended, DocumentEnd.Ended, DocumentEnd.Withdrawn),
+            (here.Find("R-2026-000001")!.Ended, here.Find("D-2026-000001")!.Ended, here.Find("E-2026-000001")!.Ended)
+        );
         Assert.Equal("was withdrawn", Assert.Single(here.EndedLines("D-2026-000001")).Why);
         AssertSound(here);
         AssertNothingChanges(here, copy);
@@ -160,12 +165,17 @@ public sealed class MergeTests : Workplace
         using var other = Other();
         Remember(here, "V-1");
         other.Visits.Remember(SampleOf("V-1", "corrected"));
-        Assert.Contains("V-1 is in both registers in different versions", Assert.Single(Merge(here, other).Remarks), StringComparison.Ordinal);
+        Assert.Contains(
+            "V-1 is in both registers in different versions",
+            Assert.Single(Merge(here, other).Remarks),
+            StringComparison.Ordinal
+        );
     }
 
     private DocumentRegister Other() => DocumentRegister.Open(Path.Combine(Root, "other.db"));
 
-    private int Remember(DocumentRegister register, string reference, string id = "HB-014") => register.Visits.Remember(SampleOf(reference, id: id)).Visit;
+    private int Remember(DocumentRegister register, string reference, string id = "HB-014") =>
+        register.Visits.Remember(SampleOf(reference, id: id)).Visit;
 
     private VisitToRemember SampleOf(string reference, string note = "pulled thread", string id = "HB-014")
     {

@@ -33,7 +33,11 @@ public abstract partial class Workplace
     internal IReadOnlyList<(string Table, string Column, bool IsNumber, bool IsBytes)> ColumnsOf(string table)
     {
         using var connection = Connect();
-        return Storage.Sql.Rows(connection, row => (table, row.GetString(0), row.GetString(1) == "INTEGER", row.GetString(1) == "BLOB"), $"SELECT name, type FROM pragma_table_info('{table}')");
+        return Storage.Sql.Rows(
+            connection,
+            row => (table, row.GetString(0), row.GetString(1) == "INTEGER", row.GetString(1) == "BLOB"),
+            $"SELECT name, type FROM pragma_table_info('{table}')"
+        );
     }
 
     /// <summary>Changes something behind the back of everything that guards it.</summary>
@@ -45,8 +49,13 @@ public abstract partial class Workplace
         try
         {
             using var connection = Connect();
-            Storage.Sql.Execute(connection, "PRAGMA synchronous = OFF; PRAGMA journal_mode = MEMORY; PRAGMA foreign_keys = OFF; PRAGMA ignore_check_constraints = ON");
-            foreach (var guard in Storage.Sql.Rows(connection, row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'trigger'"))
+            Storage.Sql.Execute(
+                connection,
+                "PRAGMA synchronous = OFF; PRAGMA journal_mode = MEMORY; PRAGMA foreign_keys = OFF; PRAGMA ignore_check_constraints = ON"
+            );
+            foreach (
+                var guard in Storage.Sql.Rows(connection, row => row.GetString(0), "SELECT name FROM sqlite_schema WHERE type = 'trigger'")
+            )
                 Storage.Sql.Execute(connection, $"DROP TRIGGER {guard}");
             if (Storage.Sql.Execute(connection, statement) > 0)
                 return true;

@@ -24,7 +24,9 @@ internal sealed class SmallDisk : IDisposable
 
     private static int Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, UseShellExecute = false });
+        using var process = Process.Start(
+            new ProcessStartInfo(program, arguments) { RedirectStandardError = true, UseShellExecute = false }
+        );
         process!.StandardError.ReadToEnd();
         process.WaitForExit();
         return process.ExitCode;

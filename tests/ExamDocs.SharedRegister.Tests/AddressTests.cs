@@ -44,7 +44,11 @@ public sealed class AddressTests : Workplace
 
     [Fact]
     public void A_database_that_is_not_there_is_named() =>
-        Assert.Contains("\"nowhere\" does not exist", Assert.ThrowsAny<DbException>(() => DocumentRegister.Open(Server.AddressOf("nowhere"))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "\"nowhere\" does not exist",
+            Assert.ThrowsAny<DbException>(() => DocumentRegister.Open(Server.AddressOf("nowhere"))).Message,
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("require")]
@@ -79,7 +83,11 @@ public sealed class AddressTests : Workplace
         TakeAwayGuard("the_register_stays_itself");
         ByHand("UPDATE register SET layout = 99");
         var refused = Assert.Throws<RegisterRefusedException>(Open);
-        Assert.Equal($"The register postgres://127.0.0.1/{DatabaseName} was written by a later version (layout 99; this one knows 3). Use that version.", refused.Message);
+        Assert.Equal(
+            $"The register postgres://127.0.0.1/{DatabaseName} was written by a later version (layout 99; this one knows 3). "
+                + "Use that version.",
+            refused.Message
+        );
     }
 
     [Fact]
@@ -88,7 +96,11 @@ public sealed class AddressTests : Workplace
         OnTheServer($"CREATE DATABASE {DatabaseName}_latin TEMPLATE template0 ENCODING 'LATIN1' LOCALE 'C'");
         try
         {
-            Assert.Contains("encoding UTF8", Assert.Throws<RegisterRefusedException>(() => DocumentRegister.Open(Server.AddressOf($"{DatabaseName}_latin"))).Message, StringComparison.Ordinal);
+            Assert.Contains(
+                "encoding UTF8",
+                Assert.Throws<RegisterRefusedException>(() => DocumentRegister.Open(Server.AddressOf($"{DatabaseName}_latin"))).Message,
+                StringComparison.Ordinal
+            );
         }
         finally
         {
@@ -100,7 +112,11 @@ public sealed class AddressTests : Workplace
     public void A_register_on_a_server_is_copied_by_the_server_s_own_tools()
     {
         using var register = Open();
-        Assert.Contains("pg_dump", Assert.Throws<RegisterRefusedException>(() => register.BackUp(Path.Combine(Root, "copy.db"))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "pg_dump",
+            Assert.Throws<RegisterRefusedException>(() => register.BackUp(Path.Combine(Root, "copy.db"))).Message,
+            StringComparison.Ordinal
+        );
         Assert.Empty(Directory.GetFiles(Root));
     }
 

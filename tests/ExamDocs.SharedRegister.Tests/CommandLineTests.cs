@@ -55,11 +55,21 @@ public sealed class CommandLineTests : Workplace
         var untouched = await _examdocs.RunAsync("check", small, "--register", Database);
         TakeAwayGuard("outcome_is_never_changed");
         ByHand("UPDATE outcome SET outcome = 'fit', codes = '[]'");
-        foreach (var command in (string[][])[["check", small], ["issue", small, "--out", "out"], ["label", small, "--out", "labels.pdf"]])
+        foreach (
+            var command in (string[][])
+                [
+                    ["check", small],
+                    ["issue", small, "--out", "out"],
+                    ["label", small, "--out", "labels.pdf"],
+                ]
+        )
         {
             var run = await _examdocs.RunAsync([.. command, "--register", Database]);
             Assert.Equal(3, run.ExitCode);
-            Assert.Matches(@"\Astopped: The register was altered or damaged: visit 1 \([^)\n]+ of 20[0-9-]+\) is no longer as it was recorded\. Issue nothing from it\. Run examdocs register check[^\n]+\n\z", run.Err);
+            Assert.Matches(
+                @"\Astopped: The register was altered or damaged: visit 1 \([^)\n]+ of 20[0-9-]+\) is no longer as it was recorded\. Issue nothing from it\. Run examdocs register check[^\n]+\n\z",
+                run.Err
+            );
         }
         Assert.DoesNotContain("stopped", untouched.Err, StringComparison.Ordinal);
         Assert.Empty(Directory.GetFiles(_examdocs.At("."), "*.pdf", SearchOption.AllDirectories));
@@ -77,7 +87,16 @@ public sealed class CommandLineTests : Workplace
     public async Task A_server_that_fails_is_3_and_one_sentence(string address)
     {
         var register = string.Format(System.Globalization.CultureInfo.InvariantCulture, address, Server.Password, Server.Port);
-        var run = await _examdocs.RunAsync("issue", Records.ExampleJson, "--only", "quarantine-label", "--out", "out", "--register", register);
+        var run = await _examdocs.RunAsync(
+            "issue",
+            Records.ExampleJson,
+            "--only",
+            "quarantine-label",
+            "--out",
+            "out",
+            "--register",
+            register
+        );
         Assert.Equal(3, run.ExitCode);
         Assert.Matches(@"\Astopped: [^\n]+\n\z", run.Err);
         Assert.False(Directory.Exists(_examdocs.At("out")));
@@ -118,7 +137,11 @@ public sealed class CommandLineTests : Workplace
     }
 
     private List<string> Issued() =>
-        [.. JsonNode.Parse(File.ReadAllText(_examdocs.At("out/documents.json")))!["documents"]!.AsArray().Select(d => $"{d!["number"]} {d["sha256"]}")];
+        [
+            .. JsonNode.Parse(File.ReadAllText(_examdocs.At("out/documents.json")))!["documents"]!
+                .AsArray()
+                .Select(d => $"{d!["number"]} {d["sha256"]}"),
+        ];
 
     private void AssertSaysNoPassword(params Run[] runs) =>
         Assert.All(runs, run => Assert.DoesNotContain(Server.Password, run.Out + run.Err, StringComparison.Ordinal));

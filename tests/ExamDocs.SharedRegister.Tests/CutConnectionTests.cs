@@ -16,7 +16,10 @@ public sealed class CutConnectionTests : Workplace
         var pending = Take(cut, "a");
         Cut();
         Assert.ThrowsAny<DbException>(() => cut.Publish(pending, Pdf("a"), 1, "{}"));
-        Assert.Equal("The connection to the register was lost.", Assert.Throws<IOException>(() => cut.Publish(pending, Pdf("a"), 1, "{}")).Message);
+        Assert.Equal(
+            "The connection to the register was lost.",
+            Assert.Throws<IOException>(() => cut.Publish(pending, Pdf("a"), 1, "{}")).Message
+        );
         Assert.Throws<IOException>(() => Take(cut, "b"));
         Assert.Empty(Directory.GetFiles(Out));
         using var next = Open();
@@ -71,11 +74,23 @@ public sealed class CutConnectionTests : Workplace
     public void The_server_lets_go_of_a_machine_that_is_gone_or_asleep()
     {
         using var register = PostgresRegister.Open(Database, new LocalDate(2026, 5, 12));
-        string[] settings = ["tcp_keepalives_idle", "tcp_keepalives_interval", "tcp_keepalives_count", "idle_in_transaction_session_timeout"];
-        Assert.Equal(["30", "10", "6", "100s"], settings.Select(s => register.Connection.Rows(row => row.GetString(0), $"SHOW {s}").Single()));
+        string[] settings =
+        [
+            "tcp_keepalives_idle",
+            "tcp_keepalives_interval",
+            "tcp_keepalives_count",
+            "idle_in_transaction_session_timeout",
+        ];
+        Assert.Equal(
+            ["30", "10", "6", "100s"],
+            settings.Select(s => register.Connection.Rows(row => row.GetString(0), $"SHOW {s}").Single())
+        );
     }
 
     /// <summary>Ends every session of a run and waits until it has ended.</summary>
-    private void Cut() => ByHand(
-        "SELECT pg_terminate_backend(pid, 30000) FROM pg_stat_activity WHERE datname = current_database() AND application_name = 'examdocs'");
+    private void Cut() =>
+        ByHand(
+            "SELECT pg_terminate_backend(pid, 30000) FROM pg_stat_activity WHERE datname = current_database() AND "
+                + "application_name = 'examdocs'"
+        );
 }

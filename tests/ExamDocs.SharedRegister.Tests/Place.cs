@@ -25,7 +25,14 @@ public abstract partial class Workplace
     {
         var settings = new NpgsqlConnectionStringBuilder
         {
-            Host = "127.0.0.1", Port = Server.Port, Database = database, Username = user, Password = password, SearchPath = "examdocs", Pooling = false, CommandTimeout = 120,
+            Host = "127.0.0.1",
+            Port = Server.Port,
+            Database = database,
+            Username = user,
+            Password = password,
+            SearchPath = "examdocs",
+            Pooling = false,
+            CommandTimeout = 120,
         };
         var connection = new NpgsqlConnection(settings.ToString());
         connection.Open();
@@ -48,15 +55,22 @@ public abstract partial class Workplace
     internal IReadOnlyList<string> EveryTable()
     {
         using var connection = Connect();
-        return Storage.Sql.Rows(connection, row => row.GetString(0), "SELECT table_name::text FROM information_schema.tables WHERE table_schema = 'examdocs' ORDER BY 1");
+        return Storage.Sql.Rows(
+            connection,
+            row => row.GetString(0),
+            "SELECT table_name::text FROM information_schema.tables WHERE table_schema = 'examdocs' ORDER BY 1"
+        );
     }
 
     internal IReadOnlyList<(string Table, string Column, bool IsNumber, bool IsBytes)> ColumnsOf(string table)
     {
         using var connection = Connect();
         return Storage.Sql.Rows(
-            connection, row => (table, row.GetString(0), row.GetString(1) is "integer" or "bigint", row.GetString(1) == "bytea"),
-            "SELECT column_name::text, data_type::text FROM information_schema.columns WHERE table_schema = 'examdocs' AND table_name = $1", table);
+            connection,
+            row => (table, row.GetString(0), row.GetString(1) is "integer" or "bigint", row.GetString(1) == "bytea"),
+            "SELECT column_name::text, data_type::text FROM information_schema.columns WHERE table_schema = 'examdocs' AND table_name = $1",
+            table
+        );
     }
 
     /// <summary>Changes something behind the back of everything that guards it, as the owner of the server can.</summary>

@@ -25,12 +25,33 @@ public sealed class RoleTests : Workplace
         using var connection = Connect(DatabaseName, anna, Server.Password);
         string[] forbidden =
         [
-            "DELETE FROM document", "DELETE FROM log", "UPDATE log SET position = 7", "DELETE FROM visit", "UPDATE visit SET reference = 'x'", "UPDATE content SET bytes = ''",
-            "UPDATE document_item SET item = 'x'", "DELETE FROM checkpoint", "UPDATE checkpoint SET root = 'x'", "DELETE FROM counter", "DELETE FROM register", "UPDATE outcome SET outcome = 'fit'",
-            "UPDATE observation SET state = 'clear'", "TRUNCATE log", "DROP TRIGGER log_is_kept ON log", "ALTER TABLE log DISABLE TRIGGER ALL", "DROP TABLE log", "CREATE TABLE examdocs.mine (x int)",
+            "DELETE FROM document",
+            "DELETE FROM log",
+            "UPDATE log SET position = 7",
+            "DELETE FROM visit",
+            "UPDATE visit SET reference = 'x'",
+            "UPDATE content SET bytes = ''",
+            "UPDATE document_item SET item = 'x'",
+            "DELETE FROM checkpoint",
+            "UPDATE checkpoint SET root = 'x'",
+            "DELETE FROM counter",
+            "DELETE FROM register",
+            "UPDATE outcome SET outcome = 'fit'",
+            "UPDATE observation SET state = 'clear'",
+            "TRUNCATE log",
+            "DROP TRIGGER log_is_kept ON log",
+            "ALTER TABLE log DISABLE TRIGGER ALL",
+            "DROP TABLE log",
+            "CREATE TABLE examdocs.mine (x int)",
         ];
-        Assert.All(forbidden, statement => Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute(statement)).SqlState));
-        Assert.Contains("are kept", Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message, StringComparison.Ordinal);
+        Assert.All(forbidden, statement =>
+            Assert.Equal(NoPermission, Assert.Throws<PostgresException>(() => connection.Execute(statement)).SqlState)
+        );
+        Assert.Contains(
+            "are kept",
+            Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -42,14 +63,20 @@ public sealed class RoleTests : Workplace
     {
         using var register = Open();
         Issue(register, "a");
-        Assert.Contains("a register is never emptied", Assert.ThrowsAny<DbException>(() => ByHand(statement)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "a register is never emptied",
+            Assert.ThrowsAny<DbException>(() => ByHand(statement)).Message,
+            StringComparison.Ordinal
+        );
         Assert.Empty(register.Check());
     }
 
     [Fact]
     public void Whoever_may_make_no_register_is_told_so()
     {
-        var refused = Assert.Throws<RegisterRefusedException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, Role("nobody", ""))));
+        var refused = Assert.Throws<RegisterRefusedException>(() =>
+            DocumentRegister.Open(Server.AddressOf(DatabaseName, Role("nobody", "")))
+        );
         Assert.Contains("this user may make none", refused.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', refused.Message);
     }
@@ -59,9 +86,17 @@ public sealed class RoleTests : Workplace
     {
         Open().Dispose();
         var stranger = Role("stranger", "");
-        Assert.Contains("this user may not use it", Assert.Throws<RegisterRefusedException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, stranger))).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "this user may not use it",
+            Assert.Throws<RegisterRefusedException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, stranger))).Message,
+            StringComparison.Ordinal
+        );
         ByHand($"GRANT USAGE ON SCHEMA examdocs TO {stranger}");
-        Assert.StartsWith("42501: permission denied", Assert.Throws<PostgresException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, stranger))).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "42501: permission denied",
+            Assert.Throws<PostgresException>(() => DocumentRegister.Open(Server.AddressOf(DatabaseName, stranger))).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -88,7 +123,11 @@ public sealed class RoleTests : Workplace
             Assert.Empty(again.Check());
             Assert.Equal("R-2026-000004", Issue(again, "after").Number);
             using var connection = Connect(restored, Server.Owner, Server.Password);
-            Assert.Contains("are kept", Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message, StringComparison.Ordinal);
+            Assert.Contains(
+                "are kept",
+                Assert.Throws<PostgresException>(() => connection.Execute("DELETE FROM content")).Message,
+                StringComparison.Ordinal
+            );
         }
         finally
         {
@@ -101,7 +140,12 @@ public sealed class RoleTests : Workplace
         register.Recover();
         register.Visits.Remember(SampleVisit.Of("V-2026-031"));
         Issue(register, "a");
-        register.Publish(register.Take(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", "a correction")], Visit = 1 }), Pdf("b"), 1, "{}");
+        register.Publish(
+            register.Take(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", "a correction")], Visit = 1 }),
+            Pdf("b"),
+            1,
+            "{}"
+        );
         register.Void(Take(register, "c"), "the page could not be printed");
         Assert.True(register.Withdraw("R-2026-000002", "sent to the wrong yard"));
         Assert.Empty(register.Check());

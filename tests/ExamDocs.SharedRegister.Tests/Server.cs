@@ -59,7 +59,10 @@ public sealed class Server : IDisposable
     /// <summary>The server; without one the test is left out, and fails where everything must be there.</summary>
     public static Server Needed()
     {
-        const string missing = "No PostgreSQL server is installed: install the Debian package postgresql, or name the folder of its programs in " + ProgramsVariable + ".";
+        const string missing =
+            "No PostgreSQL server is installed: install the Debian package postgresql, or name the folder of its programs in "
+            + ProgramsVariable
+            + ".";
         if (s_running is null && string.Equals(Environment.GetEnvironmentVariable("CI"), "true", StringComparison.OrdinalIgnoreCase))
             Assert.Fail(missing);
         if (s_running is null)
@@ -93,7 +96,10 @@ public sealed class Server : IDisposable
         Run("initdb", "-D", Data, "-U", Owner, "-E", "UTF8", "--locale=C.UTF-8", "--auth=scram-sha-256", $"--pwfile={secret}", "--no-sync");
         File.Delete(secret);
         // The tests kill runs, never the server: it need not wait for the disk.
-        File.AppendAllText(Path.Combine(Data, "postgresql.conf"), "listen_addresses = '127.0.0.1'\nunix_socket_directories = ''\nfsync = off\nmax_connections = 100\nshared_buffers = 16MB\n");
+        File.AppendAllText(
+            Path.Combine(Data, "postgresql.conf"),
+            "listen_addresses = '127.0.0.1'\nunix_socket_directories = ''\nfsync = off\nmax_connections = 100\nshared_buffers = 16MB\n"
+        );
     }
 
     /// <summary>Between looking for a free port and taking it another may take it.</summary>
@@ -104,12 +110,22 @@ public sealed class Server : IDisposable
             Port = FreePort();
             try
             {
-                Run("pg_ctl", "start", "-D", Data, "-l", Log, "-w", "-t", "120", "-o", string.Create(CultureInfo.InvariantCulture, $"-p {Port}"));
+                Run(
+                    "pg_ctl",
+                    "start",
+                    "-D",
+                    Data,
+                    "-l",
+                    Log,
+                    "-w",
+                    "-t",
+                    "120",
+                    "-o",
+                    string.Create(CultureInfo.InvariantCulture, $"-p {Port}")
+                );
                 return;
             }
-            catch (InvalidOperationException) when (attempt < 3)
-            {
-            }
+            catch (InvalidOperationException) when (attempt < 3) { }
         }
     }
 
@@ -125,8 +141,14 @@ public sealed class Server : IDisposable
         if (Environment.GetEnvironmentVariable(ProgramsVariable) is { Length: > 0 } named)
             return File.Exists(Path.Combine(named, "initdb")) ? named : null;
         const string debian = "/usr/lib/postgresql";
-        return !Directory.Exists(debian) ? null : Directory.EnumerateDirectories(debian).Select(version => Path.Combine(version, "bin"))
-            .Where(bin => File.Exists(Path.Combine(bin, "initdb"))).Order(StringComparer.Ordinal).LastOrDefault();
+        return !Directory.Exists(debian)
+            ? null
+            : Directory
+                .EnumerateDirectories(debian)
+                .Select(version => Path.Combine(version, "bin"))
+                .Where(bin => File.Exists(Path.Combine(bin, "initdb")))
+                .Order(StringComparer.Ordinal)
+                .LastOrDefault();
     }
 
     /// <summary>The server refuses to run as root; Debian's package brings a user for it.</summary>
@@ -134,11 +156,18 @@ public sealed class Server : IDisposable
     {
         string[] asUser = Environment.IsPrivilegedProcess ? ["setpriv", "--reuid=postgres", "--regid=postgres", "--clear-groups"] : [];
         string[] line = [.. asUser, program, .. arguments];
-        var start = new ProcessStartInfo(line[0], line[1..]) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Path.GetTempPath() };
+        var start = new ProcessStartInfo(line[0], line[1..])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Path.GetTempPath(),
+        };
         using var process = Process.Start(start)!;
         var (said, complained) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());
         if (!process.WaitForExit(Patience))
             process.Kill(entireProcessTree: true);
-        return process.ExitCode == 0 ? said.Result : throw new InvalidOperationException($"{Path.GetFileName(program)} failed: {complained.Result} {said.Result}");
+        return process.ExitCode == 0
+            ? said.Result
+            : throw new InvalidOperationException($"{Path.GetFileName(program)} failed: {complained.Result} {said.Result}");
     }
 }

@@ -43,8 +43,16 @@ public sealed class AnnotateWorkbookTests : IDisposable
         var missing = list.Split(">U1<").Length - 1;
         Assert.Equal(findings.Count + missing + 2, list.Split("<row ").Length - 1);
         Assert.Equal(findings.Count(f => input.Sources.CellOf(f.Path) is not null) + missing, list.Split("<hyperlink ").Length - 1);
-        Assert.All(findings.Where(f => input.Sources.CellOf(f.Path) is not null),
-            f => Assert.Contains(System.Security.SecurityElement.Escape(f.Message)!.Replace("&apos;", "'", StringComparison.Ordinal).Replace("&quot;", "\"", StringComparison.Ordinal), notes, StringComparison.Ordinal));
+        Assert.All(findings.Where(f => input.Sources.CellOf(f.Path) is not null), f =>
+            Assert.Contains(
+                System
+                    .Security.SecurityElement.Escape(f.Message)!
+                    .Replace("&apos;", "'", StringComparison.Ordinal)
+                    .Replace("&quot;", "\"", StringComparison.Ordinal),
+                notes,
+                StringComparison.Ordinal
+            )
+        );
     }
 
     [Fact]
@@ -84,8 +92,16 @@ public sealed class AnnotateWorkbookTests : IDisposable
         var folder = Path.Combine(_workspace.Folder, "folder");
         Directory.CreateSymbolicLink(folder, _workspace.Folder);
         foreach (var same in new[] { input, link, Path.Combine(folder, "kit.xlsx"), Path.Combine(_workspace.Folder, ".", "kit.xlsx") })
-            Assert.Contains("cannot take the place", AnnotateWorkbook.Run(CheckRecord.Of(input, Workspace.Today), same), StringComparison.Ordinal);
-        Assert.Contains("cannot take the place", AnnotateWorkbook.Run(CheckRecord.Of(link, Workspace.Today), input), StringComparison.Ordinal);
+            Assert.Contains(
+                "cannot take the place",
+                AnnotateWorkbook.Run(CheckRecord.Of(input, Workspace.Today), same),
+                StringComparison.Ordinal
+            );
+        Assert.Contains(
+            "cannot take the place",
+            AnnotateWorkbook.Run(CheckRecord.Of(link, Workspace.Today), input),
+            StringComparison.Ordinal
+        );
         Assert.Equal(bytes, File.ReadAllBytes(input));
     }
 

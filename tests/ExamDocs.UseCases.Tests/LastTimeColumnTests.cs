@@ -16,7 +16,11 @@ public sealed class LastTimeColumnTests : IDisposable
     {
         var texts = Texts(Next(Workspace.ExampleJson, answers: false));
         Assert.Contains("cover-cut last time", texts);
-        Assert.Contains("2026-05-11 doubt: Two threads of the left leg-loop pattern look dull and may be worn through; cannot be told without opening it", texts);
+        Assert.Contains(
+            "2026-05-11 doubt: Two threads of the left leg-loop pattern look dull and may be worn through; cannot be told "
+                + "without opening it",
+            texts
+        );
     }
 
     [Fact]
@@ -40,7 +44,11 @@ public sealed class LastTimeColumnTests : IDisposable
     public void Headings_are_locked_without_a_password()
     {
         using var zip = ZipFile.OpenRead(Next(Workspace.ExampleJson, answers: false));
-        var sheets = zip.Entries.Where(e => e.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).Select(Text).Where(x => x.Contains("sheetProtection", StringComparison.Ordinal)).ToList();
+        var sheets = zip
+            .Entries.Where(e => e.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal))
+            .Select(Text)
+            .Where(x => x.Contains("sheetProtection", StringComparison.Ordinal))
+            .ToList();
         Assert.True(sheets.Count > 20, "every sheet to fill in is protected");
         Assert.All(sheets, sheet =>
         {
@@ -64,7 +72,17 @@ public sealed class LastTimeColumnTests : IDisposable
     private static List<string> Texts(string workbook)
     {
         using var zip = ZipFile.OpenRead(workbook);
-        return [.. Regex.Matches(Text(zip.GetEntry("xl/sharedStrings.xml")!), "<[a-z]*:?t(?: [^>]*)?>([^<]*)<", RegexOptions.None, TimeSpan.FromSeconds(20)).Select(m => m.Groups[1].Value)];
+        return
+        [
+            .. Regex
+                .Matches(
+                    Text(zip.GetEntry("xl/sharedStrings.xml")!),
+                    "<[a-z]*:?t(?: [^>]*)?>([^<]*)<",
+                    RegexOptions.None,
+                    TimeSpan.FromSeconds(20)
+                )
+                .Select(m => m.Groups[1].Value),
+        ];
     }
 
     private static string Text(ZipArchiveEntry entry)

@@ -30,6 +30,8 @@ public sealed class NextVisitTests
         Assert.NotEmpty(withdrawn);
         foreach (var id in withdrawn)
             Assert.Contains(next.Items.Single(i => i.Item.Id == id).Reasons, r => r.Code == "W10");
-        Assert.All(next.Items.Where(i => !withdrawn.Contains(i.Item.Id, StringComparer.Ordinal)), i => Assert.Equal(Outcome.Undetermined, i.Outcome));
+        Assert.All(next.Items.Where(i => !withdrawn.Contains(i.Item.Id, StringComparer.Ordinal)), i =>
+            Assert.Equal(Outcome.Undetermined, i.Outcome)
+        );
     }
 }

@@ -34,8 +34,13 @@ public sealed class RecordedPhotosTests : IDisposable
 
         var found = read.Visit!.Findings.Where(f => f.Code is "INT042" or "INT043" or "INT044" or "INT045").ToList();
         Assert.Equal(
-            [("INT042", $"{file}#/examinations/1/observations/0/photo"), ("INT043", $"{file}#/examinations/2/observations/0/photo"), ("INT044", $"{file}#/examinations/3/observations/0/photo")],
-            found.Select(f => (f.Code, read.Sources.Locate(f.Path))));
+            [
+                ("INT042", $"{file}#/examinations/1/observations/0/photo"),
+                ("INT043", $"{file}#/examinations/2/observations/0/photo"),
+                ("INT044", $"{file}#/examinations/3/observations/0/photo"),
+            ],
+            found.Select(f => (f.Code, read.Sources.Locate(f.Path)))
+        );
         Assert.All(found, f => Assert.Equal(Severity.Warning, f.Severity));
         Assert.Equal(examined[1..].Select(e => (string?)e["item"]), found.Select(f => f.Item));
         Assert.Equal(Outcomes(CheckRecord.Of(Workspace.ExampleJson, Workspace.Today)), Outcomes(read));
@@ -53,7 +58,9 @@ public sealed class RecordedPhotosTests : IDisposable
 
         Assert.Contains(read.Visit!.Findings, f => f is { Code: "INT042", Path: "/examinations/0/observations/0/photo" });
         Assert.Contains(read.Visit.Findings, f => f.Code is "INT050");
-        Assert.DoesNotContain(read.Visit.Findings, f => f is { Code: "INT051", Path: var path } && path.StartsWith("/examinations/0", StringComparison.Ordinal));
+        Assert.DoesNotContain(read.Visit.Findings, f =>
+            f is { Code: "INT051", Path: var path } && path.StartsWith("/examinations/0", StringComparison.Ordinal)
+        );
     }
 
     private static IEnumerable<(string?, Outcome, string)> Outcomes(CheckedInput input) =>

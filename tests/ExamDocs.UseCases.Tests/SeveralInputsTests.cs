@@ -60,8 +60,10 @@ public sealed class SeveralInputsTests : IDisposable
         Assert.Equal($"'ZZ-OTHER' stands here, and '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial", finding.Message);
         Assert.Equal($"{other}#/items/{index}/serial", merged.Sources.Locate(finding.Path));
         Assert.All(merged.Visit.Items.Where(i => i.Item.Id == fit.Item.Id), i => Assert.Equal(Outcome.Undetermined, i.Outcome));
-        Assert.Equal(Lines(merged).Where(l => !l.StartsWith(fit.Item.Id + " ", StringComparison.Ordinal)),
-            whole.Items.Where(i => i.Item.Id != fit.Item.Id).Select(Line));
+        Assert.Equal(
+            Lines(merged).Where(l => !l.StartsWith(fit.Item.Id + " ", StringComparison.Ordinal)),
+            whole.Items.Where(i => i.Item.Id != fit.Item.Id).Select(Line)
+        );
     }
 
     /// <summary>Whatever the order of the inputs: the defect that one of them saw holds.</summary>
@@ -132,7 +134,9 @@ public sealed class SeveralInputsTests : IDisposable
         Assert.NotNull(inputs[1].Unreadable);
         // Each is decided on its own record, and knows what the other withdrew.
         Assert.Equal(
-            CheckRecord.Of(Workspace.ExampleJson, Workspace.Today).Visit!.Items.Select(i => (i.Item.Id, i.Outcome)), inputs[2].Visit!.Items.Select(i => (i.Item.Id, i.Outcome)));
+            CheckRecord.Of(Workspace.ExampleJson, Workspace.Today).Visit!.Items.Select(i => (i.Item.Id, i.Outcome)),
+            inputs[2].Visit!.Items.Select(i => (i.Item.Id, i.Outcome))
+        );
         Assert.Contains(inputs[2].Visit!.Items.Single(i => i.Item.Id is "BRG-02").Reasons, r => r.Code is "W10");
     }
 
@@ -158,7 +162,9 @@ public sealed class SeveralInputsTests : IDisposable
         var visit = CheckRecord.Of(Workspace.ExampleJson, Workspace.Today).Visit!;
         var fit = visit.Items.First(i => i.Outcome is Outcome.Fit);
         var examinations = JsonNode.Parse(File.ReadAllText(Workspace.ExampleJson))!["examinations"]!.AsArray();
-        var at = Enumerable.Range(0, examinations.Count).Last(n => (string?)examinations[n]!["item"] == fit.Item.Id && (string?)examinations[n]!["examinedOn"] is null or "2026-05-11");
+        var at = Enumerable
+            .Range(0, examinations.Count)
+            .Last(n => (string?)examinations[n]!["item"] == fit.Item.Id && (string?)examinations[n]!["examinedOn"] is null or "2026-05-11");
         var observations = examinations[at]!["observations"]!.AsArray();
         return (fit.Item.Id!, at, Enumerable.Range(0, observations.Count).First(n => (string?)observations[n]!["state"] == "clear"));
     }
@@ -177,10 +183,15 @@ public sealed class SeveralInputsTests : IDisposable
     private static JsonArray Half(JsonNode list, Func<int, bool> which) =>
         [.. list.AsArray().Where((_, n) => which(n)).Select(node => node!.DeepClone())];
 
-    private static IEnumerable<string> Codes(CheckedInput input) => input.Visit!.Findings.Select(f => f.Code).Distinct(StringComparer.Ordinal);
+    private static IEnumerable<string> Codes(CheckedInput input) =>
+        input.Visit!.Findings.Select(f => f.Code).Distinct(StringComparer.Ordinal);
 
     private static IEnumerable<string> Lines(CheckedInput input) => input.Visit!.Items.Select(Line);
 
-    private static string Line(DeterminedItem item) => string.Create(CultureInfo.InvariantCulture,
-        $"{item.Item.Id} {item.Outcome.Word()} {item.Until} {item.NextExaminationBy} {string.Join(' ', item.Reasons.Select(r => r.Code))}");
+    private static string Line(DeterminedItem item) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{item.Item.Id} {item.Outcome.Word()} {item.Until} {item.NextExaminationBy} "
+                + $"{string.Join(' ', item.Reasons.Select(r => r.Code))}"
+        );
 }

@@ -12,7 +12,9 @@ internal static class BlankCommand
 {
     private static readonly Option<FileInfo> Out = new("--out")
     {
-        Description = "The workbook to write (.xlsx); or, with --from, check sheets to fill in by hand (.pdf): the pile to print. The single sheets go beside it, named by their numbers.",
+        Description =
+            "The workbook to write (.xlsx); or, with --from, check sheets to fill in by hand (.pdf): the pile to print. The "
+            + "single sheets go beside it, named by their numbers.",
         HelpName = "FILE",
         Required = true,
     };
@@ -27,7 +29,12 @@ internal static class BlankCommand
 
     private const string TheRegister = "register";
 
-    private static readonly Option<string?> From = new("--from") { Description = $"Fill in identities, limits and history from an earlier record; the word {TheRegister} takes them from the register.", HelpName = $"FILE|{TheRegister}" };
+    private static readonly Option<string?> From = new("--from")
+    {
+        Description =
+            $"Fill in identities, limits and history from an earlier record; the word {TheRegister} takes them from the register.",
+        HelpName = $"FILE|{TheRegister}",
+    };
 
     private static readonly Option<LocalDate?> DueBefore = new("--due-before")
     {
@@ -36,13 +43,29 @@ internal static class BlankCommand
         CustomParser = ParseDay,
     };
 
-    private static readonly Option<string?> Employer = new("--employer") { Description = $"With --from {TheRegister}: whose kit.", HelpName = "NAME" };
+    private static readonly Option<string?> Employer = new("--employer")
+    {
+        Description = $"With --from {TheRegister}: whose kit.",
+        HelpName = "NAME",
+    };
 
-    private static readonly Option<bool> Answers = new("--answers") { Description = "With --from: fill in its answers too. Only in a workbook." };
+    private static readonly Option<bool> Answers = new("--answers")
+    {
+        Description = "With --from: fill in its answers too. Only in a workbook.",
+    };
 
     public static Command Create()
     {
-        var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.") { Out, Categories, From, DueBefore, Employer, Answers, CommonOptions.Rules };
+        var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.")
+        {
+            Out,
+            Categories,
+            From,
+            DueBefore,
+            Employer,
+            Answers,
+            CommonOptions.Rules,
+        };
         SigningOptions.AddTo(command);
         command.Validators.Add(CheckPaper);
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
@@ -59,13 +82,25 @@ internal static class BlankCommand
     private static int Write(ParseResult parsed, KnownRules rules)
     {
         var file = parsed.GetRequiredValue(Out).FullName;
-        var refused = WriteCaptureWorkbook.Run(new CaptureRequest(
-            file, parsed.GetValue(Categories) ?? [], IsRegister(parsed.GetValue(From)) ? null : parsed.GetValue(From), parsed.GetValue(Answers))
-        {
-            Rules = rules,
-            Register = IsRegister(parsed.GetValue(From))
-                ? new FromRegister(CommonOptions.RegisterPath(parsed), parsed.GetValue(DueBefore), parsed.GetValue(Employer), CommonOptions.Today()) : null,
-        });
+        var refused = WriteCaptureWorkbook.Run(
+            new CaptureRequest(
+                file,
+                parsed.GetValue(Categories) ?? [],
+                IsRegister(parsed.GetValue(From)) ? null : parsed.GetValue(From),
+                parsed.GetValue(Answers)
+            )
+            {
+                Rules = rules,
+                Register = IsRegister(parsed.GetValue(From))
+                    ? new FromRegister(
+                        CommonOptions.RegisterPath(parsed),
+                        parsed.GetValue(DueBefore),
+                        parsed.GetValue(Employer),
+                        CommonOptions.Today()
+                    )
+                    : null,
+            }
+        );
         if (refused is not null)
         {
             Console.Error.WriteLine(refused);
@@ -96,7 +131,8 @@ internal static class BlankCommand
                 Rules = rules,
                 Signer = signer,
             },
-            cancellation);
+            cancellation
+        );
         CommonOptions.SayWhereMade(parsed, register, wasThere);
         foreach (var sentence in result.Unprintable)
             await Console.Error.WriteLineAsync(sentence);
@@ -113,7 +149,9 @@ internal static class BlankCommand
     private static void PrintList(CheckSheetResult result, string file)
     {
         foreach (var sheet in result.Sheets)
-            Console.WriteLine($"{sheet.Document.Number}  {string.Join(", ", sheet.Document.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}");
+            Console.WriteLine(
+                $"{sheet.Document.Number}  {string.Join(", ", sheet.Document.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}"
+            );
         Console.WriteLine(result.Sheets.Count == 0 ? "nothing to print" : file);
     }
 
@@ -134,7 +172,10 @@ internal static class BlankCommand
         if (!IsRegister(from) && (command.GetResult(DueBefore) is not null || command.GetResult(Employer) is not null))
             command.AddError($"--due-before and --employer choose from the register: give --from {TheRegister} too");
         if (IsRegister(from) && IsPaper(command.GetValue(Out)))
-            command.AddError($"check sheets are made from a record: write the workbook first (--from {TheRegister} --out next.xlsx), then --from next.xlsx");
+            command.AddError(
+                $"check sheets are made from a record: write the workbook first (--from {TheRegister} --out next.xlsx), then "
+                    + "--from next.xlsx"
+            );
         if (!IsPaper(command.GetValue(Out)))
         {
             if (SigningOptions.IsGiven(command))

@@ -29,7 +29,13 @@ internal static class CheckCommand
 
     public static Command Create()
     {
-        var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.") { Inputs, Json, Annotate, CommonOptions.Rules };
+        var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.")
+        {
+            Inputs,
+            Json,
+            Annotate,
+            CommonOptions.Rules,
+        };
         command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }

@@ -21,9 +21,12 @@ internal static class IssueCommand
         Required = true,
     };
 
-    private static readonly Option<bool> PerItem = new("--per-item") { Description = "One report for each item instead of a schedule of all." };
+    private static readonly Option<bool> PerItem = new("--per-item")
+    {
+        Description = "One report for each item instead of a schedule of all.",
+    };
 
-    private static readonly Option<string?> Only = new("--only") 
+    private static readonly Option<string?> Only = new("--only")
     {
         Description = $"Only documents of this kind: {string.Join(", ", DocumentTypes.All.Select(t => t.Kind))}.",
         HelpName = "KIND",
@@ -31,7 +34,8 @@ internal static class IssueCommand
 
     private static readonly Option<string?> Reason = new("--reason")
     {
-        Description = "Why an earlier version of the record is corrected; printed on the documents that replace those of the earlier version.",
+        Description =
+            "Why an earlier version of the record is corrected; printed on the documents that replace those of the earlier version.",
         HelpName = "TEXT",
     };
 
@@ -39,9 +43,18 @@ internal static class IssueCommand
 
     public static Command Create()
     {
-        var command = new Command("issue", "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals.")
+        var command = new Command(
+            "issue",
+            "Issues documents for all that may be issued, labels and notices for what may not be used; names refusals."
+        )
         {
-            Inputs, Out, PerItem, Only, Reason, CommonOptions.Letterhead, CommonOptions.Rules,
+            Inputs,
+            Out,
+            PerItem,
+            Only,
+            Reason,
+            CommonOptions.Letterhead,
+            CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
@@ -51,7 +64,11 @@ internal static class IssueCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules || !CommonOptions.TryLetterhead(parsed, out var letterhead) || !SigningOptions.TrySigner(parsed, out var signer))
+        if (
+            CommonOptions.KnownRules(parsed) is not { } rules
+            || !CommonOptions.TryLetterhead(parsed, out var letterhead)
+            || !SigningOptions.TrySigner(parsed, out var signer)
+        )
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         if (CommonOptions.RegisterToWrite(parsed, folder) is not { } register)
@@ -73,7 +90,8 @@ internal static class IssueCommand
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
                 Reading = ReadingOptions.Of(parsed),
             },
-            cancellation);
+            cancellation
+        );
         CommonOptions.SayWhereMade(parsed, register, wasThere);
         Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
         return result.Failure is not null ? ExitCode.Machinery
@@ -91,13 +109,16 @@ internal static class IssueCommand
             foreach (var refusal in result.Refused)
                 Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
-                Console.WriteLine($"{issued.Document.Number}  {issued.Document.Kind}  {Items(issued.Document.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}");
+                Console.WriteLine(
+                    $"{issued.Document.Number}  {issued.Document.Kind}  "
+                        + $"{Items(issued.Document.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}"
+                );
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }
         if (result.Failure is { } failure)
             Console.Error.WriteLine($"stopped: {failure}. What is listed is whole; run the command again to go on.");
     }
 
-    private static string Items(IReadOnlyList<string> items) => items.Count <= 3
-        ? string.Join(", ", items) : string.Create(CultureInfo.InvariantCulture, $"{items.Count} items");
+    private static string Items(IReadOnlyList<string> items) =>
+        items.Count <= 3 ? string.Join(", ", items) : string.Create(CultureInfo.InvariantCulture, $"{items.Count} items");
 }

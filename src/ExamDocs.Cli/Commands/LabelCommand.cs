@@ -15,11 +15,18 @@ internal static class LabelCommand
         Arity = ArgumentArity.OneOrMore,
     };
 
-    private static readonly Option<FileInfo> Out = new("--out") { Description = "The sheet to write (.pdf). The single labels go beside it, named by their numbers.", HelpName = "FILE", Required = true };
+    private static readonly Option<FileInfo> Out = new("--out")
+    {
+        Description = "The sheet to write (.pdf). The single labels go beside it, named by their numbers.",
+        HelpName = "FILE",
+        Required = true,
+    };
 
     private static readonly Option<LabelStock?> Stock = new("--stock")
     {
-        Description = $"What is printed on, or a .json file of your own that says so: {string.Join("; ", LabelStock.All.Select(s => $"{s.Name} ({s.What})"))}. "
+        Description =
+            "What is printed on, or a .json file of your own that says so: "
+            + $"{string.Join("; ", LabelStock.All.Select(s => $"{s.Name} ({s.What})"))}. "
             + $"Default: {string.Join(", ", LabelFormat.All.Select(f => $"{f.UsualStock} for {f.Type.Kind}"))}.",
         HelpName = "NAME|FILE",
         CustomParser = ParseStock,
@@ -27,11 +34,18 @@ internal static class LabelCommand
 
     private static readonly Option<string?> Only = new("--only")
     {
-        Description = $"Labels of this kind: {string.Join(", ", LabelFormat.All.Select(f => f.Type.Kind))}. Default: those that the stock is for, else quarantine-label.",
+        Description =
+            $"Labels of this kind: {string.Join(", ", LabelFormat.All.Select(f => f.Type.Kind))}. Default: those that the "
+            + "stock is for, else quarantine-label.",
         HelpName = "KIND",
     };
 
-    private static readonly Option<int> Start = new("--start") { Description = "First place used on the first sheet.", HelpName = "N", DefaultValueFactory = _ => 1 };
+    private static readonly Option<int> Start = new("--start")
+    {
+        Description = "First place used on the first sheet.",
+        HelpName = "N",
+        DefaultValueFactory = _ => 1,
+    };
 
     private static readonly Option<(double X, double Y)> Offset = new("--offset")
     {
@@ -40,9 +54,15 @@ internal static class LabelCommand
         CustomParser = ParseOffset,
     };
 
-    private static readonly Option<bool> CropMarks = new("--crop-marks") { Description = "Fine lines in the margins that show where to cut." };
+    private static readonly Option<bool> CropMarks = new("--crop-marks")
+    {
+        Description = "Fine lines in the margins that show where to cut.",
+    };
 
-    private static readonly Option<bool> Black = new("--black") { Description = "Solid black and white alone, for thermal printers; the prohibition sign is then black too." };
+    private static readonly Option<bool> Black = new("--black")
+    {
+        Description = "Solid black and white alone, for thermal printers; the prohibition sign is then black too.",
+    };
 
     static LabelCommand() => Only.AcceptOnlyFromAmong([.. LabelFormat.All.Select(f => f.Type.Kind)]);
 
@@ -50,7 +70,15 @@ internal static class LabelCommand
     {
         var command = new Command("label", "Prints labels onto a stock: for what may not be used, or for what is to be examined next.")
         {
-            Inputs, Out, Stock, Only, Start, Offset, CropMarks, Black, CommonOptions.Rules,
+            Inputs,
+            Out,
+            Stock,
+            Only,
+            Start,
+            Offset,
+            CropMarks,
+            Black,
+            CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
@@ -74,7 +102,12 @@ internal static class LabelCommand
                 RegisterPath = register.Place,
                 Stock = parsed.GetValue(Stock),
                 Kind = parsed.GetValue(Only),
-                Placing = new Placing(parsed.GetValue(Start), parsed.GetValue(Offset).X, parsed.GetValue(Offset).Y, parsed.GetValue(CropMarks)),
+                Placing = new Placing(
+                    parsed.GetValue(Start),
+                    parsed.GetValue(Offset).X,
+                    parsed.GetValue(Offset).Y,
+                    parsed.GetValue(CropMarks)
+                ),
                 BlackOnly = parsed.GetValue(Black),
                 Reading = ReadingOptions.Of(parsed),
                 Today = CommonOptions.Today(),
@@ -82,7 +115,8 @@ internal static class LabelCommand
                 Rules = rules,
                 Signer = signer,
             },
-            cancellation);
+            cancellation
+        );
         CommonOptions.SayWhereMade(parsed, register, wasThere);
         FindingsPrinter.Print(result.Inputs, quiet: true);
         foreach (var sentence in result.Unprintable.Concat(parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks))
@@ -95,10 +129,14 @@ internal static class LabelCommand
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
             foreach (var label in result.Labels)
-                Console.WriteLine($"{label.Document.Number}  {string.Join(", ", label.Document.Items)}{(label.IssuedNow ? "" : "  (issued before)")}");
+                Console.WriteLine(
+                    $"{label.Document.Number}  {string.Join(", ", label.Document.Items)}{(label.IssuedNow ? "" : "  (issued before)")}"
+                );
             Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file);
         }
-        return result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs)) : CheckCommand.ExitOf(result.Inputs);
+        return result.Unprintable.Count > 0
+            ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))
+            : CheckCommand.ExitOf(result.Inputs);
     }
 
     private static LabelStock? ParseStock(ArgumentResult argument)
@@ -108,7 +146,10 @@ internal static class LabelCommand
             return stock;
         if (!named.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
         {
-            argument.AddError($"there is no stock '{named}'; there are {string.Join(", ", LabelStock.All.Select(s => s.Name))}, or your own in a .json file");
+            argument.AddError(
+                $"there is no stock '{named}'; there are {string.Join(", ", LabelStock.All.Select(s => s.Name))}, or your own "
+                    + "in a .json file"
+            );
             return null;
         }
         var (read, faults) = ReadStock(named);
@@ -139,5 +180,8 @@ internal static class LabelCommand
     }
 
     private static double? Millimetres(string text) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm) && Math.Abs(mm) <= 100 ? mm : null;
+        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm)
+        && Math.Abs(mm) <= 100
+            ? mm
+            : null;
 }

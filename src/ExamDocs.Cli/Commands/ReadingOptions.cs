@@ -35,8 +35,11 @@ internal static class ReadingOptions
     private static void Check(CommandResult command)
     {
         // What is no number is said by its own parser; asking for its value would throw.
-        if (Typed(command, Metres, ReadingDistance.Default.Metres) is { } metres && Typed(command, SignFactor, ReadingDistance.Default.SignFactor) is { } factor
-            && ReadingDistance.Objection(metres, factor) is { } objection)
+        if (
+            Typed(command, Metres, ReadingDistance.Default.Metres) is { } metres
+            && Typed(command, SignFactor, ReadingDistance.Default.SignFactor) is { } factor
+            && ReadingDistance.Objection(metres, factor) is { } objection
+        )
             command.AddError(objection);
     }
 

@@ -16,8 +16,13 @@ internal static class RegisterCheckCommand
         DefaultValueFactory = _ => [],
     };
 
-    public static Command Create() => RegisterCommand.Sub(
-        "check", "Looks for damage, gaps and alterations, and decides every record again.", [Checkpoints, CommonOptions.Rules], Run);
+    public static Command Create() =>
+        RegisterCommand.Sub(
+            "check",
+            "Looks for damage, gaps and alterations, and decides every record again.",
+            [Checkpoints, CommonOptions.Rules],
+            Run
+        );
 
     private static int Run(ParseResult parsed)
     {
@@ -37,14 +42,27 @@ internal static class RegisterCheckCommand
         foreach (var note in found.Notes)
             Console.WriteLine($"note: {note}");
         if (found.DecidedByOthers > 0)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; {found.DecidedOtherwise} of them come out otherwise now"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; "
+                        + $"{found.DecidedOtherwise} of them come out otherwise now"
+                )
+            );
         if (found.Faults.Count == 0)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, "
+                        + $"log of {register.Checkpoint()?.Size ?? 0} entries"
+                )
+            );
         if (kept.Count == 0)
             Console.WriteLine($"No checkpoint was given. {WhatCheckpointsAreFor}");
         return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
 
     internal const string WhatCheckpointsAreFor =
-        "A register written anew from its first entry on is sound in itself: only a backup and a checkpoint.json kept elsewhere show it (register check --checkpoint FILE).";
+        "A register written anew from its first entry on is sound in itself: only a backup and a checkpoint.json kept "
+        + "elsewhere show it (register check --checkpoint FILE).";
 }

@@ -10,17 +10,39 @@ namespace ExamDocs.Cli.Commands;
 /// <summary><c>examdocs register</c>: the store.</summary>
 internal static class RegisterCommand
 {
-    private static readonly Argument<string[]> Inputs = new("INPUT") { Description = "Records of earlier visits: workbooks (.xlsx), JSON, .csv files or folders of them.", Arity = ArgumentArity.OneOrMore };
+    private static readonly Argument<string[]> Inputs = new("INPUT")
+    {
+        Description = "Records of earlier visits: workbooks (.xlsx), JSON, .csv files or folders of them.",
+        Arity = ArgumentArity.OneOrMore,
+    };
 
-    private static readonly Option<DirectoryInfo> Folder = new("--out") { Description = "Folder for the files; made where it is missing.", HelpName = "DIR", Required = true };
+    private static readonly Option<DirectoryInfo> Folder = new("--out")
+    {
+        Description = "Folder for the files; made where it is missing.",
+        HelpName = "DIR",
+        Required = true,
+    };
 
-    private static readonly Option<FileInfo> Copy = new("--out") { Description = "The copy to write; a file that is there already is left alone.", HelpName = "FILE", Required = true };
+    private static readonly Option<FileInfo> Copy = new("--out")
+    {
+        Description = "The copy to write; a file that is there already is left alone.",
+        HelpName = "FILE",
+        Required = true,
+    };
 
     private static readonly Argument<string> Number = new("NUMBER") { Description = "Number of the document, for example R-2026-000123." };
 
-    private static readonly Option<string> Reason = new("--reason") { Description = "Why it no longer holds; it stays in the log.", HelpName = "TEXT", Required = true };
+    private static readonly Option<string> Reason = new("--reason")
+    {
+        Description = "Why it no longer holds; it stays in the log.",
+        HelpName = "TEXT",
+        Required = true,
+    };
 
-    private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Only list what is held and how long; nothing is ever deleted." };
+    private static readonly Option<bool> DryRun = new("--dry-run")
+    {
+        Description = "Only list what is held and how long; nothing is ever deleted.",
+    };
 
     public static Command Create()
     {
@@ -32,7 +54,12 @@ internal static class RegisterCommand
 
     private static IReadOnlyList<Command> All { get; } =
     [
-        Sub("import", "Takes earlier visits in, so that they are history to those that follow; issues nothing.", [Inputs, CommonOptions.Rules], Import),
+        Sub(
+            "import",
+            "Takes earlier visits in, so that they are history to those that follow; issues nothing.",
+            [Inputs, CommonOptions.Rules],
+            Import
+        ),
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
         Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
         RegisterCheckCommand.Create(),
@@ -83,7 +110,11 @@ internal static class RegisterCommand
         using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         register.BackUp(copy);
         Say(parsed, copy);
-        Say(parsed, "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. " + RegisterCheckCommand.WhatCheckpointsAreFor);
+        Say(
+            parsed,
+            "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. "
+                + RegisterCheckCommand.WhatCheckpointsAreFor
+        );
         return ExitCode.Done;
     }
 
@@ -97,13 +128,15 @@ internal static class RegisterCommand
         using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
         if (!register.Withdraw(number, reason.Trim()))
         {
-            return Refuse(register.Find(number) switch
-            {
-                { Ended: DocumentEnd.Replaced } d => $"{number} was replaced by {string.Join(", ", d.ReplacedBy)} already",
-                { Ended: DocumentEnd.Withdrawn } => $"{number} was withdrawn already",
-                { Ended: DocumentEnd.Ended } d => $"{number} ended already: {d.EndedReason}",
-                _ => $"no document was issued under {number} in this register",
-            });
+            return Refuse(
+                register.Find(number) switch
+                {
+                    { Ended: DocumentEnd.Replaced } d => $"{number} was replaced by {string.Join(", ", d.ReplacedBy)} already",
+                    { Ended: DocumentEnd.Withdrawn } => $"{number} was withdrawn already",
+                    { Ended: DocumentEnd.Ended } d => $"{number} ended already: {d.EndedReason}",
+                    _ => $"no document was issued under {number} in this register",
+                }
+            );
         }
         Say(parsed, $"{number} is withdrawn: {reason.Trim()}");
         return ExitCode.Done;
@@ -120,9 +153,16 @@ internal static class RegisterCommand
         var today = CommonOptions.Today();
         foreach (var held in PersonalData.In(place.Place, today, rules))
         {
-            var until = held.Until is not { } day ? "no day can be given"
-                : day < today ? $"had to be kept until {LocalDatePattern.Iso.Format(day)}: may go" : $"has to be kept until {LocalDatePattern.Iso.Format(day)}";
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"visit {held.Visit.Visit} {held.Visit.Reference} for {held.Visit.Employer}: {until}"));
+            var until =
+                held.Until is not { } day ? "no day can be given"
+                : day < today ? $"had to be kept until {LocalDatePattern.Iso.Format(day)}: may go"
+                : $"has to be kept until {LocalDatePattern.Iso.Format(day)}";
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"visit {held.Visit.Visit} {held.Visit.Reference} for {held.Visit.Employer}: {until}"
+                )
+            );
             Console.WriteLine($"  people: {string.Join("; ", held.People)}");
             foreach (var why in held.Why)
                 Console.WriteLine($"  {why}");

@@ -10,13 +10,21 @@ namespace ExamDocs.Cli.Commands;
 /// <summary>The commands of <c>examdocs register</c> that are about registers themselves: make, find, bring up to date, join.</summary>
 internal static class RegisterPlaceCommands
 {
-    private static readonly Argument<string> Other = new("OTHER") { Description = "The register to take in: a file, or postgres://user@server/database. It is not changed." };
+    private static readonly Argument<string> Other = new("OTHER")
+    {
+        Description = "The register to take in: a file, or postgres://user@server/database. It is not changed.",
+    };
 
     public static IReadOnlyList<Command> All { get; } =
     [
         RegisterCommand.Sub("create", "Makes a register where there is none.", [], Make),
         RegisterCommand.Sub("where", "Tells which register is used, and why.", [], Where),
-        RegisterCommand.Sub("update", "Brings a register of an earlier version up to date; one in a file is brought up to date by any command that writes it.", [], Update),
+        RegisterCommand.Sub(
+            "update",
+            "Brings a register of an earlier version up to date; one in a file is brought up to date by any command that writes it.",
+            [],
+            Update
+        ),
         RegisterCommand.Sub("merge", "Takes the visits and documents of another register into this one.", [Other], Merge),
     ];
 
@@ -49,7 +57,11 @@ internal static class RegisterPlaceCommands
         }
         using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
         Console.WriteLine(register.Place);
-        RegisterCommand.Say(parsed, $"named by {place.NamedBy ?? "nobody: the usual place"}; kept since {LocalDatePattern.Iso.Format(register.KeptSince)}; identity {register.Identity}");
+        RegisterCommand.Say(
+            parsed,
+            $"named by {place.NamedBy ?? "nobody: the usual place"}; kept since "
+                + $"{LocalDatePattern.Iso.Format(register.KeptSince)}; identity {register.Identity}"
+        );
         foreach (var stray in place.Strays("."))
             Console.Error.WriteLine(stray);
         return ExitCode.Done;
@@ -73,7 +85,14 @@ internal static class RegisterPlaceCommands
             Console.Error.WriteLine(refused);
         foreach (var remark in parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks)
             Console.Error.WriteLine(remark);
-        RegisterCommand.Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.Visits} visits and {result.Documents} documents taken in, {result.Known} known already, {result.Refused.Count} refused"));
+        RegisterCommand.Say(
+            parsed,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{result.Visits} visits and {result.Documents} documents taken in, {result.Known} known already, "
+                    + $"{result.Refused.Count} refused"
+            )
+        );
         return result.Refused.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
 }

@@ -17,7 +17,12 @@ internal static class RulesCommand
 
     public static Command Create()
     {
-        var command = new Command("rules", "Prints the rules: code, severity or outcome, title; one in full.") { Code, Json, CommonOptions.Rules };
+        var command = new Command("rules", "Prints the rules: code, severity or outcome, title; one in full.")
+        {
+            Code,
+            Json,
+            CommonOptions.Rules,
+        };
         command.SetAction(Run);
         return command;
     }
@@ -28,29 +33,38 @@ internal static class RulesCommand
             return ExitCode.Refused;
         var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
         var code = parsed.GetValue(Code);
-        var rules = code is null ? RuleList.For(known) : RuleList.Find(code, known) is { } one ? [one] : [];
+        var rules =
+            code is null ? RuleList.For(known)
+            : RuleList.Find(code, known) is { } one ? [one]
+            : [];
         if (rules.Count == 0)
         {
             error.WriteLine($"There is no rule '{code}'.{Hint(code!)} Run examdocs rules to see them all.");
             return ExitCode.Refused;
         }
-        output.WriteLine(parsed.GetValue(Json) ? RuleList.ToJson(rules)
+        output.WriteLine(
+            parsed.GetValue(Json) ? RuleList.ToJson(rules)
             : code is null ? string.Join(Environment.NewLine, rules.Select(Line))
-            : InFull(rules[0]));
+            : InFull(rules[0])
+        );
         return ExitCode.Done;
     }
 
     private static string Hint(string code) =>
         NearMiss.Of(code, RuleList.All.Select(r => r.Code)) is { } near ? $" Did you mean '{near}'?" : "";
 
-    private static string Line(RuleText rule) => $"{rule.Code,-7} {rule.Weight,-12} {rule.Title}";
+    private static string Line(RuleText rule) => $"{rule.Code, -7} {rule.Weight, -12} {rule.Title}";
 
-    private static string InFull(RuleText rule) => string.Join(Environment.NewLine, new[]
-    {
-        $"{rule.Code}: {rule.Title}",
-        $"{(rule.Outcome is null ? "Severity" : "Outcome")}: {rule.Weight}",
-        $"Why: {rule.Why}",
-        rule.Hint is null ? null : $"What to type: {rule.Hint}",
-        $"Source: {rule.Source}",
-    }.OfType<string>());
+    private static string InFull(RuleText rule) =>
+        string.Join(
+            Environment.NewLine,
+            new[]
+            {
+                $"{rule.Code}: {rule.Title}",
+                $"{(rule.Outcome is null ? "Severity" : "Outcome")}: {rule.Weight}",
+                $"Why: {rule.Why}",
+                rule.Hint is null ? null : $"What to type: {rule.Hint}",
+                $"Source: {rule.Source}",
+            }.OfType<string>()
+        );
 }

@@ -13,7 +13,8 @@ internal static class SigningOptions
 
     private static readonly Option<FileInfo?> Sign = new("--sign")
     {
-        Description = "Sign each document electronically with this key: PKCS#12 (.p12, .pfx) or PEM, with its certificate and those above it.",
+        Description =
+            "Sign each document electronically with this key: PKCS#12 (.p12, .pfx) or PEM, with its certificate and those above it.",
         HelpName = "KEY",
     };
 
@@ -25,7 +26,9 @@ internal static class SigningOptions
 
     private static readonly Option<string?> Timestamp = new("--timestamp")
     {
-        Description = "Address of a server for timestamps (RFC 3161), which then sees a hash of each signature. Without an answer from it the document is not issued.",
+        Description =
+            "Address of a server for timestamps (RFC 3161), which then sees a hash of each signature. Without an answer from "
+            + "it the document is not issued.",
         HelpName = "URL",
     };
 
@@ -48,8 +51,14 @@ internal static class SigningOptions
             return true;
         var password = Environment.GetEnvironmentVariable(PasswordVariable);
         var read = ReadSigningKey.From(
-            new SigningRequest(key.ToString(), string.IsNullOrEmpty(password) ? null : password, parsed.GetValue(PasswordFile)?.ToString(), parsed.GetValue(Timestamp)),
-            SystemClock.Instance.GetCurrentInstant());
+            new SigningRequest(
+                key.ToString(),
+                string.IsNullOrEmpty(password) ? null : password,
+                parsed.GetValue(PasswordFile)?.ToString(),
+                parsed.GetValue(Timestamp)
+            ),
+            SystemClock.Instance.GetCurrentInstant()
+        );
         if (read.Fault is { } fault)
             parsed.InvocationConfiguration.Error.WriteLine(fault);
         signer = read.Signer;

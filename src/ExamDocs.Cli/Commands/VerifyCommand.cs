@@ -29,7 +29,16 @@ internal static class VerifyCommand
 
     public static Command Create()
     {
-        var command = new Command("verify", "Tells whether documents are ours, whole, unaltered and current, and whether the rules bear out what they say.") { Files, Trust, Json, CommonOptions.Rules };
+        var command = new Command(
+            "verify",
+            "Tells whether documents are ours, whole, unaltered and current, and whether the rules bear out what they say."
+        )
+        {
+            Files,
+            Trust,
+            Json,
+            CommonOptions.Rules,
+        };
         command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -44,15 +53,27 @@ internal static class VerifyCommand
         if (TrustOf(parsed) is not { } trust)
             return Refuse($"{parsed.GetValue(Trust)}: the file holds no certificate in PEM");
         if (trust.IsStore)
-            return Refuse($"{parsed.GetValue(Trust)}: the file holds more than {SignatureTrust.MostCertificates} certificates, as a store of roots does; give the issuer's own certificate");
-        var verified = await VerifyDocuments.RunAsync(new VerifyRequest
-        {
-            Files = parsed.GetRequiredValue(Files), RegisterPath = register, Trust = trust, Rules = rules, Now = SystemClock.Instance.GetCurrentInstant(),
-        }, cancellation);
+            return Refuse(
+                $"{parsed.GetValue(Trust)}: the file holds more than {SignatureTrust.MostCertificates} certificates, as a "
+                    + "store of roots does; give the issuer's own certificate"
+            );
+        var verified = await VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Files = parsed.GetRequiredValue(Files),
+                RegisterPath = register,
+                Trust = trust,
+                Rules = rules,
+                Now = SystemClock.Instance.GetCurrentInstant(),
+            },
+            cancellation
+        );
         if (parsed.GetValue(Json) is { } file)
             VerificationFile.WriteTo(file.FullName, verified);
         VerificationPrinter.Print(verified, parsed.GetValue(CommonOptions.Quiet));
-        return verified.Any(v => v.Verdict is Verdict.NotValid) ? ExitCode.Findings : verified.All(v => v.IsValid) ? ExitCode.Done : ExitCode.CannotTell;
+        return verified.Any(v => v.Verdict is Verdict.NotValid) ? ExitCode.Findings
+            : verified.All(v => v.IsValid) ? ExitCode.Done
+            : ExitCode.CannotTell;
     }
 
     /// <summary>What was named and is not there; null where all is.</summary>
@@ -74,7 +95,9 @@ internal static class VerifyCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return e is FileNotFoundException or DirectoryNotFoundException ? $"{file}: there is no such file" : $"{file}: the file cannot be opened";
+            return e is FileNotFoundException or DirectoryNotFoundException
+                ? $"{file}: there is no such file"
+                : $"{file}: the file cannot be opened";
         }
     }
 

@@ -17,7 +17,8 @@ public sealed record EntryIntoService(
     LocalDate? DeclarationOn,
     bool DeclarationCouldExist = true,
     bool FromOtherUndertaking = false,
-    bool TransferEvidence = false);
+    bool TransferEvidence = false
+);
 
 /// <summary>
 /// Whether lifting equipment has to be thoroughly examined before its first service with an employer: reg 9(1).

@@ -16,8 +16,14 @@ public static class Assembly
         if (id is null)
             return context.ItemsSpeltLike(part.Item.FittedTo);
         var fitted = context.Record.Renewals.Where(r => context.Ids.Same(r.FittedPart, id)).Select(r => r.Item);
-        var known = context.History.Fittings.Where(f => f.Word is FittingWord.StillOn && string.Equals(f.Part, id, StringComparison.Ordinal)).Select(f => f.Whole);
-        return fitted.Prepend(part.Item.FittedTo).Concat(known).OfType<string>().DistinctBy(context.Ids.Of, StringComparer.Ordinal)
+        var known = context
+            .History.Fittings.Where(f => f.Word is FittingWord.StillOn && string.Equals(f.Part, id, StringComparison.Ordinal))
+            .Select(f => f.Whole);
+        return fitted
+            .Prepend(part.Item.FittedTo)
+            .Concat(known)
+            .OfType<string>()
+            .DistinctBy(context.Ids.Of, StringComparer.Ordinal)
             .Where(whole => !IsRemoved(context, id, whole))
             .SelectMany(context.ItemsSpeltLike);
     }
@@ -30,7 +36,10 @@ public static class Assembly
     {
         var renewals = record.Renewals.Where(r => ids.Same(r.Item, whole)).ToList();
         var removals = renewals.FindAll(r => ids.Same(r.RemovedPart, part));
-        return removals.Count > 0 && !renewals.Exists(r => ids.Same(r.FittedPart, part)
-            && removals.TrueForAll(removal => r.DoneOn is null || removal.DoneOn is null || r.DoneOn >= removal.DoneOn));
+        return removals.Count > 0
+            && !renewals.Exists(r =>
+                ids.Same(r.FittedPart, part)
+                && removals.TrueForAll(removal => r.DoneOn is null || removal.DoneOn is null || r.DoneOn >= removal.DoneOn)
+            );
     }
 }

@@ -19,26 +19,39 @@ internal static class EarlierDefects
 
     /// <summary>Each once: a document that replaced another tells the same defect again.</summary>
     public static IEnumerable<EarlierDefect> Of(ItemCase item) =>
-        (from earlier in item.Before
-         from defect in earlier.Examination.Defects
-         where defect.Danger is Danger.Later
-         select new EarlierDefect(new(w => w.EarlierDefect(defect.Description, defect.Criterion, earlier.On, defect.BecomesDangerOn)), IsStillThere(item, defect), AnsweredBy(item, earlier)))
-        .Distinct();
+        (
+            from earlier in item.Before
+            from defect in earlier.Examination.Defects
+            where defect.Danger is Danger.Later
+            select new EarlierDefect(
+                new(w => w.EarlierDefect(defect.Description, defect.Criterion, earlier.On, defect.BecomesDangerOn)),
+                IsStillThere(item, defect),
+                AnsweredBy(item, earlier)
+            )
+        ).Distinct();
 
-    private static bool IsStillThere(ItemCase item, Defect defect) => item.Deciding.Any(e =>
-        e.Examination.Defects.Any(d => d.Criterion is not null && Same(d.Criterion, defect.Criterion))
-        || e.Examination.Observations.Any(o => Same(o.Criterion, defect.Criterion)
-            && o.State is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect));
+    private static bool IsStillThere(ItemCase item, Defect defect) =>
+        item.Deciding.Any(e =>
+            e.Examination.Defects.Any(d => d.Criterion is not null && Same(d.Criterion, defect.Criterion))
+            || e.Examination.Observations.Any(o =>
+                Same(o.Criterion, defect.Criterion) && o.State is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect
+            )
+        );
 
     /// <summary>A remedy or renewal since, in this record or in one between.</summary>
     private static Sentence? AnsweredBy(ItemCase item, EarlierExamination earlier)
     {
         var between = item.Before.Select(e => e.Stored).OfType<PastExamination>().ToList();
-        var remedy = item.Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId)).Select(r => r.Row)
-            .Concat(between.SelectMany(b => b.Remedies)).FirstOrDefault(r => IsSince(r.DoneOn, earlier));
+        var remedy = item
+            .Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId))
+            .Select(r => r.Row)
+            .Concat(between.SelectMany(b => b.Remedies))
+            .FirstOrDefault(r => IsSince(r.DoneOn, earlier));
         if (remedy is not null)
             return new(w => w.Remedied(remedy));
-        var renewal = item.Renewals.Select(r => r.Row).Concat(between.SelectMany(b => b.Renewals))
+        var renewal = item
+            .Renewals.Select(r => r.Row)
+            .Concat(between.SelectMany(b => b.Renewals))
             .FirstOrDefault(r => r.RemovedPart is not null && IsSince(r.DoneOn, earlier));
         return renewal is null ? null : new(w => w.Renewed(renewal));
     }

@@ -25,19 +25,31 @@ public sealed record EarlierExamination(LocalDate On, Examination Examination)
         var ofRecord = item.Earlier.Where(e => e.On is not null).Select(e => new EarlierExamination(e.On!.Value, e.Examination)).ToList();
         var recorded = ofRecord.Select(e => e.On).ToHashSet();
         var end = item.ExaminedOn ?? item.Context.Record.Visit.ExaminedOn;
-        var stored = item.Context.PastExaminationsOf(item.ItemId).Where(p => p.On < end && !recorded.Contains(p.On))
-            .OrderBy(p => p.On).ThenBy(p => p.Document, StringComparer.Ordinal).ThenBy(p => InWords(p), StringComparer.Ordinal)
+        var stored = item
+            .Context.PastExaminationsOf(item.ItemId)
+            .Where(p => p.On < end && !recorded.Contains(p.On))
+            .OrderBy(p => p.On)
+            .ThenBy(p => p.Document, StringComparer.Ordinal)
+            .ThenBy(p => InWords(p), StringComparer.Ordinal)
             .Select(p => new EarlierExamination(p.On, p.Examination) { Stored = p });
         return [.. ofRecord.Concat(stored).OrderBy(e => e.On)];
     }
 
     /// <summary>All that is taken from an earlier examination, so that two of one day stand in an order of their own.</summary>
-    private static string InWords(PastExamination past) => string.Join('\n',
-    [
-        $"{past.Examination.Conclusion} {past.Examination.Event}",
-        .. past.Examination.Diameters.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.PositionMm}: {string.Join(' ', s.ReadingsMm.Select(r => r?.ToString(CultureInfo.InvariantCulture)))}")),
-        .. past.Examination.Defects.Select(d => d.ToString()),
-        .. past.Remedies.Select(r => r.ToString()),
-        .. past.Renewals.Select(r => r.ToString()),
-    ]);
+    private static string InWords(PastExamination past) =>
+        string.Join(
+            '\n',
+            [
+                $"{past.Examination.Conclusion} {past.Examination.Event}",
+                .. past.Examination.Diameters.Select(s =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{s.PositionMm}: {string.Join(' ', s.ReadingsMm.Select(r => r?.ToString(CultureInfo.InvariantCulture)))}"
+                    )
+                ),
+                .. past.Examination.Defects.Select(d => d.ToString()),
+                .. past.Remedies.Select(r => r.ToString()),
+                .. past.Renewals.Select(r => r.ToString()),
+            ]
+        );
 }

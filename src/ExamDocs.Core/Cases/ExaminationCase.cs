@@ -53,8 +53,16 @@ public sealed class ExaminationCase : ICase
     /// The regimes it stands under, the one whose particulars are printed first: its own and the visit's, of which each binds;
     /// its own alone where the visit's leaves such kit to it. Empty where the one named is not known.
     /// </summary>
-    public IReadOnlyList<Regime> Regimes => field ??= Regime is null ? [] : RegimesInForce.Of(
-        Context.Rules.FindRegime(Examination.Regime), Context.Rules.FindRegime(Context.Record.Visit.Regime), Item?.Item.Purpose, Item?.Item.Category, On);
+    public IReadOnlyList<Regime> Regimes =>
+        field ??= Regime is null
+            ? []
+            : RegimesInForce.Of(
+                Context.Rules.FindRegime(Examination.Regime),
+                Context.Rules.FindRegime(Context.Record.Visit.Regime),
+                Item?.Item.Purpose,
+                Item?.Item.Category,
+                On
+            );
 
     /// <summary>The interval that holds from a day on: of its regimes the one that ends first; null where none is known.</summary>
     public ExaminationInterval? IntervalFrom(LocalDate day) =>
@@ -71,9 +79,13 @@ public sealed class ExaminationCase : ICase
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
         field ??= [.. Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)))];
 
-    /// <summary>The answers as answers about this item: of two with one id and of different categories, each is judged by its own.</summary>
+    /// <summary>
+    /// The answers as answers about this item: of two with one id and of different categories, each is judged by its own.
+    /// </summary>
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> ObservedOn(ItemCase item) =>
-        string.Equals(item.Category?.Id, Category?.Id, StringComparison.Ordinal) ? Observations : [.. Observations.Select(o => (o.Observation, item.Category?.Find(o.Observation.Criterion), o.Path))];
+        string.Equals(item.Category?.Id, Category?.Id, StringComparison.Ordinal)
+            ? Observations
+            : [.. Observations.Select(o => (o.Observation, item.Category?.Find(o.Observation.Criterion), o.Path))];
 
     public IReadOnlyList<(Defect Defect, string Path)> Defects =>
         field ??= [.. Examination.Defects.Select((d, i) => (d, At("defects", i)))];
@@ -82,24 +94,36 @@ public sealed class ExaminationCase : ICase
         field ??= [.. Examination.Diameters.Select((s, i) => (s, At("diameters", i)))];
 
     /// <summary>It says, or may say, something against the item.</summary>
-    public bool IsAdverse => Examination.Conclusion is Conclusion.Withdraw || Examination.Defects.Count > 0
+    public bool IsAdverse =>
+        Examination.Conclusion is Conclusion.Withdraw
+        || Examination.Defects.Count > 0
         || Examination.Observations.Any(o => o.State is ObservedState.Defect or ObservedState.Doubt or null);
 
     /// <summary>Whether everything it speaks of is examined on the item's category.</summary>
-    public bool CouldBeOf(ItemCase item) => item.Category is null
-        || Examination.Observations.Select(o => o.Criterion).Concat(Examination.Defects.Select(d => d.Criterion))
+    public bool CouldBeOf(ItemCase item) =>
+        item.Category is null
+        || Examination
+            .Observations.Select(o => o.Criterion)
+            .Concat(Examination.Defects.Select(d => d.Criterion))
             .All(c => c is null || item.Category.Find(c) is not null);
 
     /// <summary>True where a mean diameter measured here would lie outside the limits of the item.</summary>
-    public bool MeasuresTooMuchOrLittleFor(ItemCase item) => item.Limits.All
-        .Select(l => DiameterBand.Of(l)).OfType<DiameterBand>()
-        .Any(band => Examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Any(mean => !band.Holds(mean)));
+    public bool MeasuresTooMuchOrLittleFor(ItemCase item) =>
+        item
+            .Limits.All.Select(l => DiameterBand.Of(l))
+            .OfType<DiameterBand>()
+            .Any(band => Examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Any(mean => !band.Holds(mean)));
 
     private ItemCase? FindItem()
     {
         var named = Context.ItemsWithId(Examination.Item).ToList();
-        return named.Count < 2 ? named.FirstOrDefault()
-            : named.OrderBy(i => i.Category is null).ThenBy(i => !CouldBeOf(i)).ThenBy(i => i.Item.ToString(), StringComparer.Ordinal).First();
+        return named.Count < 2
+            ? named.FirstOrDefault()
+            : named
+                .OrderBy(i => i.Category is null)
+                .ThenBy(i => !CouldBeOf(i))
+                .ThenBy(i => i.Item.ToString(), StringComparer.Ordinal)
+                .First();
     }
 
     private string At(string member, int index) => string.Create(CultureInfo.InvariantCulture, $"{Path}/{member}/{index}");

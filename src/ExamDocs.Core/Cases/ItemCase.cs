@@ -13,9 +13,7 @@ public sealed class ItemCase : ICase
     private readonly Lazy<MeasurementAnalysis?> _measured;
 
     internal ItemCase(RecordContext context, Item item, string path)
-        : this(context, item, path, [.. context.ExaminationsOf(item.Id)])
-    {
-    }
+        : this(context, item, path, [.. context.ExaminationsOf(item.Id)]) { }
 
     private ItemCase(RecordContext context, Item item, string path, IReadOnlyList<ExaminationCase> own)
     {
@@ -42,7 +40,8 @@ public sealed class ItemCase : ICase
     public string? ItemId => Item.Id;
 
     /// <summary>The regime whose particulars are printed.</summary>
-    public string? RegimeId => Examination is { Regime: not null, Regimes: [var first, ..] } ? first.Id : Examination?.RegimeId ?? Context.Record.Visit.Regime;
+    public string? RegimeId =>
+        Examination is { Regime: not null, Regimes: [var first, ..] } ? first.Id : Examination?.RegimeId ?? Context.Record.Visit.Regime;
 
     /// <summary>Null where the regime named is not known.</summary>
     public Regime? Regime => Context.Rules.FindRegime(RegimeId);
@@ -115,9 +114,21 @@ public sealed class ItemCase : ICase
     /// Nothing recorded says how long it may serve: no duration, no statement that there is none, no word that the
     /// instructions cannot be had, no obsolescence date on the item.
     /// </summary>
-    public bool LacksTimeLimit => Item.ObsoleteOn is null && (Limits.All.Count == 0 || Limits.All.Any(l => l is not
-        ({ MaxUseYears: not null } or { MaxStorageYears: not null } or { MaxAgeYears: not null } or { NoLimit: true }
-        or { Unobtainable.UseUntil: not null })));
+    public bool LacksTimeLimit =>
+        Item.ObsoleteOn is null
+        && (
+            Limits.All.Count == 0
+            || Limits.All.Any(l =>
+                l
+                    is not (
+                        { MaxUseYears: not null }
+                        or { MaxStorageYears: not null }
+                        or { MaxAgeYears: not null }
+                        or { NoLimit: true }
+                        or { Unobtainable.UseUntil: not null }
+                    )
+            )
+        );
 
     internal void Assemble() => Wholes = [.. Assembly.WholesOf(this)];
 

@@ -16,9 +16,21 @@ internal sealed class MissedLimits
 
     public MissedLimits(RecordContext context)
     {
-        var items = context.Items.Where(i => i.Item is { Maker: not null, Model: not null }).ToLookup(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!));
-        _named = [.. context.Limits.Where(l => l.Row is { Maker: not null, Model: not null }).GroupBy(l => LimitsIndex.Key(l.Row.Maker!, l.Row.Model!))
-            .Select(g => new Named(new LimitsName(g.Key.Maker), new LimitsName(g.Key.Model), [.. g], [.. items[g.Key].Select(i => i.Item.Category).Distinct(StringComparer.Ordinal)]))];
+        var items = context
+            .Items.Where(i => i.Item is { Maker: not null, Model: not null })
+            .ToLookup(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!));
+        _named =
+        [
+            .. context
+                .Limits.Where(l => l.Row is { Maker: not null, Model: not null })
+                .GroupBy(l => LimitsIndex.Key(l.Row.Maker!, l.Row.Model!))
+                .Select(g => new Named(
+                    new LimitsName(g.Key.Maker),
+                    new LimitsName(g.Key.Model),
+                    [.. g],
+                    [.. items[g.Key].Select(i => i.Item.Category).Distinct(StringComparer.Ordinal)]
+                )),
+        ];
         _all = new(() => [.. context.Items.SelectMany(Of)]);
     }
 
@@ -31,8 +43,14 @@ internal sealed class MissedLimits
 
     /// <summary>Whether the entry could make the outcome of the item worse.</summary>
     private static bool Matters(MakersLimits limits, ItemCase item) =>
-        limits is { MaxUseYears: not null } or { MaxAgeYears: not null } or { MaxStorageYears: not null } or { MaxCleanings: not null }
-            or { IntervalMonths: not null } or { EventEndsService: true } or { Unobtainable.UseUntil: not null }
+        limits
+            is { MaxUseYears: not null }
+                or { MaxAgeYears: not null }
+                or { MaxStorageYears: not null }
+                or { MaxCleanings: not null }
+                or { IntervalMonths: not null }
+                or { EventEndsService: true }
+                or { Unobtainable.UseUntil: not null }
         || ForbidsPartOf(limits, item)
         || (DiameterBand.Of(limits) is not null && item.Deciding.Any(e => e.Examination.Diameters.Count > 0));
 
@@ -41,8 +59,12 @@ internal sealed class MissedLimits
     private List<Named> MeantBy(ItemCase item)
     {
         if (item.Item is { Maker: null, Model: null })
-            return [.. _named.Where(n => n.IsFor(item.Item.Category) && n.Entries.Any(l => ForbidsPartOf(l.Row, item)))
-                .Select(n => n with { Entries = [.. n.Entries.Where(l => ForbidsPartOf(l.Row, item))] })];
+            return
+            [
+                .. _named
+                    .Where(n => n.IsFor(item.Item.Category) && n.Entries.Any(l => ForbidsPartOf(l.Row, item)))
+                    .Select(n => n with { Entries = [.. n.Entries.Where(l => ForbidsPartOf(l.Row, item))] }),
+            ];
         var key = (item.Item.Maker, item.Item.Model, item.Item.Category);
         if (!_meant.TryGetValue(key, out var meant))
             _meant[key] = meant = [.. _named.Where(Meant(item.Item))];
@@ -55,12 +77,19 @@ internal sealed class MissedLimits
         return n =>
         {
             var isOther = maker is not null && model is not null && n.Categories.Count > 0;
-            return n.IsFor(item.Category) && (model is null || n.Model.IsNear(model, isOther)) && (maker is null || n.Maker.IsNear(maker, isOther));
+            return n.IsFor(item.Category)
+                && (model is null || n.Model.IsNear(model, isOther))
+                && (maker is null || n.Maker.IsNear(maker, isOther));
         };
     }
 
     /// <summary>Entries of one maker and model, with the categories of the items that are of it.</summary>
-    private sealed record Named(LimitsName Maker, LimitsName Model, IReadOnlyList<RowCase<MakersLimits>> Entries, IReadOnlyList<string?> Categories)
+    private sealed record Named(
+        LimitsName Maker,
+        LimitsName Model,
+        IReadOnlyList<RowCase<MakersLimits>> Entries,
+        IReadOnlyList<string?> Categories
+    )
     {
         public bool IsFor(string? category) => Categories.Count == 0 || Categories.Contains(category, StringComparer.Ordinal);
     }

@@ -72,12 +72,21 @@ public sealed class RecordContext
     internal MissedLimits MissedLimits => field ??= new MissedLimits(this);
 
     /// <summary>Maker and model of every item that has both.</summary>
-    internal IReadOnlySet<(string Maker, string Model)> Models => field ??= Items.Where(i => i.Item is { Maker: not null, Model: not null })
-        .Select(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!)).ToHashSet();
+    internal IReadOnlySet<(string Maker, string Model)> Models =>
+        field ??= Items
+            .Where(i => i.Item is { Maker: not null, Model: not null })
+            .Select(i => LimitsIndex.Key(i.Item.Maker!, i.Item.Model!))
+            .ToHashSet();
 
     /// <summary>Maker and model of the items that have no limits, each once.</summary>
-    internal IReadOnlyList<(LimitsName? Maker, LimitsName? Model)> WithoutLimits => field ??= [.. Items.Where(i => i.Limits.All.Count == 0)
-        .Select(i => (i.Item.Maker, i.Item.Model)).Distinct().Select(n => (LimitsName.Of(n.Maker), LimitsName.Of(n.Model)))];
+    internal IReadOnlyList<(LimitsName? Maker, LimitsName? Model)> WithoutLimits =>
+        field ??= [
+            .. Items
+                .Where(i => i.Limits.All.Count == 0)
+                .Select(i => (i.Item.Maker, i.Item.Model))
+                .Distinct()
+                .Select(n => (LimitsName.Of(n.Maker), LimitsName.Of(n.Model))),
+        ];
 
     public IReadOnlyList<ItemCase> Items { get; }
 
@@ -138,8 +147,15 @@ public sealed class RecordContext
     private IEnumerable<IReadOnlyList<ExaminationCase>> FindStrays()
     {
         var strays = Examinations.Where(e => !KnowsItem(e.ItemId)).ToList();
-        return strays.Where(e => e.ItemId is null).Select(e => (IReadOnlyList<ExaminationCase>)[e])
-            .Concat(strays.Where(e => e.ItemId is not null).GroupBy(e => e.ItemId, StringComparer.Ordinal).Select(g => (IReadOnlyList<ExaminationCase>)[.. g]));
+        return strays
+            .Where(e => e.ItemId is null)
+            .Select(e => (IReadOnlyList<ExaminationCase>)[e])
+            .Concat(
+                strays
+                    .Where(e => e.ItemId is not null)
+                    .GroupBy(e => e.ItemId, StringComparer.Ordinal)
+                    .Select(g => (IReadOnlyList<ExaminationCase>)[.. g])
+            );
     }
 
     private RowCase<T>[] Rows<T>(IReadOnlyList<T> rows, string member, Func<T, string?> item) =>

@@ -33,9 +33,11 @@ public static class Catalogue
     private static readonly Dictionary<string, Category> ById = All.ToDictionary(c => c.Id, StringComparer.Ordinal);
 
     /// <summary>Names of the data files built in, for the test that names a forgotten index line.</summary>
-    internal static IEnumerable<string> DataFiles => typeof(Catalogue).Assembly.GetManifestResourceNames()
-        .Where(n => n.StartsWith("criteria/", StringComparison.Ordinal))
-        .Select(n => n["criteria/".Length..^".json".Length]);
+    internal static IEnumerable<string> DataFiles =>
+        typeof(Catalogue)
+            .Assembly.GetManifestResourceNames()
+            .Where(n => n.StartsWith("criteria/", StringComparison.Ordinal))
+            .Select(n => n["criteria/".Length..^".json".Length]);
 
     internal static IEnumerable<string> IndexLines => Index;
 

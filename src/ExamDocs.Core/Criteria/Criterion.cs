@@ -67,8 +67,8 @@ public sealed record Criterion
     public required string Source { get; init; }
 
     /// <summary>What an examination answers to it: every observation with a state, the allowed and the misspelt.</summary>
-    public IEnumerable<Observation> AnswersIn(Examination examination) => examination.Observations
-        .Where(o => string.Equals(o.Criterion, Id, StringComparison.Ordinal) && o.StateAsTyped is not null);
+    public IEnumerable<Observation> AnswersIn(Examination examination) =>
+        examination.Observations.Where(o => string.Equals(o.Criterion, Id, StringComparison.Ordinal) && o.StateAsTyped is not null);
 
     /// <summary>Whether it is required and an examination leaves it out: no answer at all, or one that says so.</summary>
     public bool IsMissingIn(Examination examination)
@@ -78,13 +78,14 @@ public sealed record Criterion
     }
 
     /// <summary>Whether the criterion may be answered with this state at all.</summary>
-    public bool Allows(ObservedState state) => state switch
-    {
-        ObservedState.Noted => AllowsNoted,
-        ObservedState.NotApplicable => AllowsNotApplicable,
-        ObservedState.NoSign => AllowsNoSign,
-        _ => true,
-    };
+    public bool Allows(ObservedState state) =>
+        state switch
+        {
+            ObservedState.Noted => AllowsNoted,
+            ObservedState.NotApplicable => AllowsNotApplicable,
+            ObservedState.NoSign => AllowsNoSign,
+            _ => true,
+        };
 }
 
 /// <summary>A kind of item, with everything that is examined on it, decisive criteria first.</summary>
@@ -110,6 +111,5 @@ public sealed record Category
     /// <summary>Textile and plastic kit ages; so does kit of mixed build, by its textile or plastic part.</summary>
     public bool Ages => Material is not MaterialFamily.Metal;
 
-    public Criterion? Find(string? criterion) =>
-        Criteria.FirstOrDefault(c => string.Equals(c.Id, criterion, StringComparison.Ordinal));
+    public Criterion? Find(string? criterion) => Criteria.FirstOrDefault(c => string.Equals(c.Id, criterion, StringComparison.Ordinal));
 }

@@ -1,17 +1,23 @@
 namespace ExamDocs.Core.Criteria;
 
-/// <summary>What must be so in every category, whoever adds it, beyond what its schema can say: nothing that every kit is asked may be left out or softened.</summary>
+/// <summary>
+/// What must be so in every category, whoever adds it, beyond what its schema can say: nothing that every kit is asked may be left out or
+/// softened.
+/// </summary>
 public static class SoundCategory
 {
     private static readonly string[] OnceForAll = ["saw-contact", "severe-load"];
 
     /// <returns>A sentence for every fault, with its place; empty where it is sound.</returns>
     public static IReadOnlyList<string> Faults(Category category) =>
-    [
-        .. Whole(category),
-        .. category.Criteria.SelectMany((c, n) => Single(c).Select(fault =>
-            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"/criteria/{n}: {c.Id} {fault}"))),
-    ];
+        [
+            .. Whole(category),
+            .. category.Criteria.SelectMany(
+                (c, n) =>
+                    Single(c)
+                        .Select(fault => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"/criteria/{n}: {c.Id} {fault}"))
+            ),
+        ];
 
     private static IEnumerable<string> Whole(Category category)
     {
@@ -20,7 +26,14 @@ public static class SoundCategory
             yield return $"/criteria: {twice.Key} stands there twice; give each criterion an id of its own";
         if (!criteria.Select(c => c.Class).Order().SequenceEqual(criteria.Select(c => c.Class)))
             yield return "/criteria: the order is wrong; put decisive criteria first, then judged, then advisory ones";
-        foreach (var (id, kind) in new[] { ("identity", CriterionClass.Decisive), ("marking", CriterionClass.Judged), ("severe-load", CriterionClass.Decisive) })
+        foreach (
+            var (id, kind) in new[]
+            {
+                ("identity", CriterionClass.Decisive),
+                ("marking", CriterionClass.Judged),
+                ("severe-load", CriterionClass.Decisive),
+            }
+        )
         {
             if (category.Find(id)?.Class != kind)
                 yield return $"/criteria: every category asks for {id}; add it, {kind.ToString().ToLowerInvariant()}";
@@ -34,7 +47,8 @@ public static class SoundCategory
     /// <summary>What tells that a category is of textile, in words; null where nothing does.</summary>
     private static string? TextileOf(Category category) =>
         category.Criteria.FirstOrDefault(c => c.Material is MaterialFamily.Textile) is { } textile ? $"{textile.Id} is about a textile part"
-        : new[] { category.Id, category.Name, category.Plural }.Select(TextileTerms.InName).FirstOrDefault(w => w is not null) is { } named ? $"its name says '{named}'"
+        : new[] { category.Id, category.Name, category.Plural }.Select(TextileTerms.InName).FirstOrDefault(w => w is not null) is { } named
+            ? $"its name says '{named}'"
         : category.Criteria.FirstOrDefault(c => WordOf(c) is not null) is { } asked ? $"{asked.Id} asks for '{WordOf(asked)}'"
         : null;
 
@@ -51,8 +65,16 @@ public static class SoundCategory
         if (criterion.Material is MaterialFamily.Metal && WordOf(criterion) is { } word)
             yield return $"asks for '{word}', which is no metal; type textile or mixed as its material";
         var isOnceForAll = OnceForAll.Contains(criterion.Id, StringComparer.Ordinal);
-        if (isOnceForAll && (criterion.Class is not CriterionClass.Decisive || !criterion.Means.Contains(Means.Ask) || !criterion.NeverReleasable
-            || criterion.AllowsNoted || criterion.AllowsNotApplicable))
+        if (
+            isOnceForAll
+            && (
+                criterion.Class is not CriterionClass.Decisive
+                || !criterion.Means.Contains(Means.Ask)
+                || !criterion.NeverReleasable
+                || criterion.AllowsNoted
+                || criterion.AllowsNotApplicable
+            )
+        )
             yield return "must be decisive, asked, never releasable, and allow neither noted nor not-applicable";
         if (!isOnceForAll && criterion.NeverReleasable)
             yield return "is not one that can never be released; take neverReleasable out";

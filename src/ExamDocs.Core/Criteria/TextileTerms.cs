@@ -20,10 +20,17 @@ internal static partial class TextileTerms
 
     private static string? First(Match match) => match.Success ? match.Value : null;
 
-    [GeneratedRegex(@"\b(?:webbings?|soft|gurtband|bandschlinge\w*|tissu|souple)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(
+        @"\b(?:webbings?|soft|gurtband|bandschlinge\w*|tissu|souple)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
+        1000
+    )]
     private static partial Regex Names();
 
-    [GeneratedRegex(@"\b(?:stitch\w*|sewn|sewing|seams?|fib(?:re|er)s?|fray\w*|yarns?|textiles?|splices?|spliced|textil\w*|naht|nähte|vernäh\w*|faser\w*|garn\w*|coutures?|cousu\w*|épissures?)\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(
+        @"\b(?:stitch\w*|sewn|sewing|seams?|fib(?:re|er)s?|fray\w*|yarns?|textiles?|splices?|spliced|textil\w*|naht|nähte|vernäh\w*|faser\w*|garn\w*|coutures?|cousu\w*|épissures?)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
+        1000
+    )]
     private static partial Regex Conditions();
 }

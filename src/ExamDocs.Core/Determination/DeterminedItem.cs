@@ -81,7 +81,9 @@ public sealed class DeterminedItem
     /// <summary>Its data; null where there is no such regime.</summary>
     public Regime? Regime { get; }
 
-    /// <summary>Every regime it was examined under, that one first; more than one where the examination names another than the visit.</summary>
+    /// <summary>
+    /// Every regime it was examined under, that one first; more than one where the examination names another than the visit.
+    /// </summary>
     public IReadOnlyList<Regime> Regimes { get; }
 
     /// <summary>The regime's interval that holds for it; null where it was not examined or the regime is not known.</summary>
@@ -113,7 +115,10 @@ public sealed class DeterminedItem
     /// <summary>Ids of the parts fitted to it now.</summary>
     public IReadOnlyList<string> Parts { get; }
 
-    /// <summary>It is withdrawn on something that no release undoes unless it was recorded in error: saw contact, severe loading, an expired life, destroyed.</summary>
+    /// <summary>
+    /// It is withdrawn on something that no release undoes unless it was recorded in error: saw contact, severe loading, an expired life,
+    /// destroyed.
+    /// </summary>
     public bool NeverReleasable { get; }
 
     /// <summary>The same, for what this examination found alone.</summary>
@@ -132,15 +137,20 @@ public sealed class DeterminedItem
     public IReadOnlyList<MeasurementSentence> MeasurementSentences { get; }
 
     /// <summary>True where it was examined and no finding of severity error reaches it: its particulars may stand in a report.</summary>
-    public bool MayBeReported => Examination is not null &&
-        Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
+    public bool MayBeReported =>
+        Examination is not null && Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
 }
 
 /// <summary>A whole record with an outcome for every item, in input order.</summary>
 public sealed class DeterminedVisit
 {
     internal DeterminedVisit(
-        RecordContext context, IReadOnlyList<DeterminedItem> items, IReadOnlyList<DeterminedItem> strays, IReadOnlyList<Finding> findings, IReadOnlyList<Finding> reading)
+        RecordContext context,
+        IReadOnlyList<DeterminedItem> items,
+        IReadOnlyList<DeterminedItem> strays,
+        IReadOnlyList<Finding> findings,
+        IReadOnlyList<Finding> reading
+    )
     {
         (Record, Rules, AsOf, History) = (context.Record, context.Rules, context.AsOf, context.History);
         (Items, Strays, Findings, Reading) = (items, strays, findings, reading);

@@ -19,12 +19,7 @@ public static class OutcomeRules
     ];
 
     internal static IReadOnlyList<IItemRule> Withdrawing { get; } =
-    [
-        new PartIsNotPermitted(),
-        new FittedPartIsWithdrawn(),
-        new EarlierWithdrawalIsOpen(),
-        new ItemIsDestroyed(),
-    ];
+    [new PartIsNotPermitted(), new FittedPartIsWithdrawn(), new EarlierWithdrawalIsOpen(), new ItemIsDestroyed()];
 
     internal static IReadOnlyList<IItemRule> Undetermining { get; } =
     [
@@ -38,16 +33,13 @@ public static class OutcomeRules
     ];
 
     internal static IReadOnlyList<IUntilRule> Limiting { get; } =
-    [
-        new DefectBecomesDanger(),
-        new ServiceEndsBeforeNextExamination(),
-        new FittedPartMayBeUsedUntil(),
-    ];
+    [new DefectBecomesDanger(), new ServiceEndsBeforeNextExamination(), new FittedPartMayBeUsedUntil()];
 
     public static IReadOnlyList<OutcomeRuleInfo> All { get; } =
-        [.. OfExamination.Cast<IOutcomeRule>().Concat(Withdrawing).Concat(Undetermining).Concat(Limiting).Select(r => r.Info)];
+    [.. OfExamination.Cast<IOutcomeRule>().Concat(Withdrawing).Concat(Undetermining).Concat(Limiting).Select(r => r.Info)];
 
-    private static readonly Dictionary<string, int> Places = All.Select((rule, at) => (rule.Code, at)).ToDictionary(r => r.Code, r => r.at, StringComparer.Ordinal);
+    private static readonly Dictionary<string, int> Places = All.Select((rule, at) => (rule.Code, at))
+        .ToDictionary(r => r.Code, r => r.at, StringComparer.Ordinal);
 
     /// <summary>The place of a rule in the order in which reasons are given.</summary>
     internal static int PlaceOf(string code) => Places[code];

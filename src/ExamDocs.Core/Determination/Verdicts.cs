@@ -8,13 +8,17 @@ namespace ExamDocs.Core.Determination;
 /// <summary>What has been found out so far about each item of one record; it only ever grows worse.</summary>
 internal sealed class Verdicts(RecordContext context)
 {
-    private readonly Dictionary<ItemCase, Verdict> _verdicts = context.Items.Concat(context.Strays).ToDictionary(i => i, _ => new Verdict());
+    private readonly Dictionary<ItemCase, Verdict> _verdicts = context
+        .Items.Concat(context.Strays)
+        .ToDictionary(i => i, _ => new Verdict());
 
     public Verdict this[ItemCase item] => _verdicts[item];
 
     public IReadOnlyList<ItemCase> Items => context.Items;
 
-    /// <summary>All else is said: what other versions of this visit's record withdrew, and what derives from another withdrawal, counts now.</summary>
+    /// <summary>
+    /// All else is said: what other versions of this visit's record withdrew, and what derives from another withdrawal, counts now.
+    /// </summary>
     public bool EchoesCount { get; set; }
 }
 
@@ -34,7 +38,8 @@ internal sealed class Verdict
 
     public List<Finding> Findings { get; } = [];
 
-    public Outcome Outcome => Withdraw.Count > 0 ? Outcome.Withdraw
+    public Outcome Outcome =>
+        Withdraw.Count > 0 ? Outcome.Withdraw
         : Undetermined.Count > 0 ? Outcome.Undetermined
         : Until.Count > 0 ? Outcome.FitUntil
         : Outcome.Fit;

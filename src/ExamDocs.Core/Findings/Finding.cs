@@ -11,12 +11,13 @@ public enum Severity
 /// <summary>Words for severities as they stand in files.</summary>
 public static class SeverityWords
 {
-    public static string Word(this Severity severity) => severity switch
-    {
-        Severity.Error => "error",
-        Severity.Warning => "warning",
-        _ => "note",
-    };
+    public static string Word(this Severity severity) =>
+        severity switch
+        {
+            Severity.Error => "error",
+            Severity.Warning => "warning",
+            _ => "note",
+        };
 }
 
 /// <summary>What a check has to say about the record.</summary>

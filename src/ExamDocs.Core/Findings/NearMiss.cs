@@ -13,16 +13,19 @@ public static class NearMiss
     private static int Allowed(string word) => Math.Min(Most, Math.Max(1, word.Length / 3));
 
     /// <summary>The closest word within two edits (a swap of neighbours counts as one); null where none is that close.</summary>
-    public static string? Of(string typed, IEnumerable<string> allowed) =>
-        AllOf(typed, allowed) is [var nearest, ..] ? nearest : null;
+    public static string? Of(string typed, IEnumerable<string> allowed) => AllOf(typed, allowed) is [var nearest, ..] ? nearest : null;
 
     /// <summary>Every word that is as close as the closest, in the order of their letters; none where none is that close.</summary>
     public static IReadOnlyList<string> AllOf(string typed, IEnumerable<string> allowed)
     {
-        var near = allowed.Distinct(StringComparer.Ordinal)
+        var near = allowed
+            .Distinct(StringComparer.Ordinal)
             .Select(word => (Word: word, Edits: Edits(typed.ToLowerInvariant(), word.ToLowerInvariant())))
-            .Where(x => x.Edits <= Allowed(x.Word)).ToList();
-        return near.Count == 0 ? [] : [.. near.Where(x => x.Edits == near.Min(n => n.Edits)).Select(x => x.Word).Order(StringComparer.Ordinal)];
+            .Where(x => x.Edits <= Allowed(x.Word))
+            .ToList();
+        return near.Count == 0
+            ? []
+            : [.. near.Where(x => x.Edits == near.Min(n => n.Edits)).Select(x => x.Word).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>

@@ -12,8 +12,9 @@ public sealed class SourceMap
 
     private SourceMap? _otherwise;
 
-    private IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> _merged =
-        new Dictionary<string, (SourceMap, string)>(StringComparer.Ordinal);
+    private IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> _merged = new Dictionary<string, (SourceMap, string)>(
+        StringComparer.Ordinal
+    );
 
     private SourceMap(string file, IReadOnlyDictionary<string, string> cells, bool pointers) =>
         (File, _cells, IsJson) = (file, cells, pointers);
@@ -45,7 +46,10 @@ public sealed class SourceMap
     public string Locate(string pointer)
     {
         if (_otherwise is not null)
-            return Enclosing(pointer).Where(_merged.ContainsKey).Select(at => _merged[at].Source.Locate(_merged[at].Pointer + pointer[at.Length..])).FirstOrDefault()
+            return Enclosing(pointer)
+                .Where(_merged.ContainsKey)
+                .Select(at => _merged[at].Source.Locate(_merged[at].Pointer + pointer[at.Length..]))
+                .FirstOrDefault()
                 ?? _otherwise.Locate(pointer);
         if (IsJson)
             return $"{File}#{pointer}";

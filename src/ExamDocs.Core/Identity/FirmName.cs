@@ -8,9 +8,53 @@ public static class FirmName
     /// <summary>Legal forms as they end a firm's name, in capitals and without points (common practice, no source).</summary>
     private static readonly HashSet<string> LegalForms = new(StringComparer.Ordinal)
     {
-        "LTD", "LIMITED", "PLC", "LLP", "LP", "CIC", "CO", "COMPANY", "INC", "INCORPORATED", "LLC", "CORP", "CORPORATION", "CYF",
-        "GMBH", "UG", "AG", "KG", "OHG", "GBR", "EK", "EV", "EG", "SE", "MBH", "KGAA", "HAFTUNGSBESCHRANKT", "HAFTUNGSBESCHRÄNKT",
-        "SARL", "SAS", "SASU", "SA", "EURL", "SNC", "SCOP", "SCI", "EI", "BV", "NV", "SL", "SRL", "SPA", "AB", "APS", "AS", "OY", "PTY",
+        "LTD",
+        "LIMITED",
+        "PLC",
+        "LLP",
+        "LP",
+        "CIC",
+        "CO",
+        "COMPANY",
+        "INC",
+        "INCORPORATED",
+        "LLC",
+        "CORP",
+        "CORPORATION",
+        "CYF",
+        "GMBH",
+        "UG",
+        "AG",
+        "KG",
+        "OHG",
+        "GBR",
+        "EK",
+        "EV",
+        "EG",
+        "SE",
+        "MBH",
+        "KGAA",
+        "HAFTUNGSBESCHRANKT",
+        "HAFTUNGSBESCHRÄNKT",
+        "SARL",
+        "SAS",
+        "SASU",
+        "SA",
+        "EURL",
+        "SNC",
+        "SCOP",
+        "SCI",
+        "EI",
+        "BV",
+        "NV",
+        "SL",
+        "SRL",
+        "SPA",
+        "AB",
+        "APS",
+        "AS",
+        "OY",
+        "PTY",
     };
 
     private static readonly HashSet<string> Joining = new(StringComparer.Ordinal) { "AND", "UND", "ET" };
@@ -26,10 +70,12 @@ public static class FirmName
     }
 
     /// <summary>True where both are given and are one name.</summary>
-    public static bool Same(string? one, string? other) => Fold(one) is { Length: > 0 } folded && string.Equals(folded, Fold(other), StringComparison.Ordinal);
+    public static bool Same(string? one, string? other) =>
+        Fold(one) is { Length: > 0 } folded && string.Equals(folded, Fold(other), StringComparison.Ordinal);
 
     /// <summary>True where they are one name, or one of them is not given.</summary>
-    public static bool MayBeSame(string? one, string? other) => Fold(one) is not { Length: > 0 } a || Fold(other) is not { Length: > 0 } b || string.Equals(a, b, StringComparison.Ordinal);
+    public static bool MayBeSame(string? one, string? other) =>
+        Fold(one) is not { Length: > 0 } a || Fold(other) is not { Length: > 0 } b || string.Equals(a, b, StringComparison.Ordinal);
 
     /// <summary>Words in capitals; points and apostrophes within a word are dropped, so that "G.m.b.H." is one word.</summary>
     private static List<string> Words(string? name)

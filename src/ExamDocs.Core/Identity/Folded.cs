@@ -37,7 +37,8 @@ public static class Folded
         return
         [
             .. new[] { Key(upper, false), Key(upper, true), "~" + Key(lookAlike, false), "~" + Key(lookAlike, true) }
-                .Where(k => k is not ("" or "~")).Distinct(StringComparer.Ordinal),
+                .Where(k => k is not ("" or "~"))
+                .Distinct(StringComparer.Ordinal),
         ];
     }
 

@@ -20,5 +20,7 @@ public sealed class FoldedIds
 
     /// <summary>True where both are given and are one id.</summary>
     public bool Same(string? one, string? other) =>
-        one is not null && other is not null && (string.Equals(one, other, StringComparison.Ordinal) || string.Equals(Of(one), Of(other), StringComparison.Ordinal));
+        one is not null
+        && other is not null
+        && (string.Equals(one, other, StringComparison.Ordinal) || string.Equals(Of(one), Of(other), StringComparison.Ordinal));
 }

@@ -16,7 +16,9 @@ public static class ItemKeys
     private const string Id = "i:";
     private const string Serial = "s:";
 
-    /// <summary>Keys of each item named in the record, those of examinations, renewals, releases and disposals among them; each once.</summary>
+    /// <summary>
+    /// Keys of each item named in the record, those of examinations, renewals, releases and disposals among them; each once.
+    /// </summary>
     public static IReadOnlyList<ItemKey> Of(ExaminationRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
@@ -24,17 +26,25 @@ public static class ItemKeys
     }
 
     private static IEnumerable<ItemKey> OfItem(Item item) =>
-    [
-        .. Keys(item.Id, Id, item.Id), .. Keys(item.Id, Serial, item.Serial), .. Keys(item.Id, Id, item.Formerly), .. Keys(item.Id, Id, item.FittedTo),
-        .. item.NotTheSameAs.SelectMany(other => Keys(item.Id, Id, other.Id)),
-    ];
+        [
+            .. Keys(item.Id, Id, item.Id),
+            .. Keys(item.Id, Serial, item.Serial),
+            .. Keys(item.Id, Id, item.Formerly),
+            .. Keys(item.Id, Id, item.FittedTo),
+            .. item.NotTheSameAs.SelectMany(other => Keys(item.Id, Id, other.Id)),
+        ];
 
     private static IEnumerable<ItemKey> Named(ExaminationRecord record) =>
-    [
-        .. record.Examinations.Select(e => e.Item).Concat(record.Releases.Select(r => r.Item)).Concat(record.Disposals.Select(d => d.Item))
-            .Concat(record.Remedies.Select(r => r.Item)).SelectMany(id => Keys(id, Id, id)),
-        .. record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }.SelectMany(id => Keys(r.Item, Id, id))),
-    ];
+        [
+            .. record
+                .Examinations.Select(e => e.Item)
+                .Concat(record.Releases.Select(r => r.Item))
+                .Concat(record.Disposals.Select(d => d.Item))
+                .Concat(record.Remedies.Select(r => r.Item))
+                .SelectMany(id => Keys(id, Id, id)),
+            .. record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }.SelectMany(id => Keys(r.Item, Id, id))),
+        ];
 
-    private static IEnumerable<ItemKey> Keys(string? item, string kind, string? text) => Folded.Keys(text).Select(key => new ItemKey(item ?? "", kind + key));
+    private static IEnumerable<ItemKey> Keys(string? item, string kind, string? text) =>
+        Folded.Keys(text).Select(key => new ItemKey(item ?? "", kind + key));
 }

@@ -36,7 +36,8 @@ public sealed class KeyIndex
         return [.. items.Select(i => i.Visit).Distinct().Order()];
     }
 
-    private static List<TValue> Of<TKey, TValue>(Dictionary<TKey, List<TValue>> index, TKey key) where TKey : notnull
+    private static List<TValue> Of<TKey, TValue>(Dictionary<TKey, List<TValue>> index, TKey key)
+        where TKey : notnull
     {
         if (!index.TryGetValue(key, out var list))
             index[key] = list = [];

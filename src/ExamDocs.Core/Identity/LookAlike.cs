@@ -3,10 +3,18 @@ namespace ExamDocs.Core.Identity;
 /// <summary>Tells whether two ids would be taken for one another.</summary>
 public static class LookAlike
 {
-    /// <summary>True where they differ in nothing but capitals, hyphens, and signs that look alike: 0 and o, 1 and l and i, rn and m, vv and w.</summary>
+    /// <summary>
+    /// True where they differ in nothing but capitals, hyphens, and signs that look alike: 0 and o, 1 and l and i, rn and m, vv and w.
+    /// </summary>
     public static bool Of(string one, string other) => string.Equals(Bare(one), Bare(other), StringComparison.Ordinal);
 
-    private static string Bare(string id) => id.ToLowerInvariant().Replace("-", "", StringComparison.Ordinal)
-        .Replace('0', 'o').Replace('1', 'l').Replace('i', 'l').Replace('5', 's')
-        .Replace("rn", "m", StringComparison.Ordinal).Replace("vv", "w", StringComparison.Ordinal);
+    private static string Bare(string id) =>
+        id.ToLowerInvariant()
+            .Replace("-", "", StringComparison.Ordinal)
+            .Replace('0', 'o')
+            .Replace('1', 'l')
+            .Replace('i', 'l')
+            .Replace('5', 's')
+            .Replace("rn", "m", StringComparison.Ordinal)
+            .Replace("vv", "w", StringComparison.Ordinal);
 }

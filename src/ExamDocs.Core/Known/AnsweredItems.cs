@@ -25,9 +25,17 @@ internal sealed class AnsweredItems
             return false;
         if (entry.Item.NotTheSameAs.Any(a => IsSound(entry, a, other)))
             return true;
-        return _answering.Any(q => !ReferenceEquals(q, entry) && !ReferenceEquals(q, other) && !q.IsCurrent && SameItem.IsSame(entry, q)
+        return _answering.Any(q =>
+            !ReferenceEquals(q, entry)
+            && !ReferenceEquals(q, other)
+            && !q.IsCurrent
+            && SameItem.IsSame(entry, q)
             && q.Item.NotTheSameAs.Any(a => IsSound(q, a, other))
-            && (AreBothRecorded(q, other) || (entry.Particulars.SharesMarking(q.Particulars) && !entry.Particulars.SharesMarking(other.Particulars))));
+            && (
+                AreBothRecorded(q, other)
+                || (entry.Particulars.SharesMarking(q.Particulars) && !entry.Particulars.SharesMarking(other.Particulars))
+            )
+        );
     }
 
     /// <summary>What is wrong with the answers of an item of the record that is looked at.</summary>
@@ -56,12 +64,23 @@ internal sealed class AnsweredItems
     }
 
     private bool IsSound(KnownEntry entry, DifferentItem answer, KnownEntry other) =>
-        !entry.IsBeside(other) && Particulars.Agree(Folded.Keys(answer.Id), other.Particulars.Id) && WithdrawalEnd.IsSentence(answer.Because)
+        !entry.IsBeside(other)
+        && Particulars.Agree(Folded.Keys(answer.Id), other.Particulars.Id)
+        && WithdrawalEnd.IsSentence(answer.Because)
         && (entry.Particulars.IsMarkedOtherwise(other.Particulars) || AreBothRecorded(entry, other));
 
     /// <summary>Another row of the entry's record is that other item.</summary>
     private bool AreBothRecorded(KnownEntry entry, KnownEntry other) =>
-        _items.Near(other).Any(e => e.IsBeside(entry) && !e.IsNameAlone && !ReferenceEquals(e, entry) && !e.Particulars.SharesId(entry.Particulars) && KnownItems.IsSaidToBe(e, other));
+        _items
+            .Near(other)
+            .Any(e =>
+                e.IsBeside(entry)
+                && !e.IsNameAlone
+                && !ReferenceEquals(e, entry)
+                && !e.Particulars.SharesId(entry.Particulars)
+                && KnownItems.IsSaidToBe(e, other)
+            );
 
-    private static bool IsAbout(KnownEntry entry, string number) => entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.OrdinalIgnoreCase));
+    private static bool IsAbout(KnownEntry entry, string number) =>
+        entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.OrdinalIgnoreCase));
 }

@@ -16,7 +16,10 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         foreach (var part in fittings.EverOn(self))
         {
             IReadOnlyList<KnownEntry> entries = [part, .. items.SameAs(part)];
-            if (!done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!) || fittings.WholesOf(WithCurrent(entries), self.Contains, whole.Day).Count == 0)
+            if (
+                !done.Add(entries.MinBy(e => (e.Day, e.Visit.Number, e.Item.Id))!)
+                || fittings.WholesOf(WithCurrent(entries), self.Contains, whole.Day).Count == 0
+            )
                 continue;
             if (!items.Current.Any(c => !c.IsNameAlone && (entries.Contains(c) || IsAmong(c, entries))))
             {
@@ -31,18 +34,25 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     public IEnumerable<WholeElsewhere> WholesOf(KnownEntry part) =>
         from whole in fittings.WholesOf([part, .. items.SameAs(part)], upTo: part.Day)
         let known = items.SameAs(whole).Append(whole).Where(e => e is { IsCurrent: false, IsNameAlone: false }).ToList()
-        where known.Count > 0 && !items.Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, whole) || items.SameAs(c).Intersect(known).Any()))
+        where
+            known.Count > 0
+            && !items.Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, whole) || items.SameAs(c).Intersect(known).Any()))
         let latest = known.OrderBy(e => e.Day).ThenBy(e => e.Visit.Number).Last()
         group latest by (latest.Item.Id!, latest.Visit) into same
         let last = same.First()
-        select new WholeElsewhere(last.Item.Id!, part.Item.Id!, [.. last.Visit.Record.Limits.Where(l => l.PermittedParts is { Count: > 0 } && MayBeOf(l, last.Item))]);
+        select new WholeElsewhere(
+            last.Item.Id!,
+            part.Item.Id!,
+            [.. last.Visit.Record.Limits.Where(l => l.PermittedParts is { Count: > 0 } && MayBeOf(l, last.Item))]
+        );
 
     /// <summary>Entries of this record that are the same item count too: their rows and renewals tell of it.</summary>
     private List<KnownEntry> WithCurrent(IReadOnlyList<KnownEntry> entries) =>
         [.. entries.Concat(items.Current.Where(c => IsAmong(c, entries))).Distinct()];
 
     /// <summary>An id that a record only names makes no two items one.</summary>
-    private bool IsAmong(KnownEntry current, IReadOnlyList<KnownEntry> entries) => items.SameAs(current).Any(e => !e.IsNameAlone && entries.Contains(e));
+    private bool IsAmong(KnownEntry current, IReadOnlyList<KnownEntry> entries) =>
+        items.SameAs(current).Any(e => !e.IsNameAlone && entries.Contains(e));
 
     private PartElsewhere StatusOf(IReadOnlyList<KnownEntry> entries, string whole, HashSet<KnownEntry> above, LocalDate on)
     {
@@ -50,25 +60,44 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         var latest = KnownEntry.LatestOf(past).Outcome;
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
         var open = fittings.Open(past, on);
-        var own = new PartElsewhere(last.Item.Id!, whole, open.Count > 0 ? Outcome.Withdraw : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit : Outcome.Undetermined)
+        var own = new PartElsewhere(
+            last.Item.Id!,
+            whole,
+            open.Count > 0 ? Outcome.Withdraw
+                : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit
+                : Outcome.Undetermined
+        )
         {
-            PartNumber = last.Item.PartNumber, Until = latest?.Until, NextBy = latest?.NextBy, Document = open.Count > 0 ? open[0].Document : latest?.Document,
+            PartNumber = last.Item.PartNumber,
+            Until = latest?.Until,
+            NextBy = latest?.NextBy,
+            Document = open.Count > 0 ? open[0].Document : latest?.Document,
         };
         above.UnionWith(entries);
-        return fittings.EverOn(past).Where(sub => !sub.IsCurrent && !above.Contains(sub))
+        return fittings
+            .EverOn(past)
+            .Where(sub => !sub.IsCurrent && !above.Contains(sub))
             .Select(sub => (IReadOnlyList<KnownEntry>)[sub, .. items.SameAs(sub)])
             .Where(sub => fittings.WholesOf(sub).Any(w => past.Exists(p => fittings.IsOne(w, p))))
             .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, above, on)));
     }
 
     /// <summary>A whole is no better than what is on it.</summary>
-    private static PartElsewhere Worse(PartElsewhere whole, PartElsewhere part) => whole with
-    {
-        Outcome = part.Outcome > whole.Outcome ? part.Outcome : whole.Outcome, Until = Earlier(whole.Until, part.Until), NextBy = Earlier(whole.NextBy, part.NextBy),
-    };
+    private static PartElsewhere Worse(PartElsewhere whole, PartElsewhere part) =>
+        whole with
+        {
+            Outcome = part.Outcome > whole.Outcome ? part.Outcome : whole.Outcome,
+            Until = Earlier(whole.Until, part.Until),
+            NextBy = Earlier(whole.NextBy, part.NextBy),
+        };
 
-    public static LocalDate? Earlier(LocalDate? one, LocalDate? other) => one is null ? other : other is null || one < other ? one : other;
+    public static LocalDate? Earlier(LocalDate? one, LocalDate? other) =>
+        one is null ? other
+        : other is null || one < other ? one
+        : other;
 
-    private static bool MayBeOf(MakersLimits limits, Item item) => !Particulars.Differ(Identity.Folded.Keys(limits.Maker), Identity.Folded.Keys(item.Maker))
-        && !Particulars.Differ(Identity.Folded.Keys(limits.Model), Identity.Folded.Keys(item.Model)) && !Particulars.Differ(Identity.Folded.Keys(limits.PartNumber), Identity.Folded.Keys(item.PartNumber));
+    private static bool MayBeOf(MakersLimits limits, Item item) =>
+        !Particulars.Differ(Identity.Folded.Keys(limits.Maker), Identity.Folded.Keys(item.Maker))
+        && !Particulars.Differ(Identity.Folded.Keys(limits.Model), Identity.Folded.Keys(item.Model))
+        && !Particulars.Differ(Identity.Folded.Keys(limits.PartNumber), Identity.Folded.Keys(item.PartNumber));
 }

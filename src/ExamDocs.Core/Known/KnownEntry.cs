@@ -37,13 +37,19 @@ internal sealed class KnownEntry
     public IEnumerable<KnownDocument> Documents => Outcomes.SelectMany(o => o.Documents);
 
     /// <summary>It was recorded as destroyed: the day, or null where it was not.</summary>
-    public LocalDate? DestroyedOn => Visit.Record.Disposals.Where(d => IsMine(d.Item) && d.Action is DisposalAction.Destroyed).Select(d => d.On ?? Day)
-        .Concat(Item.Status is ItemStatus.Destroyed ? [Day] : []).Cast<LocalDate?>().Min();
+    public LocalDate? DestroyedOn =>
+        Visit
+            .Record.Disposals.Where(d => IsMine(d.Item) && d.Action is DisposalAction.Destroyed)
+            .Select(d => d.On ?? Day)
+            .Concat(Item.Status is ItemStatus.Destroyed ? [Day] : [])
+            .Cast<LocalDate?>()
+            .Min();
 
     public bool IsMine(string? id) => id is not null && string.Equals(id, Item.Id, StringComparison.Ordinal);
 
     /// <summary>Of two entries the one that tells of a later day, or of one day the later version, comes after.</summary>
-    public bool IsAfter(KnownEntry other) => IsCurrent || (!other.IsCurrent && (Day, Visit.Number).CompareTo((other.Day, other.Visit.Number)) > 0);
+    public bool IsAfter(KnownEntry other) =>
+        IsCurrent || (!other.IsCurrent && (Day, Visit.Number).CompareTo((other.Day, other.Visit.Number)) > 0);
 
     /// <summary>Of the same version of the same visit's record.</summary>
     public bool IsBeside(KnownEntry other) => ReferenceEquals(Visit, other.Visit);
@@ -53,10 +59,18 @@ internal sealed class KnownEntry
     {
         var record = visit.Record;
         var known = record.Items.Select(i => i.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        var named = record.Examinations.Select(e => e.Item).Concat(record.Disposals.Select(d => d.Item)).Concat(visit.Outcomes.Select(o => o.Item))
-            .Concat(record.Items.Select(i => i.FittedTo)).Concat(record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }))
-            .OfType<string>().Where(id => !known.Contains(id)).Distinct(StringComparer.Ordinal);
-        return record.Items.Where(i => i.Id is not null).Select(i => new KnownEntry(visit, i, isCurrent))
+        var named = record
+            .Examinations.Select(e => e.Item)
+            .Concat(record.Disposals.Select(d => d.Item))
+            .Concat(visit.Outcomes.Select(o => o.Item))
+            .Concat(record.Items.Select(i => i.FittedTo))
+            .Concat(record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }))
+            .OfType<string>()
+            .Where(id => !known.Contains(id))
+            .Distinct(StringComparer.Ordinal);
+        return record
+            .Items.Where(i => i.Id is not null)
+            .Select(i => new KnownEntry(visit, i, isCurrent))
             .Concat(named.Select(id => new KnownEntry(visit, new Item { Id = id }, isCurrent) { IsNameAlone = true }));
     }
 
@@ -65,10 +79,20 @@ internal sealed class KnownEntry
     /// the worst. Null where it was never examined.
     /// </summary>
     /// <param name="entries">All entries of the item.</param>
-    public static (KnownEntry? Entry, KnownOutcome? Outcome) LatestOf(IReadOnlyCollection<KnownEntry> entries) => entries
-        .Where(e => !entries.Any(later => later.Visit.Number > e.Visit.Number && IsOneVisit(later.Visit.Record, e.Visit.Record) && later.Outcomes.Any(o => o.ExaminedOn is not null)))
-        .SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => ((KnownEntry?)e, (KnownOutcome?)o)))
-        .OrderBy(o => o.Item2!.ExaminedOn).ThenBy(o => o.Item2!.Outcome).ThenBy(o => o.Item1!.Visit.Number).LastOrDefault();
+    public static (KnownEntry? Entry, KnownOutcome? Outcome) LatestOf(IReadOnlyCollection<KnownEntry> entries) =>
+        entries
+            .Where(e =>
+                !entries.Any(later =>
+                    later.Visit.Number > e.Visit.Number
+                    && IsOneVisit(later.Visit.Record, e.Visit.Record)
+                    && later.Outcomes.Any(o => o.ExaminedOn is not null)
+                )
+            )
+            .SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => ((KnownEntry?)e, (KnownOutcome?)o)))
+            .OrderBy(o => o.Item2!.ExaminedOn)
+            .ThenBy(o => o.Item2!.Outcome)
+            .ThenBy(o => o.Item1!.Visit.Number)
+            .LastOrDefault();
 
     private LocalDate? LastExamined() => Visit.Record.Examinations.Where(e => IsMine(e.Item)).Max(e => e.DayAt(Visit.Record.Visit));
 

@@ -1,4 +1,3 @@
-
 namespace ExamDocs.Core.Known;
 
 /// <summary>Which item is which: entries of all records, and which of them are the same item.</summary>
@@ -16,7 +15,8 @@ internal sealed class KnownItems
         Past = [.. others.SelectMany(v => v.Entries)];
         var all = Current.Concat(Past).ToList();
         (_all, _past) = (new EntryIndex(all), new EntryIndex(Past));
-        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance).SelectMany(visit => BatchesOf([.. visit]))
+        _batches = all.GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance)
+            .SelectMany(visit => BatchesOf([.. visit]))
             .ToLookup(b => b.Key, b => b.Entry, StringComparer.Ordinal);
         Answers = new AnsweredItems(this, all);
     }
@@ -28,7 +28,9 @@ internal sealed class KnownItems
 
     public AnsweredItems Answers { get; }
 
-    /// <summary>Entries of other records that are the same item, directly or over others, itself left out; in the order of their days.</summary>
+    /// <summary>
+    /// Entries of other records that are the same item, directly or over others, itself left out; in the order of their days.
+    /// </summary>
     public IReadOnlyList<KnownEntry> SameAs(KnownEntry entry)
     {
         if (!_same.TryGetValue(entry, out var same))
@@ -37,7 +39,8 @@ internal sealed class KnownItems
     }
 
     /// <summary>The record that is looked at has it as an item, under an id that is spelt alike.</summary>
-    public bool IsOfCurrent(KnownEntry entry) => Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, entry) || SameAs(c).Contains(entry)));
+    public bool IsOfCurrent(KnownEntry entry) =>
+        Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, entry) || SameAs(c).Contains(entry)));
 
     /// <summary>Entries that bear the id, folded.</summary>
     public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => _all.WithId(idKeys);
@@ -49,13 +52,19 @@ internal sealed class KnownItems
     public IEnumerable<KnownEntry> NearBefore(KnownEntry entry) => _past.Near(entry);
 
     /// <summary>By its particulars or by its own word, answers aside.</summary>
-    public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) => SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
+    public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) =>
+        SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
 
-    /// <summary>One item by what is written on both; that one is said to be the other formerly, although something contradicts, does not count.</summary>
+    /// <summary>
+    /// One item by what is written on both; that one is said to be the other formerly, although something contradicts, does not count.
+    /// </summary>
     public bool AreOneThing(KnownEntry one, KnownEntry other) => ThingOf(one).Contains(other);
 
-    /// <summary>What the entry's record says of its item is said of the other entry too: by what is written on both, or by its own word.</summary>
-    public bool SpeaksFor(KnownEntry entry, KnownEntry other) => ReferenceEquals(entry, other) || AreOneThing(entry, other) || SameItem.IsFormerly(entry, other);
+    /// <summary>
+    /// What the entry's record says of its item is said of the other entry too: by what is written on both, or by its own word.
+    /// </summary>
+    public bool SpeaksFor(KnownEntry entry, KnownEntry other) =>
+        ReferenceEquals(entry, other) || AreOneThing(entry, other) || SameItem.IsFormerly(entry, other);
 
     /// <summary>Two ids of one visit bear the serial, of one maker: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) =>
@@ -69,7 +78,11 @@ internal sealed class KnownItems
         var (same, open) = (SameAs(one), new Queue<KnownEntry>([one]));
         while (open.TryDequeue(out var at))
         {
-            foreach (var next in same.Where(n => !thing.Contains(n) && IsLinked(at, n) && (IsSameEitherWay(at, n) || !at.Particulars.Contradicts(n.Particulars))))
+            foreach (
+                var next in same.Where(n =>
+                    !thing.Contains(n) && IsLinked(at, n) && (IsSameEitherWay(at, n) || !at.Particulars.Contradicts(n.Particulars))
+                )
+            )
             {
                 thing.Add(next);
                 if (!next.IsNameAlone)
@@ -107,8 +120,16 @@ internal sealed class KnownItems
 
     private static bool IsSameEitherWay(KnownEntry one, KnownEntry two) => SameItem.IsSame(one, two) || SameItem.IsSame(two, one);
 
-    private static IEnumerable<(string Key, KnownEntry Entry)> BatchesOf(List<KnownEntry> visit) => visit
-        .SelectMany(e => e.Particulars.Serial.Select(key => (Key: key, Entry: e))).GroupBy(e => e.Key, StringComparer.Ordinal)
-        .SelectMany(g => g.Where(a => g.Any(b => !a.Entry.Particulars.SharesId(b.Entry.Particulars)
-            && Particulars.Agree(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker))));
+    private static IEnumerable<(string Key, KnownEntry Entry)> BatchesOf(List<KnownEntry> visit) =>
+        visit
+            .SelectMany(e => e.Particulars.Serial.Select(key => (Key: key, Entry: e)))
+            .GroupBy(e => e.Key, StringComparer.Ordinal)
+            .SelectMany(g =>
+                g.Where(a =>
+                    g.Any(b =>
+                        !a.Entry.Particulars.SharesId(b.Entry.Particulars)
+                        && Particulars.Agree(a.Entry.Particulars.Maker, b.Entry.Particulars.Maker)
+                    )
+                )
+            );
 }

@@ -16,7 +16,12 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
         var asked = new HashSet<KnownEntry>(same);
         foreach (var other in items.NearBefore(entry).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
         {
-            if (asked.Contains(other) || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry)) || items.Answers.IsAnother(entry, other) || IsKnown(entry, other, same))
+            if (
+                asked.Contains(other)
+                || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry))
+                || items.Answers.IsAnother(entry, other)
+                || IsKnown(entry, other, same)
+            )
                 continue;
             asked.UnionWith(items.SameAs(other).Append(other));
             if (StateOf(other) is { } state)
@@ -37,13 +42,25 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     /// <summary>An entry that was itself held, perhaps for want of an answer, does not say which item it is.</summary>
     private static bool WasHeld(KnownEntry entry) => entry.Outcomes.Any(o => o.Codes.Any(c => c is ['U', ..] and not "U0"));
 
-    private static IdentityQuestion Question(KnownEntry entry, KnownEntry other, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document) state)
+    private static IdentityQuestion Question(
+        KnownEntry entry,
+        KnownEntry other,
+        (EarlierState State, KnownEntry Entry, LocalDate On, string? Document) state
+    )
     {
         var member = entry.Particulars.ContradictsIn(other.Particulars).FirstOrDefault() ?? "";
-        string? Typed(Item item) => Particulars.Compared.Where(c => string.Equals(c.Member, member, StringComparison.Ordinal)).Select(c => c.Of(item)).FirstOrDefault();
+        string? Typed(Item item) =>
+            Particulars
+                .Compared.Where(c => string.Equals(c.Member, member, StringComparison.Ordinal))
+                .Select(c => c.Of(item))
+                .FirstOrDefault();
         return new IdentityQuestion(entry.Item.Id!, other.Item.Id!, state.On, state.State)
         {
-            Document = state.Document, Member = member, Here = Typed(entry.Item), There = Typed(other.Item), OtherOwner = !entry.Particulars.SharesOwner(other.Particulars),
+            Document = state.Document,
+            Member = member,
+            Here = Typed(entry.Item),
+            There = Typed(other.Item),
+            OtherOwner = !entry.Particulars.SharesOwner(other.Particulars),
         };
     }
 
@@ -60,16 +77,29 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     {
         var open = fittings.Open(entries);
         if (open.Count > 0)
-            return (open.Any(w => w.Codes.Contains("W11", StringComparer.Ordinal)) ? EarlierState.Destroyed : EarlierState.Withdrawn, entries[0], open[^1].On, open[^1].Document);
+            return (
+                open.Any(w => w.Codes.Contains("W11", StringComparer.Ordinal)) ? EarlierState.Destroyed : EarlierState.Withdrawn,
+                entries[0],
+                open[^1].On,
+                open[^1].Document
+            );
         if (KnownEntry.LatestOf(entries) is not ({ } last, { } outcome))
             return null;
         if (outcome.Outcome is Outcome.Undetermined)
             return (EarlierState.Held, last, last.Day, outcome.Document);
-        return last.Visit.Record.Examinations.Any(e => last.IsMine(e.Item) && e.DayAt(last.Visit.Record.Visit) == outcome.ExaminedOn
-                && e.Defects.Any(d => d.Danger is Danger.Later)) && !IsRemedied(entries, last.Day)
-            ? (EarlierState.LaterDefect, last, last.Day, outcome.Document) : null;
+        return
+            last.Visit.Record.Examinations.Any(e =>
+                last.IsMine(e.Item)
+                && e.DayAt(last.Visit.Record.Visit) == outcome.ExaminedOn
+                && e.Defects.Any(d => d.Danger is Danger.Later)
+            ) && !IsRemedied(entries, last.Day)
+            ? (EarlierState.LaterDefect, last, last.Day, outcome.Document)
+            : null;
     }
 
-    private static bool IsRemedied(IReadOnlyList<KnownEntry> entries, LocalDate since) => entries.Any(e =>
-        e.Visit.Record.Remedies.Any(r => e.IsMine(r.Item) && r.DoneOn >= since) || e.Visit.Record.Renewals.Any(r => e.IsMine(r.Item) && r.DoneOn >= since));
+    private static bool IsRemedied(IReadOnlyList<KnownEntry> entries, LocalDate since) =>
+        entries.Any(e =>
+            e.Visit.Record.Remedies.Any(r => e.IsMine(r.Item) && r.DoneOn >= since)
+            || e.Visit.Record.Renewals.Any(r => e.IsMine(r.Item) && r.DoneOn >= since)
+        );
 }

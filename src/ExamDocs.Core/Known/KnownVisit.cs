@@ -11,7 +11,9 @@ public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyL
 {
     private IReadOnlyList<KnownEntry>? _entries;
 
-    /// <summary>A visit of the same run that is not decided yet: its outcomes are not known, and nothing is held for want of them.</summary>
+    /// <summary>
+    /// A visit of the same run that is not decided yet: its outcomes are not known, and nothing is held for want of them.
+    /// </summary>
     public bool IsUndecided { get; init; }
 
     /// <summary>Its items, folded once for all records that are held against them.</summary>

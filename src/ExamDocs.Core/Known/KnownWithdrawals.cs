@@ -12,16 +12,28 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     {
         var all = entries.SelectMany(e => Recorded(id, e).Select(w => (Entry: e, Withdrawal: w))).ToList();
         var hasOwn = all.Exists(w => !IsDerived(w.Withdrawal));
-        return [.. all.Where(w => !IsDerived(w.Withdrawal) || !hasOwn).Select(w => WithDocuments(w, all)).OrderBy(w => w.On)
-            .ThenBy(w => w.Document, StringComparer.Ordinal).ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal)];
+        return
+        [
+            .. all.Where(w => !IsDerived(w.Withdrawal) || !hasOwn)
+                .Select(w => WithDocuments(w, all))
+                .OrderBy(w => w.On)
+                .ThenBy(w => w.Document, StringComparer.Ordinal)
+                .ThenBy(w => string.Join(' ', w.Codes), StringComparer.Ordinal),
+        ];
     }
 
     /// <summary>Several records may tell of one withdrawal, and only one has its documents: a release may name any of them.</summary>
     private PastWithdrawal WithDocuments((KnownEntry, PastWithdrawal Withdrawal) told, List<(KnownEntry, PastWithdrawal Withdrawal)> all)
     {
-        var documents = told.Withdrawal.Documents.Concat(all.Where(other => IsOneWithdrawal(told, other)).SelectMany(other => other.Withdrawal.Documents))
-            .Distinct(StringComparer.Ordinal).ToList();
-        return told.Withdrawal with { Documents = documents, Document = told.Withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]) };
+        var documents = told
+            .Withdrawal.Documents.Concat(all.Where(other => IsOneWithdrawal(told, other)).SelectMany(other => other.Withdrawal.Documents))
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
+        return told.Withdrawal with
+        {
+            Documents = documents,
+            Document = told.Withdrawal.Document ?? (documents.Count == 0 ? null : documents[0]),
+        };
     }
 
     /// <summary>
@@ -34,29 +46,39 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             return false;
         if (IsDerived(other.Withdrawal) && other.Withdrawal.On >= one.Withdrawal.On)
             return true;
-        return other.Withdrawal.On == one.Withdrawal.On && (KnownEntry.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
-            || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal)));
+        return other.Withdrawal.On == one.Withdrawal.On
+            && (
+                KnownEntry.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
+                || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal))
+            );
     }
 
     /// <summary>Releases of the item that are sound in the record that holds them, with that record's name of who gave them.</summary>
     public IReadOnlyList<PastRelease> Releases(string id, IReadOnlyList<KnownEntry> entries) =>
-    [
-        .. (from entry in entries
-           let record = entry.Visit.Record
-           from release in record.Releases
-           where !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry, entries)
-           let person = record.People.FirstOrDefault(p => p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal))
-           where person is not null
-           from named in Named(release, entry)
-           where entries.Where(e => IsNamedBy(named, e)).All(e => items.SpeaksFor(entry, e))
-           select new PastRelease(id, person.Name, named with { Item = id })).OrderBy(r => r.Release.On).ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
-    ];
+        [
+            .. (
+                from entry in entries
+                let record = entry.Visit.Record
+                from release in record.Releases
+                where !entry.IsNameAlone && entry.IsMine(release.Item) && !(release.On > entry.Day) && !IsOfItsOwn(release, entry, entries)
+                let person = record.People.FirstOrDefault(p =>
+                    p.Id is not null && string.Equals(p.Id, release.By, StringComparison.Ordinal)
+                )
+                where person is not null
+                from named in Named(release, entry)
+                where entries.Where(e => IsNamedBy(named, e)).All(e => items.SpeaksFor(entry, e))
+                select new PastRelease(id, person.Name, named with { Item = id })
+            )
+                .OrderBy(r => r.Release.On)
+                .ThenBy(r => r.Release.ToString(), StringComparer.Ordinal),
+        ];
 
     /// <summary>
     /// Whether the entry tells of a withdrawal that the release names. Where one id stands for several things, what was released
     /// of the one is not released of the other.
     /// </summary>
-    private static bool IsNamedBy(Release release, KnownEntry entry) => entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == release.WithdrawnOn)
+    private static bool IsNamedBy(Release release, KnownEntry entry) =>
+        entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == release.WithdrawnOn)
         || (release.Document is { } number && entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.Ordinal)));
 
     /// <summary>
@@ -64,16 +86,34 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     /// account of it.
     /// </summary>
     private static bool IsOfItsOwn(Release release, KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
-        entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == entry.Day && o.Codes.Any(c => c is ['W', ..] and not "W10" and not "W11"))
-        && (release.WithdrawnOn == entry.Day
-            || entries.Where(e => e.Day >= entry.Day).SelectMany(e => e.Documents).Any(d => string.Equals(d.Number, release.Document, StringComparison.Ordinal)));
+        entry.Outcomes.Any(o =>
+            o.Outcome is Outcome.Withdraw
+            && (o.ExaminedOn ?? entry.Day) == entry.Day
+            && o.Codes.Any(c => c is ['W', ..] and not "W10" and not "W11")
+        )
+        && (
+            release.WithdrawnOn == entry.Day
+            || entries
+                .Where(e => e.Day >= entry.Day)
+                .SelectMany(e => e.Documents)
+                .Any(d => string.Equals(d.Number, release.Document, StringComparison.Ordinal))
+        );
 
     /// <summary>One that names nothing is of the withdrawals that its own record tells of from before.</summary>
-    private static IEnumerable<Release> Named(Release release, KnownEntry entry) => release is not { Document: null, WithdrawnOn: null } ? [release]
-        : entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw && o.ExaminedOn < entry.Day).Select(o => release with { WithdrawnOn = o.ExaminedOn });
+    private static IEnumerable<Release> Named(Release release, KnownEntry entry) =>
+        release is not { Document: null, WithdrawnOn: null }
+            ? [release]
+            : entry
+                .Outcomes.Where(o => o.Outcome is Outcome.Withdraw && o.ExaminedOn < entry.Day)
+                .Select(o => release with { WithdrawnOn = o.ExaminedOn });
 
     public static IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
-        [.. entries.SelectMany(e => e.Visit.Record.Remedies.Where(r => e.IsMine(r.Item)).Select(r => r with { Item = id })).Distinct().OrderBy(r => r.DoneOn)];
+        [
+            .. entries
+                .SelectMany(e => e.Visit.Record.Remedies.Where(r => e.IsMine(r.Item)).Select(r => r with { Item = id }))
+                .Distinct()
+                .OrderBy(r => r.DoneOn),
+        ];
 
     /// <summary>Withdrawals that no release or renewal of these records has ended.</summary>
     /// <param name="entries">All entries of the item.</param>
@@ -82,9 +122,24 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     {
         const string Id = "x";
         var (releases, renewals) = (Releases(Id, entries), Renewals(entries).Select(r => r.Renewal).ToList());
-        List<LocalDate> makingGood = [.. Remedies(Id, entries).Select(r => r.DoneOn).Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn)).OfType<LocalDate>()];
-        return [.. Of(Id, entries).Where(w => !releases.Any(r => !(r.Release.On > upTo) && WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
-            && !entries.Select(e => e.Item.Id).Distinct(StringComparer.Ordinal).Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, upTo)))];
+        List<LocalDate> makingGood =
+        [
+            .. Remedies(Id, entries)
+                .Select(r => r.DoneOn)
+                .Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn))
+                .OfType<LocalDate>(),
+        ];
+        return
+        [
+            .. Of(Id, entries)
+                .Where(w =>
+                    !releases.Any(r => !(r.Release.On > upTo) && WithdrawalEnd.Of(r.Release, w, makingGood) is ReleaseEffect.Ends)
+                    && !entries
+                        .Select(e => e.Item.Id)
+                        .Distinct(StringComparer.Ordinal)
+                        .Any(id => WithdrawalEnd.IsRenewed(w, id, renewals, upTo))
+                ),
+        ];
     }
 
     /// <summary>
@@ -100,26 +155,47 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         select (e.Visit, renewal);
 
     /// <summary>What the entry's record says was done to it was done to everything among the entries that a part withdrew.</summary>
-    public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) => entry.IsNameAlone
-        || entries.Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is "W8" or "W9"))).All(w => items.SpeaksFor(entry, w));
+    public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) =>
+        entry.IsNameAlone
+        || entries
+            .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is "W8" or "W9")))
+            .All(w => items.SpeaksFor(entry, w));
 
     private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry)
     {
         var isOfThisVisit = KnownEntry.IsOneVisit(entry.Visit.Record, current);
         foreach (var outcome in entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw))
         {
-            var documents = outcome.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
+            var documents = outcome
+                .Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report")
+                .Select(d => d.Number)
+                .ToList();
             string[] codes = [.. outcome.Codes.Where(c => c is ['W', ..] and not "W11")];
             // Withdrawn only because it was destroyed before: it derives from that.
             if (codes is [] && outcome.Codes.Contains("W11", StringComparer.Ordinal))
                 codes = ["W10"];
             if (codes is not ["W10"] || entry.DestroyedOn is null)
-                yield return new PastWithdrawal(id, documents.FirstOrDefault(), outcome.ExaminedOn ?? entry.Day, codes, outcome.NeverReleasable && codes is not []) { Parts = outcome.Parts, Documents = documents, IsOfThisVisit = isOfThisVisit };
+                yield return new PastWithdrawal(
+                    id,
+                    documents.FirstOrDefault(),
+                    outcome.ExaminedOn ?? entry.Day,
+                    codes,
+                    outcome.NeverReleasable && codes is not []
+                )
+                {
+                    Parts = outcome.Parts,
+                    Documents = documents,
+                    IsOfThisVisit = isOfThisVisit,
+                };
         }
         if (entry.DestroyedOn is { } day)
         {
             var documents = entry.Documents.Where(d => d.Kind is "quarantine-label" or "notice" or "report").Select(d => d.Number).ToList();
-            yield return new PastWithdrawal(id, documents.FirstOrDefault(), day, ["W11"], true) { Documents = documents, IsOfThisVisit = isOfThisVisit };
+            yield return new PastWithdrawal(id, documents.FirstOrDefault(), day, ["W11"], true)
+            {
+                Documents = documents,
+                IsOfThisVisit = isOfThisVisit,
+            };
         }
     }
 

@@ -9,8 +9,13 @@ internal sealed class Particulars
     /// <summary>The particulars that can contradict each other, by the member of an item.</summary>
     public static readonly IReadOnlyList<(string Member, Func<Item, string?> Of)> Compared =
     [
-        ("category", i => i.Category), ("maker", i => i.Maker), ("model", i => i.Model), ("partNumber", i => i.PartNumber),
-        ("serial", i => i.Serial), ("ownersMark", i => i.OwnersMark), ("manufactured", i => i.Manufactured?.ToString()),
+        ("category", i => i.Category),
+        ("maker", i => i.Maker),
+        ("model", i => i.Model),
+        ("partNumber", i => i.PartNumber),
+        ("serial", i => i.Serial),
+        ("ownersMark", i => i.OwnersMark),
+        ("manufactured", i => i.Manufactured?.ToString()),
     ];
 
     private readonly PartialDate? _manufactured;
@@ -44,7 +49,8 @@ internal sealed class Particulars
     public bool SharesId(Particulars other) => Agree(Id, other.Id);
 
     /// <summary>An owner not given may be any.</summary>
-    public bool SharesOwner(Particulars other) => Owner.Length == 0 || other.Owner.Length == 0 || string.Equals(Owner, other.Owner, StringComparison.Ordinal);
+    public bool SharesOwner(Particulars other) =>
+        Owner.Length == 0 || other.Owner.Length == 0 || string.Equals(Owner, other.Owner, StringComparison.Ordinal);
 
     /// <summary>A marking of the single item is the same on both.</summary>
     public bool SharesMarking(Particulars other) => Agree(Serial, other.Serial) || Agree(OwnersMark, other.OwnersMark);
@@ -70,7 +76,9 @@ internal sealed class Particulars
             yield return "category";
     }
 
-    /// <summary>Whether something on the two differs that tells two items apart: one of a kind, or the kind where the serials are not one.</summary>
+    /// <summary>
+    /// Whether something on the two differs that tells two items apart: one of a kind, or the kind where the serials are not one.
+    /// </summary>
     public bool IsMarkedOtherwise(Particulars other)
     {
         var differing = ContradictsIn(other).ToList();
@@ -92,8 +100,10 @@ internal sealed class Particulars
     }
 
     /// <summary>Both are given, and they are not one.</summary>
-    public static bool Differ(IReadOnlyList<string> one, IReadOnlyList<string> other) => one.Count > 0 && other.Count > 0 && !Agree(one, other);
+    public static bool Differ(IReadOnlyList<string> one, IReadOnlyList<string> other) =>
+        one.Count > 0 && other.Count > 0 && !Agree(one, other);
 
     /// <summary>A maker is a firm: its legal form makes no difference.</summary>
-    private static string[] MakerKeys(string? maker) => FirmName.Fold(maker) is { Length: > 0 } firm ? [.. Folded.Keys(maker), .. Folded.Keys(firm)] : [.. Folded.Keys(maker)];
+    private static string[] MakerKeys(string? maker) =>
+        FirmName.Fold(maker) is { Length: > 0 } firm ? [.. Folded.Keys(maker), .. Folded.Keys(firm)] : [.. Folded.Keys(maker)];
 }

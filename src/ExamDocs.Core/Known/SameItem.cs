@@ -9,7 +9,8 @@ internal static class SameItem
     public static bool IsSame(KnownEntry later, KnownEntry earlier)
     {
         var (a, b) = (later.Particulars, earlier.Particulars);
-        return a.SharesId(b) && ((a.SharesOwner(b) && !a.Contradicts(b)) || (Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Serial, b.Serial)));
+        return a.SharesId(b)
+            && ((a.SharesOwner(b) && !a.Contradicts(b)) || (Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Serial, b.Serial)));
     }
 
     /// <summary>Nothing says that they are one item, and something that they could be: somebody has to say which.</summary>
@@ -25,10 +26,12 @@ internal static class SameItem
         return owner ? a.Contradicts(b) : !a.Contradicts(b);
     }
 
-    private static bool IsOneKind(Particulars a, Particulars b) => Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Category, b.Category);
+    private static bool IsOneKind(Particulars a, Particulars b) =>
+        Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Category, b.Category);
 
     /// <summary>Within one owner's kit a maker or category left out must not hide the serial.</summary>
-    private static bool IsOneKindOrUnknown(Particulars a, Particulars b) => !Particulars.Differ(a.Maker, b.Maker) && !Particulars.Differ(a.Category, b.Category);
+    private static bool IsOneKindOrUnknown(Particulars a, Particulars b) =>
+        !Particulars.Differ(a.Maker, b.Maker) && !Particulars.Differ(a.Category, b.Category);
 
     /// <summary>
     /// It says so itself. Of another owner's items only one that nothing contradicts is meant: many firms have an item 1. One that
@@ -36,6 +39,10 @@ internal static class SameItem
     /// own record has its own id now.
     /// </summary>
     public static bool IsFormerly(KnownEntry entry, KnownEntry former) =>
-        Particulars.Agree(entry.Particulars.Formerly, former.Particulars.Id) && !entry.IsBeside(former)
-        && (!entry.Particulars.Contradicts(former.Particulars) || (entry.Particulars.SharesOwner(former.Particulars) && former.Day <= entry.Day));
+        Particulars.Agree(entry.Particulars.Formerly, former.Particulars.Id)
+        && !entry.IsBeside(former)
+        && (
+            !entry.Particulars.Contradicts(former.Particulars)
+            || (entry.Particulars.SharesOwner(former.Particulars) && former.Day <= entry.Day)
+        );
 }

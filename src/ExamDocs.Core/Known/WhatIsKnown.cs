@@ -64,14 +64,29 @@ public sealed class WhatIsKnown
             Questions = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => questions.Of(k.Entry))],
             Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Respellings(k.Entry, k.Same)).Distinct()],
             AnswerFaults = [.. known.SelectMany(k => _items.Answers.FaultsOf(k.Entry))],
-            Elsewhere = [.. known.Where(k => k.Entry.IsNameAlone && k.Same.Any(e => !e.IsNameAlone)).Select(k => k.Entry.Item.Id!).Distinct(StringComparer.Ordinal)],
+            Elsewhere =
+            [
+                .. known
+                    .Where(k => k.Entry.IsNameAlone && k.Same.Any(e => !e.IsNameAlone))
+                    .Select(k => k.Entry.Item.Id!)
+                    .Distinct(StringComparer.Ordinal),
+            ],
             LeftOut = [.. LeftOut(others)],
         };
     }
 
     /// <summary>Two parts may bear one id: what is said of the whole rests on the worse.</summary>
-    private static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) => parts.OrderByDescending(p => p.Outcome)
-        .Aggregate((worst, other) => worst with { Until = KnownAssemblies.Earlier(worst.Until, other.Until), NextBy = KnownAssemblies.Earlier(worst.NextBy, other.NextBy) });
+    private static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) =>
+        parts
+            .OrderByDescending(p => p.Outcome)
+            .Aggregate(
+                (worst, other) =>
+                    worst with
+                    {
+                        Until = KnownAssemblies.Earlier(worst.Until, other.Until),
+                        NextBy = KnownAssemblies.Earlier(worst.NextBy, other.NextBy),
+                    }
+            );
 
     /// <summary>
     /// What was found before, as it was recorded: of each day the version stored last. What came after this visit says nothing of it.
@@ -86,7 +101,12 @@ public sealed class WhatIsKnown
         group (Entry: e, Examination: examination) by made.Value into day
         orderby day.Key
         let last = day.MaxBy(x => x.Entry.Visit.Number)
-        select new PastExamination(entry.Item.Id!, day.Key, last.Entry.Documents.FirstOrDefault(d => d.Kind is "report")?.Number, last.Examination)
+        select new PastExamination(
+            entry.Item.Id!,
+            day.Key,
+            last.Entry.Documents.FirstOrDefault(d => d.Kind is "report")?.Number,
+            last.Examination
+        )
         {
             Remedies = [.. last.Entry.Visit.Record.Remedies.Where(r => last.Entry.IsMine(r.Item))],
             Renewals = [.. last.Entry.Visit.Record.Renewals.Where(r => last.Entry.IsMine(r.Item))],
@@ -95,7 +115,12 @@ public sealed class WhatIsKnown
     private IEnumerable<Renewal> Renewals(IReadOnlyList<KnownEntry> same) =>
         from known in _withdrawals.Renewals(same)
         let r = known.Renewal
-        select r with { Item = Renewed(known.Visit, r.Item), RemovedPart = Renewed(known.Visit, r.RemovedPart), FittedPart = Renewed(known.Visit, r.FittedPart) };
+        select r with
+        {
+            Item = Renewed(known.Visit, r.Item),
+            RemovedPart = Renewed(known.Visit, r.RemovedPart),
+            FittedPart = Renewed(known.Visit, r.FittedPart),
+        };
 
     private string? Renewed(KnownVisit visit, string? id) => IdHere(visit, id, _withdrawals.Renews);
 
@@ -110,10 +135,15 @@ public sealed class WhatIsKnown
         foreach (var current in _items.Current)
         {
             var same = _items.SameAs(current);
-            if (same.FirstOrDefault(e => ReferenceEquals(e.Visit, visit) && e.IsMine(id)) is { } there && (counts?.Invoke(there, same) ?? true))
+            if (
+                same.FirstOrDefault(e => ReferenceEquals(e.Visit, visit) && e.IsMine(id)) is { } there
+                && (counts?.Invoke(there, same) ?? true)
+            )
                 return current.Item.Id;
         }
-        return _items.Current.Any(c => !c.IsNameAlone && Folded.Same(c.Item.Id, id)) ? $"{id} ({visit.Record.Visit.ExaminedOn:uuuu'-'MM'-'dd})" : id;
+        return _items.Current.Any(c => !c.IsNameAlone && Folded.Same(c.Item.Id, id))
+            ? $"{id} ({visit.Record.Visit.ExaminedOn:uuuu'-'MM'-'dd})"
+            : id;
     }
 
     private IEnumerable<PastFitting> Fittings(KnownEntry part, IReadOnlyList<KnownEntry> same)
@@ -138,7 +168,12 @@ public sealed class WhatIsKnown
             yield return new Respelling(entry.Item.Id!, "id", last.Item.Id!);
         foreach (var (member, of) in Particulars.Compared)
         {
-            if (of(entry.Item) is { } here && of(last.Item) is { } there && !string.Equals(here, there, StringComparison.Ordinal) && (member is not "manufactured" || differing.Contains(member)))
+            if (
+                of(entry.Item) is { } here
+                && of(last.Item) is { } there
+                && !string.Equals(here, there, StringComparison.Ordinal)
+                && (member is not "manufactured" || differing.Contains(member))
+            )
                 yield return new Respelling(entry.Item.Id!, member, there);
         }
     }
@@ -148,31 +183,50 @@ public sealed class WhatIsKnown
 
     private IEnumerable<string> LeftOut(IReadOnlyList<KnownVisit> others)
     {
-        var versions = others.Where(v => KnownEntry.IsOneVisit(v.Record, _visit.Record) && IsNear(v.Record.Visit.ExaminedOn, _visit.Record.Visit.ExaminedOn)).ToHashSet();
+        var versions = others
+            .Where(v => KnownEntry.IsOneVisit(v.Record, _visit.Record) && IsNear(v.Record.Visit.ExaminedOn, _visit.Record.Visit.ExaminedOn))
+            .ToHashSet();
         var here = _items.Current.SelectMany(_items.SameAs).ToHashSet();
-        return _items.Past.Where(e => versions.Contains(e.Visit) && !e.IsNameAlone && !here.Contains(e) && !here.Any(h => versions.Contains(h.Visit) && h.Particulars.SharesId(e.Particulars)))
-            .Select(e => e.Item.Id!).Distinct(StringComparer.Ordinal);
+        return _items
+            .Past.Where(e =>
+                versions.Contains(e.Visit)
+                && !e.IsNameAlone
+                && !here.Contains(e)
+                && !here.Any(h => versions.Contains(h.Visit) && h.Particulars.SharesId(e.Particulars))
+            )
+            .Select(e => e.Item.Id!)
+            .Distinct(StringComparer.Ordinal);
     }
 
-    private static bool IsNear(LocalDate? one, LocalDate? other) => one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= SameVisitDays;
+    private static bool IsNear(LocalDate? one, LocalDate? other) =>
+        one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= SameVisitDays;
 
     private IEnumerable<KnownLine> LinesOf(KnownEntry entry)
     {
         var same = _items.SameAs(entry);
         foreach (var e in same)
             yield return new KnownLine(entry.Item.Id!, e.Visit.Number, e.Item.Id!, e.Day, IsWhole: false);
-        foreach (var whole in _fittings.WholesOf([entry, .. same]).SelectMany(w => _items.SameAs(w).Append(w)).Where(w => !w.IsCurrent).Distinct())
+        foreach (
+            var whole in _fittings
+                .WholesOf([entry, .. same])
+                .SelectMany(w => _items.SameAs(w).Append(w))
+                .Where(w => !w.IsCurrent)
+                .Distinct()
+        )
             yield return new KnownLine(entry.Item.Id!, whole.Visit.Number, whole.Item.Id!, whole.Day, IsWhole: true);
     }
 
     /// <summary>Withdrawals have lists in them, which are compared by what they hold.</summary>
     private sealed class SameWithdrawal : IEqualityComparer<PastWithdrawal>
     {
-        public bool Equals(PastWithdrawal? x, PastWithdrawal? y) => x is not null && y is not null && string.Equals(Text(x), Text(y), StringComparison.Ordinal);
+        public bool Equals(PastWithdrawal? x, PastWithdrawal? y) =>
+            x is not null && y is not null && string.Equals(Text(x), Text(y), StringComparison.Ordinal);
 
         public int GetHashCode(PastWithdrawal obj) => StringComparer.Ordinal.GetHashCode(Text(obj));
 
-        private static string Text(PastWithdrawal w) => FormattableString.Invariant(
-            $"{w.ItemId}\n{w.Document}\n{w.On}\n{string.Join(' ', w.Codes)}\n{w.NeverReleasable}\n{string.Join(' ', w.Parts)}\n{string.Join(' ', w.Documents)}\n{w.IsOfThisVisit}");
+        private static string Text(PastWithdrawal w) =>
+            FormattableString.Invariant(
+                $"{w.ItemId}\n{w.Document}\n{w.On}\n{string.Join(' ', w.Codes)}\n{w.NeverReleasable}\n{string.Join(' ', w.Parts)}\n{string.Join(' ', w.Documents)}\n{w.IsOfThisVisit}"
+            );
     }
 }

@@ -46,25 +46,32 @@ internal static class WithdrawalEnd
         {
             ReleaseReason.RecordedInError => ReleaseEffect.Ends,
             _ when withdrawal.NeverReleasable || !Codes(withdrawal).All(MadeGood.Contains) => ReleaseEffect.OnlyInError,
-            ReleaseReason.ExaminedAgain => Codes(withdrawal).All(ExaminedAgain.Contains) && Codes(withdrawal).Any() ? ReleaseEffect.Ends : ReleaseEffect.WrongReason,
+            ReleaseReason.ExaminedAgain => Codes(withdrawal).All(ExaminedAgain.Contains) && Codes(withdrawal).Any()
+                ? ReleaseEffect.Ends
+                : ReleaseEffect.WrongReason,
             _ => isMadeGood ? ReleaseEffect.Ends : ReleaseEffect.NothingMadeGood,
         };
     }
 
     /// <summary>By its document, or by its day.</summary>
-    private static bool IsOf(Release release, PastWithdrawal withdrawal) => release switch
-    {
-        { Document: { } number } => withdrawal.IsNamed(number),
-        { WithdrawnOn: { } day } => day == withdrawal.On,
-        _ => false,
-    };
+    private static bool IsOf(Release release, PastWithdrawal withdrawal) =>
+        release switch
+        {
+            { Document: { } number } => withdrawal.IsNamed(number),
+            { WithdrawnOn: { } day } => day == withdrawal.On,
+            _ => false,
+        };
 
     /// <summary>Withdrawn again because it was withdrawn: what it was withdrawn for is a withdrawal of its own.</summary>
     public static IEnumerable<string> Codes(PastWithdrawal withdrawal) => withdrawal.Codes.Where(c => c is not "W10");
 
-    /// <summary>A release needs grounds that somebody else can follow: two words at least, and eight letters (common practice, no source).</summary>
-    public static bool IsSentence(string? text) => text is not null
-        && text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)) >= 2 && text.Count(char.IsLetter) >= 8;
+    /// <summary>
+    /// A release needs grounds that somebody else can follow: two words at least, and eight letters (common practice, no source).
+    /// </summary>
+    public static bool IsSentence(string? text) =>
+        text is not null
+        && text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)) >= 2
+        && text.Count(char.IsLetter) >= 8;
 
     /// <summary>
     /// A withdrawal for W8 or W9 alone ends with the renewal that took off what it depends on: where the parts are known, each
@@ -77,15 +84,23 @@ internal static class WithdrawalEnd
     public static bool IsRenewed(PastWithdrawal withdrawal, string? id, IReadOnlyCollection<Renewal> renewals, LocalDate? upTo)
     {
         var codes = Codes(withdrawal).ToList();
-        return id is not null && codes.Count > 0 && codes.TrueForAll(c => c is "W8" or "W9") && codes.TrueForAll(code => withdrawal.Parts.Count == 0
-            ? renewals.Any(r => Undoes(code, r, id, null) && IsSince(r))
-            : withdrawal.Parts.All(part => renewals.Any(r => Undoes(code, r, id, part) && IsSince(r))));
+        return id is not null
+            && codes.Count > 0
+            && codes.TrueForAll(c => c is "W8" or "W9")
+            && codes.TrueForAll(code =>
+                withdrawal.Parts.Count == 0
+                    ? renewals.Any(r => Undoes(code, r, id, null) && IsSince(r))
+                    : withdrawal.Parts.All(part => renewals.Any(r => Undoes(code, r, id, part) && IsSince(r)))
+            );
 
         bool IsSince(Renewal renewal) => renewal.DoneOn >= withdrawal.On && !(renewal.DoneOn > upTo);
     }
 
     /// <summary>The part was taken off the whole that does not permit it; or off the whole that it withdrew.</summary>
-    private static bool Undoes(string code, Renewal renewal, string id, string? other) => code is "W8"
-        ? renewal.Item is not null && Folded.Same(renewal.RemovedPart, id) && (other is null || Folded.Same(renewal.Item, other))
-        : renewal.RemovedPart is not null && Folded.Same(renewal.Item, id) && (other is null || Folded.Same(renewal.RemovedPart, other));
+    private static bool Undoes(string code, Renewal renewal, string id, string? other) =>
+        code is "W8"
+            ? renewal.Item is not null && Folded.Same(renewal.RemovedPart, id) && (other is null || Folded.Same(renewal.Item, other))
+            : renewal.RemovedPart is not null
+                && Folded.Same(renewal.Item, id)
+                && (other is null || Folded.Same(renewal.RemovedPart, other));
 }

@@ -47,8 +47,7 @@ internal readonly record struct Approach(double Limit, bool Falls, double From, 
     }
 
     /// <summary>What is left between the nearer bound and the limit.</summary>
-    private double Room(LeastSquares fit, double x) =>
-        (Falls ? fit.At(x) - Limit : Limit - fit.At(x)) - fit.HalfBandAt(x);
+    private double Room(LeastSquares fit, double x) => (Falls ? fit.At(x) - Limit : Limit - fit.At(x)) - fit.HalfBandAt(x);
 
     private bool MovesTowards(double slope) => Falls ? slope < -Level : slope > Level;
 

@@ -33,7 +33,8 @@ public sealed record ChangeSinceFirst(LocalDate FirstOn, IReadOnlyList<StationCh
         return new ChangeSinceFirst(
             firstOn,
             [.. both.Select(p => new StationChange(p.Key, then[p.Key].Millimetres, p.Value.Millimetres))],
-            [.. then.Keys.Except(today.Keys).Concat(today.Keys.Except(then.Keys)).Order()]);
+            [.. then.Keys.Except(today.Keys).Concat(today.Keys.Except(then.Keys)).Order()]
+        );
     }
 
     /// <summary>Of a position measured twice the first counts; that it is there twice is an error of its own.</summary>

@@ -42,8 +42,7 @@ public readonly record struct DiameterBand(decimal NominalMm, decimal ToleranceP
     /// <summary>True where whatever this band holds, the other one holds too.</summary>
     public bool IsWithin(DiameterBand other) => Least >= other.Least && Most <= other.Most;
 
-    public bool Holds(StationMean mean) =>
-        mean.SumMm >= Least * mean.Count && mean.SumMm <= Most * mean.Count;
+    public bool Holds(StationMean mean) => mean.SumMm >= Least * mean.Count && mean.SumMm <= Most * mean.Count;
 
     /// <summary>True where the mean is inside by more than its uncertainty: a limit reached by it is not cleared.</summary>
     /// <param name="mean">A mean that the band holds.</param>

@@ -38,8 +38,12 @@ public sealed class DiameterTrend
     /// <param name="limits">The maker's limits that apply.</param>
     public static DiameterTrend? Of(IEnumerable<DatedProfile> profiles, MakersLimits? limits)
     {
-        var days = profiles.SelectMany(p => p.Stations.Select(StationMean.Of).OfType<StationMean>().Select(m => new TrendPoint(p.On, m.Millimetres)))
-            .GroupBy(p => p.On).OrderBy(day => day.Key).TakeLast(MostDays).ToList();
+        var days = profiles
+            .SelectMany(p => p.Stations.Select(StationMean.Of).OfType<StationMean>().Select(m => new TrendPoint(p.On, m.Millimetres)))
+            .GroupBy(p => p.On)
+            .OrderBy(day => day.Key)
+            .TakeLast(MostDays)
+            .ToList();
         if (days.Count <= LeastEarlier)
             return null;
         var band = DiameterBand.Of(limits);

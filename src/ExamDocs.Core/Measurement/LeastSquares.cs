@@ -52,8 +52,7 @@ public sealed class LeastSquares
     public double At(double x) => Intercept + (Slope * x);
 
     /// <summary>Half the width of the 95 % prediction band at x.</summary>
-    public double HalfBandAt(double x) =>
-        _t * ResidualDeviation * Math.Sqrt(1 + (1.0 / _n) + ((x - _meanX) * (x - _meanX) / _spreadX));
+    public double HalfBandAt(double x) => _t * ResidualDeviation * Math.Sqrt(1 + (1.0 / _n) + ((x - _meanX) * (x - _meanX) / _spreadX));
 
     /// <summary>Null with fewer than three points, with all x equal, or where a number is not finite.</summary>
     /// <exception cref="ArgumentException">The two lists differ in length.</exception>

@@ -35,9 +35,8 @@ public sealed record MeanUncertainty(double StandardMm, double CoverageFactor)
 
     /// <summary>k for 95.45 %, two-sided.</summary>
     /// <param name="degreesOfFreedom">At least one; cut to a whole number.</param>
-    public static double CoverageFor(double degreesOfFreedom) => degreesOfFreedom > AsGoodAsNormal
-        ? 2
-        : StudentT.InvCDF(0, 1, Math.Max(1, Math.Floor(degreesOfFreedom)), (1 + Coverage) / 2);
+    public static double CoverageFor(double degreesOfFreedom) =>
+        degreesOfFreedom > AsGoodAsNormal ? 2 : StudentT.InvCDF(0, 1, Math.Max(1, Math.Floor(degreesOfFreedom)), (1 + Coverage) / 2);
 }
 
 /// <summary>The variance of readings about the mean of their own station, pooled over a profile (JCGM 100:2008 4.2.4).</summary>

@@ -19,14 +19,19 @@ public sealed record StationRun(decimal FromMm, decimal ToMm, int Stations, bool
     internal static StationRun? Longest(IReadOnlyList<ProfileStation> inOrder, double medianMm)
     {
         StationRun? longest = null;
-        for (var first = 0; first < inOrder.Count;)
+        for (var first = 0; first < inOrder.Count; )
         {
             var side = Side(inOrder[first], medianMm);
             var next = first + 1;
             while (next < inOrder.Count && Side(inOrder[next], medianMm) == side)
                 next++;
             if (side != 0 && next - first > Math.Max(1, longest?.Stations ?? 0))
-                longest = new StationRun(inOrder[first].PositionMm!.Value, inOrder[next - 1].PositionMm!.Value, next - first, IsThinner: side is -1);
+                longest = new StationRun(
+                    inOrder[first].PositionMm!.Value,
+                    inOrder[next - 1].PositionMm!.Value,
+                    next - first,
+                    IsThinner: side is -1
+                );
             first = next;
         }
         return longest;

@@ -43,7 +43,9 @@ public sealed class TrendSeries
     /// <summary>The day on which the Theil-Sen line reaches the limit; null where it does not approach it.</summary>
     public LocalDate? ByLine { get; }
 
-    /// <summary>The day on which the nearer bound of the 95 % prediction band reaches the limit; null where it does not approach it.</summary>
+    /// <summary>
+    /// The day on which the nearer bound of the 95 % prediction band reaches the limit; null where it does not approach it.
+    /// </summary>
     public LocalDate? ByBand { get; }
 
     /// <summary>The earlier of the two; null where there is neither.</summary>

@@ -7,10 +7,13 @@ namespace ExamDocs.Core.Records;
 /// <param name="Document">Number of the document that withdrew it, the one to name it by; null where there is none.</param>
 /// <param name="On">The day it was withdrawn.</param>
 /// <param name="Codes">Codes of its reasons, for example W1.</param>
-/// <param name="NeverReleasable">Only a release because it was recorded in error ends it: saw contact, severe loading, an expired life, destroyed.</param>
+/// <param name="NeverReleasable">Only a release because it was recorded in error ends it: saw contact, severe loading, an expired life,
+/// destroyed.</param>
 public sealed record PastWithdrawal(string ItemId, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable)
 {
-    /// <summary>Ids of the withdrawn parts it depends on (W9), or of the wholes it was not permitted on (W8); empty where not known.</summary>
+    /// <summary>
+    /// Ids of the withdrawn parts it depends on (W9), or of the wholes it was not permitted on (W8); empty where not known.
+    /// </summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     /// <summary>Every document that says so, <see cref="Document"/> among them: labels, notices, reports.</summary>
@@ -20,11 +23,14 @@ public sealed record PastWithdrawal(string ItemId, string? Document, LocalDate O
     public bool IsOfThisVisit { get; init; }
 
     /// <summary>Whether a document of this number withdrew it.</summary>
-    public bool IsNamed(string? number) => number is not null
+    public bool IsNamed(string? number) =>
+        number is not null
         && (string.Equals(number, Document, StringComparison.Ordinal) || Documents.Contains(number, StringComparer.Ordinal));
 }
 
-/// <summary>An earlier examination as it was recorded. It is never judged again: what was decided on it is a <see cref="PastWithdrawal"/>.</summary>
+/// <summary>
+/// An earlier examination as it was recorded. It is never judged again: what was decided on it is a <see cref="PastWithdrawal"/>.
+/// </summary>
 /// <param name="ItemId">The item examined, by its id in this record.</param>
 /// <param name="On">The day examined.</param>
 /// <param name="Document">Number of the document that reports it; null where there is none.</param>
@@ -44,7 +50,9 @@ public sealed record PastExamination(string ItemId, LocalDate On, string? Docume
 /// <param name="Release">As recorded.</param>
 public sealed record PastRelease(string ItemId, string? By, Release Release);
 
-/// <summary>That a part was fitted to an item or taken off it, as another record tells; ids as in this record where it has the item.</summary>
+/// <summary>
+/// That a part was fitted to an item or taken off it, as another record tells; ids as in this record where it has the item.
+/// </summary>
 /// <param name="Part">Id of the part.</param>
 /// <param name="Whole">Id of the item it was fitted to.</param>
 /// <param name="On">The day.</param>
@@ -67,7 +75,8 @@ public enum FittingWord
 /// <summary>A part that is on an item of this record and is not itself in it.</summary>
 /// <param name="Id">Id as recorded last.</param>
 /// <param name="Whole">Id of the item it is on, as in this record.</param>
-/// <param name="Outcome">What its latest examination came to, with all that is known since; undetermined where it was never examined.</param>
+/// <param name="Outcome">What its latest examination came to, with all that is known since; undetermined where it was never
+/// examined.</param>
 public sealed record PartElsewhere(string Id, string Whole, Outcome Outcome)
 {
     public string? PartNumber { get; init; }

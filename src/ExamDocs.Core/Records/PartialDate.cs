@@ -42,12 +42,13 @@ public sealed record PartialDate
     public static PartialDate Of(LocalDate day) => new(day.Year, day.Month, day.Day);
 
     /// <summary>ISO 8601 at the precision recorded: 2024, 2024-02 or 2024-02-29.</summary>
-    public override string ToString() => (Month, Day) switch
-    {
-        (null, _) => string.Create(Invariant, $"{Year:0000}"),
-        (_, null) => string.Create(Invariant, $"{Year:0000}-{Month:00}"),
-        _ => string.Create(Invariant, $"{Year:0000}-{Month:00}-{Day:00}"),
-    };
+    public override string ToString() =>
+        (Month, Day) switch
+        {
+            (null, _) => string.Create(Invariant, $"{Year:0000}"),
+            (_, null) => string.Create(Invariant, $"{Year:0000}-{Month:00}"),
+            _ => string.Create(Invariant, $"{Year:0000}-{Month:00}-{Day:00}"),
+        };
 
     private static readonly System.Globalization.CultureInfo Invariant = System.Globalization.CultureInfo.InvariantCulture;
 }

@@ -54,13 +54,14 @@ public sealed record Duty
 public static class Recipients
 {
     /// <summary>The recipient in words, ready to be printed.</summary>
-    public static string Words(this Recipient recipient) => recipient switch
-    {
-        Recipient.Employer => "the employer",
-        Recipient.Owner => "the owner from whom it is hired or leased",
-        Recipient.HealthAndSafetyExecutive => "the Health and Safety Executive",
-        Recipient.AuthorityForThePremises => "the enforcing authority for the premises where it was examined",
-        Recipient.EnforcingAuthority => "the enforcing authority",
-        _ => throw new ArgumentOutOfRangeException(nameof(recipient)),
-    };
+    public static string Words(this Recipient recipient) =>
+        recipient switch
+        {
+            Recipient.Employer => "the employer",
+            Recipient.Owner => "the owner from whom it is hired or leased",
+            Recipient.HealthAndSafetyExecutive => "the Health and Safety Executive",
+            Recipient.AuthorityForThePremises => "the enforcing authority for the premises where it was examined",
+            Recipient.EnforcingAuthority => "the enforcing authority",
+            _ => throw new ArgumentOutOfRangeException(nameof(recipient)),
+        };
 }

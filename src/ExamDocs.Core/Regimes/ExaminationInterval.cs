@@ -49,24 +49,27 @@ public sealed record ExaminationInterval
 
     /// <summary>The interval as one phrase with its source.</summary>
     [JsonIgnore]
-    public string Why => string.Create(System.Globalization.CultureInfo.InvariantCulture,
-        $"{(Bound is Bound.LessThan ? "less than " : "")}{Months} months {What} ({Source}{Confidence switch
+    public string Why =>
+        string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"{(Bound is Bound.LessThan ? "less than " : "")}{Months} months {What} ({Source}{Confidence switch
         {
             Confidence.FromMemory => ", from memory",
             Confidence.UnofficialCopy => ", unofficial copy",
             _ => "",
-        }})");
+        }})"
+        );
 
     public bool IsFor(Purpose? purpose) => Names(Purposes, purpose);
 
     /// <summary>Whether a list of purposes, which is for all where there is none, names this one.</summary>
-    internal static bool Names(IReadOnlyList<string>? purposes, Purpose? purpose) => purposes is null
-        || purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
+    internal static bool Names(IReadOnlyList<string>? purposes, Purpose? purpose) =>
+        purposes is null || purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
 
     /// <summary>Last day of the interval, inclusive.</summary>
     /// <param name="day">The day examined, which is outside it.</param>
     public LocalDate LastDay(LocalDate day) => CorrespondingDate.AddMonths(day, Months).PlusDays(Bound is Bound.LessThan ? -1 : 0);
 
-    internal bool Matches(Examination examination, Purpose? purpose) => IsFor(purpose)
-        && (Use is null || examination.Exposure?.Use?.Contains(Use, StringComparison.OrdinalIgnoreCase) is true);
+    internal bool Matches(Examination examination, Purpose? purpose) =>
+        IsFor(purpose) && (Use is null || examination.Exposure?.Use?.Contains(Use, StringComparison.OrdinalIgnoreCase) is true);
 }

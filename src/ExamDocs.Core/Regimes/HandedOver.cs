@@ -18,7 +18,8 @@ public sealed record HandedOver
 
     public required Confidence Confidence { get; init; }
 
-    internal bool IsFor(Purpose? purpose, string? category) => ExaminationInterval.Names(Purposes, purpose)
+    internal bool IsFor(Purpose? purpose, string? category) =>
+        ExaminationInterval.Names(Purposes, purpose)
         && (Categories is null || (category is not null && Categories.Contains(category, StringComparer.Ordinal)));
 }
 

@@ -9,7 +9,11 @@ public sealed class KnownRules
 
     private readonly Dictionary<string, Regime> _regimes;
 
-    private KnownRules(IReadOnlyList<Category> categories, IReadOnlyList<Regime> regimes, IReadOnlyDictionary<string, IReadOnlyList<string>> headings)
+    private KnownRules(
+        IReadOnlyList<Category> categories,
+        IReadOnlyList<Regime> regimes,
+        IReadOnlyDictionary<string, IReadOnlyList<string>> headings
+    )
     {
         (Categories, Regimes, Headings) = (categories, regimes, headings);
         _categories = categories.ToDictionary(c => c.Id, StringComparer.Ordinal);
@@ -17,7 +21,8 @@ public sealed class KnownRules
     }
 
     /// <summary>What the program knows by itself.</summary>
-    public static KnownRules BuiltIn { get; } = new(Catalogue.All, RegimeIndex.All, new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal));
+    public static KnownRules BuiltIn { get; } =
+        new(Catalogue.All, RegimeIndex.All, new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal));
 
     public IReadOnlyList<Category> Categories { get; }
 

@@ -29,8 +29,11 @@ public static class Periods
 
     /// <summary>True where the periods follow one another without a gap and without overlap.</summary>
     internal static bool FollowOneAnother<T>(this IReadOnlyList<Period<T>> periods) =>
-        Enumerable.Range(1, Math.Max(0, periods.Count - 1)).All(n =>
-            periods[n].From is { } from && !(periods[n - 1].From >= from)
-            && (periods[n - 1].Until is not { } until || until == from.PlusDays(-1)))
-        && periods.All(p => !(p.Until < p.From));
+        Enumerable
+            .Range(1, Math.Max(0, periods.Count - 1))
+            .All(n =>
+                periods[n].From is { } from
+                && !(periods[n - 1].From >= from)
+                && (periods[n - 1].Until is not { } until || until == from.PlusDays(-1))
+            ) && periods.All(p => !(p.Until < p.From));
 }

@@ -47,16 +47,20 @@ public sealed record Regime
     /// <param name="on">The day examined; null where not known.</param>
     /// <param name="from">The day counted from, outside the interval.</param>
     public ExaminationInterval IntervalFor(Examination examination, Purpose? purpose, LocalDate? on, LocalDate from) =>
-        Intervals.InForce(on).Where(i => i.Matches(examination, purpose)).Concat(ByBasis(examination))
-            .MinBy(i => i.LastDay(from))!;
+        Intervals.InForce(on).Where(i => i.Matches(examination, purpose)).Concat(ByBasis(examination)).MinBy(i => i.LastDay(from))!;
 
     /// <summary>The longest interval, in months, that a basis may state for a purpose, in whatever use.</summary>
     public int MonthsFor(Purpose? purpose, LocalDate? day) =>
         Intervals.InForce(day).Where(i => i.IsForEveryUse && i.IsFor(purpose)).Min(i => i.Months);
 
     /// <summary>Codes of all rules that it asks for on a day, of those that not every regime asks for.</summary>
-    internal IReadOnlySet<string> Asked(LocalDate? day) => Particulars.InForce(day).SelectMany(p => p.Checks)
-        .Concat(Duties.InForce(day).SelectMany(d => d.Checks)).Concat(Checks.Select(c => c.Code)).ToHashSet(StringComparer.Ordinal);
+    internal IReadOnlySet<string> Asked(LocalDate? day) =>
+        Particulars
+            .InForce(day)
+            .SelectMany(p => p.Checks)
+            .Concat(Duties.InForce(day).SelectMany(d => d.Checks))
+            .Concat(Checks.Select(c => c.Code))
+            .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Whether a rule that not every regime asks for applies under this one.</summary>
     public bool Asks(string code, LocalDate? day) => SourceOf(code, day) is not null;
@@ -80,13 +84,21 @@ public sealed record Regime
         Retention.InForce(madeOn).FirstOrDefault(r => r.Documents.Contains(document))?.Of(madeOn, nextMadeOn);
 
     /// <summary>A basis shortens what the table gives and never lengthens it.</summary>
-    private static IEnumerable<ExaminationInterval> ByBasis(Examination examination) => examination switch
-    {
-        { Basis: Basis.SixMonth } => [Of(SixMonths, "by the six-month basis of the examination")],
-        { Basis: Basis.Scheme, Scheme.Months: { } months } => [Of(Math.Min(months, LongestScheme), "by the examination scheme")],
-        _ => [],
-    };
+    private static IEnumerable<ExaminationInterval> ByBasis(Examination examination) =>
+        examination switch
+        {
+            { Basis: Basis.SixMonth } => [Of(SixMonths, "by the six-month basis of the examination")],
+            { Basis: Basis.Scheme, Scheme.Months: { } months } => [Of(Math.Min(months, LongestScheme), "by the examination scheme")],
+            _ => [],
+        };
 
     private static ExaminationInterval Of(int months, string what) =>
-        new() { Months = months, What = what, Source = "the record of the examination", Confidence = Confidence.Read, IsByBasis = true };
+        new()
+        {
+            Months = months,
+            What = what,
+            Source = "the record of the examination",
+            Confidence = Confidence.Read,
+            IsByBasis = true,
+        };
 }

@@ -8,24 +8,16 @@ namespace ExamDocs.Core.Regimes;
 public static class RegimeIndex
 {
     /// <summary>The explicit index: a new regime is one file in Regimes/Data and one line here.</summary>
-    private static readonly string[] Index =
-    [
-        "gb-loler",
-        "ni-loler",
-        "gb-wah",
-        "eu-en365",
-        "de",
-        "fr",
-        "au-nz",
-        "us",
-    ];
+    private static readonly string[] Index = ["gb-loler", "ni-loler", "gb-wah", "eu-en365", "de", "fr", "au-nz", "us"];
 
     public static IReadOnlyList<Regime> All { get; } = [.. Index.Select(Load)];
 
     /// <summary>Names of the data files built in, for the test that names a forgotten index line.</summary>
-    internal static IEnumerable<string> DataFiles => typeof(RegimeIndex).Assembly.GetManifestResourceNames()
-        .Where(n => n.StartsWith("regimes/", StringComparison.Ordinal))
-        .Select(n => n["regimes/".Length..^".json".Length]);
+    internal static IEnumerable<string> DataFiles =>
+        typeof(RegimeIndex)
+            .Assembly.GetManifestResourceNames()
+            .Where(n => n.StartsWith("regimes/", StringComparison.Ordinal))
+            .Select(n => n["regimes/".Length..^".json".Length]);
 
     /// <summary>The built-in regime of this id; null where there is none.</summary>
     public static Regime? Find(string? id) => All.FirstOrDefault(r => string.Equals(r.Id, id, StringComparison.Ordinal));
@@ -44,7 +36,8 @@ public static class RegimeIndex
         var regime = JsonSerializer.Deserialize<Regime>(data, RuleJson.Options)
             ?? throw new InvalidOperationException($"Regimes/Data/{id}.json is empty");
         var faults = SoundRegime.Faults(regime);
-        return faults.Count == 0 && string.Equals(regime.Id, id, StringComparison.Ordinal) ? regime
+        return faults.Count == 0 && string.Equals(regime.Id, id, StringComparison.Ordinal)
+            ? regime
             : throw new InvalidOperationException($"Regimes/Data/{id}.json: {string.Join("; ", faults.Prepend($"id {regime.Id}"))}");
     }
 }

@@ -61,7 +61,8 @@ public sealed record RetentionRule
 
     public required Confidence Confidence { get; init; }
 
-    /// <param name="madeOn">Date of the document; the law does not always say from when its years run: this day is the reading taken.</param>
+    /// <param name="madeOn">Date of the document; the law does not always say from when its years run: this day is the reading
+    /// taken.</param>
     /// <param name="nextMadeOn">Date of the next document of its kind; null where there is none yet.</param>
     /// <exception cref="ArgumentOutOfRangeException">The next one is dated before this one.</exception>
     public KeepUntil Of(LocalDate? madeOn, LocalDate? nextMadeOn = null)
@@ -83,11 +84,12 @@ public sealed record RetentionRule
 public static class Kept
 {
     /// <summary>A basis not stated counts as periodic.</summary>
-    public static KeptDocument As(Basis? basis, Purpose? purpose) => (basis, purpose) switch
-    {
-        (Basis.FirstUse, Purpose.Accessory) => KeptDocument.ReportBeforeFirstServiceOfAccessory,
-        (Basis.FirstUse, _) => KeptDocument.ReportBeforeFirstService,
-        (Basis.Installation, _) => KeptDocument.ReportAfterInstallation,
-        _ => KeptDocument.PeriodicReport,
-    };
+    public static KeptDocument As(Basis? basis, Purpose? purpose) =>
+        (basis, purpose) switch
+        {
+            (Basis.FirstUse, Purpose.Accessory) => KeptDocument.ReportBeforeFirstServiceOfAccessory,
+            (Basis.FirstUse, _) => KeptDocument.ReportBeforeFirstService,
+            (Basis.Installation, _) => KeptDocument.ReportAfterInstallation,
+            _ => KeptDocument.PeriodicReport,
+        };
 }

@@ -7,15 +7,24 @@ public static class RegimeFaults
 {
     /// <returns>A sentence for every fault, its place first; empty where the rules can rely on it.</returns>
     public static IReadOnlyList<string> Of(Regime regime) =>
-    [
-        .. SoundRegime.Faults(regime),
-        .. Named(regime).Where(code => !Askable.Contains(code)).Distinct(StringComparer.Ordinal)
-            .Select(code => $"/: {code} is no rule that a regime can ask for; type one of {string.Join(", ", Askable.Order(StringComparer.Ordinal))}, or take it out"),
-    ];
+        [
+            .. SoundRegime.Faults(regime),
+            .. Named(regime)
+                .Where(code => !Askable.Contains(code))
+                .Distinct(StringComparer.Ordinal)
+                .Select(code =>
+                    $"/: {code} is no rule that a regime can ask for; type one of "
+                    + $"{string.Join(", ", Askable.Order(StringComparer.Ordinal))}, or take it out"
+                ),
+        ];
 
     /// <summary>Rules that apply only where a regime asks for them; all others apply everywhere and cannot be asked off.</summary>
     private static HashSet<string> Askable => [.. RuleBook.All.Where(r => r is RegimeRule).Select(r => r.Info.Code)];
 
-    private static IEnumerable<string> Named(Regime regime) => regime.Particulars.SelectMany(p => p.Entries).SelectMany(p => p.Checks)
-        .Concat(regime.Duties.SelectMany(p => p.Entries).SelectMany(d => d.Checks)).Concat(regime.Checks.Select(c => c.Code));
+    private static IEnumerable<string> Named(Regime regime) =>
+        regime
+            .Particulars.SelectMany(p => p.Entries)
+            .SelectMany(p => p.Checks)
+            .Concat(regime.Duties.SelectMany(p => p.Entries).SelectMany(d => d.Checks))
+            .Concat(regime.Checks.Select(c => c.Code));
 }

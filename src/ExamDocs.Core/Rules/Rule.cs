@@ -20,7 +20,8 @@ public sealed record Fault(string Member, string Message, string? Hint = null, s
 
 /// <summary>One check with one code, on one kind of thing in the record.</summary>
 /// <typeparam name="T">The kind of thing it looks at.</typeparam>
-public abstract class Rule<T> : AbstractValidator<T>, IRule where T : class, ICase
+public abstract class Rule<T> : AbstractValidator<T>, IRule
+    where T : class, ICase
 {
     protected Rule(RuleInfo info)
     {
@@ -39,10 +40,17 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule where T : class, ICa
     /// <summary>What the rule rests on in this case.</summary>
     protected virtual string SourceOf(T subject) => Info.Source;
 
-    internal IEnumerable<Finding> Check(T subject) => Concerns(subject)
-        ? Validate(subject).Errors.Select(f => (Fault)f.CustomState)
-            .Select(f => Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId) with { Source = SourceOf(subject) })
-        : [];
+    internal IEnumerable<Finding> Check(T subject) =>
+        Concerns(subject)
+            ? Validate(subject)
+                .Errors.Select(f => (Fault)f.CustomState)
+                .Select(f =>
+                    Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId) with
+                    {
+                        Source = SourceOf(subject),
+                    }
+                )
+            : [];
 
     /// <summary>The text must be there.</summary>
     protected void Require(Func<T, string?> text, string member, string message) =>
@@ -53,11 +61,17 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule where T : class, ICa
         Each(subject => wrong(subject) ? [new Fault(member, message(subject))] : []);
 
     /// <summary>Reports every fault named.</summary>
-    protected void Each(Func<T, IEnumerable<Fault>> faults) => RuleFor(subject => subject).Custom((subject, context) =>
-    {
-        foreach (var fault in faults(subject))
-            context.AddFailure(new ValidationFailure(fault.Member, fault.Message) { ErrorCode = Info.Code, CustomState = fault });
-    });
+    protected void Each(Func<T, IEnumerable<Fault>> faults) =>
+        RuleFor(subject => subject)
+            .Custom(
+                (subject, context) =>
+                {
+                    foreach (var fault in faults(subject))
+                        context.AddFailure(
+                            new ValidationFailure(fault.Member, fault.Message) { ErrorCode = Info.Code, CustomState = fault }
+                        );
+                }
+            );
 }
 
 /// <summary>A rule about examinations that decide at this visit, not about history.</summary>
@@ -66,7 +80,10 @@ public abstract class ExaminationRule(RuleInfo info) : Rule<ExaminationCase>(inf
     protected override bool Concerns(ExaminationCase subject) => subject.Decides;
 }
 
-/// <summary>A rule that applies only where the data of a regime that the examination stands under ask for it, and rests on the provision named there.</summary>
+/// <summary>
+/// A rule that applies only where the data of a regime that the examination stands under ask for it, and rests on the provision named
+/// there.
+/// </summary>
 public abstract class RegimeRule(RuleInfo info) : ExaminationRule(info)
 {
     protected override bool Concerns(ExaminationCase subject) =>

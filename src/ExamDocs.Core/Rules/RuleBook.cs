@@ -158,8 +158,17 @@ public static class RuleBook
 
     /// <summary>Every rule, by code.</summary>
     public static IReadOnlyList<IRule> All { get; } =
-        [.. OfVisit.Concat<IRule>(OfPerson).Concat(OfItem).Concat(OfLimits).Concat(OfExamination).Concat(OfRenewal)
-            .Concat(OfRelease).Concat(OfWithdrawn).OrderBy(r => r.Info.Code, StringComparer.Ordinal)];
+    [
+        .. OfVisit
+            .Concat<IRule>(OfPerson)
+            .Concat(OfItem)
+            .Concat(OfLimits)
+            .Concat(OfExamination)
+            .Concat(OfRenewal)
+            .Concat(OfRelease)
+            .Concat(OfWithdrawn)
+            .OrderBy(r => r.Info.Code, StringComparer.Ordinal),
+    ];
 
     /// <param name="context">The record.</param>
     /// <param name="withdrawn">The items that have a reason to withdraw: a conclusion may not be kinder.</param>
@@ -173,6 +182,6 @@ public static class RuleBook
             .Concat(Run(OfRelease, context.Releases))
             .Concat(Run(OfWithdrawn, [.. withdrawn.SelectMany(i => i.Deciding).Select(e => new WithdrawnCase(e))]));
 
-    private static IEnumerable<Finding> Run<T>(Rule<T>[] rules, IReadOnlyList<T> subjects) where T : class, ICase =>
-        subjects.SelectMany(subject => rules.SelectMany(rule => rule.Check(subject)));
+    private static IEnumerable<Finding> Run<T>(Rule<T>[] rules, IReadOnlyList<T> subjects)
+        where T : class, ICase => subjects.SelectMany(subject => rules.SelectMany(rule => rule.Check(subject)));
 }

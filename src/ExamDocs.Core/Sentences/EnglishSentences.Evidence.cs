@@ -9,8 +9,11 @@ internal sealed partial class EnglishSentences
     {
         var marks = new[]
         {
-            Mark("maker", item.Maker), Mark("model", item.Model), Mark("part number", item.PartNumber),
-            Mark("serial", item.Serial), Mark("owner's mark", item.OwnersMark),
+            Mark("maker", item.Maker),
+            Mark("model", item.Model),
+            Mark("part number", item.PartNumber),
+            Mark("serial", item.Serial),
+            Mark("owner's mark", item.OwnersMark),
             item.Serial is null && item.OwnersMark is null ? "neither a serial nor an owner's mark to tell it by" : null,
         };
         return string.Join(", ", marks.OfType<string>());
@@ -20,11 +23,13 @@ internal sealed partial class EnglishSentences
 
     public override string ManufactureNotRecorded => "date of manufacture not recorded";
 
-    public override string Declaration(string reference, LocalDate? on) => $"declaration of conformity {reference}{(on is { } day ? $" of {Day(day)}" : "")}";
+    public override string Declaration(string reference, LocalDate? on) =>
+        $"declaration of conformity {reference}{(on is { } day ? $" of {Day(day)}" : "")}";
 
     public override string FittedWithoutList(string whole) => $"fitted to {whole}, for which no list of permitted parts is recorded";
 
-    public override string PartPermitted(string? partNumber, string whole) => $"part number {partNumber} is among the parts permitted on {whole}";
+    public override string PartPermitted(string? partNumber, string whole) =>
+        $"part number {partNumber} is among the parts permitted on {whole}";
 
     public override string NeverUsed => "never used";
 
@@ -32,11 +37,17 @@ internal sealed partial class EnglishSentences
 
     public override string FirstUseNotRecorded => "first use not recorded";
 
-    public override string Exposed(Exposure exposure) => string.Join(", ", new[]
-    {
-        exposure.Use is { } use ? $"use {use}" : null, exposure.Hardware is { } hardware ? $"on a {hardware}" : null,
-        exposure.Ground is { } ground ? $"ground {ground}" : null, exposure.UserMassKg is { } mass ? $"user of {Number(mass)} kg" : null,
-    }.OfType<string>());
+    public override string Exposed(Exposure exposure) =>
+        string.Join(
+            ", ",
+            new[]
+            {
+                exposure.Use is { } use ? $"use {use}" : null,
+                exposure.Hardware is { } hardware ? $"on a {hardware}" : null,
+                exposure.Ground is { } ground ? $"ground {ground}" : null,
+                exposure.UserMassKg is { } mass ? $"user of {Number(mass)} kg" : null,
+            }.OfType<string>()
+        );
 
     public override string LastExamined(PartialDate on) => $"last examined {When(on)}";
 
@@ -65,18 +76,24 @@ internal sealed partial class EnglishSentences
 
     public override string Answered(Observation observation)
     {
-        var answer = observation.State is ObservedState.NoSign ? "nobody to ask; no sign found" : observation.StateAsTyped?.Replace('-', ' ') ?? "no answer";
-        return $"{Criterion(observation.Criterion)}: {answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (photo {photo})" : "")}";
+        var answer =
+            observation.State is ObservedState.NoSign
+                ? "nobody to ask; no sign found"
+                : observation.StateAsTyped?.Replace('-', ' ') ?? "no answer";
+        return $"{Criterion(observation.Criterion)}: "
+            + $"{answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (photo {photo})" : "")}";
     }
 
     public override string Tested(TestMade test) => $"test: {test.Description ?? "not described"}: {test.Result ?? "result not recorded"}";
 
     public override string NextExaminationBy(LocalDate day) => $"next examination by {Day(day)}";
 
-    public override string EndedWithRenewal(LocalDate on, string why) => $"withdrawn on {Day(on)} ({why}); ended with the renewal of what it rested on";
+    public override string EndedWithRenewal(LocalDate on, string why) =>
+        $"withdrawn on {Day(on)} ({why}); ended with the renewal of what it rested on";
 
     public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
-        $"withdrawn on {Day(on)} ({why}); released on {Day(released)} by {by}{(inError ? ", because it was recorded in error" : "")}: {grounds}";
+        $"withdrawn on {Day(on)} ({why}); released on {Day(released)} by "
+        + $"{by}{(inError ? ", because it was recorded in error" : "")}: {grounds}";
 
     public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
         $"{description ?? (criterion is null ? "a defect not described" : Criterion(criterion))}{(found is { } on ? $", found on {Day(on)}" : "")}, could become a danger{(danger is { } day ? $" by {Day(day)}" : "")}";
@@ -87,12 +104,13 @@ internal sealed partial class EnglishSentences
 
     public override string NotFoundAgain(string defect) => $"{defect}; not found again, and no remedy is recorded";
 
-    public override string ExaminerConcludes(Conclusion? conclusion) => conclusion switch
-    {
-        Conclusion.Fit => "the examiner concludes: fit",
-        Conclusion.Withdraw => "the examiner concludes: withdraw",
-        _ => "the examiner's conclusion is not recorded",
-    };
+    public override string ExaminerConcludes(Conclusion? conclusion) =>
+        conclusion switch
+        {
+            Conclusion.Fit => "the examiner concludes: fit",
+            Conclusion.Withdraw => "the examiner concludes: withdraw",
+            _ => "the examiner's conclusion is not recorded",
+        };
 
     private static string? Mark(string what, string? value) => value is null ? null : $"{what} {value}";
 }

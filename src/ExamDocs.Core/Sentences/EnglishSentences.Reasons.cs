@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
@@ -27,31 +28,41 @@ internal sealed partial class EnglishSentences
     public override string DangerNotAfterExamination(LocalDate by, string what) =>
         $"could become a danger by {Day(by)}, which is not after the day examined: {what}";
 
-    public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) => Invariant(
-        $"mean diameter {meanMm} mm at {(positionMm is { } at ? $"{Number(at)} mm" : "a station without a position")} is outside {Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)} % ({Number(band.Least)} to {Number(band.Most)} mm; {Document(limits)})");
+    public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"mean diameter {meanMm} mm at {(positionMm is { } at ? $"{Number(at)} mm" : "a station without a position")} is "
+                + $"outside {Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)} % ({Number(band.Least)} to "
+                + $"{Number(band.Most)} mm; {Document(limits)})"
+        );
 
     public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
-        $"withdrawn on {Day(on)}{(document is null ? "" : $" by {document}")} ({why}), {(released ? "which no release can end" : "and not released since")}";
+        $"withdrawn on {Day(on)}{(document is null ? "" : $" by {document}")} ({why}), "
+        + $"{(released ? "which no release can end" : "and not released since")}";
 
     public override string ExaminerWithdraws => "the examiner's conclusion is to withdraw it from service";
 
     public override string PartWithdrawn(string part) => $"the part {part} fitted to it is withdrawn, and no renewal records its removal";
 
     public override string PartNotPermitted(string? partNumber, string whole, string permitted, MakersLimits limits) =>
-        $"{(partNumber is null ? "a part without a part number" : $"part number {partNumber}")} is not among the parts permitted on {whole}: {permitted} ({Document(limits)})";
+        $"{(partNumber is null ? "a part without a part number" : $"part number {partNumber}")} is not among the parts "
+        + $"permitted on {whole}: {permitted} ({Document(limits)})";
 
     public override string ServiceEnded(LocalDate on, string limit) => $"end of service was {Day(on)}: {limit}";
 
-    public override string NoTimeLimit => "no time limit of the maker's is recorded, nor that there is none, nor that the instructions cannot be had";
+    public override string NoTimeLimit =>
+        "no time limit of the maker's is recorded, nor that there is none, nor that the instructions cannot be had";
 
-    public override string AnswerNotAllowed(string? typed, string? criterion) => $"'{typed ?? "nothing"}' is not an answer that {Criterion(criterion)} allows";
+    public override string AnswerNotAllowed(string? typed, string? criterion) =>
+        $"'{typed ?? "nothing"}' is not an answer that {Criterion(criterion)} allows";
 
     public override string PartUndetermined(string part) => $"the part {part} fitted to it is undetermined";
 
-    public override string PartOverdue(string part, LocalDate by) => $"the part {part} fitted to it has been due for examination since {Day(by)}";
+    public override string PartOverdue(string part, LocalDate by) =>
+        $"the part {part} fitted to it has been due for examination since {Day(by)}";
 
     public override string Destroyed(LocalDate? on, string? document) =>
-            on is { } day ? $"recorded as destroyed on {Day(day)}{(document is null ? "" : $" ({document})")}" : "recorded as destroyed";
+        on is { } day ? $"recorded as destroyed on {Day(day)}{(document is null ? "" : $" ({document})")}" : "recorded as destroyed";
 
     public override string NotExamined => "not examined at this visit";
 
@@ -64,7 +75,8 @@ internal sealed partial class EnglishSentences
     public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
         $"not to be used after {Day(last)}: could become a danger by {Day(danger)}: {what}";
 
-    public override string NotAfterPart(LocalDate last, string part) => $"not to be used after {Day(last)}, the last day of the part {part} fitted to it";
+    public override string NotAfterPart(LocalDate last, string part) =>
+        $"not to be used after {Day(last)}, the last day of the part {part} fitted to it";
 
     public override string NotAfterService(LocalDate last, string limit) => $"not to be used after {Day(last)}: {limit}";
 }

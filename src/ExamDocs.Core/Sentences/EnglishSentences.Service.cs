@@ -7,12 +7,14 @@ internal sealed partial class EnglishSentences
 {
     public override string Obsolescence(PartialDate on) => $"obsolescence {When(on)}, as marked on the item";
 
-    public override string UseFromFirstUse(int years, PartialDate first, MakersLimits limits) => $"{Years(years)} in use from first use {When(first)}{Beside(limits)}";
+    public override string UseFromFirstUse(int years, PartialDate first, MakersLimits limits) =>
+        $"{Years(years)} in use from first use {When(first)}{Beside(limits)}";
 
     public override string UseFromManufacture(int years, PartialDate made, MakersLimits limits) =>
         $"{Years(years)} in use from manufacture {When(made)}, first use not being recorded{Beside(limits)}";
 
-    public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) => $"{Years(years)} from manufacture {When(made)}{Beside(limits)}";
+    public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) =>
+        $"{Years(years)} from manufacture {When(made)}{Beside(limits)}";
 
     public override string StorageFromManufacture(int years, PartialDate made, MakersLimits limits) =>
         $"{Years(years)} of storage from manufacture {When(made)}{Beside(limits)}";
@@ -34,12 +36,14 @@ internal sealed partial class EnglishSentences
 
     public override string UseCannotBeCounted => "the time in use cannot be counted without the date of first use or of manufacture";
 
-    public override string CleaningsCannotBeCounted => "the greatest number of cleanings cannot be held against a count that is not recorded";
+    public override string CleaningsCannotBeCounted =>
+        "the greatest number of cleanings cannot be held against a count that is not recorded";
 
     public override string EndOfService(LocalDate on, bool ofStorage, string limit, IReadOnlyList<(LocalDate On, string Limit)> later)
     {
         var others = later.Select(l => $"{Day(l.On)}, {l.Limit}").ToList();
-        return $"End of service {Day(on)}{(ofStorage ? " unless taken into use before" : "")}: {limit}{(others.Count == 0 ? "" : $"; later would be {string.Join(", and ", others)}")}";
+        return $"End of service {Day(on)}{(ofStorage ? " unless taken into use before" : "")}: "
+            + $"{limit}{(others.Count == 0 ? "" : $"; later would be {string.Join(", and ", others)}")}";
     }
 
     public override string UseNotBegun(MakersLimits limits) => $"Never used: the time in use has not begun{Beside(limits)}";

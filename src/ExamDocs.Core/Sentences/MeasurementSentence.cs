@@ -7,9 +7,8 @@ namespace ExamDocs.Core.Sentences;
 /// <param name="Source">The publication, the maker's document, or the words common practice, no source.</param>
 public sealed record MeasurementSentence(Sentence Said, string Source)
 {
-    internal MeasurementSentence(Func<SentenceBook, string> say, string source) : this(new Sentence(say), source)
-    {
-    }
+    internal MeasurementSentence(Func<SentenceBook, string> say, string source)
+        : this(new Sentence(say), source) { }
 
     /// <summary>In English.</summary>
     public string Text => Said.Text;

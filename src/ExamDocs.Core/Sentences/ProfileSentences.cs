@@ -26,8 +26,18 @@ internal static class ProfileSentences
         }.OfType<MeasurementSentence>();
     }
 
-    private static MeasurementSentence Measured(MeasuredProfile profile, ProfileStation thinnest, ProfileStation thickest) => new(
-        w => w.Measured(profile.Stations.Count(s => s.Mean is not null), thinnest, thickest, profile.MedianMm!.Value, profile.ResolutionMm), Gum);
+    private static MeasurementSentence Measured(MeasuredProfile profile, ProfileStation thinnest, ProfileStation thickest) =>
+        new(
+            w =>
+                w.Measured(
+                    profile.Stations.Count(s => s.Mean is not null),
+                    thinnest,
+                    thickest,
+                    profile.MedianMm!.Value,
+                    profile.ResolutionMm
+                ),
+            Gum
+        );
 
     private static MeasurementSentence AgainstLimits(MeasuredProfile profile)
     {
@@ -55,9 +65,10 @@ internal static class ProfileSentences
     private static MeasurementSentence? Oval(MeasuredProfile profile) =>
         profile.MostOval is not { OvalityMm: { } oval and > 0, PositionMm: var at } ? null : new(w => w.ReadingsDiffer(oval, at), Practice);
 
-    private static MeasurementSentence? Middle(MeasuredProfile profile) => profile.MiddleAgainstEnds is not { DifferenceMm: var by }
-        ? null
-        : new(w => StationPlace.IsNothing(by) ? w.MiddleIsAsEnds : w.MiddleDiffers(by), Practice);
+    private static MeasurementSentence? Middle(MeasuredProfile profile) =>
+        profile.MiddleAgainstEnds is not { DifferenceMm: var by }
+            ? null
+            : new(w => StationPlace.IsNothing(by) ? w.MiddleIsAsEnds : w.MiddleDiffers(by), Practice);
 
     private static MeasurementSentence? SinceFirst(MeasuredProfile profile)
     {
@@ -65,7 +76,10 @@ internal static class ProfileSentences
             return null;
         if (change.Stations.Count == 0)
             return new(w => w.NothingMeasuredAgain(change.FirstOn), Practice);
-        var most = new[] { change.MostThinned, change.MostThickened }.OfType<StationChange>().Where(s => !StationPlace.IsNothing(s.DifferenceMm)).ToList();
+        var most = new[] { change.MostThinned, change.MostThickened }
+            .OfType<StationChange>()
+            .Where(s => !StationPlace.IsNothing(s.DifferenceMm))
+            .ToList();
         return new(w => most.Count == 0 ? w.NothingHasChanged(change.FirstOn) : w.HasChanged(change.FirstOn, most), Practice);
     }
 }

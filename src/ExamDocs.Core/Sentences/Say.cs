@@ -11,12 +11,13 @@ internal static class Say
     public static string Day(LocalDate day) => day.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
 
     /// <summary>The date at the precision recorded: on 2 May 2024, in May 2024, in 2024.</summary>
-    public static string When(PartialDate date) => date switch
-    {
-        { Month: null } => string.Create(CultureInfo.InvariantCulture, $"in {date.Year}"),
-        { Day: null } => $"in {date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture)}",
-        _ => $"on {Day(date.Earliest)}",
-    };
+    public static string When(PartialDate date) =>
+        date switch
+        {
+            { Month: null } => string.Create(CultureInfo.InvariantCulture, $"in {date.Year}"),
+            { Day: null } => $"in {date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture)}",
+            _ => $"on {Day(date.Earliest)}",
+        };
 
     /// <summary>An identifier of the catalogue as words: cover-cut becomes cover cut.</summary>
     public static string Criterion(string? id) => id?.Replace('-', ' ') ?? "a criterion not named";

@@ -17,5 +17,8 @@ internal static class StationPlace
 
     /// <summary>Rounded up to a hundredth of a millimetre, with its sign and the unit: never smaller than it is.</summary>
     public static string Uncertainty(MeanUncertainty uncertainty) =>
-        string.Create(CultureInfo.InvariantCulture, $"± {Math.Round(uncertainty.ExpandedMm, 2, MidpointRounding.ToPositiveInfinity):0.00} mm");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"± {Math.Round(uncertainty.ExpandedMm, 2, MidpointRounding.ToPositiveInfinity):0.00} mm"
+        );
 }

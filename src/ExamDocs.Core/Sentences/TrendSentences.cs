@@ -6,7 +6,8 @@ namespace ExamDocs.Core.Sentences;
 /// <summary>Puts a trend into the sentences that an examiner argues with.</summary>
 internal static class TrendSentences
 {
-    private const string Method = "Theil-Sen line (Sen 1968; intercept the median of y - slope x) and least squares with a 95 % prediction band";
+    private const string Method =
+        "Theil-Sen line (Sen 1968; intercept the median of y - slope x) and least squares with a 95 % prediction band";
 
     public static IEnumerable<MeasurementSentence> Of(DiameterTrend? trend, LocalDate? endOfService)
     {

@@ -18,15 +18,16 @@ internal sealed class LimitsIndex
     }
 
     /// <summary>What entries of one maker and model share.</summary>
-    public static (string Maker, string Model) Key(string maker, string model) => (LimitsSpelling.Folded(maker), LimitsSpelling.Folded(model));
+    public static (string Maker, string Model) Key(string maker, string model) =>
+        (LimitsSpelling.Folded(maker), LimitsSpelling.Folded(model));
 
     /// <summary>Entries of the item's maker and model, whatever their part numbers.</summary>
-    public List<MakersLimits> Of(Item item) =>
-        item is { Maker: { } maker, Model: { } model } ? [.. _complete[Key(maker, model)]] : [];
+    public List<MakersLimits> Of(Item item) => item is { Maker: { } maker, Model: { } model } ? [.. _complete[Key(maker, model)]] : [];
 
     /// <summary>Entries too incomplete to say that they do not apply to the item.</summary>
-    public IEnumerable<MakersLimits> Incomplete(Item item) => _incomplete.Where(l =>
-        CouldBe(l.Maker, item.Maker) && CouldBe(l.Model, item.Model) && CouldBe(l.PartNumber, item.PartNumber));
+    public IEnumerable<MakersLimits> Incomplete(Item item) =>
+        _incomplete.Where(l => CouldBe(l.Maker, item.Maker) && CouldBe(l.Model, item.Model) && CouldBe(l.PartNumber, item.PartNumber));
 
-    private static bool CouldBe(string? stated, string? actual) => stated is null || actual is null || LimitsSpelling.AreSame(stated, actual);
+    private static bool CouldBe(string? stated, string? actual) =>
+        stated is null || actual is null || LimitsSpelling.AreSame(stated, actual);
 }

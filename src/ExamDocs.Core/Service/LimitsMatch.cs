@@ -12,7 +12,9 @@ public sealed class LimitsMatch
     private LimitsMatch(IReadOnlyList<MakersLimits> applying, IReadOnlyList<MakersLimits> touching, bool partIsUnknown)
     {
         (All, Touching, PartIsUnknown) = (applying, touching, partIsUnknown);
-        IsTie = applying.DistinctBy(l => l.PartNumber is { } part ? LimitsSpelling.Folded(part) : null, StringComparer.Ordinal).Count() < applying.Count;
+        IsTie =
+            applying.DistinctBy(l => l.PartNumber is { } part ? LimitsSpelling.Folded(part) : null, StringComparer.Ordinal).Count()
+            < applying.Count;
         Applying = StrictestLimits.Of(applying);
         OfDiameter = StrictestLimits.NarrowestBand(applying);
     }

@@ -16,7 +16,11 @@ internal sealed class LimitsName(string folded)
     private readonly string _folded = folded;
 
     /// <summary>O as 0, I and L as 1: a slip of the eye makes no other model.</summary>
-    private readonly string _toTheEye = folded.Replace("-", "", StringComparison.Ordinal).Replace('O', '0').Replace('I', '1').Replace('L', '1');
+    private readonly string _toTheEye = folded
+        .Replace("-", "", StringComparison.Ordinal)
+        .Replace('O', '0')
+        .Replace('I', '1')
+        .Replace('L', '1');
 
     private readonly string _digits = string.Concat(folded.Where(char.IsDigit));
 

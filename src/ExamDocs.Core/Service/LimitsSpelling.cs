@@ -11,7 +11,8 @@ internal static class LimitsSpelling
 {
     private const string Separators = "-‐‑‒–—−_./\\'’";
 
-    public static bool AreSame(string one, string? other) => other is not null && string.Equals(Folded(one), Folded(other), StringComparison.Ordinal);
+    public static bool AreSame(string one, string? other) =>
+        other is not null && string.Equals(Folded(one), Folded(other), StringComparison.Ordinal);
 
     /// <summary>What has nothing but separators keeps them: it must not be the same as everything else of the kind.</summary>
     public static string Folded(string text)

@@ -1,5 +1,5 @@
-using ExamDocs.Core.Sentences;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Service;
@@ -17,7 +17,9 @@ public sealed record EventInService(string What, LocalDate On)
 {
     /// <summary>The event that an examination names; null where it names none, or no day can be told.</summary>
     public static EventInService? Of(Records.Examination examination, LocalDate? examinedOn) =>
-        examination?.Event is { } happened && (happened.On ?? examinedOn) is { } day ? new(happened.What ?? "an event not described", day) : null;
+        examination?.Event is { } happened && (happened.On ?? examinedOn) is { } day
+            ? new(happened.What ?? "an event not described", day)
+            : null;
 }
 
 /// <summary>
@@ -31,7 +33,12 @@ public sealed class ServiceLife
     private ServiceLife(Item item, IReadOnlyList<MakersLimits> applying, IEnumerable<EventInService> events)
     {
         _applying = applying;
-        Limits = [.. applying.SelectMany(l => TimeLimits.Of(item, l)), .. applying.SelectMany(l => TimeLimits.EndedBy(events, l)), .. TimeLimits.Marked(item)];
+        Limits =
+        [
+            .. applying.SelectMany(l => TimeLimits.Of(item, l)),
+            .. applying.SelectMany(l => TimeLimits.EndedBy(events, l)),
+            .. TimeLimits.Marked(item),
+        ];
         Uncountable = [.. applying.SelectMany(l => UncountableLimits.Of(item, l)).Distinct()];
         StoredTooLong = applying.Select(l => TimeLimits.StoredTooLong(item, l)).FirstOrDefault(s => s is not null);
         CleanedTooOften = applying.Select(l => TimeLimits.CleanedTooOften(item, l)).FirstOrDefault(s => s is not null);
@@ -74,7 +81,8 @@ public sealed class ServiceLife
     /// <param name="item">The item whose life is counted.</param>
     /// <param name="limits">The entries that apply: one where it is known which is for the item; of several each binds.</param>
     /// <param name="events">What happened to it, as its examinations tell.</param>
-    public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) => new(item, limits, events);
+    public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) =>
+        new(item, limits, events);
 
     private List<(LocalDate On, string Limit)> Later(CountedLimit biting, SentenceBook words) =>
         [.. Limits.Where(l => l != biting).OrderBy(l => l.LastDay).Select(l => (l.LastDay, l.Sentence.In(words)))];

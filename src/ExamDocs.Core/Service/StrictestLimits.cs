@@ -10,31 +10,38 @@ namespace ExamDocs.Core.Service;
 internal static class StrictestLimits
 {
     /// <summary>One entry stays as it is recorded; null where there is none. What is made of several has no single source.</summary>
-    public static MakersLimits? Of(IReadOnlyList<MakersLimits> entries) => entries switch
-    {
-        [] => null,
-        [var only] => only,
-        _ => Merged(entries),
-    };
+    public static MakersLimits? Of(IReadOnlyList<MakersLimits> entries) =>
+        entries switch
+        {
+            [] => null,
+            [var only] => only,
+            _ => Merged(entries),
+        };
 
-    private static MakersLimits Merged(IReadOnlyList<MakersLimits> entries) => new()
-    {
-        Maker = entries[0].Maker,
-        Model = entries[0].Model,
-        MaxUseYears = entries.Min(l => l.MaxUseYears),
-        MaxStorageYears = entries.Min(l => l.MaxStorageYears),
-        MaxAgeYears = entries.Min(l => l.MaxAgeYears),
-        MaxCleanings = entries.Min(l => l.MaxCleanings),
-        EventEndsService = entries.Any(l => l.EventEndsService),
-        IntervalMonths = entries.Min(l => l.IntervalMonths),
-        NoLimit = entries.All(l => l.NoLimit),
-        Unobtainable = entries.Select(l => l.Unobtainable).OfType<Unobtainable>().OrderBy(u => u.UseUntil is null).ThenBy(u => u.UseUntil).FirstOrDefault(),
-        NominalDiameterMm = NarrowestBand(entries)?.NominalDiameterMm,
-        DiameterTolerancePercent = NarrowestBand(entries)?.DiameterTolerancePercent,
-        PermittedParts = PermittedByAll(entries),
-        MinTailMm = entries.Max(l => l.MinTailMm),
-        Retying = entries.Min(l => l.Retying),
-    };
+    private static MakersLimits Merged(IReadOnlyList<MakersLimits> entries) =>
+        new()
+        {
+            Maker = entries[0].Maker,
+            Model = entries[0].Model,
+            MaxUseYears = entries.Min(l => l.MaxUseYears),
+            MaxStorageYears = entries.Min(l => l.MaxStorageYears),
+            MaxAgeYears = entries.Min(l => l.MaxAgeYears),
+            MaxCleanings = entries.Min(l => l.MaxCleanings),
+            EventEndsService = entries.Any(l => l.EventEndsService),
+            IntervalMonths = entries.Min(l => l.IntervalMonths),
+            NoLimit = entries.All(l => l.NoLimit),
+            Unobtainable = entries
+                .Select(l => l.Unobtainable)
+                .OfType<Unobtainable>()
+                .OrderBy(u => u.UseUntil is null)
+                .ThenBy(u => u.UseUntil)
+                .FirstOrDefault(),
+            NominalDiameterMm = NarrowestBand(entries)?.NominalDiameterMm,
+            DiameterTolerancePercent = NarrowestBand(entries)?.DiameterTolerancePercent,
+            PermittedParts = PermittedByAll(entries),
+            MinTailMm = entries.Max(l => l.MinTailMm),
+            Retying = entries.Min(l => l.Retying),
+        };
 
     /// <summary>
     /// The entry whose band lies within the bands of all others that have one. Bands that only overlap, or lie apart, have no
@@ -43,7 +50,8 @@ internal static class StrictestLimits
     public static MakersLimits? NarrowestBand(IReadOnlyList<MakersLimits> entries)
     {
         var banded = entries.Where(l => DiameterBand.Of(l) is not null).ToList();
-        return banded.Count == 0 ? entries.FirstOrDefault(l => l.NominalDiameterMm is not null)
+        return banded.Count == 0
+            ? entries.FirstOrDefault(l => l.NominalDiameterMm is not null)
             : banded.Find(l => banded.TrueForAll(other => DiameterBand.Of(l)!.Value.IsWithin(DiameterBand.Of(other)!.Value)));
     }
 

@@ -1,6 +1,6 @@
-using ExamDocs.Core.Sentences;
 using ExamDocs.Core.Calendar;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Core.Service;
@@ -19,7 +19,10 @@ internal static class TimeLimits
     public static IEnumerable<CountedLimit> Of(Item item, MakersLimits limits)
     {
         if (limits.MaxUseYears is { } use && UseCountsFrom(item) is { } start)
-            yield return new(AddYears(start.Date, use), new(w => start.IsFirstUse ? w.UseFromFirstUse(use, start.Date, limits) : w.UseFromManufacture(use, start.Date, limits)));
+            yield return new(
+                AddYears(start.Date, use),
+                new(w => start.IsFirstUse ? w.UseFromFirstUse(use, start.Date, limits) : w.UseFromManufacture(use, start.Date, limits))
+            );
         if (limits.MaxAgeYears is { } age && item.Manufactured is { } made)
             yield return new(AddYears(made, age), new(w => w.AgeFromManufacture(age, made, limits)));
         if (item.NeverUsed is true && limits.MaxStorageYears is { } storage && item.Manufactured is { } stored)
@@ -40,14 +43,14 @@ internal static class TimeLimits
         if (limits.MaxStorageYears is not { } storage || item.Manufactured is not { } made || item.FirstUsed is not { } first)
             return null;
         var last = AddYears(made, storage);
-        return first.Latest > last
-            ? new(w => w.StoredTooLong(first, storage, made, last, limits))
-            : null;
+        return first.Latest > last ? new(w => w.StoredTooLong(first, storage, made, last, limits)) : null;
     }
 
     /// <summary>The greatest number of cleanings is inside the limit.</summary>
     public static Sentence? CleanedTooOften(Item item, MakersLimits limits) =>
-        item.Cleanings is { } times && limits.MaxCleanings is { } allowed && allowed < times ? new(w => w.CleanedTooOften(times, allowed, limits)) : null;
+        item.Cleanings is { } times && limits.MaxCleanings is { } allowed && allowed < times
+            ? new(w => w.CleanedTooOften(times, allowed, limits))
+            : null;
 
     private static (PartialDate Date, bool IsFirstUse)? UseCountsFrom(Item item)
     {

@@ -92,7 +92,8 @@ public sealed class Browser : IAsyncDisposable
         {
             return await Puppeteer.LaunchAsync(Lockdown.Options(path, limit));
         }
-        catch (Exception e) when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
+        catch (Exception e)
+            when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
         {
             throw new BrowserDidNotStart(path, e);
         }
@@ -105,7 +106,8 @@ public sealed class Browser : IAsyncDisposable
         {
             await browser.CloseAsync().WaitAsync(TimeSpan.FromSeconds(5));
         }
-        catch (Exception e) when (e is PuppeteerException or ProcessException or TimeoutException or IOException or InvalidOperationException)
+        catch (Exception e)
+            when (e is PuppeteerException or ProcessException or TimeoutException or IOException or InvalidOperationException)
         {
             // A browser that cannot be asked to close is ended below.
         }
@@ -116,5 +118,10 @@ public sealed class Browser : IAsyncDisposable
 
     // Its failure is already told as a time-out; observed here so that it is not reported a second time.
     private static void Forget(Task task) =>
-        _ = task.ContinueWith(static t => _ = t.Exception, CancellationToken.None, TaskContinuationOptions.OnlyOnFaulted, TaskScheduler.Default);
+        _ = task.ContinueWith(
+            static t => _ = t.Exception,
+            CancellationToken.None,
+            TaskContinuationOptions.OnlyOnFaulted,
+            TaskScheduler.Default
+        );
 }

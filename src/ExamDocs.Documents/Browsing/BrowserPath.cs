@@ -29,7 +29,10 @@ public static class BrowserPath
     {
         if (!string.IsNullOrWhiteSpace(named))
             return exists(named) ? named : throw new BrowserMissing($"{Variable} names {named}, and there is no such file");
-        return Known.FirstOrDefault(exists) ?? throw new BrowserMissing(
-            $"there is no browser to print with: install chromium-headless-shell (or Chromium, Chrome or Edge), or set {Variable} to one");
+        return Known.FirstOrDefault(exists)
+            ?? throw new BrowserMissing(
+                "there is no browser to print with: install chromium-headless-shell (or Chromium, Chrome or Edge), or set "
+                    + $"{Variable} to one"
+            );
     }
 }

@@ -25,17 +25,18 @@ internal static class Lockdown
         "--lang=en-GB",
     ];
 
-    public static LaunchOptions Options(string path, TimeSpan limit) => new()
-    {
-        ExecutablePath = path,
-        Headless = true,
-        // Over a pipe the browser ends with its parent, however that ends.
-        Pipe = true,
-        WaitForInitialPage = false,
-        Timeout = 20_000,
-        ProtocolTimeout = (int)limit.TotalMilliseconds,
-        Args = [.. Switches, .. Sandbox()],
-    };
+    public static LaunchOptions Options(string path, TimeSpan limit) =>
+        new()
+        {
+            ExecutablePath = path,
+            Headless = true,
+            // Over a pipe the browser ends with its parent, however that ends.
+            Pipe = true,
+            WaitForInitialPage = false,
+            Timeout = 20_000,
+            ProtocolTimeout = (int)limit.TotalMilliseconds,
+            Args = [.. Switches, .. Sandbox()],
+        };
 
     /// <summary>Closes the page to scripts and to every request.</summary>
     public static async Task ApplyAsync(IPage page)

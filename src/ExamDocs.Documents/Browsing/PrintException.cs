@@ -15,7 +15,9 @@ public sealed class BrowserCrashed(Exception inner) : PrintException($"the brows
 
 /// <summary>Printing took longer than it may.</summary>
 public sealed class PrintTimedOut(TimeSpan limit)
-    : PrintException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"printing one document took longer than {limit.TotalSeconds:0} s"));
+    : PrintException(
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"printing one document took longer than {limit.TotalSeconds:0} s")
+    );
 
 /// <summary>The browser answered, and not with a whole PDF.</summary>
 public sealed class PrintFailed(string message, Exception? inner = null) : PrintException(message, inner);

@@ -40,7 +40,9 @@ internal static class PrintPage
         }
         catch (PuppeteerException e)
         {
-            throw browser.IsClosed || browser.Process is { HasExited: true } ? new BrowserCrashed(e) : new PrintFailed($"printing failed: {e.Message}", e);
+            throw browser.IsClosed || browser.Process is { HasExited: true }
+                ? new BrowserCrashed(e)
+                : new PrintFailed($"printing failed: {e.Message}", e);
         }
     }
 
@@ -49,7 +51,12 @@ internal static class PrintPage
     {
         if (await Task.WhenAny(work, crash) == crash)
         {
-            _ = work.ContinueWith(static t => _ = t.Exception, CancellationToken.None, TaskContinuationOptions.OnlyOnFaulted, TaskScheduler.Default);
+            _ = work.ContinueWith(
+                static t => _ = t.Exception,
+                CancellationToken.None,
+                TaskContinuationOptions.OnlyOnFaulted,
+                TaskScheduler.Default
+            );
             await crash;
         }
         await work;
@@ -60,7 +67,12 @@ internal static class PrintPage
         var crashed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         page.Error += (_, e) => crashed.TrySetException(new CrashException(e.Error));
         page.Close += (_, _) => crashed.TrySetException(new CrashException("the page was closed"));
-        _ = crashed.Task.ContinueWith(static t => _ = t.Exception, CancellationToken.None, TaskContinuationOptions.OnlyOnFaulted, TaskScheduler.Default);
+        _ = crashed.Task.ContinueWith(
+            static t => _ = t.Exception,
+            CancellationToken.None,
+            TaskContinuationOptions.OnlyOnFaulted,
+            TaskScheduler.Default
+        );
         return crashed.Task;
     }
 

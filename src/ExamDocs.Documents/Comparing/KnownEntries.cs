@@ -13,7 +13,8 @@ internal static class KnownEntries
     private static readonly FrozenDictionary<string, FrozenSet<string>> ByRole = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["trailer"] = "Size Root Info ID",
-        ["/Catalog"] = "AF Lang MarkInfo Metadata Names Outlines OutputIntents Pages StructTreeRoot Type ViewerPreferences AcroForm Perms Dests",
+        ["/Catalog"] =
+            "AF Lang MarkInfo Metadata Names Outlines OutputIntents Pages StructTreeRoot Type ViewerPreferences AcroForm Perms Dests",
         ["/Pages"] = "Count Kids Type Parent",
         ["/Page"] = "Contents MediaBox Parent Resources StructParents Tabs Type Annots",
         ["/Annot/Widget"] = "F FT P Rect StructParent Subtype T TU Type V AP",
@@ -62,16 +63,29 @@ internal static class KnownEntries
     private static readonly string[] Untyped = ["facts", "settings", "outline", "names", "places"];
 
     /// <summary>Entries that have one value alone wherever they stand.</summary>
-    public static FrozenDictionary<string, string> Values { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
-    {
-        ["ca"] = "1", ["CA"] = "1", ["BM"] = "/Normal", ["Encoding"] = "/Identity-H", ["CIDToGIDMap"] = "/Identity", ["PatternType"] = "2", ["Tabs"] = "/S",
-        ["FT"] = "/Sig", ["AFRelationship"] = "/Data", ["SigFlags"] = "3", ["TransformMethod"] = "/DocMDP", ["DisplayDocTitle"] = "true", ["Marked"] = "true",
-    }.ToFrozenDictionary(StringComparer.Ordinal);
+    public static FrozenDictionary<string, string> Values { get; } =
+        new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["ca"] = "1",
+            ["CA"] = "1",
+            ["BM"] = "/Normal",
+            ["Encoding"] = "/Identity-H",
+            ["CIDToGIDMap"] = "/Identity",
+            ["PatternType"] = "2",
+            ["Tabs"] = "/S",
+            ["FT"] = "/Sig",
+            ["AFRelationship"] = "/Data",
+            ["SigFlags"] = "3",
+            ["TransformMethod"] = "/DocMDP",
+            ["DisplayDocTitle"] = "true",
+            ["Marked"] = "true",
+        }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Whether a dictionary has only entries that one of its kind has.</summary>
     /// <param name="role">What it is; null where it does not say so.</param>
     /// <param name="names">Of its entries.</param>
-    public static bool Allows(string? role, IReadOnlyCollection<string> names) => role is null
-        ? Untyped.Any(u => ByRole[u].IsSupersetOf(names))
-        : ByRole.TryGetValue(role, out var known) && known.IsSupersetOf(names);
+    public static bool Allows(string? role, IReadOnlyCollection<string> names) =>
+        role is null
+            ? Untyped.Any(u => ByRole[u].IsSupersetOf(names))
+            : ByRole.TryGetValue(role, out var known) && known.IsSupersetOf(names);
 }

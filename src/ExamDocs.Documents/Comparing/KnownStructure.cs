@@ -18,16 +18,36 @@ public static class KnownStructure
     public static IReadOnlyList<string> Faults(byte[] pdf)
     {
         var source = PdfSource.Read(pdf);
-        List<string> found = [.. OfFile(source, pdf), .. OfEntries("trailer", source.Trailer), .. source.Objects.SelectMany(OfObject), .. OfCatalog(source)];
+        List<string> found =
+        [
+            .. OfFile(source, pdf),
+            .. OfEntries("trailer", source.Trailer),
+            .. source.Objects.SelectMany(OfObject),
+            .. OfCatalog(source),
+        ];
         if (found.Count == 0)
-            found.AddRange(PageTree.Of(source).Select((page, index) => (page, index)).SelectMany(p => KnownContent.Faults(source, p.page).Select(f => string.Create(CultureInfo.InvariantCulture, $"page {p.index + 1}: {f}"))));
+            found.AddRange(
+                PageTree
+                    .Of(source)
+                    .Select((page, index) => (page, index))
+                    .SelectMany(p =>
+                        KnownContent
+                            .Faults(source, p.page)
+                            .Select(f => string.Create(CultureInfo.InvariantCulture, $"page {p.index + 1}: {f}"))
+                    )
+            );
         return [.. found.Distinct(StringComparer.Ordinal).Take(MostTold)];
     }
 
-    /// <summary>Nothing stands between the objects, before or after them: written once more, the file is the same but for its identifier.</summary>
+    /// <summary>
+    /// Nothing stands between the objects, before or after them: written once more, the file is the same but for its identifier.
+    /// </summary>
     private static IEnumerable<string> OfFile(PdfSource source, byte[] pdf)
     {
-        var again = new PdfTarget(source).Write(source.Catalog.Number, source.Trailer.Reference("Info") ?? throw new PdfSyntaxException("it does not say what it is"));
+        var again = new PdfTarget(source).Write(
+            source.Catalog.Number,
+            source.Trailer.Reference("Info") ?? throw new PdfSyntaxException("it does not say what it is")
+        );
         if (again.Length != pdf.Length || !WithoutIdentifier(again).AsSpan().SequenceEqual(WithoutIdentifier(pdf)))
             yield return "it is not written as this program writes a file, or holds more than its table says";
     }
@@ -68,22 +88,27 @@ public static class KnownStructure
             yield return $"an object that no document of ours has ({Name(role)}{string.Join(' ', names.Take(6))})";
         foreach (var (name, value) in dictionary.Entries)
         {
-            if (KnownEntries.Values.TryGetValue(name, out var only) && !string.Equals(Encoding.Latin1.GetString(value.Span), only, StringComparison.Ordinal))
+            if (
+                KnownEntries.Values.TryGetValue(name, out var only)
+                && !string.Equals(Encoding.Latin1.GetString(value.Span), only, StringComparison.Ordinal)
+            )
                 yield return $"{name} is not {only.TrimStart('/')}";
         }
     }
 
     /// <summary>Fonts, settings, patterns and pictures of a page are known to it by a letter and a number.</summary>
-    private static bool IsNumbered(string? role, List<string> names) => (role, names) switch
-    {
-        ("in Font", _) => names.TrueForAll(n => IsNumbered(n, 'F')),
-        ("in ExtGState", _) => names.TrueForAll(n => IsNumbered(n, 'G')),
-        ("in Pattern", _) => names.TrueForAll(n => IsNumbered(n, 'P')),
-        ("in XObject", _) => names.TrueForAll(n => IsNumbered(n, 'X')),
-        _ => false,
-    };
+    private static bool IsNumbered(string? role, List<string> names) =>
+        (role, names) switch
+        {
+            ("in Font", _) => names.TrueForAll(n => IsNumbered(n, 'F')),
+            ("in ExtGState", _) => names.TrueForAll(n => IsNumbered(n, 'G')),
+            ("in Pattern", _) => names.TrueForAll(n => IsNumbered(n, 'P')),
+            ("in XObject", _) => names.TrueForAll(n => IsNumbered(n, 'X')),
+            _ => false,
+        };
 
-    private static bool IsNumbered(string name, char letter) => name.Length is > 1 and < 8 && name[0] == letter && name.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0;
+    private static bool IsNumbered(string name, char letter) =>
+        name.Length is > 1 and < 8 && name[0] == letter && name.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0;
 
     private static string Name(string? role) => role is null ? "" : role + ": ";
 
@@ -107,20 +132,40 @@ public static class KnownStructure
         return elements;
     }
 
-    private static string? RoleOf(PdfDictionary dictionary) => dictionary.Word("Type") is not { } type ? null
-        : type + (type is "/StructElem" ? "" : dictionary.Word("Subtype") ?? dictionary.Word("S"));
+    private static string? RoleOf(PdfDictionary dictionary) =>
+        dictionary.Word("Type") is not { } type
+            ? null
+            : type + (type is "/StructElem" ? "" : dictionary.Word("Subtype") ?? dictionary.Word("S"));
 
     /// <summary>One set of data, one signature at most, and what belongs to it.</summary>
     private static IEnumerable<string> OfCatalog(PdfSource source)
     {
-        var kinds = source.Objects.Where(o => o.Body.Span.StartsWith("<<"u8)).Select(o => RoleOf(o.Dictionary())).OfType<string>().CountBy(k => k, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        if (kinds.GetValueOrDefault("/Filespec") is not (0 or 3) || kinds.GetValueOrDefault("/EmbeddedFile/application#2Fjson") is not (0 or 3))
+        var kinds = source
+            .Objects.Where(o => o.Body.Span.StartsWith("<<"u8))
+            .Select(o => RoleOf(o.Dictionary()))
+            .OfType<string>()
+            .CountBy(k => k, StringComparer.Ordinal)
+            .ToDictionary(StringComparer.Ordinal);
+        if (
+            kinds.GetValueOrDefault("/Filespec") is not (0 or 3)
+            || kinds.GetValueOrDefault("/EmbeddedFile/application#2Fjson") is not (0 or 3)
+        )
             yield return "it holds more data than the three files that a document has";
-        if (kinds.GetValueOrDefault("/Annot/Widget") > 1 || kinds.GetValueOrDefault("/Sig") > 1 || kinds.GetValueOrDefault("/XObject/Form") > kinds.GetValueOrDefault("/Annot/Widget"))
+        if (
+            kinds.GetValueOrDefault("/Annot/Widget") > 1
+            || kinds.GetValueOrDefault("/Sig") > 1
+            || kinds.GetValueOrDefault("/XObject/Form") > kinds.GetValueOrDefault("/Annot/Widget")
+        )
             yield return "it holds more fields than one for a signature";
         if (kinds.GetValueOrDefault("/Page") != PageTree.Of(source).Count || kinds.GetValueOrDefault("/Catalog") != 1)
             yield return "it holds pages that are not among its own";
-        if (source.Objects.Any(o => o.Body.Span.IndexOf("/Subtype /Form"u8) >= 0 && o.Body.Span.IndexOf("/XObject"u8) >= 0 && o.Dictionary().Number("Length") != 0))
+        if (
+            source.Objects.Any(o =>
+                o.Body.Span.IndexOf("/Subtype /Form"u8) >= 0
+                && o.Body.Span.IndexOf("/XObject"u8) >= 0
+                && o.Dictionary().Number("Length") != 0
+            )
+        )
             yield return "it draws over its signature";
     }
 }

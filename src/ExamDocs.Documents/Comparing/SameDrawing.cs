@@ -18,9 +18,16 @@ public static class SameDrawing
     public static IReadOnlyList<string> Differences(byte[] given, byte[] remade)
     {
         var (theirs, ours) = (PrintedText.Pages(given), PrintedText.Pages(remade));
-        return theirs.Count != ours.Count ? [string.Create(CultureInfo.InvariantCulture, $"it has {theirs.Count} pages, and should have {ours.Count}")]
-            : [.. theirs.Zip(ours).Select((pair, index) => (Found: OfPage(pair.First, pair.Second), index)).Where(p => p.Found is not null)
-                .Select(p => string.Create(CultureInfo.InvariantCulture, $"page {p.index + 1}: {p.Found}"))];
+        return theirs.Count != ours.Count
+            ? [string.Create(CultureInfo.InvariantCulture, $"it has {theirs.Count} pages, and should have {ours.Count}")]
+            :
+            [
+                .. theirs
+                    .Zip(ours)
+                    .Select((pair, index) => (Found: OfPage(pair.First, pair.Second), index))
+                    .Where(p => p.Found is not null)
+                    .Select(p => string.Create(CultureInfo.InvariantCulture, $"page {p.index + 1}: {p.Found}")),
+            ];
     }
 
     /// <summary>
@@ -32,11 +39,20 @@ public static class SameDrawing
     {
         var (theirs, ours) = (Placed(given), Placed(remade));
         // Joined letters may be counted otherwise: then it cannot be told.
-        return theirs.Count != ours.Count || Enumerable.Range(1, Math.Max(0, ours.Count - 1)).All(i => !AreOfOneRow(ours[i - 1], ours[i]) || StandInOneRow(theirs[i - 1], theirs[i]));
+        return theirs.Count != ours.Count
+            || Enumerable
+                .Range(1, Math.Max(0, ours.Count - 1))
+                .All(i => !AreOfOneRow(ours[i - 1], ours[i]) || StandInOneRow(theirs[i - 1], theirs[i]));
     }
 
     private static List<(int Page, Vector2 Left, Vector2 Right)> Placed(byte[] pdf) =>
-        [.. PrintedText.Pages(pdf).SelectMany((page, index) => page.Letters.Where(l => !l.IsMargin && !l.IsBlank).Select(l => (index, l.Corners[0], l.Corners[1])))];
+        [
+            .. PrintedText
+                .Pages(pdf)
+                .SelectMany(
+                    (page, index) => page.Letters.Where(l => !l.IsMargin && !l.IsBlank).Select(l => (index, l.Corners[0], l.Corners[1]))
+                ),
+        ];
 
     private static bool AreOfOneRow((int Page, Vector2 Left, Vector2 Right) one, (int Page, Vector2 Left, Vector2 Right) next) =>
         one.Page == next.Page && MathF.Abs(one.Left.Y - next.Left.Y) < 1 && next.Left.X - one.Right.X > Gap;
@@ -54,14 +70,27 @@ public static class SameDrawing
             if (i >= given.Letters.Count || i >= ours.Letters.Count || !Same(given.Letters[i], ours.Letters[i]))
                 return $"\"{string.Concat((i < given.Letters.Count ? given : ours).Letters.Skip(i).Take(12).Select(l => l.Text)).Trim()}\" does not stand where it should, or not in that print";
         }
-        return given.Shapes.Count == ours.Shapes.Count && given.Shapes.Zip(ours.Shapes).All(s => Same(s.First, s.Second)) ? null : "lines, areas or pictures are drawn that do not belong there, or not as they should be";
+        return given.Shapes.Count == ours.Shapes.Count && given.Shapes.Zip(ours.Shapes).All(s => Same(s.First, s.Second))
+            ? null
+            : "lines, areas or pictures are drawn that do not belong there, or not as they should be";
     }
 
-    private static bool Same(PrintedLetter one, PrintedLetter other) => string.Equals(one.Text, other.Text, StringComparison.Ordinal) && string.Equals(one.Font, other.Font, StringComparison.Ordinal)
-        && one.Order == other.Order && one.Ink == other.Ink && one.IsMargin == other.IsMargin && Near(one.Corners, other.Corners);
+    private static bool Same(PrintedLetter one, PrintedLetter other) =>
+        string.Equals(one.Text, other.Text, StringComparison.Ordinal)
+        && string.Equals(one.Font, other.Font, StringComparison.Ordinal)
+        && one.Order == other.Order
+        && one.Ink == other.Ink
+        && one.IsMargin == other.IsMargin
+        && Near(one.Corners, other.Corners);
 
-    private static bool Same(PaintedShape one, PaintedShape other) => one.Order == other.Order && one.Ink == other.Ink && one.IsStroke == other.IsStroke && one.IsPicture == other.IsPicture
-        && one.Rings.Count == other.Rings.Count && one.Rings.Zip(other.Rings).All(r => Near(r.First, r.Second));
+    private static bool Same(PaintedShape one, PaintedShape other) =>
+        one.Order == other.Order
+        && one.Ink == other.Ink
+        && one.IsStroke == other.IsStroke
+        && one.IsPicture == other.IsPicture
+        && one.Rings.Count == other.Rings.Count
+        && one.Rings.Zip(other.Rings).All(r => Near(r.First, r.Second));
 
-    private static bool Near(Vector2[] one, Vector2[] other) => one.Length == other.Length && one.Zip(other).All(p => Vector2.Distance(p.First, p.Second) <= Tolerance);
+    private static bool Near(Vector2[] one, Vector2[] other) =>
+        one.Length == other.Length && one.Zip(other).All(p => Vector2.Distance(p.First, p.Second) <= Tolerance);
 }

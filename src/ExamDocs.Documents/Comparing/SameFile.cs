@@ -21,8 +21,14 @@ public static partial class SameFile
     public static IReadOnlyList<FileDifference> Differences(byte[] given, byte[] remade)
     {
         var (ours, theirs) = (Objects(remade), Objects(given));
-        return [.. ours.Keys.Union(theirs.Keys).Order().Where(n => !Same(ours.GetValueOrDefault(n), theirs.GetValueOrDefault(n)))
-            .Select(n => Difference(ours.GetValueOrDefault(n) ?? theirs[n], n))];
+        return
+        [
+            .. ours
+                .Keys.Union(theirs.Keys)
+                .Order()
+                .Where(n => !Same(ours.GetValueOrDefault(n), theirs.GetValueOrDefault(n)))
+                .Select(n => Difference(ours.GetValueOrDefault(n) ?? theirs[n], n)),
+        ];
     }
 
     /// <summary>
@@ -34,21 +40,31 @@ public static partial class SameFile
     {
         var (theirs, ours) = (PdfSource.Read(given), PdfSource.Read(remade));
         var fonts = Fonts(ours);
-        return string.Equals(Producer(theirs), Producer(ours), StringComparison.Ordinal) && (fonts.Count == 0 || Fonts(theirs) is { Count: 0 } || Fonts(theirs).Overlaps(fonts));
+        return string.Equals(Producer(theirs), Producer(ours), StringComparison.Ordinal)
+            && (fonts.Count == 0 || Fonts(theirs) is { Count: 0 } || Fonts(theirs).Overlaps(fonts));
     }
 
     private static string? Producer(PdfSource source) => source.Object(source.Trailer.Reference("Info")).Dictionary().Word("Producer");
 
-    private static HashSet<string> Fonts(PdfSource source) => source.Objects.Where(o => o.Body.Span.StartsWith("<<"u8) && o.Dictionary().Has("Length1"))
-        .Select(o => Convert.ToHexString(SHA256.HashData(o.Stream(MostBytes)))).ToHashSet(StringComparer.Ordinal);
+    private static HashSet<string> Fonts(PdfSource source) =>
+        source
+            .Objects.Where(o => o.Body.Span.StartsWith("<<"u8) && o.Dictionary().Has("Length1"))
+            .Select(o => Convert.ToHexString(SHA256.HashData(o.Stream(MostBytes))))
+            .ToHashSet(StringComparer.Ordinal);
 
     private static Dictionary<int, Normal> Objects(byte[] pdf) => PdfSource.Read(pdf).Objects.ToDictionary(o => o.Number, Read);
 
-    private static bool Same(Normal? one, Normal? other) => one is not null && other is not null
-        && string.Equals(one.Entries, other.Entries, StringComparison.Ordinal) && one.Stream.AsSpan().SequenceEqual(other.Stream);
+    private static bool Same(Normal? one, Normal? other) =>
+        one is not null
+        && other is not null
+        && string.Equals(one.Entries, other.Entries, StringComparison.Ordinal)
+        && one.Stream.AsSpan().SequenceEqual(other.Stream);
 
-    private static FileDifference Difference(Normal what, int number) => new(what.Kind,
-        string.Create(CultureInfo.InvariantCulture, $"{(what.Kind.Length == 0 ? "an object" : what.Kind)} (object {number})"));
+    private static FileDifference Difference(Normal what, int number) =>
+        new(
+            what.Kind,
+            string.Create(CultureInfo.InvariantCulture, $"{(what.Kind.Length == 0 ? "an object" : what.Kind)} (object {number})")
+        );
 
     private static Normal Read(PdfObject o)
     {
@@ -60,12 +76,14 @@ public static partial class SameFile
         var stream = isStream ? Content(o, dictionary) : [];
         if (string.Equals(kind, "metadata", StringComparison.Ordinal))
             stream = Encoding.UTF8.GetBytes(Moment().Replace(Encoding.UTF8.GetString(stream), ""));
-        var entries = dictionary.Entries.Where(e => !(isStream && e.Name is "Length")).Select(e => $"{e.Name} {Value(kind, e.Name, e.Value)}");
+        var entries = dictionary
+            .Entries.Where(e => !(isStream && e.Name is "Length"))
+            .Select(e => $"{e.Name} {Value(kind, e.Name, e.Value)}");
         return new Normal(kind, string.Join('\n', entries), stream);
     }
 
-    private static byte[] Content(PdfObject o, PdfDictionary dictionary) => dictionary.Word("Filter") is null or "/FlateDecode"
-        ? o.Stream(MostBytes) : o.Body.Span[dictionary.End..].ToArray();
+    private static byte[] Content(PdfObject o, PdfDictionary dictionary) =>
+        dictionary.Word("Filter") is null or "/FlateDecode" ? o.Stream(MostBytes) : o.Body.Span[dictionary.End..].ToArray();
 
     private static string Value(string kind, string name, ReadOnlyMemory<byte> value)
     {
@@ -78,18 +96,19 @@ public static partial class SameFile
         };
     }
 
-    private static string KindOf(PdfDictionary dictionary) => dictionary.Word("Type") switch
-    {
-        "/Sig" => "signature",
-        "/EmbeddedFile" => "data",
-        "/Metadata" => "metadata",
-        "/Font" or "/FontDescriptor" => "font",
-        "/Page" => "page",
-        null when dictionary.Has("Producer") => "facts",
-        null when dictionary.Has("Length1") => "font",
-        { } type => type.TrimStart('/'),
-        _ => "",
-    };
+    private static string KindOf(PdfDictionary dictionary) =>
+        dictionary.Word("Type") switch
+        {
+            "/Sig" => "signature",
+            "/EmbeddedFile" => "data",
+            "/Metadata" => "metadata",
+            "/Font" or "/FontDescriptor" => "font",
+            "/Page" => "page",
+            null when dictionary.Has("Producer") => "facts",
+            null when dictionary.Has("Length1") => "font",
+            { } type => type.TrimStart('/'),
+            _ => "",
+        };
 
     /// <summary>A time as PDF or as XMP writes it.</summary>
     [GeneratedRegex(@"\(D:[0-9]{14}[+\-Z0-9']*\)|[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:]{8}[+\-Z0-9:]*", RegexOptions.CultureInvariant, 1000)]

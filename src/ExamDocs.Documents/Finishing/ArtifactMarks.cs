@@ -11,9 +11,7 @@ internal sealed class ArtifactMarks
     private int _path = -1;
     private bool _inMargin;
 
-    private ArtifactMarks()
-    {
-    }
+    private ArtifactMarks() { }
 
     /// <summary>False where something is left that cannot be told apart here.</summary>
     private bool IsWhole { get; set; } = true;
@@ -24,7 +22,7 @@ internal sealed class ArtifactMarks
     public static (byte[] Content, bool IsWhole) On(ReadOnlySpan<byte> content, Func<string, bool> isPicture)
     {
         var marks = new ArtifactMarks();
-        for (var operators = new ContentOperators(content); operators.Next();)
+        for (var operators = new ContentOperators(content); operators.Next(); )
             marks.Pass(operators, isPicture);
         return (marks.Applied(content), marks.IsWhole && marks._depth == 0);
     }
@@ -104,8 +102,8 @@ internal sealed class ArtifactMarks
         _marks.Add((to, "\nEMC"u8.ToArray()));
     }
 
-    private static bool Paints(in ContentOperators o) => o.Operator.Length <= 2 && "fFBbSs"u8.IndexOf(o.Operator[0]) >= 0
-        && (o.Operator.Length == 1 || o.Operator[1] == '*');
+    private static bool Paints(in ContentOperators o) =>
+        o.Operator.Length <= 2 && "fFBbSs"u8.IndexOf(o.Operator[0]) >= 0 && (o.Operator.Length == 1 || o.Operator[1] == '*');
 
     private byte[] Applied(ReadOnlySpan<byte> content)
     {

@@ -19,9 +19,20 @@ public sealed record AttachedData(string Name, string Description, byte[] Conten
 #pragma warning disable CA5351 // The format asks for MD5 (ISO 32000-1, 7.11.4); nothing is proved by it.
         var sum = Convert.ToHexString(MD5.HashData(Content));
 #pragma warning restore CA5351
-        var file = target.Add(PdfTarget.PackedStream(string.Create(CultureInfo.InvariantCulture,
-            $"/Type /EmbeddedFile\n/Subtype /application#2Fjson\n/Params <</Size {Content.Length}\n/ModDate {date}\n/CheckSum <{sum}>>>\n"), _packed ??= PdfTarget.Packed(Content)));
+        var file = target.Add(
+            PdfTarget.PackedStream(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"/Type /EmbeddedFile\n/Subtype /application#2Fjson\n/Params <</Size {Content.Length}\n/ModDate "
+                        + $"{date}\n/CheckSum <{sum}>>>\n"
+                ),
+                _packed ??= PdfTarget.Packed(Content)
+            )
+        );
         var (name, reference) = (PdfText.Write(Name), string.Create(CultureInfo.InvariantCulture, $"{file} 0 R"));
-        return target.Add($"<</Type /Filespec\n/F {name}\n/UF {name}\n/Desc {PdfText.Write(Description)}\n/AFRelationship /Data\n/EF <</F {reference}\n/UF {reference}>>>>");
+        return target.Add(
+            $"<</Type /Filespec\n/F {name}\n/UF {name}\n/Desc {PdfText.Write(Description)}\n/AFRelationship /Data\n/EF <</F "
+                + $"{reference}\n/UF {reference}>>>>"
+        );
     }
 }

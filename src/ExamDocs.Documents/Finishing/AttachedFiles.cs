@@ -1,4 +1,5 @@
 using ExamDocs.Documents.PdfSyntax;
+
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>Takes attached data out of a finished file.</summary>
@@ -8,7 +9,8 @@ public static class AttachedFiles
     /// <param name="name">The name it was attached under.</param>
     /// <param name="most">The most that it may unpack to, bytes, inclusive.</param>
     /// <returns>Its bytes; null where nothing of that name is attached.</returns>
-    /// <exception cref="PdfSyntaxException">The file is none that was finished here, or what is attached is damaged or too large.</exception>
+    /// <exception cref="PdfSyntaxException">The file is none that was finished here, or what is attached is damaged or too
+    /// large.</exception>
     public static byte[]? Find(ReadOnlyMemory<byte> pdf, string name, int most)
     {
         var source = PdfSource.Read(pdf);
@@ -19,7 +21,8 @@ public static class AttachedFiles
             : null;
     }
 
-    private static PdfDictionary? Inner(PdfDictionary owner, string name) => owner.Find(name) is { } value ? PdfDictionary.Read(value) : null;
+    private static PdfDictionary? Inner(PdfDictionary owner, string name) =>
+        owner.Find(name) is { } value ? PdfDictionary.Read(value) : null;
 
     /// <summary>A list of names, each before the object that specifies its file (ISO 32000-1, 7.9.6).</summary>
     private static int? Specification(ReadOnlySpan<byte> list, string name)
@@ -27,7 +30,8 @@ public static class AttachedFiles
         var lexer = new PdfLexer(list[1..^1]);
         while (lexer.Next())
         {
-            var isNamed = lexer.Kind is PdfToken.Text or PdfToken.Hex && string.Equals(PdfText.Read(lexer.Token), name, StringComparison.Ordinal);
+            var isNamed =
+                lexer.Kind is PdfToken.Text or PdfToken.Hex && string.Equals(PdfText.Read(lexer.Token), name, StringComparison.Ordinal);
             var (start, end) = lexer.Value();
             if (isNamed)
                 return PdfNumber.Reference(list[(start + 1)..(end + 1)]);

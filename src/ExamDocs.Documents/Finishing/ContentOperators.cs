@@ -1,4 +1,5 @@
 using ExamDocs.Documents.PdfSyntax;
+
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>Goes through a content stream operator by operator (ISO 32000-1, 7.8.2), each with its operands.</summary>
@@ -20,7 +21,9 @@ internal ref struct ContentOperators(ReadOnlySpan<byte> content)
     public readonly bool Is(ReadOnlySpan<byte> name) => _lexer.Is(name);
 
     public readonly ReadOnlySpan<byte> Operand(int index) =>
-        index < _operands.Count ? _content[_operands[index].Start.._operands[index].End] : throw new PdfSyntaxException("an operand is missing");
+        index < _operands.Count
+            ? _content[_operands[index].Start.._operands[index].End]
+            : throw new PdfSyntaxException("an operand is missing");
 
     public readonly PdfToken KindOf(int index) => _operands[index].Kind;
 

@@ -16,7 +16,8 @@ public static class Finisher
     /// <param name="printed">As the browser gave it.</param>
     /// <param name="attached">What the document was made from; names differ.</param>
     /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
-    public static byte[] Finish(byte[] printed, IReadOnlyList<AttachedData> attached) => Write(printed, attached, static (_, _, _, _) => 0).File;
+    public static byte[] Finish(byte[] printed, IReadOnlyList<AttachedData> attached) =>
+        Write(printed, attached, static (_, _, _, _) => 0).File;
 
     /// <summary>The same, electronically signed: all but the signature itself is the same each time.</summary>
     /// <param name="printed">As the browser gave it.</param>
@@ -26,9 +27,16 @@ public static class Finisher
     /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
     /// <exception cref="TimestampMissing">A timestamp is asked for and cannot be had.</exception>
     public static async Task<byte[]> FinishSignedAsync(
-        byte[] printed, IReadOnlyList<AttachedData> attached, DocumentSigner signer, string description, CancellationToken cancellation = default)
+        byte[] printed,
+        IReadOnlyList<AttachedData> attached,
+        DocumentSigner signer,
+        string description,
+        CancellationToken cancellation = default
+    )
     {
-        var (file, at) = Write(printed, attached, (source, target, catalog, date) => new SignatureField(source, target, catalog).Add(signer.Key.Name, signer.Room, date, description));
+        var (file, at) = Write(printed, attached, (source, target, catalog, date) =>
+            new SignatureField(source, target, catalog).Add(signer.Key.Name, signer.Room, date, description)
+        );
         var place = SignaturePlace.After(file, at);
         place.WriteRange(file);
         var signature = await signer.SignAsync(place.DigestOf(file, signer.Digest), cancellation);
@@ -45,10 +53,16 @@ public static class Finisher
     /// <param name="description">What a reading program calls the signature, in the document's language.</param>
     /// <exception cref="PdfSyntaxException">The browser's file is of a kind that is not known.</exception>
     public static byte[] FinishForSignature(byte[] printed, IReadOnlyList<AttachedData> attached, string signer, string description) =>
-        Write(printed, attached, (source, target, catalog, date) => new SignatureField(source, target, catalog).Add(signer, 1, date, description)).File;
+        Write(printed, attached, (source, target, catalog, date) =>
+            new SignatureField(source, target, catalog).Add(signer, 1, date, description)
+        ).File;
 
     /// <returns>The file, and where in it the object begins that was added last of all.</returns>
-    private static (byte[] File, int At) Write(byte[] printed, IReadOnlyList<AttachedData> attached, Func<PdfSource, PdfTarget, PdfDictionary, string, int> addLast)
+    private static (byte[] File, int At) Write(
+        byte[] printed,
+        IReadOnlyList<AttachedData> attached,
+        Func<PdfSource, PdfTarget, PdfDictionary, string, int> addLast
+    )
     {
         var source = PdfSource.Read(printed);
         var target = new PdfTarget(source);
@@ -83,16 +97,24 @@ public static class Finisher
     private static XmpPacket Packet(PdfDictionary facts, PdfDictionary catalog, bool isAccessible)
     {
         var (title, language) = (Text(facts, "Title"), Text(catalog, "Lang"));
-        return new XmpPacket(title, language, Creator, Text(facts, "Producer"),
+        return new XmpPacket(
+            title,
+            language,
+            Creator,
+            Text(facts, "Producer"),
             PdfText.XmpDate(Text(facts, "CreationDate")) ?? throw new PdfSyntaxException("it does not say when it was made"),
-            isAccessible && title.Length > 0 && language.Length > 0);
+            isAccessible && title.Length > 0 && language.Length > 0
+        );
     }
 
     private static void Attach(PdfTarget target, PdfDictionary catalog, IReadOnlyList<AttachedData> attached, string date)
     {
         if (catalog.Has("Names"))
             throw new PdfSyntaxException("it lists names of its own");
-        var files = attached.OrderBy(a => a.Name, StringComparer.Ordinal).Select(a => (a.Name, At: Reference(a.AddTo(target, date)))).ToList();
+        var files = attached
+            .OrderBy(a => a.Name, StringComparer.Ordinal)
+            .Select(a => (a.Name, At: Reference(a.AddTo(target, date))))
+            .ToList();
         catalog.Set("AF", $"[{string.Join(' ', files.Select(f => f.At))}]");
         catalog.Set("Names", $"<</EmbeddedFiles <</Names [{string.Join(' ', files.Select(f => $"{PdfText.Write(f.Name)} {f.At}"))}]>>>>");
     }

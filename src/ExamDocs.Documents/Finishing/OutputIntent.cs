@@ -10,7 +10,12 @@ internal static class OutputIntent
     public static int AddTo(PdfTarget target)
     {
         var profile = target.Add(PdfTarget.Stream("/N 3\n", SrgbProfile.Bytes));
-        return target.Add(string.Create(CultureInfo.InvariantCulture,
-            $"<</Type /OutputIntent\n/S /GTS_PDFA1\n/OutputConditionIdentifier (sRGB)\n/Info (sRGB IEC 61966-2-1)\n/DestOutputProfile {profile} 0 R>>"));
+        return target.Add(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"<</Type /OutputIntent\n/S /GTS_PDFA1\n/OutputConditionIdentifier (sRGB)\n/Info (sRGB IEC "
+                    + $"61966-2-1)\n/DestOutputProfile {profile} 0 R>>"
+            )
+        );
     }
 }

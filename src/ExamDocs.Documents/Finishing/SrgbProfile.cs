@@ -27,9 +27,16 @@ internal static class SrgbProfile
         var curve = Tag("para", [0, 3, 0, 0, .. Fixed(Curve)]);
         (string Name, byte[] Data)[] tags =
         [
-            ("desc", Words("sRGB IEC 61966-2-1")), ("cprt", Words("No copyright, use freely")), ("wtpt", Tag("XYZ ", Fixed(White))), ("chad", Tag("sf32", Fixed(Adaptation))),
-            ("rXYZ", Tag("XYZ ", Fixed(Red))), ("gXYZ", Tag("XYZ ", Fixed(Green))), ("bXYZ", Tag("XYZ ", Fixed(Blue))),
-            ("rTRC", curve), ("gTRC", curve), ("bTRC", curve),
+            ("desc", Words("sRGB IEC 61966-2-1")),
+            ("cprt", Words("No copyright, use freely")),
+            ("wtpt", Tag("XYZ ", Fixed(White))),
+            ("chad", Tag("sf32", Fixed(Adaptation))),
+            ("rXYZ", Tag("XYZ ", Fixed(Red))),
+            ("gXYZ", Tag("XYZ ", Fixed(Green))),
+            ("bXYZ", Tag("XYZ ", Fixed(Blue))),
+            ("rTRC", curve),
+            ("gTRC", curve),
+            ("bTRC", curve),
         ];
         var table = new List<byte>(Number(tags.Length));
         var data = new List<byte>();

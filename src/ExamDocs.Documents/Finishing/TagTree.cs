@@ -1,4 +1,5 @@
 using ExamDocs.Documents.PdfSyntax;
+
 namespace ExamDocs.Documents.Finishing;
 
 /// <summary>The tags of a file in the order in which they are read aloud.</summary>
@@ -12,7 +13,11 @@ internal static class TagTree
     /// </summary>
     public static bool IsAccessible(PdfSource source, PdfDictionary catalog)
     {
-        if (catalog.Reference("StructTreeRoot") is not { } root || catalog.Find("MarkInfo") is not { } info || info.Span.IndexOf("/Marked true"u8) < 0)
+        if (
+            catalog.Reference("StructTreeRoot") is not { } root
+            || catalog.Find("MarkInfo") is not { } info
+            || info.Span.IndexOf("/Marked true"u8) < 0
+        )
             return false;
         var deepest = 0;
         foreach (var tag in Under(source, root))

@@ -22,16 +22,29 @@ internal sealed record XmpPacket(string Title, string Language, string Creator, 
         </rdf:li></rdf:Bag></pdfaExtension:schemas></rdf:Description>
         """;
 
-    public byte[] Bytes() => Encoding.UTF8.GetBytes($"""
-        <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
-        <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-        <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"><pdfaid:part>3</pdfaid:part><pdfaid:conformance>{(IsAccessible ? "A" : "U")}</pdfaid:conformance></rdf:Description>
-        <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"><dc:format>application/pdf</dc:format><dc:title><rdf:Alt><rdf:li xml:lang="x-default">{Text(Title)}</rdf:li></rdf:Alt></dc:title><dc:language><rdf:Bag><rdf:li>{Text(Language)}</rdf:li></rdf:Bag></dc:language></rdf:Description>
-        <rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><xmp:CreatorTool>{Text(Creator)}</xmp:CreatorTool><xmp:CreateDate>{Created}</xmp:CreateDate><xmp:ModifyDate>{Created}</xmp:ModifyDate><xmp:MetadataDate>{Created}</xmp:MetadataDate><pdf:Producer>{Text(Producer)}</pdf:Producer></rdf:Description>
-        {(IsAccessible ? AccessibleSchema : "")}
-        </rdf:RDF></x:xmpmeta>
-        <?xpacket end="r"?>
-        """);
+    public byte[] Bytes() =>
+        Encoding.UTF8.GetBytes(
+            $"""
+            <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
+            <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+            <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"><pdfaid:part>3</pdfaid:part><pdfaid:conformance>{(
+                IsAccessible ? "A" : "U"
+            )}</pdfaid:conformance></rdf:Description>
+            <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"><dc:format>application/pdf</dc:format><dc:title><rdf:Alt><rdf:li xml:lang="x-default">{Text(
+                Title
+            )}</rdf:li></rdf:Alt></dc:title><dc:language><rdf:Bag><rdf:li>{Text(
+                Language
+            )}</rdf:li></rdf:Bag></dc:language></rdf:Description>
+            <rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><xmp:CreatorTool>{Text(
+                Creator
+            )}</xmp:CreatorTool><xmp:CreateDate>{Created}</xmp:CreateDate><xmp:ModifyDate>{Created}</xmp:ModifyDate><xmp:MetadataDate>{Created}</xmp:MetadataDate><pdf:Producer>{Text(
+                Producer
+            )}</pdf:Producer></rdf:Description>
+            {(IsAccessible ? AccessibleSchema : "")}
+            </rdf:RDF></x:xmpmeta>
+            <?xpacket end="r"?>
+            """
+        );
 
     private static string Text(string text) => SecurityElement.Escape(text)!;
 }

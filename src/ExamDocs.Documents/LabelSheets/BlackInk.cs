@@ -46,7 +46,8 @@ public static class BlackInk
         drawing.Elements.SetInteger("/Length", drawing.Stream.Value.Length);
     }
 
-    private static bool IsDrawing(PdfDictionary found, HashSet<PdfItem> contents) => found.Stream is not null
+    private static bool IsDrawing(PdfDictionary found, HashSet<PdfItem> contents) =>
+        found.Stream is not null
         && (contents.Contains(found) || string.Equals(found.Elements.GetName("/Subtype"), "/Form", StringComparison.Ordinal));
 
     // What cannot be turned is refused: a grey or coloured spot would be lost on such a printer.
@@ -55,9 +56,13 @@ public static class BlackInk
         var isPicture = string.Equals(found.Elements.GetName("/Subtype"), "/Image", StringComparison.Ordinal);
         var isPattern = found.Elements.ContainsKey("/PatternType") || found.Elements.ContainsKey("/ShadingType");
         if (isPicture || isPattern || IsSheer(found, "/ca") || IsSheer(found, "/CA"))
-            throw new NotSupportedException("the label holds a picture, a pattern or something sheer, and cannot be printed in black alone");
+            throw new NotSupportedException(
+                "the label holds a picture, a pattern or something sheer, and cannot be printed in black alone"
+            );
     }
 
     private static bool IsSheer(PdfDictionary found, string key) =>
-        found.Elements.ContainsKey(key) && found.Elements[key] is PdfReal or PdfInteger && found.Elements.GetReal(key).ToString(CultureInfo.InvariantCulture) is not "1";
+        found.Elements.ContainsKey(key)
+        && found.Elements[key] is PdfReal or PdfInteger
+        && found.Elements.GetReal(key).ToString(CultureInfo.InvariantCulture) is not "1";
 }

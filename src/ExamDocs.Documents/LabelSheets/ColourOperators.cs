@@ -18,12 +18,19 @@ internal static class ColourOperators
         var result = new StringBuilder(content.Length);
         var copied = 0;
         var operands = new List<(int Start, double Value)>();
-        for (var at = 0; at < content.Length;)
+        for (var at = 0; at < content.Length; )
         {
             var (start, end) = Token(content, at);
             var token = content[start..end];
             at = end;
-            if (double.TryParse(token, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+            if (
+                double.TryParse(
+                    token,
+                    NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+                    CultureInfo.InvariantCulture,
+                    out var number
+                )
+            )
             {
                 operands.Add((start, number));
                 continue;
@@ -34,7 +41,10 @@ internal static class ColourOperators
             {
                 var first = operands[^parts];
                 var tone = parts == 1 ? first.Value : (0.299 * first.Value) + (0.587 * operands[^2].Value) + (0.114 * operands[^1].Value);
-                result.Append(content, copied, first.Start - copied).Append(tone < LightestBlack ? '0' : '1').Append(token is "rg" or "g" ? " g" : " G");
+                result
+                    .Append(content, copied, first.Start - copied)
+                    .Append(tone < LightestBlack ? '0' : '1')
+                    .Append(token is "rg" or "g" ? " g" : " G");
                 copied = end;
             }
             operands.Clear();
@@ -42,12 +52,13 @@ internal static class ColourOperators
         return result.Append(content, copied, content.Length - copied).ToString();
     }
 
-    private static int? Parts(string token) => token switch
-    {
-        "rg" or "RG" => 3,
-        "g" or "G" => 1,
-        _ => null,
-    };
+    private static int? Parts(string token) =>
+        token switch
+        {
+            "rg" or "RG" => 3,
+            "g" or "G" => 1,
+            _ => null,
+        };
 
     // Strings, names and comments are one token each, so that nothing within them is taken for an operator.
     private static (int Start, int End) Token(string content, int at)

@@ -21,7 +21,7 @@ public static class LabelSheet
         using var sheets = new PdfDocument();
         sheets.Info.Title = "Labels";
         sheets.Options.CompressContentStreams = false;
-        for (var at = 0; at < labels.Count;)
+        for (var at = 0; at < labels.Count; )
         {
             using var paper = NewSheet(sheets, stock);
             for (var place = at == 0 ? placing.Start - 1 : 0; place < stock.PerSheet && at < labels.Count; place++, at++)
@@ -55,7 +55,8 @@ public static class LabelSheet
         paper.DrawImage(form, Points(corner.X), Points(corner.Y), form.PointWidth * stock.Scale, form.PointHeight * stock.Scale);
     }
 
-    private static bool IsNear(double points, double millimetres) => Math.Abs(XUnit.FromPoint(points).Millimeter - millimetres) <= ToleranceMm;
+    private static bool IsNear(double points, double millimetres) =>
+        Math.Abs(XUnit.FromPoint(points).Millimeter - millimetres) <= ToleranceMm;
 
     private static double Points(double millimetres) => XUnit.FromMillimeter(millimetres).Point;
 }

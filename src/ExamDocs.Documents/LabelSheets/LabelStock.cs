@@ -36,10 +36,18 @@ public sealed record LabelStock
     public double TopMm { get; init; }
 
     /// <summary>From one label's left edge to the next one's; the label's width where not given.</summary>
-    public double PitchXMm { get => field > 0 ? field : LabelWidthMm; init; }
+    public double PitchXMm
+    {
+        get => field > 0 ? field : LabelWidthMm;
+        init;
+    }
 
     /// <summary>From one label's upper edge to the next one's; the label's height where not given.</summary>
-    public double PitchYMm { get => field > 0 ? field : LabelHeightMm; init; }
+    public double PitchYMm
+    {
+        get => field > 0 ? field : LabelHeightMm;
+        init;
+    }
 
     /// <summary>The hole of a tag with room round it: nothing is printed in here. Null where there is none.</summary>
     public Circle? Eyelet { get; init; }
@@ -48,8 +56,8 @@ public sealed record LabelStock
     public int PerSheet => Rows * Columns;
 
     /// <summary>The labels that it is for.</summary>
-    public LabelFormat Format => LabelFormat.OfShape(LabelWidthMm, LabelHeightMm)
-        ?? throw new InvalidOperationException($"no label has the shape of {Name}");
+    public LabelFormat Format =>
+        LabelFormat.OfShape(LabelWidthMm, LabelHeightMm) ?? throw new InvalidOperationException($"no label has the shape of {Name}");
 
     /// <summary>Size of a label on it as a part of its own size.</summary>
     public double Scale => LabelWidthMm / Format.WidthMm;
@@ -58,8 +66,7 @@ public sealed record LabelStock
     public static LabelStock? Find(string name) => All.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal));
 
     /// <summary>Upper left corner of the place, counted from 0 along the rows.</summary>
-    internal (double X, double Y) Place(int place) =>
-        (LeftMm + (place % Columns * PitchXMm), TopMm + (place / Columns * PitchYMm));
+    internal (double X, double Y) Place(int place) => (LeftMm + (place % Columns * PitchXMm), TopMm + (place / Columns * PitchYMm));
 
     private static LabelStock[] Load()
     {

@@ -20,7 +20,8 @@ public sealed record Placing(int Start = 1, double OffsetX = 0, double OffsetY =
         if (stock.Eyelet is { } eyelet && !IsFree(eyelet, stock))
             return $"the eyelet of {stock.Name} would lie on what is printed";
         return CropMarks && !LabelSheets.CropMarks.HaveRoom(stock, this)
-            ? FormattableString.Invariant($"{stock.Name} has no margins of {LabelSheets.CropMarks.RoomMm} mm for crop marks") : null;
+            ? FormattableString.Invariant($"{stock.Name} has no margins of {LabelSheets.CropMarks.RoomMm} mm for crop marks")
+            : null;
     }
 
     /// <summary>Upper left corner of the place, counted from 0 along the rows, with the offset.</summary>
@@ -34,8 +35,10 @@ public sealed record Placing(int Start = 1, double OffsetX = 0, double OffsetY =
     {
         var (x, y) = Corner(stock, 0);
         var (lastX, lastY) = Corner(stock, stock.PerSheet - 1);
-        return x >= -Slack && y >= -Slack
-            && lastX + stock.LabelWidthMm <= stock.PageWidthMm + Slack && lastY + stock.LabelHeightMm <= stock.PageHeightMm + Slack;
+        return x >= -Slack
+            && y >= -Slack
+            && lastX + stock.LabelWidthMm <= stock.PageWidthMm + Slack
+            && lastY + stock.LabelHeightMm <= stock.PageHeightMm + Slack;
     }
 
     // Beside the label, or within what the label leaves free.
@@ -43,7 +46,9 @@ public sealed record Placing(int Start = 1, double OffsetX = 0, double OffsetY =
     {
         var (x, y) = Corner(stock, 0);
         var beside = Distance(
-            eyelet.XMm - Math.Clamp(eyelet.XMm, x, x + stock.LabelWidthMm), eyelet.YMm - Math.Clamp(eyelet.YMm, y, y + stock.LabelHeightMm));
+            eyelet.XMm - Math.Clamp(eyelet.XMm, x, x + stock.LabelWidthMm),
+            eyelet.YMm - Math.Clamp(eyelet.YMm, y, y + stock.LabelHeightMm)
+        );
         if (beside >= (eyelet.DiameterMm / 2) - Slack)
             return true;
         return stock.Format.Free is { } free

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ExamDocs.Documents.LabelSheets;
 
 /// <summary>What is wrong with a stock, in sentences without a full stop.</summary>
@@ -20,12 +22,21 @@ public static class StockFaults
             yield return "name is blank";
         (string Name, double Value)[] sizes =
         [
-            ("pageWidthMm", stock.PageWidthMm), ("pageHeightMm", stock.PageHeightMm), ("labelWidthMm", stock.LabelWidthMm),
-            ("labelHeightMm", stock.LabelHeightMm), ("eyelet.diameterMm", stock.Eyelet?.DiameterMm ?? 1),
+            ("pageWidthMm", stock.PageWidthMm),
+            ("pageHeightMm", stock.PageHeightMm),
+            ("labelWidthMm", stock.LabelWidthMm),
+            ("labelHeightMm", stock.LabelHeightMm),
+            ("eyelet.diameterMm", stock.Eyelet?.DiameterMm ?? 1),
         ];
         foreach (var (name, value) in sizes.Where(s => s.Value is not (> 0 and <= LargestMm)))
             yield return FormattableString.Invariant($"{name} is {value}; it is more than 0 and at most {LargestMm} mm");
-        (string Name, double Value)[] places = [("leftMm", stock.LeftMm), ("topMm", stock.TopMm), ("eyelet.xMm", stock.Eyelet?.XMm ?? 0), ("eyelet.yMm", stock.Eyelet?.YMm ?? 0)];
+        (string Name, double Value)[] places =
+        [
+            ("leftMm", stock.LeftMm),
+            ("topMm", stock.TopMm),
+            ("eyelet.xMm", stock.Eyelet?.XMm ?? 0),
+            ("eyelet.yMm", stock.Eyelet?.YMm ?? 0),
+        ];
         foreach (var (name, value) in places.Where(s => s.Value is not (>= 0 and <= LargestMm)))
             yield return FormattableString.Invariant($"{name} is {value}; it is at least 0 and at most {LargestMm} mm");
         if (stock.Rows < 1 || stock.Columns < 1 || (long)stock.Rows * stock.Columns > MostPlaces)
@@ -36,18 +47,29 @@ public static class StockFaults
     {
         var placing = new Placing();
         if (LabelFormat.OfShape(stock.LabelWidthMm, stock.LabelHeightMm) is null)
-            yield return FormattableString.Invariant($"no label has the shape of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm; there are {Formats}");
+            yield return FormattableString.Invariant(
+                $"no label has the shape of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm; there are {Formats}"
+            );
         else if (stock.Scale is < LabelFormat.SmallestScale - 0.0001 or > LabelFormat.LargestScale)
-            yield return FormattableString.Invariant($"a label of {stock.LabelWidthMm} mm would be printed at {stock.Scale * 100:0} %; it is 95 to 200 % of {stock.Format.WidthMm} mm");
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"a label of {stock.LabelWidthMm} mm would be printed at {stock.Scale * 100:0} %; it is 95 to 200 % of "
+                    + $"{stock.Format.WidthMm} mm"
+            );
         else if (stock.Eyelet is not null && stock.PerSheet > 1)
             yield return "an eyelet is for a tag with one label on it";
         else if (placing.Objection(stock) is { } objection)
-            yield return objection.Replace("with this offset a label would lie off the sheet", "the labels do not lie on the page", StringComparison.Ordinal);
+            yield return objection.Replace(
+                "with this offset a label would lie off the sheet",
+                "the labels do not lie on the page",
+                StringComparison.Ordinal
+            );
         if (stock.Columns > 1 && stock.PitchXMm < stock.LabelWidthMm - Slack)
             yield return "labels would overlap: pitchXMm is less than labelWidthMm";
         if (stock.Rows > 1 && stock.PitchYMm < stock.LabelHeightMm - Slack)
             yield return "labels would overlap: pitchYMm is less than labelHeightMm";
     }
 
-    private static string Formats => string.Join(" and ", LabelFormat.All.Select(f => FormattableString.Invariant($"{f.WidthMm} x {f.HeightMm} mm ({f.Type.Kind})")));
+    private static string Formats =>
+        string.Join(" and ", LabelFormat.All.Select(f => FormattableString.Invariant($"{f.WidthMm} x {f.HeightMm} mm ({f.Type.Kind})")));
 }

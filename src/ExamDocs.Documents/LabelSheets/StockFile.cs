@@ -13,14 +13,15 @@ public static partial class StockFile
 
     private static readonly string[] Optional = ["rows", "columns", "leftMm", "topMm", "pitchXMm", "pitchYMm", "eyelet"];
 
-    internal static JsonSerializerOptions Options { get; } = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        RespectRequiredConstructorParameters = true,
-        RespectNullableAnnotations = true,
-        AllowDuplicateProperties = false,
-    };
+    internal static JsonSerializerOptions Options { get; } =
+        new()
+        {
+            PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+            UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+            RespectRequiredConstructorParameters = true,
+            RespectNullableAnnotations = true,
+            AllowDuplicateProperties = false,
+        };
 
     /// <summary>Reads it and says all that is wrong with it.</summary>
     /// <param name="path">The file.</param>
@@ -56,16 +57,19 @@ public static partial class StockFile
             return ["a stock is one JSON object, in braces"];
         var names = root.EnumerateObject().Select(p => p.Name).ToList();
         var missing = Required.Except(names, StringComparer.Ordinal).Select(n => $"{n} is missing");
-        var unknown = names.Except(Required.Concat(Optional), StringComparer.Ordinal)
+        var unknown = names
+            .Except(Required.Concat(Optional), StringComparer.Ordinal)
             .Select(n => $"{n} is not known; a stock has {string.Join(", ", Required.Concat(Optional))}");
         var twice = names.GroupBy(n => n, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there twice");
         return [.. missing, .. unknown, .. twice];
     }
 
     // What the reader itself says names types of this program.
-    private static string Said(JsonException e) => e.Path is { Length: > 2 } path && Member().IsMatch(path)
-        ? $"{path[2..]} is not what is wanted there: lengths are numbers of millimetres, rows and columns whole numbers, name and what are text, eyelet has xMm, yMm and diameterMm"
-        : FormattableString.Invariant($"it is no JSON: see line {(e.LineNumber ?? 0) + 1}");
+    private static string Said(JsonException e) =>
+        e.Path is { Length: > 2 } path && Member().IsMatch(path)
+            ? $"{path[2..]} is not what is wanted there: lengths are numbers of millimetres, rows and columns whole numbers, "
+                + "name and what are text, eyelet has xMm, yMm and diameterMm"
+            : FormattableString.Invariant($"it is no JSON: see line {(e.LineNumber ?? 0) + 1}");
 
     [GeneratedRegex(@"\A\$\.[A-Za-z.]+\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Member();

@@ -13,7 +13,10 @@ internal sealed class PdfPage(PdfSource source, PdfObject page)
     public int Number => page.Number;
 
     /// <summary>The numbers of its links, notes and fields.</summary>
-    public IEnumerable<int> Annotations => _page.Find("Annots") is not { } list ? [] : PageTree.References(_page.Reference("Annots") is { } number ? source.Object(number).Body : list);
+    public IEnumerable<int> Annotations =>
+        _page.Find("Annots") is not { } list
+            ? []
+            : PageTree.References(_page.Reference("Annots") is { } number ? source.Object(number).Body : list);
 
     public int ContentNumber => _page.Reference("Contents") ?? throw new PdfSyntaxException("a page has no content");
 
@@ -54,7 +57,8 @@ internal sealed class PdfResources(PdfSource source, PdfDictionary? resources)
 
     private static PdfDictionary? Inner(PdfSource source, PdfDictionary owner, string name) =>
         owner.Reference(name) is { } number ? source.Object(number).Dictionary()
-        : owner.Find(name) is { } value ? PdfDictionary.Read(value) : null;
+        : owner.Find(name) is { } value ? PdfDictionary.Read(value)
+        : null;
 }
 
 /// <summary>The pages of a file in their order.</summary>
@@ -84,6 +88,12 @@ internal static class PageTree
     }
 
     public static IEnumerable<int> References(ReadOnlyMemory<byte> list) =>
-        Encoding.Latin1.GetString(list.Span).Trim('[', ']').Split('R', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .Select(r => PdfNumber.Reference(Encoding.Latin1.GetBytes(r + " R")) ?? throw new PdfSyntaxException("its pages are listed in an unknown way"));
+        Encoding
+            .Latin1.GetString(list.Span)
+            .Trim('[', ']')
+            .Split('R', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Select(r =>
+                PdfNumber.Reference(Encoding.Latin1.GetBytes(r + " R"))
+                ?? throw new PdfSyntaxException("its pages are listed in an unknown way")
+            );
 }

@@ -58,7 +58,7 @@ internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
 
     private void Close()
     {
-        for (var depth = 1; depth > 0;)
+        for (var depth = 1; depth > 0; )
         {
             if (!Next())
                 throw new PdfSyntaxException("a dictionary or a list does not end");
@@ -134,7 +134,12 @@ internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
         {
             if (End >= _bytes.Length)
                 throw new PdfSyntaxException("a text does not end");
-            depth += _bytes[End] switch { (byte)'(' => 1, (byte)')' => -1, _ => 0 };
+            depth += _bytes[End] switch
+            {
+                (byte)'(' => 1,
+                (byte)')' => -1,
+                _ => 0,
+            };
             if (_bytes[End] == '\\')
                 End++;
         }

@@ -36,7 +36,9 @@ internal readonly record struct PdfObject(int Number, ReadOnlyMemory<byte> Body)
         if (!lexer.Next() || !lexer.Is("stream"u8) || dictionary.Number("Length") is not { } length)
             throw new PdfSyntaxException("a stream is missing");
         var start = lexer.End + (Body.Span[lexer.End..].StartsWith("\r\n"u8) ? 2 : 1);
-        return length >= 0 && start + (long)length <= Body.Length ? Body.Slice(start, length) : throw new PdfSyntaxException("a stream does not end");
+        return length >= 0 && start + (long)length <= Body.Length
+            ? Body.Slice(start, length)
+            : throw new PdfSyntaxException("a stream does not end");
     }
 
     private static byte[] Unpacked(ReadOnlyMemory<byte> data, int most)
@@ -46,7 +48,7 @@ internal readonly record struct PdfObject(int Number, ReadOnlyMemory<byte> Body)
             using var unpack = new ZLibStream(new MemoryStream(data.ToArray()), CompressionMode.Decompress);
             using var all = new MemoryStream();
             var buffer = new byte[81_920];
-            for (int read; (read = unpack.Read(buffer)) > 0;)
+            for (int read; (read = unpack.Read(buffer)) > 0; )
             {
                 if (all.Length + read > most)
                     throw new PdfSyntaxException("a stream is too large");
@@ -108,7 +110,8 @@ internal sealed class PdfSource
         var mark = pdf.LastIndexOf("startxref"u8);
         var lexer = new PdfLexer(pdf, Math.Max(mark, 0));
         return mark > 0 && lexer.Next() && lexer.Next() && PdfNumber.Whole(lexer.Token) is { } at && at > 0 && at < mark
-            ? at : throw new PdfSyntaxException("its table is missing");
+            ? at
+            : throw new PdfSyntaxException("its table is missing");
     }
 
     private static (List<(int Number, int At)> Offsets, int TrailerAt) Offsets(ReadOnlySpan<byte> pdf, int table)
@@ -127,7 +130,14 @@ internal sealed class PdfSource
         {
             var entry = pdf.Slice(from + (n * EntryLength), EntryLength);
             if (entry[17] == 'n')
-                offsets.Add((n, Utf8Parser.TryParse(entry[..10], out int at, out _) && at < table ? at : throw new PdfSyntaxException("its table is damaged")));
+                offsets.Add(
+                    (
+                        n,
+                        Utf8Parser.TryParse(entry[..10], out int at, out _) && at < table
+                            ? at
+                            : throw new PdfSyntaxException("its table is damaged")
+                    )
+                );
         }
         lexer = new PdfLexer(pdf, from + (count * EntryLength));
         return lexer.Next() && lexer.Is("trailer"u8) ? (offsets, lexer.End) : throw new PdfSyntaxException("its trailer is missing");
@@ -138,8 +148,12 @@ internal sealed class PdfSource
         var slice = pdf[at..end];
         var lexer = new PdfLexer(slice.Span);
         if (!lexer.Next() || PdfNumber.Whole(lexer.Token) != number || !lexer.Next() || !lexer.Next() || !lexer.Is("obj"u8))
-            throw new PdfSyntaxException($"object {number.ToString(System.Globalization.CultureInfo.InvariantCulture)} is not where its table says");
+            throw new PdfSyntaxException(
+                $"object {number.ToString(System.Globalization.CultureInfo.InvariantCulture)} is not where its table says"
+            );
         var close = slice.Span.LastIndexOf("endobj"u8);
-        return close > lexer.End ? new PdfObject(number, slice[lexer.End..close].TrimStart("\r\n"u8).TrimEnd("\r\n"u8)) : throw new PdfSyntaxException("an object does not end");
+        return close > lexer.End
+            ? new PdfObject(number, slice[lexer.End..close].TrimStart("\r\n"u8).TrimEnd("\r\n"u8))
+            : throw new PdfSyntaxException("an object does not end");
     }
 }

@@ -10,8 +10,7 @@ namespace ExamDocs.Documents.PdfSyntax;
 /// </summary>
 internal sealed class PdfTarget(PdfSource source)
 {
-    private readonly SortedDictionary<int, ReadOnlyMemory<byte>> _objects =
-        new(source.Objects.ToDictionary(o => o.Number, o => o.Body));
+    private readonly SortedDictionary<int, ReadOnlyMemory<byte>> _objects = new(source.Objects.ToDictionary(o => o.Number, o => o.Body));
 
     private readonly SortedDictionary<int, long> _offsets = [];
 
@@ -57,7 +56,11 @@ internal sealed class PdfTarget(PdfSource source)
             file.Write("\nendobj\n"u8);
         }
         var id = Convert.ToHexString(SHA256.HashData(file.GetBuffer().AsSpan(0, (int)file.Length)).AsSpan(0, 16));
-        WriteTable(file, _offsets, string.Create(CultureInfo.InvariantCulture, $"/Root {catalog} 0 R\n/Info {info} 0 R\n/ID [<{id}> <{id}>]"));
+        WriteTable(
+            file,
+            _offsets,
+            string.Create(CultureInfo.InvariantCulture, $"/Root {catalog} 0 R\n/Info {info} 0 R\n/ID [<{id}> <{id}>]")
+        );
         return file.ToArray();
     }
 
@@ -70,7 +73,11 @@ internal sealed class PdfTarget(PdfSource source)
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"xref\n0 {size}\n0000000000 65535 f \n");
         for (var number = 1; number < size; number++)
-            text.Append(offsets.TryGetValue(number, out var at) ? at.ToString("0000000000", CultureInfo.InvariantCulture) + " 00000 n \n" : "0000000000 65535 f \n");
+            text.Append(
+                offsets.TryGetValue(number, out var at)
+                    ? at.ToString("0000000000", CultureInfo.InvariantCulture) + " 00000 n \n"
+                    : "0000000000 65535 f \n"
+            );
         text.Append(CultureInfo.InvariantCulture, $"trailer\n<</Size {size}\n{trailer}>>\nstartxref\n{table}\n%%EOF\n");
         file.Write(Latin(text.ToString()));
     }

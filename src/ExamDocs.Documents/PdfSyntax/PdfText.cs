@@ -9,23 +9,32 @@ internal static class PdfText
     private static ReadOnlySpan<byte> Utf16Mark => [0xFE, 0xFF];
 
     /// <summary>As a string that holds any character: hexadecimal, and UTF-16 where Latin letters do not do.</summary>
-    public static string Write(string text) => text.All(char.IsAscii) && text.IndexOfAny(['(', ')', '\\', '\n', '\r']) < 0
-        ? $"({text})"
-        : $"<FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text))}>";
+    public static string Write(string text) =>
+        text.All(char.IsAscii) && text.IndexOfAny(['(', ')', '\\', '\n', '\r']) < 0
+            ? $"({text})"
+            : $"<FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(text))}>";
 
     /// <summary>What a string says. Bytes beyond ASCII that no UTF-16 mark explains are read as Latin-1.</summary>
     public static string Read(ReadOnlySpan<byte> token)
     {
         var bytes = Bytes(token);
-        return bytes.AsSpan().StartsWith(Utf16Mark) ? Encoding.BigEndianUnicode.GetString(bytes.AsSpan(2)) : Encoding.Latin1.GetString(bytes);
+        return bytes.AsSpan().StartsWith(Utf16Mark)
+            ? Encoding.BigEndianUnicode.GetString(bytes.AsSpan(2))
+            : Encoding.Latin1.GetString(bytes);
     }
 
     /// <summary>The bytes that a string stands for, written either way.</summary>
-    public static byte[] Bytes(ReadOnlySpan<byte> token) => token.IsEmpty ? [] : token[0] == '<' ? Hex(token[1..^1]) : Literal(token[1..^1]);
+    public static byte[] Bytes(ReadOnlySpan<byte> token) =>
+        token.IsEmpty ? []
+        : token[0] == '<' ? Hex(token[1..^1])
+        : Literal(token[1..^1]);
 
     private static byte[] Hex(ReadOnlySpan<byte> digits)
     {
-        if (digits.Length % 2 == 0 && Convert.FromHexString(digits, new byte[digits.Length / 2], out _, out _) is System.Buffers.OperationStatus.Done)
+        if (
+            digits.Length % 2 == 0
+            && Convert.FromHexString(digits, new byte[digits.Length / 2], out _, out _) is System.Buffers.OperationStatus.Done
+        )
             return Convert.FromHexString(digits);
         var clean = new StringBuilder(digits.Length);
         foreach (var digit in digits)
@@ -61,24 +70,39 @@ internal static class PdfText
     }
 
     /// <summary>Null for a line break that is only there for the eye.</summary>
-    private static byte? Escaped(byte letter) => letter switch
-    {
-        (byte)'n' => 10,
-        (byte)'r' => 13,
-        (byte)'t' => 9,
-        (byte)'b' => 8,
-        (byte)'f' => 12,
-        10 or 13 => null,
-        _ => letter,
-    };
+    private static byte? Escaped(byte letter) =>
+        letter switch
+        {
+            (byte)'n' => 10,
+            (byte)'r' => 13,
+            (byte)'t' => 9,
+            (byte)'b' => 8,
+            (byte)'f' => 12,
+            10 or 13 => null,
+            _ => letter,
+        };
 
     /// <summary>A date as PDF writes it, D:20260512093000+00'00', as XMP does; null where it is no such date.</summary>
     public static string? XmpDate(string pdf)
     {
         var digits = pdf.Replace("'", "", StringComparison.Ordinal);
-        return DateTimeOffset.TryParseExact(digits, ["'D:'yyyyMMddHHmmsszzz", "'D:'yyyyMMddHHmmss'Z'"], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var date)
-            || DateTimeOffset.TryParseExact(Colon(digits), "'D:'yyyyMMddHHmmsszzz", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out date)
-            ? date.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture) : null;
+        return
+            DateTimeOffset.TryParseExact(
+                digits,
+                ["'D:'yyyyMMddHHmmsszzz", "'D:'yyyyMMddHHmmss'Z'"],
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.AssumeUniversal,
+                out var date
+            )
+            || DateTimeOffset.TryParseExact(
+                Colon(digits),
+                "'D:'yyyyMMddHHmmsszzz",
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.AssumeUniversal,
+                out date
+            )
+            ? date.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture)
+            : null;
     }
 
     private static string Colon(string digits) => digits.Length == 21 ? digits.Insert(19, ":") : digits;

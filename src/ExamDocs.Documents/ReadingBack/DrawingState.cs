@@ -12,8 +12,8 @@ internal readonly record struct PageArea(float Left, float Bottom, float Right, 
 
     public PageArea With(Vector2 p) => new(Math.Min(Left, p.X), Math.Min(Bottom, p.Y), Math.Max(Right, p.X), Math.Max(Top, p.Y));
 
-    public PageArea Within(PageArea other) => new(
-        Math.Max(Left, other.Left), Math.Max(Bottom, other.Bottom), Math.Min(Right, other.Right), Math.Min(Top, other.Top));
+    public PageArea Within(PageArea other) =>
+        new(Math.Max(Left, other.Left), Math.Max(Bottom, other.Bottom), Math.Min(Right, other.Right), Math.Min(Top, other.Top));
 
     public bool Has(Vector2 p) => p.X >= Left && p.X <= Right && p.Y >= Bottom && p.Y <= Top;
 
@@ -21,8 +21,11 @@ internal readonly record struct PageArea(float Left, float Bottom, float Right, 
 
     /// <param name="other">What must lie inside.</param>
     /// <param name="tolerance">By how many points it may stick out.</param>
-    public bool Holds(PageArea other, float tolerance) => other.Left >= Left - tolerance && other.Right <= Right + tolerance
-        && other.Bottom >= Bottom - tolerance && other.Top <= Top + tolerance;
+    public bool Holds(PageArea other, float tolerance) =>
+        other.Left >= Left - tolerance
+        && other.Right <= Right + tolerance
+        && other.Bottom >= Bottom - tolerance
+        && other.Top <= Top + tolerance;
 }
 
 /// <summary>Where and with what is drawn: what q keeps and Q brings back (ISO 32000-1, 8.4.2).</summary>

@@ -19,20 +19,35 @@ public static class FaithfulPrint
         var heads = VisibleText.Heads(html);
         IReadOnlyList<PrintFault> found = [.. Missing(body, texts, heads), .. Unreadable(body, pages, texts)];
         // The head of a table that runs on stands there once more, and must be whole there too.
-        return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text), heads).Select(left => new PrintFault(Besides(left), null))];
+        return found.Count > 0
+            ? found
+            : [.. body.Leftovers(texts.Select(t => t.Text), heads).Select(left => new PrintFault(Besides(left), null))];
     }
 
     /// <summary>The texts of a page that no installed font has a sign for, each with its item.</summary>
     /// <param name="html">The page.</param>
     /// <param name="missing">The characters that no font has.</param>
-    public static IReadOnlyList<PrintFault> Lacking(string html, IReadOnlyList<System.Text.Rune> missing) => missing.Count == 0 ? [] :
-    [
-        .. VisibleText.Texts(html).Where(t => t.Text.EnumerateRunes().Any(missing.Contains)).GroupBy(t => t.Item, StringComparer.Ordinal)
-            .Select(g => new PrintFault($"no installed font has {MissingGlyphs.Name(g.SelectMany(t => t.Text.EnumerateRunes()).Where(missing.Contains).Distinct())}", g.Key))
-            .DefaultIfEmpty(new PrintFault($"no installed font has {MissingGlyphs.Name(missing)}", null)),
-    ];
+    public static IReadOnlyList<PrintFault> Lacking(string html, IReadOnlyList<System.Text.Rune> missing) =>
+        missing.Count == 0
+            ? []
+            :
+            [
+                .. VisibleText
+                    .Texts(html)
+                    .Where(t => t.Text.EnumerateRunes().Any(missing.Contains))
+                    .GroupBy(t => t.Item, StringComparer.Ordinal)
+                    .Select(g => new PrintFault(
+                        "no installed font has "
+                            + $"{MissingGlyphs.Name(g.SelectMany(t => t.Text.EnumerateRunes()).Where(missing.Contains).Distinct())}",
+                        g.Key
+                    ))
+                    .DefaultIfEmpty(new PrintFault($"no installed font has {MissingGlyphs.Name(missing)}", null)),
+            ];
 
-    /// <summary>Holds them against each other in both directions: nothing is missing, cut or covered, and nothing stands in the file that is not of the page.</summary>
+    /// <summary>
+    /// Holds them against each other in both directions: nothing is missing, cut or covered, and nothing stands in the file that is not of
+    /// the page.
+    /// </summary>
     /// <remarks>Pictures and lines are not compared, nor where on the paper a text stands.</remarks>
     /// <inheritdoc cref="Faults"/>
     public static IReadOnlyList<string> Differences(string html, byte[] pdf)
@@ -48,15 +63,22 @@ public static class FaithfulPrint
         ];
     }
 
-    /// <summary>In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.</summary>
+    /// <summary>
+    /// In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.
+    /// </summary>
     private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads)
     {
-        List<string> found = [.. Missing(body, texts, heads).Select(f => f.Words), .. body.Leftovers(texts.Select(t => t.Text), heads).Select(Besides)];
+        List<string> found =
+        [
+            .. Missing(body, texts, heads).Select(f => f.Words),
+            .. body.Leftovers(texts.Select(t => t.Text), heads).Select(Besides),
+        ];
         return found.Count > 0 || texts.Any(t => FoldedText.RunsLeft(t.Text)) ? found : ["its texts stand in another order"];
     }
 
     private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads) =>
-        body.StrikeAll([.. texts.Select(t => t.Text)], heads).Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
+        body.StrikeAll([.. texts.Select(t => t.Text)], heads)
+            .Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
 
     private static string Besides(string text) => $"\"{Quote(text)}\" is printed and does not belong there";
 
@@ -66,10 +88,16 @@ public static class FaithfulPrint
         for (var page = 0; page < pages.Count; page++)
         {
             var where = string.Create(CultureInfo.InvariantCulture, $"on page {page + 1}");
-            var unreadable = pages[page].Letters.Where(l => l.IsCut).Select(l => (Letter: l, Why: "is cut off"))
-                .Concat(ObscuredLetters.On(pages[page])).GroupBy(u => (u.Why, Item: ItemOf(body.TextsAt(u.Letter), texts)));
+            var unreadable = pages[page]
+                .Letters.Where(l => l.IsCut)
+                .Select(l => (Letter: l, Why: "is cut off"))
+                .Concat(ObscuredLetters.On(pages[page]))
+                .GroupBy(u => (u.Why, Item: ItemOf(body.TextsAt(u.Letter), texts)));
             foreach (var group in unreadable)
-                yield return new PrintFault($"\"{Quote(string.Concat(group.Select(u => u.Letter.Text)))}\" {group.Key.Why} {where}", group.Key.Item);
+                yield return new PrintFault(
+                    $"\"{Quote(string.Concat(group.Select(u => u.Letter.Text)))}\" {group.Key.Why} {where}",
+                    group.Key.Item
+                );
         }
     }
 

@@ -24,8 +24,14 @@ internal static class FoldedText
     public static bool RunsLeft(string text) => text.EnumerateRunes().Any(IsRightToLeft);
 
     /// <summary>Hebrew, Arabic and their neighbours (Unicode Standard Annex 9, table of default classes R and AL).</summary>
-    public static bool IsRightToLeft(Rune rune) => rune.Value is (>= 0x0590 and <= 0x08FF) or (>= 0xFB1D and <= 0xFDFF) or (>= 0xFE70 and <= 0xFEFC)
-        or (>= 0x10800 and <= 0x10FFF) or (>= 0x1E800 and <= 0x1EFFF) && !Rune.IsDigit(rune);
+    public static bool IsRightToLeft(Rune rune) =>
+        rune.Value
+            is (>= 0x0590 and <= 0x08FF)
+                or (>= 0xFB1D and <= 0xFDFF)
+                or (>= 0xFE70 and <= 0xFEFC)
+                or (>= 0x10800 and <= 0x10FFF)
+                or (>= 0x1E800 and <= 0x1EFFF)
+        && !Rune.IsDigit(rune);
 
     private static string Decomposed(string text)
     {
@@ -49,7 +55,12 @@ internal static class FoldedText
         if (rune.Value is 0x2206)
             return "Δ";
         var category = Rune.GetUnicodeCategory(rune);
-        return category is UnicodeCategory.OtherSymbol or UnicodeCategory.UppercaseLetter or UnicodeCategory.LowercaseLetter or UnicodeCategory.OtherLetter
+        return
+            category
+                is UnicodeCategory.OtherSymbol
+                    or UnicodeCategory.UppercaseLetter
+                    or UnicodeCategory.LowercaseLetter
+                    or UnicodeCategory.OtherLetter
             ? rune.ToString().Normalize(NormalizationForm.FormKD)
             : rune.ToString();
     }

@@ -8,7 +8,10 @@ namespace ExamDocs.Documents.ReadingBack;
 /// </summary>
 internal static class ObscuredLetters
 {
-    /// <summary>Contrast below which a letter counts as unseen. Far below what is asked of text that reads well (WCAG 2.2, 1.4.3: 4.5). No source: the least that our own pages have is 2.</summary>
+    /// <summary>
+    /// Contrast below which a letter counts as unseen. Far below what is asked of text that reads well (WCAG 2.2, 1.4.3: 4.5). No source:
+    /// the least that our own pages have is 2.
+    /// </summary>
     private const double LeastContrast = 1.5;
 
     /// <summary>Points, half the height of a letter. No source: the smallest print of ours has twice as much.</summary>
@@ -20,7 +23,10 @@ internal static class ObscuredLetters
     private const float Cell = 12;
 
     /// <summary>Where a letter is looked at, as parts of its width and of half its height.</summary>
-    private static readonly Vector2[] Points = [.. from u in (float[])[0.05f, 0.27f, 0.5f, 0.73f, 0.95f] from v in (float[])[0.06f, 0.35f, 0.65f, 0.94f] select new Vector2(u, v)];
+    private static readonly Vector2[] Points =
+    [
+        .. from u in (float[])[0.05f, 0.27f, 0.5f, 0.73f, 0.95f] from v in (float[])[0.06f, 0.35f, 0.65f, 0.94f] select new Vector2(u, v),
+    ];
 
     /// <summary>Each letter that cannot be read, and why in a few words.</summary>
     public static IEnumerable<(PrintedLetter Letter, string Why)> On(PrintedPage page)
@@ -43,8 +49,16 @@ internal static class ObscuredLetters
 
     private static bool HasInk(PrintedLetter letter) => !letter.IsBlank && letter.Corners.Length == 4;
 
-    private static Vector2[] PointsOf(PrintedLetter letter) => [.. Points.Select(p => Vector2.Lerp(
-        Vector2.Lerp(letter.Corners[0], letter.Corners[1], p.X), Vector2.Lerp(letter.Corners[3], letter.Corners[2], p.X), p.Y))];
+    private static Vector2[] PointsOf(PrintedLetter letter) =>
+        [
+            .. Points.Select(p =>
+                Vector2.Lerp(
+                    Vector2.Lerp(letter.Corners[0], letter.Corners[1], p.X),
+                    Vector2.Lerp(letter.Corners[3], letter.Corners[2], p.X),
+                    p.Y
+                )
+            ),
+        ];
 
     private static PageArea Area(PrintedLetter letter) => letter.Corners.Aggregate(PageArea.Nothing, (area, c) => area.With(c));
 
@@ -73,7 +87,12 @@ internal static class ObscuredLetters
         return found;
     }
 
-    private static void Meet(Dictionary<(int, int), List<PrintedLetter>> cells, (int, int) cell, PrintedLetter letter, HashSet<PrintedLetter> found)
+    private static void Meet(
+        Dictionary<(int, int), List<PrintedLetter>> cells,
+        (int, int) cell,
+        PrintedLetter letter,
+        HashSet<PrintedLetter> found
+    )
     {
         if (!cells.TryGetValue(cell, out var there))
             cells[cell] = there = [];
@@ -87,7 +106,8 @@ internal static class ObscuredLetters
     }
 
     /// <summary>Whether a good part of a letter lies within another's place.</summary>
-    private static bool Lies(PrintedLetter letter, PrintedLetter within) => PointsOf(letter).Count(p => IsWithin(p, within.Corners)) >= Points.Length / 5;
+    private static bool Lies(PrintedLetter letter, PrintedLetter within) =>
+        PointsOf(letter).Count(p => IsWithin(p, within.Corners)) >= Points.Length / 5;
 
     private static bool IsWithin(Vector2 p, Vector2[] corners)
     {

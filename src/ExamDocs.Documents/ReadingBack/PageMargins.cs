@@ -7,7 +7,9 @@ namespace ExamDocs.Documents.ReadingBack;
 /// <summary>What our own style sheets print in the margins of each page: title, number, day of issue and page number.</summary>
 internal sealed partial class PageMargins
 {
-    /// <summary>In the order in which they are written; each with the number of the page as the first, of the pages as the second value.</summary>
+    /// <summary>
+    /// In the order in which they are written; each with the number of the page as the first, of the pages as the second value.
+    /// </summary>
     private readonly List<string> _contents;
 
     /// <param name="html">A page with its style sheets.</param>
@@ -15,7 +17,12 @@ internal sealed partial class PageMargins
 
     /// <summary>What stands in the margins besides, a stretch for each page; empty where nothing does.</summary>
     public IEnumerable<string> Leftovers(IReadOnlyList<IReadOnlyList<PrintedLetter>> pages) =>
-        pages.Select((page, index) => Leftover(string.Concat(page.Where(l => l.IsMargin).Select(l => FoldedText.Of(l.Text))), index + 1, pages.Count)).Where(l => l.Length > 0);
+        pages
+            .Select(
+                (page, index) =>
+                    Leftover(string.Concat(page.Where(l => l.IsMargin).Select(l => FoldedText.Of(l.Text))), index + 1, pages.Count)
+            )
+            .Where(l => l.Length > 0);
 
     private string Leftover(string margin, int page, int pages)
     {
@@ -28,17 +35,40 @@ internal sealed partial class PageMargins
         return margin;
     }
 
-    private static string Text(string value) => string.Concat(Token().Matches(value).Select(t => t.Groups["counter"] is { Success: true } counter
-        ? counter.ValueSpan is "page" ? "{0}" : "{1}"
-        : Unescaped(t.Groups["text"].Value).Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal)));
+    private static string Text(string value) =>
+        string.Concat(
+            Token()
+                .Matches(value)
+                .Select(t =>
+                    t.Groups["counter"] is { Success: true } counter
+                        ? counter.ValueSpan is "page"
+                            ? "{0}"
+                            : "{1}"
+                        : Unescaped(t.Groups["text"].Value)
+                            .Replace("{", "{{", StringComparison.Ordinal)
+                            .Replace("}", "}}", StringComparison.Ordinal)
+                )
+        );
 
     /// <summary>A backslash and hexadecimal digits stand for the letter of that number (CSS Syntax 3, section 4.3.7).</summary>
-    private static string Unescaped(string text) => Escape().Replace(text, e => new Rune(int.Parse(e.Groups["code"].ValueSpan, NumberStyles.HexNumber, CultureInfo.InvariantCulture)).ToString());
+    private static string Unescaped(string text) =>
+        Escape()
+            .Replace(text, e =>
+                new Rune(int.Parse(e.Groups["code"].ValueSpan, NumberStyles.HexNumber, CultureInfo.InvariantCulture)).ToString()
+            );
 
-    [GeneratedRegex("""content: (?<value>(?:"[^"]*"|counter\([a-z]+\)|\s)+);""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        """content: (?<value>(?:"[^"]*"|counter\([a-z]+\)|\s)+);""",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Content();
 
-    [GeneratedRegex("""counter\((?<counter>[a-z]+)\)|"(?<text>[^"]*)["]""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        """counter\((?<counter>[a-z]+)\)|"(?<text>[^"]*)["]""",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Token();
 
     [GeneratedRegex("""\\(?<code>[0-9a-fA-F]{1,6}) ?""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]

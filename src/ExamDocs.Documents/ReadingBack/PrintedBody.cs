@@ -127,8 +127,12 @@ internal sealed class PrintedBody
         return at + length;
     }
 
-    private bool IsOfWholeRuns(int at, string text) => at + text.Length <= _text.Length && _runEnds.Contains(at) && _runEnds.Contains(at + text.Length)
-        && string.CompareOrdinal(_text, at, text, 0, text.Length) == 0 && !_found.AsSpan(at, text.Length).Contains(true);
+    private bool IsOfWholeRuns(int at, string text) =>
+        at + text.Length <= _text.Length
+        && _runEnds.Contains(at)
+        && _runEnds.Contains(at + text.Length)
+        && string.CompareOrdinal(_text, at, text, 0, text.Length) == 0
+        && !_found.AsSpan(at, text.Length).Contains(true);
 
     private bool StrikeRuns(int text, string folded)
     {
@@ -140,7 +144,19 @@ internal sealed class PrintedBody
 
     private int? FindRuns(string text, int from, int to = int.MaxValue)
     {
-        for (var at = from; at < Math.Min(to, _text.Length) && (at = _text.IndexOf(text, at, Math.Min(_text.Length, to == int.MaxValue ? to : to + text.Length) - at, StringComparison.Ordinal)) >= 0; at++)
+        for (
+            var at = from;
+            at < Math.Min(to, _text.Length)
+                && (
+                    at = _text.IndexOf(
+                        text,
+                        at,
+                        Math.Min(_text.Length, to == int.MaxValue ? to : to + text.Length) - at,
+                        StringComparison.Ordinal
+                    )
+                ) >= 0;
+            at++
+        )
         {
             if (IsOfWholeRuns(at, text))
                 return at;
@@ -152,7 +168,8 @@ internal sealed class PrintedBody
     /// Strikes a text off: whole, wherever it stands; or parted between two of its words by a page's end. Longer texts have
     /// to be struck off first: a shorter one stands within them.
     /// </summary>
-    private bool Strike(int index, string text) => FoldedText.RunsLeft(text) ? StandsInWords(text) : StrikeWhole(index, FoldedText.Of(text)) || StrikeParted(index, text);
+    private bool Strike(int index, string text) =>
+        FoldedText.RunsLeft(text) ? StandsInWords(text) : StrikeWhole(index, FoldedText.Of(text)) || StrikeParted(index, text);
 
     /// <summary>
     /// What was not struck off, each stretch in one. Letters from right to left are never struck off: of them as many are
@@ -165,7 +182,11 @@ internal sealed class PrintedBody
             if (HeadOn(page, heads) is { } head && !_found.AsSpan(Start(page), head.Length).Contains(true))
                 Take(Start(page), head.Length);
         }
-        var leftward = texts.Where(FoldedText.RunsLeft).SelectMany(FoldedText.Of).CountBy(letter => letter).ToDictionary(c => c.Key, c => c.Value);
+        var leftward = texts
+            .Where(FoldedText.RunsLeft)
+            .SelectMany(FoldedText.Of)
+            .CountBy(letter => letter)
+            .ToDictionary(c => c.Key, c => c.Value);
         var left = new List<StringBuilder>();
         var last = -2;
         for (var at = 0; at < _text.Length; at++)
@@ -180,7 +201,10 @@ internal sealed class PrintedBody
         return [.. left.Select(l => l.ToString())];
     }
 
-    /// <summary>Whether the file draws exactly these texts, one after the other; the head of a table that runs on may stand on top of each further page.</summary>
+    /// <summary>
+    /// Whether the file draws exactly these texts, one after the other; the head of a table that runs on may stand on top of each further
+    /// page.
+    /// </summary>
     /// <param name="texts">In the order of the page.</param>
     /// <param name="heads">Of tables, as they are compared.</param>
     public bool Says(IEnumerable<string> texts, IReadOnlyList<string> heads)
@@ -199,7 +223,9 @@ internal sealed class PrintedBody
     }
 
     private string? HeadOn(int page, IReadOnlyList<string> heads) =>
-        heads.FirstOrDefault(h => h.Length > 0 && Start(page) + h.Length <= _pageEnds[page] && string.CompareOrdinal(_text, Start(page), h, 0, h.Length) == 0);
+        heads.FirstOrDefault(h =>
+            h.Length > 0 && Start(page) + h.Length <= _pageEnds[page] && string.CompareOrdinal(_text, Start(page), h, 0, h.Length) == 0
+        );
 
     private static bool TakeOne(Dictionary<char, int> letters, char letter)
     {
@@ -223,7 +249,10 @@ internal sealed class PrintedBody
 
     private bool StrikeParted(int index, string text)
     {
-        var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(FoldedText.Of).Where(w => w.Length > 0).ToArray();
+        var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+            .Select(FoldedText.Of)
+            .Where(w => w.Length > 0)
+            .ToArray();
         for (var page = 0; page < _pageEnds.Length - 1; page++)
         {
             if (StrikeParted(index, words, page))
@@ -263,8 +292,12 @@ internal sealed class PrintedBody
     /// Letters from right to left stand in the file in the order in which they are seen. How the words of a line are
     /// mixed cannot be undone with certainty; each word must be there whole, from either side.
     /// </summary>
-    private bool StandsInWords(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(Runs)
-        .All(run => run.Length == 0 || _text.Contains(run, StringComparison.Ordinal) || _reversed.Value.Contains(run, StringComparison.Ordinal));
+    private bool StandsInWords(string text) =>
+        text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+            .SelectMany(Runs)
+            .All(run =>
+                run.Length == 0 || _text.Contains(run, StringComparison.Ordinal) || _reversed.Value.Contains(run, StringComparison.Ordinal)
+            );
 
     /// <summary>A word parted where its direction changes.</summary>
     private static IEnumerable<string> Runs(string word)
@@ -273,7 +306,9 @@ internal sealed class PrintedBody
         bool? left = null;
         foreach (var rune in word.EnumerateRunes())
         {
-            var runsLeft = FoldedText.IsRightToLeft(rune) || (left is true && Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.NonSpacingMark);
+            var runsLeft =
+                FoldedText.IsRightToLeft(rune)
+                || (left is true && Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.NonSpacingMark);
             if (left is { } before && before != runsLeft)
             {
                 yield return FoldedText.Of(run.ToString());

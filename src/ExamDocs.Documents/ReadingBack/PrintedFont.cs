@@ -28,8 +28,11 @@ internal sealed class PrintedFont
         return new PrintedFont(text, Wide(source, descendant), descendant.Number("DW") ?? 1000, 2)
         {
             Name = name,
-            _shapes = new Lazy<LetterShapes?>(() => descendant.Reference("FontDescriptor") is { } facts && source.Object(facts).Dictionary().Reference("FontFile2") is { } file
-                ? new LetterShapes(source.Object(file).Stream(MostBytes)) : null),
+            _shapes = new Lazy<LetterShapes?>(() =>
+                descendant.Reference("FontDescriptor") is { } facts && source.Object(facts).Dictionary().Reference("FontFile2") is { } file
+                    ? new LetterShapes(source.Object(file).Stream(MostBytes))
+                    : null
+            ),
         };
     }
 

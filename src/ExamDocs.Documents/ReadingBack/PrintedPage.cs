@@ -21,7 +21,9 @@ internal sealed record PrintedLetter(string Text, bool IsMargin, bool IsCut)
     /// <summary>0 where it is there and not drawn, 1 where nothing behind it shows through.</summary>
     public float Opacity { get; init; } = 1;
 
-    /// <summary>The middle of the letter, from its foot to half its size: foot left, foot right, top right, top left; points of the page.</summary>
+    /// <summary>
+    /// The middle of the letter, from its foot to half its size: foot left, foot right, top right, top left; points of the page.
+    /// </summary>
     public Vector2[] Corners { get; init; } = [];
 
     /// <summary>The font's name without the mark of its subset.</summary>
@@ -54,12 +56,18 @@ internal readonly record struct Ink(float Red, float Green, float Blue)
     public static Ink White { get; } = new(1, 1, 1);
 
     /// <summary>Contrast ratio by WCAG 2.2, from 1 (the same) to 21; null where one of the two has no one colour.</summary>
-    public double? ContrastWith(Ink other) => IsMixed || other.IsMixed ? null
-        : (Math.Max(Luminance, other.Luminance) + 0.05) / (Math.Min(Luminance, other.Luminance) + 0.05);
+    public double? ContrastWith(Ink other) =>
+        IsMixed || other.IsMixed ? null : (Math.Max(Luminance, other.Luminance) + 0.05) / (Math.Min(Luminance, other.Luminance) + 0.05);
 
     /// <summary>As it looks over another, where that shows through.</summary>
-    public Ink Over(Ink other, float opacity) => opacity >= 1 || IsMixed || other.IsMixed ? this
-        : new((Red * opacity) + (other.Red * (1 - opacity)), (Green * opacity) + (other.Green * (1 - opacity)), (Blue * opacity) + (other.Blue * (1 - opacity)));
+    public Ink Over(Ink other, float opacity) =>
+        opacity >= 1 || IsMixed || other.IsMixed
+            ? this
+            : new(
+                (Red * opacity) + (other.Red * (1 - opacity)),
+                (Green * opacity) + (other.Green * (1 - opacity)),
+                (Blue * opacity) + (other.Blue * (1 - opacity))
+            );
 
     private double Luminance => (0.2126 * Linear(Red)) + (0.7152 * Linear(Green)) + (0.0722 * Linear(Blue));
 

@@ -33,7 +33,12 @@ internal sealed class PrintedText
     private PrintedText(PdfSource source, Dictionary<int, PrintedFont> fonts, PageArea page)
     {
         (_source, _fonts) = (source, fonts);
-        _state = new DrawingState(Matrix3x2.Identity, page, null, 1) { LineWidth = 1, Opacity = 1, Group = 1 };
+        _state = new DrawingState(Matrix3x2.Identity, page, null, 1)
+        {
+            LineWidth = 1,
+            Opacity = 1,
+            Group = 1,
+        };
     }
 
     /// <summary>The letters of each page.</summary>
@@ -62,7 +67,7 @@ internal sealed class PrintedText
 
     private void Pass(byte[] content, PdfResources resources, int depth)
     {
-        for (var o = new ContentOperators(content); o.Next();)
+        for (var o = new ContentOperators(content); o.Next(); )
         {
             if (!PassText(o, resources) && !_marks.Pass(o) && !PassState(o, resources) && !_path.Pass(o, ref _state, Paint) && o.Is("Do"u8))
                 PassDrawing(resources.Drawn(Name(o)), depth);
@@ -86,10 +91,12 @@ internal sealed class PrintedText
         return true;
     }
 
-    private void Set(PdfDictionary? kept) => _state = _state with
-    {
-        LineWidth = (float)(kept?.Real("LW") ?? _state.LineWidth), Opacity = (float)(kept?.Real("ca") ?? _state.Opacity),
-    };
+    private void Set(PdfDictionary? kept) =>
+        _state = _state with
+        {
+            LineWidth = (float)(kept?.Real("LW") ?? _state.LineWidth),
+            Opacity = (float)(kept?.Real("ca") ?? _state.Opacity),
+        };
 
     private bool PassColour(in ContentOperators o)
     {
@@ -107,12 +114,17 @@ internal sealed class PrintedText
     }
 
     /// <summary>Grey, red with green and blue, or the four colours of print, simply turned into three.</summary>
-    private static Ink Ink(in ContentOperators o) => o.Count switch
-    {
-        1 => new((float)o.Number(0), (float)o.Number(0), (float)o.Number(0)),
-        4 => new((float)((1 - o.Number(0)) * (1 - o.Number(3))), (float)((1 - o.Number(1)) * (1 - o.Number(3))), (float)((1 - o.Number(2)) * (1 - o.Number(3)))),
-        _ => new((float)o.Number(0), (float)o.Number(1), (float)o.Number(2)),
-    };
+    private static Ink Ink(in ContentOperators o) =>
+        o.Count switch
+        {
+            1 => new((float)o.Number(0), (float)o.Number(0), (float)o.Number(0)),
+            4 => new(
+                (float)((1 - o.Number(0)) * (1 - o.Number(3))),
+                (float)((1 - o.Number(1)) * (1 - o.Number(3))),
+                (float)((1 - o.Number(2)) * (1 - o.Number(3)))
+            ),
+            _ => new((float)o.Number(0), (float)o.Number(1), (float)o.Number(2)),
+        };
 
     private void Paint(IReadOnlyList<Vector2[]> rings, bool isStroke)
     {
@@ -161,21 +173,39 @@ internal sealed class PrintedText
         {
             var (text, width) = font.Letter(shown.AsSpan(at, font.CodeLength));
             Vector2[] corners = Corners((float)width);
-            _letters.Add(new PrintedLetter(_marks.Said(text), _marks.IsMargin, !string.IsNullOrWhiteSpace(text) && IsCut(corners))
-            {
-                Run = _run, Order = _order++, Ink = _state.Fill, Opacity = _state.IsUnseen ? 0 : _state.Opacity * _state.Group, Corners = corners, Font = font.Name,
-                Drawn = text, HasShape = !string.IsNullOrWhiteSpace(text) || font.Draws(shown.AsSpan(at, font.CodeLength)), IsSaid = _marks.IsSaid, Width = (float)width,
-            });
+            _letters.Add(
+                new PrintedLetter(_marks.Said(text), _marks.IsMargin, !string.IsNullOrWhiteSpace(text) && IsCut(corners))
+                {
+                    Run = _run,
+                    Order = _order++,
+                    Ink = _state.Fill,
+                    Opacity = _state.IsUnseen ? 0 : _state.Opacity * _state.Group,
+                    Corners = corners,
+                    Font = font.Name,
+                    Drawn = text,
+                    HasShape = !string.IsNullOrWhiteSpace(text) || font.Draws(shown.AsSpan(at, font.CodeLength)),
+                    IsSaid = _marks.IsSaid,
+                    Width = (float)width,
+                }
+            );
             Advance((float)width);
         }
     }
 
-    /// <summary>Descenders and overhangs may be trimmed by a line's box: the middle of the letter counts, from its foot to half its size.</summary>
+    /// <summary>
+    /// Descenders and overhangs may be trimmed by a line's box: the middle of the letter counts, from its foot to half its size.
+    /// </summary>
     private Vector2[] Corners(float width)
     {
         var (place, em) = (_text * _state.Place, _state.Size / 1000);
         var (left, right, half) = (0.1f * width * em, 0.9f * width * em, 500 * em);
-        return [Vector2.Transform(new(left, 0), place), Vector2.Transform(new(right, 0), place), Vector2.Transform(new(right, half), place), Vector2.Transform(new(left, half), place)];
+        return
+        [
+            Vector2.Transform(new(left, 0), place),
+            Vector2.Transform(new(right, 0), place),
+            Vector2.Transform(new(right, half), place),
+            Vector2.Transform(new(left, half), place),
+        ];
     }
 
     private bool IsCut(Vector2[] corners) => !_state.Clip.Holds(corners.Aggregate(PageArea.Nothing, (area, c) => area.With(c)), Tolerance);
@@ -185,8 +215,25 @@ internal sealed class PrintedText
     private void PassDrawing(PdfObject? drawn, int depth)
     {
         if (drawn is { } picture && string.Equals(picture.Dictionary().Word("Subtype"), "/Image", StringComparison.Ordinal))
-            _shapes.Add(new PaintedShape(_order++, ReadingBack.Ink.Mixed, [[.. UnitSquare.Select(c => Vector2.Transform(c, _state.Place))]], _state.Clip) { Picture = picture });
-        if (drawn is not { } form || depth == 0 || form.Dictionary() is not { } dictionary || !string.Equals(dictionary.Word("Subtype"), "/Form", StringComparison.Ordinal))
+            _shapes.Add(
+                new PaintedShape(
+                    _order++,
+                    ReadingBack.Ink.Mixed,
+                    [
+                        [.. UnitSquare.Select(c => Vector2.Transform(c, _state.Place))],
+                    ],
+                    _state.Clip
+                )
+                {
+                    Picture = picture,
+                }
+            );
+        if (
+            drawn is not { } form
+            || depth == 0
+            || form.Dictionary() is not { } dictionary
+            || !string.Equals(dictionary.Word("Subtype"), "/Form", StringComparison.Ordinal)
+        )
             return;
         var before = _state;
         _state = _state with { Group = _state.Group * _state.Opacity, Opacity = 1 };
@@ -207,8 +254,8 @@ internal sealed class PrintedText
 
     private static string Name(in ContentOperators o) => Encoding.Latin1.GetString(o.Operand(0)[1..]);
 
-    private static Matrix3x2 Matrix(in ContentOperators o) => new(
-        (float)o.Number(0), (float)o.Number(1), (float)o.Number(2), (float)o.Number(3), (float)o.Number(4), (float)o.Number(5));
+    private static Matrix3x2 Matrix(in ContentOperators o) =>
+        new((float)o.Number(0), (float)o.Number(1), (float)o.Number(2), (float)o.Number(3), (float)o.Number(4), (float)o.Number(5));
 
     private static List<float> Numbers(ReadOnlySpan<byte> list)
     {

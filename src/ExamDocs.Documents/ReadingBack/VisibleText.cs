@@ -12,7 +12,10 @@ internal sealed record PageText(string Text, string? Item);
 internal static class VisibleText
 {
     /// <summary>What these hold is never shown.</summary>
-    private static readonly HashSet<string> Silent = new(["head", "style", "script", "template", "title", "desc", "metadata", "noscript"], StringComparer.OrdinalIgnoreCase);
+    private static readonly HashSet<string> Silent = new(
+        ["head", "style", "script", "template", "title", "desc", "metadata", "noscript"],
+        StringComparer.OrdinalIgnoreCase
+    );
 
     public static IReadOnlyList<string> Of(string html) => [.. Texts(html).Select(t => t.Text)];
 
@@ -25,12 +28,19 @@ internal static class VisibleText
     }
 
     /// <summary>The head of each table, as it is compared: a table that runs on has it on every page.</summary>
-    public static IReadOnlyList<string> Heads(string html) => [.. new HtmlParser().ParseDocument(html).QuerySelectorAll("thead").Select(head =>
-    {
-        var texts = new List<PageText>();
-        Add(head, texts, null);
-        return string.Concat(texts.Select(t => FoldedText.Of(t.Text)));
-    }).Distinct(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> Heads(string html) =>
+        [
+            .. new HtmlParser()
+                .ParseDocument(html)
+                .QuerySelectorAll("thead")
+                .Select(head =>
+                {
+                    var texts = new List<PageText>();
+                    Add(head, texts, null);
+                    return string.Concat(texts.Select(t => FoldedText.Of(t.Text)));
+                })
+                .Distinct(StringComparer.Ordinal),
+        ];
 
     private static void Add(INode node, List<PageText> texts, string? item)
     {
@@ -44,10 +54,11 @@ internal static class VisibleText
     }
 
     /// <summary>A report has a block for each item, headed by its id, and rows that begin with it.</summary>
-    private static string? ItemOf(IElement element) => element.LocalName switch
-    {
-        "section" when element.ClassList.Contains("item") => element.QuerySelector("h3")?.TextContent,
-        "tr" => element.QuerySelector("th.id")?.TextContent,
-        _ => null,
-    };
+    private static string? ItemOf(IElement element) =>
+        element.LocalName switch
+        {
+            "section" when element.ClassList.Contains("item") => element.QuerySelector("h3")?.TextContent,
+            "tr" => element.QuerySelector("th.id")?.TextContent,
+            _ => null,
+        };
 }

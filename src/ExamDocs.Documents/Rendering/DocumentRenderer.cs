@@ -42,7 +42,9 @@ public sealed class DocumentRenderer : IAsyncDisposable
         await using var renderer = new HtmlRenderer(_services, NullLoggerFactory.Instance);
         return await renderer.Dispatcher.InvokeAsync(async () =>
         {
-            var parameters = ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { [nameof(Fragment.Content)] = fragment });
+            var parameters = ParameterView.FromDictionary(
+                new Dictionary<string, object?>(StringComparer.Ordinal) { [nameof(Fragment.Content)] = fragment }
+            );
             var root = await renderer.RenderComponentAsync<Fragment>(parameters);
             return root.ToHtmlString();
         });

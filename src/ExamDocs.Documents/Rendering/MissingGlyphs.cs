@@ -22,13 +22,23 @@ public static class MissingGlyphs
         if (unusual.Count == 0)
             return [];
         using var document = PdfDocument.Open(pdf);
-        var printed = document.GetPages().SelectMany(p => p.Letters).SelectMany(l => l.Value.EnumerateRunes().Concat(Folded(l.Value, NormalizationForm.FormKD))).ToHashSet();
-        return [.. unusual.Where(r => !printed.Contains(r) && !Folded(r.ToString(), NormalizationForm.FormD).All(printed.Contains)).Order()];
+        var printed = document
+            .GetPages()
+            .SelectMany(p => p.Letters)
+            .SelectMany(l => l.Value.EnumerateRunes().Concat(Folded(l.Value, NormalizationForm.FormKD)))
+            .ToHashSet();
+        return
+        [
+            .. unusual.Where(r => !printed.Contains(r) && !Folded(r.ToString(), NormalizationForm.FormD).All(printed.Contains)).Order(),
+        ];
     }
 
     /// <summary>The characters as they are told to a user: 漢 (U+6F22).</summary>
-    public static string Name(IEnumerable<Rune> runes) => string.Join(", ", runes.Take(8).Select(r =>
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{r} (U+{r.Value:X4})")));
+    public static string Name(IEnumerable<Rune> runes) =>
+        string.Join(
+            ", ",
+            runes.Take(8).Select(r => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{r} (U+{r.Value:X4})"))
+        );
 
     private static HashSet<Rune> Unusual(string html) =>
         [.. WebUtility.HtmlDecode(html).EnumerateRunes().Where(r => !IsUsual(r) && !Rune.IsWhiteSpace(r) && !Rune.IsControl(r))];

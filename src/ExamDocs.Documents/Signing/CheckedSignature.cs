@@ -13,13 +13,12 @@ internal sealed class CheckedSignature
     private readonly List<string> _faults = [];
     private readonly List<string> _open = ["Whether a certificate was revoked was not asked: nothing is fetched from the network."];
 
-    private CheckedSignature()
-    {
-    }
+    private CheckedSignature() { }
 
     /// <param name="trust">Null where it is not asked who signed.</param>
     /// <exception cref="CryptographicException">The signature cannot be read.</exception>
-    public static SignatureReport Of(SignedFile signed, SignatureTrust? trust, Instant now) => new CheckedSignature().Report(signed, trust, now);
+    public static SignatureReport Of(SignedFile signed, SignatureTrust? trust, Instant now) =>
+        new CheckedSignature().Report(signed, trust, now);
 
     private SignatureReport Report(SignedFile signed, SignatureTrust? trust, Instant now)
     {
@@ -39,10 +38,18 @@ internal sealed class CheckedSignature
         var anchor = trust is null || !isIntact ? null : Trust(path, timestamp, trust, now);
         return new SignatureReport
         {
-            IsSigned = true, IsIntact = isIntact, SignedBy = CertificateFacts.Name(path[0]), Issuer = CertificateFacts.Issuer(path[0]),
-            SerialNumber = path[0].SerialNumber, Fingerprint = CertificateFacts.Fingerprint(path[0]),
-            IsTrusted = _faults.Count == 0 && anchor is not null, IsNamed = anchor is not null && trust!.Names(path[0]), TrustedBy = anchor is null ? null : CertificateFacts.Name(anchor),
-            TimestampedAt = timestamp?.At, Faults = _faults, NotChecked = _open,
+            IsSigned = true,
+            IsIntact = isIntact,
+            SignedBy = CertificateFacts.Name(path[0]),
+            Issuer = CertificateFacts.Issuer(path[0]),
+            SerialNumber = path[0].SerialNumber,
+            Fingerprint = CertificateFacts.Fingerprint(path[0]),
+            IsTrusted = _faults.Count == 0 && anchor is not null,
+            IsNamed = anchor is not null && trust!.Names(path[0]),
+            TrustedBy = anchor is null ? null : CertificateFacts.Name(anchor),
+            TimestampedAt = timestamp?.At,
+            Faults = _faults,
+            NotChecked = _open,
         };
     }
 
@@ -51,14 +58,21 @@ internal sealed class CheckedSignature
         var cms = new SignedCms(new ContentInfo([.. file[..place.From], .. file[place.To..]]), detached: true);
         cms.Decode(contents);
         return cms.SignerInfos.Count == 1 && cms.SignerInfos[0] is { Certificate: not null } signer
-            ? (cms, signer) : throw new CryptographicException("it is not by one signer");
+            ? (cms, signer)
+            : throw new CryptographicException("it is not by one signer");
     }
 
     /// <summary>Writes anew what must be there, from the file and what cannot follow from it, and holds it against what is there.</summary>
     /// <returns>The timestamp; null where there is none that is sound.</returns>
-    private TimestampToken? CheckBytes(byte[] contents, SignedFile signed, SignaturePlace place, (SignedCms Cms, SignerInfo Signer, IReadOnlyList<X509Certificate2> Path) read)
+    private TimestampToken? CheckBytes(
+        byte[] contents,
+        SignedFile signed,
+        SignaturePlace place,
+        (SignedCms Cms, SignerInfo Signer, IReadOnlyList<X509Certificate2> Path) read
+    )
     {
-        var digest = SignatureDigest.Find(read.Signer.DigestAlgorithm.Value) ?? throw new CryptographicException("its hash function is not known");
+        var digest = SignatureDigest.Find(read.Signer.DigestAlgorithm.Value)
+            ?? throw new CryptographicException("its hash function is not known");
         var attributes = CmsAttribute.OfDocument(place.DigestOf(signed.File, digest), read.Path);
         var token = Token(read.Signer);
         var expected = new CmsForm(CmsForm.Data, null, digest, read.Path, attributes, read.Signer.GetSignature()) { Timestamp = token };
@@ -82,8 +96,13 @@ internal sealed class CheckedSignature
         }
     }
 
-    private static byte[]? Token(SignerInfo signer) => signer.UnsignedAttributes.Cast<CryptographicAttributeObject>()
-        .FirstOrDefault(a => string.Equals(a.Oid.Value, CmsAttribute.TimestampOid, StringComparison.Ordinal)) is { Values.Count: 1 } found ? found.Values[0].RawData : null;
+    private static byte[]? Token(SignerInfo signer) =>
+        signer
+            .UnsignedAttributes.Cast<CryptographicAttributeObject>()
+            .FirstOrDefault(a => string.Equals(a.Oid.Value, CmsAttribute.TimestampOid, StringComparison.Ordinal))
+            is { Values.Count: 1 } found
+            ? found.Values[0].RawData
+            : null;
 
     private TimestampToken? Timestamp(byte[] token, byte[] signature)
     {
@@ -113,16 +132,24 @@ internal sealed class CheckedSignature
         else if (trust.AnchorOf(signer, path.Skip(1), at) is { } anchor)
             return IsFit(signer, trust) ? anchor : null;
         else
-            _open.Add($"Who signed is not certain: the certificate of {CertificateFacts.Name(signer)} is not one that was named here, and goes back to none.");
+            _open.Add(
+                $"Who signed is not certain: the certificate of {CertificateFacts.Name(signer)} is not one that was named "
+                    + "here, and goes back to none."
+            );
         return null;
     }
 
-    /// <summary>What an authority issued for web servers does not sign documents; the very certificate that was named may be of any kind.</summary>
+    /// <summary>
+    /// What an authority issued for web servers does not sign documents; the very certificate that was named may be of any kind.
+    /// </summary>
     private bool IsFit(X509Certificate2 signer, SignatureTrust trust)
     {
         if (trust.Names(signer) || CertificateFacts.IsForDocuments(signer))
             return true;
-        _open.Add($"The certificate of {CertificateFacts.Name(signer)} was not issued for signing documents, so that who issued it does not count.");
+        _open.Add(
+            $"The certificate of {CertificateFacts.Name(signer)} was not issued for signing documents, so that who issued it "
+                + "does not count."
+        );
         return false;
     }
 
@@ -139,7 +166,10 @@ internal sealed class CheckedSignature
     {
         if (trust.AnchorOf(timestamp.Path[0], timestamp.Path.Skip(1), timestamp.At) is not null)
             return true;
-        _open.Add($"The time is not certain: the timestamp is by {CertificateFacts.Name(timestamp.Path[0])}, which goes back to no authority that is trusted here.");
+        _open.Add(
+            $"The time is not certain: the timestamp is by {CertificateFacts.Name(timestamp.Path[0])}, which goes back to no "
+                + "authority that is trusted here."
+        );
         return false;
     }
 

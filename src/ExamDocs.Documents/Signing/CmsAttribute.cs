@@ -16,11 +16,11 @@ internal static class CmsAttribute
     /// <param name="digest">Hash of the signed bytes.</param>
     /// <param name="path">The signer's certificate, then those above it.</param>
     public static IReadOnlyList<byte[]> OfDocument(byte[] digest, IReadOnlyList<X509Certificate2> path) =>
-    [
-        Attribute(ContentTypeOid, w => w.WriteObjectIdentifier(CmsForm.Data)),
-        Attribute(MessageDigestOid, w => w.WriteOctetString(digest)),
-        Attribute(SigningCertificateV2Oid, w => WriteNames(w, path)),
-    ];
+        [
+            Attribute(ContentTypeOid, w => w.WriteObjectIdentifier(CmsForm.Data)),
+            Attribute(MessageDigestOid, w => w.WriteOctetString(digest)),
+            Attribute(SigningCertificateV2Oid, w => WriteNames(w, path)),
+        ];
 
     /// <summary>An attribute with one value that is encoded already.</summary>
     public static byte[] Raw(string oid, byte[] value) => Attribute(oid, w => w.WriteEncodedValue(value));

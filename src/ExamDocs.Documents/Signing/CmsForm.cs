@@ -14,7 +14,13 @@ namespace ExamDocs.Documents.Signing;
 /// <param name="SignedAttributes">One DER encoding each, in any order.</param>
 /// <param name="Signature">The signature's value.</param>
 internal sealed record CmsForm(
-    string ContentType, byte[]? Content, SignatureDigest Digest, IReadOnlyList<X509Certificate2> Path, IReadOnlyList<byte[]> SignedAttributes, byte[] Signature)
+    string ContentType,
+    byte[]? Content,
+    SignatureDigest Digest,
+    IReadOnlyList<X509Certificate2> Path,
+    IReadOnlyList<byte[]> SignedAttributes,
+    byte[] Signature
+)
 {
     public const string Data = "1.2.840.113549.1.7.1";
     private const string SignedData = "1.2.840.113549.1.7.2";

@@ -14,7 +14,8 @@ public sealed class DocumentSigner(SigningKey key, TimestampServer? timestamps =
     internal SignatureDigest Digest => key.Digest;
 
     /// <summary>The most that a signature takes, bytes; the same for every document of a key.</summary>
-    internal int Room => Form(new byte[Digest.Of([]).Length], new byte[key.LongestSignature], null).Bytes().Length
+    internal int Room =>
+        Form(new byte[Digest.Of([]).Length], new byte[key.LongestSignature], null).Bytes().Length
         + (timestamps is null ? 0 : TimestampServer.LongestToken);
 
     /// <param name="digest">Hash of the bytes to be signed, by <see cref="Digest"/>.</param>

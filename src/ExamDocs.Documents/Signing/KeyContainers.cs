@@ -20,8 +20,13 @@ internal static class Pkcs12Key
             // In memory only; macOS alone cannot do that.
             var where = OperatingSystem.IsMacOS() ? X509KeyStorageFlags.DefaultKeySet : X509KeyStorageFlags.EphemeralKeySet;
             var certificates = X509CertificateLoader.LoadPkcs12Collection(file, password, where | X509KeyStorageFlags.Exportable);
-            var keys = certificates.Where(c => c.HasPrivateKey).Select(c => (AsymmetricAlgorithm?)c.GetRSAPrivateKey() ?? c.GetECDsaPrivateKey()
-                ?? throw new NotSupportedException("the key is neither RSA nor ECDSA"));
+            var keys = certificates
+                .Where(c => c.HasPrivateKey)
+                .Select(c =>
+                    (AsymmetricAlgorithm?)c.GetRSAPrivateKey()
+                    ?? c.GetECDsaPrivateKey()
+                    ?? throw new NotSupportedException("the key is neither RSA nor ECDSA")
+                );
             return ([.. keys], certificates);
         }
         catch (CryptographicException e) when (e.HResult == InvalidPassword)
@@ -54,8 +59,11 @@ internal static class PemKey
     {
         if (isLocked && password is null)
             throw new WrongPasswordException(null);
-        return TryImport(RSA.Create(), pem, isLocked, password) ?? TryImport(ECDsa.Create(), pem, isLocked, password)
-            ?? (isLocked ? throw new WrongPasswordException(password) : throw new NotSupportedException("the key is neither RSA nor ECDSA"));
+        return TryImport(RSA.Create(), pem, isLocked, password)
+            ?? TryImport(ECDsa.Create(), pem, isLocked, password)
+            ?? (
+                isLocked ? throw new WrongPasswordException(password) : throw new NotSupportedException("the key is neither RSA nor ECDSA")
+            );
     }
 
     private static AsymmetricAlgorithm? TryImport(AsymmetricAlgorithm key, ReadOnlySpan<char> pem, bool isLocked, string? password)

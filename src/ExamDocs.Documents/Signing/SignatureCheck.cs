@@ -13,7 +13,8 @@ namespace ExamDocs.Documents.Signing;
 public static class SignatureCheck
 {
     /// <summary>Whether a file just signed is sound, without asking who signed it.</summary>
-    internal static bool IsIntact(byte[] file) => SignedFile.Open(file) is { } signed && CheckedSignature.Of(signed, trust: null, Instant.MinValue).IsIntact;
+    internal static bool IsIntact(byte[] file) =>
+        SignedFile.Open(file) is { } signed && CheckedSignature.Of(signed, trust: null, Instant.MinValue).IsIntact;
 
     /// <summary>Never throws, whatever the bytes are.</summary>
     /// <param name="pdf">The whole file.</param>
@@ -28,13 +29,23 @@ public static class SignatureCheck
             var file = pdf.ToArray();
             if (SignedFile.Open(file) is { } signed)
                 return CheckedSignature.Of(signed, trust, now);
-            return isMarked ? SignatureReport.Broken("It holds parts of a signature, but none that it names as its own.") : SignatureReport.Unsigned;
+            return isMarked
+                ? SignatureReport.Broken("It holds parts of a signature, but none that it names as its own.")
+                : SignatureReport.Unsigned;
         }
         catch (PdfSyntaxException e)
         {
             return isMarked ? SignatureReport.Broken($"It is damaged: {e.Why}.") : SignatureReport.Unsigned;
         }
-        catch (Exception e) when (e is CryptographicException or AsnContentException or ArgumentException or InvalidOperationException or OverflowException or NotSupportedException)
+        catch (Exception e)
+            when (e
+                    is CryptographicException
+                        or AsnContentException
+                        or ArgumentException
+                        or InvalidOperationException
+                        or OverflowException
+                        or NotSupportedException
+            )
         {
             return SignatureReport.Broken("Its signature is damaged and cannot be read.");
         }

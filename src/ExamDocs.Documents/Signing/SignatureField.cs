@@ -23,10 +23,15 @@ internal sealed class SignatureField(PdfSource source, PdfTarget target, PdfDict
     /// <returns>The number of the object that the signature goes into.</returns>
     public int Add(string name, int room, string date, string description)
     {
-        var signature = target.Add($"<</Type /Sig\n/Filter /Adobe.PPKLite\n/SubFilter /ETSI.CAdES.detached\n/M {date}\n/Name {PdfText.Write(name)}\n"
-            + "/Reference [<</Type /SigRef\n/TransformMethod /DocMDP\n/TransformParams <</Type /TransformParams\n/P 1\n/V /1.2>>>>]\n"
-            + $"{SignaturePlace.Empty(room)}>>");
-        var entries = string.Create(CultureInfo.InvariantCulture, $"/Type /Annot\n/Subtype /Widget\n/FT /Sig\n/T (Signature)\n/TU {PdfText.Write(description)}\n/F {Flags}\n/V {signature} 0 R\n");
+        var signature = target.Add(
+            $"<</Type /Sig\n/Filter /Adobe.PPKLite\n/SubFilter /ETSI.CAdES.detached\n/M {date}\n/Name {PdfText.Write(name)}\n"
+                + "/Reference [<</Type /SigRef\n/TransformMethod /DocMDP\n/TransformParams <</Type /TransformParams\n/P 1\n/V /1.2>>>>]\n"
+                + $"{SignaturePlace.Empty(room)}>>"
+        );
+        var entries = string.Create(
+            CultureInfo.InvariantCulture,
+            $"/Type /Annot\n/Subtype /Widget\n/FT /Sig\n/T (Signature)\n/TU {PdfText.Write(description)}\n/F {Flags}\n/V {signature} 0 R\n"
+        );
         var field = OnBlock(entries) ?? OutOfSight(entries);
         catalog.Set("AcroForm", string.Create(CultureInfo.InvariantCulture, $"<</Fields [{field} 0 R]\n/SigFlags 3>>"));
         catalog.Set("Perms", string.Create(CultureInfo.InvariantCulture, $"<</DocMDP {signature} 0 R>>"));
@@ -42,11 +47,18 @@ internal sealed class SignatureField(PdfSource source, PdfTarget target, PdfDict
             foreach (var number in page.Annotations)
             {
                 var link = source.Object(number).Dictionary();
-                if (!string.Equals(link.Word("Dest"), "/" + LinkName, StringComparison.Ordinal) || link.Word("Rect") is not { } rect || link.Word("StructParent") is not { } parent)
+                if (
+                    !string.Equals(link.Word("Dest"), "/" + LinkName, StringComparison.Ordinal)
+                    || link.Word("Rect") is not { } rect
+                    || link.Word("StructParent") is not { } parent
+                )
                     continue;
                 var tag = source.Objects.First(o => IsTagOf(o, number));
                 target.Replace(tag.Number, tag.Dictionary().Set("S", "/Form").Bytes());
-                var place = string.Create(CultureInfo.InvariantCulture, $"/Rect {rect}\n/P {page.Number} 0 R\n/StructParent {parent}\n/AP <</N {Appearance(rect)} 0 R>>");
+                var place = string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"/Rect {rect}\n/P {page.Number} 0 R\n/StructParent {parent}\n/AP <</N {Appearance(rect)} 0 R>>"
+                );
                 target.Replace(number, Encoding.Latin1.GetBytes($"<<{entries}{place}>>"));
                 return number;
             }
@@ -54,15 +66,31 @@ internal sealed class SignatureField(PdfSource source, PdfTarget target, PdfDict
         return null;
     }
 
-    private static bool IsTagOf(PdfObject o, int annotation) => o.Body.Span.IndexOf("/OBJR"u8) >= 0 && o.Dictionary().Find("K") is { Span: [(byte)'<', (byte)'<', ..] } inner
+    private static bool IsTagOf(PdfObject o, int annotation) =>
+        o.Body.Span.IndexOf("/OBJR"u8) >= 0
+        && o.Dictionary().Find("K") is { Span: [(byte)'<', (byte)'<', ..] } inner
         && PdfDictionary.Read(inner).Reference("Obj") == annotation;
 
-    /// <summary>Nothing is drawn: the block says in words what there is to say. A field that has a place must have an appearance (ISO 19005-3, 6.3.3).</summary>
+    /// <summary>
+    /// Nothing is drawn: the block says in words what there is to say. A field that has a place must have an appearance (ISO 19005-3,
+    /// 6.3.3).
+    /// </summary>
     private int Appearance(string rect)
     {
-        var n = rect.Trim('[', ']').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(v => PdfNumber.Real(Encoding.ASCII.GetBytes(v)) ?? 0).ToList();
+        var n = rect.Trim('[', ']')
+            .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+            .Select(v => PdfNumber.Real(Encoding.ASCII.GetBytes(v)) ?? 0)
+            .ToList();
         return n.Count == 4
-            ? target.Add(PdfTarget.PlainStream(string.Create(CultureInfo.InvariantCulture, $"/Type /XObject\n/Subtype /Form\n/BBox [0 0 {n[2] - n[0]:0.##} {n[3] - n[1]:0.##}]\n"), []))
+            ? target.Add(
+                PdfTarget.PlainStream(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"/Type /XObject\n/Subtype /Form\n/BBox [0 0 {n[2] - n[0]:0.##} {n[3] - n[1]:0.##}]\n"
+                    ),
+                    []
+                )
+            )
             : throw new PdfSyntaxException("a link has no place");
     }
 

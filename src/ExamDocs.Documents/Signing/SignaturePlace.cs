@@ -44,8 +44,12 @@ internal sealed record SignaturePlace(int From, int To)
     /// <returns>Null where it names another.</returns>
     public static SignaturePlace? Of(ReadOnlyMemory<byte> file, PdfDictionary signature)
     {
-        if (signature.Find("Contents") is not { Span: [(byte)'<', .., (byte)'>'] } contents || signature.Word("ByteRange") is not { } range
-            || !MemoryMarshal.TryGetArray(file, out var whole) || !MemoryMarshal.TryGetArray(contents, out var part))
+        if (
+            signature.Find("Contents") is not { Span: [(byte)'<', .., (byte)'>'] } contents
+            || signature.Word("ByteRange") is not { } range
+            || !MemoryMarshal.TryGetArray(file, out var whole)
+            || !MemoryMarshal.TryGetArray(contents, out var part)
+        )
             return null;
         var from = part.Offset - whole.Offset;
         var place = new SignaturePlace(from, from + part.Count);

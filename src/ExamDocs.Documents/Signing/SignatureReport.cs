@@ -26,7 +26,10 @@ public sealed record SignatureReport
     /// <summary>SHA-256 of that certificate, hexadecimal, 64 capital digits.</summary>
     public string? Fingerprint { get; init; }
 
-    /// <summary>Whether the certificate was named, or goes back to an authority that was and is for signing documents, and was valid at the time that counts.</summary>
+    /// <summary>
+    /// Whether the certificate was named, or goes back to an authority that was and is for signing documents, and was valid at the time
+    /// that counts.
+    /// </summary>
     public bool IsTrusted { get; init; }
 
     /// <summary>Whether the certificate signed with is itself among those named.</summary>

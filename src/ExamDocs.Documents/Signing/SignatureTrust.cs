@@ -62,6 +62,8 @@ public sealed class SignatureTrust
         policy.ExtraStore.AddRange(authorities);
         // An authority that is named need not be a root: the way up ends at it.
         policy.VerificationFlags = X509VerificationFlags.AllowUnknownCertificateAuthority;
-        return chain.Build(leaf) ? chain.ChainElements.Skip(1).Select(e => e.Certificate).FirstOrDefault(c => CertificateFacts.IsAuthority(c) && Names(c)) : null;
+        return chain.Build(leaf)
+            ? chain.ChainElements.Skip(1).Select(e => e.Certificate).FirstOrDefault(c => CertificateFacts.IsAuthority(c) && Names(c))
+            : null;
     }
 }

@@ -28,8 +28,14 @@ internal sealed record SignedFile(byte[] File, PdfDictionary Signature, bool IsF
     /// <summary>ISO 32000-1, 12.8.2.2: a permission of 1 allows no change at all.</summary>
     private static bool IsCertified(PdfSource source, PdfDictionary catalog, int signature) =>
         Inner(source, catalog, "Perms")?.Reference("DocMDP") == signature
-        && source.Object(signature).Dictionary().Word("Reference")?.Contains("/TransformMethod /DocMDP\n/TransformParams <</Type /TransformParams\n/P 1\n", StringComparison.Ordinal) == true;
+        && source
+            .Object(signature)
+            .Dictionary()
+            .Word("Reference")
+            ?.Contains("/TransformMethod /DocMDP\n/TransformParams <</Type /TransformParams\n/P 1\n", StringComparison.Ordinal) == true;
 
     private static PdfDictionary? Inner(PdfSource source, PdfDictionary owner, string name) =>
-        owner.Reference(name) is { } number ? source.Object(number).Dictionary() : owner.Find(name) is { } value ? PdfDictionary.Read(value) : null;
+        owner.Reference(name) is { } number ? source.Object(number).Dictionary()
+        : owner.Find(name) is { } value ? PdfDictionary.Read(value)
+        : null;
 }

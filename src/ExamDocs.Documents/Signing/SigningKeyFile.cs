@@ -25,8 +25,13 @@ public static class SigningKeyFile
         try
         {
             var (keys, certificates) = IsPem(file) ? PemKey.Read(Encoding.UTF8.GetString(file), password) : Pkcs12Key.Read(file, password);
-            return keys.Count == 1 ? With(keys[0], certificates, now)
-                : Refused(keys.Count == 0 ? "it holds no private key" : "it holds several private keys; keep the one to sign with in a file of its own");
+            return keys.Count == 1
+                ? With(keys[0], certificates, now)
+                : Refused(
+                    keys.Count == 0
+                        ? "it holds no private key"
+                        : "it holds several private keys; keep the one to sign with in a file of its own"
+                );
         }
         catch (WrongPasswordException e)
         {
@@ -49,21 +54,32 @@ public static class SigningKeyFile
             return Refused("it holds no certificate");
         if (certificates.FirstOrDefault(probe.IsOf) is not { } own)
             return Refused("its private key does not belong to any certificate in it");
-        return ObjectionTo(own, now) is { } objection ? Refused(objection)
+        return ObjectionTo(own, now) is { } objection
+            ? Refused(objection)
             : new SigningKeyRead(new SigningKey(secret, WithoutRoot(CertificateFacts.Path(own, certificates))), null);
     }
 
-    private static string? ObjectionTo(AsymmetricAlgorithm secret) => secret switch
-    {
-        RSA { KeySize: < LeastRsaBits } => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"its RSA key has {secret.KeySize} bits; sign with one of at least {LeastRsaBits}"),
-        ECDsa curve when curve.ExportParameters(includePrivateParameters: false).Curve is not { IsNamed: true, Oid.Value: "1.2.840.10045.3.1.7" or "1.3.132.0.34" or "1.3.132.0.35" } =>
-            "its key is on a curve that is not known here; sign with RSA or with ECDSA on P-256, P-384 or P-521",
-        _ => null,
-    };
+    private static string? ObjectionTo(AsymmetricAlgorithm secret) =>
+        secret switch
+        {
+            RSA { KeySize: < LeastRsaBits } => string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"its RSA key has {secret.KeySize} bits; sign with one of at least {LeastRsaBits}"
+            ),
+            ECDsa curve
+                when curve.ExportParameters(includePrivateParameters: false).Curve
+                    is not { IsNamed: true, Oid.Value: "1.2.840.10045.3.1.7" or "1.3.132.0.34" or "1.3.132.0.35" } =>
+                "its key is on a curve that is not known here; sign with RSA or with ECDSA on P-256, P-384 or P-521",
+            _ => null,
+        };
 
     private static string? ObjectionTo(X509Certificate2 certificate, Instant now)
     {
-        var (from, until, name) = (CertificateFacts.From(certificate), CertificateFacts.Until(certificate), CertificateFacts.Name(certificate));
+        var (from, until, name) = (
+            CertificateFacts.From(certificate),
+            CertificateFacts.Until(certificate),
+            CertificateFacts.Name(certificate)
+        );
         if (now < from)
             return $"the certificate of {name} is not valid before {InstantPattern.General.Format(from)}";
         if (now > until)
@@ -71,11 +87,17 @@ public static class SigningKeyFile
         if (!CertificateFacts.MaySign(certificate))
             return $"the certificate of {name} is not made for signing: its key usage has neither digitalSignature nor nonRepudiation";
         // It is printed: a sign that turns the direction of writing would let one name pass for another.
-        return (name + CertificateFacts.Issuer(certificate)).EnumerateRunes().Any(IsUnseen) ? "its certificate has a name with characters that cannot be seen" : null;
+        return (name + CertificateFacts.Issuer(certificate)).EnumerateRunes().Any(IsUnseen)
+            ? "its certificate has a name with characters that cannot be seen"
+            : null;
     }
 
-    private static bool IsUnseen(Rune rune) => Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.Control
-        or System.Globalization.UnicodeCategory.Format or System.Globalization.UnicodeCategory.LineSeparator or System.Globalization.UnicodeCategory.ParagraphSeparator;
+    private static bool IsUnseen(Rune rune) =>
+        Rune.GetUnicodeCategory(rune)
+            is System.Globalization.UnicodeCategory.Control
+                or System.Globalization.UnicodeCategory.Format
+                or System.Globalization.UnicodeCategory.LineSeparator
+                or System.Globalization.UnicodeCategory.ParagraphSeparator;
 
     /// <summary>Who checks must have the root from elsewhere; one that comes along proves nothing.</summary>
     private static IReadOnlyList<X509Certificate2> WithoutRoot(IReadOnlyList<X509Certificate2> path) =>

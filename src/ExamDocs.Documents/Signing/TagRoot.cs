@@ -18,15 +18,22 @@ internal sealed class TagRoot
 
     /// <returns>Null where the file has no tags.</returns>
     /// <exception cref="PdfSyntaxException">They are listed in another way than the browser does.</exception>
-    public static TagRoot? Of(PdfSource source, PdfDictionary catalog) => catalog.Reference("StructTreeRoot") is not { } number ? null
-        : new TagRoot(source, source.Object(number), source.Object(number).Dictionary().Number("ParentTreeNextKey") ?? throw Unknown());
+    public static TagRoot? Of(PdfSource source, PdfDictionary catalog) =>
+        catalog.Reference("StructTreeRoot") is not { } number
+            ? null
+            : new TagRoot(source, source.Object(number), source.Object(number).Dictionary().Number("ParentTreeNextKey") ?? throw Unknown());
 
     /// <summary>Tags a form field at the end of the document.</summary>
     public void Append(PdfTarget target, int field, int page)
     {
         var root = _root.Dictionary();
         var (document, parents) = (_source.Object(root.Reference("K")), _source.Object(root.Reference("ParentTree")));
-        var tag = target.Add(string.Create(CultureInfo.InvariantCulture, $"<</Type /StructElem\n/S /Form\n/P {document.Number} 0 R\n/K <</Type /OBJR\n/Obj {field} 0 R\n/Pg {page} 0 R>>>>"));
+        var tag = target.Add(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"<</Type /StructElem\n/S /Form\n/P {document.Number} 0 R\n/K <</Type /OBJR\n/Obj {field} 0 R\n/Pg {page} 0 R>>>>"
+            )
+        );
         target.Replace(document.Number, Appended(document, "K", tag, ""));
         target.Replace(parents.Number, Appended(parents, "Nums", tag, string.Create(CultureInfo.InvariantCulture, $"{_key} ")));
         target.Replace(_root.Number, root.Set("ParentTreeNextKey", (_key + 1).ToString(CultureInfo.InvariantCulture)).Bytes());

@@ -21,8 +21,13 @@ public sealed class TimestampServer(Uri address, HttpClient client)
 
     /// <returns>Why it is no address to ask at; null where it is one.</returns>
     public static string? ObjectionTo(string address) =>
-        Uri.TryCreate(address, UriKind.Absolute, out var uri) && (string.Equals(uri.Scheme, Uri.UriSchemeHttp, StringComparison.Ordinal) || string.Equals(uri.Scheme, Uri.UriSchemeHttps, StringComparison.Ordinal))
-            ? null : $"{address} is no http or https address";
+        Uri.TryCreate(address, UriKind.Absolute, out var uri)
+        && (
+            string.Equals(uri.Scheme, Uri.UriSchemeHttp, StringComparison.Ordinal)
+            || string.Equals(uri.Scheme, Uri.UriSchemeHttps, StringComparison.Ordinal)
+        )
+            ? null
+            : $"{address} is no http or https address";
 
     /// <summary>A client that keeps to the bounds set here.</summary>
     public static HttpClient NewClient() =>
@@ -34,13 +39,21 @@ public sealed class TimestampServer(Uri address, HttpClient client)
     {
         try
         {
-            var request = Rfc3161TimestampRequest.CreateFromData(signature, digest.Name, nonce: RandomNumberGenerator.GetBytes(8), requestSignerCertificates: true);
+            var request = Rfc3161TimestampRequest.CreateFromData(
+                signature,
+                digest.Name,
+                nonce: RandomNumberGenerator.GetBytes(8),
+                requestSignerCertificates: true
+            );
             var answer = await AskAsync(request.Encode(), cancellation);
             var token = TimestampToken.InOneForm(request.ProcessResponse(answer, out _).AsSignedCms().Encode());
             TimestampToken.Of(token, signature);
             return token.Length <= LongestToken ? token : throw new CryptographicException("its answer is too long");
         }
-        catch (Exception e) when (e is HttpRequestException or CryptographicException or ArgumentException || (e is TaskCanceledException && !cancellation.IsCancellationRequested))
+        catch (Exception e)
+            when (e is HttpRequestException or CryptographicException or ArgumentException
+                || (e is TaskCanceledException && !cancellation.IsCancellationRequested)
+            )
         {
             throw new TimestampMissing(address, e is TaskCanceledException ? "it did not answer in time" : e.Message.TrimEnd('.'), e);
         }
@@ -51,7 +64,10 @@ public sealed class TimestampServer(Uri address, HttpClient client)
         using var content = new ByteArrayContent(request);
         content.Headers.ContentType = new MediaTypeHeaderValue("application/timestamp-query");
         using var answer = await client.PostAsync(address, content, cancellation);
-        return answer.IsSuccessStatusCode ? await answer.Content.ReadAsByteArrayAsync(cancellation)
-            : throw new HttpRequestException(string.Create(CultureInfo.InvariantCulture, $"it answered with status {(int)answer.StatusCode}"));
+        return answer.IsSuccessStatusCode
+            ? await answer.Content.ReadAsByteArrayAsync(cancellation)
+            : throw new HttpRequestException(
+                string.Create(CultureInfo.InvariantCulture, $"it answered with status {(int)answer.StatusCode}")
+            );
     }
 }

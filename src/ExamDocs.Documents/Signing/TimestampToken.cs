@@ -20,9 +20,19 @@ internal sealed record TimestampToken(Instant At, IReadOnlyList<X509Certificate2
         var (cms, signer) = Open(token);
         var path = CertificateFacts.Path(signer.Certificate!, cms.Certificates);
         path = path.Count > 1 && CertificateFacts.IsSelfSigned(path[^1]) ? [.. path.SkipLast(1)] : path;
-        IEnumerable<byte[]> attributes = signer.SignedAttributes.Cast<CryptographicAttributeObject>().Select(a => CmsAttribute.Raw(a.Oid.Value!, a.Values[0].RawData));
-        var digest = SignatureDigest.Find(signer.DigestAlgorithm.Value) ?? throw new CryptographicException("its hash function is not known");
-        return new CmsForm(cms.ContentInfo.ContentType.Value!, cms.ContentInfo.Content, digest, path, [.. attributes], signer.GetSignature()).Bytes();
+        IEnumerable<byte[]> attributes = signer
+            .SignedAttributes.Cast<CryptographicAttributeObject>()
+            .Select(a => CmsAttribute.Raw(a.Oid.Value!, a.Values[0].RawData));
+        var digest = SignatureDigest.Find(signer.DigestAlgorithm.Value)
+            ?? throw new CryptographicException("its hash function is not known");
+        return new CmsForm(
+            cms.ContentInfo.ContentType.Value!,
+            cms.ContentInfo.Content,
+            digest,
+            path,
+            [.. attributes],
+            signer.GetSignature()
+        ).Bytes();
     }
 
     /// <param name="token">In the form above.</param>
@@ -34,14 +44,21 @@ internal sealed record TimestampToken(Instant At, IReadOnlyList<X509Certificate2
             throw new CryptographicException("bytes of it were changed");
         if (!Rfc3161TimestampToken.TryDecode(token, out var read, out _) || !read.VerifySignatureForData(signature, out var signer))
             throw new CryptographicException("its signature does not hold, or it is about another document");
-        return new TimestampToken(Instant.FromDateTimeOffset(read.TokenInfo.Timestamp), CertificateFacts.Path(signer, read.AsSignedCms().Certificates));
+        return new TimestampToken(
+            Instant.FromDateTimeOffset(read.TokenInfo.Timestamp),
+            CertificateFacts.Path(signer, read.AsSignedCms().Certificates)
+        );
     }
 
     private static (SignedCms Cms, SignerInfo Signer) Open(byte[] token)
     {
         var cms = new SignedCms();
         cms.Decode(token);
-        return cms.SignerInfos.Count == 1 && cms.SignerInfos[0] is { Certificate: not null } signer && signer.SignedAttributes.Cast<CryptographicAttributeObject>().All(a => a.Values.Count == 1)
-            ? (cms, signer) : throw new CryptographicException("it does not say by one certificate who signed it");
+        return
+            cms.SignerInfos.Count == 1
+            && cms.SignerInfos[0] is { Certificate: not null } signer
+            && signer.SignedAttributes.Cast<CryptographicAttributeObject>().All(a => a.Values.Count == 1)
+            ? (cms, signer)
+            : throw new CryptographicException("it does not say by one certificate who signed it");
     }
 }

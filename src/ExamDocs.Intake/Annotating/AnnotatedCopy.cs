@@ -35,7 +35,8 @@ internal sealed class AnnotatedCopy
     public void Write(Stream target) => _changes.Write(target);
 
     private PlacedFinding Place(Finding finding, SourceMap places) =>
-        places.CellOf(finding.Path) is var (sheet, cell) && CellAddress.Parse(cell) is { } at
+        places.CellOf(finding.Path) is var (sheet, cell)
+        && CellAddress.Parse(cell) is { } at
         && _directory.Sheets.Any(s => string.Equals(s.Name, sheet, StringComparison.Ordinal))
             ? new(finding, sheet, at)
             : new(finding, null, null);
@@ -45,8 +46,12 @@ internal sealed class AnnotatedCopy
         foreach (var marked in _findings.Where(f => f.Cell is not null).GroupBy(f => f.Sheet!, StringComparer.Ordinal))
         {
             var at = _directory.Sheets.ToList().FindIndex(s => string.Equals(s.Name, marked.Key, StringComparison.Ordinal));
-            var marks = marked.GroupBy(f => f.Cell!.Value).Select(c => Mark.Of(c.Key, c.Select(f => f.Finding)))
-                .OrderBy(m => m.Row).ThenBy(m => m.Column).ToList();
+            var marks = marked
+                .GroupBy(f => f.Cell!.Value)
+                .Select(c => Mark.Of(c.Key, c.Select(f => f.Finding)))
+                .OrderBy(m => m.Row)
+                .ThenBy(m => m.Column)
+                .ToList();
             new SheetNotes(_package, _changes, _names, _styles).Plan(_directory.Sheets[at].Part, at, marks);
         }
     }
@@ -61,8 +66,9 @@ internal sealed class AnnotatedCopy
         }
         var fresh = _changes.FreshPart(Folder(_directory.Main) + "styles", ".xml");
         _changes.Link(_directory.Main, _names.Link("styles"), fresh);
-        _changes.Add(fresh, ContentTypes.Styles, target => new StylesPatch(_styles).Run(
-            new MemoryStream(Encoding.UTF8.GetBytes($"<styleSheet xmlns=\"{_names.Main}\"/>")), target));
+        _changes.Add(fresh, ContentTypes.Styles, target =>
+            new StylesPatch(_styles).Run(new MemoryStream(Encoding.UTF8.GetBytes($"<styleSheet xmlns=\"{_names.Main}\"/>")), target)
+        );
     }
 
     private void PlanFindings()

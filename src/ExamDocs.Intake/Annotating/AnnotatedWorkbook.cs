@@ -32,7 +32,8 @@ public static class AnnotatedWorkbook
         }
         catch (Exception e) when (e is XmlException or InvalidDataException or EndOfStreamException or NotSupportedException)
         {
-            return "The workbook is damaged in a part that notes or marks would go into. Open it in a spreadsheet program and save it again as .xlsx.";
+            return "The workbook is damaged in a part that notes or marks would go into. Open it in a spreadsheet program and save "
+                + "it again as .xlsx.";
         }
     }
 }

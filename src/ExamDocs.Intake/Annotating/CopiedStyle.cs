@@ -26,7 +26,11 @@ internal sealed class CopiedStyle
     public void Write(Action<string> begin, XmlWriter target, int fill)
     {
         begin("xf");
-        foreach (var attribute in (_attributes.Count == 0 ? None : _attributes.AsEnumerable()).Where(a => a.Prefix.Length > 0 || a.Name is not ("fillId" or "applyFill")))
+        foreach (
+            var attribute in (_attributes.Count == 0 ? None : _attributes.AsEnumerable()).Where(a =>
+                a.Prefix.Length > 0 || a.Name is not ("fillId" or "applyFill")
+            )
+        )
             attribute.Write(target);
         target.WriteAttributeString("fillId", fill.ToString(CultureInfo.InvariantCulture));
         target.WriteAttributeString("applyFill", "1");

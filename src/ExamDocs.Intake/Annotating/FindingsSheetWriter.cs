@@ -12,9 +12,8 @@ internal sealed record PlacedFinding(Finding Finding, string? Sheet, (int Row, i
     public string Place => Cell is { } cell ? $"{Sheet}!{CellAddress.Of(cell.Row, cell.Column)}" : "";
 
     /// <summary>Where a link leads, its sheet in quotes, of which one within the name is doubled.</summary>
-    public string Location => Cell is { } cell
-        ? $"'{Sheet!.Replace("'", "''", StringComparison.Ordinal)}'!{CellAddress.Of(cell.Row, cell.Column)}"
-        : "";
+    public string Location =>
+        Cell is { } cell ? $"'{Sheet!.Replace("'", "''", StringComparison.Ordinal)}'!{CellAddress.Of(cell.Row, cell.Column)}" : "";
 }
 
 /// <summary>Writes the list of findings. Every cell is a text of its own, never a formula.</summary>
@@ -61,8 +60,14 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         xml.WriteStartElement("sheetViews");
         xml.WriteStartElement("sheetView");
         Attributes(xml, ("workbookViewId", "0"));
-        Element(xml, "pane", ("ySplit", Digits(FindingsSheet.HeadingRow)), ("topLeftCell", CellAddress.Of(FindingsSheet.HeadingRow + 1, 1)),
-            ("activePane", "bottomLeft"), ("state", "frozen"));
+        Element(
+            xml,
+            "pane",
+            ("ySplit", Digits(FindingsSheet.HeadingRow)),
+            ("topLeftCell", CellAddress.Of(FindingsSheet.HeadingRow + 1, 1)),
+            ("activePane", "bottomLeft"),
+            ("state", "frozen")
+        );
         xml.WriteEndElement();
         xml.WriteEndElement();
         xml.WriteStartElement("cols");
@@ -76,9 +81,12 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         var finding = placed.Finding;
         (string Text, int Style)[] cells =
         [
-            (finding.Code, styles.Plain), (finding.Severity.Word(), styles.Word(finding.Severity)),
-            (placed.Place, placed.Cell is null ? styles.Plain : styles.Link), (finding.Item ?? "", styles.Plain),
-            (finding.Message, styles.Plain), (finding.Hint, styles.Plain),
+            (finding.Code, styles.Plain),
+            (finding.Severity.Word(), styles.Word(finding.Severity)),
+            (placed.Place, placed.Cell is null ? styles.Plain : styles.Link),
+            (finding.Item ?? "", styles.Plain),
+            (finding.Message, styles.Plain),
+            (finding.Hint, styles.Plain),
         ];
         return [.. cells, (FindingsSheet.Check(cells.Select(c => CellText.Clean(Stored(c.Text)))), styles.Plain)];
     }
@@ -125,7 +133,11 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
 
     private static void WriteLinks(XmlWriter xml, IReadOnlyList<PlacedFinding> findings)
     {
-        var linked = Enumerable.Range(0, Math.Min(findings.Count, MostRows)).Where(n => findings[n].Cell is not null).Take(MostLinks).ToList();
+        var linked = Enumerable
+            .Range(0, Math.Min(findings.Count, MostRows))
+            .Where(n => findings[n].Cell is not null)
+            .Take(MostLinks)
+            .ToList();
         if (linked.Count == 0)
             return;
         xml.WriteStartElement("hyperlinks");

@@ -4,10 +4,14 @@ namespace ExamDocs.Intake.Annotating;
 internal sealed record FormatNames(string Main, string Links)
 {
     private static readonly FormatNames Transitional = new(
-        "http://schemas.openxmlformats.org/spreadsheetml/2006/main", "http://schemas.openxmlformats.org/officeDocument/2006/relationships");
+        "http://schemas.openxmlformats.org/spreadsheetml/2006/main",
+        "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
+    );
 
     private static readonly FormatNames Strict = new(
-        "http://purl.oclc.org/ooxml/spreadsheetml/main", "http://purl.oclc.org/ooxml/officeDocument/relationships");
+        "http://purl.oclc.org/ooxml/spreadsheetml/main",
+        "http://purl.oclc.org/ooxml/officeDocument/relationships"
+    );
 
     /// <summary>The dialect that the workbook's root element speaks.</summary>
     public static FormatNames Of(string rootNamespace) =>

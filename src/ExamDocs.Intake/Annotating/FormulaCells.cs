@@ -19,7 +19,10 @@ internal sealed record FormulaCells(bool Any, IReadOnlySet<(int Row, int Column)
             if (!reader.AtStart)
                 continue;
             if (reader.Is("row"))
-                (row, column) = (int.TryParse(reader.Attribute("r"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : row + 1, 0);
+                (row, column) = (
+                    int.TryParse(reader.Attribute("r"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : row + 1,
+                    0
+                );
             else if (reader.Is("c"))
             {
                 column = reader.Attribute("r") is { } address && CellAddress.Column(address) is { } known ? known : column + 1;

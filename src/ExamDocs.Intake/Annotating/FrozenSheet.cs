@@ -26,7 +26,10 @@ internal class FrozenSheet(FormulaCells formulas) : PartPatch
     protected override void BeforeStart(string name)
     {
         if (Depth == 2 && Parent is "sheetData" && name is "row")
-            (Row, Column) = (int.TryParse(Source.GetAttribute("r"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : Row + 1, 0);
+            (Row, Column) = (
+                int.TryParse(Source.GetAttribute("r"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : Row + 1,
+                0
+            );
         else if (Depth == 3 && Parent is "row" && name is "c")
         {
             Column = Source.GetAttribute("r") is { } address && CellAddress.Column(address) is { } column ? column : Column + 1;

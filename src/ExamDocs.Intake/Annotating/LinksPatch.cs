@@ -9,7 +9,8 @@ internal sealed class LinksPatch(IReadOnlyList<NewElement> added) : AppendPatch(
     private const string Nowhere = "about:blank";
 
     /// <summary>Whether a link, or what it leads to, does not belong into a copy that takes nothing from outside.</summary>
-    public static bool IsChanged(Relationship link) => IsOfPartLeftOut(link) || (link.External && !Reach.IsHarmless(link.Type, link.Target));
+    public static bool IsChanged(Relationship link) =>
+        IsOfPartLeftOut(link) || (link.External && !Reach.IsHarmless(link.Type, link.Target));
 
     /// <summary>Links to other workbooks, and the order in which formulas are calculated, which are no longer there.</summary>
     public static bool IsOfPartLeftOut(Relationship link) => !link.External && (link.IsOf("externalLink") || link.IsOf("calcChain"));
@@ -19,8 +20,13 @@ internal sealed class LinksPatch(IReadOnlyList<NewElement> added) : AppendPatch(
     protected override IReadOnlyList<KeyValuePair<string, string>> Attributes(string name) =>
         name is "Relationship" && IsChanged(Here) ? [new("Target", Nowhere)] : [];
 
-    private Relationship Here => new("", Source.GetAttribute("Type") ?? "", Source.GetAttribute("Target") ?? "",
-        string.Equals(Source.GetAttribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase));
+    private Relationship Here =>
+        new(
+            "",
+            Source.GetAttribute("Type") ?? "",
+            Source.GetAttribute("Target") ?? "",
+            string.Equals(Source.GetAttribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase)
+        );
 }
 
 /// <summary>Adds types of parts, and leaves out those of parts that are left out.</summary>

@@ -8,8 +8,7 @@ internal sealed class MarkedRows
     public MarkedRows(IReadOnlyList<Mark> marks)
     {
         All = marks;
-        _rows = new(marks.GroupBy(m => m.Row).OrderBy(r => r.Key)
-            .Select(r => (r.Key, (IReadOnlyList<Mark>)[.. r.OrderBy(m => m.Column)])));
+        _rows = new(marks.GroupBy(m => m.Row).OrderBy(r => r.Key).Select(r => (r.Key, (IReadOnlyList<Mark>)[.. r.OrderBy(m => m.Column)])));
     }
 
     public IReadOnlyList<Mark> All { get; }

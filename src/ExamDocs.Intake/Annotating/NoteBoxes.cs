@@ -12,9 +12,14 @@ namespace ExamDocs.Intake.Annotating;
 /// </summary>
 internal static partial class NoteBoxes
 {
-    private const string Names = "xmlns:v=\"urn:schemas-microsoft-com:vml\" xmlns:o=\"urn:schemas-microsoft-com:office:office\" xmlns:x=\"urn:schemas-microsoft-com:office:excel\"";
+    private const string Names =
+        "xmlns:v=\"urn:schemas-microsoft-com:vml\" xmlns:o=\"urn:schemas-microsoft-com:office:office\" "
+        + "xmlns:x=\"urn:schemas-microsoft-com:office:excel\"";
 
-    private const string ShapeType = "<v:shapetype " + Names + " id=\"_x0000_t202\" coordsize=\"21600,21600\" o:spt=\"202\" path=\"m,l,21600r21600,l21600,xe\">"
+    private const string ShapeType =
+        "<v:shapetype "
+        + Names
+        + " id=\"_x0000_t202\" coordsize=\"21600,21600\" o:spt=\"202\" path=\"m,l,21600r21600,l21600,xe\">"
         + "<v:stroke joinstyle=\"miter\"/><v:path gradientshapeok=\"t\" o:connecttype=\"rect\"/></v:shapetype>";
 
     /// <summary>Numbers of shapes are dealt out in blocks of this size.</summary>
@@ -27,7 +32,11 @@ internal static partial class NoteBoxes
     {
         var blocks = (marks.Count / Block) + 1;
         var first = 1 + (sheet * ((WorkbookLimits.Findings / Block) + 2));
-        Write(target, $"<xml {Names}><o:shapelayout v:ext=\"edit\"><o:idmap v:ext=\"edit\" data=\"{string.Join(',', Enumerable.Range(first, blocks).Select(Digits))}\"/></o:shapelayout>{ShapeType}");
+        Write(
+            target,
+            $"<xml {Names}><o:shapelayout v:ext=\"edit\"><o:idmap v:ext=\"edit\" "
+                + $"data=\"{string.Join(',', Enumerable.Range(first, blocks).Select(Digits))}\"/></o:shapelayout>{ShapeType}"
+        );
         WriteBoxes(target, marks, (first * Block) + 1);
         Write(target, "</xml>");
     }
@@ -40,7 +49,9 @@ internal static partial class NoteBoxes
         var bytes = copy.GetBuffer().AsSpan(0, (int)copy.Length);
         var end = bytes.LastIndexOf("</xml"u8);
         if (end < 0)
-            throw new UnreadableWorkbookException("The boxes of the workbook's notes are stored in a way that cannot be added to. Save it again in a spreadsheet program.");
+            throw new UnreadableWorkbookException(
+                "The boxes of the workbook's notes are stored in a way that cannot be added to. Save it again in a spreadsheet program."
+            );
         var text = Encoding.Latin1.GetString(bytes);
         target.Write(bytes[..end]);
         if (!text.Contains("\"_x0000_t202\"", StringComparison.Ordinal))
@@ -54,7 +65,14 @@ internal static partial class NoteBoxes
         var most = Block;
         foreach (var match in matches)
         {
-            if (int.TryParse(text.AsSpan(match.Index + 8, match.Length - 8), NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+            if (
+                int.TryParse(
+                    text.AsSpan(match.Index + 8, match.Length - 8),
+                    NumberStyles.None,
+                    CultureInfo.InvariantCulture,
+                    out var number
+                )
+            )
                 most = Math.Max(most, number);
         }
         return most;
@@ -67,10 +85,13 @@ internal static partial class NoteBoxes
     }
 
     private static string Box(Mark mark, int number) =>
-        $"<v:shape {Names} id=\"_x0000_s{Digits(number)}\" type=\"#_x0000_t202\" style=\"position:absolute;margin-left:60pt;margin-top:2pt;width:260pt;height:90pt;z-index:1;visibility:hidden\" fillcolor=\"#ffffe1\" o:insetmode=\"auto\">"
+        $"<v:shape {Names} id=\"_x0000_s{Digits(number)}\" type=\"#_x0000_t202\" "
+        + "style=\"position:absolute;margin-left:60pt;margin-top:2pt;width:260pt;height:90pt;z-index:1;visibility:hidden\" "
+        + "fillcolor=\"#ffffe1\" o:insetmode=\"auto\">"
         + "<v:fill color2=\"#ffffe1\"/><v:shadow on=\"t\" color=\"black\" obscured=\"t\"/><v:path o:connecttype=\"none\"/>"
         + "<v:textbox style=\"mso-direction-alt:auto\"><div style=\"text-align:left\"></div></v:textbox>"
-        + $"<x:ClientData ObjectType=\"Note\"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{Anchor(mark)}</x:Anchor><x:AutoFill>False</x:AutoFill>"
+        + "<x:ClientData "
+        + $"ObjectType=\"Note\"><x:MoveWithCells/><x:SizeWithCells/><x:Anchor>{Anchor(mark)}</x:Anchor><x:AutoFill>False</x:AutoFill>"
         + $"<x:Row>{Digits(mark.Row - 1)}</x:Row><x:Column>{Digits(mark.Column - 1)}</x:Column></x:ClientData></v:shape>";
 
     /// <summary>Column, pixels into it, row, pixels into it, of the upper left corner and of the lower right one.</summary>

@@ -25,13 +25,14 @@ internal sealed class PartChanges(WorkbookPackage package)
     public long Nodes { get; private set; }
 
     public void Patch(string part, PartPatch patch) => Rewrite(part, (source, target) =>
-    {
-        patch.Run(source, target);
-        Nodes += patch.Nodes;
-    });
+        {
+            patch.Run(source, target);
+            Nodes += patch.Nodes;
+        });
 
     /// <summary>Whether the part is to be changed or left out.</summary>
-    public bool IsPlanned(string part) => _changed.ContainsKey(WorkbookPackage.Normal(part)) || _leftOut.Contains(WorkbookPackage.Normal(part));
+    public bool IsPlanned(string part) =>
+        _changed.ContainsKey(WorkbookPackage.Normal(part)) || _leftOut.Contains(WorkbookPackage.Normal(part));
 
     /// <summary>Leaves a part out, with the links that start at it.</summary>
     public void LeaveOut(string part)
@@ -50,7 +51,9 @@ internal sealed class PartChanges(WorkbookPackage package)
     public void Rewrite(string part, Action<Stream, Stream> rewrite)
     {
         if (!_changed.TryAdd(WorkbookPackage.Normal(part), rewrite))
-            throw new UnreadableWorkbookException("Two sheets of the workbook share a part, so they cannot be marked apart. Save it again in a spreadsheet program.");
+            throw new UnreadableWorkbookException(
+                "Two sheets of the workbook share a part, so they cannot be marked apart. Save it again in a spreadsheet program."
+            );
     }
 
     public void Add(string part, string type, Action<Stream> write)
@@ -74,7 +77,10 @@ internal sealed class PartChanges(WorkbookPackage package)
     public string Link(string from, string type, string to)
     {
         var links = _links.TryGetValue(from, out var begun) ? begun : _links[from] = [];
-        var taken = Relationships.Of(package, from).Select(r => r.Id).Concat(links.Select(l => l.Attributes[0].Value))
+        var taken = Relationships
+            .Of(package, from)
+            .Select(r => r.Id)
+            .Concat(links.Select(l => l.Attributes[0].Value))
             .ToHashSet(StringComparer.OrdinalIgnoreCase);
         var n = 1;
         while (taken.Contains(Id(n)))
@@ -113,10 +119,18 @@ internal sealed class PartChanges(WorkbookPackage package)
             if (package.Has(part))
                 Patch(part, new LinksPatch(links));
             else
-                _new.Add(part, target => new AppendPatch(links).Run(
-                    new MemoryStream(Encoding.UTF8.GetBytes($"<Relationships xmlns=\"{LinkNamespace}\"/>")), target));
+                _new.Add(part, target =>
+                    new AppendPatch(links).Run(
+                        new MemoryStream(Encoding.UTF8.GetBytes($"<Relationships xmlns=\"{LinkNamespace}\"/>")),
+                        target
+                    )
+                );
         }
-        foreach (var part in package.Entries.Select(e => WorkbookPackage.Normal(e.FullName)).Where(p => p.EndsWith(".rels", StringComparison.OrdinalIgnoreCase)))
+        foreach (
+            var part in package
+                .Entries.Select(e => WorkbookPackage.Normal(e.FullName))
+                .Where(p => p.EndsWith(".rels", StringComparison.OrdinalIgnoreCase))
+        )
         {
             if (!IsPlanned(part) && Relationships.In(package, part).Exists(LinksPatch.IsChanged))
                 Patch(part, new LinksPatch([]));

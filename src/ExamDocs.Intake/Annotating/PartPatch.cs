@@ -45,9 +45,7 @@ internal abstract class PartPatch
     }
 
     /// <summary>Before a start tag is written.</summary>
-    protected virtual void BeforeStart(string name)
-    {
-    }
+    protected virtual void BeforeStart(string name) { }
 
     /// <summary>Attributes to be set on the element about to be written, by their local names.</summary>
     protected virtual IReadOnlyList<KeyValuePair<string, string>> Attributes(string name) => [];
@@ -59,19 +57,13 @@ internal abstract class PartPatch
     protected virtual string Changed(string text) => text;
 
     /// <summary>Text of the innermost open element.</summary>
-    protected virtual void Text(string text)
-    {
-    }
+    protected virtual void Text(string text) { }
 
     /// <summary>Before an end tag is written; the element is still open.</summary>
-    protected virtual void BeforeEnd(string name)
-    {
-    }
+    protected virtual void BeforeEnd(string name) { }
 
     /// <summary>After an end tag is written.</summary>
-    protected virtual void AfterEnd(string name)
-    {
-    }
+    protected virtual void AfterEnd(string name) { }
 
     /// <summary>Begins an element of our own.</summary>
     protected void Begin(string name) => Target.WriteStartElement(Root.Prefix, name, Root.Namespace);
@@ -137,8 +129,8 @@ internal abstract class PartPatch
     }
 
     /// <summary>Attributes of the format have no prefix; links to other parts are the exception.</summary>
-    private bool IsAttribute(string name) => string.Equals(Source.LocalName, name, StringComparison.Ordinal)
-        && (Source.Prefix.Length == 0 || name is "id");
+    private bool IsAttribute(string name) =>
+        string.Equals(Source.LocalName, name, StringComparison.Ordinal) && (Source.Prefix.Length == 0 || name is "id");
 
     private void CopyOther()
     {

@@ -7,11 +7,15 @@ namespace ExamDocs.Intake.Annotating;
 internal static class PartWriter
 {
     /// <param name="target">It is left open.</param>
-    public static XmlWriter Open(Stream target) => XmlWriter.Create(target, new XmlWriterSettings
-    {
-        Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
-        NewLineHandling = NewLineHandling.Entitize,
-        Indent = false,
-        CloseOutput = false,
-    });
+    public static XmlWriter Open(Stream target) =>
+        XmlWriter.Create(
+            target,
+            new XmlWriterSettings
+            {
+                Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+                NewLineHandling = NewLineHandling.Entitize,
+                Indent = false,
+                CloseOutput = false,
+            }
+        );
 }

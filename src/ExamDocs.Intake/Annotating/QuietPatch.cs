@@ -9,12 +9,24 @@ namespace ExamDocs.Intake.Annotating;
 internal sealed class QuietPatch : PartPatch
 {
     private static readonly string[] Sources =
-        ["connection", "command", "serverCommand", "url", "post", "sourceFile", "odcFile", "localConnection", "htmlTables", "editPage"];
+    [
+        "connection",
+        "command",
+        "serverCommand",
+        "url",
+        "post",
+        "sourceFile",
+        "odcFile",
+        "localConnection",
+        "htmlTables",
+        "editPage",
+    ];
 
     private static readonly string[] Orders = ["refreshOnLoad", "interval", "keepAlive"];
 
     /// <summary>Root elements of the parts that can hold any of these.</summary>
-    public static bool IsOf(string root) => root is "connections" or "queryTable" or "pivotCacheDefinition" or "table" or "chartSpace" or "webPr";
+    public static bool IsOf(string root) =>
+        root is "connections" or "queryTable" or "pivotCacheDefinition" or "table" or "chartSpace" or "webPr";
 
     public static bool IsNeeded(WorkbookPackage package, string part)
     {
@@ -23,7 +35,10 @@ internal sealed class QuietPatch : PartPatch
         {
             if (!reader.AtStart)
                 continue;
-            if (Sources.Any(name => reader.Attribute(name) is { Length: > 0 }) || Orders.Any(name => reader.Attribute(name) is not (null or "0" or "false")))
+            if (
+                Sources.Any(name => reader.Attribute(name) is { Length: > 0 })
+                || Orders.Any(name => reader.Attribute(name) is not (null or "0" or "false"))
+            )
                 return true;
             if (Reach.HoldsFormula(reader.Name) && Reach.IsBeyond(RichText.Whole(reader)))
                 return true;
@@ -34,8 +49,8 @@ internal sealed class QuietPatch : PartPatch
     protected override string Changed(string text) => Reach.HoldsFormula(Parent) && Reach.IsBeyond(text) ? Reach.Lost : text;
 
     protected override IReadOnlyList<KeyValuePair<string, string>> Attributes(string name) =>
-    [
-        .. Sources.Where(a => Source.GetAttribute(a) is { Length: > 0 }).Select(a => KeyValuePair.Create(a, "")),
-        .. Orders.Where(a => Source.GetAttribute(a) is not null).Select(a => KeyValuePair.Create(a, "0")),
-    ];
+        [
+            .. Sources.Where(a => Source.GetAttribute(a) is { Length: > 0 }).Select(a => KeyValuePair.Create(a, "")),
+            .. Orders.Where(a => Source.GetAttribute(a) is not null).Select(a => KeyValuePair.Create(a, "0")),
+        ];
 }

@@ -15,16 +15,27 @@ internal static partial class Reach
     /// <summary>A text in quotation marks alone, such as a list to choose from, takes nothing from anywhere.</summary>
     public static bool IsBeyond(string formula) => !Literal().IsMatch(formula) && Outside().IsMatch(formula);
 
-    /// <summary>Whether a link that leaves the workbook may stay: one that somebody must click, and that leads to a page or an address.</summary>
-    public static bool IsHarmless(string kind, string target) => kind.EndsWith("/hyperlink", StringComparison.Ordinal) && Page().IsMatch(target);
+    /// <summary>
+    /// Whether a link that leaves the workbook may stay: one that somebody must click, and that leads to a page or an address.
+    /// </summary>
+    public static bool IsHarmless(string kind, string target) =>
+        kind.EndsWith("/hyperlink", StringComparison.Ordinal) && Page().IsMatch(target);
 
     [GeneratedRegex("\\A\\s*\"([^\"]|\"\")*\"\\s*\\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Literal();
 
     /// <summary>Other workbooks are numbered in brackets, DDE has a bar between program and topic; the functions are from memory.</summary>
-    [GeneratedRegex(@"\[[0-9]+\]|\||://|\\\\|\b(WEBSERVICE|RTD|IMAGE|STOCKHISTORY|CUBE[A-Z]+|HYPERLINK|CALL|REGISTER(\.ID)?|EXEC|DDE|SQL\.REQUEST|FILTERXML|PY|COPILOT|TRANSLATE|DETECTLANGUAGE)\s*\(", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\[[0-9]+\]|\||://|\\\\|\b(WEBSERVICE|RTD|IMAGE|STOCKHISTORY|CUBE[A-Z]+|HYPERLINK|CALL|REGISTER(\.ID)?|EXEC|DDE|SQL\.REQUEST|FILTERXML|PY|COPILOT|TRANSLATE|DETECTLANGUAGE)\s*\(",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Outside();
 
-    [GeneratedRegex(@"\A(https?://|mailto:|tel:)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\A(https?://|mailto:|tel:)",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Page();
 }

@@ -9,8 +9,13 @@ internal static class SheetExtent
     /// <summary>Null where nothing needs to change, or what stands there cannot be read.</summary>
     public static string? Dimension(string? reference, IReadOnlyList<Mark> marks)
     {
-        if (reference?.Split(':') is not [var first, .. var rest] || rest.Length > 1 || marks.Count == 0
-            || CellAddress.Parse(first) is not { } from || CellAddress.Parse(rest.Length == 0 ? first : rest[0]) is not { } to)
+        if (
+            reference?.Split(':') is not [var first, .. var rest]
+            || rest.Length > 1
+            || marks.Count == 0
+            || CellAddress.Parse(first) is not { } from
+            || CellAddress.Parse(rest.Length == 0 ? first : rest[0]) is not { } to
+        )
             return null;
         (int Row, int Column) least = (Math.Min(from.Row, marks.Min(m => m.Row)), Math.Min(from.Column, marks.Min(m => m.Column)));
         (int Row, int Column) most = (Math.Max(to.Row, marks.Max(m => m.Row)), Math.Max(to.Column, marks.Max(m => m.Column)));
@@ -21,9 +26,12 @@ internal static class SheetExtent
     public static string? Spans(string? spans, IReadOnlyCollection<Mark> marks)
     {
         // Several spans mean blank columns in between: too rare to join; they only help to read faster.
-        if (spans?.Split(':') is not [var first, var last] || marks.Count == 0
+        if (
+            spans?.Split(':') is not [var first, var last]
+            || marks.Count == 0
             || !int.TryParse(first, NumberStyles.None, CultureInfo.InvariantCulture, out var from)
-            || !int.TryParse(last, NumberStyles.None, CultureInfo.InvariantCulture, out var to))
+            || !int.TryParse(last, NumberStyles.None, CultureInfo.InvariantCulture, out var to)
+        )
             return null;
         var (least, most) = (Math.Min(from, marks.Min(m => m.Column)), Math.Max(to, marks.Max(m => m.Column)));
         return least == from && most == to ? null : string.Create(CultureInfo.InvariantCulture, $"{least}:{most}");

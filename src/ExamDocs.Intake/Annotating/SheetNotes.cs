@@ -28,8 +28,9 @@ internal sealed class SheetNotes(WorkbookPackage package, PartChanges changes, F
         }
         var notes = changes.FreshPart("xl/comments", ".xml");
         changes.Link(part, names.Link("comments"), notes);
-        changes.Add(notes, ContentTypes.Notes, target => new NotesPatch(marks).Run(
-            new MemoryStream(Encoding.UTF8.GetBytes($"<comments xmlns=\"{names.Main}\"/>")), target));
+        changes.Add(notes, ContentTypes.Notes, target =>
+            new NotesPatch(marks).Run(new MemoryStream(Encoding.UTF8.GetBytes($"<comments xmlns=\"{names.Main}\"/>")), target)
+        );
         return [.. marks];
     }
 

@@ -8,7 +8,14 @@ internal static class SheetOrder
 {
     private static readonly HashSet<string> After = new(StringComparer.Ordinal)
     {
-        "legacyDrawingHF", "drawingHF", "picture", "oleObjects", "controls", "webPublishItems", "tableParts", "extLst",
+        "legacyDrawingHF",
+        "drawingHF",
+        "picture",
+        "oleObjects",
+        "controls",
+        "webPublishItems",
+        "tableParts",
+        "extLst",
         // Controls are written within one of these, as something that older programs may pass over.
         "AlternateContent",
     };

@@ -12,7 +12,8 @@ namespace ExamDocs.Intake.Annotating;
 /// <param name="links">Namespace of links to other parts.</param>
 /// <param name="drawing">Link to the notes' drawing to be named; null where the one named already serves.</param>
 /// <param name="formulas">Where the sheet has formulas, which are left out.</param>
-internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string links, string? drawing, FormulaCells formulas) : FrozenSheet(formulas)
+internal sealed class SheetPatch(MarkedRows marks, StylePlan styles, string links, string? drawing, FormulaCells formulas)
+    : FrozenSheet(formulas)
 {
     private readonly DefaultStyles _defaults = new();
     private Queue<Mark> _pending = new();

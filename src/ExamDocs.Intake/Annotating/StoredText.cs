@@ -25,9 +25,14 @@ internal static class StoredText
         return stored.ToString();
     }
 
-    private static bool IsEscape(ReadOnlySpan<char> text) => text.Length >= 7 && text[1] is 'x' && text[6] is '_'
-        && char.IsAsciiHexDigit(text[2]) && char.IsAsciiHexDigit(text[3]) && char.IsAsciiHexDigit(text[4]) && char.IsAsciiHexDigit(text[5]);
+    private static bool IsEscape(ReadOnlySpan<char> text) =>
+        text.Length >= 7
+        && text[1] is 'x'
+        && text[6] is '_'
+        && char.IsAsciiHexDigit(text[2])
+        && char.IsAsciiHexDigit(text[3])
+        && char.IsAsciiHexDigit(text[4])
+        && char.IsAsciiHexDigit(text[5]);
 
-    private static void Escape(StringBuilder stored, char letter) =>
-        stored.Append(CultureInfo.InvariantCulture, $"_x{(int)letter:X4}_");
+    private static void Escape(StringBuilder stored, char letter) => stored.Append(CultureInfo.InvariantCulture, $"_x{(int)letter:X4}_");
 }

@@ -45,7 +45,8 @@ internal sealed class StylePlan(StyleCounts counts)
     /// <returns>The attribute of the same style, filled.</returns>
     public string Of(string? style, Severity severity)
     {
-        var number = int.TryParse(style, NumberStyles.None, CultureInfo.InvariantCulture, out var typed) && typed < counts.CellStyles ? typed : 0;
+        var number =
+            int.TryParse(style, NumberStyles.None, CultureInfo.InvariantCulture, out var typed) && typed < counts.CellStyles ? typed : 0;
         if (!_numbers.TryGetValue((number, severity), out var ours))
         {
             ours = FirstMarked + _marked.Count;

@@ -55,21 +55,24 @@ internal static class ExaminationBinder
         };
     }
 
-    private static DiameterStation Station(Members m) => new()
-    {
-        PositionMm = m.Number("positionMm", 0, 1_000_000),
-        ReadingsMm = m.Numbers("readingsMm", 0.01m, 1_000),
-    };
+    private static DiameterStation Station(Members m) =>
+        new() { PositionMm = m.Number("positionMm", 0, 1_000_000), ReadingsMm = m.Numbers("readingsMm", 0.01m, 1_000) };
 
-    private static Defect Defect(Members m) => new()
-    {
-        Criterion = m.Identity("criterion"),
-        Part = m.Text("part"),
-        Description = m.Text("description"),
-        Danger = m.Word("danger", Words.Dangers),
-        BecomesDangerOn = m.Date("becomesDangerOn"),
-        Remedy = m.Text("remedy"),
-        ImminentRisk = m.Flag("imminentRisk"),
-        Notified = m.Part("notified", n => new Notification { Whom = n.Text("whom"), How = n.Text("how"), On = n.Date("on") }),
-    };
+    private static Defect Defect(Members m) =>
+        new()
+        {
+            Criterion = m.Identity("criterion"),
+            Part = m.Text("part"),
+            Description = m.Text("description"),
+            Danger = m.Word("danger", Words.Dangers),
+            BecomesDangerOn = m.Date("becomesDangerOn"),
+            Remedy = m.Text("remedy"),
+            ImminentRisk = m.Flag("imminentRisk"),
+            Notified = m.Part("notified", n => new Notification
+            {
+                Whom = n.Text("whom"),
+                How = n.Text("how"),
+                On = n.Date("on"),
+            }),
+        };
 }

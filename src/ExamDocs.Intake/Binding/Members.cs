@@ -21,7 +21,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     public string? Text(string name) => LimitedText(name, TextGuard.MaxText);
 
     /// <summary>An identity: short, on one line. Of a longer one the beginning is kept: whatever is said of the item repeats it.</summary>
-    public string? Identity(string name) => LimitedText(name, TextGuard.MaxIdentity) is { } identity ? TextGuard.Cut(identity, TextGuard.MaxIdentity) : null;
+    public string? Identity(string name) =>
+        LimitedText(name, TextGuard.MaxIdentity) is { } identity ? TextGuard.Cut(identity, TextGuard.MaxIdentity) : null;
 
     public bool? Flag(string name)
     {
@@ -40,8 +41,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         Only(name, "a date as text, for example 2026-05-11", t => DateText.ReadDay(t), IntakeRules.UnreadableDate);
 
     /// <summary>Whether a value was typed at all, readable or not.</summary>
-    public bool IsTyped(string name) =>
-        node.Members.Any(m => string.Equals(m.Key, name, StringComparison.Ordinal) && !IsMissing(m.Value));
+    public bool IsTyped(string name) => node.Members.Any(m => string.Equals(m.Key, name, StringComparison.Ordinal) && !IsMissing(m.Value));
 
     public PartialDate? Partial(string name)
     {
@@ -52,7 +52,11 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return Wrong<PartialDate>(found[0], "a date as text, for example 2024-02");
         if (DateText.ReadPartial(text.Text.Trim()) is { } date)
             return date;
-        sink.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{TextGuard.Cut(text.Text, MostShown)}' is not a date that can be read in one way only");
+        sink.Report(
+            IntakeRules.UnreadableDate,
+            text.Pointer,
+            $"'{TextGuard.Cut(text.Text, MostShown)}' is not a date that can be read in one way only"
+        );
         return null;
     }
 
@@ -64,7 +68,11 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             return null;
         if (number == decimal.Truncate(number))
             return (int)number;
-        sink.Report(IntakeRules.NumberOutOfRange, $"{Pointer}/{name}", $"{number.ToString(CultureInfo.InvariantCulture)} is not a whole number");
+        sink.Report(
+            IntakeRules.NumberOutOfRange,
+            $"{Pointer}/{name}",
+            $"{number.ToString(CultureInfo.InvariantCulture)} is not a whole number"
+        );
         return null;
     }
 
@@ -82,16 +90,20 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>A list of texts; null where the list is missing or empty.</summary>
     public IReadOnlyList<string>? Texts(string name)
     {
-        var texts = Elements(name).Select(e => e is TextNode t ? Guarded(t, TextGuard.MaxIdentity) : Wrong<string>(e, "text"))
-            .OfType<string>().ToList();
+        var texts = Elements(name)
+            .Select(e => e is TextNode t ? Guarded(t, TextGuard.MaxIdentity) : Wrong<string>(e, "text"))
+            .OfType<string>()
+            .ToList();
         return texts.Count == 0 ? null : texts;
     }
 
     /// <summary>One of a table's words; of two the worse.</summary>
-    public T? Word<T>(string name, WordTable<T> words) where T : struct, Enum => WordAsTyped(name, words).Value;
+    public T? Word<T>(string name, WordTable<T> words)
+        where T : struct, Enum => WordAsTyped(name, words).Value;
 
     /// <summary>One of a table's words, none of which is the worse; null where it is written twice.</summary>
-    public T? WordOnce<T>(string name, WordTable<T> words) where T : struct, Enum
+    public T? WordOnce<T>(string name, WordTable<T> words)
+        where T : struct, Enum
     {
         var word = Word(name, words);
         return node.Members.Count(m => string.Equals(m.Key, name, StringComparison.Ordinal)) > 1 ? null : word;
@@ -102,8 +114,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <param name="words">The words it may hold.</param>
     /// <param name="listed">False where not every word of the table is allowed here, so that the list would mislead.</param>
     /// <param name="beginning">The adverse word that a text begins with; null where none is known by its beginning.</param>
-    public (string? Typed, T? Value) WordAsTyped<T>(
-        string name, WordTable<T> words, bool listed = true, Func<string, T?>? beginning = null) where T : struct, Enum
+    public (string? Typed, T? Value) WordAsTyped<T>(string name, WordTable<T> words, bool listed = true, Func<string, T?>? beginning = null)
+        where T : struct, Enum
     {
         string? typed = null;
         T? worst = null;
@@ -113,7 +125,9 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             if (member is TextNode && words.Find(typed) is { } value)
                 worst = worst is { } w ? words.Worse(w, value) : value;
             else if (member is TextNode text && beginning?.Invoke(typed) is { } adverse)
-                worst = worst is { } before ? words.Worse(before, ReportAdverse(text, adverse, words)) : ReportAdverse(text, adverse, words);
+                worst = worst is { } before
+                    ? words.Worse(before, ReportAdverse(text, adverse, words))
+                    : ReportAdverse(text, adverse, words);
             else
                 ReportWord(member, typed, words.All, listed);
         }
@@ -132,7 +146,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     }
 
     /// <summary>An object within; null where it is missing.</summary>
-    public T? Part<T>(string name, Func<Members, T> bind) where T : class
+    public T? Part<T>(string name, Func<Members, T> bind)
+        where T : class
     {
         T? part = null;
         foreach (var member in Take(name))
@@ -146,13 +161,17 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     }
 
     /// <summary>A list of objects; one that is no object is bound as an empty one, so that the others keep their places.</summary>
-    public IReadOnlyList<T> List<T>(string name, Func<Members, T> bind) => [.. Elements(name).Select(element =>
-    {
-        if (element is ObjectNode inner)
-            return Bind(inner, bind);
-        Wrong(element, "an object in braces");
-        return bind(new Members(new ObjectNode(element.Pointer, []), sink));
-    })];
+    public IReadOnlyList<T> List<T>(string name, Func<Members, T> bind) =>
+        [
+            .. Elements(name)
+                .Select(element =>
+                {
+                    if (element is ObjectNode inner)
+                        return Bind(inner, bind);
+                    Wrong(element, "an object in braces");
+                    return bind(new Members(new ObjectNode(element.Pointer, []), sink));
+                }),
+        ];
 
     /// <summary>Reports every member that nothing asked for.</summary>
     public void Finish()
@@ -160,8 +179,12 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         foreach (var member in node.Members.Where(m => !_known.Contains(m.Key)))
         {
             var near = NearMiss.Of(member.Key, _known);
-            sink.Report(IntakeRules.UnknownMember, member.Value.Pointer, $"'{TextGuard.Cut(member.Key, MostShown)}' is not a member that belongs here",
-                near is null ? null : $"Did you mean '{near}'?");
+            sink.Report(
+                IntakeRules.UnknownMember,
+                member.Value.Pointer,
+                $"'{TextGuard.Cut(member.Key, MostShown)}' is not a member that belongs here",
+                near is null ? null : $"Did you mean '{near}'?"
+            );
         }
     }
 
@@ -173,7 +196,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         return bound;
     }
 
-    private T? Only<T>(string name, string kind, Func<string, T?> read, RuleInfo otherwise) where T : struct
+    private T? Only<T>(string name, string kind, Func<string, T?> read, RuleInfo otherwise)
+        where T : struct
     {
         var found = Take(name).Where(m => !IsMissing(m)).ToList();
         if (found.Count != 1)
@@ -190,10 +214,17 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     {
         if (member is not NumberNode number)
             return Wrong<decimal?>(member, "a number");
-        if (decimal.TryParse(number.Raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
+        if (
+            decimal.TryParse(number.Raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+            && value >= least
+            && value <= most
+        )
             return value;
-        sink.Report(IntakeRules.NumberOutOfRange, number.Pointer, string.Create(CultureInfo.InvariantCulture,
-            $"{TextGuard.Cut(number.Raw, MostShown)} is not a number from {least} to {most}"));
+        sink.Report(
+            IntakeRules.NumberOutOfRange,
+            number.Pointer,
+            string.Create(CultureInfo.InvariantCulture, $"{TextGuard.Cut(number.Raw, MostShown)} is not a number from {least} to {most}")
+        );
         return null;
     }
 
@@ -214,8 +245,11 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         if (TextGuard.Objection(text) is { } objection)
             sink.Report(IntakeRules.UnprintableText, node.Pointer, $"the text holds {objection}");
         if (text.Length > longest)
-            sink.Report(IntakeRules.TextTooLong, node.Pointer, string.Create(CultureInfo.InvariantCulture,
-                $"the text has {text.Length} characters, and {longest} can be printed whole"));
+            sink.Report(
+                IntakeRules.TextTooLong,
+                node.Pointer,
+                string.Create(CultureInfo.InvariantCulture, $"the text has {text.Length} characters, and {longest} can be printed whole")
+            );
         return text.Length == 0 ? null : text;
     }
 
@@ -240,13 +274,22 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         _known.Add(name);
         var found = node.Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Select(m => m.Value).ToList();
         if (found.Count > 1)
-            sink.Report(IntakeRules.DuplicateMember, found[1].Pointer, $"'{name}' is written {found.Count.ToString(CultureInfo.InvariantCulture)} times");
+            sink.Report(
+                IntakeRules.DuplicateMember,
+                found[1].Pointer,
+                $"'{name}' is written {found.Count.ToString(CultureInfo.InvariantCulture)} times"
+            );
         return found;
     }
 
-    private T ReportAdverse<T>(TextNode typed, T adverse, WordTable<T> words) where T : struct, Enum
+    private T ReportAdverse<T>(TextNode typed, T adverse, WordTable<T> words)
+        where T : struct, Enum
     {
-        sink.Report(AnswerRules.AdverseWord, typed.Pointer, $"'{TextGuard.Cut(Guarded(typed, TextGuard.MaxText)!, MostShown)}' counts as {words.WordFor(adverse)}");
+        sink.Report(
+            AnswerRules.AdverseWord,
+            typed.Pointer,
+            $"'{TextGuard.Cut(Guarded(typed, TextGuard.MaxText)!, MostShown)}' counts as {words.WordFor(adverse)}"
+        );
         return adverse;
     }
 
@@ -254,12 +297,15 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     {
         var near = NearMiss.Of(typed, allowed);
         var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
-        sink.Report(IntakeRules.UnknownWord, member.Pointer, $"'{TextGuard.Cut(typed, MostShown)}' is not one of the allowed words",
-            near is null ? words : $"Did you mean '{near}'? {words}");
+        sink.Report(
+            IntakeRules.UnknownWord,
+            member.Pointer,
+            $"'{TextGuard.Cut(typed, MostShown)}' is not one of the allowed words",
+            near is null ? words : $"Did you mean '{near}'? {words}"
+        );
     }
 
-    private void Wrong(SourceNode member, string wanted) =>
-        sink.Report(IntakeRules.WrongType, member.Pointer, $"here belongs {wanted}");
+    private void Wrong(SourceNode member, string wanted) => sink.Report(IntakeRules.WrongType, member.Pointer, $"here belongs {wanted}");
 
     private T? Wrong<T>(SourceNode member, string wanted)
     {

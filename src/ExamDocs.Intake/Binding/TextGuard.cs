@@ -34,14 +34,20 @@ internal static class TextGuard
         return null;
     }
 
-    private static bool IsRefused(Rune rune) => rune.Value switch
-    {
-        '\n' or '\r' or '\t' => false,
-        0xFFFD or 0xFFFC => true,
-        // Zero-width joiners shape some scripts; the other format characters only hide.
-        0x200C or 0x200D => false,
-        _ => Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format
-            or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned or UnicodeCategory.Surrogate
-            or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator,
-    };
+    private static bool IsRefused(Rune rune) =>
+        rune.Value switch
+        {
+            '\n' or '\r' or '\t' => false,
+            0xFFFD or 0xFFFC => true,
+            // Zero-width joiners shape some scripts; the other format characters only hide.
+            0x200C or 0x200D => false,
+            _ => Rune.GetUnicodeCategory(rune)
+                is UnicodeCategory.Control
+                    or UnicodeCategory.Format
+                    or UnicodeCategory.PrivateUse
+                    or UnicodeCategory.OtherNotAssigned
+                    or UnicodeCategory.Surrogate
+                    or UnicodeCategory.LineSeparator
+                    or UnicodeCategory.ParagraphSeparator,
+        };
 }

@@ -34,11 +34,20 @@ public static class CsvRecordReader
     /// <param name="rules">The categories there may be sheets of; left out, those built in.</param>
     /// <param name="unread">What else is in the folder.</param>
     /// <returns>Never throws for what the files hold.</returns>
-    public static ReadResult Read(IReadOnlyList<CsvFile> files, string folder, KnownRules? rules = null, IReadOnlyList<UnreadFile>? unread = null) =>
-        Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget(), unread);
+    public static ReadResult Read(
+        IReadOnlyList<CsvFile> files,
+        string folder,
+        KnownRules? rules = null,
+        IReadOnlyList<UnreadFile>? unread = null
+    ) => Read(files, folder, rules ?? KnownRules.BuiltIn, new ReadingBudget(), unread);
 
     internal static ReadResult Read(
-        IReadOnlyList<CsvFile> files, string folder, KnownRules rules, ReadingBudget budget, IReadOnlyList<UnreadFile>? unread = null)
+        IReadOnlyList<CsvFile> files,
+        string folder,
+        KnownRules rules,
+        ReadingBudget budget,
+        IReadOnlyList<UnreadFile>? unread = null
+    )
     {
         var notes = new ReadingNotes();
         try
@@ -58,10 +67,22 @@ public static class CsvRecordReader
     private static void ReportUnread(IReadOnlyList<UnreadFile> unread, ReadingNotes notes)
     {
         foreach (var file in unread.Where(f => f.MayHoldRecord).Take(MostNamed))
-            notes.Report(CsvFindings.FileNotRead, ReadingNotes.Outside(file.Name), file.Name, $"{CellReading.Shown(file.Name)} is in the folder and was not read");
+            notes.Report(
+                CsvFindings.FileNotRead,
+                ReadingNotes.Outside(file.Name),
+                file.Name,
+                $"{CellReading.Shown(file.Name)} is in the folder and was not read"
+            );
         if (unread.FirstOrDefault(f => !f.MayHoldRecord) is { } first)
-            notes.Report(CsvFindings.OthersNotRead, ReadingNotes.Outside(first.Name), first.Name, string.Create(
-                System.Globalization.CultureInfo.InvariantCulture, $"other files in the folder: {unread.Count(f => !f.MayHoldRecord)}, {CellReading.Shown(first.Name)} being the first"));
+            notes.Report(
+                CsvFindings.OthersNotRead,
+                ReadingNotes.Outside(first.Name),
+                first.Name,
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"other files in the folder: {unread.Count(f => !f.MayHoldRecord)}, {CellReading.Shown(first.Name)} being the first"
+                )
+            );
     }
 
     private static ObjectNode ReadSheets(IReadOnlyList<CsvFile> files, KnownRules rules, ReadingBudget budget, ReadingNotes notes)
@@ -74,10 +95,19 @@ public static class CsvRecordReader
             if (sheet.Shape is { } shape)
                 reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows, SheetBeside.Nothing);
             else if (sheet.Stray is var (address, text))
-                notes.Report(BesideFindings.HelperAltered, ReadingNotes.Outside(sheet.Name, address), $"{sheet.Name}!{address}", $"'{CellReading.Shown(text)}' is not what the program writes there");
+                notes.Report(
+                    BesideFindings.HelperAltered,
+                    ReadingNotes.Outside(sheet.Name, address),
+                    $"{sheet.Name}!{address}",
+                    $"'{CellReading.Shown(text)}' is not what the program writes there"
+                );
             else if (!sheet.IsOurs)
-                notes.Report(CsvFindings.UnknownFile, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
-                    $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for");
+                notes.Report(
+                    CsvFindings.UnknownFile,
+                    ReadingNotes.Outside(sheet.Name),
+                    $"{sheet.Name}!A1",
+                    $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for"
+                );
         }
         return reading.Finish();
     }
@@ -102,7 +132,12 @@ public static class CsvRecordReader
         List<SheetRow> rows = [.. CsvRows.Read(text.Text, separator, budget)];
         if (rows.Count == 0)
             return null;
-        notes.Report(CsvFindings.ReadAs, ReadingNotes.Outside(file.Name, "A1"), $"{file.Name}!A1", $"{file.Name} was read as {text.Encoding}, its values separated by {separated}");
+        notes.Report(
+            CsvFindings.ReadAs,
+            ReadingNotes.Outside(file.Name, "A1"),
+            $"{file.Name}!A1",
+            $"{file.Name} was read as {text.Encoding}, its values separated by {separated}"
+        );
         var named = CsvSheetName.Find(file.Name, rules);
         if (named is { Role: not SheetRole.Guide })
             return new CsvSheet(file.Name, named, rows);

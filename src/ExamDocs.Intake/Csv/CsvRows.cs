@@ -32,8 +32,13 @@ internal static class CsvRows
                 if (value.Length == 0)
                     continue;
                 if (value.Length > TextGuard.MaxReadable)
-                    throw new UnreadableWorkbookException(string.Create(System.Globalization.CultureInfo.InvariantCulture,
-                        $"line {reader.LineNumber}, value {field + 1}: the text is longer than 32,767 characters; an identity may have {TextGuard.MaxIdentity}, any other text 2,000"));
+                    throw new UnreadableWorkbookException(
+                        string.Create(
+                            System.Globalization.CultureInfo.InvariantCulture,
+                            $"line {reader.LineNumber}, value {field + 1}: the text is longer than 32,767 characters; an "
+                                + $"identity may have {TextGuard.MaxIdentity}, any other text 2,000"
+                        )
+                    );
                 budget.FilledCell();
                 budget.Text(value.Length);
                 cells.Add(new Cell(field + 1, CellKind.Text, value, default, IsFormula: false));
@@ -43,18 +48,19 @@ internal static class CsvRows
         }
     }
 
-    private static CsvReaderOptions Options(char separator) => new()
-    {
-        HasHeader = false,
-        Separator = separator,
-        MalformedData = CsvMalformedDataHandling.Throw,
-        FieldCountMismatch = CsvFieldCountHandling.Throw,
-        TrackLineNumbers = true,
-        SkipEmptyLines = true,
-        MaxRecordSize = WorkbookLimits.BytesBetweenTags,
-        IncludeValuesInExceptions = false,
-        TrimWhitespace = false,
-    };
+    private static CsvReaderOptions Options(char separator) =>
+        new()
+        {
+            HasHeader = false,
+            Separator = separator,
+            MalformedData = CsvMalformedDataHandling.Throw,
+            FieldCountMismatch = CsvFieldCountHandling.Throw,
+            TrackLineNumbers = true,
+            SkipEmptyLines = true,
+            MaxRecordSize = WorkbookLimits.BytesBetweenTags,
+            IncludeValuesInExceptions = false,
+            TrimWhitespace = false,
+        };
 
     private static bool Next(CsvReader reader)
     {
@@ -64,8 +70,13 @@ internal static class CsvRows
         }
         catch (CsvFormatException e)
         {
-            throw new UnreadableWorkbookException(string.Create(System.Globalization.CultureInfo.InvariantCulture,
-                $"line {e.LineNumber} breaks the rules of separated values: every quote is closed, every line has as many fields as the first ({e.Message})"));
+            throw new UnreadableWorkbookException(
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"line {e.LineNumber} breaks the rules of separated values: every quote is closed, every line has as many "
+                        + $"fields as the first ({e.Message})"
+                )
+            );
         }
     }
 

@@ -18,9 +18,12 @@ public static class EmbeddedRecord
 {
     private const string Reading = "reading";
 
-    private static readonly Dictionary<string, RuleInfo> Rules =
-        ((IReadOnlyList<RuleInfo>[])[IntakeRules.All, AnswerRules.All, WorkbookFindings.All, BesideFindings.All, CsvFindings.All, MergeFindings.All, PhotoRules.All])
-        .SelectMany(r => r).ToDictionary(r => r.Code, StringComparer.Ordinal);
+    private static readonly Dictionary<string, RuleInfo> Rules = (
+        (IReadOnlyList<RuleInfo>[])
+            [IntakeRules.All, AnswerRules.All, WorkbookFindings.All, BesideFindings.All, CsvFindings.All, MergeFindings.All, PhotoRules.All]
+    )
+        .SelectMany(r => r)
+        .ToDictionary(r => r.Code, StringComparer.Ordinal);
 
     /// <param name="record">As it was determined.</param>
     /// <param name="reading">What reading it had found.</param>
@@ -28,11 +31,17 @@ public static class EmbeddedRecord
     {
         ArgumentNullException.ThrowIfNull(reading);
         var tree = RecordTree.Of(record);
-        return JsonRecordWriter.Write(reading.Count == 0 ? tree : new ObjectNode("",
-        [
-            .. tree.Members,
-            KeyValuePair.Create<string, SourceNode>(Reading, new ListNode($"/{Reading}", [.. reading.Select(Node)])),
-        ]));
+        return JsonRecordWriter.Write(
+            reading.Count == 0
+                ? tree
+                : new ObjectNode(
+                    "",
+                    [
+                        .. tree.Members,
+                        KeyValuePair.Create<string, SourceNode>(Reading, new ListNode($"/{Reading}", [.. reading.Select(Node)])),
+                    ]
+                )
+        );
     }
 
     /// <param name="utf8">The bytes.</param>
@@ -45,12 +54,19 @@ public static class EmbeddedRecord
             return new ReadResult(null, [], sources, unreadable ?? "the record within is none");
         try
         {
-            var earlier = whole.Members.Where(m => IsReading(m.Key)).SelectMany(m => (m.Value as ListNode)?.Elements ?? []).Select(Finding).ToList();
+            var earlier = whole
+                .Members.Where(m => IsReading(m.Key))
+                .SelectMany(m => (m.Value as ListNode)?.Elements ?? [])
+                .Select(Finding)
+                .ToList();
             if (earlier.Contains(null))
                 return new ReadResult(null, [], sources, "the record within was written by another version");
             var (record, findings) = RecordBinder.Bind(new ObjectNode("", [.. whole.Members.Where(m => !IsReading(m.Key))]));
             var known = earlier.Select(f => (f!.Code, f.Path)).ToHashSet();
-            return new ReadResult(record, [.. earlier!, .. findings.Where(f => !known.Contains((f.Code, f.Path)))], sources, null) { PhotosAreElsewhere = true };
+            return new ReadResult(record, [.. earlier!, .. findings.Where(f => !known.Contains((f.Code, f.Path)))], sources, null)
+            {
+                PhotosAreElsewhere = true,
+            };
         }
         catch (UnreadableWorkbookException e)
         {
@@ -60,17 +76,28 @@ public static class EmbeddedRecord
 
     private static bool IsReading(string member) => string.Equals(member, Reading, StringComparison.Ordinal);
 
-    private static ObjectNode Node(Finding finding, int index) => new TreeMembers($"/{Reading}/{index.ToString(System.Globalization.CultureInfo.InvariantCulture)}")
-        .Text("code", finding.Code).Text("path", finding.Path).Text("message", finding.Message).Text("hint", finding.Hint).Text("item", finding.Item).Node;
+    private static ObjectNode Node(Finding finding, int index) =>
+        new TreeMembers($"/{Reading}/{index.ToString(System.Globalization.CultureInfo.InvariantCulture)}")
+            .Text("code", finding.Code)
+            .Text("path", finding.Path)
+            .Text("message", finding.Message)
+            .Text("hint", finding.Hint)
+            .Text("item", finding.Item)
+            .Node;
 
     /// <summary>Null where the rule is not known, or the finding does not say where and what.</summary>
     private static Finding? Finding(SourceNode node)
     {
         if (node is not ObjectNode o || Text(o, "code") is not { } code || !Rules.TryGetValue(code, out var rule))
             return null;
-        return Text(o, "path") is { } path && Text(o, "message") is { } message ? rule.At(path, message, Text(o, "hint"), Text(o, "item")) : null;
+        return Text(o, "path") is { } path && Text(o, "message") is { } message
+            ? rule.At(path, message, Text(o, "hint"), Text(o, "item"))
+            : null;
     }
 
     private static string? Text(ObjectNode node, string name) =>
-        node.Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Select(m => (m.Value as TextNode)?.Text).FirstOrDefault();
+        node
+            .Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal))
+            .Select(m => (m.Value as TextNode)?.Text)
+            .FirstOrDefault();
 }

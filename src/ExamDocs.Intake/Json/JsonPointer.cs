@@ -33,7 +33,9 @@ internal static class JsonPointer
     }
 
     private static string Shown(ref Utf8JsonReader reader) =>
-        reader.ValueSpan.Length > MostOfName ? "…" : reader.GetString()!.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+        reader.ValueSpan.Length > MostOfName
+            ? "…"
+            : reader.GetString()!.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 
     private static void Count(Stack<(string? Name, int Index)> steps)
     {

@@ -61,13 +61,14 @@ internal static class JsonText
         return text.ToString();
     }
 
-    private static char Short(char escape) => escape switch
-    {
-        'b' => '\b',
-        'f' => '\f',
-        'n' => '\n',
-        'r' => '\r',
-        't' => '\t',
-        _ => escape,
-    };
+    private static char Short(char escape) =>
+        escape switch
+        {
+            'b' => '\b',
+            'f' => '\f',
+            'n' => '\n',
+            'r' => '\r',
+            't' => '\t',
+            _ => escape,
+        };
 }

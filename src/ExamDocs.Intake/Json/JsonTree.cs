@@ -49,7 +49,9 @@ internal static class JsonTree
         }
     }
 
-    /// <summary>Counted before anything is kept: a file of empty lists, or of one name, would fill memory many times its own size.</summary>
+    /// <summary>
+    /// Counted before anything is kept: a file of empty lists, or of one name, would fill memory many times its own size.
+    /// </summary>
     /// <returns>A sentence, or null where there is not too much.</returns>
     private static string? TooMuchIn(ReadOnlySpan<byte> utf8, bool isRecord)
     {
@@ -86,23 +88,26 @@ internal static class JsonTree
                 : $"the text at {at} is longer than 32,767 characters; an identity may have 80, any other text 2,000";
         }
         characters += length;
-        return characters <= MaxText ? null
-            : "the texts of the file are longer together than those of any recorded visit; record the items in several files with the same visit reference";
+        return characters <= MaxText
+            ? null
+            : "the texts of the file are longer together than those of any recorded visit; record the items in several files "
+                + "with the same visit reference";
     }
 
     private static ReadOnlyMemory<byte> WithoutByteOrderMark(ReadOnlyMemory<byte> utf8) =>
         utf8.Span.StartsWith(new byte[] { 0xEF, 0xBB, 0xBF }) ? utf8[3..] : utf8;
 
-    private static SourceNode Node(JsonElement element, JsonPlace at) => element.ValueKind switch
-    {
-        JsonValueKind.Object => Object(element, at.ToString()),
-        JsonValueKind.Array => List(element, at.ToString()),
-        JsonValueKind.String => new TextNode(at, JsonText.Of(element)),
-        JsonValueKind.Number => new NumberNode(at, element.GetRawText()),
-        JsonValueKind.True => new BooleanNode(at, true),
-        JsonValueKind.False => new BooleanNode(at, false),
-        _ => new NullNode(at),
-    };
+    private static SourceNode Node(JsonElement element, JsonPlace at) =>
+        element.ValueKind switch
+        {
+            JsonValueKind.Object => Object(element, at.ToString()),
+            JsonValueKind.Array => List(element, at.ToString()),
+            JsonValueKind.String => new TextNode(at, JsonText.Of(element)),
+            JsonValueKind.Number => new NumberNode(at, element.GetRawText()),
+            JsonValueKind.True => new BooleanNode(at, true),
+            JsonValueKind.False => new BooleanNode(at, false),
+            _ => new NullNode(at),
+        };
 
     private static ObjectNode Object(JsonElement element, string at) =>
         new(at, [.. element.EnumerateObject().Select(m => KeyValuePair.Create(m.Name, Node(m.Value, new JsonPlace(at, Escape(m.Name)))))]);

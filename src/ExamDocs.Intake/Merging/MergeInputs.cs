@@ -19,7 +19,10 @@ public static class MergeInputs
         if (inputs.Count == 1)
             return inputs[0];
         var visit = MergedVisit.Of(inputs.Select(i => i.Record!.Visit));
-        List<SourceInput> dated = [.. inputs.Select((input, n) => new SourceInput(n, input with { Record = WithItsDay(input.Record!, visit) }))];
+        List<SourceInput> dated =
+        [
+            .. inputs.Select((input, n) => new SourceInput(n, input with { Record = WithItsDay(input.Record!, visit) })),
+        ];
         var rows = Lists.ToDictionary(list => list, list => Rows(list, dated), StringComparer.Ordinal);
         var places = new MergedPlaces(dated, rows);
         List<Finding> findings =
@@ -32,9 +35,16 @@ public static class MergeInputs
     }
 
     /// <summary>An examination without a date is of its own input's day, whatever the visit's day comes to be.</summary>
-    private static ExaminationRecord WithItsDay(ExaminationRecord record, Visit visit) => record.Visit.ExaminedOn is not { } day || day == visit.ExaminedOn
-        ? record
-        : record with { Examinations = [.. record.Examinations.Select(e => e.ExaminedOn is null && !e.ExaminedOnUnreadable ? e with { ExaminedOn = day } : e)] };
+    private static ExaminationRecord WithItsDay(ExaminationRecord record, Visit visit) =>
+        record.Visit.ExaminedOn is not { } day || day == visit.ExaminedOn
+            ? record
+            : record with
+            {
+                Examinations =
+                [
+                    .. record.Examinations.Select(e => e.ExaminedOn is null && !e.ExaminedOnUnreadable ? e with { ExaminedOn = day } : e),
+                ],
+            };
 
     private static MergedRows Rows(string list, List<SourceInput> inputs)
     {
@@ -45,13 +55,14 @@ public static class MergeInputs
     }
 
     /// <summary>What a row is about, where two about the same contradict each other.</summary>
-    private static string? KeyOf(SourceRow row, Visit visit) => row.List switch
-    {
-        "people" or "items" => row.Member("id"),
-        "limits" => string.Join('\n', row.Member("maker"), row.Member("model"), row.Member("partNumber")),
-        "examinations" => row.Member("item") is { } item ? $"{item}\n{row.Member("examinedOn") ?? Day(visit)}" : null,
-        _ => null,
-    };
+    private static string? KeyOf(SourceRow row, Visit visit) =>
+        row.List switch
+        {
+            "people" or "items" => row.Member("id"),
+            "limits" => string.Join('\n', row.Member("maker"), row.Member("model"), row.Member("partNumber")),
+            "examinations" => row.Member("item") is { } item ? $"{item}\n{row.Member("examinedOn") ?? Day(visit)}" : null,
+            _ => null,
+        };
 
     private static string? Day(Visit visit) => visit.ExaminedOn?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
 

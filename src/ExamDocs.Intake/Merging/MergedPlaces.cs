@@ -10,8 +10,12 @@ internal sealed class MergedPlaces(IReadOnlyList<SourceInput> inputs, IReadOnlyD
     public string Rebased(int input, string pointer)
     {
         var steps = pointer.Split('/', 4);
-        if (steps.Length > 2 && rows.TryGetValue(steps[1], out var list)
-            && int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) && list.PlaceOf(input, index) is { } place)
+        if (
+            steps.Length > 2
+            && rows.TryGetValue(steps[1], out var list)
+            && int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            && list.PlaceOf(input, index) is { } place
+        )
             return string.Create(CultureInfo.InvariantCulture, $"/{steps[1]}/{place}{(steps.Length > 3 ? "/" + steps[3] : "")}");
         return input == 0 ? pointer : Outside(input) + pointer;
     }
@@ -23,7 +27,10 @@ internal sealed class MergedPlaces(IReadOnlyList<SourceInput> inputs, IReadOnlyD
         foreach (var (list, merged) in rows)
         {
             for (var place = 0; place < merged.Kept.Count; place++)
-                places[string.Create(CultureInfo.InvariantCulture, $"/{list}/{place}")] = (merged.Kept[place].Read.Sources, merged.Kept[place].Pointer);
+                places[string.Create(CultureInfo.InvariantCulture, $"/{list}/{place}")] = (
+                    merged.Kept[place].Read.Sources,
+                    merged.Kept[place].Pointer
+                );
         }
         foreach (var (pointer, input) in MergedVisit.Givers(inputs))
             places[pointer] = (inputs[input].Read.Sources, pointer);

@@ -23,7 +23,10 @@ internal sealed class MergedRows
     /// </summary>
     public void Add(SourceRow row)
     {
-        var same = row.IsFlawed ? [] : _byText.TryGetValue(row.Text, out var known) ? known : _byText[row.Text] = [];
+        var same =
+            row.IsFlawed ? []
+            : _byText.TryGetValue(row.Text, out var known) ? known
+            : _byText[row.Text] = [];
         var free = same.FindIndex(s => !s.Inputs.Contains(row.Input));
         if (free >= 0)
         {
@@ -40,31 +43,64 @@ internal sealed class MergedRows
     }
 
     /// <summary>One note for each input that says again what an earlier one says.</summary>
-    public IEnumerable<Finding> TakenOnce() => _absorbed.GroupBy(a => a.Row.Input).Select(again =>
-    {
-        var (row, place) = again.First();
-        var first = _kept[place];
-        return MergeFindings.TakenOnce.At(Pointer(place), again.Count() == 1
-            ? $"the row stands at {row.Located()} too"
-            : string.Create(CultureInfo.InvariantCulture, $"{again.Count()} rows of {row.List} stand in {row.Read.Sources.File} too, the first at {row.Located()}"),
-            item: first.Item);
-    });
+    public IEnumerable<Finding> TakenOnce() =>
+        _absorbed
+            .GroupBy(a => a.Row.Input)
+            .Select(again =>
+            {
+                var (row, place) = again.First();
+                var first = _kept[place];
+                return MergeFindings.TakenOnce.At(
+                    Pointer(place),
+                    again.Count() == 1
+                        ? $"the row stands at {row.Located()} too"
+                        : string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"{again.Count()} rows of {row.List} stand in {row.Read.Sources.File} too, the first at {row.Located()}"
+                        ),
+                    item: first.Item
+                );
+            });
 
     /// <param name="key">What a row is about; null for a row that can contradict none.</param>
     public IEnumerable<Finding> Disagreements(Func<SourceRow, string?> key) =>
-        _kept.Select((row, place) => (Row: row, Place: place, Key: key(row))).Where(r => r.Key is not null)
+        _kept
+            .Select((row, place) => (Row: row, Place: place, Key: key(row)))
+            .Where(r => r.Key is not null)
             .GroupBy(r => r.Key!, StringComparer.Ordinal)
-            .SelectMany(about => about.Skip(1).Where(r => r.Row.Input != about.First().Row.Input)
-                .SelectMany(later => Between(about.First().Row, later.Row, later.Place)));
+            .SelectMany(about =>
+                about
+                    .Skip(1)
+                    .Where(r => r.Row.Input != about.First().Row.Input)
+                    .SelectMany(later => Between(about.First().Row, later.Row, later.Place))
+            );
 
     private IEnumerable<Finding> Between(SourceRow first, SourceRow later, int place)
     {
-        var values = first.Leaves().GroupBy(l => l.Name, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
-        var differing = later.Leaves().Where(l => values.TryGetValue(l.Name, out var other) && !string.Equals(other.Value, l.Value, StringComparison.Ordinal)).ToList();
+        var values = first
+            .Leaves()
+            .GroupBy(l => l.Name, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        var differing = later
+            .Leaves()
+            .Where(l => values.TryGetValue(l.Name, out var other) && !string.Equals(other.Value, l.Value, StringComparison.Ordinal))
+            .ToList();
         if (differing.Count == 0)
-            return [MergeFindings.Disagreement.At(Pointer(place), $"the row at {first.Located()} is about the same, and one says what the other does not", item: later.Item)];
-        return differing.Select(leaf => MergeFindings.Disagreement.At(Pointer(place) + leaf.Path,
-            $"'{leaf.Value}' stands here, and '{values[leaf.Name].Value}' at {first.Located(values[leaf.Name].Path)}", item: later.Item));
+            return
+            [
+                MergeFindings.Disagreement.At(
+                    Pointer(place),
+                    $"the row at {first.Located()} is about the same, and one says what the other does not",
+                    item: later.Item
+                ),
+            ];
+        return differing.Select(leaf =>
+            MergeFindings.Disagreement.At(
+                Pointer(place) + leaf.Path,
+                $"'{leaf.Value}' stands here, and '{values[leaf.Name].Value}' at {first.Located(values[leaf.Name].Path)}",
+                item: later.Item
+            )
+        );
     }
 
     private string Pointer(int place) => string.Create(CultureInfo.InvariantCulture, $"/{_kept[place].List}/{place}");

@@ -17,8 +17,16 @@ internal sealed class SourceInput
     public SourceInput(int number, ReadResult read)
     {
         (_number, Read, _tree) = (number, read, RecordTree.Of(read.Record!));
-        _flawed = [.. read.Findings.Where(f => !OfPhotos.Contains(f.Code)).Select(f => f.Path.Split('/')).Where(steps => steps.Length > 2)
-            .Select(steps => (steps[1], int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? index : -1))];
+        _flawed =
+        [
+            .. read
+                .Findings.Where(f => !OfPhotos.Contains(f.Code))
+                .Select(f => f.Path.Split('/'))
+                .Where(steps => steps.Length > 2)
+                .Select(steps =>
+                    (steps[1], int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? index : -1)
+                ),
+        ];
     }
 
     public ReadResult Read { get; }
@@ -30,8 +38,10 @@ internal sealed class SourceInput
     /// The rows of a list. One that reading had something to say about is flawed; a photo that is missing makes no typed
     /// value doubtful.
     /// </summary>
-    public IEnumerable<SourceRow> Rows(string list) => ((ListNode)Member(list)).Elements
-        .Select((node, index) => new SourceRow(_number, Read, list, index, (ObjectNode)node, _flawed.Contains((list, index))));
+    public IEnumerable<SourceRow> Rows(string list) =>
+        ((ListNode)Member(list)).Elements.Select(
+            (node, index) => new SourceRow(_number, Read, list, index, (ObjectNode)node, _flawed.Contains((list, index)))
+        );
 
     private SourceNode Member(string name) => _tree.Members.First(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Value;
 }

@@ -44,8 +44,13 @@ internal sealed class SourceRow
     /// <summary>Where it, or a place within it, was typed.</summary>
     public string Located(string within = "") => Read.Sources.Locate(Pointer + within);
 
-    public string? Member(string name) => Node.Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal))
-        .Select(m => m.Value).OfType<TextNode>().FirstOrDefault()?.Text;
+    public string? Member(string name) =>
+        Node
+            .Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal))
+            .Select(m => m.Value)
+            .OfType<TextNode>()
+            .FirstOrDefault()
+            ?.Text;
 
     /// <summary>
     /// The single values in it: what each is called, where it stands below the row, and the value. Observations and
@@ -53,24 +58,27 @@ internal sealed class SourceRow
     /// </summary>
     public IEnumerable<Leaf> Leaves() => Leaves(Node, "").Where(l => l.Value.Length > 0);
 
-    private static IEnumerable<Leaf> Leaves(SourceNode node, string path, string name = "") => node switch
-    {
-        ObjectNode o => o.Members.SelectMany(m => Leaves(m.Value, $"{path}/{m.Key}", $"{name}/{m.Key}")),
-        ListNode l => l.Elements.SelectMany((e, n) => Leaves(e, $"{path}/{Number(n)}", $"{name}/{KeyOf(e) ?? Number(n)}")),
-        TextNode t => [new(name, path, t.Text)],
-        NumberNode n => [new(name, path, Plain(n.Raw))],
-        BooleanNode b => [new(name, path, b.Value ? "yes" : "no")],
-        _ => [],
-    };
+    private static IEnumerable<Leaf> Leaves(SourceNode node, string path, string name = "") =>
+        node switch
+        {
+            ObjectNode o => o.Members.SelectMany(m => Leaves(m.Value, $"{path}/{m.Key}", $"{name}/{m.Key}")),
+            ListNode l => l.Elements.SelectMany((e, n) => Leaves(e, $"{path}/{Number(n)}", $"{name}/{KeyOf(e) ?? Number(n)}")),
+            TextNode t => [new(name, path, t.Text)],
+            NumberNode n => [new(name, path, Plain(n.Raw))],
+            BooleanNode b => [new(name, path, b.Value ? "yes" : "no")],
+            _ => [],
+        };
 
     /// <summary>11.0 and 11 are one number: a number cell does not keep the noughts behind the point.</summary>
-    private static string Plain(string raw) => decimal.TryParse(raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
-        ? number.ToString("0.############################", CultureInfo.InvariantCulture) : raw;
+    private static string Plain(string raw) =>
+        decimal.TryParse(raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? number.ToString("0.############################", CultureInfo.InvariantCulture)
+            : raw;
 
     private static string Number(int n) => n.ToString(CultureInfo.InvariantCulture);
 
-    private static string? KeyOf(SourceNode element) => (element as ObjectNode)?.Members
-        .Where(m => Keyed.Contains(m.Key)).Select(m => (m.Value as TextNode)?.Text).FirstOrDefault();
+    private static string? KeyOf(SourceNode element) =>
+        (element as ObjectNode)?.Members.Where(m => Keyed.Contains(m.Key)).Select(m => (m.Value as TextNode)?.Text).FirstOrDefault();
 }
 
 /// <param name="Name">What it is called within the row, for example /observations/cover-cut/state.</param>

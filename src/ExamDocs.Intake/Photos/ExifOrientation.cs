@@ -2,7 +2,9 @@ using System.Buffers.Binary;
 
 namespace ExamDocs.Intake.Photos;
 
-/// <summary>Finds how a camera was held in the Exif of a PNG, which the decoder does not look at (ISO/IEC 15948, 11.3.4.5; TIFF 6.0, section 2).</summary>
+/// <summary>
+/// Finds how a camera was held in the Exif of a PNG, which the decoder does not look at (ISO/IEC 15948, 11.3.4.5; TIFF 6.0, section 2).
+/// </summary>
 internal static class ExifOrientation
 {
     private const int Tag = 0x0112;

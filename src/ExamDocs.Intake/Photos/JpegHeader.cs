@@ -41,8 +41,7 @@ internal ref struct JpegHeader
         if (Byte() != 0xFF)
             throw PhotoRefusedException.Damaged();
         int marker;
-        do
-            marker = Byte();
+        do marker = Byte();
         while (marker == 0xFF);
         return marker;
     }
@@ -70,8 +69,11 @@ internal ref struct JpegHeader
             throw PhotoRefusedException.Damaged();
         _components = body[5];
         if (_components == 4)
-            throw new PhotoRefusedException(PhotoRules.NotPrintable, "is a JPEG in the four colours of printing presses (CMYK)",
-                "Open it in an image program and save it as JPEG in RGB colours.");
+            throw new PhotoRefusedException(
+                PhotoRules.NotPrintable,
+                "is a JPEG in the four colours of printing presses (CMYK)",
+                "Open it in an image program and save it as JPEG in RGB colours."
+            );
         if (marker > 0xC2 || body[0] != 8 || _components is not (1 or 3))
             throw new PhotoRefusedException(PhotoRules.NotPrintable, "is a rare kind of JPEG that we do not read");
         var (height, width) = (BinaryPrimitives.ReadUInt16BigEndian(body[1..]), BinaryPrimitives.ReadUInt16BigEndian(body[3..]));

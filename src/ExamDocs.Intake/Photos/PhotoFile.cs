@@ -24,8 +24,11 @@ internal static class PhotoFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new PhotoRefusedException(PhotoRules.NotFound, "is there but cannot be opened",
-                "Look whether another program holds the file, and who may read it.");
+            throw new PhotoRefusedException(
+                PhotoRules.NotFound,
+                "is there but cannot be opened",
+                "Look whether another program holds the file, and who may read it."
+            );
         }
     }
 

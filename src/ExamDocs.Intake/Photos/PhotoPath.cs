@@ -11,9 +11,32 @@ internal static class PhotoPath
     /// <summary>Names that one system keeps for devices, whatever their ending.</summary>
     private static readonly HashSet<string> DeviceNames = new(StringComparer.OrdinalIgnoreCase)
     {
-        "CON", "PRN", "AUX", "NUL", "CONIN$", "CONOUT$",
-        "COM0", "COM1", "COM2", "COM3", "COM4", "COM5", "COM6", "COM7", "COM8", "COM9",
-        "LPT0", "LPT1", "LPT2", "LPT3", "LPT4", "LPT5", "LPT6", "LPT7", "LPT8", "LPT9",
+        "CON",
+        "PRN",
+        "AUX",
+        "NUL",
+        "CONIN$",
+        "CONOUT$",
+        "COM0",
+        "COM1",
+        "COM2",
+        "COM3",
+        "COM4",
+        "COM5",
+        "COM6",
+        "COM7",
+        "COM8",
+        "COM9",
+        "LPT0",
+        "LPT1",
+        "LPT2",
+        "LPT3",
+        "LPT4",
+        "LPT5",
+        "LPT6",
+        "LPT7",
+        "LPT8",
+        "LPT9",
     };
 
     /// <param name="folder">The record's folder.</param>
@@ -30,7 +53,8 @@ internal static class PhotoPath
             if (!file.StartsWith(Path.EndsInDirectorySeparator(root) ? root : root + Path.DirectorySeparatorChar, StringComparison.Ordinal))
                 throw Outside("is reached over a link that leads out of the record's folder");
             return Directory.Exists(file) ? throw new PhotoRefusedException(PhotoRules.NotPrintable, "is a folder")
-                : File.Exists(file) ? file : throw new PhotoRefusedException(PhotoRules.NotFound, "is not there");
+                : File.Exists(file) ? file
+                : throw new PhotoRefusedException(PhotoRules.NotFound, "is not there");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -48,7 +72,11 @@ internal static class PhotoPath
         if (steps.Contains("..", StringComparer.Ordinal))
             throw Outside("is named over a folder above ('..')");
         return Array.Exists(steps, s => DeviceNames.Contains(s.Split('.')[0].Trim()))
-            ? throw new PhotoRefusedException(PhotoRules.NotPrintable, "has a name that stands for a device, not a file", "Give the file another name.")
+            ? throw new PhotoRefusedException(
+                PhotoRules.NotPrintable,
+                "has a name that stands for a device, not a file",
+                "Give the file another name."
+            )
             : steps;
     }
 
@@ -66,7 +94,8 @@ internal static class PhotoPath
         return real;
     }
 
-    private static string Followed(FileInfo link, int linksLeft) => linksLeft == 0
-        ? throw new IOException("links run in a ring")
-        : Real(Path.GetFullPath(Path.Combine(link.DirectoryName!, link.LinkTarget!)), linksLeft - 1);
+    private static string Followed(FileInfo link, int linksLeft) =>
+        linksLeft == 0
+            ? throw new IOException("links run in a ring")
+            : Real(Path.GetFullPath(Path.Combine(link.DirectoryName!, link.LinkTarget!)), linksLeft - 1);
 }

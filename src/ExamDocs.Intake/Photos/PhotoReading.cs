@@ -20,6 +20,10 @@ internal sealed class PhotoRefusedException(RuleInfo rule, string why, string? h
 
     public string? Hint { get; } = hint;
 
-    public static PhotoRefusedException Damaged() => new(PhotoRules.NotPrintable, "is cut short or damaged",
-        "Copy it again from the camera, or open it in an image program, look at it, and save it as JPEG.");
+    public static PhotoRefusedException Damaged() =>
+        new(
+            PhotoRules.NotPrintable,
+            "is cut short or damaged",
+            "Copy it again from the camera, or open it in an image program, look at it, and save it as JPEG."
+        );
 }

@@ -27,16 +27,20 @@ internal static class PictureDecoder
     }
 
     /// <summary>The least size to which the decoder itself can reduce, and which is no smaller than the print.</summary>
-    private static SKSizeI UnpackedSize(SKCodec codec, int longest) => Enumerable.Range(1, 8)
-        .Select(eighths => codec.GetScaledDimensions(eighths / 8f)).First(s => Math.Max(s.Width, s.Height) >= longest);
+    private static SKSizeI UnpackedSize(SKCodec codec, int longest) =>
+        Enumerable
+            .Range(1, 8)
+            .Select(eighths => codec.GetScaledDimensions(eighths / 8f))
+            .First(s => Math.Max(s.Width, s.Height) >= longest);
 
     private static byte[] Packed(byte[] rgba, int width, int height)
     {
         using var pinned = new PinnedBytes(rgba);
         // Without a colour space none is written: a JPEG that names none is sRGB.
         using var pixels = new SKPixmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque), pinned.Address);
-        using var packed = pixels.Encode(new SKJpegEncoderOptions(PrintSize.Quality, SKJpegEncoderDownsample.Downsample444, SKJpegEncoderAlphaOption.Ignore))
-            ?? throw new InvalidOperationException("the picture cannot be packed");
+        using var packed = pixels.Encode(
+            new SKJpegEncoderOptions(PrintSize.Quality, SKJpegEncoderDownsample.Downsample444, SKJpegEncoderAlphaOption.Ignore)
+        ) ?? throw new InvalidOperationException("the picture cannot be packed");
         return packed.ToArray();
     }
 }

@@ -23,6 +23,6 @@ internal readonly record struct PictureHeader(int Width, int Height, long BytesH
         return BytesHeldWhole > PhotoLimits.BytesHeldWhole ? throw TooLarge("is larger than we read of pictures stored in passes") : this;
     }
 
-    private PhotoRefusedException TooLarge(string why) => new(PhotoRules.TooLarge,
-        string.Create(CultureInfo.InvariantCulture, $"{why}: {Width:#,0} × {Height:#,0} pixels"));
+    private PhotoRefusedException TooLarge(string why) =>
+        new(PhotoRules.TooLarge, string.Create(CultureInfo.InvariantCulture, $"{why}: {Width:#,0} × {Height:#,0} pixels"));
 }

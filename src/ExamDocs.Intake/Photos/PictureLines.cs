@@ -38,7 +38,9 @@ internal static class PictureLines
         for (var top = 0; top < info.Height; top += most)
         {
             var bottom = Math.Min(info.Height, top + most);
-            Sound(codec.StartIncrementalDecode(info, band.Address, info.RowBytes, new SKCodecOptions(new SKRectI(0, top, info.Width, bottom))));
+            Sound(
+                codec.StartIncrementalDecode(info, band.Address, info.RowBytes, new SKCodecOptions(new SKRectI(0, top, info.Width, bottom)))
+            );
             Sound(codec.IncrementalDecode());
             for (var y = top; y < bottom; y++)
                 take(band.Bytes.AsMemory((y - top) * info.RowBytes, info.RowBytes));

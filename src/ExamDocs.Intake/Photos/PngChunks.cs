@@ -15,7 +15,8 @@ internal static class PngChunks
     private const int Frame = 12;
 
     /// <param name="file">The chunks that are kept are moved together at its beginning.</param>
-    /// <returns>What the picture says of itself, and how many bytes of the file are left: a file with nothing but the picture in it.</returns>
+    /// <returns>What the picture says of itself, and how many bytes of the file are left: a file with nothing but the picture in
+    /// it.</returns>
     /// <exception cref="PhotoRefusedException">It is damaged, or too large.</exception>
     public static (PictureHeader Header, int Length) Reduce(byte[] file)
     {
@@ -48,7 +49,10 @@ internal static class PngChunks
             throw PhotoRefusedException.Damaged();
         // In either order of lines, a line is unpacked to at most four values of two bytes a pixel.
         var interlaced = body[12] == 1;
-        return new PictureHeader((int)width, (int)height, interlaced ? (long)width * height * 4 * (body[8] > 8 ? 2 : 1) : 0) { Orientation = 1 }.Bearable();
+        return new PictureHeader((int)width, (int)height, interlaced ? (long)width * height * 4 * (body[8] > 8 ? 2 : 1) : 0)
+        {
+            Orientation = 1,
+        }.Bearable();
     }
 
     private static int ChunkLength(byte[] file, int at)

@@ -22,6 +22,5 @@ internal static class PrintSize
         return longest <= LongestSidePx ? (width, height) : (Reduced(width, longest), Reduced(height, longest));
     }
 
-    private static int Reduced(int side, int longest) =>
-        (int)Math.Max(1, (((long)side * LongestSidePx) + (longest / 2)) / longest);
+    private static int Reduced(int side, int longest) => (int)Math.Max(1, (((long)side * LongestSidePx) + (longest / 2)) / longest);
 }

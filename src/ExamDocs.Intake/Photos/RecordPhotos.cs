@@ -20,7 +20,12 @@ public static class RecordPhotos
         return Check(record, folder, new PhotoBudget(), kept);
     }
 
-    internal static IReadOnlyList<Finding> Check(ExaminationRecord record, string folder, PhotoBudget budget, Action<Observation, PreparedPhoto>? kept = null)
+    internal static IReadOnlyList<Finding> Check(
+        ExaminationRecord record,
+        string folder,
+        PhotoBudget budget,
+        Action<Observation, PreparedPhoto>? kept = null
+    )
     {
         var (findings, album) = (new List<Finding>(), new Album(folder, budget, keeps: kept is not null));
         foreach (var (examination, observation, pointer) in Named(record))
@@ -34,8 +39,13 @@ public static class RecordPhotos
             }
             catch (PhotosSpentException)
             {
-                findings.Add(PhotoRules.TooMany.At(pointer, "the record names more photos than can be read; this one and those after it were not looked at",
-                    item: examination.Item));
+                findings.Add(
+                    PhotoRules.TooMany.At(
+                        pointer,
+                        "the record names more photos than can be read; this one and those after it were not looked at",
+                        item: examination.Item
+                    )
+                );
                 break;
             }
         }

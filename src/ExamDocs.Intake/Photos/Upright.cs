@@ -21,15 +21,16 @@ internal static class Upright
     }
 
     /// <summary>Where the pixel that is seen at x, y is stored. The tag says on which side its first row and column are seen.</summary>
-    private static (int Column, int Row) Stored(int x, int y, int width, int height, int orientation) => orientation switch
-    {
-        2 => (width - 1 - x, y),
-        3 => (width - 1 - x, height - 1 - y),
-        4 => (x, height - 1 - y),
-        5 => (y, x),
-        6 => (y, height - 1 - x),
-        7 => (width - 1 - y, height - 1 - x),
-        8 => (width - 1 - y, x),
-        _ => (x, y),
-    };
+    private static (int Column, int Row) Stored(int x, int y, int width, int height, int orientation) =>
+        orientation switch
+        {
+            2 => (width - 1 - x, y),
+            3 => (width - 1 - x, height - 1 - y),
+            4 => (x, height - 1 - y),
+            5 => (y, x),
+            6 => (y, height - 1 - x),
+            7 => (width - 1 - y, height - 1 - x),
+            8 => (width - 1 - y, x),
+            _ => (x, y),
+        };
 }

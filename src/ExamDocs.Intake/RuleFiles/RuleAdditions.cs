@@ -9,24 +9,34 @@ namespace ExamDocs.Intake.RuleFiles;
 public static class RuleAdditions
 {
     /// <returns>Why it cannot be added, a sentence each; empty where it can.</returns>
-    public static IReadOnlyList<string> Against(Regime regime, KnownRules known) => [.. Against(regime.Id, known.Regimes.Select(r => r.Id), "regime")];
+    public static IReadOnlyList<string> Against(Regime regime, KnownRules known) =>
+        [.. Against(regime.Id, known.Regimes.Select(r => r.Id), "regime")];
 
     /// <returns>Why it cannot be added, a sentence each; empty where it can.</returns>
     public static IReadOnlyList<string> Against(Category category, KnownRules known) =>
-    [
-        .. Against(category.Id, known.Categories.Select(c => c.Id), "category"),
-        .. WorkbookShape.For(known).Where(s => string.Equals(Heading.Key(s.Name), Heading.Key(category.Plural), StringComparison.Ordinal))
-            .Select(s => $"/plural: the workbook has a sheet '{s.Name}'; type another name"),
-        .. WorkbookShape.Items(category, lastTime: true).Columns.GroupBy(c => Heading.Key(c.Heading), StringComparer.Ordinal).Where(g => g.Count() > 1)
-            .Select(g => $"/criteria: the workbook has a column '{g.Key}' already; give the criterion another id"),
-    ];
+        [
+            .. Against(category.Id, known.Categories.Select(c => c.Id), "category"),
+            .. WorkbookShape
+                .For(known)
+                .Where(s => string.Equals(Heading.Key(s.Name), Heading.Key(category.Plural), StringComparison.Ordinal))
+                .Select(s => $"/plural: the workbook has a sheet '{s.Name}'; type another name"),
+            .. WorkbookShape
+                .Items(category, lastTime: true)
+                .Columns.GroupBy(c => Heading.Key(c.Heading), StringComparer.Ordinal)
+                .Where(g => g.Count() > 1)
+                .Select(g => $"/criteria: the workbook has a column '{g.Key}' already; give the criterion another id"),
+        ];
 
     /// <summary>A heading of the user's adds a name to one that is known, and takes none away from another.</summary>
     /// <returns>Why they cannot be added, a sentence each; empty where they can.</returns>
     public static IReadOnlyList<string> Against(IReadOnlyDictionary<string, IReadOnlyList<string>> headings, KnownRules known)
     {
         ArgumentNullException.ThrowIfNull(headings);
-        var columns = WorkbookShape.For(known).SelectMany(s => s.Columns).Select(c => Heading.Key(c.Heading)).ToHashSet(StringComparer.Ordinal);
+        var columns = WorkbookShape
+            .For(known)
+            .SelectMany(s => s.Columns)
+            .Select(c => Heading.Key(c.Heading))
+            .ToHashSet(StringComparer.Ordinal);
         var common = HeadingWords.ByOther(HeadingWords.InCommonUse);
         var taken = new Dictionary<string, string>(StringComparer.Ordinal);
         var faults = new List<string>();
@@ -48,6 +58,9 @@ public static class RuleAdditions
         return faults;
     }
 
-    private static IEnumerable<string> Against(string id, IEnumerable<string> known, string kind) => known.Where(k => LookAlike.Of(id, k)).Take(1)
-        .Select(k => $"/id: there is a {kind} '{k}', and '{id}' would replace it or be taken for it; type another id");
+    private static IEnumerable<string> Against(string id, IEnumerable<string> known, string kind) =>
+        known
+            .Where(k => LookAlike.Of(id, k))
+            .Take(1)
+            .Select(k => $"/id: there is a {kind} '{k}', and '{id}' would replace it or be taken for it; type another id");
 }

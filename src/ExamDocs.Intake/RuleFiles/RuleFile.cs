@@ -12,7 +12,8 @@ namespace ExamDocs.Intake.RuleFiles;
 /// <summary>A file of the user's own rules, read; or why it cannot be.</summary>
 /// <param name="Value">Null where it cannot be read.</param>
 /// <param name="Faults">A sentence each: the place in the file, what is wrong, what to type.</param>
-public sealed record RuleFile<T>(T? Value, IReadOnlyList<string> Faults) where T : class;
+public sealed record RuleFile<T>(T? Value, IReadOnlyList<string> Faults)
+    where T : class;
 
 /// <summary>Reads regimes and categories that the user wrote. A file is taken for hostile: what it may cost is limited.</summary>
 public static class RuleFile
@@ -33,9 +34,11 @@ public static class RuleFile
         Read<Dictionary<string, IReadOnlyList<string>>>(utf8, RuleSchema.Headings, _ => []);
 
     /// <param name="utf8">The file's bytes.</param>
-    public static RuleFile<LetterheadFile> Letterhead(ReadOnlyMemory<byte> utf8) => Read<LetterheadFile>(utf8, RuleSchema.Letterhead, _ => []);
+    public static RuleFile<LetterheadFile> Letterhead(ReadOnlyMemory<byte> utf8) =>
+        Read<LetterheadFile>(utf8, RuleSchema.Letterhead, _ => []);
 
-    private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound) where T : class
+    private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound)
+        where T : class
     {
         if (utf8.Length > MaxBytes)
             return Refused<T>(["the file is larger than 256 KiB; a rule file never needs to be"]);
@@ -52,7 +55,8 @@ public static class RuleFile
         return Bind(document.RootElement, sound);
     }
 
-    private static RuleFile<T> Bind<T>(JsonElement root, Func<T, IReadOnlyList<string>> sound) where T : class
+    private static RuleFile<T> Bind<T>(JsonElement root, Func<T, IReadOnlyList<string>> sound)
+        where T : class
     {
         try
         {
@@ -67,24 +71,37 @@ public static class RuleFile
     }
 
     private static string Pointer(string? path) =>
-        (path ?? "$").Replace("$", "", StringComparison.Ordinal).Replace('.', '/').Replace('[', '/').Replace("]", "", StringComparison.Ordinal);
+        (path ?? "$")
+            .Replace("$", "", StringComparison.Ordinal)
+            .Replace('.', '/')
+            .Replace('[', '/')
+            .Replace("]", "", StringComparison.Ordinal);
 
     /// <summary>What the schema cannot see: a member written twice, and characters that print as something else.</summary>
-    private static IEnumerable<string> Guard(SourceNode node) => node switch
-    {
-        ObjectNode o => o.Members.GroupBy(m => m.Key, StringComparer.Ordinal).Where(g => g.Count() > 1)
-            .Select(g => $"{o.Pointer}/{g.Key}: the member stands there twice; take one out")
-            .Concat(o.Members.SelectMany(m => Guard(m.Value))),
-        ListNode l => l.Elements.SelectMany(Guard),
-        TextNode t when Objection(t.Text) is { } why => [$"{t.Pointer}: the text holds {why}; type it anew on one line"],
-        _ => [],
-    };
+    private static IEnumerable<string> Guard(SourceNode node) =>
+        node switch
+        {
+            ObjectNode o => o
+                .Members.GroupBy(m => m.Key, StringComparer.Ordinal)
+                .Where(g => g.Count() > 1)
+                .Select(g => $"{o.Pointer}/{g.Key}: the member stands there twice; take one out")
+                .Concat(o.Members.SelectMany(m => Guard(m.Value))),
+            ListNode l => l.Elements.SelectMany(Guard),
+            TextNode t when Objection(t.Text) is { } why => [$"{t.Pointer}: the text holds {why}; type it anew on one line"],
+            _ => [],
+        };
 
     private static string? Objection(string text) =>
         text.AsSpan().IndexOfAny('\n', '\r', '\t') >= 0 ? "a line break or a tab" : TextGuard.Objection(text);
 
-    private static RuleFile<T> Refused<T>(IReadOnlyList<string> faults) where T : class => new(null, faults.Count <= MostFaults ? faults
-        : [.. faults.Take(MostFaults), string.Create(CultureInfo.InvariantCulture, $"and {faults.Count - MostFaults} more faults")]);
+    private static RuleFile<T> Refused<T>(IReadOnlyList<string> faults)
+        where T : class =>
+        new(
+            null,
+            faults.Count <= MostFaults
+                ? faults
+                : [.. faults.Take(MostFaults), string.Create(CultureInfo.InvariantCulture, $"and {faults.Count - MostFaults} more faults")]
+        );
 
     private static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> utf8) =>
         utf8.Span.StartsWith(new byte[] { 0xEF, 0xBB, 0xBF }) ? utf8[3..] : utf8;

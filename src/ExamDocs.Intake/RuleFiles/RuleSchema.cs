@@ -32,25 +32,38 @@ internal sealed class RuleSchema
     public IReadOnlyList<string> Faults(JsonElement file)
     {
         var result = _schema.Evaluate(file, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        return result.IsValid ? [] : [.. (result.Details ?? []).Where(d => d.Errors is { Count: > 0 })
-            .Select(d => $"{(d.InstanceLocation.ToString() is { Length: > 0 } place ? place : "/")}: {What(d)}").Distinct(StringComparer.Ordinal)];
+        return result.IsValid
+            ? []
+            :
+            [
+                .. (result.Details ?? [])
+                    .Where(d => d.Errors is { Count: > 0 })
+                    .Select(d => $"{(d.InstanceLocation.ToString() is { Length: > 0 } place ? place : "/")}: {What(d)}")
+                    .Distinct(StringComparer.Ordinal),
+            ];
     }
 
     private string What(EvaluationResults detail)
     {
         var steps = detail.EvaluationPath.ToString().Split('/', StringSplitOptions.RemoveEmptyEntries);
-        return steps is [.., "additionalProperties"] ? "there is no such member here; take it out"
+        return steps is [.., "additionalProperties"]
+            ? "there is no such member here; take it out"
             : $"{string.Join("; ", detail.Errors!.Values)}. {Wanted(steps)}".TrimEnd();
     }
 
-    /// <summary>What the schema says is to be typed there. The library's paths hold steps twice that lead nowhere: they are passed over.</summary>
+    /// <summary>
+    /// What the schema says is to be typed there. The library's paths hold steps twice that lead nowhere: they are passed over.
+    /// </summary>
     private string? Wanted(IEnumerable<string> steps)
     {
         var at = _text;
         foreach (var step in steps)
         {
             if (at.TryGetProperty(step, out var next))
-                at = next.ValueKind is JsonValueKind.String ? _text.GetProperty("$defs").GetProperty(next.GetString()!.Split('/')[^1]) : next;
+                at =
+                    next.ValueKind is JsonValueKind.String
+                        ? _text.GetProperty("$defs").GetProperty(next.GetString()!.Split('/')[^1])
+                        : next;
         }
         return at.TryGetProperty("description", out var wanted) ? wanted.GetString() : null;
     }

@@ -26,7 +26,12 @@ public static class CaptureWorkbook
     /// </param>
     /// <param name="rules">The categories there are; left out, those built in.</param>
     public static void Write(
-        Stream output, IReadOnlyList<Category> categories, ExaminationRecord? record, bool forNextVisit, KnownRules? rules = null)
+        Stream output,
+        IReadOnlyList<Category> categories,
+        ExaminationRecord? record,
+        bool forNextVisit,
+        KnownRules? rules = null
+    )
     {
         rules ??= KnownRules.BuiltIn;
         ArgumentNullException.ThrowIfNull(output);
@@ -47,11 +52,19 @@ public static class CaptureWorkbook
         whole.WriteTo(output);
     }
 
-    private static List<SheetShape> ItemSheets(IReadOnlyList<Category> categories, ExaminationRecord record, KnownRules rules, bool lastTime)
+    private static List<SheetShape> ItemSheets(
+        IReadOnlyList<Category> categories,
+        ExaminationRecord record,
+        KnownRules rules,
+        bool lastTime
+    )
     {
         var used = record.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
         var chosen = categories.Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
-        var sheets = rules.Categories.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id)).Select(c => WorkbookShape.Items(c, lastTime)).ToList();
+        var sheets = rules
+            .Categories.Where(c => chosen.Contains(c.Id) || used.Contains(c.Id))
+            .Select(c => WorkbookShape.Items(c, lastTime))
+            .ToList();
         if (used.Any(id => rules.FindCategory(id) is null))
             sheets.Add(WorkbookShape.OtherItems);
         return sheets;

@@ -20,7 +20,8 @@ internal static class FindingsSheet
 {
     public const string Name = "Findings";
 
-    public const string Caution = "Maker's instructions, local law and the competent person's judgement come first. "
+    public const string Caution =
+        "Maker's instructions, local law and the competent person's judgement come first. "
         + "This list was written by ExamDocs; it is not read again. In this copy, results stand in the place of formulas.";
 
     public const string None = "No findings.";
@@ -28,7 +29,7 @@ internal static class FindingsSheet
     public const int HeadingRow = 2;
 
     public static IReadOnlyList<string> Headings { get; } =
-        ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do", "Check"];
+    ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do", "Check"];
 
     /// <summary>
     /// Ours are recognised by what stands on them, not by their name: the caution, the headings, and below them rows
@@ -45,7 +46,9 @@ internal static class FindingsSheet
                 return UnknownSheetKind.Other;
             last = row.Number;
         }
-        return !any ? UnknownSheetKind.Empty : last >= HeadingRow ? UnknownSheetKind.Findings : UnknownSheetKind.Other;
+        return !any ? UnknownSheetKind.Empty
+            : last >= HeadingRow ? UnknownSheetKind.Findings
+            : UnknownSheetKind.Other;
     }
 
     private static bool IsOurs(SheetRow row, int last)
@@ -73,6 +76,8 @@ internal static class FindingsSheet
             if (cell.Column < Headings.Count)
                 cells[cell.Column - 1] = cell.Raw;
         }
-        return row.Cells[^1] is { } last && last.Column == Headings.Count && string.Equals(last.Raw, Check(cells), StringComparison.Ordinal);
+        return row.Cells[^1] is { } last
+            && last.Column == Headings.Count
+            && string.Equals(last.Raw, Check(cells), StringComparison.Ordinal);
     }
 }

@@ -11,4 +11,8 @@ namespace ExamDocs.Intake.Workbook;
 /// <param name="Findings">What only a workbook can have wrong with it.</param>
 /// <param name="Unreadable">One sentence saying why nothing could be read; null where a root is given.</param>
 public sealed record WorkbookContent(
-    ObjectNode? Root, IReadOnlyDictionary<string, string> Cells, IReadOnlyList<Finding> Findings, string? Unreadable);
+    ObjectNode? Root,
+    IReadOnlyDictionary<string, string> Cells,
+    IReadOnlyList<Finding> Findings,
+    string? Unreadable
+);

@@ -38,7 +38,9 @@ public static class WorkbookReader
         }
         catch (Exception e) when (e is XmlException or InvalidDataException or EndOfStreamException or NotSupportedException)
         {
-            return Unreadable($"{fileName} is damaged, or no workbook that can be read. Open it in a spreadsheet program and save it again as .xlsx.");
+            return Unreadable(
+                $"{fileName} is damaged, or no workbook that can be read. Open it in a spreadsheet program and save it again as .xlsx."
+            );
         }
     }
 
@@ -52,12 +54,27 @@ public static class WorkbookReader
         var rows = new SheetRows(texts, CellFormats.Read(package, directory.Styles), budget);
         var notes = new ReadingNotes();
         if (package.HasMacros)
-            notes.Report(WorkbookFindings.MacrosNotRun, ReadingNotes.Outside(Macros), Macros, "the workbook holds macros; they were not run");
+            notes.Report(
+                WorkbookFindings.MacrosNotRun,
+                ReadingNotes.Outside(Macros),
+                Macros,
+                "the workbook holds macros; they were not run"
+            );
         foreach (var name in directory.WithoutRows)
-            notes.Report(WorkbookFindings.UnknownSheet, ReadingNotes.Outside(name), $"{name}!A1", $"the sheet '{CellReading.Shown(name)}' has no cells, and what it shows is not read");
+            notes.Report(
+                WorkbookFindings.UnknownSheet,
+                ReadingNotes.Outside(name),
+                $"{name}!A1",
+                $"the sheet '{CellReading.Shown(name)}' has no cells, and what it shows is not read"
+            );
         var reading = new SheetReading(notes, directory.Counts1904, HeadingWords.Of(rules));
         var sheets = new WorkbookSheets(package, rows, budget, notes, rules);
-        foreach (var (sheet, shape) in directory.Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s))).Where(s => s.Shape is not null).OrderBy(s => s.Shape!.Role))
+        foreach (
+            var (sheet, shape) in directory
+                .Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s)))
+                .Where(s => s.Shape is not null)
+                .OrderBy(s => s.Shape!.Role)
+        )
         {
             using var part = package.Read(sheet.Part);
             reading.Read(sheet, shape!, rows.Read(part), sheets.Beside(sheet, directory.LinksOthers));

@@ -8,7 +8,9 @@ namespace ExamDocs.Intake.Workbook;
 /// <summary>Reads a record from a workbook: the same data as JSON gives the same record.</summary>
 public static class WorkbookRecordReader
 {
-    /// <summary>Whether a file is for this reader to tell apart, whatever it is called: a workbook, another archive or an older Office file.</summary>
+    /// <summary>
+    /// Whether a file is for this reader to tell apart, whatever it is called: a workbook, another archive or an older Office file.
+    /// </summary>
     /// <param name="first">Its first bytes, four at least where it has so many.</param>
     public static bool IsFor(ReadOnlySpan<byte> first) => FileKind.IsPackage(first);
 

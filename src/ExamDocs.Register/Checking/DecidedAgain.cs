@@ -40,11 +40,24 @@ internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest re
             if (again is not { Outcomes: var now })
                 return ($"{name}: its record cannot be decided any more.", null);
             if (now.Count != stored.Count)
-                return (FormattableString.Invariant($"{name}: {stored.Count} outcomes are stored, deciding it again gives {now.Count}."), again.Caveat);
-            var differing = stored.Zip(now).Where(p => !string.Equals(Written(p.First), Written(p.Second), StringComparison.Ordinal))
-                .Select(p => $"of {p.First.Item ?? "an item without an id"} is stored {Shown(p.First)}; deciding it again gives {Shown(p.Second)}").ToList();
-            return differing.Count == 0 ? null
-                : ($"{name}: {string.Join(". Also ", differing.Take(5))}{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.", again.Caveat);
+                return (
+                    FormattableString.Invariant($"{name}: {stored.Count} outcomes are stored, deciding it again gives {now.Count}."),
+                    again.Caveat
+                );
+            var differing = stored
+                .Zip(now)
+                .Where(p => !string.Equals(Written(p.First), Written(p.Second), StringComparison.Ordinal))
+                .Select(p =>
+                    $"of {p.First.Item ?? "an item without an id"} is stored {Shown(p.First)}; deciding it again gives {Shown(p.Second)}"
+                )
+                .ToList();
+            return differing.Count == 0
+                ? null
+                : (
+                    $"{name}: "
+                        + $"{string.Join(". Also ", differing.Take(5))}{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.",
+                    again.Caveat
+                );
         }
         catch (Exception unreadable) when (unreadable is RegisterDamagedException or InvalidDataException)
         {

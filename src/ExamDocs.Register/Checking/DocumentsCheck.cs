@@ -22,8 +22,16 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
         foreach (var row in database.Connection.Raw("SELECT number, letter, year, sequence FROM document ORDER BY letter, year, sequence"))
         {
             var number = row[0].Value ?? "";
-            if (!DocumentNumber.TryParse(number, out var parsed)
-                || row.Skip(1).Select(c => c.Value).SequenceEqual([$"{parsed.Letter}", RawRows.Written(parsed.Year), RawRows.Written(parsed.Sequence)], StringComparer.Ordinal) is false)
+            if (
+                !DocumentNumber.TryParse(number, out var parsed)
+                || row.Skip(1)
+                    .Select(c => c.Value)
+                    .SequenceEqual(
+                        [$"{parsed.Letter}", RawRows.Written(parsed.Year), RawRows.Written(parsed.Sequence)],
+                        StringComparer.Ordinal
+                    )
+                    is false
+            )
             {
                 yield return $"{number}: its letter, year and sequence are not those of its number.";
             }
@@ -39,7 +47,9 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     {
         try
         {
-            return rows.Find(number) is { } document ? [.. Content(document), .. Faults(document, entries).Select(f => $"{number}: {f}.")] : [];
+            return rows.Find(number) is { } document
+                ? [.. Content(document), .. Faults(document, entries).Select(f => $"{number}: {f}.")]
+                : [];
         }
         catch (RegisterDamagedException unreadable)
         {
@@ -50,7 +60,10 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     private IEnumerable<string> Content(DocumentStatus document)
     {
         var kept = database.Connection.Raw("SELECT bytes FROM content WHERE number = $1", document.Number);
-        if (document.State is DocumentState.Issued && (kept.Count != 1 || !string.Equals(kept[0][0].Value, $"(bytes {document.Sha256})", StringComparison.Ordinal)))
+        if (
+            document.State is DocumentState.Issued
+            && (kept.Count != 1 || !string.Equals(kept[0][0].Value, $"(bytes {document.Sha256})", StringComparison.Ordinal))
+        )
             yield return $"The register no longer holds {document.Number} as it was issued.";
         else if (document.State is DocumentState.Void && kept.Count > 0)
             yield return $"{document.Number} is void, and the register holds a document of that number.";
@@ -63,7 +76,12 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
         var came = entries.Where(e => e.What is LogEntry.IssuedWord or LogEntry.VoidWord).ToList();
         if (came.Count != 1 || (came[0].What is LogEntry.VoidWord) != (document.State is DocumentState.Void))
             return ["the log does not tell once how it came out", .. Ended(document, entries)];
-        return [.. Listed(document, came[0], entries.FindLast(e => e.Row is not null)?.Row), .. Ended(document, entries), .. Lines(document, entries)];
+        return
+        [
+            .. Listed(document, came[0], entries.FindLast(e => e.Row is not null)?.Row),
+            .. Ended(document, entries),
+            .. Lines(document, entries),
+        ];
     }
 
     private IEnumerable<string> Listed(DocumentStatus document, LogEntry came, string? row)
@@ -75,7 +93,8 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
         else if (!string.Equals(came.Document.Kind, document.Kind, StringComparison.Ordinal))
             yield return "the log tells of another kind";
         else if (!string.Equals(row, DocumentRows.RowOf(document), StringComparison.Ordinal))
-            yield return "what is listed of it (its outcomes, visit, day, folder, pages, language, what it replaces or is a copy of) is not what the log tells";
+            yield return "what is listed of it (its outcomes, visit, day, folder, pages, language, what it replaces or is a copy of) is "
+                + "not what the log tells";
         var kept = database.Connection.Raw("SELECT position FROM document_item WHERE number = $1 ORDER BY position", document.Number);
         if (kept.Where((p, i) => !string.Equals(p[0].Value, RawRows.Written(i), StringComparison.Ordinal)).Any())
             yield return "its items are not numbered one after the other";
@@ -89,15 +108,37 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     {
         var ends = entries.Where(e => e.What is LogEntry.ReplacedWord or LogEntry.WithdrawnWord or LogEntry.EndedWord).ToList();
         var end = ends.Count == 1 ? ends[0] : null;
-        var how = end?.What switch { LogEntry.ReplacedWord => DocumentEnd.Replaced, LogEntry.WithdrawnWord => DocumentEnd.Withdrawn, LogEntry.EndedWord => DocumentEnd.Ended, _ => (DocumentEnd?)null };
+        var how = end?.What switch
+        {
+            LogEntry.ReplacedWord => DocumentEnd.Replaced,
+            LogEntry.WithdrawnWord => DocumentEnd.Withdrawn,
+            LogEntry.EndedWord => DocumentEnd.Ended,
+            _ => (DocumentEnd?)null,
+        };
         if (ends.Count > 1 || how != document.Ended)
             yield return "the log and the list of documents disagree on whether it is current";
-        else if (end is not null && (document.EndedOn != end.Day || !string.Equals(document.EndedReason, end.Reason, StringComparison.Ordinal)))
+        else if (
+            end is not null
+            && (document.EndedOn != end.Day || !string.Equals(document.EndedReason, end.Reason, StringComparison.Ordinal))
+        )
             yield return "the log tells another day or reason why it is no longer current";
     }
 
-    private IEnumerable<string> Lines(DocumentStatus document, List<LogEntry> entries) => RawRows.Differences(
-        "its ended lines", "ended_line",
-        database.Connection.Raw("SELECT position, item, ended_on, reason, by_visit FROM ended_line WHERE number = $1 ORDER BY position", document.Number),
-        [.. entries.Where(e => e.What is LogEntry.LineEndedWord).Select((e, i) => (object?[])[i, e.Item, DocumentRows.Day(e.Day), e.Reason, e.ByVisit])], "the log").Select(f => f.TrimEnd('.'));
+    private IEnumerable<string> Lines(DocumentStatus document, List<LogEntry> entries) =>
+        RawRows
+            .Differences(
+                "its ended lines",
+                "ended_line",
+                database.Connection.Raw(
+                    "SELECT position, item, ended_on, reason, by_visit FROM ended_line WHERE number = $1 ORDER BY position",
+                    document.Number
+                ),
+                [
+                    .. entries
+                        .Where(e => e.What is LogEntry.LineEndedWord)
+                        .Select((e, i) => (object?[])[i, e.Item, DocumentRows.Day(e.Day), e.Reason, e.ByVisit]),
+                ],
+                "the log"
+            )
+            .Select(f => f.TrimEnd('.'));
 }

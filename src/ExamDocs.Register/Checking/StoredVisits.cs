@@ -21,13 +21,15 @@ internal sealed class StoredVisits
     public StoredVisits(RegisterDatabase database, IReadOnlyCollection<int> visits)
     {
         (_database, _numbers) = (database, JsonSerializer.Serialize(visits));
-        _entries = database.Connection.Rows(
-            row => (Visit: row.GetInt32(0), Position: row.GetInt64(1), Entry: LogEntryJson.Read(row.GetFieldValue<byte[]>(2))),
-            $"""
-            SELECT {database.VisitOfEntry}, position, entry FROM log
-            WHERE {database.VisitOfEntry} IN {database.Numbers("$1")} ORDER BY position
-            """,
-            _numbers)
+        _entries = database
+            .Connection.Rows(
+                row => (Visit: row.GetInt32(0), Position: row.GetInt64(1), Entry: LogEntryJson.Read(row.GetFieldValue<byte[]>(2))),
+                $"""
+                SELECT {database.VisitOfEntry}, position, entry FROM log
+                WHERE {database.VisitOfEntry} IN {database.Numbers("$1")} ORDER BY position
+                """,
+                _numbers
+            )
             .ToLookup(e => e.Visit, e => (e.Position, e.Entry));
         Read("visit", $"SELECT visit, {FromLog}, {FromRecord} FROM visit");
         foreach (var (table, order) in VisitRows.OfRecord.Append(("outcome", "position")))
@@ -44,7 +46,10 @@ internal sealed class StoredVisits
         var row = Rows("visit", visit).FirstOrDefault() ?? [];
         var known = string.Join(" of ", row.Where(c => c.Name is "reference" or "examined_on").Select(c => c.Value).OfType<string>());
         var stored = _entries[visit].Select(e => e.Entry).FirstOrDefault(e => e is { What: LogEntry.RememberedWord })?.Day;
-        var more = known.Length > 0 ? $" ({known})" : stored is { } day ? $" (stored on {DocumentRows.Day(day)})" : "";
+        var more =
+            known.Length > 0 ? $" ({known})"
+            : stored is { } day ? $" (stored on {DocumentRows.Day(day)})"
+            : "";
         return FormattableString.Invariant($"visit {visit}{more}");
     }
 
@@ -65,14 +70,29 @@ internal sealed class StoredVisits
     {
         var (visit, name) = (logged.Number, Number(logged.Number));
         var outcomes = VisitRows.Outcomes(visit, logged.Outcomes ?? []).Select(r => r.Values);
-        var ends = _entries[visit].Where(e => e.Entry is { What: LogEntry.EndsWord }).SelectMany(e => e.Entry!.Ends)
+        var ends = _entries[visit]
+            .Where(e => e.Entry is { What: LogEntry.EndsWord })
+            .SelectMany(e => e.Entry!.Ends)
             .Select((e, at) => new object?[] { visit, at, e.Visit, e.Item, DocumentRows.Day(e.On), e.Why });
         return
         [
-            .. RawRows.Differences(name, "visit", Rows("visit", visit),
-            [
-                [visit, logged.Record, DocumentRows.Day(entry.Day), logged.Seen, logged.Version, DocumentRows.Day(logged.AsOf), logged.Origin],
-            ], "the log"),
+            .. RawRows.Differences(
+                name,
+                "visit",
+                Rows("visit", visit),
+                [
+                    [
+                        visit,
+                        logged.Record,
+                        DocumentRows.Day(entry.Day),
+                        logged.Seen,
+                        logged.Version,
+                        DocumentRows.Day(logged.AsOf),
+                        logged.Origin,
+                    ],
+                ],
+                "the log"
+            ),
             .. RawRows.Differences(name, "outcome", Rows("outcome", visit), [.. outcomes], "the log"),
             .. RawRows.Differences(name, "line_end", Rows("line_end", visit), [.. ends], "the log"),
         ];
@@ -81,23 +101,30 @@ internal sealed class StoredVisits
     private string? OfRecord(LoggedVisit logged, Func<int, byte[], ExaminationRecord?> read)
     {
         var (visit, name) = (logged.Number, Number(logged.Number));
-        var bytes = _database.Connection.Rows(
-            row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit).Single();
+        var bytes = _database
+            .Connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit)
+            .Single();
         if (!string.Equals(DurableFile.Hash(bytes), logged.Record, StringComparison.Ordinal))
             return "Its record is not the one that was stored.";
         if (read(visit, bytes) is not { } record)
             return "Its record can no longer be read.";
         var rows = VisitRows.Of(visit, record).ToLookup(r => r.Table, r => r.Values, StringComparer.Ordinal);
         var stored = Rows("visit", visit).ConvertAll(r => r[^VisitRows.Visit(record).Length..]);
-        return RawRows.Differences(name, "visit", stored, [VisitRows.Visit(record)], "its record")
-            .Concat(VisitRows.OfRecord.SelectMany(t => RawRows.Differences(name, t.Table, Rows(t.Table, visit), [.. rows[t.Table]], "its record")))
+        return RawRows
+            .Differences(name, "visit", stored, [VisitRows.Visit(record)], "its record")
+            .Concat(
+                VisitRows.OfRecord.SelectMany(t =>
+                    RawRows.Differences(name, t.Table, Rows(t.Table, visit), [.. rows[t.Table]], "its record")
+                )
+            )
             .FirstOrDefault();
     }
 
     private void Read(string table, string question, string? order = null, string visit = "visit")
     {
         var sorted = order is null ? visit : $"{visit}, {order}";
-        _rows[table] = _database.Connection.Raw($"{question} WHERE {visit} IN {_database.Numbers("$1")} ORDER BY {sorted}", _numbers)
+        _rows[table] = _database
+            .Connection.Raw($"{question} WHERE {visit} IN {_database.Numbers("$1")} ORDER BY {sorted}", _numbers)
             .ToLookup(r => r[0].Value, StringComparer.Ordinal);
     }
 

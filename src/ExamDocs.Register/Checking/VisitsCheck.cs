@@ -41,12 +41,32 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         }
         foreach (var missing in _logged)
             yield return $"{Name(missing)} is in the log and is no longer there.";
-        var ends = database.Connection.Raw("SELECT by_visit, position, visit, item, ended_on, reason FROM line_end ORDER BY by_visit, position");
-        foreach (var fault in RawRows.Differences("What visits ended", "line_end", ends, [.. _ends.OrderBy(e => (int)e[0]!).ThenBy(e => (int)e[1]!)], "the log"))
+        var ends = database.Connection.Raw(
+            "SELECT by_visit, position, visit, item, ended_on, reason FROM line_end ORDER BY by_visit, position"
+        );
+        foreach (
+            var fault in RawRows.Differences(
+                "What visits ended",
+                "line_end",
+                ends,
+                [.. _ends.OrderBy(e => (int)e[0]!).ThenBy(e => (int)e[1]!)],
+                "the log"
+            )
+        )
             yield return fault;
-        var merged = database.Connection.Raw("SELECT origin, number, visit FROM merged_visit ORDER BY number, visit").OrderBy(r => r[0].Value, StringComparer.Ordinal).ToList();
-        foreach (var fault in RawRows.Differences("Visits of other registers", "merged_visit", merged,
-            [.. _merged.OrderBy(m => (string)m[0]!, StringComparer.Ordinal).ThenBy(m => (int)m[1]!).ThenBy(m => (int)m[2]!)], "the log"))
+        var merged = database
+            .Connection.Raw("SELECT origin, number, visit FROM merged_visit ORDER BY number, visit")
+            .OrderBy(r => r[0].Value, StringComparer.Ordinal)
+            .ToList();
+        foreach (
+            var fault in RawRows.Differences(
+                "Visits of other registers",
+                "merged_visit",
+                merged,
+                [.. _merged.OrderBy(m => (string)m[0]!, StringComparer.Ordinal).ThenBy(m => (int)m[1]!).ThenBy(m => (int)m[2]!)],
+                "the log"
+            )
+        )
         {
             yield return fault;
         }
@@ -59,15 +79,36 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         if (!_logged.Add(RawRows.Written(visit.Number)!))
             return [FormattableString.Invariant($"Visit {visit.Number} is in the log twice.")];
         var name = FormattableString.Invariant($"Visit {visit.Number}");
-        var stored = database.Connection.Raw("SELECT sha256, stored_on, seen, version, as_of, origin FROM visit WHERE visit = $1", visit.Number);
+        var stored = database.Connection.Raw(
+            "SELECT sha256, stored_on, seen, version, as_of, origin FROM visit WHERE visit = $1",
+            visit.Number
+        );
         var outcomes = database.Connection.Raw("SELECT * FROM outcome WHERE visit = $1 ORDER BY position", visit.Number);
-        return stored.Count == 0 ? [] :
-        [
-            // What came before a visit was always known to it: whoever says less hides something from it.
-            .. visit.Seen < (visit.OriginNumber ?? visit.Number) ? [$"{name} is said to have been decided without what was stored before it."] : Array.Empty<string>(),
-            .. RawRows.Differences(name, "visit", stored, [[visit.Record, DocumentRows.Day(entry.Day), visit.Seen, visit.Version, DocumentRows.Day(visit.AsOf), visit.Origin]], "the log"),
-            .. RawRows.Differences(name, "outcome", outcomes, [.. VisitRows.Outcomes(visit.Number, visit.Outcomes ?? []).Select(r => r.Values)], "the log"),
-        ];
+        return stored.Count == 0
+            ? []
+            :
+            [
+                // What came before a visit was always known to it: whoever says less hides something from it.
+                .. visit.Seen < (visit.OriginNumber ?? visit.Number)
+                    ? [$"{name} is said to have been decided without what was stored before it."]
+                    : Array.Empty<string>(),
+                .. RawRows.Differences(
+                    name,
+                    "visit",
+                    stored,
+                    [
+                        [visit.Record, DocumentRows.Day(entry.Day), visit.Seen, visit.Version, DocumentRows.Day(visit.AsOf), visit.Origin],
+                    ],
+                    "the log"
+                ),
+                .. RawRows.Differences(
+                    name,
+                    "outcome",
+                    outcomes,
+                    [.. VisitRows.Outcomes(visit.Number, visit.Outcomes ?? []).Select(r => r.Values)],
+                    "the log"
+                ),
+            ];
     }
 
     private IEnumerable<string> OfRecord(string visit)
@@ -75,7 +116,10 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         if (!int.TryParse(visit.Trim('(', ')'), NumberStyles.None, CultureInfo.InvariantCulture, out var number))
             return [$"A visit has no number: {visit}."];
         var connection = database.Connection;
-        var bytes = connection.Rows(row => row.IsDBNull(0) ? null : row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", number).FirstOrDefault() ?? [];
+        var bytes = connection
+            .Rows(row => row.IsDBNull(0) ? null : row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", number)
+            .FirstOrDefault()
+            ?? [];
         var sha256 = connection.Raw("SELECT sha256 FROM visit WHERE visit = $1", number)[0][0].Value;
         if (!string.Equals(DurableFile.Hash(bytes), sha256, StringComparison.Ordinal))
             return [$"The record of visit {number.ToString(CultureInfo.InvariantCulture)} is not the one that was stored."];
@@ -86,8 +130,22 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
         var rows = VisitRows.Of(number, record).ToLookup(r => r.Table, r => r.Values, StringComparer.Ordinal);
         return
         [
-            .. RawRows.Differences(Name(visit), "visit", connection.Raw("SELECT reference, regime, employer, premises, examined_on FROM visit WHERE visit = $1", number), [VisitRows.Visit(record)], "its record"),
-            .. VisitRows.OfRecord.SelectMany(t => RawRows.Differences(Name(visit), t.Table, connection.Raw($"SELECT * FROM {t.Table} WHERE visit = $1 ORDER BY {t.Order}", number), [.. rows[t.Table]], "its record")),
+            .. RawRows.Differences(
+                Name(visit),
+                "visit",
+                connection.Raw("SELECT reference, regime, employer, premises, examined_on FROM visit WHERE visit = $1", number),
+                [VisitRows.Visit(record)],
+                "its record"
+            ),
+            .. VisitRows.OfRecord.SelectMany(t =>
+                RawRows.Differences(
+                    Name(visit),
+                    t.Table,
+                    connection.Raw($"SELECT * FROM {t.Table} WHERE visit = $1 ORDER BY {t.Order}", number),
+                    [.. rows[t.Table]],
+                    "its record"
+                )
+            ),
         ];
     }
 }

@@ -12,15 +12,19 @@ internal sealed class CanonicalObject
 
     public CanonicalObject Text(string name, string? value) => value is null ? this : Raw(name, Quoted(value));
 
-    public CanonicalObject Number(string name, long? value) => value is { } number ? Raw(name, number.ToString(CultureInfo.InvariantCulture)) : this;
+    public CanonicalObject Number(string name, long? value) =>
+        value is { } number ? Raw(name, number.ToString(CultureInfo.InvariantCulture)) : this;
 
     public CanonicalObject True(string name, bool value) => value ? Raw(name, "true") : this;
 
-    public CanonicalObject Day(string name, LocalDate? value) => value is { } day ? Raw(name, Quoted(LocalDatePattern.Iso.Format(day))) : this;
+    public CanonicalObject Day(string name, LocalDate? value) =>
+        value is { } day ? Raw(name, Quoted(LocalDatePattern.Iso.Format(day))) : this;
 
-    public CanonicalObject Texts(string name, IEnumerable<string>? values) => values is null ? this : Raw(name, $"[{string.Join(',', values.Select(Quoted))}]");
+    public CanonicalObject Texts(string name, IEnumerable<string>? values) =>
+        values is null ? this : Raw(name, $"[{string.Join(',', values.Select(Quoted))}]");
 
-    public CanonicalObject Objects(string name, IEnumerable<CanonicalObject>? values) => values is null ? this : Raw(name, $"[{string.Join(',', values)}]");
+    public CanonicalObject Objects(string name, IEnumerable<CanonicalObject>? values) =>
+        values is null ? this : Raw(name, $"[{string.Join(',', values)}]");
 
     public byte[] Bytes() => CanonicalText.Encode(new StringBuilder(ToString()));
 

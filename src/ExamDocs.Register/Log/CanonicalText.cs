@@ -41,13 +41,14 @@ internal static class CanonicalText
         return json.Append('"');
     }
 
-    private static string Escaped(char control) => control switch
-    {
-        '\b' => "\\b",
-        '\t' => "\\t",
-        '\n' => "\\n",
-        '\f' => "\\f",
-        '\r' => "\\r",
-        _ => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)control:x4}"),
-    };
+    private static string Escaped(char control) =>
+        control switch
+        {
+            '\b' => "\\b",
+            '\t' => "\\t",
+            '\n' => "\\n",
+            '\f' => "\\f",
+            '\r' => "\\r",
+            _ => string.Create(CultureInfo.InvariantCulture, $"\\u{(int)control:x4}"),
+        };
 }

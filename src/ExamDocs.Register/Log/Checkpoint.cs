@@ -40,7 +40,9 @@ public sealed class Checkpoint
 
     /// <summary>Whether a text is <c>examdocs-register/</c> and 32 lower-case hexadecimal digits.</summary>
     public static bool IsOrigin([NotNullWhen(true)] string? text) =>
-        text is not null && text.Length == OriginStart.Length + 32 && text.StartsWith(OriginStart, StringComparison.Ordinal)
+        text is not null
+        && text.Length == OriginStart.Length + 32
+        && text.StartsWith(OriginStart, StringComparison.Ordinal)
         && text[OriginStart.Length..].All(c => char.IsAsciiHexDigitLower(c));
 
     /// <summary>Reads a body exactly as <see cref="Body"/> writes it; nothing looser.</summary>
@@ -49,9 +51,13 @@ public sealed class Checkpoint
         checkpoint = null;
         var lines = body?.Split('\n') ?? [];
         var root = new byte[MerkleTree.HashLength];
-        if (lines.Length != 4 || !IsOrigin(lines[0])
+        if (
+            lines.Length != 4
+            || !IsOrigin(lines[0])
             || !long.TryParse(lines[1], NumberStyles.None, CultureInfo.InvariantCulture, out var size)
-            || !Convert.TryFromBase64String(lines[2], root, out var written) || written != root.Length)
+            || !Convert.TryFromBase64String(lines[2], root, out var written)
+            || written != root.Length
+        )
         {
             return false;
         }

@@ -11,8 +11,7 @@ namespace ExamDocs.Register.Log;
 /// <param name="Day">On which it was exported, as the file says; no signature covers it.</param>
 /// <param name="SignedBy">Whose signature holds; null where there is none or it does not hold. Whether to trust it is not judged.</param>
 /// <param name="Faults">One sentence for each thing that is wrong; a file with a fault proves nothing.</param>
-public sealed record CheckpointReading(
-    Checkpoint? Checkpoint, LocalDate? Day, X509Certificate2? SignedBy, IReadOnlyList<string> Faults);
+public sealed record CheckpointReading(Checkpoint? Checkpoint, LocalDate? Day, X509Certificate2? SignedBy, IReadOnlyList<string> Faults);
 
 /// <summary>A checkpoint to keep outside the register: JSON with the body, the day and, where asked for, a signature.</summary>
 public static class CheckpointFile
@@ -67,8 +66,11 @@ public static class CheckpointFile
     {
         if (json.ValueKind is not JsonValueKind.Object || Text(json, "format") is not FormatName)
             return Refused($"It is not a checkpoint file: its format is not {FormatName}.");
-        var faults = json.EnumerateObject().Where(m => m.Name is not ("format" or "body" or "day" or "signature"))
-            .Select(_ => "It has a member that a checkpoint file does not have.").Take(1).ToList();
+        var faults = json.EnumerateObject()
+            .Where(m => m.Name is not ("format" or "body" or "day" or "signature"))
+            .Select(_ => "It has a member that a checkpoint file does not have.")
+            .Take(1)
+            .ToList();
         var body = Text(json, "body");
         if (!Checkpoint.TryParse(body, out var checkpoint))
             faults.Add("Its body is not that of a checkpoint.");

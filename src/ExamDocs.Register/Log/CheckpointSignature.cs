@@ -17,11 +17,13 @@ internal static class CheckpointSignature
     {
         var cms = new SignedCms(Content(body), detached: true);
         // More than the signer's own certificate would have a chain built, and missing ones fetched.
-        cms.ComputeSignature(new CmsSigner(SubjectIdentifierType.IssuerAndSerialNumber, signer)
-        {
-            DigestAlgorithm = new Oid(Sha256),
-            IncludeOption = X509IncludeOption.EndCertOnly,
-        });
+        cms.ComputeSignature(
+            new CmsSigner(SubjectIdentifierType.IssuerAndSerialNumber, signer)
+            {
+                DigestAlgorithm = new Oid(Sha256),
+                IncludeOption = X509IncludeOption.EndCertOnly,
+            }
+        );
         return cms.Encode();
     }
 
@@ -38,8 +40,16 @@ internal static class CheckpointSignature
             cms.CheckSignature(verifySignatureOnly: true);
             return cms.SignerInfos[0].Certificate;
         }
-        catch (Exception broken) when (broken is CryptographicException or AsnContentException or ArgumentException
-            or InvalidOperationException or FormatException or NotSupportedException or OverflowException)
+        catch (Exception broken)
+            when (broken
+                    is CryptographicException
+                        or AsnContentException
+                        or ArgumentException
+                        or InvalidOperationException
+                        or FormatException
+                        or NotSupportedException
+                        or OverflowException
+            )
         {
             return null;
         }

@@ -12,7 +12,10 @@ public static class LogCheck
     /// <param name="exported">A checkpoint kept elsewhere; null for none.</param>
     /// <returns>One sentence for each thing that is wrong; empty where nothing is.</returns>
     public static IReadOnlyList<string> Run(
-        IReadOnlyList<ReadOnlyMemory<byte>> entries, IReadOnlyList<Checkpoint> kept, Checkpoint? exported = null)
+        IReadOnlyList<ReadOnlyMemory<byte>> entries,
+        IReadOnlyList<Checkpoint> kept,
+        Checkpoint? exported = null
+    )
     {
         ArgumentNullException.ThrowIfNull(entries);
         return Run(entries, kept, exported is null ? [] : [exported], static (_, _) => { });
@@ -24,7 +27,11 @@ public static class LogCheck
     /// <param name="exported">Checkpoints kept elsewhere.</param>
     /// <param name="seen">Gets the row of each entry, from 0, and the entry; null where it is unreadable.</param>
     internal static IReadOnlyList<string> Run(
-        IEnumerable<ReadOnlyMemory<byte>> entries, IReadOnlyList<Checkpoint> kept, IReadOnlyList<Checkpoint> exported, Action<int, LogEntry?> seen)
+        IEnumerable<ReadOnlyMemory<byte>> entries,
+        IReadOnlyList<Checkpoint> kept,
+        IReadOnlyList<Checkpoint> exported,
+        Action<int, LogEntry?> seen
+    )
     {
         ArgumentNullException.ThrowIfNull(kept);
         var ordered = kept.OrderBy(checkpoint => checkpoint.Size).ToList();
@@ -38,7 +45,13 @@ public static class LogCheck
                 roots[frontier.Size] = frontier.Root();
         }
         var count = frontier.Size;
-        return [.. order.Faults(), .. Kept(ordered, roots, count), .. Uncovered(ordered, count), .. exported.SelectMany(e => Exported(e, ordered, roots, count)).Distinct(StringComparer.Ordinal)];
+        return
+        [
+            .. order.Faults(),
+            .. Kept(ordered, roots, count),
+            .. Uncovered(ordered, count),
+            .. exported.SelectMany(e => Exported(e, ordered, roots, count)).Distinct(StringComparer.Ordinal),
+        ];
     }
 
     private static IEnumerable<string> Kept(List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
@@ -68,8 +81,7 @@ public static class LogCheck
             yield return FormattableString.Invariant($"Log entries from {covered} on stand under no checkpoint of the register.");
     }
 
-    private static IEnumerable<string> Exported(
-        Checkpoint exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
+    private static IEnumerable<string> Exported(Checkpoint exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)
     {
         if (kept.Count > 0 && !string.Equals(exported.Origin, kept[^1].Origin, StringComparison.Ordinal))
             yield return $"The exported checkpoint is of another register: {exported.Origin}.";
@@ -82,13 +94,15 @@ public static class LogCheck
     private static bool Matches(Checkpoint checkpoint, Dictionary<long, byte[]> roots) =>
         checkpoint.Root.Span.SequenceEqual(roots[checkpoint.Size]);
 
-    private static string Between(long sound, long size) => (size - sound) switch
-    {
-        <= 0 => "its own root was altered",
-        1 => FormattableString.Invariant($"log entry {sound} was altered, or its root was"),
-        _ => FormattableString.Invariant($"among log entries {sound} to {size - 1} something was altered, removed, added or put in another order"),
-    };
+    private static string Between(long sound, long size) =>
+        (size - sound) switch
+        {
+            <= 0 => "its own root was altered",
+            1 => FormattableString.Invariant($"log entry {sound} was altered, or its root was"),
+            _ => FormattableString.Invariant(
+                $"among log entries {sound} to {size - 1} something was altered, removed, added or put in another order"
+            ),
+        };
 
-    private static string Invariant(long count) =>
-        FormattableString.Invariant($"{count} {(count == 1 ? "entry" : "entries")}");
+    private static string Invariant(long count) => FormattableString.Invariant($"{count} {(count == 1 ? "entry" : "entries")}");
 }

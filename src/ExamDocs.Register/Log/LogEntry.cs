@@ -74,12 +74,22 @@ public sealed class LogEntry
     /// <param name="row">SHA-256 of what else is listed of it; null where none is kept.</param>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry Issued(long position, LoggedDocument document, string sha256, LocalDate day, string? row = null) =>
-        new(position, IssuedWord, day) { Document = Given(document), Sha256 = Hash(sha256), Row = row is null ? null : Hash(row) };
+        new(position, IssuedWord, day)
+        {
+            Document = Given(document),
+            Sha256 = Hash(sha256),
+            Row = row is null ? null : Hash(row),
+        };
 
     /// <summary>The number was taken and no document came out.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry Void(long position, LoggedDocument document, string reason, LocalDate day, string? row = null) =>
-        new(position, VoidWord, day) { Document = Given(document), Reason = Stated(reason), Row = row is null ? null : Hash(row) };
+        new(position, VoidWord, day)
+        {
+            Document = Given(document),
+            Reason = Stated(reason),
+            Row = row is null ? null : Hash(row),
+        };
 
     /// <summary>What is listed of a document that came out before that was kept.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
@@ -96,26 +106,47 @@ public sealed class LogEntry
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry Replaced(long position, LoggedDocument document, string by, string reason, LocalDate day) =>
         DocumentNumber.TryParse(by, out _)
-            ? new(position, ReplacedWord, day) { Document = Given(document), By = by, Reason = Stated(reason) }
+            ? new(position, ReplacedWord, day)
+            {
+                Document = Given(document),
+                By = by,
+                Reason = Stated(reason),
+            }
             : throw new ArgumentException("A document number is needed.", nameof(by));
 
     /// <summary>What a later visit found ended it.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry Ended(long position, LoggedDocument document, int byVisit, string reason, LocalDate day) =>
-        new(position, EndedWord, day) { Document = Given(document), ByVisit = Numbered(byVisit), Reason = Stated(reason) };
+        new(position, EndedWord, day)
+        {
+            Document = Given(document),
+            ByVisit = Numbered(byVisit),
+            Reason = Stated(reason),
+        };
 
     /// <summary>What a later visit found ended what it says of one item.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry LineEnded(long position, LoggedDocument document, string item, int byVisit, string reason, LocalDate day) =>
-        new(position, LineEndedWord, day) { Document = Given(document), Item = CanonicalText.Sound(item, nameof(item)), ByVisit = Numbered(byVisit), Reason = Stated(reason) };
+        new(position, LineEndedWord, day)
+        {
+            Document = Given(document),
+            Item = CanonicalText.Sound(item, nameof(item)),
+            ByVisit = Numbered(byVisit),
+            Reason = Stated(reason),
+        };
 
     /// <summary>A visit was remembered.</summary>
-    public static LogEntry Remembered(long position, LoggedVisit visit, LocalDate day) => new(position, RememberedWord, day) { Visit = visit };
+    public static LogEntry Remembered(long position, LoggedVisit visit, LocalDate day) =>
+        new(position, RememberedWord, day) { Visit = visit };
 
     /// <summary>What a visit found ended what earlier ones said of items.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry EndsOf(long position, int byVisit, IReadOnlyList<LineEnd> ends, LocalDate day) =>
-        new(position, EndsWord, day) { ByVisit = Numbered(byVisit), Ends = [.. ends.Select(e => e with { Item = CanonicalText.Sound(e.Item, nameof(ends)), Why = Stated(e.Why) })] };
+        new(position, EndsWord, day)
+        {
+            ByVisit = Numbered(byVisit),
+            Ends = [.. ends.Select(e => e with { Item = CanonicalText.Sound(e.Item, nameof(ends)), Why = Stated(e.Why) })],
+        };
 
     /// <summary>A visit is the one that another register has under a number of its own.</summary>
     public static LogEntry Known(long position, LoggedVisit visit, LocalDate day) => new(position, KnownWord, day) { Visit = visit };
@@ -123,7 +154,8 @@ public sealed class LogEntry
     /// <summary>Which register this is.</summary>
     /// <param name="register">Its identity.</param>
     /// <param name="since">The day from which on it has been kept.</param>
-    public static LogEntry Of(long position, string register, LocalDate since) => new(position, RegisterWord, since) { Register = register };
+    public static LogEntry Of(long position, string register, LocalDate since) =>
+        new(position, RegisterWord, since) { Register = register };
 
     /// <summary>Reads what <see cref="Bytes"/> wrote, and nothing else.</summary>
     /// <exception cref="FormatException">It is not the exact encoding of an entry.</exception>
@@ -146,7 +178,8 @@ public sealed class LogEntry
     {
         ArgumentNullException.ThrowIfNull(sha256);
         return sha256.Length == 64 && sha256.All(char.IsAsciiHexDigit) && !sha256.Any(char.IsAsciiLetterUpper)
-            ? sha256 : throw new ArgumentException("64 lower-case hexadecimal digits are needed.", nameof(sha256));
+            ? sha256
+            : throw new ArgumentException("64 lower-case hexadecimal digits are needed.", nameof(sha256));
     }
 
     private static int Numbered(int visit)

@@ -10,15 +10,29 @@ internal static class LogEntryJson
     public static byte[] Write(LogEntry entry)
     {
         var json = new CanonicalObject()
-            .Text("by", entry.By).Day("day", entry.Day).Texts("items", entry.Document?.Items).Text("kind", entry.Document?.Kind)
-            .Text("number", entry.Document?.Number).Number("position", entry.Position).Text("reason", entry.Reason)
-            .Text("sha256", entry.Sha256).Text("row", entry.Row).Text("item", entry.Item).Text("register", entry.Register)
-            .Text("what", entry.What).Number("byVisit", entry.ByVisit)
+            .Text("by", entry.By)
+            .Day("day", entry.Day)
+            .Texts("items", entry.Document?.Items)
+            .Text("kind", entry.Document?.Kind)
+            .Text("number", entry.Document?.Number)
+            .Number("position", entry.Position)
+            .Text("reason", entry.Reason)
+            .Text("sha256", entry.Sha256)
+            .Text("row", entry.Row)
+            .Text("item", entry.Item)
+            .Text("register", entry.Register)
+            .Text("what", entry.What)
+            .Number("byVisit", entry.ByVisit)
             .Objects("ends", entry.Ends.Count == 0 ? null : entry.Ends.Select(End));
         if (entry.Visit is { } visit)
         {
-            json.Number("visit", visit.Number).Text("record", visit.Record).Number("seen", visit.Seen).Text("version", visit.Version)
-                .Day("asOf", visit.AsOf).Text("origin", visit.Origin).Number("originNumber", visit.OriginNumber)
+            json.Number("visit", visit.Number)
+                .Text("record", visit.Record)
+                .Number("seen", visit.Seen)
+                .Text("version", visit.Version)
+                .Day("asOf", visit.AsOf)
+                .Text("origin", visit.Origin)
+                .Number("originNumber", visit.OriginNumber)
                 .Objects("outcomes", visit.Outcomes?.Select(Outcome));
         }
         return json.Bytes();
@@ -34,18 +48,31 @@ internal static class LogEntryJson
             // Whatever is written otherwise, or is one member too many, comes out different.
             return entry is not null && bytes.Span.SequenceEqual(Write(entry)) ? entry : null;
         }
-        catch (Exception other) when (other is JsonException or InvalidOperationException or FormatException
-            or ArgumentException or KeyNotFoundException or UnparsableValueException)
+        catch (Exception other)
+            when (other
+                    is JsonException
+                        or InvalidOperationException
+                        or FormatException
+                        or ArgumentException
+                        or KeyNotFoundException
+                        or UnparsableValueException
+            )
         {
             return null;
         }
     }
 
     /// <summary>An outcome as the log has it.</summary>
-    public static CanonicalObject Outcome(RememberedOutcome outcome) => new CanonicalObject()
-        .Text("item", Whole(outcome.Item)).Text("outcome", Whole(outcome.Outcome)).Texts("codes", outcome.Codes.Select(c => Whole(c)!))
-        .Day("examinedOn", outcome.ExaminedOn).Day("until", outcome.Until).Day("nextBy", outcome.NextBy)
-        .Texts("parts", outcome.Parts.Select(p => Whole(p)!)).True("neverReleasable", outcome.NeverReleasable);
+    public static CanonicalObject Outcome(RememberedOutcome outcome) =>
+        new CanonicalObject()
+            .Text("item", Whole(outcome.Item))
+            .Text("outcome", Whole(outcome.Outcome))
+            .Texts("codes", outcome.Codes.Select(c => Whole(c)!))
+            .Day("examinedOn", outcome.ExaminedOn)
+            .Day("until", outcome.Until)
+            .Day("nextBy", outcome.NextBy)
+            .Texts("parts", outcome.Parts.Select(p => Whole(p)!))
+            .True("neverReleasable", outcome.NeverReleasable);
 
     private static string? Whole(string? text) => text is null ? null : Storage.Sql.Storable(text);
 
@@ -62,9 +89,27 @@ internal static class LogEntryJson
             LogEntry.ListedWord => LogEntry.Listed(position, Document(json), Text(json, "row"), day),
             LogEntry.WithdrawnWord => LogEntry.Withdrawn(position, Document(json), Text(json, "reason"), day),
             LogEntry.ReplacedWord => LogEntry.Replaced(position, Document(json), Text(json, "by"), Text(json, "reason"), day),
-            LogEntry.EndedWord => LogEntry.Ended(position, Document(json), json.GetProperty("byVisit").GetInt32(), Text(json, "reason"), day),
-            LogEntry.LineEndedWord => LogEntry.LineEnded(position, Document(json), Text(json, "item"), json.GetProperty("byVisit").GetInt32(), Text(json, "reason"), day),
-            LogEntry.EndsWord => LogEntry.EndsOf(position, json.GetProperty("byVisit").GetInt32(), [.. json.GetProperty("ends").EnumerateArray().Select(ReadEnd)], day),
+            LogEntry.EndedWord => LogEntry.Ended(
+                position,
+                Document(json),
+                json.GetProperty("byVisit").GetInt32(),
+                Text(json, "reason"),
+                day
+            ),
+            LogEntry.LineEndedWord => LogEntry.LineEnded(
+                position,
+                Document(json),
+                Text(json, "item"),
+                json.GetProperty("byVisit").GetInt32(),
+                Text(json, "reason"),
+                day
+            ),
+            LogEntry.EndsWord => LogEntry.EndsOf(
+                position,
+                json.GetProperty("byVisit").GetInt32(),
+                [.. json.GetProperty("ends").EnumerateArray().Select(ReadEnd)],
+                day
+            ),
             LogEntry.RememberedWord => LogEntry.Remembered(position, Visit(json), day),
             LogEntry.KnownWord => LogEntry.Known(position, Visit(json), day),
             LogEntry.RegisterWord => LogEntry.Of(position, Text(json, "register"), day),
@@ -74,20 +119,29 @@ internal static class LogEntryJson
 
     private static LoggedDocument Document(JsonElement json) => new(Text(json, "number"), Text(json, "kind"), Texts(json, "items"));
 
-    private static LoggedVisit Visit(JsonElement json) => new(json.GetProperty("visit").GetInt32(), Text(json, "record"))
-    {
-        Seen = Number(json, "seen"), Version = Maybe(json, "version"), AsOf = Day(json, "asOf"),
-        Origin = Maybe(json, "origin"), OriginNumber = Number(json, "originNumber"),
-        Outcomes = json.TryGetProperty("outcomes", out var outcomes) ? [.. outcomes.EnumerateArray().Select(ReadOutcome)] : null,
-    };
+    private static LoggedVisit Visit(JsonElement json) =>
+        new(json.GetProperty("visit").GetInt32(), Text(json, "record"))
+        {
+            Seen = Number(json, "seen"),
+            Version = Maybe(json, "version"),
+            AsOf = Day(json, "asOf"),
+            Origin = Maybe(json, "origin"),
+            OriginNumber = Number(json, "originNumber"),
+            Outcomes = json.TryGetProperty("outcomes", out var outcomes) ? [.. outcomes.EnumerateArray().Select(ReadOutcome)] : null,
+        };
 
-    private static RememberedOutcome ReadOutcome(JsonElement json) => new(Maybe(json, "item"), Text(json, "outcome"), Texts(json, "codes"))
-    {
-        ExaminedOn = Day(json, "examinedOn"), Until = Day(json, "until"), NextBy = Day(json, "nextBy"),
-        Parts = Texts(json, "parts"), NeverReleasable = json.TryGetProperty("neverReleasable", out var never) && never.GetBoolean(),
-    };
+    private static RememberedOutcome ReadOutcome(JsonElement json) =>
+        new(Maybe(json, "item"), Text(json, "outcome"), Texts(json, "codes"))
+        {
+            ExaminedOn = Day(json, "examinedOn"),
+            Until = Day(json, "until"),
+            NextBy = Day(json, "nextBy"),
+            Parts = Texts(json, "parts"),
+            NeverReleasable = json.TryGetProperty("neverReleasable", out var never) && never.GetBoolean(),
+        };
 
-    private static LineEnd ReadEnd(JsonElement json) => new(json.GetProperty("visit").GetInt32(), Text(json, "item"), Day(json, "on")!.Value, Text(json, "why"));
+    private static LineEnd ReadEnd(JsonElement json) =>
+        new(json.GetProperty("visit").GetInt32(), Text(json, "item"), Day(json, "on")!.Value, Text(json, "why"));
 
     private static string Text(JsonElement json, string member) => json.GetProperty(member).GetString()!;
 
@@ -98,5 +152,6 @@ internal static class LogEntryJson
     private static LocalDate? Day(JsonElement json, string member) =>
         Maybe(json, member) is { } text ? LocalDatePattern.Iso.Parse(text).GetValueOrThrow() : null;
 
-    private static string[] Texts(JsonElement json, string member) => [.. json.GetProperty(member).EnumerateArray().Select(i => i.GetString()!)];
+    private static string[] Texts(JsonElement json, string member) =>
+        [.. json.GetProperty(member).EnumerateArray().Select(i => i.GetString()!)];
 }

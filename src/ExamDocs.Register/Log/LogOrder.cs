@@ -34,11 +34,15 @@ internal sealed class LogOrder
     }
 
     private static IEnumerable<string> Doubled(List<long> positions) =>
-        positions.GroupBy(position => position).Where(group => group.Count() > 1)
+        positions
+            .GroupBy(position => position)
+            .Where(group => group.Count() > 1)
             .Select(group => FormattableString.Invariant($"Log entry {group.Key} is there {group.Count()} times."));
 
     private static IEnumerable<string> OutOfOrder(List<long> positions) =>
-        positions.Zip(positions.Order(), (at, ordered) => (at, ordered)).Index()
+        positions
+            .Zip(positions.Order(), (at, ordered) => (at, ordered))
+            .Index()
             .Where(row => row.Item.at != row.Item.ordered)
             .Select(row => FormattableString.Invariant($"Log entry {row.Item.at} stands out of its order, in row {row.Index}."));
 }

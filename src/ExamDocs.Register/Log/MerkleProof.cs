@@ -44,8 +44,7 @@ public static class MerkleProof
     /// <param name="earlierRoot">Of the earlier tree.</param>
     /// <param name="laterRoot">Of the later tree.</param>
     /// <param name="proof">As <see cref="MerkleTree.ConsistencyProof"/> gives it.</param>
-    public static bool ShowsConsistency(
-        long earlierSize, long laterSize, byte[] earlierRoot, byte[] laterRoot, IReadOnlyList<byte[]> proof)
+    public static bool ShowsConsistency(long earlierSize, long laterSize, byte[] earlierRoot, byte[] laterRoot, IReadOnlyList<byte[]> proof)
     {
         if (earlierSize < 1 || earlierSize > laterSize || !AreHashes(proof, earlierRoot, laterRoot))
             return false;
@@ -53,8 +52,10 @@ public static class MerkleProof
             return proof.Count == 0 && Same(earlierRoot, laterRoot);
         // An earlier tree that is full is itself the first hash, and is not sent.
         IReadOnlyList<byte[]> hashes = BitOperations.IsPow2(earlierSize) ? [earlierRoot, .. proof] : proof;
-        return hashes.Count > 0 && Climb(earlierSize - 1, laterSize - 1, hashes) is var (earlier, later)
-            && Same(earlier, earlierRoot) && Same(later, laterRoot);
+        return hashes.Count > 0
+            && Climb(earlierSize - 1, laterSize - 1, hashes) is var (earlier, later)
+            && Same(earlier, earlierRoot)
+            && Same(later, laterRoot);
     }
 
     /// <returns>Both roots as the proof gives them; null where it is too long or too short.</returns>

@@ -93,8 +93,7 @@ public static class MerkleTree
         }
     }
 
-    private static void Connect(
-        IReadOnlyList<byte[]> leaves, int start, int count, int earlier, bool isWhole, List<byte[]> proof)
+    private static void Connect(IReadOnlyList<byte[]> leaves, int start, int count, int earlier, bool isWhole, List<byte[]> proof)
     {
         if (earlier == count)
         {

@@ -9,13 +9,19 @@ namespace ExamDocs.Register.Merging;
 /// The visits of another register, taken in or found here. Each register's own numbers for the visits that it knows are kept
 /// beside ours, because what a visit could see when it was decided is told in those.
 /// </summary>
-internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister here, DocumentRegister other, Func<byte[], ExaminationRecord?> read)
+internal sealed class MergedVisits(
+    RegisterDatabase database,
+    DocumentRegister here,
+    DocumentRegister other,
+    Func<byte[], ExaminationRecord?> read
+)
 {
     private readonly Dictionary<int, int> _ours = [];
     private readonly List<int> _new = [];
     private readonly List<string> _refused = [];
     private readonly List<string> _remarks = [];
-    private readonly Dictionary<(string Origin, int Number), int> _known = Merged(here).ToDictionary(m => (m.Origin, m.Number), m => m.Visit);
+    private readonly Dictionary<(string Origin, int Number), int> _known = Merged(here)
+        .ToDictionary(m => (m.Origin, m.Number), m => m.Visit);
 
     public IReadOnlyList<int> New => _new;
 
@@ -33,7 +39,9 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
         var names = Merged(other).ToLookup(m => m.Visit, m => (m.Origin, m.Number));
         foreach (var visit in other.Visits.All())
         {
-            var name = visit.Origin is { } origin ? names[visit.Visit].FirstOrDefault(n => string.Equals(n.Origin, origin, StringComparison.Ordinal)) : (Origin: other.Identity, Number: visit.Visit);
+            var name = visit.Origin is { } origin
+                ? names[visit.Visit].FirstOrDefault(n => string.Equals(n.Origin, origin, StringComparison.Ordinal))
+                : (Origin: other.Identity, Number: visit.Visit);
             if (Find(visit, name) is { } ours)
             {
                 Known++;
@@ -50,7 +58,10 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
             foreach (var (theirs, ours) in _ours)
                 Name(other.Identity, theirs, ours);
         }
-        foreach (var (origin, number, theirs) in Merged(other).Where(m => _ours.ContainsKey(m.Visit) && !string.Equals(m.Origin, here.Identity, StringComparison.Ordinal)))
+        foreach (
+            var (origin, number, theirs) in Merged(other)
+                .Where(m => _ours.ContainsKey(m.Visit) && !string.Equals(m.Origin, here.Identity, StringComparison.Ordinal))
+        )
             Name(origin, number, _ours[theirs]);
     }
 
@@ -64,15 +75,20 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
         }
     }
 
-    /// <summary>By the identity of its register and its number there; else the same record with the same outcomes, however it came here.</summary>
+    /// <summary>
+    /// By the identity of its register and its number there; else the same record with the same outcomes, however it came here.
+    /// </summary>
     private int? Find(RememberedVisit visit, (string Origin, int Number) name)
     {
         if (_known.TryGetValue(name, out var taken) && Is(taken, visit))
             return taken;
         if (string.Equals(name.Origin, here.Identity, StringComparison.Ordinal) && Is(name.Number, visit))
             return name.Number;
-        return database.Connection.Rows(row => row.GetInt32(0), "SELECT visit FROM visit WHERE sha256 = $1 ORDER BY visit", visit.Sha256)
-            .Where(v => !_ours.ContainsValue(v) && VisitRegister.IsSame(here.Visits.OutcomesOf(v), other.Visits.OutcomesOf(visit.Visit))).Cast<int?>().FirstOrDefault();
+        return database
+            .Connection.Rows(row => row.GetInt32(0), "SELECT visit FROM visit WHERE sha256 = $1 ORDER BY visit", visit.Sha256)
+            .Where(v => !_ours.ContainsValue(v) && VisitRegister.IsSame(here.Visits.OutcomesOf(v), other.Visits.OutcomesOf(visit.Visit)))
+            .Cast<int?>()
+            .FirstOrDefault();
     }
 
     private bool Is(int ours, RememberedVisit visit) =>
@@ -84,15 +100,29 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
         var json = other.Visits.Record(visit.Visit);
         if (read(json) is not { } record)
         {
-            _refused.Add(FormattableString.Invariant($"Visit {visit.Visit} ({visit.Reference}) of {other.Place} cannot be read by this version, and was not taken in."));
+            _refused.Add(
+                FormattableString.Invariant(
+                    $"Visit {visit.Visit} ({visit.Reference}) of {other.Place} cannot be read by this version, and was not taken in."
+                )
+            );
             return;
         }
-        if (visit.Reference is { } reference && here.Visits.All().Any(v => Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, visit.Employer)))
-            _remarks.Add($"{reference} is in both registers in different versions; the one taken in counts as the later. Look at it, and issue the right version again.");
+        if (
+            visit.Reference is { } reference
+            && here.Visits.All().Any(v => Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, visit.Employer))
+        )
+            _remarks.Add(
+                $"{reference} is in both registers in different versions; the one taken in counts as the later. Look at it, "
+                    + "and issue the right version again."
+            );
         var number = here.Visits.Latest + 1;
         here.Visits.Store.Insert(
-            number, new(record, json, other.Visits.OutcomesOf(visit.Visit)) { Version = visit.Version, AsOf = visit.AsOf }, visit.Seen,
-            new LoggedVisit(number, "") { Origin = name.Origin, OriginNumber = name.Number }, visit.StoredOn);
+            number,
+            new(record, json, other.Visits.OutcomesOf(visit.Visit)) { Version = visit.Version, AsOf = visit.AsOf },
+            visit.Seen,
+            new LoggedVisit(number, "") { Origin = name.Origin, OriginNumber = name.Number },
+            visit.StoredOn
+        );
         Store(name.Origin, name.Number, number);
         _ours[visit.Visit] = number;
         _new.Add(number);
@@ -103,7 +133,9 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
         if (_known.ContainsKey((origin, number)))
             return;
         Store(origin, number, ours);
-        here.Log.Append(at => LogEntry.Known(at, new LoggedVisit(ours, here.Visits.HashOf(ours)) { Origin = origin, OriginNumber = number }, here.Rows.Now));
+        here.Log.Append(at =>
+            LogEntry.Known(at, new LoggedVisit(ours, here.Visits.HashOf(ours)) { Origin = origin, OriginNumber = number }, here.Rows.Now)
+        );
     }
 
     private void Store(string origin, int number, int ours)
@@ -112,6 +144,9 @@ internal sealed class MergedVisits(RegisterDatabase database, DocumentRegister h
         _known[(origin, number)] = ours;
     }
 
-    private static List<(string Origin, int Number, int Visit)> Merged(DocumentRegister register) => register.Database.Connection.Rows(
-        row => (row.GetString(0), row.GetInt32(1), row.GetInt32(2)), "SELECT origin, number, visit FROM merged_visit ORDER BY origin, number");
+    private static List<(string Origin, int Number, int Visit)> Merged(DocumentRegister register) =>
+        register.Database.Connection.Rows(
+            row => (row.GetString(0), row.GetInt32(1), row.GetInt32(2)),
+            "SELECT origin, number, visit FROM merged_visit ORDER BY origin, number"
+        );
 }

@@ -24,7 +24,10 @@ internal sealed class Connected
         {
             (null, null) => ("", (object?[])[]),
             ({ } last, null) => (" AND visit <= $2", [last]),
-            var (last, from) => (" AND visit IN (SELECT visit FROM merged_visit WHERE origin = $2 AND number <= $3)", [from, last ?? int.MaxValue]),
+            var (last, from) => (
+                " AND visit IN (SELECT visit FROM merged_visit WHERE origin = $2 AND number <= $3)",
+                [from, last ?? int.MaxValue]
+            ),
         };
     }
 
@@ -38,7 +41,9 @@ internal sealed class Connected
         var next = keys.Select(VisitRows.Stored).Where(known.Add).ToList();
         while (next.Count > 0)
         {
-            var found = Ask("SELECT DISTINCT item, visit FROM item_key WHERE key IN", next, row => (Item: row.GetString(0), Visit: row.GetInt32(1)));
+            var found = Ask("SELECT DISTINCT item, visit FROM item_key WHERE key IN", next, row =>
+                (Item: row.GetString(0), Visit: row.GetInt32(1))
+            );
             visits.UnionWith(found.Select(f => f.Visit));
             // An item without an id is another one in every visit.
             var unnamed = found.Where(f => f.Item.Length == 0).Select(f => f.Visit).Where(unnamedVisits.Add).ToList();
@@ -53,8 +58,12 @@ internal sealed class Connected
     }
 
     private List<T> Ask<T>(string question, IReadOnlyList<string> of, Func<DbDataReader, T> read) =>
-        of.Count == 0 ? [] : _database.Connection.Rows(read, $"{question} {_database.Values("$1")}{_counts}", [JsonSerializer.Serialize(of), .. _limits]);
+        of.Count == 0
+            ? []
+            : _database.Connection.Rows(read, $"{question} {_database.Values("$1")}{_counts}", [JsonSerializer.Serialize(of), .. _limits]);
 
     private List<T> Ask<T>(string question, IReadOnlyList<int> of, Func<DbDataReader, T> read) =>
-        of.Count == 0 ? [] : _database.Connection.Rows(read, $"{question} {_database.Numbers("$1")}{_counts}", [JsonSerializer.Serialize(of), .. _limits]);
+        of.Count == 0
+            ? []
+            : _database.Connection.Rows(read, $"{question} {_database.Numbers("$1")}{_counts}", [JsonSerializer.Serialize(of), .. _limits]);
 }

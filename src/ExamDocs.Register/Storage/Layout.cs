@@ -8,8 +8,26 @@ internal static class Layout
 
     public static readonly IReadOnlyList<string> Tables =
     [
-        "checkpoint", "content", "counter", "document", "document_item", "ended_line", "examination", "item", "item_key", "line_end", "log", "makers_limits",
-        "merged_visit", "observation", "outcome", "person", "register", "renewal", "replacement", "visit",
+        "checkpoint",
+        "content",
+        "counter",
+        "document",
+        "document_item",
+        "ended_line",
+        "examination",
+        "item",
+        "item_key",
+        "line_end",
+        "log",
+        "makers_limits",
+        "merged_visit",
+        "observation",
+        "outcome",
+        "person",
+        "register",
+        "renewal",
+        "replacement",
+        "visit",
     ];
 
     /// <summary>
@@ -18,14 +36,13 @@ internal static class Layout
     /// </summary>
     /// <param name="visitOfEntry">As <see cref="RegisterDatabase.VisitOfEntry"/> has it.</param>
     public static IReadOnlyList<(string Name, string Statement)> Indexes(string visitOfEntry) =>
-    [
-        ("log_by_visit", $"CREATE INDEX log_by_visit ON log (({visitOfEntry}))"),
-        ("item_by_serial", "CREATE INDEX item_by_serial ON item {equal}(serial)"),
-    ];
+        [
+            ("log_by_visit", $"CREATE INDEX log_by_visit ON log (({visitOfEntry}))"),
+            ("item_by_serial", "CREATE INDEX item_by_serial ON item {equal}(serial)"),
+        ];
 
     /// <summary>Numbers and documents.</summary>
-    public const string First =
-        """
+    public const string First = """
         CREATE TABLE counter (
           letter TEXT NOT NULL CHECK (length(letter) = 1 AND letter BETWEEN 'A' AND 'Z'),
           year INTEGER NOT NULL,
@@ -72,8 +89,7 @@ internal static class Layout
     /// Visits with their rows, the log, documents that others replace or that were withdrawn, and runs side by side. The
     /// record of a visit is kept whole; the rows are what is searched by, and can be made again from it.
     /// </summary>
-    public const string Second =
-        """
+    public const string Second = """
         CREATE TABLE register (
           single INTEGER NOT NULL PRIMARY KEY CHECK (single = 1),
           id TEXT NOT NULL,
@@ -194,8 +210,7 @@ internal static class Layout
     /// What a visit could know when it was decided, the keys that items are found by, what ended, and what came from another
     /// register. The three columns on the end of a document are made anew, for one more word is allowed there.
     /// </summary>
-    public const string Third =
-        """
+    public const string Third = """
         ALTER TABLE register ADD COLUMN kept_since TEXT;
 
         DROP INDEX one_live_document_per_job;

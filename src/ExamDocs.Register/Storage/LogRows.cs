@@ -40,7 +40,10 @@ internal sealed class LogRows(DbConnection connection)
     public IReadOnlyList<Checkpoint> Checkpoints()
     {
         var origin = Origin();
-        return connection.Rows(row => new Checkpoint(origin, row.GetInt64(0), Root(row.GetString(1))), "SELECT size, root FROM checkpoint ORDER BY size");
+        return connection.Rows(
+            row => new Checkpoint(origin, row.GetInt64(0), Root(row.GetString(1))),
+            "SELECT size, root FROM checkpoint ORDER BY size"
+        );
     }
 
     public IReadOnlyList<ReadOnlyMemory<byte>> Entries() =>
@@ -56,16 +59,24 @@ internal sealed class LogRows(DbConnection connection)
                 yield return row;
             from = page[^1].Position + 1;
         }
-        List<(long Position, byte[] Entry)> Page(long from) => connection.Rows(
-            row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)), $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {AtOnce}", from);
+        List<(long Position, byte[] Entry)> Page(long from) =>
+            connection.Rows(
+                row => (row.GetInt64(0), row.GetFieldValue<byte[]>(1)),
+                $"SELECT position, entry FROM log WHERE position >= $1 ORDER BY position LIMIT {AtOnce}",
+                from
+            );
     }
 
     /// <summary>How many entries the register says that it has made.</summary>
     public long Counted() => connection.Number("SELECT log_size FROM register");
 
     // An id that was taken away or written over is that of no register.
-    private string Origin() => Checkpoint.OriginOf(
-        connection.Rows(row => row.Text(0), "SELECT id FROM register") is [var id] && Guid.TryParseExact(id, "N", out var known) ? known : Guid.Empty);
+    private string Origin() =>
+        Checkpoint.OriginOf(
+            connection.Rows(row => row.Text(0), "SELECT id FROM register") is [var id] && Guid.TryParseExact(id, "N", out var known)
+                ? known
+                : Guid.Empty
+        );
 
     // A root that somebody wrote over is one that does not hold.
     private static byte[] Root(string base64)
@@ -79,11 +90,18 @@ internal sealed class LogRows(DbConnection connection)
     {
         if (_frontier.Size > 0 && !IsStored(_frontier))
             _frontier = new();
-        foreach (var entry in connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position >= $1 ORDER BY position", _frontier.Size))
+        foreach (
+            var entry in connection.Rows(
+                row => row.GetFieldValue<byte[]>(0),
+                "SELECT entry FROM log WHERE position >= $1 ORDER BY position",
+                _frontier.Size
+            )
+        )
             _frontier.Append(MerkleTree.LeafHash(entry));
     }
 
     private bool IsStored(MerkleFrontier frontier) =>
-        connection.Rows(row => row.GetString(0), "SELECT root FROM checkpoint WHERE size = $1", frontier.Size)
+        connection
+            .Rows(row => row.GetString(0), "SELECT root FROM checkpoint WHERE size = $1", frontier.Size)
             .Contains(Convert.ToBase64String(frontier.Root()), StringComparer.Ordinal);
 }

@@ -6,7 +6,8 @@ namespace ExamDocs.Register.Storage;
 internal static class PostgresAddress
 {
     public static bool IsOne(string place) =>
-        place.StartsWith("postgres://", StringComparison.OrdinalIgnoreCase) || place.StartsWith("postgresql://", StringComparison.OrdinalIgnoreCase);
+        place.StartsWith("postgres://", StringComparison.OrdinalIgnoreCase)
+        || place.StartsWith("postgresql://", StringComparison.OrdinalIgnoreCase);
 
     /// <exception cref="RegisterRefusedException">It is no address of a database; the message holds no password.</exception>
     public static NpgsqlConnectionStringBuilder Read(string address)
@@ -14,7 +15,12 @@ internal static class PostgresAddress
         if (!Uri.TryCreate(address, UriKind.Absolute, out var uri) || uri.Host.Length == 0 || uri.AbsolutePath.Length < 2)
             throw new RegisterRefusedException("A shared register is named like postgres://user@server/database.");
         var user = uri.UserInfo.Split(':', 2);
-        var settings = new NpgsqlConnectionStringBuilder { Host = uri.Host, Database = Uri.UnescapeDataString(uri.AbsolutePath[1..]), CommandTimeout = 120 };
+        var settings = new NpgsqlConnectionStringBuilder
+        {
+            Host = uri.Host,
+            Database = Uri.UnescapeDataString(uri.AbsolutePath[1..]),
+            CommandTimeout = 120,
+        };
         if (uri.Port > 0)
             settings.Port = uri.Port;
         if (user[0].Length > 0)
@@ -37,7 +43,8 @@ internal static class PostgresAddress
             else
                 settings[name] = value;
         }
-        catch (Exception wrong) when (wrong is ArgumentException or KeyNotFoundException or NotSupportedException or FormatException or InvalidCastException)
+        catch (Exception wrong)
+            when (wrong is ArgumentException or KeyNotFoundException or NotSupportedException or FormatException or InvalidCastException)
         {
             // The value is not repeated: it may be a password under a misspelt name.
             throw new RegisterRefusedException($"A shared register has no setting '{name}', or it cannot have the value given.", wrong);

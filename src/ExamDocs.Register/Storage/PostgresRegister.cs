@@ -12,7 +12,8 @@ internal sealed class PostgresRegister : RegisterDatabase
 {
     public const string Schema = "examdocs";
 
-    private PostgresRegister(NpgsqlConnection connection, string place) : base(connection) => Place = place;
+    private PostgresRegister(NpgsqlConnection connection, string place)
+        : base(connection) => Place = place;
 
     public override string Place { get; }
 
@@ -20,18 +21,18 @@ internal sealed class PostgresRegister : RegisterDatabase
     /// <exception cref="IOException">There is no such server.</exception>
     /// <exception cref="DbException">The server cannot be reached, or refuses.</exception>
     public static PostgresRegister Open(string address, LocalDate today) => Connected(address, register =>
-    {
-        register.LetGoOfTheLost();
-        PostgresTables.Prepare(register, today);
-    });
+        {
+            register.LetGoOfTheLost();
+            PostgresTables.Prepare(register, today);
+        });
 
     /// <summary>Opens what is there and changes nothing in it.</summary>
     /// <inheritdoc cref="Open"/>
     public static PostgresRegister OpenToRead(string address) => Connected(address, register =>
-    {
-        register.Connection.Execute("SET default_transaction_read_only = on");
-        PostgresTables.Recognise(register);
-    });
+        {
+            register.Connection.Execute("SET default_transaction_read_only = on");
+            PostgresTables.Recognise(register);
+        });
 
     /// <summary>Whether there is a register in the database.</summary>
     /// <inheritdoc cref="Open"/>
@@ -83,7 +84,8 @@ internal sealed class PostgresRegister : RegisterDatabase
         return true;
     }
 
-    public override bool WasElsewhere(string run) => !string.Equals(Parts(run).Machine, Environment.MachineName, StringComparison.OrdinalIgnoreCase);
+    public override bool WasElsewhere(string run) =>
+        !string.Equals(Parts(run).Machine, Environment.MachineName, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The machine stays that of the run that took the number, should this run not come to its end either.</summary>
     public override string Settling(string run, string? left) => left is null ? run : Named(Parts(run).Key, Parts(left).Machine);
@@ -95,20 +97,36 @@ internal sealed class PostgresRegister : RegisterDatabase
     {
         var ours = Guards.All.Select(g => g.Name).ToHashSet(StringComparer.Ordinal);
         return Connection.Rows(
-            row => (row.GetString(0), row.GetString(1) is "O" && row.GetString(2) is "refuse" && (ours.Contains(row.GetString(0)) || row.GetString(0).EndsWith(PostgresTables.NeverEmptied, StringComparison.Ordinal))),
+            row =>
+                (
+                    row.GetString(0),
+                    row.GetString(1) is "O"
+                        && row.GetString(2) is "refuse"
+                        && (
+                            ours.Contains(row.GetString(0))
+                            || row.GetString(0).EndsWith(PostgresTables.NeverEmptied, StringComparison.Ordinal)
+                        )
+                ),
             """
             SELECT tgname::text, tgenabled::text, proname::text FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid
             JOIN pg_namespace ON pg_namespace.oid = relnamespace JOIN pg_proc ON pg_proc.oid = tgfoid WHERE nspname = $1 AND NOT tgisinternal ORDER BY 1
             """,
-            Schema);
+            Schema
+        );
     }
 
     public override IReadOnlyList<string> Strange() =>
-    [
-        .. Connection.Rows(row => (Kind: row.GetString(0), Name: row.GetString(1)),
-            "SELECT relkind::text, relname::text FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND relkind IN ('r', 'v', 'm', 'f', 'p') ORDER BY 2", Schema)
-            .Where(o => o.Kind is not "r" || !Layout.Tables.Contains(o.Name, StringComparer.Ordinal)).Select(o => o.Name),
-    ];
+        [
+            .. Connection
+                .Rows(
+                    row => (Kind: row.GetString(0), Name: row.GetString(1)),
+                    "SELECT relkind::text, relname::text FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace "
+                        + "WHERE nspname = $1 AND relkind IN ('r', 'v', 'm', 'f', 'p') ORDER BY 2",
+                    Schema
+                )
+                .Where(o => o.Kind is not "r" || !Layout.Tables.Contains(o.Name, StringComparer.Ordinal))
+                .Select(o => o.Name),
+        ];
 
     public override DbTransaction BeginReading()
     {
@@ -120,13 +138,16 @@ internal sealed class PostgresRegister : RegisterDatabase
 
     public override string Numbers(string parameter) => $"(SELECT json_array_elements_text({parameter}::json)::integer)";
 
-    /// <summary>Members are in the order of their names, so that both words and numbers are at an end; no function of JSON takes bytes into an index.</summary>
+    /// <summary>
+    /// Members are in the order of their names, so that both words and numbers are at an end; no function of JSON takes bytes into an
+    /// index.
+    /// </summary>
     public override string VisitOfEntry =>
         """
-        coalesce(substring(encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') FROM '"visit":([0-9]{1,9}),"what":"remembered"[}]$')::integer,
-        CASE WHEN encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') ~ ',"what":"ends"[}]$'
-        THEN substring(encode(substring(entry FROM 1 FOR 32), 'escape') FROM '^[{]"byVisit":([0-9]{1,9}),')::integer END)
-        """;
+            coalesce(substring(encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') FROM '"visit":([0-9]{1,9}),"what":"remembered"[}]$')::integer,
+            CASE WHEN encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') ~ ',"what":"ends"[}]$'
+            THEN substring(encode(substring(entry FROM 1 FOR 32), 'escape') FROM '^[{]"byVisit":([0-9]{1,9}),')::integer END)
+            """;
 
     /// <summary>Whoever writes holds the one row of the register: entries of the log must come one after the other.</summary>
     public override DbTransaction BeginWriting()
@@ -146,11 +167,17 @@ internal sealed class PostgresRegister : RegisterDatabase
         }
     }
 
-    /// <summary>Has the server end this session within two minutes where its machine is gone or asleep; others would wait for what it holds.</summary>
-    private void LetGoOfTheLost() => Connection.Execute(
-        "SET tcp_keepalives_idle = 30; SET tcp_keepalives_interval = 10; SET tcp_keepalives_count = 6; SET idle_in_transaction_session_timeout = '100s'");
+    /// <summary>
+    /// Has the server end this session within two minutes where its machine is gone or asleep; others would wait for what it holds.
+    /// </summary>
+    private void LetGoOfTheLost() =>
+        Connection.Execute(
+            "SET tcp_keepalives_idle = 30; SET tcp_keepalives_interval = 10; SET tcp_keepalives_count = 6; SET "
+                + "idle_in_transaction_session_timeout = '100s'"
+        );
 
     private static string Named(string key, string machine) => $"{key}@{machine}";
 
-    private static (string Key, string Machine) Parts(string run) => run.Split('@', 2) is [var key, var machine] ? (key, machine) : (run, "");
+    private static (string Key, string Machine) Parts(string run) =>
+        run.Split('@', 2) is [var key, var machine] ? (key, machine) : (run, "");
 }

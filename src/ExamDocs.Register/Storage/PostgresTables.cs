@@ -36,21 +36,32 @@ internal static class PostgresTables
             throw OfEarlierVersion(register.Place, null);
     }
 
-    private static RegisterRefusedException OfEarlierVersion(string place, Exception? refused) => new(
-        $"The register at {place} is of an earlier version. Open it once as the owner of the database, who may bring it up to date (docs/shared-register.md).", refused);
+    private static RegisterRefusedException OfEarlierVersion(string place, Exception? refused) =>
+        new(
+            $"The register at {place} is of an earlier version. Open it once as the owner of the database, who may bring it "
+                + "up to date (docs/shared-register.md).",
+            refused
+        );
 
     private static long Recognised(PostgresRegister register)
     {
         var (connection, place) = (register.Connection, register.Place);
         if (connection.Number("SELECT CASE WHEN has_schema_privilege($1, 'USAGE') THEN 1 ELSE 0 END", PostgresRegister.Schema) == 0)
-            throw new RegisterRefusedException($"There is a register at {place}, and this user may not use it. Have it granted by whoever keeps the server (docs/shared-register.md).");
+            throw new RegisterRefusedException(
+                $"There is a register at {place}, and this user may not use it. Have it granted by whoever keeps the server "
+                    + "(docs/shared-register.md)."
+            );
         var version = connection.Number("SELECT layout FROM register");
         return version > Layout.Version ? throw RegisterRefusedException.FromTheFuture(place, version) : version;
     }
 
     // Other views of the catalogue leave out what this user may not read.
-    public static bool IsThere(DbConnection connection) => connection.Number(
-        "SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND relname = 'register'", PostgresRegister.Schema) > 0;
+    public static bool IsThere(DbConnection connection) =>
+        connection.Number(
+            "SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace WHERE nspname = $1 AND "
+                + "relname = 'register'",
+            PostgresRegister.Schema
+        ) > 0;
 
     private static void Create(PostgresRegister register, LocalDate today)
     {
@@ -67,7 +78,10 @@ internal static class PostgresTables
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
             throw new RegisterRefusedException(
-                $"There is no register at {place} yet, and this user may make none. Open it once as the owner of the database (docs/shared-register.md).", refused);
+                $"There is no register at {place} yet, and this user may make none. Open it once as the owner of the database "
+                    + "(docs/shared-register.md).",
+                refused
+            );
         }
         connection.Execute(Written(Layout.Second));
         Migration.ToSecond(connection, today);
@@ -81,7 +95,9 @@ internal static class PostgresTables
         var connection = register.Connection;
         try
         {
-            foreach (var (name, table) in connection.Rows(row => (row.GetString(0), row.GetString(1)), GuardsOfTables, PostgresRegister.Schema))
+            foreach (
+                var (name, table) in connection.Rows(row => (row.GetString(0), row.GetString(1)), GuardsOfTables, PostgresRegister.Schema)
+            )
                 connection.Execute($"DROP TRIGGER {name} ON {table}");
             connection.Execute(Written(Layout.Third));
         }
@@ -98,14 +114,22 @@ internal static class PostgresTables
     private static void Index(PostgresRegister register)
     {
         var connection = register.Connection;
-        var there = connection.Rows(row => row.GetString(0), "SELECT indexname::text FROM pg_indexes WHERE schemaname = $1", PostgresRegister.Schema);
+        var there = connection.Rows(
+            row => row.GetString(0),
+            "SELECT indexname::text FROM pg_indexes WHERE schemaname = $1",
+            PostgresRegister.Schema
+        );
         var missing = Layout.Indexes(register.VisitOfEntry).Where(i => !there.Contains(i.Name, StringComparer.Ordinal)).ToList();
-        if (missing.Count == 0 || connection.Number(
-            """
-            SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace
-            WHERE nspname = $1 AND relname IN ('log', 'item') AND pg_has_role(relowner, 'USAGE') AND has_schema_privilege($1, 'CREATE')
-            """,
-            PostgresRegister.Schema) < 2)
+        if (
+            missing.Count == 0
+            || connection.Number(
+                """
+                SELECT count(*) FROM pg_class JOIN pg_namespace ON pg_namespace.oid = relnamespace
+                WHERE nspname = $1 AND relname IN ('log', 'item') AND pg_has_role(relowner, 'USAGE') AND has_schema_privilege($1, 'CREATE')
+                """,
+                PostgresRegister.Schema
+            ) < 2
+        )
         {
             return;
         }
@@ -113,15 +137,13 @@ internal static class PostgresTables
             connection.Execute(Written(statement));
     }
 
-    private const string GuardsOfTables =
-        """
+    private const string GuardsOfTables = """
         SELECT tgname, relname FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid JOIN pg_namespace ON pg_namespace.oid = relnamespace
         WHERE nspname = $1 AND NOT tgisinternal
         """;
 
     /// <summary>Who may store visits may store what a visit has now.</summary>
-    private const string GrantAsBefore =
-        """
+    private const string GrantAsBefore = """
         DO $$ DECLARE who record; BEGIN
           FOR who IN SELECT DISTINCT grantee FROM information_schema.role_table_grants
             WHERE table_schema = 'examdocs' AND table_name = 'visit' AND privilege_type = 'INSERT' AND grantee <> current_user LOOP
@@ -136,20 +158,28 @@ internal static class PostgresTables
             """
             CREATE OR REPLACE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT AS $$ BEGIN RAISE EXCEPTION '%', TG_ARGV[0]; END $$;
             CREATE OR REPLACE FUNCTION is_issued(wanted TEXT) RETURNS boolean LANGUAGE sql STABLE SET search_path FROM CURRENT AS $$ SELECT state = 'issued' FROM document WHERE number = wanted $$;
-            """);
+            """
+        );
         foreach (var guard in Guards.All)
         {
             // A condition may hold no question here, but it may call a function that asks.
             var when = guard.When.Replace(Guards.IsIssued, "is_issued(OLD.number)", StringComparison.Ordinal);
-            connection.Execute($"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON {guard.Table} FOR EACH ROW WHEN ({when}) EXECUTE FUNCTION refuse('{guard.Words}')");
+            connection.Execute(
+                $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON {guard.Table} FOR EACH ROW WHEN ({when}) EXECUTE "
+                    + $"FUNCTION refuse('{guard.Words}')"
+            );
         }
         // Emptying a table at one go passes by its rows.
         foreach (var table in Guards.All.Select(g => g.Table).Distinct(StringComparer.Ordinal))
-            connection.Execute($"CREATE TRIGGER {table}{NeverEmptied} BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')");
+            connection.Execute(
+                $"CREATE TRIGGER {table}{NeverEmptied} BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')"
+            );
     }
 
-    private static string Written(string layout) => layout
-        .Replace("{strict}", "", StringComparison.Ordinal).Replace("{blob}", "BYTEA", StringComparison.Ordinal)
-        // What is typed may be longer than a tree of a server takes.
-        .Replace("{equal}", "USING hash ", StringComparison.Ordinal);
+    private static string Written(string layout) =>
+        layout
+            .Replace("{strict}", "", StringComparison.Ordinal)
+            .Replace("{blob}", "BYTEA", StringComparison.Ordinal)
+            // What is typed may be longer than a tree of a server takes.
+            .Replace("{equal}", "USING hash ", StringComparison.Ordinal);
 }

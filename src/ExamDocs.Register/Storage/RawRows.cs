@@ -7,18 +7,24 @@ namespace ExamDocs.Register.Storage;
 internal static class RawRows
 {
     /// <summary>The columns of each row, by name; a value that is not a text says what it is.</summary>
-    public static List<(string Name, string? Value)[]> Raw(this DbConnection connection, string text, params object?[] values) => connection.Rows(
-        row => Enumerable.Range(0, row.FieldCount).Select(i => (row.GetName(i), Written(row.GetValue(i)))).ToArray(), text, values);
+    public static List<(string Name, string? Value)[]> Raw(this DbConnection connection, string text, params object?[] values) =>
+        connection.Rows(
+            row => Enumerable.Range(0, row.FieldCount).Select(i => (row.GetName(i), Written(row.GetValue(i)))).ToArray(),
+            text,
+            values
+        );
 
     /// <summary>A value as <see cref="Raw"/> gives it back once it is stored.</summary>
-    public static string? Written(object? value) => value switch
-    {
-        null or DBNull => null,
-        string text => Sql.Storable(text),
-        byte[] bytes => $"(bytes {DurableFile.Hash(bytes)})",
-        bool or int or long or short => $"({Convert.ToInt64(value, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture)})",
-        _ => $"({value.GetType().Name} {Convert.ToString(value, CultureInfo.InvariantCulture)})",
-    };
+    public static string? Written(object? value) =>
+        value switch
+        {
+            null or DBNull => null,
+            string text => Sql.Storable(text),
+            byte[] bytes => $"(bytes {DurableFile.Hash(bytes)})",
+            bool or int or long or short =>
+                $"({Convert.ToInt64(value, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture)})",
+            _ => $"({value.GetType().Name} {Convert.ToString(value, CultureInfo.InvariantCulture)})",
+        };
 
     /// <summary>One sentence for each column that is not as it should be, or for rows too many or too few.</summary>
     /// <param name="what">What the rows are of, for example visit 3.</param>
@@ -26,7 +32,13 @@ internal static class RawRows
     /// <param name="stored">As <see cref="Raw"/> gives them.</param>
     /// <param name="expected">What each row should hold, in the order of its columns.</param>
     /// <param name="source">What says so, for example its record.</param>
-    public static IEnumerable<string> Differences(string what, string table, List<(string Name, string? Value)[]> stored, IReadOnlyList<object?[]> expected, string source)
+    public static IEnumerable<string> Differences(
+        string what,
+        string table,
+        List<(string Name, string? Value)[]> stored,
+        IReadOnlyList<object?[]> expected,
+        string source
+    )
     {
         if (stored.Count != expected.Count)
         {
@@ -45,5 +57,8 @@ internal static class RawRows
         }
     }
 
-    private static string Shown(string? value) => value is null ? "empty" : value.Length > 60 ? $"\"{value[..60]}...\"" : $"\"{value}\"";
+    private static string Shown(string? value) =>
+        value is null ? "empty"
+        : value.Length > 60 ? $"\"{value[..60]}...\""
+        : $"\"{value}\"";
 }

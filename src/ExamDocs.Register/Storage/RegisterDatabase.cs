@@ -48,7 +48,9 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <param name="parameter">Its name in the statement, for example $1.</param>
     public abstract string Numbers(string parameter);
 
-    /// <summary>The number of the visit that an entry of the log remembers, or whose ends it tells, as the index over the log has it; else null.</summary>
+    /// <summary>
+    /// The number of the visit that an entry of the log remembers, or whose ends it tells, as the index over the log has it; else null.
+    /// </summary>
     public abstract string VisitOfEntry { get; }
 
     public virtual void Dispose() => Connection.Dispose();

@@ -65,7 +65,8 @@ internal sealed class RunFiles(string registerPath)
         {
             return new(PathOf(run), mode, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
         }
-        catch (IOException held) when (held is FileNotFoundException || held.HResult is WouldBlockOnLinux or WouldBlockOnMac or SharingViolationOnWindows)
+        catch (IOException held)
+            when (held is FileNotFoundException || held.HResult is WouldBlockOnLinux or WouldBlockOnMac or SharingViolationOnWindows)
         {
             return null;
         }

@@ -40,16 +40,26 @@ internal static class Sql
         {
             return read(row);
         }
-        catch (Exception unreadable) when (unreadable is FormatException or InvalidCastException or InvalidOperationException or OverflowException
-            or JsonException or UnparsableValueException)
+        catch (Exception unreadable)
+            when (unreadable
+                    is FormatException
+                        or InvalidCastException
+                        or InvalidOperationException
+                        or OverflowException
+                        or JsonException
+                        or UnparsableValueException
+            )
         {
             throw new RegisterDamagedException(TableOf(text), unreadable);
         }
     }
 
     private static string TableOf(string text) =>
-        text.Split([' ', '\n', '(', ')'], StringSplitOptions.RemoveEmptyEntries) is var words && Array.IndexOf(words, "FROM") is >= 0 and var at && at + 1 < words.Length
-            ? words[at + 1] : "the register";
+        text.Split([' ', '\n', '(', ')'], StringSplitOptions.RemoveEmptyEntries) is var words
+        && Array.IndexOf(words, "FROM") is >= 0 and var at
+        && at + 1 < words.Length
+            ? words[at + 1]
+            : "the register";
 
     /// <summary>The text in a column; null where it holds none.</summary>
     public static string? Text(this DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);

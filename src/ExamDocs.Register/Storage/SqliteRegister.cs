@@ -4,7 +4,9 @@ using NodaTime;
 
 namespace ExamDocs.Register.Storage;
 
-/// <summary>A register in a file: made where there is none, brought up to date where it is older, refused where it is none or from the future.</summary>
+/// <summary>
+/// A register in a file: made where there is none, brought up to date where it is older, refused where it is none or from the future.
+/// </summary>
 internal sealed class SqliteRegister : RegisterDatabase
 {
     /// <summary>Marks the file as a register of ours, "ExDo" in ASCII.</summary>
@@ -21,7 +23,8 @@ internal sealed class SqliteRegister : RegisterDatabase
     private readonly string _path;
     private readonly RunFiles _runs;
 
-    private SqliteRegister(SqliteConnection connection, string path) : base(connection) => (_path, _runs) = (path, new RunFiles(path));
+    private SqliteRegister(SqliteConnection connection, string path)
+        : base(connection) => (_path, _runs) = (path, new RunFiles(path));
 
     public override string Place => _path;
 
@@ -39,18 +42,20 @@ internal sealed class SqliteRegister : RegisterDatabase
         });
     }
 
-    /// <summary>Opens a register that is there and changes nothing in it; what a killed run left half written is undone, as by anybody who opens it.</summary>
+    /// <summary>
+    /// Opens a register that is there and changes nothing in it; what a killed run left half written is undone, as by anybody who opens it.
+    /// </summary>
     /// <inheritdoc cref="Open"/>
     public static SqliteRegister OpenToRead(string path, LocalDate today) => Opened(path, SqliteOpenMode.ReadWrite, register =>
-    {
-        if (register.IsEmpty())
-            throw new RegisterRefusedException($"{path} is not a register.");
-        register.Recognise();
-        if (register.Connection.Number("PRAGMA user_version") < Layout.Version)
-            return register.CopyInMemory(today);
-        register.Connection.Execute("PRAGMA query_only = ON");
-        return register;
-    });
+        {
+            if (register.IsEmpty())
+                throw new RegisterRefusedException($"{path} is not a register.");
+            register.Recognise();
+            if (register.Connection.Number("PRAGMA user_version") < Layout.Version)
+                return register.CopyInMemory(today);
+            register.Connection.Execute("PRAGMA query_only = ON");
+            return register;
+        });
 
     private SqliteRegister CopyInMemory(LocalDate today)
     {
@@ -65,7 +70,14 @@ internal sealed class SqliteRegister : RegisterDatabase
 
     private static SqliteRegister Opened(string path, SqliteOpenMode mode, Func<SqliteRegister, SqliteRegister> prepare)
     {
-        var settings = new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience };
+        var settings = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            Mode = mode,
+            Pooling = false,
+            ForeignKeys = true,
+            DefaultTimeout = Patience,
+        };
         var connection = new SqliteConnection(settings.ToString());
         try
         {
@@ -89,7 +101,8 @@ internal sealed class SqliteRegister : RegisterDatabase
     public override bool HasEnded(string run) => _runs.HasEnded(run);
 
     public override IEnumerable<string> Damage() =>
-        Connection.Rows(row => row.GetString(0), "PRAGMA integrity_check")
+        Connection
+            .Rows(row => row.GetString(0), "PRAGMA integrity_check")
             .Where(line => !string.Equals(line, "ok", StringComparison.Ordinal))
             .Concat(Connection.Rows(row => $"A row of {row.GetString(0)} refers to nothing.", "PRAGMA foreign_key_check"));
 
@@ -104,9 +117,9 @@ internal sealed class SqliteRegister : RegisterDatabase
 
     public override string VisitOfEntry =>
         """
-        CASE WHEN json_valid(CAST(entry AS TEXT)) THEN CASE json_extract(CAST(entry AS TEXT), '$.what')
-        WHEN 'remembered' THEN json_extract(CAST(entry AS TEXT), '$.visit') WHEN 'ends' THEN json_extract(CAST(entry AS TEXT), '$.byVisit') END END
-        """;
+            CASE WHEN json_valid(CAST(entry AS TEXT)) THEN CASE json_extract(CAST(entry AS TEXT), '$.what')
+            WHEN 'remembered' THEN json_extract(CAST(entry AS TEXT), '$.visit') WHEN 'ends' THEN json_extract(CAST(entry AS TEXT), '$.byVisit') END END
+            """;
 
     private void Prepare(LocalDate today)
     {
@@ -137,8 +150,10 @@ internal sealed class SqliteRegister : RegisterDatabase
         }
     }
 
-    private bool IsEmpty() => Connection.Number("SELECT count(*) FROM sqlite_schema") == 0
-        && Connection.Number("PRAGMA application_id") == 0 && Connection.Number("PRAGMA user_version") == 0;
+    private bool IsEmpty() =>
+        Connection.Number("SELECT count(*) FROM sqlite_schema") == 0
+        && Connection.Number("PRAGMA application_id") == 0
+        && Connection.Number("PRAGMA user_version") == 0;
 
     private void Recognise()
     {
@@ -157,7 +172,10 @@ internal sealed class SqliteRegister : RegisterDatabase
         }
         catch (SqliteException odd) when (odd.SqliteErrorCode == OrdinaryError)
         {
-            throw new RegisterRefusedException($"{_path} says that it is of an earlier version, and its tables are not: it was damaged or altered. Restore a backup.", odd);
+            throw new RegisterRefusedException(
+                $"{_path} says that it is of an earlier version, and its tables are not: it was damaged or altered. Restore a backup.",
+                odd
+            );
         }
     }
 
@@ -190,19 +208,36 @@ internal sealed class SqliteRegister : RegisterDatabase
     {
         var ours = Guards.All.ToDictionary(g => g.Name, Written, StringComparer.Ordinal);
         return Connection.Rows(
-            row => (row.GetString(0), ours.TryGetValue(row.GetString(0), out var text) && string.Equals(text, row.Text(1), StringComparison.Ordinal)),
-            "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY name");
+            row =>
+                (
+                    row.GetString(0),
+                    ours.TryGetValue(row.GetString(0), out var text) && string.Equals(text, row.Text(1), StringComparison.Ordinal)
+                ),
+            "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY name"
+        );
     }
 
     public override IReadOnlyList<string> Strange() =>
-    [
-        .. Connection.Rows(row => (Type: row.GetString(0), Name: row.GetString(1)), "SELECT type, name FROM sqlite_schema WHERE type IN ('table', 'view') ORDER BY name")
-            .Where(o => o.Type is "view" || !(Layout.Tables.Contains(o.Name, StringComparer.Ordinal) || o.Name.StartsWith("sqlite_", StringComparison.Ordinal))).Select(o => o.Name),
-    ];
+        [
+            .. Connection
+                .Rows(
+                    row => (Type: row.GetString(0), Name: row.GetString(1)),
+                    "SELECT type, name FROM sqlite_schema WHERE type IN ('table', 'view') ORDER BY name"
+                )
+                .Where(o =>
+                    o.Type is "view"
+                    || !(Layout.Tables.Contains(o.Name, StringComparer.Ordinal) || o.Name.StartsWith("sqlite_", StringComparison.Ordinal))
+                )
+                .Select(o => o.Name),
+        ];
 
     private static string Written(Guard guard) =>
-        $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, '{guard.Words}'); END";
+        $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON \"{guard.Table}\" WHEN {guard.When} BEGIN SELECT RAISE(ABORT, "
+        + $"'{guard.Words}'); END";
 
     private static string Written(string layout) =>
-        layout.Replace("{strict}", " STRICT", StringComparison.Ordinal).Replace("{blob}", "BLOB", StringComparison.Ordinal).Replace("{equal}", "", StringComparison.Ordinal);
+        layout
+            .Replace("{strict}", " STRICT", StringComparison.Ordinal)
+            .Replace("{blob}", "BLOB", StringComparison.Ordinal)
+            .Replace("{equal}", "", StringComparison.Ordinal);
 }

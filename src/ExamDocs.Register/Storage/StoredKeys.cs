@@ -24,27 +24,44 @@ internal static class StoredKeys
         }
     }
 
-    private static ExaminationRecord Record(JsonElement json) => new()
-    {
-        Items =
-        [
-            .. List(json, "items").Select(i => new Item
-            {
-                Id = Text(i, "id"), Serial = Text(i, "serial"), Formerly = Text(i, "formerly"), FittedTo = Text(i, "fittedTo"),
-                NotTheSameAs = [.. List(i, "notTheSameAs").Select(o => new DifferentItem { Id = Text(o, "id") })],
-            }),
-        ],
-        Examinations = [.. List(json, "examinations").Select(e => new Examination { Item = Text(e, "item") })],
-        Renewals = [.. List(json, "renewals").Select(r => new Renewal { Item = Text(r, "item"), RemovedPart = Text(r, "removedPart"), FittedPart = Text(r, "fittedPart") })],
-        Remedies = [.. List(json, "remedies").Select(r => new Remedy { Item = Text(r, "item") })],
-        Releases = [.. List(json, "releases").Select(r => new Release { Item = Text(r, "item") })],
-        Disposals = [.. List(json, "disposals").Select(d => new Disposal { Item = Text(d, "item") })],
-    };
+    private static ExaminationRecord Record(JsonElement json) =>
+        new()
+        {
+            Items =
+            [
+                .. List(json, "items")
+                    .Select(i => new Item
+                    {
+                        Id = Text(i, "id"),
+                        Serial = Text(i, "serial"),
+                        Formerly = Text(i, "formerly"),
+                        FittedTo = Text(i, "fittedTo"),
+                        NotTheSameAs = [.. List(i, "notTheSameAs").Select(o => new DifferentItem { Id = Text(o, "id") })],
+                    }),
+            ],
+            Examinations = [.. List(json, "examinations").Select(e => new Examination { Item = Text(e, "item") })],
+            Renewals =
+            [
+                .. List(json, "renewals")
+                    .Select(r => new Renewal
+                    {
+                        Item = Text(r, "item"),
+                        RemovedPart = Text(r, "removedPart"),
+                        FittedPart = Text(r, "fittedPart"),
+                    }),
+            ],
+            Remedies = [.. List(json, "remedies").Select(r => new Remedy { Item = Text(r, "item") })],
+            Releases = [.. List(json, "releases").Select(r => new Release { Item = Text(r, "item") })],
+            Disposals = [.. List(json, "disposals").Select(d => new Disposal { Item = Text(d, "item") })],
+        };
 
     private static IEnumerable<JsonElement> List(JsonElement json, string member) =>
         json.TryGetProperty(member, out var list) && list.ValueKind is JsonValueKind.Array
-            ? list.EnumerateArray().Where(e => e.ValueKind is JsonValueKind.Object) : [];
+            ? list.EnumerateArray().Where(e => e.ValueKind is JsonValueKind.Object)
+            : [];
 
     private static string? Text(JsonElement json, string member) =>
-        json.TryGetProperty(member, out var value) && value.ValueKind is JsonValueKind.String && value.GetString() is { Length: > 0 } text ? text : null;
+        json.TryGetProperty(member, out var value) && value.ValueKind is JsonValueKind.String && value.GetString() is { Length: > 0 } text
+            ? text
+            : null;
 }

@@ -22,45 +22,114 @@ internal static class VisitRows
     /// <summary>The tables whose rows follow from a record, with what they are ordered by.</summary>
     public static readonly IReadOnlyList<(string Table, string Order)> OfRecord =
     [
-        ("person", "position"), ("item", "position"), ("makers_limits", "position"), ("examination", "position"),
-        ("observation", "examination, position"), ("renewal", "position"), ("item_key", "position"),
+        ("person", "position"),
+        ("item", "position"),
+        ("makers_limits", "position"),
+        ("examination", "position"),
+        ("observation", "examination, position"),
+        ("renewal", "position"),
+        ("item_key", "position"),
     ];
 
     /// <summary>Columns of a visit that follow from its record.</summary>
     public static object?[] Visit(ExaminationRecord record) =>
-        [record.Visit.Reference, record.Visit.Regime, record.Visit.Employer?.Name, record.Visit.Premises?.Name, Day(record.Visit.ExaminedOn)];
+        [
+            record.Visit.Reference,
+            record.Visit.Regime,
+            record.Visit.Employer?.Name,
+            record.Visit.Premises?.Name,
+            Day(record.Visit.ExaminedOn),
+        ];
 
     /// <summary>All rows that follow from the record, in the order of <see cref="OfRecord"/>.</summary>
     public static IEnumerable<VisitRow> Of(int visit, ExaminationRecord record) =>
-    [
-        .. record.People.Select((p, i) => new VisitRow("person", [visit, i, p.Id, p.Name, p.Address, p.Qualifications])),
-        .. record.Items.Select((item, i) => new VisitRow("item",
         [
-            visit, i, item.Id, item.Category, item.Description, item.Maker, item.Model, item.PartNumber, item.Serial, item.OwnersMark,
-            item.Manufactured?.ToString(), item.FirstUsed?.ToString(), item.FittedTo, Word(Words.Statuses, item.Status),
-        ])),
-        .. record.Limits.Select((l, i) => new VisitRow("makers_limits", [visit, i, l.Maker, l.Model, l.PartNumber, l.Source?.Title, l.Source?.Revision, l.Source?.Page])),
-        .. record.Examinations.Select((e, i) => new VisitRow("examination",
-            [visit, i, e.Item, e.Examiner, Word(Words.Bases, e.Basis), Day(e.DayAt(record.Visit)), Word(Words.Conclusions, e.Conclusion)])),
-        .. record.Examinations.SelectMany((e, i) => e.Observations.Select((o, j) => new VisitRow("observation", [visit, i, j, o.Criterion, o.StateAsTyped, o.Note, o.Photo]))),
-        .. record.Renewals.Select((r, i) => new VisitRow("renewal", [visit, i, r.Item, r.RemovedPart, r.FittedPart, Day(r.DoneOn)])),
-        .. Keys(visit, ItemKeys.Of(record)),
-    ];
+            .. record.People.Select((p, i) => new VisitRow("person", [visit, i, p.Id, p.Name, p.Address, p.Qualifications])),
+            .. record.Items.Select(
+                (item, i) =>
+                    new VisitRow(
+                        "item",
+                        [
+                            visit,
+                            i,
+                            item.Id,
+                            item.Category,
+                            item.Description,
+                            item.Maker,
+                            item.Model,
+                            item.PartNumber,
+                            item.Serial,
+                            item.OwnersMark,
+                            item.Manufactured?.ToString(),
+                            item.FirstUsed?.ToString(),
+                            item.FittedTo,
+                            Word(Words.Statuses, item.Status),
+                        ]
+                    )
+            ),
+            .. record.Limits.Select(
+                (l, i) =>
+                    new VisitRow(
+                        "makers_limits",
+                        [visit, i, l.Maker, l.Model, l.PartNumber, l.Source?.Title, l.Source?.Revision, l.Source?.Page]
+                    )
+            ),
+            .. record.Examinations.Select(
+                (e, i) =>
+                    new VisitRow(
+                        "examination",
+                        [
+                            visit,
+                            i,
+                            e.Item,
+                            e.Examiner,
+                            Word(Words.Bases, e.Basis),
+                            Day(e.DayAt(record.Visit)),
+                            Word(Words.Conclusions, e.Conclusion),
+                        ]
+                    )
+            ),
+            .. record.Examinations.SelectMany(
+                (e, i) =>
+                    e.Observations.Select(
+                        (o, j) => new VisitRow("observation", [visit, i, j, o.Criterion, o.StateAsTyped, o.Note, o.Photo])
+                    )
+            ),
+            .. record.Renewals.Select((r, i) => new VisitRow("renewal", [visit, i, r.Item, r.RemovedPart, r.FittedPart, Day(r.DoneOn)])),
+            .. Keys(visit, ItemKeys.Of(record)),
+        ];
 
     public static IEnumerable<VisitRow> Keys(int visit, IEnumerable<ItemKey> keys) =>
         keys.Select((k, i) => new VisitRow("item_key", [visit, i, k.Item, Stored(k.Key)]));
 
     /// <summary>A key as it is stored and searched by.</summary>
-    public static string Stored(string key) => key.Length <= LongestKey ? key : $"#{DurableFile.Hash(System.Text.Encoding.UTF8.GetBytes(key))}";
+    public static string Stored(string key) =>
+        key.Length <= LongestKey ? key : $"#{DurableFile.Hash(System.Text.Encoding.UTF8.GetBytes(key))}";
 
-    public static IEnumerable<VisitRow> Outcomes(int visit, IEnumerable<RememberedOutcome> outcomes) => outcomes.Select((o, i) => new VisitRow("outcome",
-    [
-        visit, i, o.Item, Day(o.ExaminedOn), o.Outcome, Day(o.Until), Day(o.NextBy), Json(o.Codes), Json(o.Parts), o.NeverReleasable ? 1 : 0,
-    ]));
+    public static IEnumerable<VisitRow> Outcomes(int visit, IEnumerable<RememberedOutcome> outcomes) =>
+        outcomes.Select(
+            (o, i) =>
+                new VisitRow(
+                    "outcome",
+                    [
+                        visit,
+                        i,
+                        o.Item,
+                        Day(o.ExaminedOn),
+                        o.Outcome,
+                        Day(o.Until),
+                        Day(o.NextBy),
+                        Json(o.Codes),
+                        Json(o.Parts),
+                        o.NeverReleasable ? 1 : 0,
+                    ]
+                )
+        );
 
     private static string Json(IEnumerable<string> texts) => JsonSerializer.Serialize(texts.Select(Sql.Storable));
 
-    private static string? Word<T>(WordTable<T> words, T? value) where T : struct, Enum => value is { } known ? words.WordFor(known) : null;
+    private static string? Word<T>(WordTable<T> words, T? value)
+        where T : struct, Enum => value is { } known ? words.WordFor(known) : null;
 
     private static string? Day(LocalDate? day) => DocumentRows.Day(day);
 }

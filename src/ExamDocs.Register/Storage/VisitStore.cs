@@ -49,12 +49,32 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
             INSERT INTO visit (visit, sha256, reference, regime, employer, premises, examined_on, stored_on, record, seen, version, as_of, origin)
             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)
             """,
-            [number, sha256, .. VisitRows.Visit(visit.Record), DocumentRows.Day(day), visit.Json, seen, visit.Version, DocumentRows.Day(asOf), from?.Origin]);
+            [
+                number,
+                sha256,
+                .. VisitRows.Visit(visit.Record),
+                DocumentRows.Day(day),
+                visit.Json,
+                seen,
+                visit.Version,
+                DocumentRows.Day(asOf),
+                from?.Origin,
+            ]
+        );
         foreach (var row in VisitRows.Of(number, visit.Record).Concat(VisitRows.Outcomes(number, visit.Outcomes)))
-            database.Connection.Execute($"INSERT INTO {row.Table} VALUES ({string.Join(", ", row.Values.Select((_, i) => FormattableString.Invariant($"${i + 1}")))})", row.Values);
+            database.Connection.Execute(
+                $"INSERT INTO {row.Table} VALUES "
+                    + $"({string.Join(", ", row.Values.Select((_, i) => FormattableString.Invariant($"${i + 1}")))})",
+                row.Values
+            );
         var logged = new LoggedVisit(number, sha256)
         {
-            Seen = seen, Version = visit.Version is { } version ? Sql.Storable(version) : null, AsOf = asOf, Origin = from?.Origin, OriginNumber = from?.OriginNumber, Outcomes = visit.Outcomes,
+            Seen = seen,
+            Version = visit.Version is { } version ? Sql.Storable(version) : null,
+            AsOf = asOf,
+            Origin = from?.Origin,
+            OriginNumber = from?.OriginNumber,
+            Outcomes = visit.Outcomes,
         };
         log.Append(at => LogEntry.Remembered(at, logged, day));
     }
@@ -64,14 +84,23 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
     {
         var numbers = new List<(int Visit, bool IsNew)>();
         // What is stored by this call counts among the versions too.
-        var versions = new Lazy<List<Version>>(() => [.. register.All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]);
+        var versions = new Lazy<List<Version>>(() =>
+            [.. register.All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]
+        );
         foreach (var visit in visits)
         {
             var sha256 = DurableFile.Hash(visit.Json);
             var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
-            var like = versions.Value.FindLast(v => reference is null ? v.Reference is null && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
-                : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer));
-            if (like is not null && string.Equals(like.Sha256, sha256, StringComparison.Ordinal) && VisitRegister.IsSame(like.Outcomes ?? register.OutcomesOf(like.Visit), visit.Outcomes))
+            var like = versions.Value.FindLast(v =>
+                reference is null
+                    ? v.Reference is null && string.Equals(v.Sha256, sha256, StringComparison.Ordinal)
+                    : Folded.Same(v.Reference, reference) && FirmName.MayBeSame(v.Employer, employer)
+            );
+            if (
+                like is not null
+                && string.Equals(like.Sha256, sha256, StringComparison.Ordinal)
+                && VisitRegister.IsSame(like.Outcomes ?? register.OutcomesOf(like.Visit), visit.Outcomes)
+            )
             {
                 numbers.Add((like.Visit, false));
                 continue;
@@ -82,5 +111,11 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
         return numbers;
     }
 
-    private sealed record Version(int Visit, string Sha256, string? Reference, string? Employer, IReadOnlyList<RememberedOutcome>? Outcomes);
+    private sealed record Version(
+        int Visit,
+        string Sha256,
+        string? Reference,
+        string? Employer,
+        IReadOnlyList<RememberedOutcome>? Outcomes
+    );
 }

@@ -13,7 +13,8 @@ public static class CheckAgainstRegister
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name.</param>
     /// <param name="place">The register; null for none.</param>
-    /// <exception cref="FileNotFoundException">There is no register at that place: a misspelt name must not pass for one that knows nothing.</exception>
+    /// <exception cref="FileNotFoundException">There is no register at that place: a misspelt name must not pass for one that knows
+    /// nothing.</exception>
     public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules, string? place)
     {
         if (place is null)

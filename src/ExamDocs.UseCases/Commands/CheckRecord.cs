@@ -18,6 +18,6 @@ public static class CheckRecord
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
     /// <returns>In input order, a visit where its first input stands.</returns>
-    public static IReadOnlyList<CheckedInput> All(
-        IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null) => DecideRun.Check(ReadVisits.From(paths, rules), null, asOf, rules);
+    public static IReadOnlyList<CheckedInput> All(IReadOnlyList<string> paths, LocalDate asOf, KnownRules? rules = null) =>
+        DecideRun.Check(ReadVisits.From(paths, rules), null, asOf, rules);
 }

@@ -17,27 +17,35 @@ public static class CheckRegister
     public static RegisterCheckResult Run(DocumentRegister register, IReadOnlyList<Checkpoint> kept, KnownRules rules)
     {
         ArgumentNullException.ThrowIfNull(register);
-        return register.Check(new RegisterCheckRequest
-        {
-            Kept = kept,
-            Read = json => EmbeddedRecord.Read(json, "register").Record,
-            Decide = (visit, json) => Decided(register, visit, json, rules),
-            Version = ProgramVersion.Current,
-        });
+        return register.Check(
+            new RegisterCheckRequest
+            {
+                Kept = kept,
+                Read = json => EmbeddedRecord.Read(json, "register").Record,
+                Decide = (visit, json) => Decided(register, visit, json, rules),
+                Version = ProgramVersion.Current,
+            }
+        );
     }
 
     /// <summary>A visit decided again from its record, with the visits that it could know, as of its day.</summary>
     private static OutcomesAgain? Decided(DocumentRegister register, RememberedVisit visit, byte[] json, KnownRules rules)
     {
         var read = EmbeddedRecord.Read(json, "register");
-        if (read.Record is not { } record || Entanglement.Of(record, read.Findings) is not null || (visit.AsOf ?? visit.StoredOn) is not { } asOf)
+        if (
+            read.Record is not { } record
+            || Entanglement.Of(record, read.Findings) is not null
+            || (visit.AsOf ?? visit.StoredOn) is not { } asOf
+        )
             return null;
         var known = new RegisterKnowledge(register, visit.Seen ?? visit.Visit, visit.Origin) { AsStored = true };
         var decided = DetermineVisits.Of([new VisitToDecide(record, read.Findings, visit.Sha256)], known, asOf, rules)[0];
         return new(RememberVisit.Of(decided.Visit).Outcomes)
         {
-            Caveat = visit.Origin is not null && record.Releases.Any(r => r.Document is not null)
-                ? "It came from another register, and releases by a document that may have stayed there." : null,
+            Caveat =
+                visit.Origin is not null && record.Releases.Any(r => r.Document is not null)
+                    ? "It came from another register, and releases by a document that may have stayed there."
+                    : null,
         };
     }
 }

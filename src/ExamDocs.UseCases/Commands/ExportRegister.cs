@@ -9,7 +9,9 @@ using NodaTime.Text;
 
 namespace ExamDocs.UseCases.Commands;
 
-/// <summary>Writes everything that a register holds as open files: the records (examdocs/1), the documents, a list of them, and a checkpoint.</summary>
+/// <summary>
+/// Writes everything that a register holds as open files: the records (examdocs/1), the documents, a list of them, and a checkpoint.
+/// </summary>
 public static class ExportRegister
 {
     public const string FormatName = "examdocs-register/1";
@@ -98,7 +100,16 @@ public static class ExportRegister
         foreach (var replaced in document.Replaces)
             json.WriteStringValue(replaced.Number);
         json.WriteEndArray();
-        json.WriteString("state", document.Ended switch { DocumentEnd.Replaced => "replaced", DocumentEnd.Withdrawn => "withdrawn", DocumentEnd.Ended => "ended", _ => "current" });
+        json.WriteString(
+            "state",
+            document.Ended switch
+            {
+                DocumentEnd.Replaced => "replaced",
+                DocumentEnd.Withdrawn => "withdrawn",
+                DocumentEnd.Ended => "ended",
+                _ => "current",
+            }
+        );
         json.WriteString("endedOn", Day(document.EndedOn));
         json.WriteString("reason", document.EndedReason);
         json.WriteStartArray("endedLines");

@@ -33,7 +33,10 @@ public static class ImportVisits
     /// <summary>JSON may be what an export wrote, which holds what reading it first had found; photos are not looked for.</summary>
     private static ReadResult Read(string path, KnownRules rules)
     {
-        if (!string.Equals(Path.GetExtension(path), ".json", StringComparison.OrdinalIgnoreCase) || new FileInfo(path) is not { Exists: true, Length: > 0 and <= JsonRecordReader.MaxBytes })
+        if (
+            !string.Equals(Path.GetExtension(path), ".json", StringComparison.OrdinalIgnoreCase)
+            || new FileInfo(path) is not { Exists: true, Length: > 0 and <= JsonRecordReader.MaxBytes }
+        )
             return ReadInput.From(path, rules);
         try
         {

@@ -33,7 +33,9 @@ public static class IssueDocuments
         if (!isReadable)
             return new IssueResult(inputs, [], [], [], [], null);
         var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
-        return compositions.Exists(c => c.Jobs.Any(request.Wants)) ? null : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
+        return compositions.Exists(c => c.Jobs.Any(request.Wants))
+            ? null
+            : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
     }
 
     private static IReadOnlyList<DocumentJob> Compose(CheckedInput input, EndedLines ended, IssueRequest request, List<Refusal> refused)

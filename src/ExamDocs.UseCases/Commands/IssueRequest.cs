@@ -1,8 +1,8 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
-using ExamDocs.Templates.Label;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases.Issuing;
 using NodaTime;
@@ -46,7 +46,8 @@ public sealed record IssueRequest
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 
-    internal bool Wants(DocumentJob job) => Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
+    internal bool Wants(DocumentJob job) =>
+        Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
 
     /// <summary>In the language, under the head and with the signature that are asked for.</summary>
     internal DocumentJob Styled(DocumentJob job) => job with { Language = Language, Letterhead = Letterhead, Signer = Signer };

@@ -12,5 +12,10 @@ namespace ExamDocs.UseCases.Commands;
 /// <param name="Unprintable">Sentences about documents that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not. What is listed is whole.</param>
 public sealed record IssueResult(
-    IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Documents, IReadOnlyList<Refusal> Refused,
-    IReadOnlyList<string> Remarks, IReadOnlyList<string> Unprintable, string? Failure);
+    IReadOnlyList<CheckedInput> Inputs,
+    IReadOnlyList<Issued> Documents,
+    IReadOnlyList<Refusal> Refused,
+    IReadOnlyList<string> Remarks,
+    IReadOnlyList<string> Unprintable,
+    string? Failure
+);

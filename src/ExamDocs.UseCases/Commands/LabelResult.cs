@@ -11,9 +11,16 @@ namespace ExamDocs.UseCases.Commands;
 /// <param name="Unprintable">Sentences about labels that could not be printed as recorded.</param>
 /// <param name="Failure">Why the machinery stopped; null where it did not.</param>
 public sealed record LabelResult(
-    IReadOnlyList<CheckedInput> Inputs, IReadOnlyList<Issued> Labels, string? Refused, IReadOnlyList<string> Unprintable, string? Failure)
+    IReadOnlyList<CheckedInput> Inputs,
+    IReadOnlyList<Issued> Labels,
+    string? Refused,
+    IReadOnlyList<string> Unprintable,
+    string? Failure
+)
 {
-    /// <summary>Sentences that hold nothing back: labels that are hard to read, and labels of the other kind that the records call for.</summary>
+    /// <summary>
+    /// Sentences that hold nothing back: labels that are hard to read, and labels of the other kind that the records call for.
+    /// </summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
     internal static LabelResult Stopped(string why, IReadOnlyList<CheckedInput> inputs) => new(inputs, [], why, [], null);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Core;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
@@ -21,12 +22,31 @@ public static class MergeRegisters
         using var register = DocumentRegister.OpenExisting(place, today);
         register.Recover();
         var late = new List<string>();
-        var result = register.Merge(from, json => EmbeddedRecord.Read(json, "register").Record, added =>
-        {
-            var found = OutOfUse(register, added).ToList();
-            late.AddRange(found.Where(f => f.Line.On > f.On).Select(Late).Distinct(StringComparer.Ordinal));
-            return [.. found.Where(f => f.Line.On <= f.On).Select(f => (f.ByVisit, new LineEnd(f.Line.Visit, f.Line.OtherId, f.On, f.Line.IsWhole ? $"{f.Line.Item}, which is fitted to it, {f.Why}" : f.Why)))];
-        });
+        var result = register.Merge(
+            from,
+            json => EmbeddedRecord.Read(json, "register").Record,
+            added =>
+            {
+                var found = OutOfUse(register, added).ToList();
+                late.AddRange(found.Where(f => f.Line.On > f.On).Select(Late).Distinct(StringComparer.Ordinal));
+                return
+                [
+                    .. found
+                        .Where(f => f.Line.On <= f.On)
+                        .Select(f =>
+                            (
+                                f.ByVisit,
+                                new LineEnd(
+                                    f.Line.Visit,
+                                    f.Line.OtherId,
+                                    f.On,
+                                    f.Line.IsWhole ? $"{f.Line.Item}, which is fitted to it, {f.Why}" : f.Why
+                                )
+                            )
+                        ),
+                ];
+            }
+        );
         return result with { Remarks = [.. result.Remarks, .. late] };
     }
 
@@ -34,14 +54,18 @@ public static class MergeRegisters
     /// What visits of one register found out of use, with what visits of the other say of the same item: neither register could end
     /// a document that only the other had.
     /// </summary>
-    private static IEnumerable<(int ByVisit, LocalDate On, string Why, KnownLine Line)> OutOfUse(DocumentRegister register, IReadOnlySet<int> added)
+    private static IEnumerable<(int ByVisit, LocalDate On, string Why, KnownLine Line)> OutOfUse(
+        DocumentRegister register,
+        IReadOnlySet<int> added
+    )
     {
         var (records, known) = (new RememberedRecords(register), new RegisterKnowledge(register));
         var logged = register.Visits.AsLogged(records.Read);
-        var touched = added.SelectMany(v => logged.Touching(records.Of(v))).DistinctBy(t => t.Visit.Visit)
+        var touched = added
+            .SelectMany(v => logged.Touching(records.Of(v)))
+            .DistinctBy(t => t.Visit.Visit)
             .Where(t => t.Outcomes.Any(IsOutOfUse) || records.Of(t.Visit.Visit).Items.Any(i => i.Status is ItemStatus.Lost));
-        return
-            from visit in touched
+        return from visit in touched
             let record = records.Of(visit.Visit.Visit)
             let lines = WhatIsKnown.Of(record, known.Touching(new VisitToDecide(record, [], visit.Visit.Sha256))).Lines
             from outcome in visit.Outcomes
@@ -49,19 +73,29 @@ public static class MergeRegisters
             let day = outcome.ExaminedOn ?? visit.Visit.ExaminedOn ?? visit.Visit.StoredOn
             where why is not null && day is not null
             from line in lines
-            where string.Equals(line.Item, outcome.Item, StringComparison.Ordinal) && added.Contains(visit.Visit.Visit) != added.Contains(line.Visit)
+            where
+                string.Equals(line.Item, outcome.Item, StringComparison.Ordinal)
+                && added.Contains(visit.Visit.Visit) != added.Contains(line.Visit)
             select (visit.Visit.Visit, day.Value, why, line);
     }
 
-    private static string Late((int ByVisit, LocalDate On, string Why, KnownLine Line) found) => FormattableString.Invariant(
-        $"{found.Line.Item} {found.Why} on {found.On:uuuu-MM-dd} in one register, and looked at again on {found.Line.On:uuuu-MM-dd} in the other, which did not know of it. Unless it was released, it may not be used: take it out of use now.");
+    private static string Late((int ByVisit, LocalDate On, string Why, KnownLine Line) found) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{found.Line.Item} {found.Why} on {found.On:uuuu-MM-dd} in one register, and looked at again on "
+                + $"{found.Line.On:uuuu-MM-dd} in the other, which did not know of it. Unless it was released, it may not be used: "
+                + $"take it out of use now."
+        );
 
     private static string? WhyItEnds(RememberedOutcome outcome, ExaminationRecord record) =>
         string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) ? "was withdrawn"
-        : record.Items.Any(i => i.Status is ItemStatus.Lost && string.Equals(i.Id, outcome.Item, StringComparison.Ordinal)) ? "was recorded as lost"
-        : IsOutOfUse(outcome) ? "is held: it could not be determined" : null;
+        : record.Items.Any(i => i.Status is ItemStatus.Lost && string.Equals(i.Id, outcome.Item, StringComparison.Ordinal))
+            ? "was recorded as lost"
+        : IsOutOfUse(outcome) ? "is held: it could not be determined"
+        : null;
 
     /// <summary>What was only not examined ends nothing.</summary>
-    private static bool IsOutOfUse(RememberedOutcome outcome) => string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal)
+    private static bool IsOutOfUse(RememberedOutcome outcome) =>
+        string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal)
         || (string.Equals(outcome.Outcome, Outcome.Undetermined.Word(), StringComparison.Ordinal) && outcome.Codes.Any(c => c is not "U0"));
 }

@@ -21,12 +21,23 @@ public static class PrintCheckSheets
         if (input.Visit is not { } visit)
             return new CheckSheetResult([], $"{request.From}: unreadable: {input.Unreadable}", [], null);
 
-        await using var run = RegisteredRun.Open(request.RegisterPath, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today, request.Rules);
+        await using var run = RegisteredRun.Open(
+            request.RegisterPath,
+            Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!,
+            request.Today,
+            request.Rules
+        );
         var press = run.Press;
-        var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j with { Language = request.Language, Signer = request.Signer });
+        var jobs = ComposeDocuments
+            .CheckSheets(visit)
+            .Where(j => IsChosen(j.Items[0], request))
+            .Select(j => j with { Language = request.Language, Signer = request.Signer });
         var failure = await press.RunAsync([.. jobs], cancellation);
         if (failure is null && press.Documents.Count > 0)
-            WholeFile.Write(request.OutFile, JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], request.Language.Words.CheckSheet.Pile));
+            WholeFile.Write(
+                request.OutFile,
+                JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], request.Language.Words.CheckSheet.Pile)
+            );
         return new CheckSheetResult(press.Documents, null, press.Unprintable, failure);
     }
 

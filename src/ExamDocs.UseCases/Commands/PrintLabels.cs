@@ -27,7 +27,12 @@ public static partial class PrintLabels
         // What asks for numbers alone issues nothing, and makes no register.
         if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
             return LabelResult.Stopped($"{asked[0].Asked} is no label of a register here: there is none yet", []);
-        await using var run = RegisteredRun.Open(request.RegisterPath, Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!, request.Today, request.Rules);
+        await using var run = RegisteredRun.Open(
+            request.RegisterPath,
+            Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!,
+            request.Today,
+            request.Rules
+        );
         var register = run.Register;
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
         if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
@@ -38,16 +43,30 @@ public static partial class PrintLabels
         var others = new List<DocumentJob>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input.Visit!, ended, request, stock, others), cancellation);
         List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. run.Press.Documents];
-        var refused = failure is null && labels.Count > 0 ? Place([.. labels.Select(l => run.Press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(run.Inputs, labels, refused, run.Press.Unprintable, failure) { Remarks = [.. run.Remarks, .. Others(others)] };
+        var refused =
+            failure is null && labels.Count > 0 ? Place([.. labels.Select(l => run.Press.Content(l.Document))], request, stock) : null;
+        return new LabelResult(run.Inputs, labels, refused, run.Press.Unprintable, failure)
+        {
+            Remarks = [.. run.Remarks, .. Others(others)],
+        };
     }
 
     /// <summary>The labels of a visit for the stock; those for another are only named.</summary>
-    private static IReadOnlyList<DocumentJob> Compose(DeterminedVisit visit, EndedLines ended, LabelRequest request, LabelStock stock, List<DocumentJob> others)
+    private static IReadOnlyList<DocumentJob> Compose(
+        DeterminedVisit visit,
+        EndedLines ended,
+        LabelRequest request,
+        LabelStock stock,
+        List<DocumentJob> others
+    )
     {
-        var jobs = ComposeDocuments.Labels(visit, request.Reading).Concat(ComposeDocuments.DueLabels(visit))
+        var jobs = ComposeDocuments
+            .Labels(visit, request.Reading)
+            .Concat(ComposeDocuments.DueLabels(visit))
             .Select(j => j with { Language = request.Language, Signer = request.Signer })
-            .Select(ended.Without).OfType<DocumentJob>().ToLookup(j => j.Type == stock.Format.Type);
+            .Select(ended.Without)
+            .OfType<DocumentJob>()
+            .ToLookup(j => j.Type == stock.Format.Type);
         others.AddRange(jobs[false]);
         return [.. jobs[true]];
     }
@@ -56,27 +75,43 @@ public static partial class PrintLabels
     private static (LabelStock Stock, string? Objection) StockFor(LabelRequest request)
     {
         var first = request.InputsOrNumbers.FirstOrDefault(a => Number().IsMatch(a) && !File.Exists(a));
-        var format = LabelFormat.Of(request.Kind) ?? request.Stock?.Format
-            ?? LabelFormat.All.FirstOrDefault(f => f.Type.Letter == first?[0]) ?? LabelFormat.Quarantine;
+        var format = LabelFormat.Of(request.Kind)
+            ?? request.Stock?.Format
+            ?? LabelFormat.All.FirstOrDefault(f => f.Type.Letter == first?[0])
+            ?? LabelFormat.Quarantine;
         var stock = request.Stock ?? LabelStock.Find(format.UsualStock)!;
-        return (stock, stock.Format == format ? request.Placing.Objection(stock) : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}");
+        return (
+            stock,
+            stock.Format == format
+                ? request.Placing.Objection(stock)
+                : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}"
+        );
     }
 
-    private static string? ObjectionTo(string asked, DocumentStatus? document, LabelStock stock) => LabelFormat.Of(document is { State: DocumentState.Issued } ? document.Kind : null) switch
-    {
-        _ when document is { Ended: DocumentEnd.Replaced } => $"{asked} was replaced by {string.Join(", ", document.ReplacedBy)}: print that",
-        _ when document is { Ended: DocumentEnd.Withdrawn } => $"{asked} was withdrawn: {document.EndedReason}",
-        _ when document is { Ended: DocumentEnd.Ended } => $"{asked} no longer holds: {EndedWords.Of(document)}. Labels of the record are decided anew when the record is given instead of the number",
-        null => $"{asked} is no label that this register has issued",
-        var format when format != stock.Format => $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
-        _ => null,
-    };
+    private static string? ObjectionTo(string asked, DocumentStatus? document, LabelStock stock) =>
+        LabelFormat.Of(document is { State: DocumentState.Issued } ? document.Kind : null) switch
+        {
+            _ when document is { Ended: DocumentEnd.Replaced } =>
+                $"{asked} was replaced by {string.Join(", ", document.ReplacedBy)}: print that",
+            _ when document is { Ended: DocumentEnd.Withdrawn } => $"{asked} was withdrawn: {document.EndedReason}",
+            _ when document is { Ended: DocumentEnd.Ended } =>
+                $"{asked} no longer holds: {EndedWords.Of(document)}. Labels of the record are decided anew when the record "
+                    + "is given instead of the number",
+            null => $"{asked} is no label that this register has issued",
+            var format when format != stock.Format =>
+                $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
+            _ => null,
+        };
 
-    private static string Stocks(LabelFormat format) => string.Join(" or ", LabelStock.All.Where(s => s.Format == format).Select(s => s.Name));
+    private static string Stocks(LabelFormat format) =>
+        string.Join(" or ", LabelStock.All.Where(s => s.Format == format).Select(s => s.Name));
 
     private static IEnumerable<string> Others(IReadOnlyList<DocumentJob> others) =>
         from kind in others.GroupBy(j => j.Type.Kind, StringComparer.Ordinal)
-        select string.Create(CultureInfo.InvariantCulture, $"not on this stock: {kind.Count()} of kind {kind.Key}; --only {kind.Key} prints them");
+        select string.Create(
+            CultureInfo.InvariantCulture,
+            $"not on this stock: {kind.Count()} of kind {kind.Key}; --only {kind.Key} prints them"
+        );
 
     /// <returns>Why the sheet was not written; null where it was.</returns>
     private static string? Place(IReadOnlyList<byte[]> labels, LabelRequest request, LabelStock stock)

@@ -44,17 +44,43 @@ public static class RuleList
     public static IReadOnlyList<RuleText> All { get; } =
     [
         .. OutcomeRules.All.Select(Text),
-        .. RuleBook.All.Select(r => r.Info).Concat(IntakeRules.All).Concat(AnswerRules.All).Concat(WorkbookFindings.All).Concat(BesideFindings.All).Concat(CsvFindings.All).Concat(MergeFindings.All).Concat(PhotoRules.All).Concat(PrintRules.All)
-            .OrderBy(i => i.Code, StringComparer.Ordinal).Select(Text),
+        .. RuleBook
+            .All.Select(r => r.Info)
+            .Concat(IntakeRules.All)
+            .Concat(AnswerRules.All)
+            .Concat(WorkbookFindings.All)
+            .Concat(BesideFindings.All)
+            .Concat(CsvFindings.All)
+            .Concat(MergeFindings.All)
+            .Concat(PhotoRules.All)
+            .Concat(PrintRules.All)
+            .OrderBy(i => i.Code, StringComparer.Ordinal)
+            .Select(Text),
     ];
 
     /// <summary>The same, with the ids that the user added where a rule lists those that are known.</summary>
-    public static IReadOnlyList<RuleText> For(KnownRules rules) => ReferenceEquals(rules, KnownRules.BuiltIn) ? All
-        : [.. All.Select(r => r with
-        {
-            Hint = r.Hint?.Replace(Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)), Ids(rules.Regimes.Select(x => x.Id)), StringComparison.Ordinal)
-                .Replace(Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)), Ids(rules.Categories.Select(x => x.Id)), StringComparison.Ordinal),
-        })];
+    public static IReadOnlyList<RuleText> For(KnownRules rules) =>
+        ReferenceEquals(rules, KnownRules.BuiltIn)
+            ? All
+            :
+            [
+                .. All.Select(r =>
+                    r with
+                    {
+                        Hint = r
+                            .Hint?.Replace(
+                                Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)),
+                                Ids(rules.Regimes.Select(x => x.Id)),
+                                StringComparison.Ordinal
+                            )
+                            .Replace(
+                                Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)),
+                                Ids(rules.Categories.Select(x => x.Id)),
+                                StringComparison.Ordinal
+                            ),
+                    }
+                ),
+            ];
 
     /// <summary>The rule with this code, in capitals or not; null where there is none.</summary>
     public static RuleText? Find(string code, KnownRules? rules = null) =>
@@ -69,11 +95,12 @@ public static class RuleList
 
     private static RuleText Text(OutcomeRuleInfo i) => new(i.Code, null, OutcomeOf(i.Code).Word(), i.Title, i.Why, null, i.Source);
 
-    private static Outcome OutcomeOf(string code) => code[0] switch
-    {
-        'W' => Outcome.Withdraw,
-        'U' => Outcome.Undetermined,
-        'D' => Outcome.FitUntil,
-        _ => throw new ArgumentOutOfRangeException(nameof(code), code, "no outcome rule has such a code"),
-    };
+    private static Outcome OutcomeOf(string code) =>
+        code[0] switch
+        {
+            'W' => Outcome.Withdraw,
+            'U' => Outcome.Undetermined,
+            'D' => Outcome.FitUntil,
+            _ => throw new ArgumentOutOfRangeException(nameof(code), code, "no outcome rule has such a code"),
+        };
 }

@@ -37,8 +37,10 @@ public static class WriteCaptureWorkbook
     public static string? Run(CaptureRequest request)
     {
         string? refused = null;
-        var record = request.Register is { } from ? RegisterRecord.Of(from.Place, from.DueBefore, from.Employer, from.Today, out refused)
-            : request.From is null ? null : EarlierRecord.Read(request.From, request.Rules, out refused).Record;
+        var record =
+            request.Register is { } from ? RegisterRecord.Of(from.Place, from.DueBefore, from.Employer, from.Today, out refused)
+            : request.From is null ? null
+            : EarlierRecord.Read(request.From, request.Rules, out refused).Record;
         if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
             return why;
         using var buffer = new MemoryStream();

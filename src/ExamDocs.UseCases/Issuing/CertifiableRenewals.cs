@@ -13,15 +13,20 @@ internal sealed record CertifiableRenewals(IReadOnlyList<Renewal> Allowed, bool 
 {
     public static CertifiableRenewals Of(DeterminedVisit visit, DeterminedItem item)
     {
-        var renewals = visit.Record.Renewals
-            .Where(r => item.Item.Id is not null && Same(r.Item, item.Item.Id) && r.FittedPart is not null && IsOfThisVisit(visit, item, r)).ToList();
+        var renewals = visit
+            .Record.Renewals.Where(r =>
+                item.Item.Id is not null && Same(r.Item, item.Item.Id) && r.FittedPart is not null && IsOfThisVisit(visit, item, r)
+            )
+            .ToList();
         var allowed = renewals.Where(r => IsPassed(item) && r.DoneOn <= item.ExaminedOn && PartPassed(visit, r.FittedPart!)).ToList();
         return new CertifiableRenewals(allowed, allowed.Count < renewals.Count);
     }
 
     /// <summary>A renewal from before an earlier examination in the record was certified then.</summary>
     private static bool IsOfThisVisit(DeterminedVisit visit, DeterminedItem item, Renewal renewal) =>
-        !visit.Record.Examinations.Any(e => Same(e.Item, item.Item.Id) && e.ExaminedOn < visit.Record.Visit.ExaminedOn && e.ExaminedOn >= renewal.DoneOn);
+        !visit.Record.Examinations.Any(e =>
+            Same(e.Item, item.Item.Id) && e.ExaminedOn < visit.Record.Visit.ExaminedOn && e.ExaminedOn >= renewal.DoneOn
+        );
 
     private static bool PartPassed(DeterminedVisit visit, string part)
     {

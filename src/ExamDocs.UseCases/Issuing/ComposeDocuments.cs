@@ -27,22 +27,39 @@ internal static class ComposeDocuments
     /// <param name="photos">The photo of an observation, where there is one that can be printed.</param>
     /// <param name="leftOut">Items that a schedule goes without and names as not reported; left out, none.</param>
     public static Composition Of(
-        DeterminedVisit visit, bool perItem, ReadingDistance reading, Func<Observation, PhotoPrint?>? photos = null, LeftOutItems? leftOut = null)
+        DeterminedVisit visit,
+        bool perItem,
+        ReadingDistance reading,
+        Func<Observation, PhotoPrint?>? photos = null,
+        LeftOutItems? leftOut = null
+    )
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
-        var refused = visit.Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
-            .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item)).Distinct().Select(Refusal.Of);
+        var refused = visit
+            .Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
+            .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item))
+            .Distinct()
+            .Select(Refusal.Of);
         return new Composition(
-            [.. Labels(visit, reading), .. Notices(visit, photos), .. Reports(visit, perItem, photos, leftOut), .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
-                .. DueLabels(visit), .. Records(visit), .. CheckSheets(visit)],
-            [.. refused]);
+            [
+                .. Labels(visit, reading),
+                .. Notices(visit, photos),
+                .. Reports(visit, perItem, photos, leftOut),
+                .. certified.SelectMany(c => Certificates(visit, c.Item, c.Renewals.Allowed)),
+                .. DueLabels(visit),
+                .. Records(visit),
+                .. CheckSheets(visit),
+            ],
+            [.. refused]
+        );
     }
 
     public static IEnumerable<DocumentJob> Labels(DeterminedVisit visit, ReadingDistance reading) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw or Outcome.Undetermined
-        select new DocumentJob(DocumentTypes.QuarantineLabel, visit, [item],
-            (renderer, identity) => renderer.HtmlAsync(new LabelModel(identity, visit, item, reading)))
+        select new DocumentJob(DocumentTypes.QuarantineLabel, visit, [item], (renderer, identity) =>
+            renderer.HtmlAsync(new LabelModel(identity, visit, item, reading))
+        )
         {
             Shortfalls = () => LabelShortfalls.Of(new LabelModel(DocumentJob.Draft(DocumentTypes.QuarantineLabel), visit, item, reading)),
             Reading = reading,
@@ -52,8 +69,9 @@ internal static class ComposeDocuments
     public static IEnumerable<DocumentJob> DueLabels(DeterminedVisit visit) =>
         from item in visit.Items
         where DueLabelModel.IsFor(item)
-        select new DocumentJob(DocumentTypes.DueLabel, visit, [item],
-            (renderer, identity) => renderer.HtmlAsync(new DueLabelModel(identity, visit, item)))
+        select new DocumentJob(DocumentTypes.DueLabel, visit, [item], (renderer, identity) =>
+            renderer.HtmlAsync(new DueLabelModel(identity, visit, item))
+        )
         {
             Shortfalls = () => LabelShortfalls.Of(new DueLabelModel(DocumentJob.Draft(DocumentTypes.DueLabel), visit, item)),
         };
@@ -61,39 +79,57 @@ internal static class ComposeDocuments
     /// <summary>For every item, whatever its outcome: the keeper needs the record of what may not be used, too.</summary>
     private static IEnumerable<DocumentJob> Records(DeterminedVisit visit) =>
         from item in visit.Items
-        select new DocumentJob(DocumentTypes.EquipmentRecord, visit, [item],
-            (renderer, identity) => renderer.HtmlAsync(new EquipmentRecordModel(identity, visit, item)));
+        select new DocumentJob(DocumentTypes.EquipmentRecord, visit, [item], (renderer, identity) =>
+            renderer.HtmlAsync(new EquipmentRecordModel(identity, visit, item))
+        );
 
     /// <summary>For whatever is to be examined next time: every item, and what was withdrawn under an id that no item has.</summary>
     public static IEnumerable<DocumentJob> CheckSheets(DeterminedVisit visit) =>
         from item in visit.Everything
-        select new DocumentJob(DocumentTypes.CheckSheet, visit, [item],
-            (renderer, identity) => renderer.HtmlAsync(new CheckSheetModel(identity, visit, item)));
+        select new DocumentJob(DocumentTypes.CheckSheet, visit, [item], (renderer, identity) =>
+            renderer.HtmlAsync(new CheckSheetModel(identity, visit, item))
+        );
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit, Func<Observation, PhotoPrint?>? photos) =>
         from item in visit.Everything
         where item.Outcome is Outcome.Withdraw || item.Examination?.Defects.Count > 0
-        select new DocumentJob(DocumentTypes.Notice, visit, [item],
-            (renderer, identity) => renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos)))
+        select new DocumentJob(DocumentTypes.Notice, visit, [item], (renderer, identity) =>
+            renderer.HtmlAsync(new NoticeModel(identity, visit, item, photos))
+        )
         {
             SignedBy = visit.Person(item.Examination?.Examiner)?.Name,
         };
 
     /// <summary>One report has one law, one author and one signature.</summary>
-    private static IEnumerable<DocumentJob> Reports(DeterminedVisit visit, bool perItem, Func<Observation, PhotoPrint?>? photos, LeftOutItems? leftOut)
+    private static IEnumerable<DocumentJob> Reports(
+        DeterminedVisit visit,
+        bool perItem,
+        Func<Observation, PhotoPrint?>? photos,
+        LeftOutItems? leftOut
+    )
     {
-        var groups = visit.Items.Where(i => i.MayBeReported)
-            .GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i)));
+        var groups = visit.Items.Where(i => i.MayBeReported).GroupBy(i => (i.RegimeId, Author: Author(i), Signer: Signer(i)));
         return from g in groups
-               let left = leftOut is null ? LeftOutItems.None : leftOut with { Items = [.. g.Where(leftOut.Items.Contains)] }
-               let reported = g.Except(left.Items).ToList()
-               where reported.Count > 0
-               from items in perItem ? reported.Select(i => (DeterminedItem[])[i]) : [[.. reported]]
-               select Report(visit, items, perItem, photos, left);
+            let left = leftOut is null ? LeftOutItems.None : leftOut with { Items = [.. g.Where(leftOut.Items.Contains)] }
+            let reported = g.Except(left.Items).ToList()
+            where reported.Count > 0
+            from items in perItem
+                ? reported.Select(i => (DeterminedItem[])[i])
+                :
+                [
+                    [.. reported],
+                ]
+            select Report(visit, items, perItem, photos, left);
     }
 
-    private static DocumentJob Report(DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, bool perItem, Func<Observation, PhotoPrint?>? photos, LeftOutItems left)
+    private static DocumentJob Report(
+        DeterminedVisit visit,
+        IReadOnlyList<DeterminedItem> items,
+        bool perItem,
+        Func<Observation, PhotoPrint?>? photos,
+        LeftOutItems left
+    )
     {
         var (author, signer) = (visit.Person(Author(items[0]))!, visit.Person(Signer(items[0]))!);
         ReportModel Model(DocumentIdentity identity) => new(identity, visit, items, author, signer, photos, left);
@@ -109,9 +145,15 @@ internal static class ComposeDocuments
 
     /// <summary>The copy for the enforcing authority, with its cover: the same report under a number of its own.</summary>
     private static DocumentJob CopyOf(
-        CopiedReport original, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, bool perItem, Func<DocumentIdentity, ReportModel> report) =>
+        CopiedReport original,
+        DeterminedVisit visit,
+        IReadOnlyList<DeterminedItem> items,
+        bool perItem,
+        Func<DocumentIdentity, ReportModel> report
+    ) =>
         new(DocumentTypes.Report, visit, items, (renderer, identity) =>
-            renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256))))
+            renderer.HtmlAsync(new AuthorityCopyModel(report(identity), new OriginalReport(original.Number, original.Sha256)))
+        )
         {
             PerItem = perItem,
             CopyOf = original,
@@ -121,9 +163,13 @@ internal static class ComposeDocuments
     {
         if (renewals.Count == 0)
             yield break;
-        DeterminedItem[] parts = [.. visit.Items.Where(p => renewals.Any(r => string.Equals(r.FittedPart, p.Item.Id, StringComparison.Ordinal)))];
-        yield return new DocumentJob(DocumentTypes.Certificate, visit, [item, .. parts],
-            (renderer, identity) => renderer.HtmlAsync(new CertificateModel(identity, visit, item, renewals, parts)))
+        DeterminedItem[] parts =
+        [
+            .. visit.Items.Where(p => renewals.Any(r => string.Equals(r.FittedPart, p.Item.Id, StringComparison.Ordinal))),
+        ];
+        yield return new DocumentJob(DocumentTypes.Certificate, visit, [item, .. parts], (renderer, identity) =>
+            renderer.HtmlAsync(new CertificateModel(identity, visit, item, renewals, parts))
+        )
         {
             SignedBy = (visit.Person(item.Examination?.AuthenticatedBy) ?? visit.Person(item.Examination?.Examiner))?.Name,
         };

@@ -16,7 +16,12 @@ internal sealed class Corrections
 
     /// <summary>What says that something may be used, or what is known of it; it must not outlive the record that said so.</summary>
     private static readonly string[] MustBeBorneOut =
-        [DocumentTypes.Report.Kind, DocumentTypes.Certificate.Kind, DocumentTypes.DueLabel.Kind, DocumentTypes.EquipmentRecord.Kind];
+    [
+        DocumentTypes.Report.Kind,
+        DocumentTypes.Certificate.Kind,
+        DocumentTypes.DueLabel.Kind,
+        DocumentTypes.EquipmentRecord.Kind,
+    ];
 
     private readonly DocumentRegister _register;
     private readonly Dictionary<DeterminedVisit, int> _numbers = new(ReferenceEqualityComparer.Instance);
@@ -36,14 +41,19 @@ internal sealed class Corrections
     /// <summary>Null for a visit that is not remembered.</summary>
     public int? NumberOf(DeterminedVisit visit) => _numbers.TryGetValue(visit, out var number) ? number : null;
 
-    /// <summary>What a new document takes the place of: the same kind, of an earlier version, about nothing that the record does not speak of.</summary>
+    /// <summary>
+    /// What a new document takes the place of: the same kind, of an earlier version, about nothing that the record does not speak of.
+    /// </summary>
     public IReadOnlyList<Replacement> ReplacedBy(DocumentJob job) =>
-    [
-        .. from old in Earlier(job.Visit)
-           where string.Equals(old.Kind, job.Type.Kind, StringComparison.Ordinal) && (old.CopyOf is null) == (job.CopyOf is null)
-               && old.Items.Any(i => job.Items.Any(j => Same(j.Item.Id, i))) && IsWithin(old, job.Visit)
-           select new Replacement(old.Number, Words),
-    ];
+        [
+            .. from old in Earlier(job.Visit)
+            where
+                string.Equals(old.Kind, job.Type.Kind, StringComparison.Ordinal)
+                && (old.CopyOf is null) == (job.CopyOf is null)
+                && old.Items.Any(i => job.Items.Any(j => Same(j.Item.Id, i)))
+                && IsWithin(old, job.Visit)
+            select new Replacement(old.Number, Words),
+        ];
 
     /// <summary>Withdraws what a corrected record no longer bears out, and names what somebody has to look at.</summary>
     /// <param name="standing">Numbers that the record gave now, or that it gave before and still gives.</param>
@@ -52,7 +62,10 @@ internal sealed class Corrections
         var remarks = new List<string>();
         foreach (var visit in _numbers.Keys)
         {
-            foreach (var old in Earlier(visit).Where(o => !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => Same(e.Item.Id, i)))))
+            foreach (
+                var old in Earlier(visit)
+                    .Where(o => !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => Same(e.Item.Id, i))))
+            )
                 remarks.Add(TakeBack(old, visit));
         }
         return remarks;
@@ -62,9 +75,11 @@ internal sealed class Corrections
     {
         var about = $"{old.Number} ({old.Kind} of {string.Join(", ", old.Items)})";
         if (!IsWithin(old, visit))
-            return $"{about} also speaks of what this record does not name; it stays current. Read it again, and withdraw it if it no longer holds: examdocs register withdraw {old.Number}.";
+            return $"{about} also speaks of what this record does not name; it stays current. Read it again, and withdraw it if it "
+                + $"no longer holds: examdocs register withdraw {old.Number}.";
         if (!MustBeBorneOut.Contains(old.Kind, StringComparer.Ordinal))
-            return $"{about} was given by an earlier version of the record; it stays current. Withdraw it if it no longer holds: examdocs register withdraw {old.Number}.";
+            return $"{about} was given by an earlier version of the record; it stays current. Withdraw it if it no longer holds: "
+                + $"examdocs register withdraw {old.Number}.";
         _register.Withdraw(old.Number, $"{Words}, and no longer bears it out");
         return $"{about} is withdrawn: {Words}, and no longer bears it out.";
     }
@@ -75,12 +90,16 @@ internal sealed class Corrections
         if (visit.Record.Visit is not { Reference: { } reference } typed || !_numbers.TryGetValue(visit, out var number))
             return [];
         // Two employers' visits may have one reference; a version that corrects both the employer and the day is another visit.
-        var versions = _register.Visits.OfReference(reference)
-            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || FirmName.MayBeSame(v.Employer, typed.Employer?.Name))).Select(v => v.Visit).ToHashSet();
+        var versions = _register
+            .Visits.OfReference(reference)
+            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || FirmName.MayBeSame(v.Employer, typed.Employer?.Name)))
+            .Select(v => v.Visit)
+            .ToHashSet();
         return _register.CurrentOf(reference).Where(d => d.Visit is { } of && versions.Contains(of));
     }
 
-    private static bool IsWithin(DocumentStatus old, DeterminedVisit visit) => old.Items.All(i => visit.Everything.Any(e => Same(e.Item.Id, i)));
+    private static bool IsWithin(DocumentStatus old, DeterminedVisit visit) =>
+        old.Items.All(i => visit.Everything.Any(e => Same(e.Item.Id, i)));
 
     // A thing without an id stands under the empty one among the documents.
     private static bool Same(string? id, string item) => string.Equals(id ?? "", item, StringComparison.Ordinal);

@@ -22,7 +22,8 @@ internal static class DocumentFile
 
     public static byte[] Write(DocumentBasis basis) => JsonSerializer.SerializeToUtf8Bytes(Whole.Of(basis), Strict);
 
-    /// <returns>Null where it is none, or anything of it cannot be read: a member missing, doubled or unknown, a value of another kind.</returns>
+    /// <returns>Null where it is none, or anything of it cannot be read: a member missing, doubled or unknown, a value of another
+    /// kind.</returns>
     public static DocumentBasis? Read(ReadOnlyMemory<byte> utf8)
     {
         try
@@ -36,23 +37,67 @@ internal static class DocumentFile
     }
 
     private sealed record Whole(
-        string Format, string Number, string Kind, IReadOnlyList<string> Items, LocalDate IssuedOn, LocalDate AsOf, string Language, string Version, bool PerItem,
-        Reading Reading, Head? Letterhead, ElectronicSignature? Signature, CopiedReport? CopyOf, IReadOnlyList<ReplacedDocument> Replaces, IReadOnlyList<Hold> Withdrawals, IReadOnlyList<Visited> Examinations, KnownFile? Known = null)
+        string Format,
+        string Number,
+        string Kind,
+        IReadOnlyList<string> Items,
+        LocalDate IssuedOn,
+        LocalDate AsOf,
+        string Language,
+        string Version,
+        bool PerItem,
+        Reading Reading,
+        Head? Letterhead,
+        ElectronicSignature? Signature,
+        CopiedReport? CopyOf,
+        IReadOnlyList<ReplacedDocument> Replaces,
+        IReadOnlyList<Hold> Withdrawals,
+        IReadOnlyList<Visited> Examinations,
+        KnownFile? Known = null
+    )
     {
-        public static Whole Of(DocumentBasis b) => new(
-            FormatName, b.Number, b.Kind, b.Items, b.IssuedOn, b.AsOf, b.Language.Tag, b.Version, b.PerItem, new Reading(b.Reading.Metres, b.Reading.SignFactor),
-            Head.Of(b.Letterhead), b.Signature, b.CopyOf, b.Replaces, [.. b.History.Withdrawals.Select(Hold.Of)], [.. b.History.Examinations.Select(Visited.Of)], KnownFile.Of(b.History));
+        public static Whole Of(DocumentBasis b) =>
+            new(
+                FormatName,
+                b.Number,
+                b.Kind,
+                b.Items,
+                b.IssuedOn,
+                b.AsOf,
+                b.Language.Tag,
+                b.Version,
+                b.PerItem,
+                new Reading(b.Reading.Metres, b.Reading.SignFactor),
+                Head.Of(b.Letterhead),
+                b.Signature,
+                b.CopyOf,
+                b.Replaces,
+                [.. b.History.Withdrawals.Select(Hold.Of)],
+                [.. b.History.Examinations.Select(Visited.Of)],
+                KnownFile.Of(b.History)
+            );
 
         /// <exception cref="JsonException">A value is none that a document can have.</exception>
-        public DocumentBasis Basis() => !string.Equals(Format, FormatName, StringComparison.Ordinal) ? throw new JsonException(Format) : new DocumentBasis
-        {
-            Number = new DocumentIdentity(Kind, Number, IssuedOn, Version).Number,
-            Kind = Kind, Items = Items, IssuedOn = IssuedOn, AsOf = AsOf, Version = Version, PerItem = PerItem,
-            Language = Templates.Wording.Language.Find(Language) ?? throw new JsonException(Language),
-            Reading = new ReadingDistance(Reading.Metres, Reading.SignFactor),
-            Letterhead = Letterhead?.Read(), Signature = Signature, CopyOf = CopyOf, Replaces = Replaces,
-            History = Told(new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }),
-        };
+        public DocumentBasis Basis() =>
+            !string.Equals(Format, FormatName, StringComparison.Ordinal)
+                ? throw new JsonException(Format)
+                : new DocumentBasis
+                {
+                    Number = new DocumentIdentity(Kind, Number, IssuedOn, Version).Number,
+                    Kind = Kind,
+                    Items = Items,
+                    IssuedOn = IssuedOn,
+                    AsOf = AsOf,
+                    Version = Version,
+                    PerItem = PerItem,
+                    Language = Templates.Wording.Language.Find(Language) ?? throw new JsonException(Language),
+                    Reading = new ReadingDistance(Reading.Metres, Reading.SignFactor),
+                    Letterhead = Letterhead?.Read(),
+                    Signature = Signature,
+                    CopyOf = CopyOf,
+                    Replaces = Replaces,
+                    History = Told(new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }),
+                };
 
         /// <summary>Documents of earlier versions have no more than withdrawals and examinations.</summary>
         private History Told(History history) => Known?.Read(history) ?? history;
@@ -63,23 +108,59 @@ internal static class DocumentFile
     /// <summary>The logo says nothing in words; that there is one, and its size, is enough to compose the pages.</summary>
     private sealed record Head(string Name, string? Address, string? Contact, string Colour, string? Footer, LogoSize? Logo)
     {
-        public static Head? Of(Letterhead? head) => head is null ? null
-            : new(head.Name, head.Address, head.Contact, head.Colour, head.Footer, head.Logo is { } logo ? new LogoSize(logo.WidthPx, logo.HeightPx) : null);
+        public static Head? Of(Letterhead? head) =>
+            head is null
+                ? null
+                : new(
+                    head.Name,
+                    head.Address,
+                    head.Contact,
+                    head.Colour,
+                    head.Footer,
+                    head.Logo is { } logo ? new LogoSize(logo.WidthPx, logo.HeightPx) : null
+                );
 
-        public Letterhead Read() => new()
-        { Name = Name, Address = Address, Contact = Contact, Colour = Colour, Footer = Footer, Logo = Logo is null ? null : new PhotoPrint(default, Logo.WidthPx, Logo.HeightPx) };
+        public Letterhead Read() =>
+            new()
+            {
+                Name = Name,
+                Address = Address,
+                Contact = Contact,
+                Colour = Colour,
+                Footer = Footer,
+                Logo = Logo is null ? null : new PhotoPrint(default, Logo.WidthPx, Logo.HeightPx),
+            };
     }
 
     private sealed record LogoSize(int WidthPx, int HeightPx);
 
-    /// <remarks>Maker, model, serial and whether it is of another visit are read in documents of earlier versions, and count for nothing.</remarks>
+    /// <remarks>Maker, model, serial and whether it is of another visit are read in documents of earlier versions, and count for
+    /// nothing.</remarks>
     private sealed record Hold(
-        string Item, string? Document, LocalDate On, IReadOnlyList<string> Codes, bool NeverReleasable, IReadOnlyList<string> Parts,
-        IReadOnlyList<string>? Documents = null, bool OfThisVisit = false, string? Maker = null, string? Model = null, string? Serial = null, bool OfAnotherVisit = false)
+        string Item,
+        string? Document,
+        LocalDate On,
+        IReadOnlyList<string> Codes,
+        bool NeverReleasable,
+        IReadOnlyList<string> Parts,
+        IReadOnlyList<string>? Documents = null,
+        bool OfThisVisit = false,
+        string? Maker = null,
+        string? Model = null,
+        string? Serial = null,
+        bool OfAnotherVisit = false
+    )
     {
-        public static Hold Of(PastWithdrawal w) => new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Documents, w.IsOfThisVisit);
+        public static Hold Of(PastWithdrawal w) =>
+            new(w.ItemId, w.Document, w.On, w.Codes, w.NeverReleasable, w.Parts, w.Documents, w.IsOfThisVisit);
 
-        public PastWithdrawal Read() => new(Item, Document, On, Codes, NeverReleasable) { Parts = Parts, Documents = Documents ?? [], IsOfThisVisit = OfThisVisit };
+        public PastWithdrawal Read() =>
+            new(Item, Document, On, Codes, NeverReleasable)
+            {
+                Parts = Parts,
+                Documents = Documents ?? [],
+                IsOfThisVisit = OfThisVisit,
+            };
     }
 
     /// <summary>An earlier examination with its remedies and renewals, as a record of nothing else.</summary>
@@ -87,14 +168,24 @@ internal static class DocumentFile
     {
         public static Visited Of(PastExamination e)
         {
-            var record = new ExaminationRecord { Format = ExaminationRecord.FormatName, Examinations = [e.Examination], Remedies = e.Remedies, Renewals = e.Renewals };
+            var record = new ExaminationRecord
+            {
+                Format = ExaminationRecord.FormatName,
+                Examinations = [e.Examination],
+                Remedies = e.Remedies,
+                Renewals = e.Renewals,
+            };
             return new(e.ItemId, e.On, e.Document, JsonSerializer.Deserialize<JsonElement>(JsonRecordWriter.Write(record)));
         }
 
         public PastExamination Read()
         {
             var read = JsonRecordReader.Read(JsonSerializer.SerializeToUtf8Bytes(Record), "document.json");
-            return read is { Record: { Examinations: [var examination], People: [], Items: [], Limits: [], Releases: [], Disposals: [] } record }
+            return
+                read
+                    is {
+                        Record: { Examinations: [var examination], People: [], Items: [], Limits: [], Releases: [], Disposals: [] } record
+                    }
                 && !read.Findings.Any(f => f.Code is "INT001" or "INT002" or "INT003" or "INT008")
                 ? new(Item, On, Document, examination) { Remedies = record.Remedies, Renewals = record.Renewals }
                 : throw new JsonException("an earlier examination is no record");

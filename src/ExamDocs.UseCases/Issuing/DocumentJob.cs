@@ -24,7 +24,11 @@ internal sealed record Shortfall(RuleInfo Rule, string Text);
 /// <param name="Items">The items it is about, in the order printed.</param>
 /// <param name="Compose">Makes its HTML once it has an identity.</param>
 internal sealed record DocumentJob(
-    DocumentType Type, DeterminedVisit Visit, IReadOnlyList<DeterminedItem> Items, Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose)
+    DocumentType Type,
+    DeterminedVisit Visit,
+    IReadOnlyList<DeterminedItem> Items,
+    Func<DocumentRenderer, DocumentIdentity, Task<string>> Compose
+)
 {
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
@@ -61,40 +65,45 @@ internal sealed record DocumentJob(
     /// <summary>Items that it goes without because they cannot be printed whole.</summary>
     public LeftOutItems LeftOut { get; init; } = LeftOutItems.None;
 
-    /// <summary>Makes the same document without some of its items; gives null where none would be left. Null for what is about one item.</summary>
+    /// <summary>
+    /// Makes the same document without some of its items; gives null where none would be left. Null for what is about one item.
+    /// </summary>
     public Func<LeftOutItems, DocumentJob?>? Without { get; init; }
 
     /// <summary>A danger is told even where not every character of it can be printed.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>
-    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) => Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature ?? identity.Signature }));
+    public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) =>
+        Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature ?? identity.Signature }));
 
-    private ElectronicSignature? Signature => Signer is { Key: var key }
-        ? new ElectronicSignature(key.Name, key.Issuer, key.SerialNumber, key.Fingerprint, Signer.IsTimestamped) : null;
+    private ElectronicSignature? Signature =>
+        Signer is { Key: var key }
+            ? new ElectronicSignature(key.Name, key.Issuer, key.SerialNumber, key.Fingerprint, Signer.IsTimestamped)
+            : null;
 
     /// <summary>What it rests on besides the record.</summary>
-    public DocumentBasis Basis(DocumentIdentity identity) => new()
-    {
-        Number = identity.Number,
-        Kind = identity.Kind,
-        Items = [.. Items.Select(i => i.Item.Id ?? "")],
-        IssuedOn = identity.IssuedOn,
-        AsOf = Visit.AsOf,
-        Language = Language,
-        Version = identity.SoftwareVersion,
-        PerItem = PerItem,
-        Reading = Reading,
-        Letterhead = Letterhead,
-        CopyOf = CopyOf,
-        Signature = Signature,
-        Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
-        History = Visit.History,
-    };
+    public DocumentBasis Basis(DocumentIdentity identity) =>
+        new()
+        {
+            Number = identity.Number,
+            Kind = identity.Kind,
+            Items = [.. Items.Select(i => i.Item.Id ?? "")],
+            IssuedOn = identity.IssuedOn,
+            AsOf = Visit.AsOf,
+            Language = Language,
+            Version = identity.SoftwareVersion,
+            PerItem = PerItem,
+            Reading = Reading,
+            Letterhead = Letterhead,
+            CopyOf = CopyOf,
+            Signature = Signature,
+            Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
+            History = Visit.History,
+        };
 
     /// <summary>The page without its number and day.</summary>
-    public Task<string> DraftAsync(DocumentRenderer renderer) =>
-        RenderAsync(renderer, Draft(Type));
+    public Task<string> DraftAsync(DocumentRenderer renderer) => RenderAsync(renderer, Draft(Type));
 
     /// <summary>
     /// Names the document by what it says: the same record, rules, template and language give the same key,

@@ -1,6 +1,6 @@
-using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake.Json;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Wording;
@@ -17,16 +17,24 @@ internal sealed class EmbeddedData
     private readonly Dictionary<DeterminedVisit, AttachedData> _records = new(ReferenceEqualityComparer.Instance);
 
     public IReadOnlyList<AttachedData> Of(DocumentJob job, DocumentIdentity identity) =>
-    [
-        RecordOf(job.Visit),
-        new AttachedData(EmbeddedFiles.OutcomeName, English.Attachments.Outcome, FindingsFile.Write(job.Items, EmbeddedFiles.RecordName)),
-        new AttachedData(EmbeddedFiles.DocumentName, English.Attachments.Document, DocumentFile.Write(job.Basis(identity))),
-    ];
+        [
+            RecordOf(job.Visit),
+            new AttachedData(
+                EmbeddedFiles.OutcomeName,
+                English.Attachments.Outcome,
+                FindingsFile.Write(job.Items, EmbeddedFiles.RecordName)
+            ),
+            new AttachedData(EmbeddedFiles.DocumentName, English.Attachments.Document, DocumentFile.Write(job.Basis(identity))),
+        ];
 
     private AttachedData RecordOf(DeterminedVisit visit)
     {
         if (!_records.TryGetValue(visit, out var record))
-            _records[visit] = record = new AttachedData(EmbeddedFiles.RecordName, English.Attachments.Record, EmbeddedRecord.Write(visit.Record, visit.Reading));
+            _records[visit] = record = new AttachedData(
+                EmbeddedFiles.RecordName,
+                English.Attachments.Record,
+                EmbeddedRecord.Write(visit.Record, visit.Reading)
+            );
         return record;
     }
 }

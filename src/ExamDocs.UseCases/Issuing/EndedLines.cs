@@ -21,15 +21,27 @@ internal sealed class EndedLines
         return new([.. visit.Items.Where(i => i.Outcome is Outcome.Fit or Outcome.FitUntil && ended.Contains(i.Item.Id ?? ""))]);
     }
 
-    public IEnumerable<Refusal> Refused => _items.Select(i => new Refusal(i.Item.Id ?? "", [], "report, certificate and next-examination label, which a later visit ended"));
+    public IEnumerable<Refusal> Refused =>
+        _items.Select(i => new Refusal(i.Item.Id ?? "", [], "report, certificate and next-examination label, which a later visit ended"));
 
     /// <summary>The job without these items; null where nothing is left of it.</summary>
     public DocumentJob? Without(DocumentJob job)
     {
         var ended = job.Items.Where(_items.Contains).ToList();
-        if (ended.Count == 0 || !(job.Type == DocumentTypes.Report || job.Type == DocumentTypes.Certificate || job.Type == DocumentTypes.DueLabel))
+        if (
+            ended.Count == 0
+            || !(job.Type == DocumentTypes.Report || job.Type == DocumentTypes.Certificate || job.Type == DocumentTypes.DueLabel)
+        )
             return job;
-        return job.Type == DocumentTypes.Report && job.Without?.Invoke(job.LeftOut with { Items = [.. job.LeftOut.Items, .. ended] }) is { } rest
-            ? rest with { Language = job.Language, Letterhead = job.Letterhead, Signer = job.Signer } : null;
+        return
+            job.Type == DocumentTypes.Report
+            && job.Without?.Invoke(job.LeftOut with { Items = [.. job.LeftOut.Items, .. ended] }) is { } rest
+            ? rest with
+            {
+                Language = job.Language,
+                Letterhead = job.Letterhead,
+                Signer = job.Signer,
+            }
+            : null;
     }
 }

@@ -19,11 +19,16 @@ public static class FindingsFile
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public static void WriteTo(string file, IReadOnlyList<CheckedInput> inputs) => WholeFile.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
+    public static void WriteTo(string file, IReadOnlyList<CheckedInput> inputs) =>
+        WholeFile.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
 
-    public static string Write(IReadOnlyList<CheckedInput> inputs) => Encoding.UTF8.GetString(Write(
-        inputs.SelectMany(i => i.Visit?.Items ?? []),
-        inputs.SelectMany(i => (i.Visit?.Findings ?? []).Select(f => (f, i.Sources.Locate(f.Path))))));
+    public static string Write(IReadOnlyList<CheckedInput> inputs) =>
+        Encoding.UTF8.GetString(
+            Write(
+                inputs.SelectMany(i => i.Visit?.Items ?? []),
+                inputs.SelectMany(i => (i.Visit?.Findings ?? []).Select(f => (f, i.Sources.Locate(f.Path))))
+            )
+        );
 
     /// <summary>Of some items only, with the findings that reach them.</summary>
     /// <param name="items">In the order written.</param>

@@ -28,5 +28,6 @@ internal sealed record ItemsAtFault(LeftOutItems LeftOut, IReadOnlyList<(Determi
         return new ItemsAtFault(new LeftOutItems([.. job.LeftOut.Items, .. refused.Select(r => r.Item1)], named), refused);
     }
 
-    private static bool Is(DeterminedItem item, string? printed) => string.Equals(Printed.Text(item.Item.Id), printed?.Trim(), StringComparison.Ordinal);
+    private static bool Is(DeterminedItem item, string? printed) =>
+        string.Equals(Printed.Text(item.Item.Id), printed?.Trim(), StringComparison.Ordinal);
 }

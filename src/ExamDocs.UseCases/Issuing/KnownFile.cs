@@ -10,47 +10,129 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="ReleasedBy">The name of who gave each release, in the order of the rows.</param>
 /// <param name="Wholes">Items elsewhere, each with so many of the limits, in the order of the rows.</param>
 internal sealed record KnownFile(
-    JsonElement Rows, IReadOnlyList<string?> ReleasedBy, IReadOnlyList<PastFitting> Fittings, IReadOnlyList<KnownFile.Part> Parts, IReadOnlyList<KnownFile.Whole> Wholes,
-    IReadOnlyList<KnownFile.Question> Questions, IReadOnlyList<Respelling> Respellings, IReadOnlyList<AnswerFault> AnswerFaults, IReadOnlyList<string> Elsewhere, IReadOnlyList<string> LeftOut, RegisterAsked? Asked)
+    JsonElement Rows,
+    IReadOnlyList<string?> ReleasedBy,
+    IReadOnlyList<PastFitting> Fittings,
+    IReadOnlyList<KnownFile.Part> Parts,
+    IReadOnlyList<KnownFile.Whole> Wholes,
+    IReadOnlyList<KnownFile.Question> Questions,
+    IReadOnlyList<Respelling> Respellings,
+    IReadOnlyList<AnswerFault> AnswerFaults,
+    IReadOnlyList<string> Elsewhere,
+    IReadOnlyList<string> LeftOut,
+    RegisterAsked? Asked
+)
 {
-    internal sealed record Part(string Id, string Whole, Outcome Outcome, string? PartNumber, LocalDate? Until, LocalDate? NextBy, string? Document);
+    internal sealed record Part(
+        string Id,
+        string Whole,
+        Outcome Outcome,
+        string? PartNumber,
+        LocalDate? Until,
+        LocalDate? NextBy,
+        string? Document
+    );
 
     internal sealed record Whole(string Id, string Part, int Limits);
 
     internal sealed record Question(
-        string Item, string Other, LocalDate On, EarlierState State, string? Document, string Member, string? Here, string? There, bool OtherOwner);
+        string Item,
+        string Other,
+        LocalDate On,
+        EarlierState State,
+        string? Document,
+        string Member,
+        string? Here,
+        string? There,
+        bool OtherOwner
+    );
 
     public static KnownFile Of(History h)
     {
         var record = new ExaminationRecord
         {
-            Format = ExaminationRecord.FormatName, Remedies = h.Remedies, Renewals = h.Renewals,
-            Releases = [.. h.Releases.Select(r => r.Release)], Limits = [.. h.Wholes.SelectMany(w => w.Limits)],
+            Format = ExaminationRecord.FormatName,
+            Remedies = h.Remedies,
+            Renewals = h.Renewals,
+            Releases = [.. h.Releases.Select(r => r.Release)],
+            Limits = [.. h.Wholes.SelectMany(w => w.Limits)],
         };
         return new KnownFile(
-            JsonSerializer.Deserialize<JsonElement>(JsonRecordWriter.Write(record)), [.. h.Releases.Select(r => r.By)], h.Fittings,
+            JsonSerializer.Deserialize<JsonElement>(JsonRecordWriter.Write(record)),
+            [.. h.Releases.Select(r => r.By)],
+            h.Fittings,
             [.. h.Parts.Select(p => new Part(p.Id, p.Whole, p.Outcome, p.PartNumber, p.Until, p.NextBy, p.Document))],
             [.. h.Wholes.Select(w => new Whole(w.Id, w.Part, w.Limits.Count))],
-            [.. h.Questions.Select(q => new Question(q.ItemId, q.OtherId, q.On, q.State, q.Document, q.Member, q.Here, q.There, q.OtherOwner))],
-            h.Respellings, h.AnswerFaults, h.Elsewhere, h.LeftOut, h.Asked);
+            [
+                .. h.Questions.Select(q => new Question(
+                    q.ItemId,
+                    q.OtherId,
+                    q.On,
+                    q.State,
+                    q.Document,
+                    q.Member,
+                    q.Here,
+                    q.There,
+                    q.OtherOwner
+                )),
+            ],
+            h.Respellings,
+            h.AnswerFaults,
+            h.Elsewhere,
+            h.LeftOut,
+            h.Asked
+        );
     }
 
     /// <exception cref="JsonException">A value is none that a document can have.</exception>
     public History Read(History withdrawn)
     {
         var read = JsonRecordReader.Read(JsonSerializer.SerializeToUtf8Bytes(Rows), "document.json");
-        if (read is not { Record: { People: [], Items: [], Examinations: [], Disposals: [] } record } || record.Releases.Count != ReleasedBy.Count
-            || Wholes.Any(w => w.Limits < 0) || Wholes.Sum(w => (long)w.Limits) != record.Limits.Count || read.Findings.Any(f => f.Code is "INT001" or "INT002" or "INT003" or "INT008"))
+        if (
+            read is not { Record: { People: [], Items: [], Examinations: [], Disposals: [] } record }
+            || record.Releases.Count != ReleasedBy.Count
+            || Wholes.Any(w => w.Limits < 0)
+            || Wholes.Sum(w => (long)w.Limits) != record.Limits.Count
+            || read.Findings.Any(f => f.Code is "INT001" or "INT002" or "INT003" or "INT008")
+        )
             throw new JsonException("what is known is no record");
         var limits = new Queue<MakersLimits>(record.Limits);
         return withdrawn with
         {
-            Remedies = record.Remedies, Renewals = record.Renewals, Fittings = Fittings,
+            Remedies = record.Remedies,
+            Renewals = record.Renewals,
+            Fittings = Fittings,
             Releases = [.. record.Releases.Zip(ReleasedBy, (release, by) => new PastRelease(release.Item ?? "", by, release))],
-            Parts = [.. Parts.Select(p => new PartElsewhere(p.Id, p.Whole, p.Outcome) { PartNumber = p.PartNumber, Until = p.Until, NextBy = p.NextBy, Document = p.Document })],
-            Wholes = [.. Wholes.Select(w => new WholeElsewhere(w.Id, w.Part, [.. Enumerable.Range(0, w.Limits).Select(_ => limits.Dequeue())]))],
-            Questions = [.. Questions.Select(q => new IdentityQuestion(q.Item, q.Other, q.On, q.State) { Document = q.Document, Member = q.Member, Here = q.Here, There = q.There, OtherOwner = q.OtherOwner })],
-            Respellings = Respellings, AnswerFaults = AnswerFaults, Elsewhere = Elsewhere, LeftOut = LeftOut, Asked = Asked,
+            Parts =
+            [
+                .. Parts.Select(p => new PartElsewhere(p.Id, p.Whole, p.Outcome)
+                {
+                    PartNumber = p.PartNumber,
+                    Until = p.Until,
+                    NextBy = p.NextBy,
+                    Document = p.Document,
+                }),
+            ],
+            Wholes =
+            [
+                .. Wholes.Select(w => new WholeElsewhere(w.Id, w.Part, [.. Enumerable.Range(0, w.Limits).Select(_ => limits.Dequeue())])),
+            ],
+            Questions =
+            [
+                .. Questions.Select(q => new IdentityQuestion(q.Item, q.Other, q.On, q.State)
+                {
+                    Document = q.Document,
+                    Member = q.Member,
+                    Here = q.Here,
+                    There = q.There,
+                    OtherOwner = q.OtherOwner,
+                }),
+            ],
+            Respellings = Respellings,
+            AnswerFaults = AnswerFaults,
+            Elsewhere = Elsewhere,
+            LeftOut = LeftOut,
+            Asked = Asked,
         };
     }
 }

@@ -13,8 +13,12 @@ internal static class LabelShortfalls
         if (label.WordsLegibleFromMetres < (double)label.Reading.Metres)
         {
             var from = Math.Floor(label.WordsLegibleFromMetres * 10) / 10;
-            shortfalls.Add(new Shortfall(PrintRules.LabelIsLegible,
-                string.Create(CultureInfo.InvariantCulture, $"its words are read from {from} m, not from {label.Reading.Metres} m")));
+            shortfalls.Add(
+                new Shortfall(
+                    PrintRules.LabelIsLegible,
+                    string.Create(CultureInfo.InvariantCulture, $"its words are read from {from} m, not from {label.Reading.Metres} m")
+                )
+            );
         }
         return shortfalls;
     }

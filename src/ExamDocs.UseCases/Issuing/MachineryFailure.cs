@@ -14,12 +14,15 @@ public static class MachineryFailure
         failure is PrintException or IOException or UnauthorizedAccessException or InvalidDataException or DbException;
 
     /// <summary>What happened, and what to do about it, in one line.</summary>
-    public static string Sentence(Exception failure) => failure switch
-    {
-        _ when StoreFailure.IsFullDisk(failure) => "the disk that holds the register is full; make room, then run the command again to go on",
-        IOException when NoSpaceLeft.Contains(failure.HResult) => $"{FirstLine(failure)}; make room, then run the command again to go on",
-        _ => FirstLine(failure),
-    };
+    public static string Sentence(Exception failure) =>
+        failure switch
+        {
+            _ when StoreFailure.IsFullDisk(failure) =>
+                "the disk that holds the register is full; make room, then run the command again to go on",
+            IOException when NoSpaceLeft.Contains(failure.HResult) =>
+                $"{FirstLine(failure)}; make room, then run the command again to go on",
+            _ => FirstLine(failure),
+        };
 
     // A server adds lines about its own statements.
     private static string FirstLine(Exception failure) => failure.Message.Split('\n')[0].TrimEnd();

@@ -69,13 +69,24 @@ internal sealed class Press(DocumentRegister register, Corrections corrections, 
             return;
         _documents.Add(issued);
         // What is held back has no copy: there is nothing that it could be a copy of.
-        if (job.Copy is { } copy && await IssueAsync(LikeIt(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)), job), cancellation) is ({ } copied, _))
+        if (
+            job.Copy is { } copy
+            && await IssueAsync(LikeIt(copy(new CopiedReport(issued.Document.Number, issued.Document.Sha256)), job), cancellation)
+                is ({ } copied, _)
+        )
             _documents.Add(copied with { CopyOf = issued.Document.Number });
     }
 
-    private static DocumentJob LikeIt(DocumentJob job, DocumentJob other) => job with { Language = other.Language, Letterhead = other.Letterhead, Signer = other.Signer };
+    private static DocumentJob LikeIt(DocumentJob job, DocumentJob other) =>
+        job with
+        {
+            Language = other.Language,
+            Letterhead = other.Letterhead,
+            Signer = other.Signer,
+        };
 
-    /// <returns>The document with the job that it was made by, which may be about fewer items than asked; no document where all of it is held back because not all of it can be printed.</returns>
+    /// <returns>The document with the job that it was made by, which may be about fewer items than asked; no document where all of it is
+    /// held back because not all of it can be printed.</returns>
     private async Task<(Issued? Issued, DocumentJob Job)> IssueAsync(DocumentJob job, CancellationToken cancellation)
     {
         var draft = await job.DraftAsync(_renderer);
@@ -96,11 +107,20 @@ internal sealed class Press(DocumentRegister register, Corrections corrections, 
             Tell(job, PrintRules.GlyphIsMissing, Sentence(glyphs));
         // A warning that lacks a letter is printed, and the letter is named once.
         var (issued, faults) = await PrintAsync(job, key, _browser, isChecked: glyphs.Count == 0, cancellation);
-        return issued is null ? await WithoutAsync(job, PrintRules.PrintIsFaithful, faults, cancellation) : (new Issued(issued, IssuedNow: true), job);
+        return issued is null
+            ? await WithoutAsync(job, PrintRules.PrintIsFaithful, faults, cancellation)
+            : (new Issued(issued, IssuedNow: true), job);
     }
 
-    /// <summary>A schedule is made once more without the items that cannot be printed whole; what belongs to no item holds all of it back.</summary>
-    private async Task<(Issued? Issued, DocumentJob Job)> WithoutAsync(DocumentJob job, RuleInfo rule, IReadOnlyList<PrintFault> faults, CancellationToken cancellation)
+    /// <summary>
+    /// A schedule is made once more without the items that cannot be printed whole; what belongs to no item holds all of it back.
+    /// </summary>
+    private async Task<(Issued? Issued, DocumentJob Job)> WithoutAsync(
+        DocumentJob job,
+        RuleInfo rule,
+        IReadOnlyList<PrintFault> faults,
+        CancellationToken cancellation
+    )
     {
         if (ItemsAtFault.Of(job, faults) is not { } left || job.Without?.Invoke(left.LeftOut) is not { } rest)
         {
@@ -110,15 +130,20 @@ internal sealed class Press(DocumentRegister register, Corrections corrections, 
         foreach (var (item, text) in left.Refused)
         {
             _refused.Add(new Refusal(item.Item.Id ?? "", [rule.Code], WhatIs(job)));
-            _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {item.Item.Id}: {text}; it is refused alone, and the other items are printed. Hint: {rule.Hint}");
+            _unprintable.Add(
+                $"{rule.Code}: {job.Type.Kind} of {item.Item.Id}: {text}; it is refused alone, and the other items are "
+                    + $"printed. Hint: {rule.Hint}"
+            );
         }
         return await IssueAsync(LikeIt(rest, job), cancellation);
     }
 
-    private static string Sentence(IReadOnlyList<PrintFault> faults) => string.Join("; ", faults.Take(3).Select(f => f.ToString())) + (faults.Count > 3 ? " and more" : "");
+    private static string Sentence(IReadOnlyList<PrintFault> faults) =>
+        string.Join("; ", faults.Take(3).Select(f => f.ToString())) + (faults.Count > 3 ? " and more" : "");
 
     // A label that says when to examine again says that the item was reported as fit.
-    private bool FollowsRefused(DocumentJob job) => job.Type == DocumentTypes.DueLabel
+    private bool FollowsRefused(DocumentJob job) =>
+        job.Type == DocumentTypes.DueLabel
         && job.Items.Any(i => _refused.Exists(r => string.Equals(r.Item, i.Item.Id, StringComparison.Ordinal)));
 
     private bool Fits(DocumentJob job)
@@ -132,35 +157,54 @@ internal sealed class Press(DocumentRegister register, Corrections corrections, 
         return errors.Count == 0;
     }
 
-    private static string WhatIs(DocumentJob job) => job.Type == DocumentTypes.DueLabel ? "next-examination label" : "report or certificate";
+    private static string WhatIs(DocumentJob job) =>
+        job.Type == DocumentTypes.DueLabel ? "next-examination label" : "report or certificate";
 
     private static string Names(DocumentJob job) =>
         $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";
 
     private static async Task<IReadOnlyList<PrintFault>> GlyphFaultsAsync(string draft, Browser browser, CancellationToken cancellation) =>
-        MissingGlyphs.MayOccurIn(draft) ? FaithfulPrint.Lacking(draft, MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation))) : [];
+        MissingGlyphs.MayOccurIn(draft)
+            ? FaithfulPrint.Lacking(draft, MissingGlyphs.In(draft, await browser.PrintAsync(draft, cancellation)))
+            : [];
 
     /// <summary>Holds a document back, unless it tells of a danger, and says so.</summary>
     private void Tell(DocumentJob job, RuleInfo rule, string what)
     {
         if (!job.IsWarning)
             _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
-        _unprintable.Add($"{rule.Code}: {job.Type.Kind} of {Names(job)}: "
-            + $"{what}; {(job.IsWarning ? "it is printed all the same, for the danger's sake" : "it is held back")}. Hint: {rule.Hint}");
+        _unprintable.Add(
+            $"{rule.Code}: {job.Type.Kind} of {Names(job)}: "
+                + $"{what}; {(job.IsWarning ? "it is printed all the same, for the danger's sake" : "it is held back")}. Hint: {rule.Hint}"
+        );
     }
 
     /// <returns>No document, and why, where it is held back because the print is not faithful; its number is void then.</returns>
-    private async Task<(IssuedDocument? Document, IReadOnlyList<PrintFault> Faults)> PrintAsync(DocumentJob job, string key, Browser browser, bool isChecked, CancellationToken cancellation)
+    private async Task<(IssuedDocument? Document, IReadOnlyList<PrintFault> Faults)> PrintAsync(
+        DocumentJob job,
+        string key,
+        Browser browser,
+        bool isChecked,
+        CancellationToken cancellation
+    )
     {
         var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
         var replaces = corrections.ReplacedBy(job);
-        var pending = register.Take(new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
-        {
-            Language = job.Language.Tag, Visit = corrections.NumberOf(job.Visit), CopyOf = job.CopyOf?.Number, Replaces = replaces,
-        });
+        var pending = register.Take(
+            new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
+            {
+                Language = job.Language.Tag,
+                Visit = corrections.NumberOf(job.Visit),
+                CopyOf = job.CopyOf?.Number,
+                Replaces = replaces,
+            }
+        );
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = [.. replaces.Select(r => (r.Number, corrections.Reason))] };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current)
+            {
+                Replaces = [.. replaces.Select(r => (r.Number, corrections.Reason))],
+            };
             var html = await job.RenderAsync(_renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];
@@ -185,13 +229,27 @@ internal sealed class Press(DocumentRegister register, Corrections corrections, 
     {
         if (job.Signer is not { } signer)
             return Finisher.Finish(printed, _data.Of(job, identity));
-        if (job.SignedBy is { } person && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase) && _named.Add(person))
+        if (
+            job.SignedBy is { } person
+            && !string.Equals(person.Trim(), signer.Key.Name, StringComparison.OrdinalIgnoreCase)
+            && _named.Add(person)
+        )
             _remarks.Add($"{person} is to sign by the record, and the key is of {signer.Key.Name}: both names are printed");
-        return await Finisher.FinishSignedAsync(printed, _data.Of(job, identity), signer, job.Language.Words.Common.SignatureField, cancellation);
+        return await Finisher.FinishSignedAsync(
+            printed,
+            _data.Of(job, identity),
+            signer,
+            job.Language.Words.Common.SignatureField,
+            cancellation
+        );
     }
 
-    private static string Outcomes(IReadOnlyList<DeterminedItem> items) => JsonSerializer.Serialize(
-        items.GroupBy(i => i.Item.Id ?? "", StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(i => i.Outcome).Word(), StringComparer.Ordinal));
+    private static string Outcomes(IReadOnlyList<DeterminedItem> items) =>
+        JsonSerializer.Serialize(
+            items
+                .GroupBy(i => i.Item.Id ?? "", StringComparer.Ordinal)
+                .ToDictionary(g => g.Key, g => g.Max(i => i.Outcome).Word(), StringComparer.Ordinal)
+        );
 
     public async ValueTask DisposeAsync()
     {

@@ -9,8 +9,15 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="What">What was refused, in words.</param>
 public sealed record Refusal(string Item, IReadOnlyList<string> Codes, string What = "report or certificate")
 {
-    internal static Refusal Of(DeterminedItem item) => new(
-        item.Item.Id ?? item.Item.Description ?? "(no id)",
-        [.. item.Findings.Where(f => f.Severity is Severity.Error).Select(f => f.Code)
-            .Concat(item.Reasons.Select(r => r.Code)).Distinct(StringComparer.Ordinal)]);
+    internal static Refusal Of(DeterminedItem item) =>
+        new(
+            item.Item.Id ?? item.Item.Description ?? "(no id)",
+            [
+                .. item
+                    .Findings.Where(f => f.Severity is Severity.Error)
+                    .Select(f => f.Code)
+                    .Concat(item.Reasons.Select(r => r.Code))
+                    .Distinct(StringComparer.Ordinal),
+            ]
+        );
 }

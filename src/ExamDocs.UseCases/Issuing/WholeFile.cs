@@ -42,9 +42,12 @@ public static class WholeFile
         var start = full.Length + 1;
         foreach (var path in Directory.EnumerateFiles(Path.GetDirectoryName(full)!, $"*{Part}"))
         {
-            if (path.StartsWith($"{full}.", StringComparison.Ordinal) && path.Length > start + Part.Length
+            if (
+                path.StartsWith($"{full}.", StringComparison.Ordinal)
+                && path.Length > start + Part.Length
                 && int.TryParse(path.AsSpan(start..^Part.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var process)
-                && !IsRunning(process))
+                && !IsRunning(process)
+            )
             {
                 File.Delete(path);
             }

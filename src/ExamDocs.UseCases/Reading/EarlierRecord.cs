@@ -13,15 +13,17 @@ internal static class EarlierRecord
     public static ReadResult Read(string path, KnownRules rules, out string? refused)
     {
         var read = ReadInput.From(path, rules);
-        refused = read.Unreadable is { } why ? $"{path}: unreadable: {why}"
+        refused =
+            read.Unreadable is { } why ? $"{path}: unreadable: {why}"
             : read.Findings.FirstOrDefault(f => f.Severity is Severity.Error) is { } error
                 ? $"{read.Sources.Locate(error.Path)}: {error.Message}. Put it right first: what was misread must not be handed on"
-                : null;
+            : null;
         return read;
     }
 
     /// <summary>Why these are no categories to choose from; null where they are.</summary>
     public static string? Unknown(IReadOnlyList<string> categories, KnownRules rules) =>
         categories.FirstOrDefault(c => rules.FindCategory(c) is null) is { } unknown
-            ? $"there is no category '{unknown}'; examdocs criteria lists them" : null;
+            ? $"there is no category '{unknown}'; examdocs criteria lists them"
+            : null;
 }

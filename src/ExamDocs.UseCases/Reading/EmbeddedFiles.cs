@@ -1,5 +1,5 @@
-using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Finishing;
+using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake.Json;
 using ExamDocs.Templates.Wording;
 
@@ -17,8 +17,16 @@ internal static class EmbeddedFiles
     /// <summary>The data of a document that was issued, byte for byte.</summary>
     /// <exception cref="PdfSyntaxException">They are not whole.</exception>
     public static IReadOnlyList<AttachedData> Within(byte[] pdf) =>
-    [
-        .. new[] { (RecordName, English.Attachments.Record), (OutcomeName, English.Attachments.Outcome), (DocumentName, English.Attachments.Document) }
-            .Select(f => new AttachedData(f.Item1, f.Item2, AttachedFiles.Find(pdf, f.Item1, JsonRecordReader.MaxBytes) ?? throw new PdfSyntaxException("its data are missing"))),
-    ];
+        [
+            .. new[]
+            {
+                (RecordName, English.Attachments.Record),
+                (OutcomeName, English.Attachments.Outcome),
+                (DocumentName, English.Attachments.Document),
+            }.Select(f => new AttachedData(
+                f.Item1,
+                f.Item2,
+                AttachedFiles.Find(pdf, f.Item1, JsonRecordReader.MaxBytes) ?? throw new PdfSyntaxException("its data are missing")
+            )),
+        ];
 }

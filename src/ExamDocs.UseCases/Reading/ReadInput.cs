@@ -25,7 +25,8 @@ public static class ReadInput
                 return Refuse(path, "the file is empty");
             using var stream = File.OpenRead(path);
             if (IsCsv(path))
-                return stream.Length > CsvRecordReader.MostBytes ? Refuse(path, "the file is larger than 32 MiB")
+                return stream.Length > CsvRecordReader.MostBytes
+                    ? Refuse(path, "the file is larger than 32 MiB")
                     : CsvRecordReader.Read([new CsvFile(Path.GetFileName(path), Whole(stream))], Path.GetDirectoryName(path) ?? "", rules);
             var first = FirstBytes(stream);
             if (first.AsSpan().StartsWith("%PDF"u8))
@@ -36,8 +37,12 @@ public static class ReadInput
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Refuse(path, e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file"
-                : "the file cannot be opened: " + e.Message);
+            return Refuse(
+                path,
+                e is FileNotFoundException or DirectoryNotFoundException
+                    ? "there is no such file"
+                    : "the file cannot be opened: " + e.Message
+            );
         }
     }
 
@@ -65,12 +70,23 @@ public static class ReadInput
 
     private static ReadResult FromFolder(string folder, KnownRules? rules)
     {
-        var files = Directory.EnumerateFiles(folder).Where(IsCsv).Order(StringComparer.Ordinal).Take(MostFiles + 1).Select(f => new FileInfo(f)).ToList();
+        var files = Directory
+            .EnumerateFiles(folder)
+            .Where(IsCsv)
+            .Order(StringComparer.Ordinal)
+            .Take(MostFiles + 1)
+            .Select(f => new FileInfo(f))
+            .ToList();
         if (files.Count == 0)
             return Refuse(folder, "there is no .csv file in the folder; give workbooks and JSON files one by one");
         return files.Count > MostFiles ? Refuse(folder, "there are more than 200 .csv files in the folder")
             : files.Sum(f => f.Length) > CsvRecordReader.MostBytes ? Refuse(folder, "the files are larger than 32 MiB together")
-            : CsvRecordReader.Read([.. files.Select(f => new CsvFile(f.Name, f.Length == 0 ? [] : File.ReadAllBytes(f.FullName)))], folder, rules, UnreadFiles.Of(folder));
+            : CsvRecordReader.Read(
+                [.. files.Select(f => new CsvFile(f.Name, f.Length == 0 ? [] : File.ReadAllBytes(f.FullName)))],
+                folder,
+                rules,
+                UnreadFiles.Of(folder)
+            );
     }
 
     internal static bool IsCsv(string path) => Path.GetExtension(path).ToLowerInvariant() is ".csv" or ".tsv";
@@ -82,6 +98,5 @@ public static class ReadInput
         return bytes;
     }
 
-    internal static ReadResult Refuse(string path, string why) =>
-        new(null, [], Core.Findings.SourceMap.ForJson(path), why);
+    internal static ReadResult Refuse(string path, string why) => new(null, [], Core.Findings.SourceMap.ForJson(path), why);
 }

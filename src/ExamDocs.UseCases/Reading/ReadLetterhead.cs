@@ -28,22 +28,41 @@ public static class ReadLetterhead
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Refused(e is FileNotFoundException or DirectoryNotFoundException ? $"{path}: there is no such file" : $"{path}: the file cannot be opened: {e.Message}");
+            return Refused(
+                e is FileNotFoundException or DirectoryNotFoundException
+                    ? $"{path}: there is no such file"
+                    : $"{path}: the file cannot be opened: {e.Message}"
+            );
         }
     }
 
     private static LetterheadRead With(LetterheadFile file, string path)
     {
         if (file.Colour is { } colour && Letterhead.ContrastWithWhite(colour) < Letterhead.LeastContrast)
-            return Refused(string.Create(CultureInfo.InvariantCulture, $"{path}#/colour: {colour} on white has a contrast of {Letterhead.ContrastWithWhite(colour):0.0} to 1, and text needs 4.5 (WCAG 2.2, 1.4.3); type a darker colour"));
+            return Refused(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{path}#/colour: {colour} on white has a contrast of {Letterhead.ContrastWithWhite(colour):0.0} to 1, "
+                        + $"and text needs 4.5 (WCAG 2.2, 1.4.3); type a darker colour"
+                )
+            );
         var logo = file.Logo is null ? null : PreparePhoto.From(Path.GetDirectoryName(Path.GetFullPath(path))!, file.Logo);
         if (logo?.Fault is { } fault)
             return Refused($"{path}#/logo: {fault.Message}. {fault.Hint}");
         if (logo?.Photo is { } small && Math.Max(small.WidthPx, small.HeightPx) < LeastPixels)
-            return Refused(string.Create(CultureInfo.InvariantCulture, $"{path}#/logo: the logo is {small.WidthPx} by {small.HeightPx} pixels and would print blurred; use one of at least {LeastPixels} pixels along its longer side"));
+            return Refused(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{path}#/logo: the logo is {small.WidthPx} by {small.HeightPx} pixels and would print blurred; use one "
+                        + $"of at least {LeastPixels} pixels along its longer side"
+                )
+            );
         var letterhead = new Letterhead
         {
-            Name = file.Name, Address = file.Address, Contact = file.Contact, Footer = file.Footer,
+            Name = file.Name,
+            Address = file.Address,
+            Contact = file.Contact,
+            Footer = file.Footer,
             Logo = logo?.Photo is { } photo ? new PhotoPrint(photo.Jpeg, photo.WidthPx, photo.HeightPx) : null,
         };
         return new LetterheadRead(file.Colour is { } chosen ? letterhead with { Colour = chosen } : letterhead, []);

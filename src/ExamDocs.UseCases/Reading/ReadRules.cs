@@ -34,15 +34,21 @@ public static partial class ReadRules
         var files = Files(folder, "regimes").Concat(Files(folder, "categories")).ToList();
         var headings = Path.Combine(folder, HeadingsFile);
         if (files.Count == 0 && !File.Exists(headings))
-            return Refused($"{folder}: there is no rule in it; put regimes into {Path.Combine(folder, "regimes")} and categories into {Path.Combine(folder, "categories")}, one .json file each, and your own words for headings into {headings}");
+            return Refused(
+                $"{folder}: there is no rule in it; put regimes into {Path.Combine(folder, "regimes")} and categories into "
+                    + $"{Path.Combine(folder, "categories")}, one .json file each, and your own words for headings into {headings}"
+            );
         if (files.Count > MostFiles)
             return Refused($"{folder}: there are more than 100 rule files in it");
         var (rules, faults) = (KnownRules.BuiltIn, new List<string>());
         foreach (var (kind, path) in files)
         {
             var name = $"{kind}/{Path.GetFileName(path)}";
-            var found = !PlainName().IsMatch(Path.GetFileName(path)) ? ["give the file a name of at most 60 plain letters, digits, hyphens and dots"]
-                : string.Equals(kind, "regimes", StringComparison.Ordinal) ? AddRegime(path, name, ref rules) : AddCategory(path, name, ref rules);
+            var found =
+                !PlainName().IsMatch(Path.GetFileName(path))
+                    ? ["give the file a name of at most 60 plain letters, digits, hyphens and dots"]
+                : string.Equals(kind, "regimes", StringComparison.Ordinal) ? AddRegime(path, name, ref rules)
+                : AddCategory(path, name, ref rules);
             faults.AddRange(Placed(path, found));
         }
         if (File.Exists(headings))
@@ -85,8 +91,11 @@ public static partial class ReadRules
     {
         var below = Path.Combine(folder, kind);
         return Directory.Exists(below)
-            ? Directory.EnumerateFiles(below).Where(f => string.Equals(Path.GetExtension(f), ".json", StringComparison.OrdinalIgnoreCase))
-                .Order(StringComparer.Ordinal).Select(f => (kind, f))
+            ? Directory
+                .EnumerateFiles(below)
+                .Where(f => string.Equals(Path.GetExtension(f), ".json", StringComparison.OrdinalIgnoreCase))
+                .Order(StringComparer.Ordinal)
+                .Select(f => (kind, f))
             : [];
     }
 

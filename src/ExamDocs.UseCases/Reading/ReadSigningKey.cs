@@ -56,7 +56,9 @@ public static class ReadSigningKey
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            fault = e is FileNotFoundException or DirectoryNotFoundException ? $"{path}: there is no such file" : $"{path}: the file cannot be opened: {e.Message}";
+            fault = e is FileNotFoundException or DirectoryNotFoundException
+                ? $"{path}: there is no such file"
+                : $"{path}: the file cannot be opened: {e.Message}";
         }
         return fault is null;
     }

@@ -14,7 +14,8 @@ namespace ExamDocs.UseCases.Reading;
 internal sealed record ReadVisits(string Path, ReadResult Read)
 {
     /// <summary>Why nothing can be decided; null where it can.</summary>
-    public string? Unreadable { get; } = Read.Record is { } record ? Entanglement.Of(record, Read.Findings) : Read.Unreadable ?? "it cannot be read";
+    public string? Unreadable { get; } =
+        Read.Record is { } record ? Entanglement.Of(record, Read.Findings) : Read.Unreadable ?? "it cannot be read";
 
     private VisitPhotos? Photos { get; init; }
 
@@ -24,25 +25,35 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
     public static IReadOnlyList<ReadVisits> From(IReadOnlyList<string> paths, KnownRules? rules, VisitPhotos? photos = null)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        return [.. paths.Select(path => (Path: path, Read: OneInput(path, rules, photos)))
-            .GroupBy(input => VisitOf(input.Read) ?? new object())
-            .Select(visit => new ReadVisits(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)])) { Photos = photos })];
+        return
+        [
+            .. paths
+                .Select(path => (Path: path, Read: OneInput(path, rules, photos)))
+                .GroupBy(input => VisitOf(input.Read) ?? new object())
+                .Select(visit => new ReadVisits(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)])) { Photos = photos }),
+        ];
     }
 
     /// <param name="visit">As decided; null where the input is unreadable.</param>
-    public CheckedInput Checked(DeterminedVisit? visit) => visit is null ? new(Path, null, Read.Sources, Unreadable)
-        : new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos() };
+    public CheckedInput Checked(DeterminedVisit? visit) =>
+        visit is null
+            ? new(Path, null, Read.Sources, Unreadable)
+            : new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos() };
 
     private static ReadResult OneInput(string path, KnownRules? rules, VisitPhotos? photos)
     {
         var read = ReadInput.From(path, rules);
         return read is { Record: { } record, PhotosAreElsewhere: false }
-            ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path), photos is null ? null : photos.Add)] }
+            ? read with
+            {
+                Findings = [.. read.Findings, .. RecordPhotos.Check(record, FolderOf(path), photos is null ? null : photos.Add)],
+            }
             : read;
     }
 
     /// <summary>Photos are named from the folder of the record's file; of a folder of files, from that folder.</summary>
-    private static string FolderOf(string path) => Directory.Exists(path) ? path : System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
+    private static string FolderOf(string path) =>
+        Directory.Exists(path) ? path : System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
 
     /// <summary>Null for an input that no other can belong to.</summary>
     private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;

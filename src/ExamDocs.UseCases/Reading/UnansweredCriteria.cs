@@ -13,15 +13,24 @@ internal static class UnansweredCriteria
     {
         var places = visit.Record.Examinations.Index().ToDictionary(e => (object)e.Item, e => e.Index, ReferenceEqualityComparer.Instance);
         var rule = OutcomeRules.All.First(r => r.Code is "U1");
-        foreach (var item in visit.Items.Where(i => i.Reasons.Any(r => r.Code is "U1") && i is { Category: not null, Examination: not null }))
+        foreach (
+            var item in visit.Items.Where(i => i.Reasons.Any(r => r.Code is "U1") && i is { Category: not null, Examination: not null })
+        )
         {
             var at = places[item.Examination!];
             foreach (var criterion in item.Category!.Criteria.Where(c => c.IsMissingIn(item.Examination!)))
             {
-                yield return new Finding(rule.Code, Severity.Error,
+                yield return new Finding(
+                    rule.Code,
+                    Severity.Error,
                     string.Create(System.Globalization.CultureInfo.InvariantCulture, $"/examinations/{at}/observations/{criterion.Id}"),
-                    $"{criterion.Id} has no answer, so the item is undetermined", $"Examine it and choose an answer: {criterion.Question}", rule.Source)
-                { Item = item.Item.Id };
+                    $"{criterion.Id} has no answer, so the item is undetermined",
+                    $"Examine it and choose an answer: {criterion.Question}",
+                    rule.Source
+                )
+                {
+                    Item = item.Item.Id,
+                };
             }
         }
     }

@@ -12,13 +12,54 @@ internal static class UnreadFiles
     private const int Deepest = 16;
 
     private static readonly HashSet<string> Pictures = new(StringComparer.OrdinalIgnoreCase)
-        { ".jpg", ".jpeg", ".png", ".gif", ".bmp", ".tif", ".tiff", ".webp", ".heic", ".heif" };
+    {
+        ".jpg",
+        ".jpeg",
+        ".png",
+        ".gif",
+        ".bmp",
+        ".tif",
+        ".tiff",
+        ".webp",
+        ".heic",
+        ".heif",
+    };
 
     /// <summary>Kinds of file that tables and records are kept in, beside those told by their first bytes.</summary>
     private static readonly HashSet<string> Tables = new(StringComparer.OrdinalIgnoreCase)
     {
-        ".csv", ".tsv", ".tab", ".json", ".jsonl", ".xml", ".xls", ".xlsx", ".xlsm", ".xlsb", ".xlt", ".xltx", ".ods", ".ots", ".fods",
-        ".numbers", ".gsheet", ".pdf", ".html", ".htm", ".db", ".sqlite", ".doc", ".docx", ".odt", ".rtf", ".zip", ".gz", ".7z", ".rar", ".eml", ".msg",
+        ".csv",
+        ".tsv",
+        ".tab",
+        ".json",
+        ".jsonl",
+        ".xml",
+        ".xls",
+        ".xlsx",
+        ".xlsm",
+        ".xlsb",
+        ".xlt",
+        ".xltx",
+        ".ods",
+        ".ots",
+        ".fods",
+        ".numbers",
+        ".gsheet",
+        ".pdf",
+        ".html",
+        ".htm",
+        ".db",
+        ".sqlite",
+        ".doc",
+        ".docx",
+        ".odt",
+        ".rtf",
+        ".zip",
+        ".gz",
+        ".7z",
+        ".rar",
+        ".eml",
+        ".msg",
     };
 
     /// <exception cref="IOException">A folder cannot be listed.</exception>
@@ -49,8 +90,10 @@ internal static class UnreadFiles
     }
 
     /// <summary>What a spreadsheet program lays beside an open file, and what a file browser leaves, is small and hidden.</summary>
-    private static bool IsLeftByPrograms(FileInfo file) => file.Name.StartsWith(".~lock.", StringComparison.Ordinal)
-        || file.Name is ".DS_Store" or "Thumbs.db" or "desktop.ini" || (file.Name.StartsWith("~$", StringComparison.Ordinal) && file.Length < 1024);
+    private static bool IsLeftByPrograms(FileInfo file) =>
+        file.Name.StartsWith(".~lock.", StringComparison.Ordinal)
+        || file.Name is ".DS_Store" or "Thumbs.db" or "desktop.ini"
+        || (file.Name.StartsWith("~$", StringComparison.Ordinal) && file.Length < 1024);
 
     private static bool MayHoldRecord(FileInfo file)
     {

@@ -6,7 +6,9 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>Puts beside the documents what the register's log holds by now: kept elsewhere, it shows later whether the log was cut or written anew.</summary>
+/// <summary>
+/// Puts beside the documents what the register's log holds by now: kept elsewhere, it shows later whether the log was cut or written anew.
+/// </summary>
 internal static class CheckpointBeside
 {
     public const string FileName = "checkpoint.json";

@@ -49,8 +49,12 @@ internal sealed class DecideRun
     /// <summary>Places of the inputs in the order in which their documents come out: by their days.</summary>
     public IEnumerable<int> InOrder() => Enumerable.Range(0, _visits.Count).OrderBy(PlaceOf);
 
-    private (LocalDate Day, int LessWithdrawn, int Number) PlaceOf(int place) => PlaceInTime.Of(
-        _visits[place].Record.Visit.ExaminedOn, KnownOutcomes.Of(_decided[place].Visit).Select(o => (o.Outcome.Word(), o.Codes)), Numbers[place].Visit);
+    private (LocalDate Day, int LessWithdrawn, int Number) PlaceOf(int place) =>
+        PlaceInTime.Of(
+            _visits[place].Record.Visit.ExaminedOn,
+            KnownOutcomes.Of(_decided[place].Visit).Select(o => (o.Outcome.Word(), o.Codes)),
+            Numbers[place].Visit
+        );
 
     /// <summary>The visits decided, in the order read, the unreadable left out.</summary>
     public IReadOnlyList<DecidedVisit> Decided => _decided;
@@ -60,7 +64,12 @@ internal sealed class DecideRun
     /// <param name="register">What is asked; null for nothing.</param>
     /// <param name="asOf">The day on which they are looked at.</param>
     /// <param name="rules">The categories and regimes they can name.</param>
-    public static IReadOnlyList<CheckedInput> Check(IReadOnlyList<ReadVisits> read, DocumentRegister? register, LocalDate asOf, KnownRules? rules)
+    public static IReadOnlyList<CheckedInput> Check(
+        IReadOnlyList<ReadVisits> read,
+        DocumentRegister? register,
+        LocalDate asOf,
+        KnownRules? rules
+    )
     {
         var run = new DecideRun(read, asOf, rules);
         run.Decide(register is null ? null : new RegisterKnowledge(register));
@@ -76,7 +85,10 @@ internal sealed class DecideRun
         {
             var knownUpTo = register.Visits.Latest;
             run.Decide(new RegisterKnowledge(register));
-            if (register.Visits.Remember([.. run._decided.Select(d => RememberVisit.Of(d, n => n <= knownUpTo ? n : null))], knownUpTo) is { } numbers)
+            if (
+                register.Visits.Remember([.. run._decided.Select(d => RememberVisit.Of(d, n => n <= knownUpTo ? n : null))], knownUpTo) is
+                { } numbers
+            )
                 return run.Numbered(register, numbers, knownUpTo);
         }
         throw new IOException("the register is in use by other runs; try again when these are done");
@@ -87,7 +99,9 @@ internal sealed class DecideRun
     {
         (Numbers, _seen) = (numbers, numbers.Select(n => n.Visit).Append(knownUpTo).Max());
         if (_decided.Count > 1)
-            register.Visits.Remember([.. _decided.Select(d => RememberVisit.Of(d, n => DetermineVisits.PlaceInRun(n) is { } place ? numbers[place].Visit : null))]);
+            register.Visits.Remember([
+                .. _decided.Select(d => RememberVisit.Of(d, n => DetermineVisits.PlaceInRun(n) is { } place ? numbers[place].Visit : null)),
+            ]);
         return this;
     }
 

@@ -12,17 +12,22 @@ internal static class EndedDocuments
         var visits = run.Numbers.Where(n => n.IsNew).Select(n => n.Visit).ToHashSet();
         return
         [
-            .. (from line in run.Decided.SelectMany(d => d.Lines).Select(l => (l.Visit, l.OtherId)).Distinct()
-               from document in register.About(line.OtherId, line.Visit)
-               from ended in document.EndedLines
-               where visits.Contains(ended.ByVisit) && string.Equals(ended.Item, line.OtherId, StringComparison.Ordinal)
-               select Sentence(document, ended)).Order(StringComparer.Ordinal),
+            .. (
+                from line in run.Decided.SelectMany(d => d.Lines).Select(l => (l.Visit, l.OtherId)).Distinct()
+                from document in register.About(line.OtherId, line.Visit)
+                from ended in document.EndedLines
+                where visits.Contains(ended.ByVisit) && string.Equals(ended.Item, line.OtherId, StringComparison.Ordinal)
+                select Sentence(document, ended)
+            ).Order(StringComparer.Ordinal),
         ];
     }
 
-    private static string Sentence(DocumentStatus document, EndedLine ended) => document.Kind switch
-    {
-        "due-label" => $"{document.Number} (next-examination label of {ended.Item}) holds no longer: it {ended.Why} on {LocalDatePattern.Iso.Format(ended.On)}. Take the label off.",
-        _ => $"{document.Number} ({document.Kind}) holds no longer for {ended.Item}: it {ended.Why} on {LocalDatePattern.Iso.Format(ended.On)}.",
-    };
+    private static string Sentence(DocumentStatus document, EndedLine ended) =>
+        document.Kind switch
+        {
+            "due-label" => $"{document.Number} (next-examination label of {ended.Item}) holds no longer: it {ended.Why} on "
+                + $"{LocalDatePattern.Iso.Format(ended.On)}. Take the label off.",
+            _ => $"{document.Number} ({document.Kind}) holds no longer for {ended.Item}: it {ended.Why} on "
+                + $"{LocalDatePattern.Iso.Format(ended.On)}.",
+        };
 }

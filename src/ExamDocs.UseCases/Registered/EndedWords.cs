@@ -8,13 +8,17 @@ namespace ExamDocs.UseCases.Registered;
 internal static class EndedWords
 {
     /// <param name="document">One that later visits ended, or of which they ended lines.</param>
-    public static string Of(DocumentStatus document) => document.EndedLines.Count == 0
-        ? $"ended{On(document.EndedOn)}{Because(document.EndedReason)}" : string.Join("; ", document.EndedLines.Select(Of));
+    public static string Of(DocumentStatus document) =>
+        document.EndedLines.Count == 0
+            ? $"ended{On(document.EndedOn)}{Because(document.EndedReason)}"
+            : string.Join("; ", document.EndedLines.Select(Of));
 
     public static string Of(EndedLine line) =>
-        $"{(line.Item.Length == 0 ? "an item without an id" : line.Item)} ended{On(line.On)}: {line.Why}{(line.Documents.Count == 0 ? "" : $" ({string.Join(", ", line.Documents)})")}";
+        $"{(line.Item.Length == 0 ? "an item without an id" : line.Item)} ended{On(line.On)}: "
+        + $"{line.Why}{(line.Documents.Count == 0 ? "" : $" ({string.Join(", ", line.Documents)})")}";
 
-    public static string On(LocalDate? day, string word = " on ") => day is { } on ? $"{word}{on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)}" : "";
+    public static string On(LocalDate? day, string word = " on ") =>
+        day is { } on ? $"{word}{on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)}" : "";
 
     public static string Because(string? reason) => string.IsNullOrWhiteSpace(reason) ? "" : $" ({reason})";
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.UseCases.Registered;
@@ -12,8 +13,15 @@ internal static class LateWithdrawals
         from item in decided.Visit.Visit.Items
         where item.Outcome is Outcome.Withdraw && item.Reasons.Any(r => r.Code[0] == 'W' && r.Code is not "W10")
         let day = item.ExaminedOn ?? decided.Visit.Visit.Record.Visit.ExaminedOn
-        let later = decided.Visit.Lines.Where(l => !l.IsWhole && string.Equals(l.Item, item.Item.Id, StringComparison.Ordinal) && l.On > day).Select(l => l.On).ToList()
+        let later = decided
+            .Visit.Lines.Where(l => !l.IsWhole && string.Equals(l.Item, item.Item.Id, StringComparison.Ordinal) && l.On > day)
+            .Select(l => l.On)
+            .ToList()
         where later.Count > 0
-        select FormattableString.Invariant(
-            $"{item.Item.Id} was withdrawn on {day:uuuu-MM-dd} by this record, and examined again on {later.Max():uuuu-MM-dd} by one that did not know of it; from its next visit on it is withdrawn until it is released. Take it out of use now.");
+        select string.Create(
+            CultureInfo.InvariantCulture,
+            $"{item.Item.Id} was withdrawn on {day:uuuu-MM-dd} by this record, and examined again on {later.Max():uuuu-MM-dd} "
+                + $"by one that did not know of it; from its next visit on it is withdrawn until it is released. Take it out of use "
+                + $"now."
+        );
 }

@@ -8,7 +8,8 @@ namespace ExamDocs.UseCases.Registered;
 /// <summary>What a visit in the register holds about people, and how long the law wants its reports kept.</summary>
 /// <param name="Visit">The visit.</param>
 /// <param name="People">Names as typed, of examiners and of whoever else is named.</param>
-/// <param name="Until">The last day on which everything has to be kept, inclusive; null where that hangs on what is still to come, or is not known.</param>
+/// <param name="Until">The last day on which everything has to be kept, inclusive; null where that hangs on what is still to come, or is
+/// not known.</param>
 /// <param name="Why">The rules that say so, each in one sentence with its source.</param>
 public sealed record PersonalDataOfVisit(RememberedVisit Visit, IReadOnlyList<string> People, LocalDate? Until, IReadOnlyList<string> Why);
 
@@ -28,32 +29,59 @@ public static class PersonalData
         return [.. records.Select(r => Of(r.Visit, r.Record, [.. records.Select(o => o.Record)], rules))];
     }
 
-    private static PersonalDataOfVisit Of(RememberedVisit visit, ExaminationRecord record, IReadOnlyList<ExaminationRecord> all, KnownRules rules)
+    private static PersonalDataOfVisit Of(
+        RememberedVisit visit,
+        ExaminationRecord record,
+        IReadOnlyList<ExaminationRecord> all,
+        KnownRules rules
+    )
     {
-        var kept = record.Examinations.Where(e => e.DayAt(record.Visit) == record.Visit.ExaminedOn).Select(e => Keep(e, record, all, rules)).ToList();
+        var kept = record
+            .Examinations.Where(e => e.DayAt(record.Visit) == record.Visit.ExaminedOn)
+            .Select(e => Keep(e, record, all, rules))
+            .ToList();
         var known = kept.Count > 0 && kept.TrueForAll(k => k is { IsKnown: true, Until: not null });
         return new PersonalDataOfVisit(
-            visit, [.. Names(record).OfType<string>().Distinct(StringComparer.Ordinal)], known ? kept.Max(k => k!.Until) : null,
-            [.. kept.Select(k => k is null ? "No rule is known for it: keep it." : $"{k.Words} ({k.Source})").Distinct(StringComparer.Ordinal)]);
+            visit,
+            [.. Names(record).OfType<string>().Distinct(StringComparer.Ordinal)],
+            known ? kept.Max(k => k!.Until) : null,
+            [
+                .. kept.Select(k => k is null ? "No rule is known for it: keep it." : $"{k.Words} ({k.Source})")
+                    .Distinct(StringComparer.Ordinal),
+            ]
+        );
     }
 
     /// <summary>Null where the regime is not known, or says nothing of such a document.</summary>
-    private static KeepUntil? Keep(Examination examination, ExaminationRecord record, IReadOnlyList<ExaminationRecord> all, KnownRules rules)
+    private static KeepUntil? Keep(
+        Examination examination,
+        ExaminationRecord record,
+        IReadOnlyList<ExaminationRecord> all,
+        KnownRules rules
+    )
     {
         var item = record.Items.FirstOrDefault(i => string.Equals(i.Id, examination.Item, StringComparison.Ordinal));
         var day = examination.DayAt(record.Visit);
         if (rules.FindRegime(examination.Regime ?? record.Visit.Regime) is null || record.Visit.ReportedOn is not { } made)
             return null;
-        var next = all.Where(o => o.Visit.ReportedOn > made && o.Examinations.Any(e => string.Equals(e.Item, examination.Item, StringComparison.Ordinal) && e.DayAt(o.Visit) > day))
-            .Select(o => o.Visit.ReportedOn).Min();
-        var kept = RegimesInForce.Of(rules.FindRegime(examination.Regime), rules.FindRegime(record.Visit.Regime), item?.Purpose, item?.Category, day)
-            .Select(r => r.Keep(Kept.As(examination.Basis, item?.Purpose), made, next)).ToList();
+        var next = all.Where(o =>
+                o.Visit.ReportedOn > made
+                && o.Examinations.Any(e => string.Equals(e.Item, examination.Item, StringComparison.Ordinal) && e.DayAt(o.Visit) > day)
+            )
+            .Select(o => o.Visit.ReportedOn)
+            .Min();
+        var kept = RegimesInForce
+            .Of(rules.FindRegime(examination.Regime), rules.FindRegime(record.Visit.Regime), item?.Purpose, item?.Category, day)
+            .Select(r => r.Keep(Kept.As(examination.Basis, item?.Purpose), made, next))
+            .ToList();
         return kept.Find(k => k is not { IsKnown: true, Until: not null }) ?? (kept.Contains(null) ? null : kept.MaxBy(k => k!.Until));
     }
 
     private static IEnumerable<string?> Names(ExaminationRecord record) =>
-        record.People.Select(p => p.Name)
-            .Concat(record.Disposals.Select(d => d.By)).Concat(record.Remedies.Select(r => r.DoneBy))
+        record
+            .People.Select(p => p.Name)
+            .Concat(record.Disposals.Select(d => d.By))
+            .Concat(record.Remedies.Select(r => r.DoneBy))
             .Concat(record.Examinations.SelectMany(e => e.Defects).Select(d => d.Notified?.Whom))
             .Where(n => n is not null && !record.People.Any(p => string.Equals(p.Id, n, StringComparison.Ordinal)));
 }

@@ -12,10 +12,19 @@ namespace ExamDocs.UseCases.Registered;
 /// </summary>
 internal static class PlaceInTime
 {
-    public static (LocalDate Day, int LessWithdrawn, int Number) Of(LocalDate? day, IEnumerable<(string Outcome, IReadOnlyList<string> Codes)> outcomes, int number) => (
-        day ?? LocalDate.MinIsoValue,
-        -outcomes.Count(o => string.Equals(o.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal) && o.Codes.Any(c => c is ['W', ..] and not "W10")),
-        number);
+    public static (LocalDate Day, int LessWithdrawn, int Number) Of(
+        LocalDate? day,
+        IEnumerable<(string Outcome, IReadOnlyList<string> Codes)> outcomes,
+        int number
+    ) =>
+        (
+            day ?? LocalDate.MinIsoValue,
+            -outcomes.Count(o =>
+                string.Equals(o.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal)
+                && o.Codes.Any(c => c is ['W', ..] and not "W10")
+            ),
+            number
+        );
 }
 
 /// <summary>The visits that a register remembers, as they are known to a record that is decided.</summary>
@@ -42,10 +51,11 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
 
     /// <exception cref="RegisterAlteredException">One of them is not as the log has it.</exception>
     public IReadOnlyList<KnownVisit> Touching(VisitToDecide visit) =>
-    [
-        .. (AsStored ? register.Visits.Touching(visit.Record, upTo, origin) : Logged.Touching(visit.Record, upTo, origin))
-            .Where(v => !string.Equals(v.Visit.Sha256, visit.Key, StringComparison.Ordinal)).Select(Known),
-    ];
+        [
+            .. (AsStored ? register.Visits.Touching(visit.Record, upTo, origin) : Logged.Touching(visit.Record, upTo, origin))
+                .Where(v => !string.Equals(v.Visit.Sha256, visit.Key, StringComparison.Ordinal))
+                .Select(Known),
+        ];
 
     private KnownVisit Known(TouchingVisit stored)
     {
@@ -56,19 +66,48 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     }
 
     private KnownOutcome Known(TouchingVisit stored, RememberedOutcome o) =>
-        new(o.Item, OutcomeWords.Find(o.Outcome) ?? throw new InvalidDataException(FormattableString.Invariant($"The register has an unknown outcome '{o.Outcome}' of visit {stored.Visit.Visit}.")), o.Codes)
+        new(
+            o.Item,
+            OutcomeWords.Find(o.Outcome)
+                ?? throw new InvalidDataException(
+                    FormattableString.Invariant($"The register has an unknown outcome '{o.Outcome}' of visit {stored.Visit.Visit}.")
+                ),
+            o.Codes
+        )
         {
-            ExaminedOn = o.ExaminedOn, Until = o.Until, NextBy = o.NextBy, Parts = o.Parts, NeverReleasable = o.NeverReleasable, Documents = IsNamed(stored) ? DocumentsOf(stored.Visit.Visit, o.Item) : [],
+            ExaminedOn = o.ExaminedOn,
+            Until = o.Until,
+            NextBy = o.NextBy,
+            Parts = o.Parts,
+            NeverReleasable = o.NeverReleasable,
+            Documents = IsNamed(stored) ? DocumentsOf(stored.Visit.Visit, o.Item) : [],
         };
 
     private bool IsNamed(TouchingVisit stored) =>
-        NamedBefore is not { } place || PlaceInTime.Of(stored.Visit.ExaminedOn, stored.Outcomes.Select(o => (o.Outcome, o.Codes)), stored.Visit.Visit).CompareTo(place) < 0;
+        NamedBefore is not { } place
+        || PlaceInTime.Of(stored.Visit.ExaminedOn, stored.Outcomes.Select(o => (o.Outcome, o.Codes)), stored.Visit.Visit).CompareTo(place)
+            < 0;
 
     /// <summary>The label that hangs on the item first, then the notice, then the report; what is current before what is not.</summary>
-    private IReadOnlyList<KnownDocument> DocumentsOf(int visit, string? item) => item is null ? [] :
-    [
-        .. register.About(item, visit).Where(d => d is { State: DocumentState.Issued, CopyOf: null })
-            .OrderByDescending(d => d.IsCurrent).ThenBy(d => d.Kind switch { "quarantine-label" => 0, "notice" => 1, "report" => 2, _ => 3 })
-            .ThenByDescending(d => d.Number, StringComparer.Ordinal).Select(d => new KnownDocument(d.Number, d.Kind)),
-    ];
+    private IReadOnlyList<KnownDocument> DocumentsOf(int visit, string? item) =>
+        item is null
+            ? []
+            :
+            [
+                .. register
+                    .About(item, visit)
+                    .Where(d => d is { State: DocumentState.Issued, CopyOf: null })
+                    .OrderByDescending(d => d.IsCurrent)
+                    .ThenBy(d =>
+                        d.Kind switch
+                        {
+                            "quarantine-label" => 0,
+                            "notice" => 1,
+                            "report" => 2,
+                            _ => 3,
+                        }
+                    )
+                    .ThenByDescending(d => d.Number, StringComparer.Ordinal)
+                    .Select(d => new KnownDocument(d.Number, d.Kind)),
+            ];
 }

@@ -25,16 +25,22 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
     public string? Objection => NamedBy is not null && !Exists ? Missing : null;
 
     /// <summary>What to say where it is not there.</summary>
-    public string Missing => NamedBy is null
-        ? $"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
-        : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register create --register {Shown}";
+    public string Missing =>
+        NamedBy is null
+            ? $"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
+            : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register "
+                + $"create --register {Shown}";
 
     /// <summary>What to say once it was made by itself.</summary>
-    public string Made => $"A register was made at {Place}: numbering starts there. One kept elsewhere is named with --register, or joined with examdocs register merge.";
+    public string Made =>
+        $"A register was made at {Place}: numbering starts there. One kept elsewhere is named with --register, or joined with "
+        + "examdocs register merge.";
 
     /// <summary>Without any password.</summary>
-    public string Shown => Uri.TryCreate(Place, UriKind.Absolute, out var uri) && uri.UserInfo.Contains(':', StringComparison.Ordinal)
-        ? Place.Replace($"{uri.UserInfo}@", $"{uri.UserInfo.Split(':')[0]}@", StringComparison.Ordinal) : Place;
+    public string Shown =>
+        Uri.TryCreate(Place, UriKind.Absolute, out var uri) && uri.UserInfo.Contains(':', StringComparison.Ordinal)
+            ? Place.Replace($"{uri.UserInfo}@", $"{uri.UserInfo.Split(':')[0]}@", StringComparison.Ordinal)
+            : Place;
 
     /// <summary>Makes the folder of the usual register, so that the register can be made in it.</summary>
     public void MakeFolder()
@@ -48,20 +54,28 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
     public IEnumerable<string> Strays(params IEnumerable<string> folders) =>
         from file in folders.Select(f => Path.GetFullPath(Path.Combine(f, FileName))).Distinct(StringComparer.Ordinal)
         where File.Exists(file) && !IsThis(file)
-        select $"{file} is not the register in use, which is {Shown}. Name it with --register to use it, or join it: examdocs register merge {file}";
+        select $"{file} is not the register in use, which is {Shown}. Name it with --register to use it, or join it: examdocs "
+            + $"register merge {file}";
 
     private bool IsThis(string file)
     {
         if (Place.Contains("://", StringComparison.Ordinal))
             return false;
         var (one, other) = (new FileInfo(Path.GetFullPath(Place)), new FileInfo(file));
-        return string.Equals(Target(one), Target(other), OperatingSystem.IsWindows() ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
+        return string.Equals(
+            Target(one),
+            Target(other),
+            OperatingSystem.IsWindows() ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal
+        );
     }
 
-    private static string Target(FileInfo file) => file.LinkTarget is null ? file.FullName : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
+    private static string Target(FileInfo file) =>
+        file.LinkTarget is null ? file.FullName : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
 
     /// <summary>In the user's own data: XDG_DATA_HOME or ~/.local/share on Linux, the local application data elsewhere.</summary>
-    private static string Usual() => Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } data
-        ? Path.Combine(data, "examdocs", FileName)
-        : throw new IOException("no folder for your own data is known on this machine; name a register with --register");
+    private static string Usual() =>
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify)
+            is { Length: > 0 } data
+            ? Path.Combine(data, "examdocs", FileName)
+            : throw new IOException("no folder for your own data is known on this machine; name a register with --register");
 }

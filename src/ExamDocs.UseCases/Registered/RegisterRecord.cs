@@ -36,34 +36,50 @@ internal sealed class RegisterRecord
 
     private ExaminationRecord? Of(LocalDate? dueBefore, string? employer, out string? refused)
     {
-        var latest = _register.Visits.Outcomes().Where(o => o.Outcome.Item is not null)
-            .GroupBy(o => (Employer: FirmName.Fold(o.Visit.Employer), o.Outcome.Item)).Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last()).ToList();
+        var latest = _register
+            .Visits.Outcomes()
+            .Where(o => o.Outcome.Item is not null)
+            .GroupBy(o => (Employer: FirmName.Fold(o.Visit.Employer), o.Outcome.Item))
+            .Select(g => g.OrderBy(o => o.Outcome.ExaminedOn ?? o.Visit.ExaminedOn).ThenBy(o => o.Visit.Visit).Last())
+            .ToList();
         var due = latest.Where(o => IsDue(o, dueBefore) && (employer is null || FirmName.Same(o.Visit.Employer, employer))).ToList();
         var employers = due.Select(o => o.Visit.Employer).DistinctBy(FirmName.Fold, StringComparer.Ordinal).ToList();
         refused = employers.Count switch
         {
-            0 => $"nothing in the register falls due{(dueBefore is { } day ? FormattableString.Invariant($" by {day:uuuu-MM-dd}") : "")}{(employer is null ? "" : $" for {employer}")}",
-            > 1 => $"kit of several employers falls due: {string.Join("; ", employers.Select(e => e ?? "not recorded"))}. Name one with --employer",
+            0 => "nothing in the register falls "
+                + $"due{(dueBefore is { } day ? FormattableString.Invariant($" by {day:uuuu-MM-dd}") : "")}{(employer is null ? "" : $" for {employer}")}",
+            > 1 => $"kit of several employers falls due: {string.Join("; ", employers.Select(e => e ?? "not recorded"))}. Name "
+                + "one with --employer",
             _ => null,
         };
         return refused is null ? Joined([.. WithAssemblies(due, latest)]) : null;
     }
 
-    /// <summary>What was not determined has to be examined, whatever the day; what is withdrawn is not examined again without somebody's deciding it.</summary>
-    private static bool IsDue(PastOutcome outcome, LocalDate? before) => !outcome.IsWithdrawal()
+    /// <summary>
+    /// What was not determined has to be examined, whatever the day; what is withdrawn is not examined again without somebody's deciding
+    /// it.
+    /// </summary>
+    private static bool IsDue(PastOutcome outcome, LocalDate? before) =>
+        !outcome.IsWithdrawal()
         && (before is null || outcome.Outcome.NextBy is not { } next || next <= before || outcome.Outcome.Until <= before);
 
     private IEnumerable<PastOutcome> WithAssemblies(List<PastOutcome> due, List<PastOutcome> latest)
     {
-        var known = latest.Where(o => string.Equals(FirmName.Fold(o.Visit.Employer), FirmName.Fold(due[0].Visit.Employer), StringComparison.Ordinal)).ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
+        var known = latest
+            .Where(o => string.Equals(FirmName.Fold(o.Visit.Employer), FirmName.Fold(due[0].Visit.Employer), StringComparison.Ordinal))
+            .ToDictionary(o => o.Outcome.Item!, StringComparer.Ordinal);
         var wanted = due.Select(o => o.Outcome.Item!).ToHashSet(StringComparer.Ordinal);
-        for (var before = -1; before != wanted.Count;)
+        for (var before = -1; before != wanted.Count; )
         {
             before = wanted.Count;
             foreach (var (id, outcome) in known)
             {
                 // A part that was withdrawn or taken off since belongs to no next visit.
-                if (ItemOf(outcome)?.FittedTo is { } whole && known.ContainsKey(whole) && (wanted.Contains(id) || (wanted.Contains(whole) && !outcome.IsWithdrawal())))
+                if (
+                    ItemOf(outcome)?.FittedTo is { } whole
+                    && known.ContainsKey(whole)
+                    && (wanted.Contains(id) || (wanted.Contains(whole) && !outcome.IsWithdrawal()))
+                )
                     _ = wanted.Add(id) | wanted.Add(whole);
             }
         }
@@ -85,8 +101,22 @@ internal sealed class RegisterRecord
             People = people.All,
             Items = [.. chosen.Select(ItemOf).OfType<Item>()],
             Limits = [.. parts.SelectMany(p => p.Limits).Distinct()],
-            Examinations = [.. parts.SelectMany(p => p.Examinations.Select(e => e with { ExaminedOn = e.DayAt(p.Visit) })).Where(e => Chosen(e.Item)).DistinctBy(e => (e.Item, e.ExaminedOn, e.Conclusion))],
-            Renewals = [.. parts.SelectMany(p => p.Renewals).Where(r => Chosen(r.Item) && (r.RemovedPart is null || Chosen(r.RemovedPart)) && (r.FittedPart is null || Chosen(r.FittedPart))).Distinct()],
+            Examinations =
+            [
+                .. parts
+                    .SelectMany(p => p.Examinations.Select(e => e with { ExaminedOn = e.DayAt(p.Visit) }))
+                    .Where(e => Chosen(e.Item))
+                    .DistinctBy(e => (e.Item, e.ExaminedOn, e.Conclusion)),
+            ],
+            Renewals =
+            [
+                .. parts
+                    .SelectMany(p => p.Renewals)
+                    .Where(r =>
+                        Chosen(r.Item) && (r.RemovedPart is null || Chosen(r.RemovedPart)) && (r.FittedPart is null || Chosen(r.FittedPart))
+                    )
+                    .Distinct(),
+            ],
             Remedies = [.. parts.SelectMany(p => p.Remedies).Where(r => Chosen(r.Item)).Distinct()],
             Releases = [.. parts.SelectMany(p => p.Releases).Where(r => Chosen(r.Item)).Distinct()],
             Disposals = [.. parts.SelectMany(p => p.Disposals).Where(d => Chosen(d.Item)).Distinct()],
@@ -120,7 +150,17 @@ internal sealed class PeopleOfVisits
         string? Name(string? id) => id is not null && names.TryGetValue(id, out var renamed) ? renamed : id;
         return record with
         {
-            Examinations = [.. record.Examinations.Select(e => e with { Examiner = Name(e.Examiner), Author = Name(e.Author), AuthenticatedBy = Name(e.AuthenticatedBy) })],
+            Examinations =
+            [
+                .. record.Examinations.Select(e =>
+                    e with
+                    {
+                        Examiner = Name(e.Examiner),
+                        Author = Name(e.Author),
+                        AuthenticatedBy = Name(e.AuthenticatedBy),
+                    }
+                ),
+            ],
             Renewals = [.. record.Renewals.Select(r => r with { DoneBy = Name(r.DoneBy), SupervisedBy = Name(r.SupervisedBy) })],
             Remedies = [.. record.Remedies.Select(r => r with { DoneBy = Name(r.DoneBy) })],
             Releases = [.. record.Releases.Select(r => r with { By = Name(r.By) })],

@@ -65,7 +65,10 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// <param name="cancellation">Ends it between two documents.</param>
     /// <returns>Why it stopped before the last document; null where it did not.</returns>
     public async Task<string?> IssueAsync(
-        IReadOnlyList<ReadVisits> read, Func<CheckedInput, EndedLines, IReadOnlyList<DocumentJob>> compose, CancellationToken cancellation)
+        IReadOnlyList<ReadVisits> read,
+        Func<CheckedInput, EndedLines, IReadOnlyList<DocumentJob>> compose,
+        CancellationToken cancellation
+    )
     {
         var decided = DecideRun.Remember(read, Register, _today, _rules);
         _inputs = [.. decided.Inputs];
@@ -82,7 +85,8 @@ internal sealed class RegisteredRun : IAsyncDisposable
     }
 
     /// <summary>Takes back what the corrected records no longer bear out.</summary>
-    public void TakeBack() => _remarks.AddRange(_corrections.TakeBack(Press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
+    public void TakeBack() =>
+        _remarks.AddRange(_corrections.TakeBack(Press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
 
     public async ValueTask DisposeAsync()
     {

@@ -11,23 +11,35 @@ namespace ExamDocs.UseCases.Registered;
 /// <summary>What is remembered of a determined visit.</summary>
 internal static class RememberVisit
 {
-    public static VisitToRemember Of(DeterminedVisit visit) => new(
-        visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. KnownOutcomes.Of(visit).Select(Remembered)])
-    {
-        Version = ProgramVersion.Deciding(visit), AsOf = visit.AsOf,
-    };
+    public static VisitToRemember Of(DeterminedVisit visit) =>
+        new(visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. KnownOutcomes.Of(visit).Select(Remembered)])
+        {
+            Version = ProgramVersion.Deciding(visit),
+            AsOf = visit.AsOf,
+        };
 
     /// <summary>With the lines of documents of earlier visits that it ends.</summary>
     /// <param name="decided">The visit.</param>
     /// <param name="numberOf">Number in the register of a visit known when it was decided; null for one that is not there.</param>
-    public static VisitToRemember Of(DecidedVisit decided, Func<int, int?> numberOf) => Of(decided.Visit) with { Ends = [.. EndsOf(decided, numberOf)] };
+    public static VisitToRemember Of(DecidedVisit decided, Func<int, int?> numberOf) =>
+        Of(decided.Visit) with
+        {
+            Ends = [.. EndsOf(decided, numberOf)],
+        };
 
-    private static RememberedOutcome Remembered(KnownOutcome o) => new(o.Item, o.Outcome.Word(), o.Codes)
-    {
-        ExaminedOn = o.ExaminedOn, Until = o.Until, NextBy = o.NextBy, Parts = o.Parts, NeverReleasable = o.NeverReleasable,
-    };
+    private static RememberedOutcome Remembered(KnownOutcome o) =>
+        new(o.Item, o.Outcome.Word(), o.Codes)
+        {
+            ExaminedOn = o.ExaminedOn,
+            Until = o.Until,
+            NextBy = o.NextBy,
+            Parts = o.Parts,
+            NeverReleasable = o.NeverReleasable,
+        };
 
-    /// <summary>What was not merely left unexamined, and may not be used: what was said of it before, and of what it is fitted to, holds no longer.</summary>
+    /// <summary>
+    /// What was not merely left unexamined, and may not be used: what was said of it before, and of what it is fitted to, holds no longer.
+    /// </summary>
     private static IEnumerable<LineEnd> EndsOf(DecidedVisit decided, Func<int, int?> numberOf) =>
         from item in decided.Visit.Everything
         let why = WhyItEnds(item)
@@ -39,11 +51,12 @@ internal static class RememberVisit
         where visit is not null
         select new LineEnd(visit.Value, line.OtherId, day, line.IsWhole ? $"{line.Item}, which is fitted to it, {why}" : why);
 
-    private static string? WhyItEnds(DeterminedItem item) => item switch
-    {
-        { Outcome: Outcome.Withdraw } => "was withdrawn",
-        { Item.Status: ItemStatus.Lost } => "was recorded as lost",
-        { Outcome: Outcome.Undetermined } when item.Reasons.Any(r => r.Code is not "U0") => "is held: it could not be determined",
-        _ => null,
-    };
+    private static string? WhyItEnds(DeterminedItem item) =>
+        item switch
+        {
+            { Outcome: Outcome.Withdraw } => "was withdrawn",
+            { Item.Status: ItemStatus.Lost } => "was recorded as lost",
+            { Outcome: Outcome.Undetermined } when item.Reasons.Any(r => r.Code is not "U0") => "is held: it could not be determined",
+            _ => null,
+        };
 }

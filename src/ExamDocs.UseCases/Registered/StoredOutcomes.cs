@@ -6,5 +6,6 @@ namespace ExamDocs.UseCases.Registered;
 /// <summary>What a register's words for outcomes mean.</summary>
 internal static class StoredOutcomes
 {
-    public static bool IsWithdrawal(this PastOutcome outcome) => string.Equals(outcome.Outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal);
+    public static bool IsWithdrawal(this PastOutcome outcome) =>
+        string.Equals(outcome.Outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal);
 }

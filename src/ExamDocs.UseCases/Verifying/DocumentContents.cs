@@ -24,22 +24,34 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
         try
         {
             var files = new[] { EmbeddedFiles.DocumentName, EmbeddedFiles.RecordName, EmbeddedFiles.OutcomeName }
-                .Select(name => AttachedFiles.Find(pdf, name, JsonRecordReader.MaxBytes)).ToArray();
+                .Select(name => AttachedFiles.Find(pdf, name, JsonRecordReader.MaxBytes))
+                .ToArray();
             if (Array.TrueForAll(files, f => f is null))
                 return Refused("it is not one of our documents: it holds no data that a document of this program holds");
             if (files is not [{ } document, { } record, { } outcome])
                 return Refused("the data within are not whole: every document holds examdocs.json, outcome.json and document.json");
             return Read(document, record, outcome);
         }
-        catch (Exception e) when (e is PdfSyntaxException or ArgumentException or InvalidOperationException or FormatException or OverflowException or IOException or NotSupportedException)
+        catch (Exception e)
+            when (e
+                    is PdfSyntaxException
+                        or ArgumentException
+                        or InvalidOperationException
+                        or FormatException
+                        or OverflowException
+                        or IOException
+                        or NotSupportedException
+            )
         {
             return Refused("it is not one of our documents, or it is damaged: what is in the file cannot be read");
         }
     }
 
     /// <summary>Determined once more, on the day and with the history that it names; null where it cannot be.</summary>
-    public DeterminedVisit? Determined(KnownRules rules) => Record.Record is not { } record || Entanglement.Of(record, Record.Findings) is not null
-        ? null : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
+    public DeterminedVisit? Determined(KnownRules rules) =>
+        Record.Record is not { } record || Entanglement.Of(record, Record.Findings) is not null
+            ? null
+            : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
 
     private static (DocumentContents?, Statement) Read(byte[] document, byte[] record, byte[] outcome)
     {
@@ -48,7 +60,10 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
         var read = EmbeddedRecord.Read(record, EmbeddedFiles.RecordName);
         return read.Record is null
             ? Refused($"the record within cannot be read: {read.Unreadable}")
-            : (new DocumentContents(basis, read, outcome), Statement.Holds(Question, $"it calls itself {basis.Number}, and the data it was made from are whole"));
+            : (
+                new DocumentContents(basis, read, outcome),
+                Statement.Holds(Question, $"it calls itself {basis.Number}, and the data it was made from are whole")
+            );
     }
 
     private static (DocumentContents?, Statement) Refused(string why) => (null, Statement.Fails(Question, why));

@@ -21,20 +21,34 @@ internal static class OutcomeQuestion
         if (Results(contents.Outcome) is not { } said)
             return Statement.Fails(Question, "the outcomes within cannot be read");
         var differing = Results(expected)!.Except(said).Select(r => $"{r.Id} is {r}").ToList();
-        var what = differing.Count > 0 || said.Count != items.Count ? $"the record within gives other outcomes: {string.Join(", ", differing.Take(5))}" : null;
+        var what =
+            differing.Count > 0 || said.Count != items.Count
+                ? $"the record within gives other outcomes: {string.Join(", ", differing.Take(5))}"
+                : null;
         return (what, other) switch
         {
-            (null, true) => Statement.Holds(Question, $"the record within, determined once more, gives the same outcomes; it was decided by version {version}, whose reasons may be worded otherwise"),
+            (null, true) => Statement.Holds(
+                Question,
+                $"the record within, determined once more, gives the same outcomes; it was decided by version {version}, "
+                    + "whose reasons may be worded otherwise"
+            ),
             (null, false) => Statement.Fails(Question, "the reasons within are not those that the record within gives"),
-            (_, true) => Statement.Fails(Question, $"decided by version {version}; version {ProgramVersion.Current} decides otherwise: {what}"),
+            (_, true) => Statement.Fails(
+                Question,
+                $"decided by version {version}; version {ProgramVersion.Current} decides otherwise: {what}"
+            ),
             _ => Statement.Fails(Question, what),
         };
     }
 
-    /// <summary>The record within does not lead to such a document. Another version may have issued documents that this one does not.</summary>
+    /// <summary>
+    /// The record within does not lead to such a document. Another version may have issued documents that this one does not.
+    /// </summary>
     public static Statement NotCalledFor(DocumentContents contents)
     {
-        var what = $"the record within, determined once more, calls for no {contents.Basis.Kind} of {string.Join(", ", contents.Basis.Items.Take(5))}";
+        var what =
+            $"the record within, determined once more, calls for no {contents.Basis.Kind} of "
+            + $"{string.Join(", ", contents.Basis.Items.Take(5))}";
         return Statement.Fails(Question, what);
     }
 
@@ -43,8 +57,13 @@ internal static class OutcomeQuestion
         try
         {
             using var json = JsonDocument.Parse(outcome, new JsonDocumentOptions { MaxDepth = 32 });
-            return [.. json.RootElement.GetProperty("items").EnumerateArray().Select(i =>
-                new Result(Text(i, "id"), Text(i, "outcome"), Text(i, "until"), Text(i, "nextExaminationBy")))];
+            return
+            [
+                .. json
+                    .RootElement.GetProperty("items")
+                    .EnumerateArray()
+                    .Select(i => new Result(Text(i, "id"), Text(i, "outcome"), Text(i, "until"), Text(i, "nextExaminationBy"))),
+            ];
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException or KeyNotFoundException)
         {
@@ -56,6 +75,7 @@ internal static class OutcomeQuestion
 
     private sealed record Result(string? Id, string? Outcome, string? Until, string? Next)
     {
-        public override string ToString() => $"{Outcome}{(Until is null ? "" : $" {Until}")}{(Next is null ? "" : $", next examination by {Next}")}";
+        public override string ToString() =>
+            $"{Outcome}{(Until is null ? "" : $" {Until}")}{(Next is null ? "" : $", next examination by {Next}")}";
     }
 }

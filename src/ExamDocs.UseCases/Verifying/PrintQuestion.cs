@@ -18,7 +18,12 @@ internal static class PrintQuestion
     {
         try
         {
-            return KnownStructure.Faults(pdf) is { Count: > 0 } faults ? Statement.Fails(Question, $"it shows or holds what no document of this program does: {string.Join("; ", faults.Take(Quoted))}") : null;
+            return KnownStructure.Faults(pdf) is { Count: > 0 } faults
+                ? Statement.Fails(
+                    Question,
+                    $"it shows or holds what no document of this program does: {string.Join("; ", faults.Take(Quoted))}"
+                )
+                : null;
         }
         catch (Exception e) when (IsOfTheFile(e))
         {
@@ -30,10 +35,20 @@ internal static class PrintQuestion
     /// <param name="contents">What is within it.</param>
     /// <param name="jobs">What it may be, one at least.</param>
     /// <param name="reprint">Makes the pages once more.</param>
-    public static async Task<Statement> AskAsync(byte[] pdf, DocumentContents contents, IReadOnlyList<DocumentJob> jobs, Reprint reprint, CancellationToken cancellation)
+    public static async Task<Statement> AskAsync(
+        byte[] pdf,
+        DocumentContents contents,
+        IReadOnlyList<DocumentJob> jobs,
+        Reprint reprint,
+        CancellationToken cancellation
+    )
     {
         if (contents.Basis.Version is var version && !string.Equals(version, ProgramVersion.Current, StringComparison.Ordinal))
-            return Statement.NotChecked(Question, $"it was printed by version {version}, whose wording version {ProgramVersion.Current} does not know: its text could not be compared");
+            return Statement.NotChecked(
+                Question,
+                $"it was printed by version {version}, whose wording version {ProgramVersion.Current} does not know: its text "
+                    + "could not be compared"
+            );
         try
         {
             var pictures = DrawnPictures.Of(pdf);
@@ -57,10 +72,17 @@ internal static class PrintQuestion
     private static Statement Compared(byte[] pdf, byte[]? remade)
     {
         if (remade is null)
-            return Statement.NotChecked(Question, "its words are those that follow from the data within; where they stand was not compared, since there is no browser here to print it with once more");
+            return Statement.NotChecked(
+                Question,
+                "its words are those that follow from the data within; where they stand was not compared, since there is no "
+                    + "browser here to print it with once more"
+            );
         var found = SameFile.Differences(pdf, remade);
         if (found.Count == 0)
-            return Statement.Holds(Question, "printed once more from the data within, it is the same in every mark of every page; what photos show is not compared");
+            return Statement.Holds(
+                Question,
+                "printed once more from the data within, it is the same in every mark of every page; what photos show is not compared"
+            );
         var drawn = SameDrawing.Differences(pdf, remade);
         // Another browser or other fonts set the same page a little differently.
         var isOfAnotherComputer = !SameFile.AreOfOneKindOfComputer(pdf, remade);
@@ -69,13 +91,33 @@ internal static class PrintQuestion
             (> 0, false) => Fails(drawn),
             (0, false) => Fails([.. found.Select(d => d.Words)]),
             (_, true) when !SameDrawing.KeepRows(pdf, remade) => Fails(["words of one row stand in different rows"]),
-            (0, true) => Statement.NotChecked(Question, "its words are those that follow from the data within, each in its place; how the letters look was not compared, since it was printed with another browser or other fonts than are here"),
-            _ => Statement.NotChecked(Question, "its words are those that follow from the data within; where they stand and how they look was not compared, since it was printed with another browser or other fonts than are here"),
+            (0, true) => Statement.NotChecked(
+                Question,
+                "its words are those that follow from the data within, each in its place; how the letters look was not "
+                    + "compared, since it was printed with another browser or other fonts than are here"
+            ),
+            _ => Statement.NotChecked(
+                Question,
+                "its words are those that follow from the data within; where they stand and how they look was not compared, "
+                    + "since it was printed with another browser or other fonts than are here"
+            ),
         };
     }
 
     private static Statement Fails(IReadOnlyList<string> found) =>
-        Statement.Fails(Question, $"the pages do not show what follows from the data within: {string.Join("; ", found.Take(Quoted))}{(found.Count > Quoted ? "; and more" : "")}");
+        Statement.Fails(
+            Question,
+            "the pages do not show what follows from the data within: "
+                + $"{string.Join("; ", found.Take(Quoted))}{(found.Count > Quoted ? "; and more" : "")}"
+        );
 
-    private static bool IsOfTheFile(Exception e) => e is PdfSyntaxException or ArgumentException or InvalidOperationException or FormatException or OverflowException or IOException or NotSupportedException;
+    private static bool IsOfTheFile(Exception e) =>
+        e
+            is PdfSyntaxException
+                or ArgumentException
+                or InvalidOperationException
+                or FormatException
+                or OverflowException
+                or IOException
+                or NotSupportedException;
 }

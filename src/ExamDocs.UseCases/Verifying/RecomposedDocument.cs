@@ -17,17 +17,30 @@ namespace ExamDocs.UseCases.Verifying;
 internal static partial class RecomposedDocument
 {
     /// <summary>The jobs of its kind and items that the visit calls for; more than one where items share an id.</summary>
-    /// <remarks>Photos are not among the data within. Where one was printed, its caption is; which were, the findings of reading say.</remarks>
+    /// <remarks>Photos are not among the data within. Where one was printed, its caption is; which were, the findings of reading
+    /// say.</remarks>
     public static IReadOnlyList<DocumentJob> Jobs(DocumentContents contents, DeterminedVisit visit)
     {
         var (basis, photos) = (contents.Basis, PrintedPhotos(contents.Record));
-        return [.. LeftOut(basis, visit).SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null, left).Jobs)
-            .Where(j => string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal) && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal))
-            .Select(j => basis.CopyOf is { } original ? j.Copy?.Invoke(original) : j).OfType<DocumentJob>()
-            .Select(j => j with { Language = basis.Language, Letterhead = basis.Letterhead })];
+        return
+        [
+            .. LeftOut(basis, visit)
+                .SelectMany(left =>
+                    ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null, left).Jobs
+                )
+                .Where(j =>
+                    string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal)
+                    && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal)
+                )
+                .Select(j => basis.CopyOf is { } original ? j.Copy?.Invoke(original) : j)
+                .OfType<DocumentJob>()
+                .Select(j => j with { Language = basis.Language, Letterhead = basis.Letterhead }),
+        ];
     }
 
-    /// <summary>A schedule is issued without an item that cannot be printed whole, and names it as not reported, by its id if that can be printed.</summary>
+    /// <summary>
+    /// A schedule is issued without an item that cannot be printed whole, and names it as not reported, by its id if that can be printed.
+    /// </summary>
     private static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
     {
         var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
@@ -39,10 +52,20 @@ internal static partial class RecomposedDocument
     /// <param name="job">The job.</param>
     /// <param name="basis">What it rests on.</param>
     /// <param name="renderer">Makes the page.</param>
-    /// <param name="pictures">The photos and the logo that the document shows, in their order: they are not compared, but where they stand is.</param>
-    public static async Task<string> HtmlAsync(DocumentJob job, DocumentBasis basis, DocumentRenderer renderer, IReadOnlyList<DrawnPicture> pictures)
+    /// <param name="pictures">The photos and the logo that the document shows, in their order: they are not compared, but where they stand
+    /// is.</param>
+    public static async Task<string> HtmlAsync(
+        DocumentJob job,
+        DocumentBasis basis,
+        DocumentRenderer renderer,
+        IReadOnlyList<DrawnPicture> pictures
+    )
     {
-        var identity = new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version) { Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))], Signature = basis.Signature };
+        var identity = new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version)
+        {
+            Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))],
+            Signature = basis.Signature,
+        };
         var html = await job.RenderAsync(renderer, identity);
         if (Picture().Count(html) < pictures.Count && job.Letterhead is { } head)
             html = await (job with { Letterhead = head with { Logo = Blank } }).RenderAsync(renderer, identity);
@@ -52,24 +75,33 @@ internal static partial class RecomposedDocument
         return Picture().Replace(html, found => Shown(pictures[at++], found));
     }
 
-    private static string Shown(DrawnPicture picture, Match found) => string.Create(CultureInfo.InvariantCulture,
-        $"src=\"data:image/jpeg;base64,{Convert.ToBase64String(picture.Jpeg.Span)}\"{found.Groups["words"].Value}{(found.Groups["size"].Success ? $" width=\"{picture.WidthPx}\" height=\"{picture.HeightPx}\"" : "")}");
+    private static string Shown(DrawnPicture picture, Match found) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"src=\"data:image/jpeg;base64,{Convert.ToBase64String(picture.Jpeg.Span)}\"{found.Groups["words"].Value}{(found.Groups["size"].Success ? $" width=\"{picture.WidthPx}\" height=\"{picture.HeightPx}\"" : "")}"
+        );
 
     private static readonly byte[] Mark = Encoding.ASCII.GetBytes("a picture that is not within");
 
     private static PhotoPrint Blank { get; } = new(Mark, 1, 1);
 
-    [GeneratedRegex("""src="data:image/jpeg;base64,YSBwaWN0dXJlIHRoYXQgaXMgbm90IHdpdGhpbg=="(?<words> alt="[^"]*")(?<size> width="1" height="1")?""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        """src="data:image/jpeg;base64,YSBwaWN0dXJlIHRoYXQgaXMgbm90IHdpdGhpbg=="(?<words> alt="[^"]*")(?<size> width="1" height="1")?""",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Picture();
 
     private static HashSet<Observation> PrintedPhotos(ReadResult read)
     {
         var faulty = read.Findings.Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
-        var printed = from e in read.Record!.Examinations.Index()
-                      from o in e.Item.Observations.Index()
-                      where !string.IsNullOrWhiteSpace(o.Item.Photo)
-                          && !faulty.Contains(string.Create(CultureInfo.InvariantCulture, $"/examinations/{e.Index}/observations/{o.Index}/photo"))
-                      select o.Item;
+        var printed =
+            from e in read.Record!.Examinations.Index()
+            from o in e.Item.Observations.Index()
+            where
+                !string.IsNullOrWhiteSpace(o.Item.Photo)
+                && !faulty.Contains(string.Create(CultureInfo.InvariantCulture, $"/examinations/{e.Index}/observations/{o.Index}/photo"))
+            select o.Item;
         return new HashSet<Observation>(printed, ReferenceEqualityComparer.Instance);
     }
 }

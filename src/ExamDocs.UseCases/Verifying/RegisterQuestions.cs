@@ -7,7 +7,9 @@ namespace ExamDocs.UseCases.Verifying;
 /// <summary>Does the register know it, are these the bytes as issued, and is it current?</summary>
 internal static class RegisterQuestions
 {
-    private const string Register = "register", Bytes = "bytes", State = "state";
+    private const string Register = "register",
+        Bytes = "bytes",
+        State = "state";
 
     /// <param name="number">As the file says; null where it says none.</param>
     /// <param name="pdf">The whole file.</param>
@@ -15,21 +17,45 @@ internal static class RegisterQuestions
     /// <param name="issuedBy">Identity of the register that gave out the number, as the file says; null where it says none.</param>
     /// <param name="identity">Identity of the register asked.</param>
     public static IEnumerable<Statement> Ask(
-        string? number, byte[] pdf, Func<string, DocumentStatus?>? register, string? issuedBy = null, string? identity = null)
+        string? number,
+        byte[] pdf,
+        Func<string, DocumentStatus?>? register,
+        string? issuedBy = null,
+        string? identity = null
+    )
     {
         if (register is null)
-            return [Statement.NotChecked(Register, "no register was asked: whether it was issued, is unaltered and still current is not checked")];
+            return
+            [
+                Statement.NotChecked(
+                    Register,
+                    "no register was asked: whether it was issued, is unaltered and still current is not checked"
+                ),
+            ];
         if (number is null)
             return [Statement.NotChecked(Register, "it has no number to ask the register for")];
         var known = register(number);
         // Two registers may each have given out a number; only the one that gave out this one can tell.
-        if (issuedBy is not null && identity is not null && !string.Equals(issuedBy, known?.Origin ?? identity, StringComparison.Ordinal) && !IsAsIssued(known, pdf))
-            return [Statement.NotChecked(Register, $"{number} was given out by another register ({issuedBy[..Math.Min(8, issuedBy.Length)]}), not by the one asked ({identity[..8]}): ask that one")];
+        if (
+            issuedBy is not null
+            && identity is not null
+            && !string.Equals(issuedBy, known?.Origin ?? identity, StringComparison.Ordinal)
+            && !IsAsIssued(known, pdf)
+        )
+            return
+            [
+                Statement.NotChecked(
+                    Register,
+                    $"{number} was given out by another register ({issuedBy[..Math.Min(8, issuedBy.Length)]}), not by the one "
+                        + $"asked ({identity[..8]}): ask that one"
+                ),
+            ];
         return known is not null ? Of(known, pdf) : [Statement.Fails(Register, $"the register has given out no number {number}")];
     }
 
     private static bool IsAsIssued(DocumentStatus? known, byte[] pdf) =>
-        known is { State: DocumentState.Issued } && string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal);
+        known is { State: DocumentState.Issued }
+        && string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal);
 
     private static IEnumerable<Statement> Of(DocumentStatus known, byte[] pdf)
     {
@@ -37,7 +63,10 @@ internal static class RegisterQuestions
         if (known is { State: DocumentState.Pending } or { Sha256: null, State: DocumentState.Issued })
             yield return Statement.Fails(State, $"{known.Number} is not issued yet: its printing was interrupted");
         else if (known.State is DocumentState.Void)
-            yield return Statement.Fails(State, $"{known.Number} is void{EndedWords.Because(known.VoidReason)}: nothing was ever issued under it");
+            yield return Statement.Fails(
+                State,
+                $"{known.Number} is void{EndedWords.Because(known.VoidReason)}: nothing was ever issued under it"
+            );
         else
         {
             yield return string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal)
@@ -47,12 +76,24 @@ internal static class RegisterQuestions
         }
     }
 
-    private static Statement End(DocumentStatus known) => known.Ended switch
-    {
-        DocumentEnd.Replaced => Statement.Fails(State, $"{known.Number} is replaced{EndedWords.On(known.EndedOn)}{(known.ReplacedBy is { Count: > 0 } by ? $" by {string.Join(", ", by)}" : "")}{EndedWords.Because(known.EndedReason)}"),
-        DocumentEnd.Withdrawn => Statement.Fails(State, $"{known.Number} is withdrawn{EndedWords.On(known.EndedOn)}{EndedWords.Because(known.EndedReason)}"),
-        DocumentEnd.Ended => Statement.Fails(State, $"{known.Number} no longer holds: {EndedWords.Of(known)}"),
-        _ when known.EndedLines.Count > 0 => Statement.Fails(State, $"{known.Number} no longer holds for {string.Join(", ", known.EndedLines.Select(l => l.Item))}: {EndedWords.Of(known)}; for the other items it still does"),
-        _ => Statement.Holds(State, "it is current: neither replaced nor withdrawn, and nothing of it has ended"),
-    };
+    private static Statement End(DocumentStatus known) =>
+        known.Ended switch
+        {
+            DocumentEnd.Replaced => Statement.Fails(
+                State,
+                $"{known.Number} is "
+                    + $"replaced{EndedWords.On(known.EndedOn)}{(known.ReplacedBy is { Count: > 0 } by ? $" by {string.Join(", ", by)}" : "")}{EndedWords.Because(known.EndedReason)}"
+            ),
+            DocumentEnd.Withdrawn => Statement.Fails(
+                State,
+                $"{known.Number} is withdrawn{EndedWords.On(known.EndedOn)}{EndedWords.Because(known.EndedReason)}"
+            ),
+            DocumentEnd.Ended => Statement.Fails(State, $"{known.Number} no longer holds: {EndedWords.Of(known)}"),
+            _ when known.EndedLines.Count > 0 => Statement.Fails(
+                State,
+                $"{known.Number} no longer holds for {string.Join(", ", known.EndedLines.Select(l => l.Item))}: "
+                    + $"{EndedWords.Of(known)}; for the other items it still does"
+            ),
+            _ => Statement.Holds(State, "it is current: neither replaced nor withdrawn, and nothing of it has ended"),
+        };
 }

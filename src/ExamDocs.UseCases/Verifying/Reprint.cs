@@ -28,8 +28,14 @@ internal sealed class Reprint : IAsyncDisposable
         try
         {
             var (printed, data) = (await browser.PrintAsync(html, cancellation), EmbeddedFiles.Within(given));
-            return contents.Basis.Signature is null && !IsSigned(given) ? Finisher.Finish(printed, data)
-                : Finisher.FinishForSignature(printed, data, SignedFileFacts.SignerOf(given) ?? "", contents.Basis.Language.Words.Common.SignatureField);
+            return contents.Basis.Signature is null && !IsSigned(given)
+                ? Finisher.Finish(printed, data)
+                : Finisher.FinishForSignature(
+                    printed,
+                    data,
+                    SignedFileFacts.SignerOf(given) ?? "",
+                    contents.Basis.Language.Words.Common.SignatureField
+                );
         }
         catch (Exception e) when (e is PrintException or PdfSyntaxException)
         {

@@ -13,15 +13,36 @@ internal static class SignatureQuestion
     /// <param name="contents">What is within it; null where that cannot be read.</param>
     /// <param name="trust">The certificates that are known here.</param>
     /// <param name="now">When it is asked.</param>
-    public static (IReadOnlyList<Statement> Statements, bool Vouches) Ask(byte[] pdf, DocumentContents? contents, SignatureTrust trust, Instant now)
+    public static (IReadOnlyList<Statement> Statements, bool Vouches) Ask(
+        byte[] pdf,
+        DocumentContents? contents,
+        SignatureTrust trust,
+        Instant now
+    )
     {
         var report = SignatureCheck.Of(pdf, trust, now);
         if (!report.IsSigned)
-            return (contents?.Basis.Signature is { } missing
-                ? [Statement.Fails(Question, $"its page says that it is electronically signed by {missing.Name}, and there is no signature")]
-                : [Statement.Holds(Question, "it bears no electronic signature")], false);
+            return (
+                contents?.Basis.Signature is { } missing
+                    ?
+                    [
+                        Statement.Fails(
+                            Question,
+                            $"its page says that it is electronically signed by {missing.Name}, and there is no signature"
+                        ),
+                    ]
+                    : [Statement.Holds(Question, "it bears no electronic signature")],
+                false
+            );
         var vouches = report is { IsIntact: true, IsTrusted: true, Faults: [] };
-        return ([.. Of(report, Examiner(contents)), .. Printed(report, contents), .. report.NotChecked.Select(text => Statement.NotChecked(Question, Plain(text)))], vouches);
+        return (
+            [
+                .. Of(report, Examiner(contents)),
+                .. Printed(report, contents),
+                .. report.NotChecked.Select(text => Statement.NotChecked(Question, Plain(text))),
+            ],
+            vouches
+        );
     }
 
     private static IEnumerable<Statement> Of(SignatureReport report, string examiner)
@@ -32,13 +53,24 @@ internal static class SignatureQuestion
                 yield return Statement.Fails(Question, Plain(fault));
             yield break;
         }
-        var when = report.TimestampedAt is { } at ? $", by {at.ToString("uuuu-MM-dd HH:mm 'UTC'", CultureInfo.InvariantCulture)} as a timestamp says" : "";
-        var who = $"signed by {report.SignedBy ?? "nobody named"} (certificate of {report.Issuer ?? "nobody named"}, SHA-256 {report.Fingerprint}{when}); {examiner}";
+        var when = report.TimestampedAt is { } at
+            ? $", by {at.ToString("uuuu-MM-dd HH:mm 'UTC'", CultureInfo.InvariantCulture)} as a timestamp says"
+            : "";
+        var who =
+            $"signed by {report.SignedBy ?? "nobody named"} (certificate of {report.Issuer ?? "nobody named"}, SHA-256 "
+            + $"{report.Fingerprint}{when}); {examiner}";
         yield return report switch
         {
             { IsTrusted: true, IsNamed: true } => Statement.Holds(Question, $"{who}; the certificate is the one that you named"),
-            { IsTrusted: true } => Statement.Holds(Question, $"{who}; the certificate was issued by {report.TrustedBy}, which you named, for signing documents"),
-            _ => Statement.NotChecked(Question, $"{who}; unaltered since, by a certificate that you did not name, and anybody can make one in any name (--trust FILE names the issuer's own certificate)"),
+            { IsTrusted: true } => Statement.Holds(
+                Question,
+                $"{who}; the certificate was issued by {report.TrustedBy}, which you named, for signing documents"
+            ),
+            _ => Statement.NotChecked(
+                Question,
+                $"{who}; unaltered since, by a certificate that you did not name, and anybody can make one in any name "
+                    + "(--trust FILE names the issuer's own certificate)"
+            ),
         };
     }
 
@@ -47,8 +79,15 @@ internal static class SignatureQuestion
     {
         if (contents is { Basis.Signature: null })
             yield return Statement.Fails(Question, "it is signed, and the data within say that it was issued unsigned");
-        if (contents?.Basis.Signature is { } printed && report.IsIntact && !string.Equals(printed.Fingerprint, report.Fingerprint, StringComparison.OrdinalIgnoreCase))
-            yield return Statement.Fails(Question, $"its page names another certificate than the one it was signed with, that of {printed.Name}");
+        if (
+            contents?.Basis.Signature is { } printed
+            && report.IsIntact
+            && !string.Equals(printed.Fingerprint, report.Fingerprint, StringComparison.OrdinalIgnoreCase)
+        )
+            yield return Statement.Fails(
+                Question,
+                $"its page names another certificate than the one it was signed with, that of {printed.Name}"
+            );
     }
 
     /// <summary>Who is to have examined, so that a reader sees where the two names differ.</summary>
@@ -56,8 +95,17 @@ internal static class SignatureQuestion
     {
         var items = contents?.Basis.Items.ToHashSet(StringComparer.Ordinal);
         var record = contents?.Record.Record;
-        var names = record?.Examinations.Where(e => items!.Contains(e.Item ?? "")).Select(e => e.Examiner).OfType<string>().Distinct(StringComparer.Ordinal)
-            .Select(id => record.People.FirstOrDefault(p => string.Equals(p.Id, id, StringComparison.Ordinal))?.Name).OfType<string>().Distinct(StringComparer.Ordinal).Take(3).ToList() ?? [];
+        var names = record
+            ?.Examinations.Where(e => items!.Contains(e.Item ?? ""))
+            .Select(e => e.Examiner)
+            .OfType<string>()
+            .Distinct(StringComparer.Ordinal)
+            .Select(id => record.People.FirstOrDefault(p => string.Equals(p.Id, id, StringComparison.Ordinal))?.Name)
+            .OfType<string>()
+            .Distinct(StringComparer.Ordinal)
+            .Take(3)
+            .ToList()
+            ?? [];
         return names.Count == 0 ? "it does not say who examined" : $"examined, as it says, by {string.Join(", ", names)}";
     }
 

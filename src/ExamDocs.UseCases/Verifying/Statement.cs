@@ -46,15 +46,21 @@ public enum Verdict
 /// <param name="Statements">In the order in which they were asked.</param>
 public sealed record VerifiedFile(string File, string? Number, string Sha256, IReadOnlyList<Statement> Statements)
 {
-    public Verdict Verdict => Statements.Any(s => s.Answer is Answer.Fails) ? Verdict.NotValid
-        : Holds("genuine") && Holds("state") ? Verdict.Valid : Verdict.CannotTell;
+    public Verdict Verdict =>
+        Statements.Any(s => s.Answer is Answer.Fails) ? Verdict.NotValid
+        : Holds("genuine") && Holds("state") ? Verdict.Valid
+        : Verdict.CannotTell;
 
     public bool IsValid => Verdict is Verdict.Valid;
 
     /// <summary>What would settle it, in a sentence without a full stop; null where it is settled.</summary>
-    public string? Settle => Verdict is not Verdict.CannotTell ? null
-        : Holds("genuine") && Holds("print") ? "whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
-        : $"ask the issuer, by a telephone number that you know from elsewhere and not from this document, for the SHA-256 of {Number ?? "the file"}; it must be {Sha256}";
+    public string? Settle =>
+        Verdict is not Verdict.CannotTell ? null
+        : Holds("genuine") && Holds("print")
+            ? "whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
+        : "ask the issuer, by a telephone number that you know from elsewhere and not from this document, for the SHA-256 of "
+            + $"{Number ?? "the file"}; it must be {Sha256}";
 
-    private bool Holds(string question) => Statements.Any(s => string.Equals(s.Question, question, StringComparison.Ordinal) && s.Answer is Answer.Holds);
+    private bool Holds(string question) =>
+        Statements.Any(s => string.Equals(s.Question, question, StringComparison.Ordinal) && s.Answer is Answer.Holds);
 }

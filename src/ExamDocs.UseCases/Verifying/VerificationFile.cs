@@ -31,7 +31,13 @@ public static class VerificationFile
         return buffer.ToArray();
     }
 
-    private static string VerdictWord(Verdict verdict) => verdict switch { Verdict.Valid => "valid", Verdict.NotValid => "not-valid", _ => "cannot-tell" };
+    private static string VerdictWord(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Valid => "valid",
+            Verdict.NotValid => "not-valid",
+            _ => "cannot-tell",
+        };
 
     private static void Write(Utf8JsonWriter json, VerifiedFile verified)
     {
@@ -47,7 +53,15 @@ public static class VerificationFile
         {
             json.WriteStartObject();
             json.WriteString("question", statement.Question);
-            json.WriteString("answer", statement.Answer switch { Answer.Holds => "holds", Answer.Fails => "fails", _ => "not-checked" });
+            json.WriteString(
+                "answer",
+                statement.Answer switch
+                {
+                    Answer.Holds => "holds",
+                    Answer.Fails => "fails",
+                    _ => "not-checked",
+                }
+            );
             json.WriteString("text", statement.Text);
             json.WriteEndObject();
         }

@@ -40,38 +40,89 @@ public static partial class VerifyDocuments
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = request.RegisterPath is { } path ? DocumentRegister.OpenToRead(path) : null;
-        return await RunAsync(request, register is null ? null : number => DocumentVisit.Require(register, register.Find(number)), cancellation, register?.Identity);
+        return await RunAsync(
+            request,
+            register is null ? null : number => DocumentVisit.Require(register, register.Find(number)),
+            cancellation,
+            register?.Identity
+        );
     }
 
     internal static async Task<IReadOnlyList<VerifiedFile>> RunAsync(
-        VerifyRequest request, Func<string, DocumentStatus?>? register, CancellationToken cancellation, string? identity = null)
+        VerifyRequest request,
+        Func<string, DocumentStatus?>? register,
+        CancellationToken cancellation,
+        string? identity = null
+    )
     {
         await using var reprint = new Reprint();
         var verified = new List<VerifiedFile>();
         foreach (var file in request.Files)
         {
             cancellation.ThrowIfCancellationRequested();
-            verified.Add(new FileInfo(file).Length > ReadDocument.MostBytes
-                ? new VerifiedFile(file, null, "", [Statement.Fails("data", "it is not one of our documents: the file is larger than any of them")])
-                : await OfAsync(file, await File.ReadAllBytesAsync(file, cancellation), request, register, identity, reprint, cancellation));
+            verified.Add(
+                new FileInfo(file).Length > ReadDocument.MostBytes
+                    ? new VerifiedFile(
+                        file,
+                        null,
+                        "",
+                        [Statement.Fails("data", "it is not one of our documents: the file is larger than any of them")]
+                    )
+                    : await OfAsync(
+                        file,
+                        await File.ReadAllBytesAsync(file, cancellation),
+                        request,
+                        register,
+                        identity,
+                        reprint,
+                        cancellation
+                    )
+            );
         }
         return verified;
     }
 
     private static async Task<VerifiedFile> OfAsync(
-        string file, byte[] pdf, VerifyRequest request, Func<string, DocumentStatus?>? register, string? identity, Reprint reprint, CancellationToken cancellation)
+        string file,
+        byte[] pdf,
+        VerifyRequest request,
+        Func<string, DocumentStatus?>? register,
+        string? identity,
+        Reprint reprint,
+        CancellationToken cancellation
+    )
     {
         var (contents, data) = DocumentContents.Of(pdf);
-        List<Statement> registered = [.. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity)];
+        List<Statement> registered =
+        [
+            .. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity),
+        ];
         var (signature, vouches) = SignatureQuestion.Ask(pdf, contents, request.Trust, request.Now);
         var isRegistered = registered.Exists(s => s is { Question: "bytes", Answer: Answer.Holds });
-        return new VerifiedFile(file, contents?.Basis.Number, Convert.ToHexStringLower(SHA256.HashData(pdf)),
-        [
-            data, .. Named(file, contents?.Basis), .. registered, .. signature,
-            .. contents is null ? [] : await ContentsAsync(pdf, contents, request.Rules, reprint, cancellation),
-            isRegistered || vouches ? Statement.Holds("genuine", isRegistered ? "the register vouches for every byte" : "a signature by a certificate that you named covers every byte")
-                : Statement.NotChecked("genuine", "nothing vouches for where it comes from: no register that holds these bytes, and no signature by a certificate that you named"),
-        ]);
+        return new VerifiedFile(
+            file,
+            contents?.Basis.Number,
+            Convert.ToHexStringLower(SHA256.HashData(pdf)),
+            [
+                data,
+                .. Named(file, contents?.Basis),
+                .. registered,
+                .. signature,
+                .. contents is null ? [] : await ContentsAsync(pdf, contents, request.Rules, reprint, cancellation),
+                isRegistered || vouches
+                    ? Statement.Holds(
+                        "genuine",
+                        isRegistered
+                            ? "the register vouches for every byte"
+                            : "a signature by a certificate that you named covers every byte"
+                    )
+                    : Statement.NotChecked(
+                        "genuine",
+                        "nothing vouches for where it comes from: no register that holds these bytes, and no signature by a "
+                            + "certificate that you named"
+                    ),
+            ]
+        );
     }
 
     /// <summary>A document may have any name but another's number: whoever looks for that one would take it for it.</summary>
@@ -79,13 +130,20 @@ public static partial class VerifyDocuments
     {
         var name = Path.GetFileNameWithoutExtension(file);
         return basis is not null && Number().IsMatch(name) && !string.Equals(name, basis.Number, StringComparison.Ordinal)
-            ? [Statement.Fails("name", $"the file is named {name}, and is {basis.Number}")] : [];
+            ? [Statement.Fails("name", $"the file is named {name}, and is {basis.Number}")]
+            : [];
     }
 
     [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 
-    private static async Task<IReadOnlyList<Statement>> ContentsAsync(byte[] pdf, DocumentContents contents, KnownRules rules, Reprint reprint, CancellationToken cancellation)
+    private static async Task<IReadOnlyList<Statement>> ContentsAsync(
+        byte[] pdf,
+        DocumentContents contents,
+        KnownRules rules,
+        Reprint reprint,
+        CancellationToken cancellation
+    )
     {
         var foreign = PrintQuestion.Foreign(pdf);
         if (contents.Determined(rules) is not { } visit)
@@ -94,7 +152,11 @@ public static partial class VerifyDocuments
         if (jobs.Count == 0)
             return [OutcomeQuestion.NotCalledFor(contents), .. Given(foreign)];
         var outcomes = jobs.Select(j => OutcomeQuestion.Ask(contents, j.Items)).ToList();
-        return [outcomes.Find(o => o.Answer is Answer.Holds) ?? outcomes[0], foreign ?? await PrintQuestion.AskAsync(pdf, contents, jobs, reprint, cancellation)];
+        return
+        [
+            outcomes.Find(o => o.Answer is Answer.Holds) ?? outcomes[0],
+            foreign ?? await PrintQuestion.AskAsync(pdf, contents, jobs, reprint, cancellation),
+        ];
     }
 
     private static IEnumerable<Statement> Given(Statement? statement) => statement is null ? [] : [statement];

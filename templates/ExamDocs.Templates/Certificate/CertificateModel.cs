@@ -15,7 +15,12 @@ public sealed class CertificateModel
     /// <param name="fittedParts">The parts now fitted, each fit or fit-until.</param>
     /// <exception cref="ArgumentException">There is no renewal, or an item or part may not be reported as fit.</exception>
     public CertificateModel(
-        DocumentIdentity identity, DeterminedVisit visit, DeterminedItem parent, IReadOnlyList<Renewal> renewals, IReadOnlyList<DeterminedItem> fittedParts)
+        DocumentIdentity identity,
+        DeterminedVisit visit,
+        DeterminedItem parent,
+        IReadOnlyList<Renewal> renewals,
+        IReadOnlyList<DeterminedItem> fittedParts
+    )
     {
         if (renewals.Count == 0)
             throw new ArgumentException("a certificate for reissue needs a renewal", nameof(renewals));
@@ -46,28 +51,42 @@ public sealed class CertificateModel
     public Visit Visit => Determined.Record.Visit;
 
     /// <summary>Who makes the statement: the person, and the firm where not self-employed.</summary>
-    public Party Issuer => new()
-    {
-        Name = Printed.Join(", ", Signatory?.Name, Signatory?.SelfEmployed is true ? null : Signatory?.Employer?.Name) is { Length: > 0 } name ? name : null,
-        Address = Signatory?.Address,
-    };
+    public Party Issuer =>
+        new()
+        {
+            Name = Printed.Join(", ", Signatory?.Name, Signatory?.SelfEmployed is true ? null : Signatory?.Employer?.Name)
+                is { Length: > 0 } name
+                ? name
+                : null,
+            Address = Signatory?.Address,
+        };
 
-    public string Function => Examiner is not null && Signatory == Examiner ? Phrases.Certificate.Function : Phrases.Certificate.OtherFunction;
+    public string Function =>
+        Examiner is not null && Signatory == Examiner ? Phrases.Certificate.Function : Phrases.Certificate.OtherFunction;
 
-    public string Statement => Printed.Join(
-        " ",
-        Phrases.Certificate.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
-        Parent.Until is null ? null : Phrases.Certificate.ConformsUntil(Parent.Until));
+    public string Statement =>
+        Printed.Join(
+            " ",
+            Phrases.Certificate.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
+            Parent.Until is null ? null : Phrases.Certificate.ConformsUntil(Parent.Until)
+        );
 
     /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
     public IReadOnlyList<string> Requirements =>
-        [Phrases.Certificate.ExaminedUnder(Regime.Law), .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
+        [
+            Phrases.Certificate.ExaminedUnder(Regime.Law),
+            .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null)),
+        ];
 
     public IReadOnlyList<string> Limits
     {
         get
         {
-            var limits = new List<string> { Phrases.Certificate.LimitState(Parent.ExaminedOn), Phrases.Certificate.LimitNext(Parent.NextExaminationBy) };
+            var limits = new List<string>
+            {
+                Phrases.Certificate.LimitState(Parent.ExaminedOn),
+                Phrases.Certificate.LimitNext(Parent.NextExaminationBy),
+            };
             if (Parent.Until is { } until)
                 limits.Add(Phrases.Certificate.LimitUntil(until));
             if (Parent.EndOfService is { } end)
@@ -92,8 +111,7 @@ public sealed class CertificateModel
 
     private static string ByMaker(DeterminedItem item) => Phrases.Certificate.ByMaker(Printed.Text(item.Item.Id), Document(item));
 
-    private static string Marks(DeterminedItem item) =>
-        Phrases.Certificate.Standards(string.Join(", ", item.Item.Standards));
+    private static string Marks(DeterminedItem item) => Phrases.Certificate.Standards(string.Join(", ", item.Item.Standards));
 
     private static string Document(DeterminedItem item) => MakersDocuments.Of(item);
 }

@@ -63,8 +63,10 @@ public sealed class CheckSheetModel
 
     public string Examiner => Printed.Text(Determined.Person(Last?.Examiner)?.Name);
 
-    public string Release => !IsWithdrawn ? Phrases.CheckSheet.ReleaseHold
-        : Item.NeverReleasable ? Phrases.CheckSheet.NeverRelease : Phrases.CheckSheet.ReleaseByPerson;
+    public string Release =>
+        !IsWithdrawn ? Phrases.CheckSheet.ReleaseHold
+        : Item.NeverReleasable ? Phrases.CheckSheet.NeverRelease
+        : Phrases.CheckSheet.ReleaseByPerson;
 
     /// <summary>The maker's document with revision and page.</summary>
     public string MakersDocument => MakersDocuments.Of(Item);
@@ -77,15 +79,22 @@ public sealed class CheckSheetModel
 
     /// <summary>Releases and disposals on record, a sentence each: they may have come after the outcome.</summary>
     public IReadOnlyList<string> Since =>
-    [
-        .. Determined.Record.Releases.Where(r => IsThis(r.Item)).Select(r => Phrases.CheckSheet.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
-        .. Determined.Record.Disposals.Where(d => IsThis(d.Item)).Select(d => Phrases.CheckSheet.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
-    ];
+        [
+            .. Determined
+                .Record.Releases.Where(r => IsThis(r.Item))
+                .Select(r => Phrases.CheckSheet.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
+            .. Determined
+                .Record.Disposals.Where(d => IsThis(d.Item))
+                .Select(d => Phrases.CheckSheet.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
+        ];
 
-    private IEnumerable<SheetCriterion> Lines() => Item.Category is { } category
-        ? category.Criteria.OrderBy(c => c.Class).Select(c => SheetCriterion.Of(c, Last))
-        : (Last?.Observations ?? []).Where(o => o.Criterion is not null).Select(SheetCriterion.Of)
-            .Concat(Enumerable.Repeat(0, FreeLines).Select(_ => SheetCriterion.Free()));
+    private IEnumerable<SheetCriterion> Lines() =>
+        Item.Category is { } category
+            ? category.Criteria.OrderBy(c => c.Class).Select(c => SheetCriterion.Of(c, Last))
+            : (Last?.Observations ?? [])
+                .Where(o => o.Criterion is not null)
+                .Select(SheetCriterion.Of)
+                .Concat(Enumerable.Repeat(0, FreeLines).Select(_ => SheetCriterion.Free()));
 
     private bool IsThis(string? id) => id is not null && string.Equals(id, Item.Item.Id, StringComparison.Ordinal);
 

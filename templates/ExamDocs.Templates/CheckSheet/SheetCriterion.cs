@@ -10,12 +10,26 @@ public sealed class SheetCriterion
     /// <summary>The places of the boxes from left to right: the good answer and the bad one far apart.</summary>
     public static IReadOnlyList<ObservedState> Places { get; } =
     [
-        ObservedState.Clear, ObservedState.NoSign, ObservedState.NotApplicable, ObservedState.Noted, ObservedState.Doubt, ObservedState.Defect,
+        ObservedState.Clear,
+        ObservedState.NoSign,
+        ObservedState.NotApplicable,
+        ObservedState.Noted,
+        ObservedState.Doubt,
+        ObservedState.Defect,
         ObservedState.NotExamined,
     ];
 
-    /// <summary>What may be answered where nothing is known of the criterion: neither noted, nor that it does not apply, nor that nobody can be asked.</summary>
-    private static readonly ObservedState[] OfFreeLine = [ObservedState.Clear, ObservedState.Doubt, ObservedState.Defect, ObservedState.NotExamined];
+    /// <summary>
+    /// What may be answered where nothing is known of the criterion: neither noted, nor that it does not apply, nor that nobody can be
+    /// asked.
+    /// </summary>
+    private static readonly ObservedState[] OfFreeLine =
+    [
+        ObservedState.Clear,
+        ObservedState.Doubt,
+        ObservedState.Defect,
+        ObservedState.NotExamined,
+    ];
 
     private readonly Criterion? _criterion;
 
@@ -48,8 +62,13 @@ public sealed class SheetCriterion
     /// <summary>A line on which the examiner writes what is examined.</summary>
     public static SheetCriterion Free() => new(null, "", null);
 
-    private static string? Answers(IEnumerable<Observation> answers) => string.Join("; ", answers.Select(Answer)) is { Length: > 0 } text ? text : null;
+    private static string? Answers(IEnumerable<Observation> answers) =>
+        string.Join("; ", answers.Select(Answer)) is { Length: > 0 } text ? text : null;
 
     private static string Answer(Observation answer) =>
-        Printed.Join(" – ", answer.State is { } state ? Phrases.Common.State(state) : Phrases.CheckSheet.AsTyped(answer.StateAsTyped), answer.Note);
+        Printed.Join(
+            " – ",
+            answer.State is { } state ? Phrases.Common.State(state) : Phrases.CheckSheet.AsTyped(answer.StateAsTyped),
+            answer.Note
+        );
 }

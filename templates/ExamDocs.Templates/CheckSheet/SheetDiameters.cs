@@ -46,7 +46,12 @@ public sealed class SheetDiameters
             return (_limits?.NominalDiameterMm, DiameterBand.Of(_limits)) switch
             {
                 (_, { } band) => Phrases.CheckSheet.Band(
-                    Printed.Number(band.NominalMm), Printed.Number(band.TolerancePercent), Printed.Millimetres(band.Least), Printed.Millimetres(band.Most), source),
+                    Printed.Number(band.NominalMm),
+                    Printed.Number(band.TolerancePercent),
+                    Printed.Millimetres(band.Least),
+                    Printed.Millimetres(band.Most),
+                    source
+                ),
                 ({ } nominal, null) => Phrases.CheckSheet.NominalOnly(Printed.Number(nominal), source),
                 _ => Phrases.CheckSheet.NoNominal,
             };
@@ -54,16 +59,23 @@ public sealed class SheetDiameters
     }
 
     /// <summary>Null for an item whose diameter nobody asks for and nobody measured.</summary>
-    public static SheetDiameters? Of(DeterminedItem item, Examination? last) => last?.Diameters is { Count: > 0 } measured
-        ? new SheetDiameters(measured, item.DiameterLimits)
-        : item.Category?.Criteria.Any(AsksForDiameter) is true ? new SheetDiameters([], item.DiameterLimits) : null;
+    public static SheetDiameters? Of(DeterminedItem item, Examination? last) =>
+        last?.Diameters is { Count: > 0 } measured ? new SheetDiameters(measured, item.DiameterLimits)
+        : item.Category?.Criteria.Any(AsksForDiameter) is true ? new SheetDiameters([], item.DiameterLimits)
+        : null;
 
-    /// <summary>A textile part that is measured for its diameter, by the names that the catalogue has for it: diameter, diameter-change.</summary>
-    private static bool AsksForDiameter(Criterion criterion) => criterion.Material is MaterialFamily.Textile
-        && criterion.Means.Contains(Means.Measure) && criterion.Id.StartsWith("diameter", StringComparison.Ordinal);
+    /// <summary>
+    /// A textile part that is measured for its diameter, by the names that the catalogue has for it: diameter, diameter-change.
+    /// </summary>
+    private static bool AsksForDiameter(Criterion criterion) =>
+        criterion.Material is MaterialFamily.Textile
+        && criterion.Means.Contains(Means.Measure)
+        && criterion.Id.StartsWith("diameter", StringComparison.Ordinal);
 
-    private static SheetStation Station(int number, DiameterStation? last) => new(
-        Printed.Count(number),
-        last?.PositionMm is { } position ? Printed.Number(position) : "",
-        last is not null && StationMean.Of(last) is { } mean ? Printed.Millimetres(mean.Rounded) : "");
+    private static SheetStation Station(int number, DiameterStation? last) =>
+        new(
+            Printed.Count(number),
+            last?.PositionMm is { } position ? Printed.Number(position) : "",
+            last is not null && StationMean.Of(last) is { } mean ? Printed.Millimetres(mean.Rounded) : ""
+        );
 }

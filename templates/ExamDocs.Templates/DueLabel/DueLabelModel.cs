@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Text;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Wording;
 using NodaTime;
@@ -58,20 +58,24 @@ public sealed class DueLabelModel
     public string Caption => EndsBefore ? Phrases.DueLabel.NotAfter : Phrases.DueLabel.NextBy;
 
     /// <summary>The later of the two days, in words; null where there is one day only.</summary>
-    public string? Also => (EndsBefore, Item.NextExaminationBy, Item.Until) switch
-    {
-        (true, { } next, _) => $"{Phrases.DueLabel.NextBy} {Printed.Day(next)}",
-        (false, _, { } until) => $"{Phrases.DueLabel.NotAfter} {Printed.Day(until)}",
-        _ => null,
-    };
+    public string? Also =>
+        (EndsBefore, Item.NextExaminationBy, Item.Until) switch
+        {
+            (true, { } next, _) => $"{Phrases.DueLabel.NextBy} {Printed.Day(next)}",
+            (false, _, { } until) => $"{Phrases.DueLabel.NotAfter} {Printed.Day(until)}",
+            _ => null,
+        };
 
     public string Id => Printed.Text(Item.Item.Id);
 
-    public string Origin => Phrases.DueLabel.Origin(
-        Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
+    public string Origin =>
+        Phrases.DueLabel.Origin(Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
 
-    /// <summary>What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.</summary>
-    public IReadOnlyList<string> Misfits => [.. Text.Misfits, .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];
+    /// <summary>
+    /// What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.
+    /// </summary>
+    public IReadOnlyList<string> Misfits =>
+        [.. Text.Misfits, .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];
 
     internal DueLabelText Text { get; }
 

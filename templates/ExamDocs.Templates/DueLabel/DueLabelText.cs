@@ -43,7 +43,8 @@ internal sealed class DueLabelText
         var days = 3.3 + (model.Also is null ? 0 : 3.1 * TextWidth.Lines(model.Also, 2.5, column));
         foreach (var (day, size, described) in Choices(widest))
         {
-            var words = (TextWidth.Lines(model.Id, size, column) * size * 1.12)
+            var words =
+                (TextWidth.Lines(model.Id, size, column) * size * 1.12)
                 + (described ? TextWidth.Lines(Description(model), 2.3, column) * 2.3 * 1.2 : 0);
             if (words + (1.24 * day) + days <= room && model.QrSideMm <= room)
                 return new DueLabelText(size, described, day, []);
@@ -59,7 +60,10 @@ internal sealed class DueLabelText
 
     private static IEnumerable<(double Day, double Size, bool Described)> Choices(double widest) =>
         from day in DaySizes
-        from choice in IdSizes.Take(SizesWithDescription).Select(s => (Size: s, Described: true)).Concat(IdSizes.Select(s => (Size: s, Described: false)))
+        from choice in IdSizes
+            .Take(SizesWithDescription)
+            .Select(s => (Size: s, Described: true))
+            .Concat(IdSizes.Select(s => (Size: s, Described: false)))
         select (Math.Min(day, widest), choice.Size, choice.Described);
 
     private static int Lines(string text) => TextWidth.Lines(text, Foot, Width);

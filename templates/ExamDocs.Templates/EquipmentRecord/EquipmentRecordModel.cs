@@ -51,18 +51,20 @@ public sealed class EquipmentRecordModel
 
     public string Next => MayBeUsed ? Printed.Day(Item.NextExaminationBy) : Phrases.Report.NoNext;
 
-    public string NotAfter => Item.Outcome switch
-    {
-        Outcome.FitUntil => Printed.Day(Item.Until),
-        Outcome.Fit => Phrases.Report.NoNotAfter,
-        _ => Phrases.Report.NotAfterAnyDay,
-    };
+    public string NotAfter =>
+        Item.Outcome switch
+        {
+            Outcome.FitUntil => Printed.Day(Item.Until),
+            Outcome.Fit => Phrases.Report.NoNotAfter,
+            _ => Phrases.Report.NotAfterAnyDay,
+        };
 
     public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 
-    public string Declaration => Item.Item.Declaration is { } declared
-        ? Phrases.EquipmentRecord.DeclarationLine(declared.Reference, declared.On)
-        : Phrases.Common.NotRecorded;
+    public string Declaration =>
+        Item.Item.Declaration is { } declared
+            ? Phrases.EquipmentRecord.DeclarationLine(declared.Reference, declared.On)
+            : Phrases.Common.NotRecorded;
 
     public string LimitsDocument => MakersDocuments.Of(Item);
 
@@ -77,21 +79,60 @@ public sealed class EquipmentRecordModel
             var (w, record) = (Phrases.EquipmentRecord, Determined.Record);
             return
             [
-                (w.Renewals, [.. record.Renewals.Where(r => IsThis(r.Item) || IsThis(r.FittedPart) || IsThis(r.RemovedPart)).OrderBy(r => r.DoneOn)
-                    .Select(r => RenewalLine.Of(r, Determined))]),
-                (w.Remedies, [.. record.Remedies.Where(r => IsThis(r.Item)).OrderBy(r => r.DoneOn)
-                    .Select(r => w.Remedy(r.DoneOn, r.What, RenewalLine.Name(r.DoneBy, Determined), r.Evidence))]),
-                (w.Releases, [.. Releases().OrderBy(r => r.Release.On)
-                    .Select(r => w.Release(r.Release.On, r.By, r.Release.Document, r.Release.WithdrawnOn, r.Release.Because is ReleaseReason.RecordedInError, r.Release.Grounds)).Distinct(StringComparer.Ordinal)]),
-                (w.Disposals, [.. record.Disposals.Where(d => IsThis(d.Item)).OrderBy(d => d.On)
-                    .Select(d => w.Disposal(d.On, Phrases.Common.Disposal(d.Action), RenewalLine.Name(d.By, Determined)))]),
+                (
+                    w.Renewals,
+                    [
+                        .. record
+                            .Renewals.Where(r => IsThis(r.Item) || IsThis(r.FittedPart) || IsThis(r.RemovedPart))
+                            .OrderBy(r => r.DoneOn)
+                            .Select(r => RenewalLine.Of(r, Determined)),
+                    ]
+                ),
+                (
+                    w.Remedies,
+                    [
+                        .. record
+                            .Remedies.Where(r => IsThis(r.Item))
+                            .OrderBy(r => r.DoneOn)
+                            .Select(r => w.Remedy(r.DoneOn, r.What, RenewalLine.Name(r.DoneBy, Determined), r.Evidence)),
+                    ]
+                ),
+                (
+                    w.Releases,
+                    [
+                        .. Releases()
+                            .OrderBy(r => r.Release.On)
+                            .Select(r =>
+                                w.Release(
+                                    r.Release.On,
+                                    r.By,
+                                    r.Release.Document,
+                                    r.Release.WithdrawnOn,
+                                    r.Release.Because is ReleaseReason.RecordedInError,
+                                    r.Release.Grounds
+                                )
+                            )
+                            .Distinct(StringComparer.Ordinal),
+                    ]
+                ),
+                (
+                    w.Disposals,
+                    [
+                        .. record
+                            .Disposals.Where(d => IsThis(d.Item))
+                            .OrderBy(d => d.On)
+                            .Select(d => w.Disposal(d.On, Phrases.Common.Disposal(d.Action), RenewalLine.Name(d.By, Determined))),
+                    ]
+                ),
             ];
         }
     }
 
     /// <summary>Of this record and of all others: what was once released stays on the item's record.</summary>
     private IEnumerable<(Release Release, string By)> Releases() =>
-        Determined.Record.Releases.Where(r => IsThis(r.Item)).Select(r => (r, RenewalLine.Name(r.By, Determined)))
+        Determined
+            .Record.Releases.Where(r => IsThis(r.Item))
+            .Select(r => (r, RenewalLine.Name(r.By, Determined)))
             .Concat(Determined.History.Releases.Where(r => IsThis(r.ItemId)).Select(r => (r.Release, r.By ?? Phrases.Common.NotRecorded)));
 
     private bool IsThis(string? id) => id is not null && string.Equals(id, Item.Item.Id, StringComparison.Ordinal);

@@ -1,5 +1,5 @@
-using ExamDocs.Core.Records;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.EquipmentRecord;
@@ -21,8 +21,16 @@ internal static class RecordedAssembly
             return [];
         var words = Phrases.EquipmentRecord;
         var wholes = visit.Items.Where(w => w.Parts.Contains(id, StringComparer.Ordinal)).Select(w => w.Item.Id).OfType<string>().ToList();
-        var taken = visit.Record.Renewals.Where(r => Same(r.Item, id)).Select(r => r.RemovedPart).OfType<string>().Except(item.Parts, StringComparer.Ordinal);
-        var left = visit.Record.Renewals.Where(r => Same(r.RemovedPart, id)).Select(r => r.Item).OfType<string>().Except(wholes, StringComparer.Ordinal);
+        var taken = visit
+            .Record.Renewals.Where(r => Same(r.Item, id))
+            .Select(r => r.RemovedPart)
+            .OfType<string>()
+            .Except(item.Parts, StringComparer.Ordinal);
+        var left = visit
+            .Record.Renewals.Where(r => Same(r.RemovedPart, id))
+            .Select(r => r.Item)
+            .OfType<string>()
+            .Except(wholes, StringComparer.Ordinal);
         return
         [
             .. item.Parts.Distinct(StringComparer.Ordinal).Select(p => Line(words.PartNow, p)),

@@ -23,23 +23,26 @@ public sealed class RecordedExamination
     /// <summary>True for the one that decided the outcome.</summary>
     public bool Decided => ReferenceEquals(_examination, _item.Examination);
 
-    public string Basis => _examination.Basis is { } basis
-        ? Phrases.Regime(_visit.Rules.FindRegime(_examination.Regime ?? _visit.Record.Visit.Regime)).Bases[basis]
-        : Phrases.Common.NotRecorded;
+    public string Basis =>
+        _examination.Basis is { } basis
+            ? Phrases.Regime(_visit.Rules.FindRegime(_examination.Regime ?? _visit.Record.Visit.Regime)).Bases[basis]
+            : Phrases.Common.NotRecorded;
 
     public string Examiner => RenewalLine.Name(_examination.Examiner, _visit);
 
     /// <summary>The outcome as determined, of the examination that decided; of any other the conclusion as then recorded.</summary>
-    public string Result => Decided
-        ? Phrases.Common.Outcome(_item.Outcome, _item.Until)
-        : Phrases.EquipmentRecord.Conclusion(_examination.Conclusion);
+    public string Result =>
+        Decided ? Phrases.Common.Outcome(_item.Outcome, _item.Until) : Phrases.EquipmentRecord.Conclusion(_examination.Conclusion);
 
     /// <summary>Defects, what was measured and tested, and the event that called for it; at least one sentence.</summary>
     public IReadOnlyList<string> Found
     {
         get
         {
-            var defects = DefectEntry.Of(_examination).Select(Defect).DefaultIfEmpty(Printed.Sentence(Phrases.EquipmentRecord.NothingFound) + ".");
+            var defects = DefectEntry
+                .Of(_examination)
+                .Select(Defect)
+                .DefaultIfEmpty(Printed.Sentence(Phrases.EquipmentRecord.NothingFound) + ".");
             var tests = _examination.Tests.Select(t => Phrases.EquipmentRecord.Test(t.Description, t.Result));
             return [.. Event, .. defects, .. Diameters, .. tests];
         }
@@ -60,7 +63,11 @@ public sealed class RecordedExamination
         }
     }
 
-    private static string Defect(DefectEntry defect) => Phrases.EquipmentRecord.Defect(
-        defect.Part, defect.Description,
-        defect.IsNow ? Phrases.EquipmentRecord.DangerNow : Phrases.EquipmentRecord.DangerLater(defect.BecomesDangerOn), defect.Remedy);
+    private static string Defect(DefectEntry defect) =>
+        Phrases.EquipmentRecord.Defect(
+            defect.Part,
+            defect.Description,
+            defect.IsNow ? Phrases.EquipmentRecord.DangerNow : Phrases.EquipmentRecord.DangerLater(defect.BecomesDangerOn),
+            defect.Remedy
+        );
 }

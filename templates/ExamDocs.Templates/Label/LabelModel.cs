@@ -33,7 +33,11 @@ public sealed class LabelModel
         Reading = reading ?? ReadingDistance.Default;
         QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
         Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
-        Text = LabelText.Fit(new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release], Owner), Room, Reading.CapitalsMm);
+        Text = LabelText.Fit(
+            new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release], Owner),
+            Room,
+            Reading.CapitalsMm
+        );
     }
 
     public DocumentIdentity Identity { get; }
@@ -57,9 +61,10 @@ public sealed class LabelModel
     /// <summary>Side of one module of the code in millimetres: at least 0.43, so that it stays above 0.4 at 95 %.</summary>
     public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
 
-    public string Release => IsHold
-        ? Phrases.Label.ReleaseHold
-        : Item.NeverReleasable ? Phrases.Label.NeverRelease : Phrases.Label.ReleaseByPerson;
+    public string Release =>
+        IsHold ? Phrases.Label.ReleaseHold
+        : Item.NeverReleasable ? Phrases.Label.NeverRelease
+        : Phrases.Label.ReleaseByPerson;
 
     public string Since => Phrases.Label.SinceDay(Day);
 
@@ -69,14 +74,18 @@ public sealed class LabelModel
 
     /// <summary>What is not printed whole, in words; empty where everything is. The label says itself that it is shortened.</summary>
     public IReadOnlyList<string> Misfits =>
-    [
-        .. Text.Misfits,
-        .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
-        .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
-        .. Reading.IsSignalRead(SignalWord.Size(Phrases.Label.Signal, SignalWidthMm, MostSignalMm)) ? Array.Empty<string>() : ["the signal word, at the size for its reading distance"],
-    ];
+        [
+            .. Text.Misfits,
+            .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
+            .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
+            .. Reading.IsSignalRead(SignalWord.Size(Phrases.Label.Signal, SignalWidthMm, MostSignalMm))
+                ? Array.Empty<string>()
+                : ["the signal word, at the size for its reading distance"],
+        ];
 
-    /// <summary>From how far the smaller words are read, metres; the sign and the signal word are read from <see cref="Reading"/>.</summary>
+    /// <summary>
+    /// From how far the smaller words are read, metres; the sign and the signal word are read from <see cref="Reading"/>.
+    /// </summary>
     public double WordsLegibleFromMetres => ReadingDistance.LegibleFrom(Text.TextMm);
 
     public RegimeWording Regime => Phrases.Regime(Item.Regime);
@@ -86,7 +95,9 @@ public sealed class LabelModel
     /// <summary>Room for the signal word beside the sign, millimetres.</summary>
     internal double SignalWidthMm => IsHold ? 44 : 84 - (double)Reading.SignMm;
 
-    /// <summary>Size of type of the signal word where its letters are few enough, millimetres; the hold label's sign has one size.</summary>
+    /// <summary>
+    /// Size of type of the signal word where its letters are few enough, millimetres; the hold label's sign has one size.
+    /// </summary>
     internal double MostSignalMm => IsHold ? 15.2 : Reading.SignalMm;
 
     internal string ShownExaminer => TextWidth.Shorten(Examiner, MostOfExaminer, "…");

@@ -17,13 +17,30 @@ internal sealed class LabelText
     private const double Indented = 70;
 
     // From large to small: type of the identity, type of the rest. The smallest is still printed text, about 6.8 pt.
-    private static readonly (double Id, double Text)[] Sizes = [(12, 4.2), (10, 3.9), (8.4, 3.6), (7, 3.3), (5.6, 3), (4.6, 2.7), (3.8, 2.4)];
+    private static readonly (double Id, double Text)[] Sizes =
+    [
+        (12, 4.2),
+        (10, 3.9),
+        (8.4, 3.6),
+        (7, 3.3),
+        (5.6, 3),
+        (4.6, 2.7),
+        (3.8, 2.4),
+    ];
 
     // Characters of each that are kept where even the smallest type does not hold everything, the mildest cut first.
     private static readonly int[] Cuts = [110, 80, 60, 40, 25, 15];
 
     private LabelText(LabelWords words, (int Id, int Text) steps, IReadOnlyList<string> misfits) =>
-        (Id, Description, Reasons, Owner, IdStep, TextStep, Misfits) = (words.Id, words.Description, words.Reasons, words.Owner, steps.Id, steps.Text, misfits);
+        (Id, Description, Reasons, Owner, IdStep, TextStep, Misfits) = (
+            words.Id,
+            words.Description,
+            words.Reasons,
+            words.Owner,
+            steps.Id,
+            steps.Text,
+            misfits
+        );
 
     public string Id { get; }
 
@@ -55,11 +72,16 @@ internal sealed class LabelText
         return Fit(legible) ?? Fit(Sizes.Length - 1) ?? Fit(Sizes.Length) ?? Cut(words, room);
 
         LabelText? Fit(int sizes) =>
-            (from kept in Enumerable.Range(0, words.Reasons.Count).Select(fewer => words.Reasons.Count - fewer)
-             let shown = words with { Reasons = Shown(words.Reasons, kept) }
-             from steps in Steps(sizes)
-             where Height(shown, (Sizes[steps.Id].Id, Sizes[steps.Text].Text)) <= room
-             select new LabelText(shown, steps, [])).FirstOrDefault();
+            (
+                from kept in Enumerable.Range(0, words.Reasons.Count).Select(fewer => words.Reasons.Count - fewer)
+                let shown = words with
+                {
+                    Reasons = Shown(words.Reasons, kept),
+                }
+                from steps in Steps(sizes)
+                where Height(shown, (Sizes[steps.Id].Id, Sizes[steps.Text].Text)) <= room
+                select new LabelText(shown, steps, [])
+            ).FirstOrDefault();
     }
 
     private static LabelText Cut(LabelWords words, double room)
@@ -69,8 +91,10 @@ internal sealed class LabelText
         var cut = cuts.Find(c => Height(c, Sizes[^1]) <= room) ?? cuts[^1];
         string[] misfits =
         [
-            .. Misfit(cut.Id, shown.Id, "the identity"), .. Misfit(cut.Description, shown.Description, "the description"),
-            .. Misfit(cut.Reasons[0], shown.Reasons[0], "the reason"), .. Misfit(cut.Owner, shown.Owner, "the owner's name"),
+            .. Misfit(cut.Id, shown.Id, "the identity"),
+            .. Misfit(cut.Description, shown.Description, "the description"),
+            .. Misfit(cut.Reasons[0], shown.Reasons[0], "the reason"),
+            .. Misfit(cut.Owner, shown.Owner, "the owner's name"),
         ];
         return new LabelText(cut, (Sizes.Length - 1, Sizes.Length - 1), misfits);
     }
@@ -93,18 +117,18 @@ internal sealed class LabelText
     // The identity stands out from the rest; only one too long for that comes closer to it.
     private static IEnumerable<(int Id, int Text)> Steps(int smallest)
     {
-        var all =
-            (from text in Enumerable.Range(0, smallest)
-             from id in Enumerable.Range(text, Sizes.Length - text)
-             select (id, text)).ToList();
+        var all = (
+            from text in Enumerable.Range(0, smallest)
+            from id in Enumerable.Range(text, Sizes.Length - text)
+            select (id, text)
+        ).ToList();
         return all.Where(StandsOut).Concat(all.Where(s => !StandsOut(s)));
     }
 
     private static bool StandsOut((int Id, int Text) step) => Sizes[step.Id].Id >= 1.6 * Sizes[step.Text].Text;
 
-    private static IReadOnlyList<string> Shown(IReadOnlyList<string> reasons, int kept) => kept >= reasons.Count
-        ? reasons
-        : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
+    private static IReadOnlyList<string> Shown(IReadOnlyList<string> reasons, int kept) =>
+        kept >= reasons.Count ? reasons : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
 
     private static double Height(LabelWords words, (double Id, double Text) size)
     {

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ExamDocs.Templates.Label;
 
 /// <summary>
@@ -27,7 +29,8 @@ public sealed record ReadingDistance
     // The signal word of the hold label has one size, 15.2 mm, the quarantine label's hangs on the sign beside it.
     private const double HoldSignalMm = 15.2;
 
-    /// <param name="metres">Distance l; 1.5 by common practice, no source (51 FR 33251 asks 5 ft, 1.52 m, of the signal word alone).</param>
+    /// <param name="metres">Distance l; 1.5 by common practice, no source (51 FR 33251 asks 5 ft, 1.52 m, of the signal word
+    /// alone).</param>
     /// <param name="signFactor">Z of the prohibition sign; 40 by the German workplace rule ASR A1.3, from memory.</param>
     /// <exception cref="ArgumentException">A label of 100 x 150 mm cannot be read from there.</exception>
     public ReadingDistance(decimal metres = 1.5m, decimal signFactor = 40)
@@ -65,10 +68,18 @@ public sealed record ReadingDistance
             return "the distance is from 0.3 to 20 m, and the factor of the sign from 5 to 200";
         var sign = NeededSignMm(metres, signFactor);
         if (sign > LargestSignMm)
-            return FormattableString.Invariant($"a sign of {sign} mm, for {metres} m and Z = {signFactor}, does not fit on a label of 100 x 150 mm; {LargestSignMm} mm does");
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"a sign of {sign} mm, for {metres} m and Z = {signFactor}, does not fit on a label of 100 x 150 mm; "
+                    + $"{LargestSignMm} mm does"
+            );
         var signal = Math.Min(SignalBeside(Math.Max(SmallestSignMm, sign)), HoldSignalMm) * Capitals * (double)SmallestScale;
         return (double)(metres * 1000 / SignalFactor) > signal
-            ? FormattableString.Invariant($"the signal word of a label of 100 x 150 mm is not read from {metres} m; at most from {Math.Floor(signal * (double)SignalFactor / 100) / 10} m")
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"the signal word of a label of 100 x 150 mm is not read from {metres} m; at most from "
+                    + $"{Math.Floor(signal * (double)SignalFactor / 100) / 10} m"
+            )
             : null;
     }
 

@@ -20,6 +20,8 @@ internal static class SignalWord
     {
         var size = Size(lines, widthMm, mostMm);
         var line = size * (size < mostMm ? LooseLine : LabelModel.SignalLine);
-        return FormattableString.Invariant($"font-size: {size:0.##}mm; line-height: {line:0.##}mm; width: {widthMm:0.##}mm; white-space: nowrap");
+        return FormattableString.Invariant(
+            $"font-size: {size:0.##}mm; line-height: {line:0.##}mm; width: {widthMm:0.##}mm; white-space: nowrap"
+        );
     }
 }

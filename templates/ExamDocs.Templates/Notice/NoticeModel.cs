@@ -67,7 +67,9 @@ public sealed class NoticeModel
     public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 
     /// <summary>What a gap in the record leaves open about the authority: no danger goes untold because of it.</summary>
-    public IReadOnlyList<string> AuthorityGaps => !ImminentRisk ? []
+    public IReadOnlyList<string> AuthorityGaps =>
+        !ImminentRisk ? []
         : Item.Regime is null ? [Phrases.AuthorityCopy.LawNotKnown]
-        : Authority is not null && !Item.MayBeReported ? [Phrases.AuthorityCopy.ReportHeldBack] : [];
+        : Authority is not null && !Item.MayBeReported ? [Phrases.AuthorityCopy.ReportHeldBack]
+        : [];
 }

@@ -19,10 +19,17 @@ public sealed class CaseSection
     private CaseSection(Heading heading, IReadOnlyList<LedgerEntry> entries)
     {
         Heading = heading;
-        Routine = [.. entries.Where(e => e.IsRoutine).GroupBy(e => e.State!.Value)
-            .Select(g => (Phrases.Report.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion)))))];
+        Routine =
+        [
+            .. entries
+                .Where(e => e.IsRoutine)
+                .GroupBy(e => e.State!.Value)
+                .Select(g => (Phrases.Report.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion))))),
+        ];
         var spoken = entries.Where(e => !e.IsRoutine).ToList();
-        Lines = heading is Heading.Identity or Heading.History or Heading.Measurements ? Drawn(spoken) : [.. spoken.OrderByDescending(IsMarked).Select(Line)];
+        Lines = heading is Heading.Identity or Heading.History or Heading.Measurements
+            ? Drawn(spoken)
+            : [.. spoken.OrderByDescending(IsMarked).Select(Line)];
     }
 
     public Heading Heading { get; }
@@ -36,7 +43,11 @@ public sealed class CaseSection
     private static IReadOnlyList<CaseLine> Drawn(List<LedgerEntry> entries)
     {
         var plain = string.Join("; ", entries.Where(e => !IsMarked(e)).Select(e => Phrases.Say(e.Said)));
-        return [.. entries.Where(IsMarked).Select(Line), .. plain.Length == 0 ? Array.Empty<CaseLine>() : [new CaseLine(Bearing.Neutral, Printed.Sentence(plain), "")]];
+        return
+        [
+            .. entries.Where(IsMarked).Select(Line),
+            .. plain.Length == 0 ? Array.Empty<CaseLine>() : [new CaseLine(Bearing.Neutral, Printed.Sentence(plain), "")],
+        ];
     }
 
     private static bool IsMarked(LedgerEntry entry) => entry.Bearing is Bearing.Against or Bearing.Open || entry.Code is not null;

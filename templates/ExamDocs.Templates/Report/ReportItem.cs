@@ -13,7 +13,8 @@ public sealed class ReportItem
     internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position, Func<Observation, PhotoPrint?>? photos = null)
     {
         (_visit, Determined, Position) = (visit, determined, position);
-        Examination = determined.Examination ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
+        Examination = determined.Examination
+            ?? throw new ArgumentException($"{determined.Item.Id} has no examination to report on", nameof(determined));
         Regime = Phrases.Regime(determined.Regime);
         Defects = DefectEntry.Of(determined);
         Case = CaseSection.Of(determined);
@@ -55,36 +56,41 @@ public sealed class ReportItem
 
     public string Basis => Printed.Join("; ", BasisWords, SchemeWords, EventWords);
 
-    public string SafeToOperate => (Determined.Outcome, Examination.Basis) switch
-    {
-        (Outcome.Fit, Core.Records.Basis.Installation) => Phrases.Report.SafeInstalled,
-        (Outcome.Fit, _) => Phrases.Report.SafeFit,
-        (Outcome.FitUntil, _) => Phrases.Report.SafeUntil(Determined.Until),
-        _ => Phrases.Report.SafeNo,
-    };
+    public string SafeToOperate =>
+        (Determined.Outcome, Examination.Basis) switch
+        {
+            (Outcome.Fit, Core.Records.Basis.Installation) => Phrases.Report.SafeInstalled,
+            (Outcome.Fit, _) => Phrases.Report.SafeFit,
+            (Outcome.FitUntil, _) => Phrases.Report.SafeUntil(Determined.Until),
+            _ => Phrases.Report.SafeNo,
+        };
 
     public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : Phrases.Report.NoNext;
 
-    public string NotAfter => Determined switch
-    {
-        { Outcome: Outcome.FitUntil } => Printed.Day(Determined.Until),
-        { Outcome: Outcome.Fit } => Phrases.Report.NoNotAfter,
-        _ => Phrases.Report.NotAfterAnyDay,
-    };
+    public string NotAfter =>
+        Determined switch
+        {
+            { Outcome: Outcome.FitUntil } => Printed.Day(Determined.Until),
+            { Outcome: Outcome.Fit } => Phrases.Report.NoNotAfter,
+            _ => Phrases.Report.NotAfterAnyDay,
+        };
 
     public string MakersDocument => MakersDocuments.Of(Determined);
 
-    public string Exposure => Examination.Exposure is { } e
-        ? Printed.Join(", ", e.Use, e.Hardware, e.Ground, e.UserMassKg is { } m ? $"{Printed.Number(m)} kg" : null)
-        : "";
+    public string Exposure =>
+        Examination.Exposure is { } e
+            ? Printed.Join(", ", e.Use, e.Hardware, e.Ground, e.UserMassKg is { } m ? $"{Printed.Number(m)} kg" : null)
+            : "";
 
-    public IReadOnlyList<string> Renewals =>
-        [.. _visit.Record.Renewals.Where(Concerns).Select(r => RenewalLine.Of(r, _visit))];
+    public IReadOnlyList<string> Renewals => [.. _visit.Record.Renewals.Where(Concerns).Select(r => RenewalLine.Of(r, _visit))];
 
     private bool Concerns(Renewal renewal) =>
-        Item.Id is { } id && (string.Equals(renewal.Item, id, StringComparison.Ordinal)
+        Item.Id is { } id
+        && (
+            string.Equals(renewal.Item, id, StringComparison.Ordinal)
             || string.Equals(renewal.FittedPart, id, StringComparison.Ordinal)
-            || string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal));
+            || string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal)
+        );
 
     private string BasisWords => Examination.Basis is { } basis ? Regime.Bases[basis] : Phrases.Common.NotRecorded;
 

@@ -16,13 +16,22 @@ public sealed class ReportModel
     /// <param name="leftOut">Items that could be reported and cannot be printed whole; left out, there are none.</param>
     /// <exception cref="ArgumentException">There is no item, or one whose particulars may not stand in a report.</exception>
     public ReportModel(
-        DocumentIdentity identity, DeterminedVisit visit, IReadOnlyList<DeterminedItem> items, Person author, Person authenticatedBy,
-        Func<Observation, PhotoPrint?>? photos = null, LeftOutItems? leftOut = null)
+        DocumentIdentity identity,
+        DeterminedVisit visit,
+        IReadOnlyList<DeterminedItem> items,
+        Person author,
+        Person authenticatedBy,
+        Func<Observation, PhotoPrint?>? photos = null,
+        LeftOutItems? leftOut = null
+    )
     {
         if (items.Count == 0)
             throw new ArgumentException("a report needs an item", nameof(items));
         if (items.FirstOrDefault(i => !i.MayBeReported) is { } refused)
-            throw new ArgumentException($"{refused.Item.Id} may not be reported: it is undetermined or its record has errors", nameof(items));
+            throw new ArgumentException(
+                $"{refused.Item.Id} may not be reported: it is undetermined or its record has errors",
+                nameof(items)
+            );
         (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
         LeftOut = leftOut ?? LeftOutItems.None;
         Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1, photos))];

@@ -17,15 +17,35 @@ public sealed class ReportSources
         Lines =
         [
             .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{Cited(l)}; {L.Confidence(l.Confidence)}")),
-            .. items.Select(i => i.Determined.Interval).OfType<ExaminationInterval>().Distinct().OrderBy(i => i.Months)
-                .Select(i => Line(L.Interval, L.IntervalLine(
-                    i.Months, i.Bound is Bound.LessThan, Phrases.Text(i.What), i.IsByBasis, Phrases.Source(i.Source), i.Confidence))),
+            .. items
+                .Select(i => i.Determined.Interval)
+                .OfType<ExaminationInterval>()
+                .Distinct()
+                .OrderBy(i => i.Months)
+                .Select(i =>
+                    Line(
+                        L.Interval,
+                        L.IntervalLine(
+                            i.Months,
+                            i.Bound is Bound.LessThan,
+                            Phrases.Text(i.What),
+                            i.IsByBasis,
+                            Phrases.Source(i.Source),
+                            i.Confidence
+                        )
+                    )
+                ),
             .. Keep(report).Select(text => (L.Keep, text)),
-            .. report.Determined.History.Asked is { } asked ? [(L.EarlierRecords, L.Asked(asked.Identity, asked.KeptSince))] : Array.Empty<(string, string)>(),
+            .. report.Determined.History.Asked is { } asked
+                ? [(L.EarlierRecords, L.Asked(asked.Identity, asked.KeptSince))]
+                : Array.Empty<(string, string)>(),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (L.FromMemory, text)),
             .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, Phrases.Text(text))),
             .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(L.AddedByUser, L.Added(file))),
-            .. items.Select(i => i.Determined.Category).Where(c => c?.AddedFrom is not null).DistinctBy(c => c!.Id, StringComparer.Ordinal)
+            .. items
+                .Select(i => i.Determined.Category)
+                .Where(c => c?.AddedFrom is not null)
+                .DistinctBy(c => c!.Id, StringComparer.Ordinal)
                 .Select(c => (L.AddedByUser, L.AddedCategory(c!.Name, c.AddedFrom!))),
         ];
     }
@@ -36,23 +56,43 @@ public sealed class ReportSources
     /// <summary>Of several items the longest: where events decide, every rule is named, for none can be called the longest.</summary>
     private static IEnumerable<string> Keep(ReportModel report)
     {
-        var kept = report.Items
-            .SelectMany(i => i.Determined.Regimes.Select(r => r.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn)))
-            .OfType<KeepUntil>().Distinct().ToList();
+        var kept = report
+            .Items.SelectMany(i =>
+                i.Determined.Regimes.Select(r => r.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
+            )
+            .OfType<KeepUntil>()
+            .Distinct()
+            .ToList();
         var known = kept.Where(k => k.IsKnown).Select(k => L.KeepLine(k, Phrases.Text(k.Words), Phrases.Source(k.Source))).ToList();
-        return kept.Count == 0 ? [L.KeepNotKnown]
-            : [.. known.Count > 0 ? [L.KeepThis(known)] : Array.Empty<string>(), .. kept.Where(k => !k.IsKnown).Select(k => L.KeepNotFound(Phrases.Text(k.Words), Phrases.Source(k.Source), k.Confidence))];
+        return kept.Count == 0
+            ? [L.KeepNotKnown]
+            :
+            [
+                .. known.Count > 0 ? [L.KeepThis(known)] : Array.Empty<string>(),
+                .. kept.Where(k => !k.IsKnown).Select(k => L.KeepNotFound(Phrases.Text(k.Words), Phrases.Source(k.Source), k.Confidence)),
+            ];
     }
 
     private static string? FromMemory(IReadOnlyList<Particular> particulars)
     {
-        var remembered = particulars.Where(p => p.Confidence is Confidence.FromMemory)
+        var remembered = particulars
+            .Where(p => p.Confidence is Confidence.FromMemory)
             .GroupBy(p => p.Source.Split(Paragraph)[0], p => p.Source.Split(Paragraph)[^1], StringComparer.Ordinal)
-            .Select(g => g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}").ToList();
+            .Select(g =>
+                g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}"
+            )
+            .ToList();
         return remembered.Count == 0 ? null : L.ParticularsFromMemory(remembered.Select(Phrases.Source));
     }
 
-    private static string Cited(Law law) => new Law { Title = Phrases.Text(law.Title), Number = Phrases.Source(law.Number), Confidence = law.Confidence }.Cited;
+    private static string Cited(Law law) =>
+        new Law
+        {
+            Title = Phrases.Text(law.Title),
+            Number = Phrases.Source(law.Number),
+            Confidence = law.Confidence,
+        }.Cited;
 
-    private static (string Heading, string Text) Line(string heading, string text) => (heading, $"{char.ToUpperInvariant(text[0])}{text[1..]}.");
+    private static (string Heading, string Text) Line(string heading, string text) =>
+        (heading, $"{char.ToUpperInvariant(text[0])}{text[1..]}.");
 }

@@ -9,12 +9,16 @@ public static class AuthorityDuty
 {
     /// <summary>The duty in force for this item, were a risk imminent; null where its law names none or is not known.</summary>
     public static Duty? Of(DeterminedVisit visit, DeterminedItem item) =>
-        item.Regimes.SelectMany(r => r.DutiesTo(DutyKind.CopyAtImminentRisk, visit.Record.Visit.HiredFrom is not null, item.ExaminedOn)).FirstOrDefault();
+        item
+            .Regimes.SelectMany(r => r.DutiesTo(DutyKind.CopyAtImminentRisk, visit.Record.Visit.HiredFrom is not null, item.ExaminedOn))
+            .FirstOrDefault();
 
     /// <summary>Whether a copy has to go to the authority because of this item.</summary>
     public static bool IsOwedFor(DeterminedVisit visit, DeterminedItem item) =>
         DefectEntry.Of(item).Any(d => d.ImminentRisk) && Of(visit, item) is not null;
 
     /// <summary>The authority in the words of the law.</summary>
-    public static string Words(Duty duty, RegimeWording regime) => regime.Authorities.GetValueOrDefault(duty.Whom) ?? Phrases.Notice.Authority(duty.Whom, Phrases.Source(duty.Source), duty.Confidence);
+    public static string Words(Duty duty, RegimeWording regime) =>
+        regime.Authorities.GetValueOrDefault(duty.Whom)
+        ?? Phrases.Notice.Authority(duty.Whom, Phrases.Source(duty.Source), duty.Confidence);
 }

@@ -8,9 +8,7 @@ namespace ExamDocs.Templates.Shared;
 /// <summary>A defect as it is printed: an entry of the record, or an adverse observation that has no entry.</summary>
 public sealed record DefectEntry
 {
-    private DefectEntry()
-    {
-    }
+    private DefectEntry() { }
 
     public required string Part { get; init; }
 
@@ -35,31 +33,35 @@ public sealed record DefectEntry
     public static IReadOnlyList<DefectEntry> Of(Examination examination)
     {
         var told = examination.Defects.Select(d => d.Criterion).ToHashSet(StringComparer.Ordinal);
-        var bare = examination.Observations
-            .Where(o => o.State is ObservedState.Defect or ObservedState.Doubt && !told.Contains(o.Criterion));
+        var bare = examination.Observations.Where(o =>
+            o.State is ObservedState.Defect or ObservedState.Doubt && !told.Contains(o.Criterion)
+        );
         return [.. examination.Defects.Select(d => From(d, examination)), .. bare.Select(From)];
     }
 
-    private static DefectEntry From(Defect defect, Examination examination) => new()
-    {
-        Part = Printed.Text(defect.Part ?? (defect.Criterion is null ? null : Printed.Criterion(defect.Criterion))),
-        Description = Printed.Text(defect.Description ?? NoteOn(defect.Criterion, examination)),
-        IsNow = defect.Danger is not Danger.Later || defect.ImminentRisk is true,
-        BecomesDangerOn = defect.BecomesDangerOn,
-        Remedy = Printed.Text(defect.Remedy),
-        ImminentRisk = defect.ImminentRisk is true,
-        Notified = defect.Notified,
-    };
+    private static DefectEntry From(Defect defect, Examination examination) =>
+        new()
+        {
+            Part = Printed.Text(defect.Part ?? (defect.Criterion is null ? null : Printed.Criterion(defect.Criterion))),
+            Description = Printed.Text(defect.Description ?? NoteOn(defect.Criterion, examination)),
+            IsNow = defect.Danger is not Danger.Later || defect.ImminentRisk is true,
+            BecomesDangerOn = defect.BecomesDangerOn,
+            Remedy = Printed.Text(defect.Remedy),
+            ImminentRisk = defect.ImminentRisk is true,
+            Notified = defect.Notified,
+        };
 
-    private static DefectEntry From(Observation observation) => new()
-    {
-        Part = Printed.Criterion(observation.Criterion),
-        Description = $"{Phrases.Common.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
-        IsNow = true,
-        Remedy = Phrases.Common.NotRecorded,
-    };
+    private static DefectEntry From(Observation observation) =>
+        new()
+        {
+            Part = Printed.Criterion(observation.Criterion),
+            Description = $"{Phrases.Common.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
+            IsNow = true,
+            Remedy = Phrases.Common.NotRecorded,
+        };
 
-    private static string? NoteOn(string? criterion, Examination examination) => criterion is null
-        ? null
-        : examination.Observations.FirstOrDefault(o => string.Equals(o.Criterion, criterion, StringComparison.Ordinal))?.Note;
+    private static string? NoteOn(string? criterion, Examination examination) =>
+        criterion is null
+            ? null
+            : examination.Observations.FirstOrDefault(o => string.Equals(o.Criterion, criterion, StringComparison.Ordinal))?.Note;
 }

@@ -20,10 +20,13 @@ public sealed class Station(ProfileStation measured)
     public bool IsTooCloseToCall => measured.IsTooCloseToCall;
 
     /// <summary>Mean and place in words.</summary>
-    public string InWords => Phrases.Report.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : Phrases.Common.NotRecorded);
+    public string InWords =>
+        Phrases.Report.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : Phrases.Common.NotRecorded);
 }
 
-/// <summary>The diameters measured along a rope as they are printed, with the maker's limits where they are recorded; millimetres.</summary>
+/// <summary>
+/// The diameters measured along a rope as they are printed, with the maker's limits where they are recorded; millimetres.
+/// </summary>
 public sealed class DiameterProfile
 {
     private readonly MeasuredProfile _measured;
@@ -50,19 +53,26 @@ public sealed class DiameterProfile
     public decimal? High => _measured.Band?.Most;
 
     /// <summary>What the plot shows and where its limits come from, in words.</summary>
-    public string Caption => (Nominal, Tolerance) switch
-    {
-        ({ } n, { } t) => Phrases.Report.Tolerance(Printed.Number(n), Printed.Number(t), Printed.Millimetres(Low!.Value), Printed.Millimetres(High!.Value), Source),
-        ({ } n, null) => Phrases.Report.NominalOnly(Printed.Number(n), Source),
-        _ => Phrases.Report.NoTolerance,
-    };
+    public string Caption =>
+        (Nominal, Tolerance) switch
+        {
+            ({ } n, { } t) => Phrases.Report.Tolerance(
+                Printed.Number(n),
+                Printed.Number(t),
+                Printed.Millimetres(Low!.Value),
+                Printed.Millimetres(High!.Value),
+                Source
+            ),
+            ({ } n, null) => Phrases.Report.NominalOnly(Printed.Number(n), Source),
+            _ => Phrases.Report.NoTolerance,
+        };
 
     /// <summary>What is marked in the plot, and what it means; empty where nothing is.</summary>
     public IReadOnlyList<string> Marked =>
-    [
-        .. Say(Stations.Where(s => s.StandsOut), Phrases.Report.StandingOut),
-        .. Say(Stations.Where(s => s.IsTooCloseToCall), Phrases.Report.TooCloseToCall),
-    ];
+        [
+            .. Say(Stations.Where(s => s.StandsOut), Phrases.Report.StandingOut),
+            .. Say(Stations.Where(s => s.IsTooCloseToCall), Phrases.Report.TooCloseToCall),
+        ];
 
     /// <summary>The profile of an item; null where no diameters were measured.</summary>
     public static DiameterProfile? Of(DeterminedItem item) => item.Profile is { } measured ? new DiameterProfile(measured) : null;

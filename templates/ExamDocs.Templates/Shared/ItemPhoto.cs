@@ -18,9 +18,26 @@ public sealed record ItemPhoto(PhotoPrint Print, string Caption, bool IsOfDefect
         if (photos is null || item.Examination is not { } examination)
             return [];
         var told = examination.Defects.Select(d => d.Criterion).ToHashSet(StringComparer.Ordinal);
-        var shown = examination.Observations.Select(o => (Observation: o, Print: photos(o), Against: IsAgainst(o, told)))
-            .Where(p => p.Print is not null).OrderByDescending(p => p.Against);
-        return [.. shown.Select((p, at) => new ItemPhoto(p.Print!, Phrases.Report.PhotoCaption(at + 1, Printed.Criterion(p.Observation.Criterion), p.Observation.State, p.Observation.Note), p.Against))];
+        var shown = examination
+            .Observations.Select(o => (Observation: o, Print: photos(o), Against: IsAgainst(o, told)))
+            .Where(p => p.Print is not null)
+            .OrderByDescending(p => p.Against);
+        return
+        [
+            .. shown.Select(
+                (p, at) =>
+                    new ItemPhoto(
+                        p.Print!,
+                        Phrases.Report.PhotoCaption(
+                            at + 1,
+                            Printed.Criterion(p.Observation.Criterion),
+                            p.Observation.State,
+                            p.Observation.Note
+                        ),
+                        p.Against
+                    )
+            ),
+        ];
     }
 
     private static bool IsAgainst(Observation observation, HashSet<string?> told) =>

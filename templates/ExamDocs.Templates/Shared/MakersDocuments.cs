@@ -7,7 +7,8 @@ namespace ExamDocs.Templates.Shared;
 internal static class MakersDocuments
 {
     /// <summary>Each with revision and page; that none is recorded where there is none.</summary>
-    public static string Of(DeterminedItem item) => item.LimitsSources.Count == 0
-        ? Phrases.Common.NotRecorded
-        : string.Join("; ", item.LimitsSources.Select(s => Phrases.Report.Document(s.Title, s.Revision, s.Page)));
+    public static string Of(DeterminedItem item) =>
+        item.LimitsSources.Count == 0
+            ? Phrases.Common.NotRecorded
+            : string.Join("; ", item.LimitsSources.Select(s => Phrases.Report.Document(s.Title, s.Revision, s.Page)));
 }

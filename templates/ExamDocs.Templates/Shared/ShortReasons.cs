@@ -17,28 +17,36 @@ public static class ShortReasons
     public static IReadOnlyList<string> Of(DeterminedItem item)
     {
         string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
-        string[] others = [.. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(Phrases.Say(r.Said)))];
+        string[] others =
+        [
+            .. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(Phrases.Say(r.Said))),
+        ];
         string[] all = [.. found.Concat(others).Distinct(StringComparer.Ordinal)];
-        return all.Length > 0 ? all : [.. item.Reasons.Select(r => Printed.Sentence(Phrases.Say(r.Said))).DefaultIfEmpty(Phrases.Common.NotRecorded)];
+        return all.Length > 0
+            ? all
+            : [.. item.Reasons.Select(r => Printed.Sentence(Phrases.Say(r.Said))).DefaultIfEmpty(Phrases.Common.NotRecorded)];
     }
 
     private static IEnumerable<string> Found(DeterminedItem item) =>
         from observation in item.Examination?.Observations ?? []
-        where observation.State is ObservedState.Doubt
+        where
+            observation.State is ObservedState.Doubt
             || (observation.State is ObservedState.Defect && (IsDecisive(item, observation) || Has(item, ["W3"])))
-        select $"{Printed.Criterion(observation.Criterion)}: {Printed.Text(observation.Note ?? Phrases.Common.State(observation.State ?? ObservedState.Defect))}";
+        select $"{Printed.Criterion(observation.Criterion)}: "
+            + $"{Printed.Text(observation.Note ?? Phrases.Common.State(observation.State ?? ObservedState.Defect))}";
 
     private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
         (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))
-        || (OfConclusion.Contains(reason.Code, StringComparer.Ordinal) && Weighing(item).Any(r => !OfConclusion.Contains(r.Code, StringComparer.Ordinal)));
+        || (
+            OfConclusion.Contains(reason.Code, StringComparer.Ordinal)
+            && Weighing(item).Any(r => !OfConclusion.Contains(r.Code, StringComparer.Ordinal))
+        );
 
     // Gaps in the record are no reason why a withdrawn item is not to be used, and would only crowd out the reason.
-    private static IReadOnlyList<Reason> Weighing(DeterminedItem item) => item.Outcome is Outcome.Withdraw
-        ? [.. item.Reasons.Where(r => r.Code.StartsWith('W'))]
-        : item.Reasons;
+    private static IReadOnlyList<Reason> Weighing(DeterminedItem item) =>
+        item.Outcome is Outcome.Withdraw ? [.. item.Reasons.Where(r => r.Code.StartsWith('W'))] : item.Reasons;
 
-    private static bool Has(DeterminedItem item, string[] codes) =>
-        item.Reasons.Any(r => codes.Contains(r.Code, StringComparer.Ordinal));
+    private static bool Has(DeterminedItem item, string[] codes) => item.Reasons.Any(r => codes.Contains(r.Code, StringComparer.Ordinal));
 
     private static bool IsDecisive(DeterminedItem item, Observation observation) =>
         item.Category?.Find(observation.Criterion)?.Class is CriterionClass.Decisive;

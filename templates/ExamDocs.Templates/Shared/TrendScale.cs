@@ -50,8 +50,11 @@ public sealed class TrendScale
     public IReadOnlyList<decimal> Limits => [.. new[] { Trend.Smallest.LimitMm, Trend.Largest.LimitMm }.OfType<decimal>()];
 
     /// <summary>The prediction band as an outline; cut off at the edges of the plot.</summary>
-    public string Band => Outline(Days.Select(d => (d, Drawn.Fit.At(d) + Drawn.Fit.HalfBandAt(d)))
-        .Concat(Days.Reverse().Select(d => (d, Drawn.Fit.At(d) - Drawn.Fit.HalfBandAt(d)))));
+    public string Band =>
+        Outline(
+            Days.Select(d => (d, Drawn.Fit.At(d) + Drawn.Fit.HalfBandAt(d)))
+                .Concat(Days.Reverse().Select(d => (d, Drawn.Fit.At(d) - Drawn.Fit.HalfBandAt(d))))
+        );
 
     public string FitLine => Outline(Days.Select(d => (d, Drawn.Fit.At(d))));
 

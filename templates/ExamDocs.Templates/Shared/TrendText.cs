@@ -12,23 +12,35 @@ public static class TrendText
     {
         var source = trend.Limits?.Source;
         return trend.Smallest.LimitMm is { } least && trend.Largest.LimitMm is { } most
-            ? Phrases.Report.TrendLimits(Printed.Millimetres(least), Printed.Millimetres(most), Phrases.Report.Document(source?.Title, source?.Revision, source?.Page))
+            ? Phrases.Report.TrendLimits(
+                Printed.Millimetres(least),
+                Printed.Millimetres(most),
+                Phrases.Report.Document(source?.Title, source?.Revision, source?.Page)
+            )
             : Phrases.Report.TrendWithoutLimits;
     }
 
     /// <summary>The proposal with how it came about, or that there is none; empty where there is no trend.</summary>
-    public static string Proposal(DeterminedItem item) => item.Trend switch
-    {
-        null => "",
-        { Governing: { LimitMm: { } limit } series } => Proposal(series, limit) + (item.EndOfService < series.Reaches ? Phrases.Report.AfterService(item.EndOfService) : ""),
-        { Smallest.LimitMm: null } => Phrases.Report.NothingProjected,
-        _ => Phrases.Report.NoApproach,
-    };
+    public static string Proposal(DeterminedItem item) =>
+        item.Trend switch
+        {
+            null => "",
+            { Governing: { LimitMm: { } limit } series } => Proposal(series, limit)
+                + (item.EndOfService < series.Reaches ? Phrases.Report.AfterService(item.EndOfService) : ""),
+            { Smallest.LimitMm: null } => Phrases.Report.NothingProjected,
+            _ => Phrases.Report.NoApproach,
+        };
 
     private static string Proposal(TrendSeries series, decimal limit)
     {
         var perYear = (decimal)Math.Round(Math.Abs(series.MmPerYear), 2);
         return Phrases.Report.Proposal(
-            series.Reaches, series.IsSmallest, Printed.Millimetres(perYear), Printed.Millimetres(limit), series.ByBand, series.ByLine);
+            series.Reaches,
+            series.IsSmallest,
+            Printed.Millimetres(perYear),
+            Printed.Millimetres(limit),
+            series.ByBand,
+            series.ByLine
+        );
     }
 }

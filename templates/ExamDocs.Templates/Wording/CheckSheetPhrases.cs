@@ -67,12 +67,15 @@ public abstract class CheckSheetPhrases
     public abstract string Recorded { get; }
     public abstract IReadOnlyList<string> Cautions { get; }
     public abstract string RecordHasErrors(IReadOnlyList<string> codes);
+
     /// <summary>A heading that tells the item, for pages that come apart.</summary>
     public abstract string Of(string item, string heading);
     public abstract string AsTyped(string? word);
     public abstract string Class(CriterionClass criteria);
+
     /// <summary>The answer under its box, as short as it must be there.</summary>
     public abstract string Box(ObservedState state);
+
     /// <summary>What the short words under the boxes stand for.</summary>
     public abstract IReadOnlyList<string> Boxes { get; }
     public abstract string Means(Means means);

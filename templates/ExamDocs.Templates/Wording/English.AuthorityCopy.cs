@@ -30,22 +30,29 @@ public static partial class English
         public override string Lead(string original) => $"Cover to a copy of report {original}. The copy follows on the next page, whole.";
 
         public override string Imminent(Duty duty) =>
-            $"In the opinion of the person who made the report, a defect involves an existing or imminent risk of serious personal injury. A copy of the report then goes to the enforcing authority as soon as practicable ({duty.Source}; {Words.LawAndSources.Confidence(duty.Confidence)}).";
+            "In the opinion of the person who made the report, a defect involves an existing or imminent risk of serious "
+            + "personal injury. A copy of the report then goes to the enforcing authority as soon as practicable "
+            + $"({duty.Source}; {Words.LawAndSources.Confidence(duty.Confidence)}).";
 
         public override string Copy(string original, string number) =>
-            $"A copy of report {original} in the same words. Its pages bear this copy's number, {number}; the report itself bears {original} and the signature. Both are made from the same record.";
+            $"A copy of report {original} in the same words. Its pages bear this copy's number, {number}; the report itself "
+            + $"bears {original} and the signature. Both are made from the same record.";
 
         public override string SignedCopy(string original, string number) =>
-            $"A copy of report {original} in the same words. Its pages bear this copy's number, {number}; the report itself bears {original}. Each of the two files is signed electronically. Both are made from the same record.";
+            $"A copy of report {original} in the same words. Its pages bear this copy's number, {number}; the report itself "
+            + $"bears {original}. Each of the two files is signed electronically. Both are made from the same record.";
 
         public override string Original(string original) => $"SHA-256 of the file of report {original}:";
 
-        public override string Notified(Notification? told) => told is null
-            ? Words.Common.NotRecorded
-            : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
+        public override string Notified(Notification? told) =>
+            told is null ? Words.Common.NotRecorded : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
 
-        public override string LawNotKnown => "The law it was examined under is not recorded or not known: find out at once whether an enforcing authority has to be told as well.";
+        public override string LawNotKnown =>
+            "The law it was examined under is not recorded or not known: find out at once whether an enforcing authority has "
+            + "to be told as well.";
 
-        public override string ReportHeldBack => "No report of this item is issued before its record is put right. Put it right at once: the duty to send the copy does not wait.";
+        public override string ReportHeldBack =>
+            "No report of this item is issued before its record is put right. Put it right at once: the duty to send the "
+            + "copy does not wait.";
     }
 }

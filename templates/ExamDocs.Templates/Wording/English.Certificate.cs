@@ -8,8 +8,12 @@ public static partial class English
     internal sealed class Certificate : CertificatePhrases
     {
         public override string Title => "Certificate of conformity for reissue";
-        public override string Law => "Statement of return to service, made by the examiner after a renewal. Contents as ISO/IEC 17050-1:2004, 6.1, lists them, (a) to (h)";
-        public override string NotTheMakers => "This is the examiner's own statement about one item as examined. It is not the maker's declaration of conformity, does not stand in for it, and is no mark of approval.";
+        public override string Law =>
+            "Statement of return to service, made by the examiner after a renewal. Contents as ISO/IEC 17050-1:2004, 6.1, "
+            + "lists them, (a) to (h)";
+        public override string NotTheMakers =>
+            "This is the examiner's own statement about one item as examined. It is not the maker's declaration of "
+            + "conformity, does not stand in for it, and is no mark of approval.";
         public override string Number => "This statement";
         public override string Issuer => "Issued by";
         public override string Object => "The item";
@@ -36,9 +40,11 @@ public static partial class English
         public override string OtherFunction => "who authenticates for the competent person who examined the item";
 
         public override string Conforms(string item, LocalDate? on, string examiner) =>
-            $"The item {item}, with the parts named here fitted, was examined on {Printed.Day(on)} by {examiner} after the renewal. As examined, it conforms to what is listed under (e), and may be put back into service.";
+            $"The item {item}, with the parts named here fitted, was examined on {Printed.Day(on)} by {examiner} after the "
+            + "renewal. As examined, it conforms to what is listed under (e), and may be put back into service.";
 
-        public override string ConformsUntil(LocalDate? until) => $"It may stay in service until {Printed.Day(until)}, which is the last day of use.";
+        public override string ConformsUntil(LocalDate? until) =>
+            $"It may stay in service until {Printed.Day(until)}, which is the last day of use.";
 
         public override string ByMaker(string item, string document) => $"{item}: the maker's instructions, {document}";
 
@@ -47,14 +53,18 @@ public static partial class English
 
         public override string ExaminedUnder(string law) => $"the examination was made under the {law}";
 
-        public override string LimitState(LocalDate? on) => $"It speaks of the state of the item on {Printed.Day(on)}, and of no later one.";
+        public override string LimitState(LocalDate? on) =>
+            $"It speaks of the state of the item on {Printed.Day(on)}, and of no later one.";
 
-        public override string LimitNext(LocalDate? next) => $"It ends when the next examination falls due: {Printed.Day(next)} is the latest date for it.";
+        public override string LimitNext(LocalDate? next) =>
+            $"It ends when the next examination falls due: {Printed.Day(next)} is the latest date for it.";
 
         public override string LimitUntil(LocalDate? until) => $"It ends after {Printed.Day(until)}, the last day of use.";
 
         public override string LimitEnd(LocalDate? end) => $"The recorded limits end the item's service after {Printed.Day(end)}.";
 
-        public override string LimitEvents => "It ends at once when the item is altered, when another part is fitted, or after a fall, a severe load, or contact with a saw, heat or a chemical.";
+        public override string LimitEvents =>
+            "It ends at once when the item is altered, when another part is fitted, or after a fall, a severe load, or "
+            + "contact with a saw, heat or a chemical.";
     }
 }

@@ -11,12 +11,14 @@ public static partial class English
     {
         public override string Title => "Check sheet";
         public override string Pile => "Check sheets";
-        public override string Lead => "To write an examination down by hand. It is no report, and says nothing of the item's state until it is filled in.";
+        public override string Lead =>
+            "To write an examination down by hand. It is no report, and says nothing of the item's state until it is filled in.";
         public override string Withdrawn => "Withdrawn: do not use";
         public override string Held => "Not determined: do not use";
         public override string WithdrawnSince => "Withdrawn at the examination of";
         public override string HeldSince => "As the record stands after the examination of";
-        public override string ReleaseByPerson => "It stays withdrawn, whatever this sheet says, until a competent person releases it in writing, with grounds.";
+        public override string ReleaseByPerson =>
+            "It stays withdrawn, whatever this sheet says, until a competent person releases it in writing, with grounds.";
         public override string NeverRelease => "It rests on something that no release can undo: it never comes back into service.";
         public override string ReleaseHold => "It may be used only once a competent person has examined it and has said so in writing.";
         public override string LastOutcome => "Outcome of last time";
@@ -26,15 +28,20 @@ public static partial class English
         public override string NotAfter => "Not to be used after";
         public override string Status => "Where it was";
         public override string Criteria => "What is examined";
-        public override string HowToTick => "One box on each line. A line left open is no answer, and leaves the item undetermined. A note is needed for noted, doubt and defect. In doubt, tick doubt: it takes the item out of service.";
-        public override string NotInCatalogue => "The catalogue has no criteria for this kind of item. Write on each line what was examined.";
+        public override string HowToTick =>
+            "One box on each line. A line left open is no answer, and leaves the item undetermined. A note is needed for "
+            + "noted, doubt and defect. In doubt, tick doubt: it takes the item out of service.";
+        public override string NotInCatalogue =>
+            "The catalogue has no criteria for this kind of item. Write on each line what was examined.";
         public override string LastTime => "Last time:";
         public override string NoAnswer => "no answer recorded";
         public override string Note => "Note";
         public override string Optional => "optional";
         public override string Examined => "What was examined";
         public override string Diameters => "Diameter along the rope";
-        public override string HowToMeasure => "Two readings at each place, at right angles to one another (EN 892:2012 5.3.1, unofficial copy), without squeezing the rope. Positions in millimetres from the same end as last time.";
+        public override string HowToMeasure =>
+            "Two readings at each place, at right angles to one another (EN 892:2012 5.3.1, unofficial copy), without "
+            + "squeezing the rope. Positions in millimetres from the same end as last time.";
         public override string Station => "Place";
         public override string Position => "Position, mm";
         public override string FirstReading => "Reading, mm";
@@ -75,62 +82,67 @@ public static partial class English
         ];
 
         public override string RecordHasErrors(IReadOnlyList<string> codes) =>
-            $"The record this sheet was filled in from has errors ({string.Join(", ", codes)}). Compare everything printed here with the item itself.";
+            $"The record this sheet was filled in from has errors ({string.Join(", ", codes)}). Compare everything printed "
+            + "here with the item itself.";
 
         /// <summary>A heading that tells the item, for pages that come apart.</summary>
         public override string Of(string item, string heading) => $"{item}: {heading}";
 
         public override string AsTyped(string? word) => $"“{word}”, which is no answer";
 
-        public override string Class(CriterionClass criteria) => criteria switch
-        {
-            CriterionClass.Decisive => "Decisive: a defect or doubt ends the item's service",
-            CriterionClass.Judged => "Judged: weighed with the rest",
-            _ => "Advisory: normal wear, to be noted",
-        };
+        public override string Class(CriterionClass criteria) =>
+            criteria switch
+            {
+                CriterionClass.Decisive => "Decisive: a defect or doubt ends the item's service",
+                CriterionClass.Judged => "Judged: weighed with the rest",
+                _ => "Advisory: normal wear, to be noted",
+            };
 
         /// <summary>The answer under its box, as short as it must be there.</summary>
-        public override string Box(ObservedState state) => state switch
-        {
-            ObservedState.NoSign => "no sign",
-            ObservedState.NotApplicable => "not appl.",
-            ObservedState.NotExamined => "not exam.",
-           _ => Words.Common.State(state),
-        };
+        public override string Box(ObservedState state) =>
+            state switch
+            {
+                ObservedState.NoSign => "no sign",
+                ObservedState.NotApplicable => "not appl.",
+                ObservedState.NotExamined => "not exam.",
+                _ => Words.Common.State(state),
+            };
 
         /// <summary>What the short words under the boxes stand for.</summary>
         public override IReadOnlyList<string> Boxes { get; } =
-        [
-            "“no sign”: nobody to ask, and no sign found.", "“not appl.”: not applicable to this item.", "“not exam.”: not examined.",
-        ];
+        ["“no sign”: nobody to ask, and no sign found.", "“not appl.”: not applicable to this item.", "“not exam.”: not examined."];
 
-        public override string Means(Means means) => means switch
-        {
-            Core.Criteria.Means.Look => "look",
-            Core.Criteria.Means.Feel => "feel",
-            Core.Criteria.Means.Measure => "measure",
-            Core.Criteria.Means.Operate => "operate",
-            Core.Criteria.Means.Ask => "ask",
-            _ => "read",
-        };
+        public override string Means(Means means) =>
+            means switch
+            {
+                Core.Criteria.Means.Look => "look",
+                Core.Criteria.Means.Feel => "feel",
+                Core.Criteria.Means.Measure => "measure",
+                Core.Criteria.Means.Operate => "operate",
+                Core.Criteria.Means.Ask => "ask",
+                _ => "read",
+            };
 
-        public override string BasisBox(Basis basis) => basis switch
-        {
-            Core.Records.Basis.SixMonth => "six-month",
-            Core.Records.Basis.TwelveMonth => "twelve-month",
-            Core.Records.Basis.Scheme => "scheme",
-            Core.Records.Basis.Exceptional => "exceptional event",
-            Core.Records.Basis.FirstUse => "first use",
-            _ => "installation",
-        };
+        public override string BasisBox(Basis basis) =>
+            basis switch
+            {
+                Core.Records.Basis.SixMonth => "six-month",
+                Core.Records.Basis.TwelveMonth => "twelve-month",
+                Core.Records.Basis.Scheme => "scheme",
+                Core.Records.Basis.Exceptional => "exceptional event",
+                Core.Records.Basis.FirstUse => "first use",
+                _ => "installation",
+            };
 
         public override string Band(string nominal, string tolerance, string low, string high, string source) =>
-            $"Maker's nominal {nominal} mm with a tolerance of {tolerance} % to either side: {low} to {high} mm inclusive. Source: {source}.";
+            $"Maker's nominal {nominal} mm with a tolerance of {tolerance} % to either side: {low} to {high} mm inclusive. "
+            + $"Source: {source}.";
 
         public override string NominalOnly(string nominal, string source) =>
             $"Maker's nominal {nominal} mm; no tolerance recorded. Source: {source}.";
 
-        public override string Released(LocalDate? on, string by, string? grounds) => $"Release of {Printed.Day(on)} by {by}: {Printed.Text(grounds)}";
+        public override string Released(LocalDate? on, string by, string? grounds) =>
+            $"Release of {Printed.Day(on)} by {by}: {Printed.Text(grounds)}";
 
         public override string Disposed(DisposalAction? action, LocalDate? on, string by) =>
             $"{Words.Common.Disposal(action)} on {Printed.Day(on)} by {by}";

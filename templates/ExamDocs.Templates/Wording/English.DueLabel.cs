@@ -21,6 +21,7 @@ public static partial class English
             $"Visit {visit}. Examined {Printed.Day(examined)} under {law}.";
 
         public override string Caution(string number) =>
-            $"Check {number} against the issuer's register. Maker's instructions, local law and the competent person's judgement come first.";
+            $"Check {number} against the issuer's register. Maker's instructions, local law and the competent person's "
+            + "judgement come first.";
     }
 }

@@ -9,7 +9,9 @@ public static partial class English
     internal sealed class EquipmentRecord : EquipmentRecordPhrases
     {
         public override string Title => "Equipment record";
-        public override string Lead => "For the keeper of the item: what it is, what its maker allows, and everything on record that was found and done. It is no report of an examination.";
+        public override string Lead =>
+            "For the keeper of the item: what it is, what its maker allows, and everything on record that was found and "
+            + "done. It is no report of an examination.";
         public override string Reasons => "Why";
         public override string Identity => "What it is";
         public override string Purchased => "Purchased";
@@ -64,12 +66,14 @@ public static partial class English
         public override IReadOnlyList<string> Cautions { get; } =
         [
             "This record holds what the record of the visit holds. Examinations and repairs that were never entered are not in it.",
-            "The outcome is that of the last examination, by the rules as they stand. Of earlier examinations the conclusion is given as it was then recorded.",
+            "The outcome is that of the last examination, by the rules as they stand. Of earlier examinations the conclusion "
+                + "is given as it was then recorded.",
             "“Not recorded” means that the record holds no such value; it does not mean that there is none.",
         ];
 
         public override string RecordHasErrors(IReadOnlyList<string> codes) =>
-            $"The record of this item has errors ({string.Join(", ", codes)}). What is printed here is not to be relied on until they are put right.";
+            $"The record of this item has errors ({string.Join(", ", codes)}). What is printed here is not to be relied on "
+            + "until they are put right.";
 
         public override string Years(int years) => years == 1 ? "1 year" : $"{Printed.Count(years)} years";
 
@@ -79,50 +83,57 @@ public static partial class English
 
         public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)} mm";
 
-        public override string Diameter(decimal nominal, decimal? percent) => percent is { } p
-            ? $"{Printed.Number(nominal)} mm, with {Printed.Number(p)} % to either side"
-            : $"{Printed.Number(nominal)} mm; tolerance {Words.Common.NotRecorded}";
+        public override string Diameter(decimal nominal, decimal? percent) =>
+            percent is { } p
+                ? $"{Printed.Number(nominal)} mm, with {Printed.Number(p)} % to either side"
+                : $"{Printed.Number(nominal)} mm; tolerance {Words.Common.NotRecorded}";
 
         public override string Sought(string? sought, LocalDate? until) =>
             $"sought: {Printed.Text(sought)}; by the examiner's own decision not to be used after {Printed.Day(until)}";
 
-        public override string MayRetie(Retying who) => who switch
-        {
-            Core.Records.Retying.Maker => "the maker only",
-            Core.Records.Retying.CompetentPerson => "a competent person",
-            _ => "the user",
-        };
+        public override string MayRetie(Retying who) =>
+            who switch
+            {
+                Core.Records.Retying.Maker => "the maker only",
+                Core.Records.Retying.CompetentPerson => "a competent person",
+                _ => "the user",
+            };
 
         public override string DeclarationLine(string? reference, LocalDate? on) => $"{Printed.Text(reference)}, {Printed.Day(on)}";
 
-        public override string Conclusion(Conclusion? conclusion) => conclusion switch
-        {
-            Core.Records.Conclusion.Fit => "as then concluded: fit",
-            Core.Records.Conclusion.Withdraw => "as then concluded: withdraw",
-            _ => "conclusion not recorded",
-        };
+        public override string Conclusion(Conclusion? conclusion) =>
+            conclusion switch
+            {
+                Core.Records.Conclusion.Fit => "as then concluded: fit",
+                Core.Records.Conclusion.Withdraw => "as then concluded: withdraw",
+                _ => "conclusion not recorded",
+            };
 
-        public override string Defect(string part, string description, string danger, string remedy) => $"{part} – {description} ({danger}). Needed: {remedy}.";
+        public override string Defect(string part, string description, string danger, string remedy) =>
+            $"{part} – {description} ({danger}). Needed: {remedy}.";
 
         public override string DangerNow => "a danger at once";
 
         public override string DangerLater(LocalDate? on) => $"could become a danger by {Printed.Day(on)}";
 
-        public override string Diameters(int places, string smallest, string largest) => places == 1
-            ? $"Diameter at 1 place: mean {smallest} mm."
-            : $"Diameters at {Printed.Count(places)} places: means from {smallest} to {largest} mm.";
+        public override string Diameters(int places, string smallest, string largest) =>
+            places == 1
+                ? $"Diameter at 1 place: mean {smallest} mm."
+                : $"Diameters at {Printed.Count(places)} places: means from {smallest} to {largest} mm.";
 
         public override string UnreadableDiameters => "Diameters were measured; no reading can be read.";
 
         public override string Test(string? what, string? result) => $"Test: {Printed.Text(what)}: {Printed.Text(result)}.";
 
-        public override string Event(string? what, LocalDate? on) => $"After an exceptional event: {Printed.Text(what)}, on {Printed.Day(on)}.";
+        public override string Event(string? what, LocalDate? on) =>
+            $"After an exceptional event: {Printed.Text(what)}, on {Printed.Day(on)}.";
 
         public override string Remedy(LocalDate? on, string? what, string? by, string? evidence) =>
             $"{Printed.Day(on)}: {Printed.Text(what)}. Done by {Printed.Text(by)}. Evidence: {Printed.Text(evidence)}.";
 
         public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds) =>
-            $"{Printed.Day(on)}: released by {by}{(inError ? ", because it was recorded in error" : "")}. Of the withdrawal {(document is not null ? $"by {document}" : withdrawnOn is { } day ? $"of {Printed.Day(day)}" : "by an examination in this record")}. Grounds: {Printed.Text(grounds)}.";
+            $"{Printed.Day(on)}: released by {by}{(inError ? ", because it was recorded in error" : "")}. Of the withdrawal "
+            + $"{(document is not null ? $"by {document}" : withdrawnOn is { } day ? $"of {Printed.Day(day)}" : "by an examination in this record")}. Grounds: {Printed.Text(grounds)}.";
 
         public override string Disposal(LocalDate? on, string what, string by) => $"{Printed.Day(on)}: {what}, by {by}.";
     }

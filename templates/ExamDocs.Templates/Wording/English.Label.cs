@@ -17,7 +17,8 @@ public static partial class English
         public override string Release => "Release";
         public override string WhyHold => "The record is not complete enough to say whether it may be used.";
         public override string ReleaseByPerson => "Only by a competent person, in writing. Keep it apart; leave this label on.";
-        public override string ReleaseHold => "Only once a competent person has examined it and has said so in writing. Leave this label on.";
+        public override string ReleaseHold =>
+            "Only once a competent person has examined it and has said so in writing. Leave this label on.";
         public override string NeverRelease => "NOT TO BE RELEASED. Keep it apart, then destroy it so that nobody can use it again.";
         public override string Owner => "Owner";
         public override string ExaminedBy => "Examined by:";

@@ -34,7 +34,8 @@ public static partial class English
         public override IReadOnlyList<string> Cautions { get; } =
         [
             "This notice tells of a danger at once. It does not replace the report that the law asks for.",
-            "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of use, U tells what the record leaves open.",
+            "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of "
+                + "use, U tells what the record leaves open.",
             "“Not recorded” means that the record holds no such value. It is no reason to wait.",
         ];
 

@@ -8,23 +8,31 @@ public static partial class English
     {
         public override string TrendHeading => "diameter from examination to examination";
 
-        public override string TrendLegend => "Dots: the smallest station mean of each examination; squares: the largest. Solid line: least squares, shaded with its 95 % prediction band (Student's t). Long dashes: Theil-Sen line (Sen 1968), its slope the median of the slopes between all pairs, its intercept the median of y less slope × x.";
+        public override string TrendLegend =>
+            "Dots: the smallest station mean of each examination; squares: the largest. Solid line: least squares, shaded "
+            + "with its 95 % prediction band (Student's t). Long dashes: Theil-Sen line (Sen 1968), its slope the median of "
+            + "the slopes between all pairs, its intercept the median of y less slope × x.";
 
         public override string TrendWithoutLimits => "No maker's nominal diameter with a tolerance is recorded: no limit is drawn.";
 
         public override string NothingProjected => "Nothing is projected, as there is no maker's limit to project to.";
 
-        public override string NoApproach => "Neither the smallest nor the largest mean is heading for the maker's limit; no time is proposed.";
+        public override string NoApproach =>
+            "Neither the smallest nor the largest mean is heading for the maker's limit; no time is proposed.";
 
-        public override string TrendTitle(string item) => $"Smallest and largest mean diameter, mm, of {item} by day of examination, with the maker's limits and what is projected";
+        public override string TrendTitle(string item) =>
+            $"Smallest and largest mean diameter, mm, of {item} by day of examination, with the maker's limits and what is projected";
 
         public override string TrendLimits(string least, string most, string source) =>
             $"Short dashes: the maker's limits, {least} and {most} mm. Source: {source}.";
 
         public override string Proposal(LocalDate? on, bool thinning, string perYear, string limit, LocalDate? byBand, LocalDate? byLine) =>
-            $"Proposed time by which it could become a danger: {Printed.Day(on)}. The {(thinning ? "smallest" : "largest")} mean {(thinning ? "falls" : "grows")} by {perYear} mm a year (Theil-Sen) "
-            + $"and would reach the maker's {limit} mm {Either(thinning, byBand, byLine)}. The earlier day is proposed, cut to a whole day. "
-            + "It is a proposal: it binds only when the examiner enters it among the defects, and the maker's instructions and the examiner's judgement come first.";
+            $"Proposed time by which it could become a danger: {Printed.Day(on)}. The {(thinning ? "smallest" : "largest")} "
+            + $"mean {(thinning ? "falls" : "grows")} by {perYear} mm a year (Theil-Sen) "
+            + $"and would reach the maker's {limit} mm {Either(thinning, byBand, byLine)}. The earlier day is proposed, cut to "
+            + "a whole day. "
+            + "It is a proposal: it binds only when the examiner enters it among the defects, and the maker's instructions and "
+            + "the examiner's judgement come first.";
 
         public override string AfterService(LocalDate? end) =>
             $" It lies after the last day of service by the limits recorded, {Printed.Day(end)}, which governs.";
@@ -41,7 +49,9 @@ public static partial class English
 
         private static string Either(bool thinning, LocalDate? byBand, LocalDate? byLine)
         {
-            var band = byBand is null ? null : $"{Printed.Day(byBand)} by the {(thinning ? "lower" : "upper")} bound of the prediction band";
+            var band = byBand is null
+                ? null
+                : $"{Printed.Day(byBand)} by the {(thinning ? "lower" : "upper")} bound of the prediction band";
             var line = byLine is null ? null : $"{Printed.Day(byLine)} by the Theil-Sen line";
             return $"on {Printed.Join(" or ", band, line)}";
         }

@@ -9,22 +9,23 @@ namespace ExamDocs.Templates.Wording;
 public static partial class English
 {
     /// <summary>All of it.</summary>
-    public static Vocabulary Words { get; } = new()
-    {
-        Common = new Common(),
-        Regimes = new Regimes(),
-        LawAndSources = new LawAndSources(),
-        Report = new Report(),
-        Notice = new Notice(),
-        Certificate = new Certificate(),
-        Label = new Label(),
-        Sentences = SentenceBook.English,
-        Terms = Terms.AsTheyAre,
-        DueLabel = new DueLabel(),
-        AuthorityCopy = new AuthorityCopy(),
-        EquipmentRecord = new EquipmentRecord(),
-        CheckSheet = new CheckSheet(),
-    };
+    public static Vocabulary Words { get; } =
+        new()
+        {
+            Common = new Common(),
+            Regimes = new Regimes(),
+            LawAndSources = new LawAndSources(),
+            Report = new Report(),
+            Notice = new Notice(),
+            Certificate = new Certificate(),
+            Label = new Label(),
+            Sentences = SentenceBook.English,
+            Terms = Terms.AsTheyAre,
+            DueLabel = new DueLabel(),
+            AuthorityCopy = new AuthorityCopy(),
+            EquipmentRecord = new EquipmentRecord(),
+            CheckSheet = new CheckSheet(),
+        };
 
     /// <inheritdoc />
     internal sealed class Common : CommonPhrases
@@ -62,7 +63,8 @@ public static partial class English
         public override string SignatureNotTimestamped => "Without a timestamp.";
 
         public override string HowToCheckSignature =>
-            "To check, open the file in a program that shows signatures and compare these particulars. The signature is in the file; a printout is not signed.";
+            "To check, open the file in a program that shows signatures and compare these particulars. The signature is in "
+            + "the file; a printout is not signed.";
 
         public override string SignatureField => "Electronic signature of this document";
 
@@ -78,63 +80,70 @@ public static partial class English
         public override string HowToVerify(string number) =>
             $"To verify: check this document against the issuer's register by its number, {number}, and the SHA-256 of its file.";
 
-        public override string Imprint(string version) => $"Printed by ExamDocs {version}. The examination and its conclusions are the examiner's.";
+        public override string Imprint(string version) =>
+            $"Printed by ExamDocs {version}. The examination and its conclusions are the examiner's.";
 
-        public override string Outcome(Outcome outcome) => outcome switch
-        {
-            Core.Records.Outcome.Fit => "May stay in service",
-            Core.Records.Outcome.FitUntil => "May stay in service until a date",
-            Core.Records.Outcome.Undetermined => "Not determined: do not use",
-            _ => "Not to be used",
-        };
+        public override string Outcome(Outcome outcome) =>
+            outcome switch
+            {
+                Core.Records.Outcome.Fit => "May stay in service",
+                Core.Records.Outcome.FitUntil => "May stay in service until a date",
+                Core.Records.Outcome.Undetermined => "Not determined: do not use",
+                _ => "Not to be used",
+            };
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
             outcome is Core.Records.Outcome.FitUntil ? $"May stay in service until {Printed.Day(until)}" : Outcome(outcome);
 
-        public override string State(ObservedState state) => state switch
-        {
-            ObservedState.Clear => "clear",
-            ObservedState.Noted => "noted",
-            ObservedState.Doubt => "doubt",
-            ObservedState.Defect => "defect",
-            ObservedState.NoSign => "nobody to ask; no sign found",
-            ObservedState.NotExamined => "not examined",
-            _ => "not applicable",
-        };
+        public override string State(ObservedState state) =>
+            state switch
+            {
+                ObservedState.Clear => "clear",
+                ObservedState.Noted => "noted",
+                ObservedState.Doubt => "doubt",
+                ObservedState.Defect => "defect",
+                ObservedState.NoSign => "nobody to ask; no sign found",
+                ObservedState.NotExamined => "not examined",
+                _ => "not applicable",
+            };
 
-        public override string Class(CriterionClass? criterion) => criterion switch
-        {
-            CriterionClass.Decisive => "decisive",
-            CriterionClass.Judged => "judged",
-            CriterionClass.Advisory => "advisory",
-            _ => "not in the catalogue",
-        };
+        public override string Class(CriterionClass? criterion) =>
+            criterion switch
+            {
+                CriterionClass.Decisive => "decisive",
+                CriterionClass.Judged => "judged",
+                CriterionClass.Advisory => "advisory",
+                _ => "not in the catalogue",
+            };
 
-        public override string Purpose(Purpose? purpose) => purpose switch
-        {
-            Core.Records.Purpose.LiftsPersons => "lifts or lowers persons",
-            Core.Records.Purpose.Accessory => "accessory for lifting",
-            Core.Records.Purpose.Other => "other lifting equipment",
-            Core.Records.Purpose.FallArrestOnly => "arrests falls only",
-            _ => NotRecorded,
-        };
+        public override string Purpose(Purpose? purpose) =>
+            purpose switch
+            {
+                Core.Records.Purpose.LiftsPersons => "lifts or lowers persons",
+                Core.Records.Purpose.Accessory => "accessory for lifting",
+                Core.Records.Purpose.Other => "other lifting equipment",
+                Core.Records.Purpose.FallArrestOnly => "arrests falls only",
+                _ => NotRecorded,
+            };
 
-        public override string Status(ItemStatus? status) => status switch
-        {
-            ItemStatus.InUse => "in use",
-            ItemStatus.Stored => "in store",
-            ItemStatus.NotPresented => "not presented",
-            ItemStatus.Lost => "lost",
-            ItemStatus.Destroyed => "destroyed",
-            _ => NotRecorded,
-        };
+        public override string Status(ItemStatus? status) =>
+            status switch
+            {
+                ItemStatus.InUse => "in use",
+                ItemStatus.Stored => "in store",
+                ItemStatus.NotPresented => "not presented",
+                ItemStatus.Lost => "lost",
+                ItemStatus.Destroyed => "destroyed",
+                _ => NotRecorded,
+            };
 
-        public override string Disposal(DisposalAction? action) => action switch
-        {
-            DisposalAction.Quarantined => "quarantined",
-            DisposalAction.SentForRepair => "sent for repair",
-            DisposalAction.Destroyed => "destroyed",
-            _ => NotRecorded,
-        };
+        public override string Disposal(DisposalAction? action) =>
+            action switch
+            {
+                DisposalAction.Quarantined => "quarantined",
+                DisposalAction.SentForRepair => "sent for repair",
+                DisposalAction.Destroyed => "destroyed",
+                _ => NotRecorded,
+            };
     }
 }

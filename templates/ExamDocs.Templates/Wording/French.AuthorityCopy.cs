@@ -27,25 +27,35 @@ public static partial class French
 
         public override string Running(string original) => $"Copie du rapport {original} pour l’autorité compétente";
 
-        public override string Lead(string original) => $"Page de garde d’une copie du rapport {original}. La copie suit à la page suivante, entière.";
+        public override string Lead(string original) =>
+            $"Page de garde d’une copie du rapport {original}. La copie suit à la page suivante, entière.";
 
         public override string Imminent(Duty duty) =>
-            $"De l’avis de l’auteur du rapport, un défaut comporte un risque existant ou imminent de blessure grave. Une copie du rapport va alors dès que possible à l’autorité compétente ({Words.Terms.Source(duty.Source)}\u00A0; {Words.LawAndSources.Confidence(duty.Confidence)}).";
+            "De l’avis de l’auteur du rapport, un défaut comporte un risque existant ou imminent de blessure grave. Une "
+            + $"copie du rapport va alors dès que possible à l’autorité compétente ({Words.Terms.Source(duty.Source)}\u00A0; "
+            + $"{Words.LawAndSources.Confidence(duty.Confidence)}).";
 
         public override string Copy(string original, string number) =>
-            $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, {number}\u00A0; le rapport lui-même porte {original} et la signature. Les deux sont tirés du même enregistrement.";
+            $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, "
+            + $"{number}\u00A0; le rapport lui-même porte {original} et la signature. Les deux sont tirés du même "
+            + "enregistrement.";
 
         public override string SignedCopy(string original, string number) =>
-            $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, {number}\u00A0; le rapport lui-même porte {original}. Chacun des deux fichiers est signé électroniquement. Les deux sont tirés du même enregistrement.";
+            $"Une copie du rapport {original} dans les mêmes termes. Ses pages portent le numéro de cette copie, "
+            + $"{number}\u00A0; le rapport lui-même porte {original}. Chacun des deux fichiers est signé électroniquement. Les "
+            + "deux sont tirés du même enregistrement.";
 
         public override string Original(string original) => $"SHA-256 du fichier du rapport {original}\u00A0:";
 
-        public override string Notified(Notification? told) => told is null
-            ? Words.Common.NotRecorded
-            : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
+        public override string Notified(Notification? told) =>
+            told is null ? Words.Common.NotRecorded : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
 
-        public override string LawNotKnown => "La loi selon laquelle il a été vérifié n’est pas enregistrée ou pas connue\u00A0: chercher aussitôt si une autorité doit aussi être informée.";
+        public override string LawNotKnown =>
+            "La loi selon laquelle il a été vérifié n’est pas enregistrée ou pas connue\u00A0: chercher aussitôt si une "
+            + "autorité doit aussi être informée.";
 
-        public override string ReportHeldBack => "Aucun rapport sur cet équipement n’est émis avant correction de son enregistrement. Le corriger aussitôt\u00A0: le devoir d’envoyer la copie n’attend pas.";
+        public override string ReportHeldBack =>
+            "Aucun rapport sur cet équipement n’est émis avant correction de son enregistrement. Le corriger aussitôt\u00A0: "
+            + "le devoir d’envoyer la copie n’attend pas.";
     }
 }

@@ -8,8 +8,12 @@ public static partial class French
     internal sealed class Certificate : CertificatePhrases
     {
         public override string Title => "Certificat de conformité pour remise en service";
-        public override string Law => "Déclaration de remise en service, faite par le vérificateur après un renouvellement. Contenu selon la liste de l’ISO/IEC 17050-1:2004, 6.1, (a) à (h)";
-        public override string NotTheMakers => "Ceci est la déclaration propre du vérificateur sur un seul équipement, tel que vérifié. Elle n’est pas la déclaration de conformité du fabricant, ne la remplace pas et n’est pas une marque d’agrément.";
+        public override string Law =>
+            "Déclaration de remise en service, faite par le vérificateur après un renouvellement. Contenu selon la liste de "
+            + "l’ISO/IEC 17050-1:2004, 6.1, (a) à (h)";
+        public override string NotTheMakers =>
+            "Ceci est la déclaration propre du vérificateur sur un seul équipement, tel que vérifié. Elle n’est pas la "
+            + "déclaration de conformité du fabricant, ne la remplace pas et n’est pas une marque d’agrément.";
         public override string Number => "Cette déclaration";
         public override string Issuer => "Émise par";
         public override string Object => "L’équipement";
@@ -36,9 +40,12 @@ public static partial class French
         public override string OtherFunction => "qui authentifie pour la personne compétente qui a vérifié l’équipement";
 
         public override string Conforms(string item, LocalDate? on, string examiner) =>
-            $"L’équipement {item}, avec les pièces montées nommées ici, a été vérifié le {Printed.Day(on)} par {examiner} après le renouvellement. Tel que vérifié, il est conforme à ce qui est énuméré sous (e) et peut être remis en service.";
+            $"L’équipement {item}, avec les pièces montées nommées ici, a été vérifié le {Printed.Day(on)} par {examiner} "
+            + "après le renouvellement. Tel que vérifié, il est conforme à ce qui est énuméré sous (e) et peut être remis en "
+            + "service.";
 
-        public override string ConformsUntil(LocalDate? until) => $"Il peut rester en service jusqu’au {Printed.Day(until)}, dernier jour d’utilisation.";
+        public override string ConformsUntil(LocalDate? until) =>
+            $"Il peut rester en service jusqu’au {Printed.Day(until)}, dernier jour d’utilisation.";
 
         public override string ByMaker(string item, string document) => $"{item}\u00A0: la notice du fabricant, {document}";
 
@@ -47,15 +54,19 @@ public static partial class French
 
         public override string ExaminedUnder(string law) => $"la vérification a été faite selon\u00A0: {law}";
 
-        public override string LimitState(LocalDate? on) => $"Elle parle de l’état de l’équipement le {Printed.Day(on)}, et d’aucun état ultérieur.";
+        public override string LimitState(LocalDate? on) =>
+            $"Elle parle de l’état de l’équipement le {Printed.Day(on)}, et d’aucun état ultérieur.";
 
-        public override string LimitNext(LocalDate? next) => $"Elle prend fin quand la prochaine vérification est due, au plus tard le {Printed.Day(next)}.";
+        public override string LimitNext(LocalDate? next) =>
+            $"Elle prend fin quand la prochaine vérification est due, au plus tard le {Printed.Day(next)}.";
 
         public override string LimitUntil(LocalDate? until) => $"Elle prend fin après le {Printed.Day(until)}, dernier jour d’utilisation.";
 
-        public override string LimitEnd(LocalDate? end) => $"Les limites enregistrées mettent fin au service de l’équipement après le {Printed.Day(end)}.";
+        public override string LimitEnd(LocalDate? end) =>
+            $"Les limites enregistrées mettent fin au service de l’équipement après le {Printed.Day(end)}.";
 
         public override string LimitEvents =>
-            "Elle prend fin aussitôt si l’équipement est modifié, si une autre pièce est montée, ou après une chute, une forte sollicitation, ou le contact avec une scie, la chaleur ou un produit chimique.";
+            "Elle prend fin aussitôt si l’équipement est modifié, si une autre pièce est montée, ou après une chute, une "
+            + "forte sollicitation, ou le contact avec une scie, la chaleur ou un produit chimique.";
     }
 }

@@ -21,6 +21,7 @@ public static partial class French
             $"Visite {visit}. Vérifié le {Printed.Day(examined)} selon {law}.";
 
         public override string Caution(string number) =>
-            $"Comparer {number} au registre de l’émetteur. La notice du fabricant, la loi locale et le jugement de la personne compétente priment.";
+            $"Comparer {number} au registre de l’émetteur. La notice du fabricant, la loi locale et le jugement de la "
+            + "personne compétente priment.";
     }
 }

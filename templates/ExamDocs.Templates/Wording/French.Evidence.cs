@@ -7,21 +7,29 @@ public static partial class French
 {
     internal sealed partial class Sentences
     {
-        public override string Marks(Item item) => Printed.Join(
-            ", ",
-            Mark("fabricant", item.Maker), Mark("modèle", item.Model), Mark("référence", item.PartNumber), Mark("série", item.Serial),
-            Mark("marque du propriétaire", item.OwnersMark),
-            item.Serial is null && item.OwnersMark is null ? "ni numéro de série ni marque du propriétaire pour le reconnaître" : null);
+        public override string Marks(Item item) =>
+            Printed.Join(
+                ", ",
+                Mark("fabricant", item.Maker),
+                Mark("modèle", item.Model),
+                Mark("référence", item.PartNumber),
+                Mark("série", item.Serial),
+                Mark("marque du propriétaire", item.OwnersMark),
+                item.Serial is null && item.OwnersMark is null ? "ni numéro de série ni marque du propriétaire pour le reconnaître" : null
+            );
 
         public override string Made(PartialDate on) => $"fabriqué {When(on)}";
 
         public override string ManufactureNotRecorded => "date de fabrication non enregistrée";
 
-        public override string Declaration(string reference, LocalDate? on) => $"déclaration de conformité {reference}{(on is { } day ? $" du {Day(day)}" : "")}";
+        public override string Declaration(string reference, LocalDate? on) =>
+            $"déclaration de conformité {reference}{(on is { } day ? $" du {Day(day)}" : "")}";
 
-        public override string FittedWithoutList(string whole) => $"monté sur {whole}, pour lequel aucune liste de pièces admises n’est enregistrée";
+        public override string FittedWithoutList(string whole) =>
+            $"monté sur {whole}, pour lequel aucune liste de pièces admises n’est enregistrée";
 
-        public override string PartPermitted(string? partNumber, string whole) => $"la référence {partNumber} est parmi les pièces admises sur {whole}";
+        public override string PartPermitted(string? partNumber, string whole) =>
+            $"la référence {partNumber} est parmi les pièces admises sur {whole}";
 
         public override string NeverUsed => "jamais utilisé";
 
@@ -29,16 +37,21 @@ public static partial class French
 
         public override string FirstUseNotRecorded => "première utilisation non enregistrée";
 
-        public override string Exposed(Exposure exposure) => Printed.Join(
-            ", ",
-            Mark("usage\u00A0:", exposure.Use), Mark("pièce métallique\u00A0:", exposure.Hardware), Mark("terrain\u00A0:", exposure.Ground),
-            exposure.UserMassKg is { } mass ? $"utilisateur de {Number(mass)} kg" : null);
+        public override string Exposed(Exposure exposure) =>
+            Printed.Join(
+                ", ",
+                Mark("usage\u00A0:", exposure.Use),
+                Mark("pièce métallique\u00A0:", exposure.Hardware),
+                Mark("terrain\u00A0:", exposure.Ground),
+                exposure.UserMassKg is { } mass ? $"utilisateur de {Number(mass)} kg" : null
+            );
 
         public override string LastExamined(PartialDate on) => $"dernière vérification {When(on)}";
 
         public override string NoEarlierExamination => "aucune vérification antérieure connue";
 
-        public override string ExaminedEarlier(LocalDate on, Conclusion? conclusion) => $"vérifié le {Day(on)}, conclusion\u00A0: {Judgement(conclusion)}";
+        public override string ExaminedEarlier(LocalDate on, Conclusion? conclusion) =>
+            $"vérifié le {Day(on)}, conclusion\u00A0: {Judgement(conclusion)}";
 
         public override string EventHappened(LocalDate on, string what) => $"événement exceptionnel le {Day(on)}\u00A0: {what}";
 
@@ -61,10 +74,12 @@ public static partial class French
         public override string Answered(Observation observation)
         {
             var answer = observation.State is { } state ? Words.Common.State(state) : observation.StateAsTyped ?? "aucune réponse";
-            return $"{Criterion(observation.Criterion)}\u00A0: {answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (photo {photo})" : "")}";
+            return $"{Criterion(observation.Criterion)}\u00A0: "
+                + $"{answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (photo {photo})" : "")}";
         }
 
-        public override string Tested(TestMade test) => $"essai\u00A0: {test.Description ?? "non décrit"}\u00A0: {test.Result ?? "résultat non enregistré"}";
+        public override string Tested(TestMade test) =>
+            $"essai\u00A0: {test.Description ?? "non décrit"}\u00A0: {test.Result ?? "résultat non enregistré"}";
 
         public override string NextExaminationBy(LocalDate day) => $"prochaine vérification au plus tard le {Day(day)}";
 
@@ -72,7 +87,8 @@ public static partial class French
             $"retiré du service le {Day(on)} ({why})\u00A0; terminé par le renouvellement de ce sur quoi cela reposait";
 
         public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
-            $"retiré du service le {Day(on)} ({why})\u00A0; remis en service le {Day(released)} par {by}{(inError ? ", car enregistré par erreur" : "")}\u00A0: {grounds}";
+            $"retiré du service le {Day(on)} ({why})\u00A0; remis en service le {Day(released)} par "
+            + $"{by}{(inError ? ", car enregistré par erreur" : "")}\u00A0: {grounds}";
 
         public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
             $"{description ?? (criterion is null ? "un défaut non décrit" : Criterion(criterion))}{(found is { } on ? $", trouvé le {Day(on)}" : "")}, pourrait devenir un danger{(danger is { } day ? $" d’ici au {Day(day)}" : "")}";
@@ -83,16 +99,18 @@ public static partial class French
 
         public override string NotFoundAgain(string defect) => $"{defect}\u00A0; non retrouvé, et aucun remède n’est enregistré";
 
-        public override string ExaminerConcludes(Conclusion? conclusion) => conclusion is null
-            ? "la conclusion du vérificateur n’est pas enregistrée"
-            : $"le vérificateur conclut\u00A0: {Judgement(conclusion)}";
+        public override string ExaminerConcludes(Conclusion? conclusion) =>
+            conclusion is null
+                ? "la conclusion du vérificateur n’est pas enregistrée"
+                : $"le vérificateur conclut\u00A0: {Judgement(conclusion)}";
 
-        private static string Judgement(Conclusion? conclusion) => conclusion switch
-        {
-            Conclusion.Fit => "apte",
-            Conclusion.Withdraw => "à retirer du service",
-            _ => "non enregistrée",
-        };
+        private static string Judgement(Conclusion? conclusion) =>
+            conclusion switch
+            {
+                Conclusion.Fit => "apte",
+                Conclusion.Withdraw => "à retirer du service",
+                _ => "non enregistrée",
+            };
 
         private static string? Mark(string what, string? value) => value is null ? null : $"{what} {value}";
     }

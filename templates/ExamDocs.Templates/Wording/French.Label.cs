@@ -16,9 +16,12 @@ public static partial class French
         public override string Since => "Depuis";
         public override string Release => "Levée";
         public override string WhyHold => "L’enregistrement n’est pas assez complet pour dire s’il peut être utilisé.";
-        public override string ReleaseByPerson => "Seulement par une personne compétente, par écrit. Tenir à l’écart\u00A0; laisser cette étiquette.";
-        public override string ReleaseHold => "Seulement quand une personne compétente l’a vérifié et l’a dit par écrit. Laisser cette étiquette.";
-        public override string NeverRelease => "NE JAMAIS REMETTRE EN SERVICE. Tenir à l’écart, puis détruire pour que nul ne puisse le réutiliser.";
+        public override string ReleaseByPerson =>
+            "Seulement par une personne compétente, par écrit. Tenir à l’écart\u00A0; laisser cette étiquette.";
+        public override string ReleaseHold =>
+            "Seulement quand une personne compétente l’a vérifié et l’a dit par écrit. Laisser cette étiquette.";
+        public override string NeverRelease =>
+            "NE JAMAIS REMETTRE EN SERVICE. Tenir à l’écart, puis détruire pour que nul ne puisse le réutiliser.";
         public override string Owner => "Firme";
         public override string ExaminedBy => "Vérifié par\u00A0:";
         public override string PageOne => "Page 1 sur 1";

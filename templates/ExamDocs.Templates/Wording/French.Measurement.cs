@@ -8,10 +8,13 @@ public static partial class French
     internal sealed partial class Sentences
     {
         public override string Measured(int stations, ProfileStation smallest, ProfileStation largest, double medianMm, decimal stepMm) =>
-            $"diamètres moyens à {Printed.Count(stations)} points\u00A0: le plus petit {Mean(smallest)}, le plus grand {Mean(largest)}, médiane {Millimetres(medianMm)}\u00A0; le pas du pied à coulisse est pris à {Number(stepMm)} mm, comme les mesures ont été saisies";
+            $"diamètres moyens à {Printed.Count(stations)} points\u00A0: le plus petit {Mean(smallest)}, le plus grand "
+            + $"{Mean(largest)}, médiane {Millimetres(medianMm)}\u00A0; le pas du pied à coulisse est pris à {Number(stepMm)} "
+            + "mm, comme les mesures ont été saisies";
 
         public override string ComparedWithItself =>
-            "le diamètre nominal ou la tolérance du fabricant n’est pas enregistré\u00A0: la corde n’est comparée qu’à elle-même, et aucune limite n’est fixée";
+            "le diamètre nominal ou la tolérance du fabricant n’est pas enregistré\u00A0: la corde n’est comparée qu’à "
+            + "elle-même, et aucune limite n’est fixée";
 
         public override string EveryMeanInside(DiameterBand band) => $"chaque moyenne est dans les limites du fabricant, {Range(band)}";
 
@@ -19,12 +22,15 @@ public static partial class French
             $"hors des limites du fabricant, {Range(band)}\u00A0: {string.Join(", ", outside.Select(Mean))}";
 
         public override string TooCloseToCall(IReadOnlyList<ProfileStation> close) =>
-            $"trop près de la limite du fabricant pour trancher\u00A0: {string.Join(", ", close.Select(s => $"{Millimetres(s.MeanMm!.Value)} {Uncertainty(s.Uncertainty!)} {Place(s.PositionMm)}"))}";
+            "trop près de la limite du fabricant pour trancher\u00A0: "
+            + $"{string.Join(", ", close.Select(s => $"{Millimetres(s.MeanMm!.Value)} {Uncertainty(s.Uncertainty!)} {Place(s.PositionMm)}"))}";
 
-        public override string StandingOut(IReadOnlyList<ProfileStation> outlying) => $"se détachent du reste\u00A0: {string.Join(", ", outlying.Select(Mean))}";
+        public override string StandingOut(IReadOnlyList<ProfileStation> outlying) =>
+            $"se détachent du reste\u00A0: {string.Join(", ", outlying.Select(Mean))}";
 
         public override string NeighboursDiffer(StationRun run) =>
-            $"{Printed.Count(run.Stations)} points voisins de {Number(run.FromMm)} à {Number(run.ToMm)} mm sont tous {(run.IsThinner ? "plus minces" : "plus épais")} que la médiane de plus que l’incertitude de leurs moyennes";
+            $"{Printed.Count(run.Stations)} points voisins de {Number(run.FromMm)} à {Number(run.ToMm)} mm sont tous "
+            + $"{(run.IsThinner ? "plus minces" : "plus épais")} que la médiane de plus que l’incertitude de leurs moyennes";
 
         public override string ReadingsDiffer(decimal byMm, decimal? positionMm) =>
             $"les mesures d’un même endroit diffèrent de {Number(byMm)} mm au plus, {Place(positionMm)}";
@@ -37,13 +43,16 @@ public static partial class French
         public override string NothingMeasuredAgain(LocalDate first) =>
             $"aucun endroit mesuré le {Day(first)} n’a été mesuré de nouveau\u00A0: le changement depuis ne peut être dit";
 
-        public override string NothingHasChanged(LocalDate first) => $"aucun endroit n’a changé depuis le premier profil enregistré, le {Day(first)}";
+        public override string NothingHasChanged(LocalDate first) =>
+            $"aucun endroit n’a changé depuis le premier profil enregistré, le {Day(first)}";
 
         public override string HasChanged(LocalDate first, IReadOnlyList<StationChange> most) =>
-            $"depuis le premier profil enregistré, le {Day(first)}, la corde est devenue au plus {string.Join(" et ", most.Select(s => $"{Change(s.DifferenceMm)} à {Number(s.PositionMm)} mm"))}";
+            $"depuis le premier profil enregistré, le {Day(first)}, la corde est devenue au plus "
+            + $"{string.Join(" et ", most.Select(s => $"{Change(s.DifferenceMm)} à {Number(s.PositionMm)} mm"))}";
 
         public override string Trend(DiameterTrend trend) =>
-            $"sur {Printed.Count(trend.Smallest.Points.Count)} vérifications depuis le {Day(trend.Smallest.Points[0].On)}, la plus petite moyenne {Slope(trend.Smallest)}, la plus grande {Slope(trend.Largest)}";
+            $"sur {Printed.Count(trend.Smallest.Points.Count)} vérifications depuis le {Day(trend.Smallest.Points[0].On)}, la "
+            + $"plus petite moyenne {Slope(trend.Smallest)}, la plus grande {Slope(trend.Largest)}";
 
         public override string Projected(TrendSeries series)
         {
@@ -51,12 +60,15 @@ public static partial class French
             var how = series.IsReachedNow
                 ? $"et, avec la dispersion des vérifications, {limit} est déjà à sa portée"
                 : $"et atteindrait {limit} d’ici au {Day(series.Reaches!.Value)}";
-            return $"la {(series.IsSmallest ? "plus petite" : "plus grande")} moyenne {Slope(series)} {how}\u00A0: date proposée avant laquelle cela pourrait devenir un danger, le {Day(series.Reaches!.Value)}";
+            return $"la {(series.IsSmallest ? "plus petite" : "plus grande")} moyenne {Slope(series)} {how}\u00A0: date proposée "
+                + $"avant laquelle cela pourrait devenir un danger, le {Day(series.Reaches!.Value)}";
         }
 
         public override string AfterService(LocalDate end) => $"c’est après le dernier jour de son service, le {Day(end)}, qui l’emporte";
 
-        public override string ItIsAProposal => "c’est une proposition\u00A0: elle n’engage que lorsque le vérificateur l’inscrit parmi les défauts, et ne change aucun résultat";
+        public override string ItIsAProposal =>
+            "c’est une proposition\u00A0: elle n’engage que lorsque le vérificateur l’inscrit parmi les défauts, et ne "
+            + "change aucun résultat";
 
         public override string NeitherApproaches => "aucune des deux ne va vers la limite du fabricant";
 
@@ -66,8 +78,10 @@ public static partial class French
 
         private string Change(double byMm) => $"{(byMm < 0 ? "plus mince" : "plus épaisse")} de {Millimetres(Math.Abs(byMm))}";
 
-        private static string Slope(TrendSeries series) => Math.Round(series.MmPerYear, 2, MidpointRounding.AwayFromZero) == 0
-            ? "reste égale"
-            : $"{(series.MmPerYear < 0 ? "baisse" : "croît")} de {Language.French.Notation.Number(Math.Abs(series.MmPerYear), "0.00")} mm par an";
+        private static string Slope(TrendSeries series) =>
+            Math.Round(series.MmPerYear, 2, MidpointRounding.AwayFromZero) == 0
+                ? "reste égale"
+                : $"{(series.MmPerYear < 0 ? "baisse" : "croît")} de "
+                    + $"{Language.French.Notation.Number(Math.Abs(series.MmPerYear), "0.00")} mm par an";
     }
 }

@@ -29,30 +29,38 @@ public static partial class French
         public override string GivenBy => "Remis par le vérificateur\u00A0:";
         public override string ReceivedBy => "Reçu pour l’employeur\u00A0:";
         public override string NoDetail => "Aucun défaut n’est décrit dans l’enregistrement\u00A0; les motifs sont ceux-ci\u00A0:";
-        public override string KeepApart => "Retirer l’équipement du service, l’étiqueter et le tenir à l’écart de l’équipement en service.";
+        public override string KeepApart =>
+            "Retirer l’équipement du service, l’étiqueter et le tenir à l’écart de l’équipement en service.";
 
         public override IReadOnlyList<string> Cautions { get; } =
         [
             "Cet avis signale un danger sur-le-champ. Il ne remplace pas le rapport que la loi demande.",
-            "La lettre et le chiffre devant un motif nomment la règle sur laquelle il repose\u00A0: W retire l’équipement, D fixe son dernier jour d’utilisation, U dit ce que l’enregistrement laisse ouvert.",
+            "La lettre et le chiffre devant un motif nomment la règle sur laquelle il repose\u00A0: W retire l’équipement, D "
+                + "fixe son dernier jour d’utilisation, U dit ce que l’enregistrement laisse ouvert.",
             "«\u00A0Non enregistré\u00A0» veut dire que l’enregistrement ne contient pas cette valeur. Ce n’est pas une raison d’attendre.",
         ];
 
-        public override string Authority(Recipient whom, string source, Confidence confidence) => Words.LawAndSources.Sourced(whom switch
-        {
-            Recipient.Employer => "L’employeur",
-            Recipient.Owner => "Le propriétaire qui le loue ou le cède en crédit-bail",
-            Recipient.HealthAndSafetyExecutive => "Health and Safety Executive (autorité britannique de la sécurité au travail)",
-            Recipient.AuthorityForThePremises => "L’autorité compétente pour le lieu de la vérification",
-            Recipient.EnforcingAuthority => "L’autorité compétente",
-            _ => throw new ArgumentOutOfRangeException(nameof(whom)),
-        }, source, confidence);
+        public override string Authority(Recipient whom, string source, Confidence confidence) =>
+            Words.LawAndSources.Sourced(
+                whom switch
+                {
+                    Recipient.Employer => "L’employeur",
+                    Recipient.Owner => "Le propriétaire qui le loue ou le cède en crédit-bail",
+                    Recipient.HealthAndSafetyExecutive => "Health and Safety Executive (autorité britannique de la sécurité au travail)",
+                    Recipient.AuthorityForThePremises => "L’autorité compétente pour le lieu de la vérification",
+                    Recipient.EnforcingAuthority => "L’autorité compétente",
+                    _ => throw new ArgumentOutOfRangeException(nameof(whom)),
+                },
+                source,
+                confidence
+            );
 
         public override string DoNotUse => "Ne pas utiliser";
 
         public override string DoNotUseAfter(LocalDate? lastDay) => $"Ne pas utiliser après le {Printed.Day(lastDay)}";
 
         public override string LastDay(LocalDate? lastDay) =>
-            $"Le dernier jour d’utilisation est le {Printed.Day(lastDay)}. Ne pas l’utiliser après ce jour, quelles que soient les autres échéances.";
+            $"Le dernier jour d’utilisation est le {Printed.Day(lastDay)}. Ne pas l’utiliser après ce jour, quelles que "
+            + "soient les autres échéances.";
     }
 }

@@ -10,7 +10,9 @@ public static partial class French
     internal sealed partial class Sentences
     {
         public override string Observed(string? criterion, string? note, string? question) =>
-            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words ? $"{Criterion(criterion)}\u00A0: {words}" : Criterion(criterion);
+            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words
+                ? $"{Criterion(criterion)}\u00A0: {words}"
+                : Criterion(criterion);
 
         public override string Defective(string observed) => $"défaut\u00A0: {observed}";
 
@@ -24,16 +26,20 @@ public static partial class French
 
         public override string DangerNow(string what) => $"un danger dès maintenant\u00A0: {what}";
 
-        public override string DangerWithoutTime(string what) => $"pourrait devenir un danger, et avant quand n’est pas enregistré\u00A0: {what}";
+        public override string DangerWithoutTime(string what) =>
+            $"pourrait devenir un danger, et avant quand n’est pas enregistré\u00A0: {what}";
 
         public override string DangerNotAfterExamination(LocalDate by, string what) =>
             $"pourrait devenir un danger d’ici au {Day(by)}, ce qui n’est pas après le jour de la vérification\u00A0: {what}";
 
         public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
-            $"le diamètre moyen de {Language.French.Notation.Number(meanMm)} mm {Place(positionMm)} est hors de {Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)}\u00A0% (de {Number(band.Least)} à {Number(band.Most)} mm\u00A0; {Document(limits)})";
+            $"le diamètre moyen de {Language.French.Notation.Number(meanMm)} mm {Place(positionMm)} est hors de "
+            + $"{Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)}\u00A0% (de {Number(band.Least)} à "
+            + $"{Number(band.Most)} mm\u00A0; {Document(limits)})";
 
         public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
-            $"retiré du service le {Day(on)}{(document is null ? "" : $" par {document}")} ({why}), {(released ? "ce qu’aucune levée ne peut effacer" : "et non levé depuis")}";
+            $"retiré du service le {Day(on)}{(document is null ? "" : $" par {document}")} ({why}), "
+            + $"{(released ? "ce qu’aucune levée ne peut effacer" : "et non levé depuis")}";
 
         public override string ExaminerWithdraws => "le vérificateur conclut qu’il faut le retirer du service";
 
@@ -41,7 +47,8 @@ public static partial class French
             $"la pièce {part} montée dessus est retirée du service, et aucun renouvellement n’enregistre sa dépose";
 
         public override string PartNotPermitted(string? partNumber, string whole, string permitted, MakersLimits limits) =>
-            $"{(partNumber is null ? "une pièce sans référence" : $"la référence {partNumber}")} n’est pas parmi les pièces admises sur {whole}\u00A0: {permitted} ({Document(limits)})";
+            $"{(partNumber is null ? "une pièce sans référence" : $"la référence {partNumber}")} n’est pas parmi les pièces "
+            + $"admises sur {whole}\u00A0: {permitted} ({Document(limits)})";
 
         public override string ServiceEnded(LocalDate on, string limit) => $"la fin de service était le {Day(on)}\u00A0: {limit}";
 
@@ -53,18 +60,23 @@ public static partial class French
 
         public override string PartUndetermined(string part) => $"la pièce {part} montée dessus n’est pas déterminée";
 
-        public override string PartOverdue(string part, LocalDate by) => $"la pièce {part} montée dessus devait être vérifiée au plus tard le {Day(by)}";
+        public override string PartOverdue(string part, LocalDate by) =>
+            $"la pièce {part} montée dessus devait être vérifiée au plus tard le {Day(by)}";
 
         public override string Destroyed(LocalDate? on, string? document) =>
-            on is { } day ? $"enregistré comme détruit le {Day(day)}{(document is null ? "" : $" ({document})")}" : "enregistré comme détruit";
+            on is { } day
+                ? $"enregistré comme détruit le {Day(day)}{(document is null ? "" : $" ({document})")}"
+                : "enregistré comme détruit";
 
         public override string NotExamined => "non vérifié à cette visite";
 
         public override string RecordError(Finding finding) => $"{finding.Code}\u00A0: {Finding(finding)}";
 
-        public override string NoAnswer(string criterion, string question) => $"aucune réponse\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
+        public override string NoAnswer(string criterion, string question) =>
+            $"aucune réponse\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
-        public override string CriterionNotExamined(string criterion, string question) => $"non examiné\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
+        public override string CriterionNotExamined(string criterion, string question) =>
+            $"non examiné\u00A0: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
         public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
             $"ne pas utiliser après le {Day(last)}\u00A0: pourrait devenir un danger d’ici au {Day(danger)}\u00A0: {what}";

@@ -28,7 +28,9 @@ public static partial class French
         public override string ColumnNext => "Prochaine au plus tard le";
         public override string ColumnWhy => "Motif";
         public override string NotReportedHeading => "Enregistré à cette visite, mais absent de ce rapport";
-        public override string NotReported => "Ces équipements ne font pas l’objet du rapport, car ils n’ont pas été vérifiés, ou leur enregistrement est incomplet, contradictoire ou impossible à imprimer en entier. Ils ne sont pas à considérer comme aptes.";
+        public override string NotReported =>
+            "Ces équipements ne font pas l’objet du rapport, car ils n’ont pas été vérifiés, ou leur enregistrement est "
+            + "incomplet, contradictoire ou impossible à imprimer en entier. Ils ne sont pas à considérer comme aptes.";
         public override string Identification => "Identification";
         public override string Category => "Genre";
         public override string Maker => "Fabricant";
@@ -52,7 +54,8 @@ public static partial class French
         public override string ReasonsHeading => "Motif";
         public override string DefectsHeading => "Défauts";
         public override string NoDefects => "Aucun défaut qui soit, ou puisse devenir, un danger pour des personnes n’est enregistré.";
-        public override string NoDefectWritten => "Aucun défaut de l’équipement lui-même n’est décrit\u00A0; les motifs ci-dessus disent pourquoi il ne faut pas l’utiliser.";
+        public override string NoDefectWritten =>
+            "Aucun défaut de l’équipement lui-même n’est décrit\u00A0; les motifs ci-dessus disent pourquoi il ne faut pas l’utiliser.";
         public override string NotInReport => "absents du rapport\u00A0: ne pas utiliser";
         public override string DefectPart => "Pièce et défaut";
         public override string DefectDanger => "Danger";
@@ -70,14 +73,20 @@ public static partial class French
         public override string Photo => "photo enregistrée\u00A0:";
 
         public override string PhotoCaption(int number, string criterion, ObservedState? state, string? note) =>
-            Printed.Join("\u00A0: ", Printed.Join(", ", $"Photo {Printed.Count(number)}", criterion, state is { } answer ? Words.Common.State(answer) : null), note);
+            Printed.Join(
+                "\u00A0: ",
+                Printed.Join(", ", $"Photo {Printed.Count(number)}", criterion, state is { } answer ? Words.Common.State(answer) : null),
+                note
+            );
 
         public override string Exposure => "Usage et exposition";
         public override string DiametersHeading => "diamètre le long de la corde";
         public override string Position => "Position, mm";
         public override string Readings => "Mesures, mm";
         public override string Mean => "Moyenne, mm";
-        public override string NoTolerance => "Aucun diamètre nominal du fabricant avec tolérance n’est enregistré. Les moyennes servent à être comparées entre elles\u00A0; aucune limite n’est tracée.";
+        public override string NoTolerance =>
+            "Aucun diamètre nominal du fabricant avec tolérance n’est enregistré. Les moyennes servent à être comparées "
+            + "entre elles\u00A0; aucune limite n’est tracée.";
         public override string RenewalsHeading => "pièces renouvelées";
         public override string AuthorHeading => "Rapport établi par";
         public override string AuthenticatedHeading => "Authentifié par";
@@ -92,48 +101,62 @@ public static partial class French
 
         public override IReadOnlyList<string> Legend { get; } =
         [
-            "La lettre et le chiffre devant un motif nomment la règle sur laquelle il repose\u00A0: W retire l’équipement, D fixe son dernier jour d’utilisation, U dit ce que l’enregistrement laisse ouvert.",
-            "Les critères décisifs mettent fin au service dès qu’un défaut est trouvé\u00A0; les critères appréciés sont pesés avec le reste\u00A0; les critères indicatifs notent l’usure normale. Un doute compte comme un défaut.",
-            "«\u00A0Ne pas utiliser après\u00A0» une date\u00A0: cette date est le dernier jour d’utilisation. Elle est distincte de la date limite de la prochaine vérification\u00A0; la plus proche des deux l’emporte.",
-            "«\u00A0Pour et contre le maintien en service\u00A0» expose les éléments dans l’ordre où ils ont été pesés. «\u00A0Contre\u00A0» et «\u00A0ouvert\u00A0» marquent ce qui parle contre l’équipement ou laisse une question ouverte\u00A0; une ligne sans l’un ni l’autre parle pour lui ou ne pèse rien par elle-même.",
+            "La lettre et le chiffre devant un motif nomment la règle sur laquelle il repose\u00A0: W retire l’équipement, D "
+                + "fixe son dernier jour d’utilisation, U dit ce que l’enregistrement laisse ouvert.",
+            "Les critères décisifs mettent fin au service dès qu’un défaut est trouvé\u00A0; les critères appréciés sont "
+                + "pesés avec le reste\u00A0; les critères indicatifs notent l’usure normale. Un doute compte comme un défaut.",
+            "«\u00A0Ne pas utiliser après\u00A0» une date\u00A0: cette date est le dernier jour d’utilisation. Elle est "
+                + "distincte de la date limite de la prochaine vérification\u00A0; la plus proche des deux l’emporte.",
+            "«\u00A0Pour et contre le maintien en service\u00A0» expose les éléments dans l’ordre où ils ont été pesés. "
+                + "«\u00A0Contre\u00A0» et «\u00A0ouvert\u00A0» marquent ce qui parle contre l’équipement ou laisse une question "
+                + "ouverte\u00A0; une ligne sans l’un ni l’autre parle pour lui ou ne pèse rien par elle-même.",
             "«\u00A0Non enregistré\u00A0» veut dire que l’enregistrement ne contient pas cette valeur, et non qu’il n’y en a pas.",
         ];
 
         public override IReadOnlyList<string> Cautions { get; } =
         [
-            "Ce rapport parle de chaque équipement tel qu’il a été trouvé le jour de la vérification, et d’aucun autre équipement, pièce ou jour. Il ne remplace pas le contrôle avant chaque utilisation.",
-            "Un équipement qui a arrêté une chute, touché une scie, la chaleur ou un produit chimique, ou qui laisse le moindre doute, est retiré du service et vérifié de nouveau, quoi que dise ce rapport.",
+            "Ce rapport parle de chaque équipement tel qu’il a été trouvé le jour de la vérification, et d’aucun autre "
+                + "équipement, pièce ou jour. Il ne remplace pas le contrôle avant chaque utilisation.",
+            "Un équipement qui a arrêté une chute, touché une scie, la chaleur ou un produit chimique, ou qui laisse le "
+                + "moindre doute, est retiré du service et vérifié de nouveau, quoi que dise ce rapport.",
         ];
 
         public override string Last(string examination) => $"Dernière {examination}";
 
         public override string Next(string examination) => $"Date limite de la prochaine {examination}";
 
-        public override string Summary(int items) => items <= 1 ? $"{Printed.Count(items)} équipement figure au rapport." : $"{Printed.Count(items)} équipements figurent au rapport.";
+        public override string Summary(int items) =>
+            items <= 1
+                ? $"{Printed.Count(items)} équipement figure au rapport."
+                : $"{Printed.Count(items)} équipements figurent au rapport.";
 
-        public override string CountLabel(Outcome outcome) => outcome switch
-        {
-            Core.Records.Outcome.Withdraw => "ne pas utiliser",
-            Core.Records.Outcome.FitUntil => "en service jusqu’à une date",
-            Core.Records.Outcome.Undetermined => "non déterminés\u00A0: ne pas utiliser",
-            _ => "peuvent rester en service",
-        };
+        public override string CountLabel(Outcome outcome) =>
+            outcome switch
+            {
+                Core.Records.Outcome.Withdraw => "ne pas utiliser",
+                Core.Records.Outcome.FitUntil => "en service jusqu’à une date",
+                Core.Records.Outcome.Undetermined => "non déterminés\u00A0: ne pas utiliser",
+                _ => "peuvent rester en service",
+            };
 
-        public override string MoreReasons(int more) => more == 1 ? "\u00A0; et 1 autre motif" : $"\u00A0; et {Printed.Count(more)} autres motifs";
+        public override string MoreReasons(int more) =>
+            more == 1 ? "\u00A0; et 1 autre motif" : $"\u00A0; et {Printed.Count(more)} autres motifs";
 
-        public override string ShortOutcome(Outcome outcome) => outcome switch
-        {
-            Core.Records.Outcome.Withdraw => "Ne pas utiliser",
-            Core.Records.Outcome.FitUntil => "Jusqu’à une date",
-            Core.Records.Outcome.Undetermined => "Ne pas utiliser",
-            _ => "Peut rester",
-        };
+        public override string ShortOutcome(Outcome outcome) =>
+            outcome switch
+            {
+                Core.Records.Outcome.Withdraw => "Ne pas utiliser",
+                Core.Records.Outcome.FitUntil => "Jusqu’à une date",
+                Core.Records.Outcome.Undetermined => "Ne pas utiliser",
+                _ => "Peut rester",
+            };
 
         public override string PositionOf(int position, int of) => $"Équipement {Printed.Count(position)} sur {Printed.Count(of)}";
 
         public override string SafeFit => "Oui\u00A0: tel que vérifié, il serait sûr à l’emploi.";
 
-        public override string SafeUntil(LocalDate? until) => $"Oui\u00A0: tel que vérifié, il serait sûr à l’emploi jusqu’au {Printed.Day(until)} inclus.";
+        public override string SafeUntil(LocalDate? until) =>
+            $"Oui\u00A0: tel que vérifié, il serait sûr à l’emploi jusqu’au {Printed.Day(until)} inclus.";
 
         public override string SafeInstalled => "Oui\u00A0: il a été installé correctement et, tel que vérifié, serait sûr à l’emploi.";
 
@@ -142,47 +165,59 @@ public static partial class French
         public override string DangerLater => "pourrait devenir un danger d’ici au";
 
         public override string Scheme(string? reference, string? author, int? months) =>
-            $"plan de vérification {Printed.Text(reference)}, établi par {Printed.Text(author)}, intervalle en mois\u00A0: {(months is { } m ? Printed.Count(m) : Words.Common.NotRecorded)}";
+            $"plan de vérification {Printed.Text(reference)}, établi par {Printed.Text(author)}, intervalle en mois\u00A0: "
+            + $"{(months is { } m ? Printed.Count(m) : Words.Common.NotRecorded)}";
 
         public override string Event(string? what, LocalDate? on) => $"{Printed.Text(what)}, le {Printed.Day(on)}";
 
         public override string Tolerance(string nominal, string tolerance, string low, string high, string source) =>
-            $"Diamètre nominal du fabricant {nominal} mm avec une tolérance de {tolerance}\u00A0% de part et d’autre, de {low} à {high} mm inclus (en gris). Source\u00A0: {source}.";
+            $"Diamètre nominal du fabricant {nominal} mm avec une tolérance de {tolerance}\u00A0% de part et d’autre, de "
+            + $"{low} à {high} mm inclus (en gris). Source\u00A0: {source}.";
 
         public override string NominalOnly(string nominal, string source) =>
-            $"Diamètre nominal du fabricant {nominal} mm (en tirets), aucune tolérance enregistrée\u00A0: aucune limite n’est tracée. Source\u00A0: {source}.";
+            $"Diamètre nominal du fabricant {nominal} mm (en tirets), aucune tolérance enregistrée\u00A0: aucune limite n’est "
+            + $"tracée. Source\u00A0: {source}.";
 
         public override string Document(string? title, string? revision, string? page) =>
             $"{Printed.Text(title)}, révision {Printed.Text(revision)}, page {Printed.Text(page)}";
 
         public override string Renewal(string removed, string fitted, string reason, string doneBy, string supervisedBy, string on) =>
-            $"{on}\u00A0: {removed} retiré, {fitted} monté. Motif\u00A0: {reason}. Fait par {doneBy}, sous la surveillance de {supervisedBy}.";
+            $"{on}\u00A0: {removed} retiré, {fitted} monté. Motif\u00A0: {reason}. Fait par {doneBy}, sous la surveillance de "
+            + $"{supervisedBy}.";
 
         public override string Removal(string removed, string reason, string doneBy, string supervisedBy, string on) =>
-            $"{on}\u00A0: {removed} retiré, rien n’est monté à sa place. Motif\u00A0: {reason}. Fait par {doneBy}, sous la surveillance de {supervisedBy}.";
+            $"{on}\u00A0: {removed} retiré, rien n’est monté à sa place. Motif\u00A0: {reason}. Fait par {doneBy}, sous la "
+            + $"surveillance de {supervisedBy}.";
 
-        public override string CaseStep(Heading heading) => heading switch
-        {
-            Heading.Identity => "Identité",
-            Heading.History => "Historique",
-            Heading.Decisive => "Critères décisifs",
-            Heading.Judged => "Critères appréciés",
-            Heading.Advisory => "Indications",
-            Heading.Measurements => "Mesures",
-            Heading.Limits => "Limites",
-            _ => "Doutes, et ce qui les a levés",
-        };
+        public override string CaseStep(Heading heading) =>
+            heading switch
+            {
+                Heading.Identity => "Identité",
+                Heading.History => "Historique",
+                Heading.Decisive => "Critères décisifs",
+                Heading.Judged => "Critères appréciés",
+                Heading.Advisory => "Indications",
+                Heading.Measurements => "Mesures",
+                Heading.Limits => "Limites",
+                _ => "Doutes, et ce qui les a levés",
+            };
 
-        public override string Routine(ObservedState state) => state switch
-        {
-            ObservedState.Clear => "Rien à signaler\u00A0:",
-            ObservedState.NoSign => "Personne à interroger\u00A0; aucun signe trouvé\u00A0:",
-            _ => "Sans objet\u00A0:",
-        };
+        public override string Routine(ObservedState state) =>
+            state switch
+            {
+                ObservedState.Clear => "Rien à signaler\u00A0:",
+                ObservedState.NoSign => "Personne à interroger\u00A0; aucun signe trouvé\u00A0:",
+                _ => "Sans objet\u00A0:",
+            };
 
         public override string CaseLine(Bearing bearing, string code, string text)
         {
-            var word = bearing switch { Bearing.Against => "Contre", Bearing.Open => "Ouvert", _ => "" };
+            var word = bearing switch
+            {
+                Bearing.Against => "Contre",
+                Bearing.Open => "Ouvert",
+                _ => "",
+            };
             var lead = Printed.Join(", ", word, code);
             return lead.Length == 0 ? text : $"{lead}\u00A0: {text}";
         }

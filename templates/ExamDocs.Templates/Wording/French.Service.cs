@@ -13,20 +13,24 @@ public static partial class French
             $"{Years(years)} d’utilisation depuis la première, {When(first)}{Beside(limits)}";
 
         public override string UseFromManufacture(int years, PartialDate made, MakersLimits limits) =>
-            $"{Years(years)} d’utilisation depuis la fabrication {When(made)}, la première utilisation n’étant pas enregistrée{Beside(limits)}";
+            $"{Years(years)} d’utilisation depuis la fabrication {When(made)}, la première utilisation n’étant pas "
+            + $"enregistrée{Beside(limits)}";
 
-        public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) => $"{Years(years)} depuis la fabrication {When(made)}{Beside(limits)}";
+        public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) =>
+            $"{Years(years)} depuis la fabrication {When(made)}{Beside(limits)}";
 
         public override string StorageFromManufacture(int years, PartialDate made, MakersLimits limits) =>
             $"{Years(years)} de stockage depuis la fabrication {When(made)}{Beside(limits)}";
 
-        public override string InstructionsUnobtainable => "fin de service fixée par le vérificateur lui-même, la notice du fabricant étant introuvable";
+        public override string InstructionsUnobtainable =>
+            "fin de service fixée par le vérificateur lui-même, la notice du fabricant étant introuvable";
 
         public override string RetiredByEvent(LocalDate on, string what, MakersLimits limits) =>
             $"le fabricant le réforme après un événement exceptionnel, et il y en a eu un le {Day(on)}, {what}{Beside(limits)}";
 
         public override string StoredTooLong(PartialDate first, int years, PartialDate made, LocalDate last, MakersLimits limits) =>
-            $"première utilisation {When(first)}, après la fin, le {Day(last)}, de {Years(years)} de stockage depuis la fabrication {When(made)}{Beside(limits)}";
+            $"première utilisation {When(first)}, après la fin, le {Day(last)}, de {Years(years)} de stockage depuis la "
+            + $"fabrication {When(made)}{Beside(limits)}";
 
         public override string CleanedTooOften(int times, int allowed, MakersLimits limits) =>
             $"nettoyé {Printed.Count(times)} fois, le fabricant en admet {Printed.Count(allowed)}{Beside(limits)}";
@@ -35,17 +39,21 @@ public static partial class French
 
         public override string StorageCannotBeCounted => "le stockage maximal ne peut être compté sans la date de fabrication";
 
-        public override string UseCannotBeCounted => "la durée d’utilisation ne peut être comptée sans la date de première utilisation ou de fabrication";
+        public override string UseCannotBeCounted =>
+            "la durée d’utilisation ne peut être comptée sans la date de première utilisation ou de fabrication";
 
-        public override string CleaningsCannotBeCounted => "le nombre maximal de nettoyages ne peut être comparé à un nombre non enregistré";
+        public override string CleaningsCannotBeCounted =>
+            "le nombre maximal de nettoyages ne peut être comparé à un nombre non enregistré";
 
         public override string EndOfService(LocalDate on, bool ofStorage, string limit, IReadOnlyList<(LocalDate On, string Limit)> later)
         {
             var others = later.Select(l => $"le {Day(l.On)}, {l.Limit}").ToList();
-            return $"Fin de service le {Day(on)}{(ofStorage ? " sauf mise en service avant" : "")}\u00A0: {limit}{(others.Count == 0 ? "" : $"\u00A0; plus tard viendrait {string.Join(", et ", others)}")}";
+            return $"Fin de service le {Day(on)}{(ofStorage ? " sauf mise en service avant" : "")}\u00A0: "
+                + $"{limit}{(others.Count == 0 ? "" : $"\u00A0; plus tard viendrait {string.Join(", et ", others)}")}";
         }
 
-        public override string UseNotBegun(MakersLimits limits) => $"Jamais utilisé\u00A0: la durée d’utilisation n’a pas commencé{Beside(limits)}";
+        public override string UseNotBegun(MakersLimits limits) =>
+            $"Jamais utilisé\u00A0: la durée d’utilisation n’a pas commencé{Beside(limits)}";
 
         public override string Unlimited(MakersLimits limits) => $"Le fabricant déclare qu’il n’y a pas de limite de temps{Beside(limits)}";
 

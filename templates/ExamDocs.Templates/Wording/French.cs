@@ -11,22 +11,23 @@ namespace ExamDocs.Templates.Wording;
 public static partial class French
 {
     /// <summary>All of it.</summary>
-    public static Vocabulary Words { get; } = new()
-    {
-        Common = new Common(),
-        Regimes = new Regimes(),
-        LawAndSources = new LawAndSources(),
-        Report = new Report(),
-        Notice = new Notice(),
-        Certificate = new Certificate(),
-        Label = new Label(),
-        DueLabel = new DueLabel(),
-        AuthorityCopy = new AuthorityCopy(),
-        EquipmentRecord = new EquipmentRecord(),
-        CheckSheet = new CheckSheet(),
-        Sentences = new Sentences(),
-        Terms = Terms.Read("fr"),
-    };
+    public static Vocabulary Words { get; } =
+        new()
+        {
+            Common = new Common(),
+            Regimes = new Regimes(),
+            LawAndSources = new LawAndSources(),
+            Report = new Report(),
+            Notice = new Notice(),
+            Certificate = new Certificate(),
+            Label = new Label(),
+            DueLabel = new DueLabel(),
+            AuthorityCopy = new AuthorityCopy(),
+            EquipmentRecord = new EquipmentRecord(),
+            CheckSheet = new CheckSheet(),
+            Sentences = new Sentences(),
+            Terms = Terms.Read("fr"),
+        };
 
     /// <inheritdoc />
     internal sealed class Common : CommonPhrases
@@ -64,80 +65,88 @@ public static partial class French
         public override string SignatureNotTimestamped => "Sans horodatage.";
 
         public override string HowToCheckSignature =>
-            "Pour vérifier, ouvrir le fichier dans un programme qui montre les signatures et comparer ces indications. La signature est dans le fichier\u00A0; un tirage n’est pas signé.";
+            "Pour vérifier, ouvrir le fichier dans un programme qui montre les signatures et comparer ces indications. La "
+            + "signature est dans le fichier\u00A0; un tirage n’est pas signé.";
 
         public override string SignatureField => "Signature électronique de ce document";
 
         public override string CautionPrecedence =>
             "La notice du fabricant, la loi du lieu et le jugement de la personne compétente priment sur ce document.";
 
-        public override string LanguageNote =>
-            "Émis et inscrit au registre en français.";
+        public override string LanguageNote => "Émis et inscrit au registre en français.";
 
         public override string LogoOf(string name) => $"Logo de {name}";
 
-        public override string Replaces(string number, string? reason) => $"Remplace {number}\u00A0: {reason ?? "l’enregistrement a été corrigé"}.";
+        public override string Replaces(string number, string? reason) =>
+            $"Remplace {number}\u00A0: {reason ?? "l’enregistrement a été corrigé"}.";
 
         public override string HowToVerify(string number) =>
             $"Pour vérifier\u00A0: comparer le numéro {number} et la SHA-256 du fichier au registre de l’émetteur.";
 
-        public override string Imprint(string version) => $"Imprimé par ExamDocs {version}. La vérification et ses conclusions sont celles du vérificateur.";
+        public override string Imprint(string version) =>
+            $"Imprimé par ExamDocs {version}. La vérification et ses conclusions sont celles du vérificateur.";
 
-        public override string Outcome(Outcome outcome) => outcome switch
-        {
-            Core.Records.Outcome.Fit => "Peut rester en service",
-            Core.Records.Outcome.FitUntil => "Peut rester en service jusqu’à une date",
-            Core.Records.Outcome.Undetermined => "Non déterminé\u00A0: ne pas utiliser",
-            _ => "Ne pas utiliser",
-        };
+        public override string Outcome(Outcome outcome) =>
+            outcome switch
+            {
+                Core.Records.Outcome.Fit => "Peut rester en service",
+                Core.Records.Outcome.FitUntil => "Peut rester en service jusqu’à une date",
+                Core.Records.Outcome.Undetermined => "Non déterminé\u00A0: ne pas utiliser",
+                _ => "Ne pas utiliser",
+            };
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
             outcome is Core.Records.Outcome.FitUntil ? $"Peut rester en service jusqu’au {Printed.Day(until)}" : Outcome(outcome);
 
-        public override string State(ObservedState state) => state switch
-        {
-            ObservedState.Clear => "rien à signaler",
-            ObservedState.Noted => "noté",
-            ObservedState.Doubt => "doute",
-            ObservedState.Defect => "défaut",
-            ObservedState.NoSign => "personne à interroger\u00A0; aucun signe trouvé",
-            ObservedState.NotExamined => "non examiné",
-            _ => "sans objet",
-        };
+        public override string State(ObservedState state) =>
+            state switch
+            {
+                ObservedState.Clear => "rien à signaler",
+                ObservedState.Noted => "noté",
+                ObservedState.Doubt => "doute",
+                ObservedState.Defect => "défaut",
+                ObservedState.NoSign => "personne à interroger\u00A0; aucun signe trouvé",
+                ObservedState.NotExamined => "non examiné",
+                _ => "sans objet",
+            };
 
-        public override string Class(CriterionClass? criterion) => criterion switch
-        {
-            CriterionClass.Decisive => "décisif",
-            CriterionClass.Judged => "apprécié",
-            CriterionClass.Advisory => "indicatif",
-            _ => "absent du catalogue",
-        };
+        public override string Class(CriterionClass? criterion) =>
+            criterion switch
+            {
+                CriterionClass.Decisive => "décisif",
+                CriterionClass.Judged => "apprécié",
+                CriterionClass.Advisory => "indicatif",
+                _ => "absent du catalogue",
+            };
 
-        public override string Purpose(Purpose? purpose) => purpose switch
-        {
-            Core.Records.Purpose.LiftsPersons => "élève ou descend des personnes",
-            Core.Records.Purpose.Accessory => "accessoire de levage",
-            Core.Records.Purpose.Other => "autre équipement de levage",
-            Core.Records.Purpose.FallArrestOnly => "arrête seulement les chutes",
-            _ => NotRecorded,
-        };
+        public override string Purpose(Purpose? purpose) =>
+            purpose switch
+            {
+                Core.Records.Purpose.LiftsPersons => "élève ou descend des personnes",
+                Core.Records.Purpose.Accessory => "accessoire de levage",
+                Core.Records.Purpose.Other => "autre équipement de levage",
+                Core.Records.Purpose.FallArrestOnly => "arrête seulement les chutes",
+                _ => NotRecorded,
+            };
 
-        public override string Status(ItemStatus? status) => status switch
-        {
-            ItemStatus.InUse => "en service",
-            ItemStatus.Stored => "en stock",
-            ItemStatus.NotPresented => "non présenté",
-            ItemStatus.Lost => "perdu",
-            ItemStatus.Destroyed => "détruit",
-            _ => NotRecorded,
-        };
+        public override string Status(ItemStatus? status) =>
+            status switch
+            {
+                ItemStatus.InUse => "en service",
+                ItemStatus.Stored => "en stock",
+                ItemStatus.NotPresented => "non présenté",
+                ItemStatus.Lost => "perdu",
+                ItemStatus.Destroyed => "détruit",
+                _ => NotRecorded,
+            };
 
-        public override string Disposal(DisposalAction? action) => action switch
-        {
-            DisposalAction.Quarantined => "mis à l’écart",
-            DisposalAction.SentForRepair => "envoyé en réparation",
-            DisposalAction.Destroyed => "détruit",
-            _ => NotRecorded,
-        };
+        public override string Disposal(DisposalAction? action) =>
+            action switch
+            {
+                DisposalAction.Quarantined => "mis à l’écart",
+                DisposalAction.SentForRepair => "envoyé en réparation",
+                DisposalAction.Destroyed => "détruit",
+                _ => NotRecorded,
+            };
     }
 }

@@ -27,25 +27,35 @@ public static partial class German
 
         public override string Running(string original) => $"Abschrift des Berichts {original} für die Aufsichtsbehörde";
 
-        public override string Lead(string original) => $"Deckblatt zu einer Abschrift des Berichts {original}. Die Abschrift folgt auf der nächsten Seite, vollständig.";
+        public override string Lead(string original) =>
+            $"Deckblatt zu einer Abschrift des Berichts {original}. Die Abschrift folgt auf der nächsten Seite, vollständig.";
 
         public override string Imminent(Duty duty) =>
-            $"Nach Ansicht des Erstellers des Berichts bedeutet ein Mangel eine bestehende oder unmittelbar drohende Gefahr schwerer Verletzung. Dann geht so bald wie möglich eine Abschrift des Berichts an die Aufsichtsbehörde ({Words.Terms.Source(duty.Source)}; {Words.LawAndSources.Confidence(duty.Confidence)}).";
+            "Nach Ansicht des Erstellers des Berichts bedeutet ein Mangel eine bestehende oder unmittelbar drohende Gefahr "
+            + "schwerer Verletzung. Dann geht so bald wie möglich eine Abschrift des Berichts an die Aufsichtsbehörde "
+            + $"({Words.Terms.Source(duty.Source)}; {Words.LawAndSources.Confidence(duty.Confidence)}).";
 
         public override string Copy(string original, string number) =>
-            $"Eine Abschrift des Berichts {original} im selben Wortlaut. Ihre Seiten tragen die Nummer dieser Abschrift, {number}; der Bericht selbst trägt {original} und die Unterschrift. Beide sind aus derselben Aufzeichnung erstellt.";
+            $"Eine Abschrift des Berichts {original} im selben Wortlaut. Ihre Seiten tragen die Nummer dieser Abschrift, "
+            + $"{number}; der Bericht selbst trägt {original} und die Unterschrift. Beide sind aus derselben Aufzeichnung "
+            + "erstellt.";
 
         public override string SignedCopy(string original, string number) =>
-            $"Eine Abschrift des Berichts {original} im selben Wortlaut. Ihre Seiten tragen die Nummer dieser Abschrift, {number}; der Bericht selbst trägt {original}. Jede der beiden Dateien ist elektronisch unterschrieben. Beide sind aus derselben Aufzeichnung erstellt.";
+            $"Eine Abschrift des Berichts {original} im selben Wortlaut. Ihre Seiten tragen die Nummer dieser Abschrift, "
+            + $"{number}; der Bericht selbst trägt {original}. Jede der beiden Dateien ist elektronisch unterschrieben. Beide "
+            + "sind aus derselben Aufzeichnung erstellt.";
 
         public override string Original(string original) => $"SHA-256 der Datei des Berichts {original}:";
 
-        public override string Notified(Notification? told) => told is null
-            ? Words.Common.NotRecorded
-            : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
+        public override string Notified(Notification? told) =>
+            told is null ? Words.Common.NotRecorded : $"{Printed.Text(told.Whom)}, {Printed.Text(told.How)}, {Printed.Day(told.On)}";
 
-        public override string LawNotKnown => "Das Recht, nach dem geprüft wurde, ist nicht erfasst oder nicht bekannt: sofort klären, ob auch eine Aufsichtsbehörde zu benachrichtigen ist.";
+        public override string LawNotKnown =>
+            "Das Recht, nach dem geprüft wurde, ist nicht erfasst oder nicht bekannt: sofort klären, ob auch eine "
+            + "Aufsichtsbehörde zu benachrichtigen ist.";
 
-        public override string ReportHeldBack => "Über diesen Gegenstand wird kein Bericht ausgestellt, bevor seine Aufzeichnung berichtigt ist. Sofort berichtigen: die Pflicht, die Abschrift zu senden, wartet nicht.";
+        public override string ReportHeldBack =>
+            "Über diesen Gegenstand wird kein Bericht ausgestellt, bevor seine Aufzeichnung berichtigt ist. Sofort "
+            + "berichtigen: die Pflicht, die Abschrift zu senden, wartet nicht.";
     }
 }

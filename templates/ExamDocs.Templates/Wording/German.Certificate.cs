@@ -8,8 +8,12 @@ public static partial class German
     internal sealed class Certificate : CertificatePhrases
     {
         public override string Title => "Konformitätsbescheinigung zur Wiederausgabe";
-        public override string Law => "Erklärung des Prüfers über die Rückkehr in den Gebrauch nach einer Erneuerung. Inhalt wie in ISO/IEC 17050-1:2004, 6.1, (a) bis (h), aufgezählt";
-        public override string NotTheMakers => "Dies ist die eigene Erklärung des Prüfers über einen einzelnen Gegenstand, so wie geprüft. Sie ist nicht die Konformitätserklärung des Herstellers, ersetzt sie nicht und ist kein Zulassungszeichen.";
+        public override string Law =>
+            "Erklärung des Prüfers über die Rückkehr in den Gebrauch nach einer Erneuerung. Inhalt wie in ISO/IEC "
+            + "17050-1:2004, 6.1, (a) bis (h), aufgezählt";
+        public override string NotTheMakers =>
+            "Dies ist die eigene Erklärung des Prüfers über einen einzelnen Gegenstand, so wie geprüft. Sie ist nicht die "
+            + "Konformitätserklärung des Herstellers, ersetzt sie nicht und ist kein Zulassungszeichen.";
         public override string Number => "Diese Erklärung";
         public override string Issuer => "Ausgestellt von";
         public override string Object => "Der Gegenstand";
@@ -36,9 +40,12 @@ public static partial class German
         public override string OtherFunction => "bestätigt für die befähigte Person, die den Gegenstand geprüft hat";
 
         public override string Conforms(string item, LocalDate? on, string examiner) =>
-            $"Der Gegenstand {item} mit den hier genannten angebrachten Teilen wurde nach der Erneuerung am {Printed.Day(on)} von {examiner} geprüft. So wie geprüft stimmt er mit dem unter (e) Aufgezählten überein und darf wieder in Gebrauch genommen werden.";
+            $"Der Gegenstand {item} mit den hier genannten angebrachten Teilen wurde nach der Erneuerung am {Printed.Day(on)} "
+            + $"von {examiner} geprüft. So wie geprüft stimmt er mit dem unter (e) Aufgezählten überein und darf wieder in "
+            + "Gebrauch genommen werden.";
 
-        public override string ConformsUntil(LocalDate? until) => $"Er darf bis {Printed.Day(until)} in Gebrauch bleiben; das ist der letzte Gebrauchstag.";
+        public override string ConformsUntil(LocalDate? until) =>
+            $"Er darf bis {Printed.Day(until)} in Gebrauch bleiben; das ist der letzte Gebrauchstag.";
 
         public override string ByMaker(string item, string document) => $"{item}: Anleitung des Herstellers, {document}";
 
@@ -47,15 +54,19 @@ public static partial class German
 
         public override string ExaminedUnder(string law) => $"geprüft wurde nach: {law}";
 
-        public override string LimitState(LocalDate? on) => $"Sie spricht vom Zustand des Gegenstands am {Printed.Day(on)} und von keinem späteren.";
+        public override string LimitState(LocalDate? on) =>
+            $"Sie spricht vom Zustand des Gegenstands am {Printed.Day(on)} und von keinem späteren.";
 
-        public override string LimitNext(LocalDate? next) => $"Sie endet, wenn die nächste Prüfung fällig wird: spätestens am {Printed.Day(next)}.";
+        public override string LimitNext(LocalDate? next) =>
+            $"Sie endet, wenn die nächste Prüfung fällig wird: spätestens am {Printed.Day(next)}.";
 
         public override string LimitUntil(LocalDate? until) => $"Sie endet nach dem {Printed.Day(until)}, dem letzten Gebrauchstag.";
 
-        public override string LimitEnd(LocalDate? end) => $"Nach den aufgezeichneten Grenzen endet der Gebrauch des Gegenstands nach dem {Printed.Day(end)}.";
+        public override string LimitEnd(LocalDate? end) =>
+            $"Nach den aufgezeichneten Grenzen endet der Gebrauch des Gegenstands nach dem {Printed.Day(end)}.";
 
         public override string LimitEvents =>
-            "Sie endet sofort, wenn der Gegenstand verändert oder ein anderes Teil angebracht wird, und nach einem Sturz, einer starken Belastung oder der Berührung mit Säge, Hitze oder Chemikalien.";
+            "Sie endet sofort, wenn der Gegenstand verändert oder ein anderes Teil angebracht wird, und nach einem Sturz, "
+            + "einer starken Belastung oder der Berührung mit Säge, Hitze oder Chemikalien.";
     }
 }

@@ -11,14 +11,18 @@ public static partial class German
     {
         public override string Title => "Prüfbogen";
         public override string Pile => "Prüfbögen";
-        public override string Lead => "Um eine Prüfung von Hand aufzuschreiben. Er ist kein Bericht und sagt nichts über den Zustand des Gegenstands, bevor er ausgefüllt ist.";
+        public override string Lead =>
+            "Um eine Prüfung von Hand aufzuschreiben. Er ist kein Bericht und sagt nichts über den Zustand des Gegenstands, "
+            + "bevor er ausgefüllt ist.";
         public override string Withdrawn => "Aus dem Gebrauch genommen: nicht benutzen";
         public override string Held => "Nicht entschieden: nicht benutzen";
         public override string WithdrawnSince => "Aus dem Gebrauch genommen bei der Prüfung vom";
         public override string HeldSince => "Stand der Aufzeichnung nach der Prüfung vom";
-        public override string ReleaseByPerson => "Er bleibt aus dem Gebrauch, was immer dieser Bogen sagt, bis eine befähigte Person ihn schriftlich mit Begründung freigibt.";
+        public override string ReleaseByPerson =>
+            "Er bleibt aus dem Gebrauch, was immer dieser Bogen sagt, bis eine befähigte Person ihn schriftlich mit Begründung freigibt.";
         public override string NeverRelease => "Es beruht auf etwas, das keine Freigabe aufheben kann: er kommt nie wieder in Gebrauch.";
-        public override string ReleaseHold => "Er darf erst benutzt werden, wenn eine befähigte Person ihn geprüft und es schriftlich gesagt hat.";
+        public override string ReleaseHold =>
+            "Er darf erst benutzt werden, wenn eine befähigte Person ihn geprüft und es schriftlich gesagt hat.";
         public override string LastOutcome => "Ergebnis vom letzten Mal";
         public override string LastExamined => "Zuletzt geprüft";
         public override string LastExaminer => "Geprüft von";
@@ -26,22 +30,29 @@ public static partial class German
         public override string NotAfter => "Nicht benutzen nach";
         public override string Status => "Wo er war";
         public override string Criteria => "Was geprüft wird";
-        public override string HowToTick => "Ein Kästchen in jeder Zeile. Eine offene Zeile ist keine Antwort und lässt den Gegenstand unentschieden. Vermerkt, Zweifel und Mangel brauchen eine Bemerkung. Im Zweifel Zweifel ankreuzen: das nimmt den Gegenstand aus dem Gebrauch.";
-        public override string NotInCatalogue => "Der Katalog hat für diese Art keine Kriterien. In jede Zeile schreiben, was geprüft wurde.";
+        public override string HowToTick =>
+            "Ein Kästchen in jeder Zeile. Eine offene Zeile ist keine Antwort und lässt den Gegenstand unentschieden. "
+            + "Vermerkt, Zweifel und Mangel brauchen eine Bemerkung. Im Zweifel Zweifel ankreuzen: das nimmt den Gegenstand "
+            + "aus dem Gebrauch.";
+        public override string NotInCatalogue =>
+            "Der Katalog hat für diese Art keine Kriterien. In jede Zeile schreiben, was geprüft wurde.";
         public override string LastTime => "Letztes Mal:";
         public override string NoAnswer => "keine Antwort aufgezeichnet";
         public override string Note => "Bemerkung";
         public override string Optional => "freiwillig";
         public override string Examined => "Was geprüft wurde";
         public override string Diameters => "Durchmesser entlang des Seils";
-        public override string HowToMeasure => "Zwei Messwerte an jeder Stelle, im rechten Winkel zueinander (EN 892:2012 5.3.1, nicht amtliche Abschrift), ohne das Seil zu quetschen. Lage in Millimetern vom selben Ende wie beim letzten Mal.";
+        public override string HowToMeasure =>
+            "Zwei Messwerte an jeder Stelle, im rechten Winkel zueinander (EN 892:2012 5.3.1, nicht amtliche Abschrift), "
+            + "ohne das Seil zu quetschen. Lage in Millimetern vom selben Ende wie beim letzten Mal.";
         public override string Station => "Stelle";
         public override string Position => "Lage, mm";
         public override string FirstReading => "Messwert, mm";
         public override string SecondReading => "Rechtwinklig dazu, mm";
         public override string LastMean => "Mittel beim letzten Mal, mm";
         public override string ReferenceEnd => "Lage gezählt von diesem Ende:";
-        public override string NoNominal => "Kein Nenndurchmesser des Herstellers ist aufgezeichnet: die Messwerte werden miteinander verglichen.";
+        public override string NoNominal =>
+            "Kein Nenndurchmesser des Herstellers ist aufgezeichnet: die Messwerte werden miteinander verglichen.";
         public override string OpenDefects => "Beim letzten Mal gefunden: noch da oder behoben?";
         public override string StillThere => "noch da";
         public override string PutRight => "behoben";
@@ -70,66 +81,73 @@ public static partial class German
 
         public override IReadOnlyList<string> Cautions { get; } =
         [
-            "Was beim letzten Mal gefunden wurde, steht hier, damit nichts übersehen wird. Jede Antwort geht vom Gegenstand aus, nicht vom letzten Bogen.",
+            "Was beim letzten Mal gefunden wurde, steht hier, damit nichts übersehen wird. Jede Antwort geht vom Gegenstand "
+                + "aus, nicht vom letzten Bogen.",
             "Was hier steht, zählt erst, wenn es in die Aufzeichnung des Termins eingetragen und geprüft ist.",
         ];
 
         public override string RecordHasErrors(IReadOnlyList<string> codes) =>
-            $"Die Aufzeichnung, aus der dieser Bogen vorausgefüllt ist, hat Fehler ({string.Join(", ", codes)}). Alles hier Gedruckte am Gegenstand selbst nachsehen.";
+            $"Die Aufzeichnung, aus der dieser Bogen vorausgefüllt ist, hat Fehler ({string.Join(", ", codes)}). Alles hier "
+            + "Gedruckte am Gegenstand selbst nachsehen.";
 
         public override string Of(string item, string heading) => $"{item}: {heading}";
 
         public override string AsTyped(string? word) => $"„{word}“, was keine Antwort ist";
 
-        public override string Class(CriterionClass criteria) => criteria switch
-        {
-            CriterionClass.Decisive => "Entscheidend: ein Mangel oder Zweifel beendet den Gebrauch",
-            CriterionClass.Judged => "Abzuwägen: mit dem Übrigen gewogen",
-            _ => "Hinweisend: übliche Abnutzung, zu vermerken",
-        };
+        public override string Class(CriterionClass criteria) =>
+            criteria switch
+            {
+                CriterionClass.Decisive => "Entscheidend: ein Mangel oder Zweifel beendet den Gebrauch",
+                CriterionClass.Judged => "Abzuwägen: mit dem Übrigen gewogen",
+                _ => "Hinweisend: übliche Abnutzung, zu vermerken",
+            };
 
-        public override string Box(ObservedState state) => state switch
-        {
-            ObservedState.Clear => "o. Befund",
-            ObservedState.NoSign => "k. Anz.",
-            ObservedState.NotApplicable => "entfällt",
-            ObservedState.NotExamined => "n. gepr.",
-            _ => Words.Common.State(state),
-        };
+        public override string Box(ObservedState state) =>
+            state switch
+            {
+                ObservedState.Clear => "o. Befund",
+                ObservedState.NoSign => "k. Anz.",
+                ObservedState.NotApplicable => "entfällt",
+                ObservedState.NotExamined => "n. gepr.",
+                _ => Words.Common.State(state),
+            };
 
         public override IReadOnlyList<string> Boxes { get; } =
-        [
-            "„o. Befund“: ohne Befund.", "„k. Anz.“: niemand zu befragen, und kein Anzeichen gefunden.", "„n. gepr.“: nicht geprüft.",
-        ];
+        ["„o. Befund“: ohne Befund.", "„k. Anz.“: niemand zu befragen, und kein Anzeichen gefunden.", "„n. gepr.“: nicht geprüft."];
 
-        public override string Means(Means means) => means switch
-        {
-            Core.Criteria.Means.Look => "ansehen",
-            Core.Criteria.Means.Feel => "abtasten",
-            Core.Criteria.Means.Measure => "messen",
-            Core.Criteria.Means.Operate => "betätigen",
-            Core.Criteria.Means.Ask => "fragen",
-            _ => "lesen",
-        };
+        public override string Means(Means means) =>
+            means switch
+            {
+                Core.Criteria.Means.Look => "ansehen",
+                Core.Criteria.Means.Feel => "abtasten",
+                Core.Criteria.Means.Measure => "messen",
+                Core.Criteria.Means.Operate => "betätigen",
+                Core.Criteria.Means.Ask => "fragen",
+                _ => "lesen",
+            };
 
-        public override string BasisBox(Basis basis) => basis switch
-        {
-            Core.Records.Basis.SixMonth => "sechs Monate",
-            Core.Records.Basis.TwelveMonth => "zwölf Monate",
-            Core.Records.Basis.Scheme => "Prüfplan",
-            Core.Records.Basis.Exceptional => "Ereignis",
-            Core.Records.Basis.FirstUse => "erster Gebrauch",
-            _ => "Einbau",
-        };
+        public override string BasisBox(Basis basis) =>
+            basis switch
+            {
+                Core.Records.Basis.SixMonth => "sechs Monate",
+                Core.Records.Basis.TwelveMonth => "zwölf Monate",
+                Core.Records.Basis.Scheme => "Prüfplan",
+                Core.Records.Basis.Exceptional => "Ereignis",
+                Core.Records.Basis.FirstUse => "erster Gebrauch",
+                _ => "Einbau",
+            };
 
         public override string Band(string nominal, string tolerance, string low, string high, string source) =>
-            $"Nenndurchmesser des Herstellers {nominal} mm mit einer Toleranz von {tolerance} % nach jeder Seite: {low} bis einschließlich {high} mm. Quelle: {source}.";
+            $"Nenndurchmesser des Herstellers {nominal} mm mit einer Toleranz von {tolerance} % nach jeder Seite: {low} bis "
+            + $"einschließlich {high} mm. Quelle: {source}.";
 
         public override string NominalOnly(string nominal, string source) =>
             $"Nenndurchmesser des Herstellers {nominal} mm; keine Toleranz aufgezeichnet. Quelle: {source}.";
 
-        public override string Released(LocalDate? on, string by, string? grounds) => $"Freigabe vom {Printed.Day(on)} durch {by}: {Printed.Text(grounds)}";
+        public override string Released(LocalDate? on, string by, string? grounds) =>
+            $"Freigabe vom {Printed.Day(on)} durch {by}: {Printed.Text(grounds)}";
 
-        public override string Disposed(DisposalAction? action, LocalDate? on, string by) => $"{Words.Common.Disposal(action)} am {Printed.Day(on)} von {by}";
+        public override string Disposed(DisposalAction? action, LocalDate? on, string by) =>
+            $"{Words.Common.Disposal(action)} am {Printed.Day(on)} von {by}";
     }
 }

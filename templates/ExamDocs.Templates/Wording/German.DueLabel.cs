@@ -21,6 +21,7 @@ public static partial class German
             $"Termin {visit}. Geprüft am {Printed.Day(examined)} nach {law}.";
 
         public override string Caution(string number) =>
-            $"{number} mit dem Register des Ausstellers vergleichen. Herstelleranleitung, örtliches Recht und das Urteil der befähigten Person gehen vor.";
+            $"{number} mit dem Register des Ausstellers vergleichen. Herstelleranleitung, örtliches Recht und das Urteil der "
+            + "befähigten Person gehen vor.";
     }
 }

@@ -7,21 +7,31 @@ public static partial class German
 {
     internal sealed partial class Sentences
     {
-        public override string Marks(Item item) => Printed.Join(
-            ", ",
-            Mark("Hersteller", item.Maker), Mark("Modell", item.Model), Mark("Artikelnummer", item.PartNumber), Mark("Serie", item.Serial),
-            Mark("Eigentümerzeichen", item.OwnersMark),
-            item.Serial is null && item.OwnersMark is null ? "weder Seriennummer noch Eigentümerzeichen, an denen er zu erkennen wäre" : null);
+        public override string Marks(Item item) =>
+            Printed.Join(
+                ", ",
+                Mark("Hersteller", item.Maker),
+                Mark("Modell", item.Model),
+                Mark("Artikelnummer", item.PartNumber),
+                Mark("Serie", item.Serial),
+                Mark("Eigentümerzeichen", item.OwnersMark),
+                item.Serial is null && item.OwnersMark is null
+                    ? "weder Seriennummer noch Eigentümerzeichen, an denen er zu erkennen wäre"
+                    : null
+            );
 
         public override string Made(PartialDate on) => $"hergestellt {When(on)}";
 
         public override string ManufactureNotRecorded => "Herstellungsdatum nicht erfasst";
 
-        public override string Declaration(string reference, LocalDate? on) => $"Konformitätserklärung {reference}{(on is { } day ? $" vom {Day(day)}" : "")}";
+        public override string Declaration(string reference, LocalDate? on) =>
+            $"Konformitätserklärung {reference}{(on is { } day ? $" vom {Day(day)}" : "")}";
 
-        public override string FittedWithoutList(string whole) => $"angebracht an {whole}, wofür keine Liste zugelassener Teile aufgezeichnet ist";
+        public override string FittedWithoutList(string whole) =>
+            $"angebracht an {whole}, wofür keine Liste zugelassener Teile aufgezeichnet ist";
 
-        public override string PartPermitted(string? partNumber, string whole) => $"Artikelnummer {partNumber} gehört zu den an {whole} zugelassenen Teilen";
+        public override string PartPermitted(string? partNumber, string whole) =>
+            $"Artikelnummer {partNumber} gehört zu den an {whole} zugelassenen Teilen";
 
         public override string NeverUsed => "nie benutzt";
 
@@ -29,16 +39,21 @@ public static partial class German
 
         public override string FirstUseNotRecorded => "erster Gebrauch nicht erfasst";
 
-        public override string Exposed(Exposure exposure) => Printed.Join(
-            ", ",
-            Mark("Gebrauch:", exposure.Use), Mark("Metallteil:", exposure.Hardware), Mark("Gelände:", exposure.Ground),
-            exposure.UserMassKg is { } mass ? $"Benutzer mit {Number(mass)} kg" : null);
+        public override string Exposed(Exposure exposure) =>
+            Printed.Join(
+                ", ",
+                Mark("Gebrauch:", exposure.Use),
+                Mark("Metallteil:", exposure.Hardware),
+                Mark("Gelände:", exposure.Ground),
+                exposure.UserMassKg is { } mass ? $"Benutzer mit {Number(mass)} kg" : null
+            );
 
         public override string LastExamined(PartialDate on) => $"zuletzt geprüft {When(on)}";
 
         public override string NoEarlierExamination => "keine frühere Prüfung bekannt";
 
-        public override string ExaminedEarlier(LocalDate on, Conclusion? conclusion) => $"geprüft am {Day(on)}, Urteil: {Judgement(conclusion)}";
+        public override string ExaminedEarlier(LocalDate on, Conclusion? conclusion) =>
+            $"geprüft am {Day(on)}, Urteil: {Judgement(conclusion)}";
 
         public override string EventHappened(LocalDate on, string what) => $"außergewöhnliches Ereignis am {Day(on)}: {what}";
 
@@ -61,10 +76,12 @@ public static partial class German
         public override string Answered(Observation observation)
         {
             var answer = observation.State is { } state ? Words.Common.State(state) : observation.StateAsTyped ?? "keine Antwort";
-            return $"{Criterion(observation.Criterion)}: {answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (Foto {photo})" : "")}";
+            return $"{Criterion(observation.Criterion)}: "
+                + $"{answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (Foto {photo})" : "")}";
         }
 
-        public override string Tested(TestMade test) => $"Versuch: {test.Description ?? "nicht beschrieben"}: {test.Result ?? "Ergebnis nicht erfasst"}";
+        public override string Tested(TestMade test) =>
+            $"Versuch: {test.Description ?? "nicht beschrieben"}: {test.Result ?? "Ergebnis nicht erfasst"}";
 
         public override string NextExaminationBy(LocalDate day) => $"nächste Prüfung bis {Day(day)}";
 
@@ -72,7 +89,8 @@ public static partial class German
             $"am {Day(on)} aus dem Gebrauch genommen ({why}); beendet mit der Erneuerung dessen, worauf es beruhte";
 
         public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
-            $"am {Day(on)} aus dem Gebrauch genommen ({why}); am {Day(released)} von {by} freigegeben{(inError ? ", weil irrtümlich erfasst" : "")}: {grounds}";
+            $"am {Day(on)} aus dem Gebrauch genommen ({why}); am {Day(released)} von {by} "
+            + $"freigegeben{(inError ? ", weil irrtümlich erfasst" : "")}: {grounds}";
 
         public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
             $"{description ?? (criterion is null ? "ein nicht beschriebener Mangel" : Criterion(criterion))}{(found is { } on ? $", gefunden am {Day(on)}" : "")}, könnte eine Gefahr werden{(danger is { } day ? $" bis {Day(day)}" : "")}";
@@ -83,16 +101,16 @@ public static partial class German
 
         public override string NotFoundAgain(string defect) => $"{defect}; nicht wieder gefunden, und keine Behebung ist aufgezeichnet";
 
-        public override string ExaminerConcludes(Conclusion? conclusion) => conclusion is null
-            ? "das Urteil des Prüfers ist nicht erfasst"
-            : $"der Prüfer urteilt: {Judgement(conclusion)}";
+        public override string ExaminerConcludes(Conclusion? conclusion) =>
+            conclusion is null ? "das Urteil des Prüfers ist nicht erfasst" : $"der Prüfer urteilt: {Judgement(conclusion)}";
 
-        private static string Judgement(Conclusion? conclusion) => conclusion switch
-        {
-            Conclusion.Fit => "gebrauchstauglich",
-            Conclusion.Withdraw => "aus dem Gebrauch nehmen",
-            _ => "nicht erfasst",
-        };
+        private static string Judgement(Conclusion? conclusion) =>
+            conclusion switch
+            {
+                Conclusion.Fit => "gebrauchstauglich",
+                Conclusion.Withdraw => "aus dem Gebrauch nehmen",
+                _ => "nicht erfasst",
+            };
 
         private static string? Mark(string what, string? value) => value is null ? null : $"{what} {value}";
     }

@@ -17,8 +17,10 @@ public static partial class German
         public override string Release => "Freigabe";
         public override string WhyHold => "Die Aufzeichnung ist nicht vollständig genug, um zu sagen, ob er benutzt werden darf.";
         public override string ReleaseByPerson => "Nur schriftlich durch eine befähigte Person. Getrennt aufbewahren; Schild dranlassen.";
-        public override string ReleaseHold => "Erst wenn eine befähigte Person ihn geprüft und es schriftlich gesagt hat. Schild dranlassen.";
-        public override string NeverRelease => "NICHT FREIZUGEBEN. Getrennt aufbewahren, dann so vernichten, dass niemand ihn wieder benutzen kann.";
+        public override string ReleaseHold =>
+            "Erst wenn eine befähigte Person ihn geprüft und es schriftlich gesagt hat. Schild dranlassen.";
+        public override string NeverRelease =>
+            "NICHT FREIZUGEBEN. Getrennt aufbewahren, dann so vernichten, dass niemand ihn wieder benutzen kann.";
         public override string Owner => "Eigner";
         public override string ExaminedBy => "Geprüft von:";
         public override string PageOne => "Seite 1 von 1";

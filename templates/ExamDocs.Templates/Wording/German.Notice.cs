@@ -29,30 +29,38 @@ public static partial class German
         public override string GivenBy => "Übergeben vom Prüfer:";
         public override string ReceivedBy => "Für den Arbeitgeber entgegengenommen:";
         public override string NoDetail => "In der Aufzeichnung ist kein Mangel ausgeführt; die Gründe sind diese:";
-        public override string KeepApart => "Den Gegenstand aus dem Gebrauch nehmen, kennzeichnen und getrennt von benutzter Ausrüstung aufbewahren.";
+        public override string KeepApart =>
+            "Den Gegenstand aus dem Gebrauch nehmen, kennzeichnen und getrennt von benutzter Ausrüstung aufbewahren.";
 
         public override IReadOnlyList<string> Cautions { get; } =
         [
             "Diese Anzeige meldet eine Gefahr sofort. Sie ersetzt nicht den Bericht, den das Recht verlangt.",
-            "Buchstabe und Zahl vor einem Grund nennen die Regel, auf der er beruht: W nimmt den Gegenstand aus dem Gebrauch, D setzt seinen letzten Gebrauchstag, U sagt, was die Aufzeichnung offen lässt.",
+            "Buchstabe und Zahl vor einem Grund nennen die Regel, auf der er beruht: W nimmt den Gegenstand aus dem "
+                + "Gebrauch, D setzt seinen letzten Gebrauchstag, U sagt, was die Aufzeichnung offen lässt.",
             "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält. Es ist kein Grund zu warten.",
         ];
 
-        public override string Authority(Recipient whom, string source, Confidence confidence) => Words.LawAndSources.Sourced(whom switch
-        {
-            Recipient.Employer => "Der Arbeitgeber",
-            Recipient.Owner => "Der Eigentümer, von dem gemietet oder geleast ist",
-            Recipient.HealthAndSafetyExecutive => "Health and Safety Executive (britische Arbeitsschutzbehörde)",
-            Recipient.AuthorityForThePremises => "Die Aufsichtsbehörde des Ortes, an dem geprüft wurde",
-            Recipient.EnforcingAuthority => "Die Aufsichtsbehörde",
-            _ => throw new ArgumentOutOfRangeException(nameof(whom)),
-        }, source, confidence);
+        public override string Authority(Recipient whom, string source, Confidence confidence) =>
+            Words.LawAndSources.Sourced(
+                whom switch
+                {
+                    Recipient.Employer => "Der Arbeitgeber",
+                    Recipient.Owner => "Der Eigentümer, von dem gemietet oder geleast ist",
+                    Recipient.HealthAndSafetyExecutive => "Health and Safety Executive (britische Arbeitsschutzbehörde)",
+                    Recipient.AuthorityForThePremises => "Die Aufsichtsbehörde des Ortes, an dem geprüft wurde",
+                    Recipient.EnforcingAuthority => "Die Aufsichtsbehörde",
+                    _ => throw new ArgumentOutOfRangeException(nameof(whom)),
+                },
+                source,
+                confidence
+            );
 
         public override string DoNotUse => "Nicht benutzen";
 
         public override string DoNotUseAfter(LocalDate? lastDay) => $"Nach dem {Printed.Day(lastDay)} nicht mehr benutzen";
 
         public override string LastDay(LocalDate? lastDay) =>
-            $"Der letzte Gebrauchstag ist der {Printed.Day(lastDay)}. Danach ist der Gegenstand nicht zu benutzen, was immer sonst fällig ist.";
+            $"Der letzte Gebrauchstag ist der {Printed.Day(lastDay)}. Danach ist der Gegenstand nicht zu benutzen, was immer "
+            + "sonst fällig ist.";
     }
 }

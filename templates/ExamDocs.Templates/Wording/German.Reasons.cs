@@ -10,7 +10,9 @@ public static partial class German
     internal sealed partial class Sentences
     {
         public override string Observed(string? criterion, string? note, string? question) =>
-            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words ? $"{Criterion(criterion)}: {words}" : Criterion(criterion);
+            (note ?? (question is null ? null : Words.Terms.Question(question))) is { } words
+                ? $"{Criterion(criterion)}: {words}"
+                : Criterion(criterion);
 
         public override string Defective(string observed) => $"Mangel: {observed}";
 
@@ -30,10 +32,13 @@ public static partial class German
             $"könnte bis {Day(by)} eine Gefahr werden, und das ist nicht nach dem Tag der Prüfung: {what}";
 
         public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
-            $"mittlerer Durchmesser {Language.German.Notation.Number(meanMm)} mm {Place(positionMm)} liegt außerhalb von {Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)} % ({Number(band.Least)} bis {Number(band.Most)} mm; {Document(limits)})";
+            $"mittlerer Durchmesser {Language.German.Notation.Number(meanMm)} mm {Place(positionMm)} liegt außerhalb von "
+            + $"{Number(band.NominalMm)} mm ± {Number(band.TolerancePercent)} % ({Number(band.Least)} bis {Number(band.Most)} "
+            + $"mm; {Document(limits)})";
 
         public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
-            $"am {Day(on)}{(document is null ? "" : $" mit {document}")} aus dem Gebrauch genommen ({why}), {(released ? "was keine Freigabe beenden kann" : "und seither nicht freigegeben")}";
+            $"am {Day(on)}{(document is null ? "" : $" mit {document}")} aus dem Gebrauch genommen ({why}), "
+            + $"{(released ? "was keine Freigabe beenden kann" : "und seither nicht freigegeben")}";
 
         public override string ExaminerWithdraws => "der Prüfer urteilt, dass er aus dem Gebrauch zu nehmen ist";
 
@@ -41,12 +46,14 @@ public static partial class German
             $"das daran angebrachte Teil {part} ist aus dem Gebrauch genommen, und keine Erneuerung zeichnet seine Abnahme auf";
 
         public override string PartNotPermitted(string? partNumber, string whole, string permitted, MakersLimits limits) =>
-            $"{(partNumber is null ? "ein Teil ohne Artikelnummer" : $"Artikelnummer {partNumber}")} gehört nicht zu den an {whole} zugelassenen Teilen: {permitted} ({Document(limits)})";
+            $"{(partNumber is null ? "ein Teil ohne Artikelnummer" : $"Artikelnummer {partNumber}")} gehört nicht zu den an "
+            + $"{whole} zugelassenen Teilen: {permitted} ({Document(limits)})";
 
         public override string ServiceEnded(LocalDate on, string limit) => $"das Ende der Gebrauchsdauer war am {Day(on)}: {limit}";
 
         public override string NoTimeLimit =>
-            "es ist weder eine Zeitgrenze des Herstellers aufgezeichnet noch, dass es keine gibt, noch, dass die Anleitung nicht zu erlangen ist";
+            "es ist weder eine Zeitgrenze des Herstellers aufgezeichnet noch, dass es keine gibt, noch, dass die Anleitung "
+            + "nicht zu erlangen ist";
 
         public override string AnswerNotAllowed(string? typed, string? criterion) =>
             $"„{typed ?? "nichts"}“ ist keine Antwort, die das Kriterium zulässt: {Criterion(criterion)}";
@@ -62,9 +69,11 @@ public static partial class German
 
         public override string RecordError(Finding finding) => $"{finding.Code}: {Finding(finding)}";
 
-        public override string NoAnswer(string criterion, string question) => $"keine Antwort: {Criterion(criterion)} ({Words.Terms.Question(question)})";
+        public override string NoAnswer(string criterion, string question) =>
+            $"keine Antwort: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
-        public override string CriterionNotExamined(string criterion, string question) => $"nicht geprüft: {Criterion(criterion)} ({Words.Terms.Question(question)})";
+        public override string CriterionNotExamined(string criterion, string question) =>
+            $"nicht geprüft: {Criterion(criterion)} ({Words.Terms.Question(question)})";
 
         public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
             $"nach dem {Day(last)} nicht benutzen: könnte bis {Day(danger)} eine Gefahr werden: {what}";

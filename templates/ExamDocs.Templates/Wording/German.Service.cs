@@ -15,18 +15,22 @@ public static partial class German
         public override string UseFromManufacture(int years, PartialDate made, MakersLimits limits) =>
             $"{Years(years)} Gebrauch ab der Herstellung {When(made)}, da der erste Gebrauch nicht erfasst ist{Beside(limits)}";
 
-        public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) => $"{Years(years)} ab der Herstellung {When(made)}{Beside(limits)}";
+        public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) =>
+            $"{Years(years)} ab der Herstellung {When(made)}{Beside(limits)}";
 
         public override string StorageFromManufacture(int years, PartialDate made, MakersLimits limits) =>
             $"{Years(years)} Lagerung ab der Herstellung {When(made)}{Beside(limits)}";
 
-        public override string InstructionsUnobtainable => "vom Prüfer selbst gesetztes Ende der Gebrauchsdauer, da die Anleitung des Herstellers nicht zu erlangen ist";
+        public override string InstructionsUnobtainable =>
+            "vom Prüfer selbst gesetztes Ende der Gebrauchsdauer, da die Anleitung des Herstellers nicht zu erlangen ist";
 
         public override string RetiredByEvent(LocalDate on, string what, MakersLimits limits) =>
-            $"der Hersteller mustert nach einem außergewöhnlichen Ereignis aus, und ein solches gab es am {Day(on)}, {what}{Beside(limits)}";
+            $"der Hersteller mustert nach einem außergewöhnlichen Ereignis aus, und ein solches gab es am {Day(on)}, "
+            + $"{what}{Beside(limits)}";
 
         public override string StoredTooLong(PartialDate first, int years, PartialDate made, LocalDate last, MakersLimits limits) =>
-            $"erster Gebrauch {When(first)}, nachdem {Years(years)} Lagerung ab der Herstellung {When(made)} am {Day(last)} abgelaufen waren{Beside(limits)}";
+            $"erster Gebrauch {When(first)}, nachdem {Years(years)} Lagerung ab der Herstellung {When(made)} am {Day(last)} "
+            + $"abgelaufen waren{Beside(limits)}";
 
         public override string CleanedTooOften(int times, int allowed, MakersLimits limits) =>
             $"{Printed.Count(times)}-mal gereinigt, der Hersteller erlaubt {Printed.Count(allowed)}-mal{Beside(limits)}";
@@ -35,14 +39,17 @@ public static partial class German
 
         public override string StorageCannotBeCounted => "die längste Lagerung lässt sich ohne Herstellungsdatum nicht zählen";
 
-        public override string UseCannotBeCounted => "die Gebrauchszeit lässt sich ohne Datum des ersten Gebrauchs oder der Herstellung nicht zählen";
+        public override string UseCannotBeCounted =>
+            "die Gebrauchszeit lässt sich ohne Datum des ersten Gebrauchs oder der Herstellung nicht zählen";
 
-        public override string CleaningsCannotBeCounted => "die höchste Zahl der Reinigungen lässt sich nicht prüfen, da die Zahl nicht erfasst ist";
+        public override string CleaningsCannotBeCounted =>
+            "die höchste Zahl der Reinigungen lässt sich nicht prüfen, da die Zahl nicht erfasst ist";
 
         public override string EndOfService(LocalDate on, bool ofStorage, string limit, IReadOnlyList<(LocalDate On, string Limit)> later)
         {
             var others = later.Select(l => $"{Day(l.On)}, {l.Limit}").ToList();
-            return $"Ende der Gebrauchsdauer {Day(on)}{(ofStorage ? ", wenn nicht vorher in Gebrauch genommen" : "")}: {limit}{(others.Count == 0 ? "" : $"; später wäre {string.Join(", und ", others)}")}";
+            return $"Ende der Gebrauchsdauer {Day(on)}{(ofStorage ? ", wenn nicht vorher in Gebrauch genommen" : "")}: "
+                + $"{limit}{(others.Count == 0 ? "" : $"; später wäre {string.Join(", und ", others)}")}";
         }
 
         public override string UseNotBegun(MakersLimits limits) => $"Nie benutzt: die Gebrauchszeit hat nicht begonnen{Beside(limits)}";

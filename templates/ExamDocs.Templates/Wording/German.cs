@@ -8,22 +8,23 @@ namespace ExamDocs.Templates.Wording;
 public static partial class German
 {
     /// <summary>All of it.</summary>
-    public static Vocabulary Words { get; } = new()
-    {
-        Common = new Common(),
-        Regimes = new Regimes(),
-        LawAndSources = new LawAndSources(),
-        Report = new Report(),
-        Notice = new Notice(),
-        Certificate = new Certificate(),
-        Label = new Label(),
-        DueLabel = new DueLabel(),
-        AuthorityCopy = new AuthorityCopy(),
-        EquipmentRecord = new EquipmentRecord(),
-        CheckSheet = new CheckSheet(),
-        Sentences = new Sentences(),
-        Terms = Terms.Read("de"),
-    };
+    public static Vocabulary Words { get; } =
+        new()
+        {
+            Common = new Common(),
+            Regimes = new Regimes(),
+            LawAndSources = new LawAndSources(),
+            Report = new Report(),
+            Notice = new Notice(),
+            Certificate = new Certificate(),
+            Label = new Label(),
+            DueLabel = new DueLabel(),
+            AuthorityCopy = new AuthorityCopy(),
+            EquipmentRecord = new EquipmentRecord(),
+            CheckSheet = new CheckSheet(),
+            Sentences = new Sentences(),
+            Terms = Terms.Read("de"),
+        };
 
     /// <inheritdoc />
     internal sealed class Common : CommonPhrases
@@ -61,80 +62,88 @@ public static partial class German
         public override string SignatureNotTimestamped => "Ohne Zeitstempel.";
 
         public override string HowToCheckSignature =>
-            "Zum Prüfen die Datei in einem Programm öffnen, das Signaturen zeigt, und diese Angaben vergleichen. Die Signatur ist in der Datei; ein Ausdruck ist nicht unterschrieben.";
+            "Zum Prüfen die Datei in einem Programm öffnen, das Signaturen zeigt, und diese Angaben vergleichen. Die "
+            + "Signatur ist in der Datei; ein Ausdruck ist nicht unterschrieben.";
 
         public override string SignatureField => "Elektronische Signatur dieses Dokuments";
 
         public override string CautionPrecedence =>
             "Die Anleitung des Herstellers, das Recht des Ortes und das Urteil der befähigten Person gehen diesem Dokument vor.";
 
-        public override string LanguageNote =>
-            "Ausgestellt und im Register geführt auf Deutsch.";
+        public override string LanguageNote => "Ausgestellt und im Register geführt auf Deutsch.";
 
         public override string LogoOf(string name) => $"Logo von {name}";
 
-        public override string Replaces(string number, string? reason) => $"Ersetzt {number}: {reason ?? "die Aufzeichnung wurde berichtigt"}.";
+        public override string Replaces(string number, string? reason) =>
+            $"Ersetzt {number}: {reason ?? "die Aufzeichnung wurde berichtigt"}.";
 
         public override string HowToVerify(string number) =>
             $"Echtheit prüfen: die Nummer {number} und die SHA-256 der Datei mit dem Register des Ausstellers vergleichen.";
 
-        public override string Imprint(string version) => $"Gedruckt mit ExamDocs {version}. Die Prüfung und ihre Schlussfolgerungen sind die des Prüfers.";
+        public override string Imprint(string version) =>
+            $"Gedruckt mit ExamDocs {version}. Die Prüfung und ihre Schlussfolgerungen sind die des Prüfers.";
 
-        public override string Outcome(Outcome outcome) => outcome switch
-        {
-            Core.Records.Outcome.Fit => "Darf in Gebrauch bleiben",
-            Core.Records.Outcome.FitUntil => "Darf befristet in Gebrauch bleiben",
-            Core.Records.Outcome.Undetermined => "Nicht entschieden: nicht benutzen",
-            _ => "Nicht benutzen",
-        };
+        public override string Outcome(Outcome outcome) =>
+            outcome switch
+            {
+                Core.Records.Outcome.Fit => "Darf in Gebrauch bleiben",
+                Core.Records.Outcome.FitUntil => "Darf befristet in Gebrauch bleiben",
+                Core.Records.Outcome.Undetermined => "Nicht entschieden: nicht benutzen",
+                _ => "Nicht benutzen",
+            };
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
             outcome is Core.Records.Outcome.FitUntil ? $"Darf bis {Printed.Day(until)} in Gebrauch bleiben" : Outcome(outcome);
 
-        public override string State(ObservedState state) => state switch
-        {
-            ObservedState.Clear => "ohne Befund",
-            ObservedState.Noted => "vermerkt",
-            ObservedState.Doubt => "Zweifel",
-            ObservedState.Defect => "Mangel",
-            ObservedState.NoSign => "niemand zu befragen; kein Anzeichen gefunden",
-            ObservedState.NotExamined => "nicht geprüft",
-            _ => "entfällt",
-        };
+        public override string State(ObservedState state) =>
+            state switch
+            {
+                ObservedState.Clear => "ohne Befund",
+                ObservedState.Noted => "vermerkt",
+                ObservedState.Doubt => "Zweifel",
+                ObservedState.Defect => "Mangel",
+                ObservedState.NoSign => "niemand zu befragen; kein Anzeichen gefunden",
+                ObservedState.NotExamined => "nicht geprüft",
+                _ => "entfällt",
+            };
 
-        public override string Class(CriterionClass? criterion) => criterion switch
-        {
-            CriterionClass.Decisive => "entscheidend",
-            CriterionClass.Judged => "abzuwägen",
-            CriterionClass.Advisory => "hinweisend",
-            _ => "nicht im Katalog",
-        };
+        public override string Class(CriterionClass? criterion) =>
+            criterion switch
+            {
+                CriterionClass.Decisive => "entscheidend",
+                CriterionClass.Judged => "abzuwägen",
+                CriterionClass.Advisory => "hinweisend",
+                _ => "nicht im Katalog",
+            };
 
-        public override string Purpose(Purpose? purpose) => purpose switch
-        {
-            Core.Records.Purpose.LiftsPersons => "hebt oder senkt Personen",
-            Core.Records.Purpose.Accessory => "Lastaufnahmemittel oder Anschlagmittel",
-            Core.Records.Purpose.Other => "anderes Hebezeug",
-            Core.Records.Purpose.FallArrestOnly => "fängt nur Stürze auf",
-            _ => NotRecorded,
-        };
+        public override string Purpose(Purpose? purpose) =>
+            purpose switch
+            {
+                Core.Records.Purpose.LiftsPersons => "hebt oder senkt Personen",
+                Core.Records.Purpose.Accessory => "Lastaufnahmemittel oder Anschlagmittel",
+                Core.Records.Purpose.Other => "anderes Hebezeug",
+                Core.Records.Purpose.FallArrestOnly => "fängt nur Stürze auf",
+                _ => NotRecorded,
+            };
 
-        public override string Status(ItemStatus? status) => status switch
-        {
-            ItemStatus.InUse => "in Gebrauch",
-            ItemStatus.Stored => "gelagert",
-            ItemStatus.NotPresented => "nicht vorgelegt",
-            ItemStatus.Lost => "verloren",
-            ItemStatus.Destroyed => "vernichtet",
-            _ => NotRecorded,
-        };
+        public override string Status(ItemStatus? status) =>
+            status switch
+            {
+                ItemStatus.InUse => "in Gebrauch",
+                ItemStatus.Stored => "gelagert",
+                ItemStatus.NotPresented => "nicht vorgelegt",
+                ItemStatus.Lost => "verloren",
+                ItemStatus.Destroyed => "vernichtet",
+                _ => NotRecorded,
+            };
 
-        public override string Disposal(DisposalAction? action) => action switch
-        {
-            DisposalAction.Quarantined => "gesperrt",
-            DisposalAction.SentForRepair => "zur Instandsetzung geschickt",
-            DisposalAction.Destroyed => "vernichtet",
-            _ => NotRecorded,
-        };
+        public override string Disposal(DisposalAction? action) =>
+            action switch
+            {
+                DisposalAction.Quarantined => "gesperrt",
+                DisposalAction.SentForRepair => "zur Instandsetzung geschickt",
+                DisposalAction.Destroyed => "vernichtet",
+                _ => NotRecorded,
+            };
     }
 }

@@ -6,6 +6,7 @@ namespace ExamDocs.Templates.Wording;
 public abstract class LabelPhrases
 {
     public abstract string Eyelet { get; }
+
     /// <summary>The signal word, line by line.</summary>
     public abstract IReadOnlyList<string> Signal { get; }
 

@@ -4,7 +4,9 @@ using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
 
-/// <summary>How a language writes days and numbers. The months stand here and not in the machine's settings, so that a page is the same everywhere.</summary>
+/// <summary>
+/// How a language writes days and numbers. The months stand here and not in the machine's settings, so that a page is the same everywhere.
+/// </summary>
 /// <param name="Decimal">What stands between the whole number and its decimals.</param>
 /// <param name="Months">Twelve, as they stand in a date.</param>
 /// <param name="DayOfMonth">The day as it stands before the month.</param>
@@ -14,12 +16,13 @@ public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func
     public string Day(LocalDate day) => $"{DayOfMonth(day.Day)} {Month(day)}";
 
     /// <summary>The date at the precision recorded: a day, a month or a year.</summary>
-    public string Day(PartialDate date) => date switch
-    {
-        { Month: null } => date.Year.ToString("0000", CultureInfo.InvariantCulture),
-        { Day: null } => Month(date.Earliest),
-        _ => Day(date.Earliest),
-    };
+    public string Day(PartialDate date) =>
+        date switch
+        {
+            { Month: null } => date.Year.ToString("0000", CultureInfo.InvariantCulture),
+            { Day: null } => Month(date.Earliest),
+            _ => Day(date.Earliest),
+        };
 
     /// <summary>The number with the decimals it was typed with.</summary>
     public string Number(decimal value) => Written(value.ToString(CultureInfo.InvariantCulture));

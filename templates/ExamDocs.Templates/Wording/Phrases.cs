@@ -29,7 +29,8 @@ public static class Phrases
     public static string Text(string text) => Language.Current.Words.Terms.Text(text);
 
     /// <summary>Name of a category; where it is none of the catalogue's, what was typed.</summary>
-    public static string? Category(Category? category, string? typed) => category is null ? typed : Language.Current.Words.Terms.Category(category);
+    public static string? Category(Category? category, string? typed) =>
+        category is null ? typed : Language.Current.Words.Terms.Category(category);
 
     /// <summary>What is asked of a criterion.</summary>
     public static string Question(Criterion criterion) => Language.Current.Words.Terms.Question(criterion.Question);

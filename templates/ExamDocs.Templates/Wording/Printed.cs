@@ -26,12 +26,13 @@ public static class Printed
     /// <summary>At most three decimals, at least two, so that a mean never looks rounder than it is.</summary>
     public static string Millimetres(decimal value) => Notation.Number(value, "0.00#");
 
-    public static string Load(Load? load) => load switch
-    {
-        { Value: { } value } => Join(" ", Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
-        { NotMarked: true } => Phrases.Common.LoadNotMarked + Basis(load.Basis, Phrases.Common.NotRecorded),
-        _ => Phrases.Common.NotRecorded,
-    };
+    public static string Load(Load? load) =>
+        load switch
+        {
+            { Value: { } value } => Join(" ", Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
+            { NotMarked: true } => Phrases.Common.LoadNotMarked + Basis(load.Basis, Phrases.Common.NotRecorded),
+            _ => Phrases.Common.NotRecorded,
+        };
 
     /// <summary>An identifier of the catalogue as words: cover-cut becomes Cover cut.</summary>
     public static string Criterion(string? id)
@@ -47,13 +48,14 @@ public static class Printed
 
     private static Notation Notation => Language.Current.Notation;
 
-    private static string Unit(decimal value, string? unit) => (value, unit) switch
-    {
-        (1, "persons") => Phrases.Common.OnePerson,
-        (_, "persons") => Phrases.Common.Persons,
-        (_, null) => Phrases.Common.UnitNotRecorded,
-        _ => unit,
-    };
+    private static string Unit(decimal value, string? unit) =>
+        (value, unit) switch
+        {
+            (1, "persons") => Phrases.Common.OnePerson,
+            (_, "persons") => Phrases.Common.Persons,
+            (_, null) => Phrases.Common.UnitNotRecorded,
+            _ => unit,
+        };
 
     private static string Basis(string? basis, string? missing = null)
     {

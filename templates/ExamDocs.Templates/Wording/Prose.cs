@@ -1,6 +1,8 @@
 namespace ExamDocs.Templates.Wording;
 
-/// <summary>English that has no translation and stays English on a page in another language: it is seen to be, and marked for a reader's voice.</summary>
+/// <summary>
+/// English that has no translation and stays English on a page in another language: it is seen to be, and marked for a reader's voice.
+/// </summary>
 public static class Prose
 {
     private const string Opening = "[en: ";
@@ -13,7 +15,9 @@ public static class Prose
     public static IEnumerable<(string Text, bool IsEnglish)> Pieces(string text)
     {
         var at = 0;
-        while (text.IndexOf(Opening, at, StringComparison.Ordinal) is var start and >= 0 && text.IndexOf(Closing, start) is var end and >= 0)
+        while (
+            text.IndexOf(Opening, at, StringComparison.Ordinal) is var start and >= 0 && text.IndexOf(Closing, start) is var end and >= 0
+        )
         {
             yield return (text[at..start], false);
             yield return (text[start..(end + 1)], true);

@@ -6,19 +6,20 @@ namespace ExamDocs.Templates.Wording;
 public abstract class RegimePhrases
 {
     /// <summary>The wording of this regime; one that claims no law where the regime is unknown.</summary>
-    public RegimeWording Of(Regime? regime) => regime switch
-    {
-        { AddedFrom: { } file } => Added(regime, file),
-        { Id: "gb-loler" } => Loler,
-        { Id: "ni-loler" } => LolerNorthernIreland,
-        { Id: "gb-wah" } => WorkAtHeight,
-        { Id: "eu-en365" } => Europe,
-        { Id: "de" } => Germany,
-        { Id: "fr" } => France,
-        { Id: "au-nz" } => AustraliaNewZealand,
-        { Id: "us" } => UnitedStates,
-        _ => Unnamed,
-    };
+    public RegimeWording Of(Regime? regime) =>
+        regime switch
+        {
+            { AddedFrom: { } file } => Added(regime, file),
+            { Id: "gb-loler" } => Loler,
+            { Id: "ni-loler" } => LolerNorthernIreland,
+            { Id: "gb-wah" } => WorkAtHeight,
+            { Id: "eu-en365" } => Europe,
+            { Id: "de" } => Germany,
+            { Id: "fr" } => France,
+            { Id: "au-nz" } => AustraliaNewZealand,
+            { Id: "us" } => UnitedStates,
+            _ => Unnamed,
+        };
 
     protected abstract RegimeWording Loler { get; }
 

@@ -118,6 +118,7 @@ public abstract partial class ReportPhrases
     public abstract string SafeInstalled { get; }
 
     public abstract string SafeNo { get; }
+
     /// <summary>Followed by the date.</summary>
     public abstract string DangerLater { get; }
     public abstract string Scheme(string? reference, string? author, int? months);

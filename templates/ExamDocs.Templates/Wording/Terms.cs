@@ -32,7 +32,8 @@ public sealed class Terms
     }
 
     /// <summary>Name of a category; one that the user added keeps its own.</summary>
-    public string Category(Category category) => category.AddedFrom is null ? Find("categories", category.Id) ?? category.Name : category.Name;
+    public string Category(Category category) =>
+        category.AddedFrom is null ? Find("categories", category.Id) ?? category.Name : category.Name;
 
     /// <summary>A criterion in words; of one that is not built in, its identifier with blanks.</summary>
     public string Criterion(string id) => Find("criteria", id) ?? id.Replace('-', ' ');

@@ -39,8 +39,10 @@ public sealed class CatalogueCommandsTests
         var (exit, output, _) = Run(RulesCommand.Create(), "--json");
         using var rules = JsonDocument.Parse(output);
         Assert.Equal(ExitCode.Done, exit);
-        Assert.Equal(RuleList.All.Select(r => (r.Code, r.Hint)),
-            rules.RootElement.EnumerateArray().Select(r => (r.GetProperty("code").GetString()!, r.GetProperty("hint").GetString())));
+        Assert.Equal(
+            RuleList.All.Select(r => (r.Code, r.Hint)),
+            rules.RootElement.EnumerateArray().Select(r => (r.GetProperty("code").GetString()!, r.GetProperty("hint").GetString()))
+        );
     }
 
     [Theory]

@@ -13,15 +13,27 @@ public sealed class RegisterCommandTests : IDisposable
     {
         var visit = Records.Small().Write(_examdocs, "visit.json");
 
-        Assert.Contains("1 visits taken in, 0 known already", (await _examdocs.RunAsync("register", "import", visit)).Out, StringComparison.Ordinal);
-        Assert.Contains("0 visits taken in, 1 known already", (await _examdocs.RunAsync("register", "import", visit)).Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "1 visits taken in, 0 known already",
+            (await _examdocs.RunAsync("register", "import", visit)).Out,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "0 visits taken in, 1 known already",
+            (await _examdocs.RunAsync("register", "import", visit)).Out,
+            StringComparison.Ordinal
+        );
         var checkedOne = await _examdocs.RunAsync("register", "check");
         Assert.Equal(0, checkedOne.ExitCode);
         Assert.Contains("is sound: 0 documents, 1 records", checkedOne.Out, StringComparison.Ordinal);
         Assert.Equal(0, (await _examdocs.RunAsync("register", "export", "--out", "all")).ExitCode);
         Assert.True(File.Exists(_examdocs.At("all/visits/visit-000001.json")));
         Assert.Equal(0, (await _examdocs.RunAsync("register", "backup", "--out", "copy.db")).ExitCode);
-        Assert.Contains("1 records", (await _examdocs.RunAsync("register", "check", "--register", "copy.db")).Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "1 records",
+            (await _examdocs.RunAsync("register", "check", "--register", "copy.db")).Out,
+            StringComparison.Ordinal
+        );
         var again = await _examdocs.RunAsync("register", "backup", "--out", "copy.db");
         Assert.Equal(3, again.ExitCode);
         Assert.Contains("already; it was left as it is", again.Err, StringComparison.Ordinal);

@@ -95,7 +95,11 @@ public sealed class RegisterPlaceTests : IDisposable
         Records.Small().Write(_examdocs, "visit.json");
         Assert.Equal(0, (await _examdocs.RunAsync("register", "create", "--register", stray)).ExitCode);
         var run = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "due-label");
-        Assert.Contains($"{_examdocs.At(stray)} is not the register in use, which is {_examdocs.DefaultRegister}", run.Err, StringComparison.Ordinal);
+        Assert.Contains(
+            $"{_examdocs.At(stray)} is not the register in use, which is {_examdocs.DefaultRegister}",
+            run.Err,
+            StringComparison.Ordinal
+        );
         Assert.Contains("examdocs register merge", run.Err, StringComparison.Ordinal);
         var used = await _examdocs.RunAsync("issue", "visit.json", "--out", "out", "--only", "due-label", "--register", stray);
         Assert.DoesNotContain("is not the register in use", used.Err, StringComparison.Ordinal);
@@ -142,9 +146,17 @@ public sealed class RegisterPlaceTests : IDisposable
     public async Task Backup_and_check_remind_of_a_checkpoint_kept_elsewhere()
     {
         await _examdocs.RunAsync("register", "import", Records.Small().Write(_examdocs, "visit.json"));
-        Assert.Contains("only a backup and a checkpoint.json kept elsewhere show it", (await _examdocs.RunAsync("register", "backup", "--out", "copy.db")).Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "only a backup and a checkpoint.json kept elsewhere show it",
+            (await _examdocs.RunAsync("register", "backup", "--out", "copy.db")).Out,
+            StringComparison.Ordinal
+        );
         Assert.Contains("No checkpoint was given.", (await _examdocs.RunAsync("register", "check")).Out, StringComparison.Ordinal);
         await _examdocs.RunAsync("register", "export", "--out", "all");
-        Assert.DoesNotContain("No checkpoint", (await _examdocs.RunAsync("register", "check", "--checkpoint", "all/checkpoint.json")).Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "No checkpoint",
+            (await _examdocs.RunAsync("register", "check", "--checkpoint", "all/checkpoint.json")).Out,
+            StringComparison.Ordinal
+        );
     }
 }

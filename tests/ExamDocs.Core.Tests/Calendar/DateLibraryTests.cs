@@ -14,7 +14,11 @@ public sealed class DateLibraryTests
     [Fact]
     public void Date_fns_adds_the_same_months()
     {
-        var cases = CorrespondingDateTests.WorkedCases.Select(row => (Start: Parse(row.Data.Item1), Months: row.Data.Item2)).Concat(EveryMonthEnd()).Concat(Random()).ToList();
+        var cases = CorrespondingDateTests
+            .WorkedCases.Select(row => (Start: Parse(row.Data.Item1), Months: row.Data.Item2))
+            .Concat(EveryMonthEnd())
+            .Concat(Random())
+            .ToList();
         var ours = cases.Select(c => Print(CorrespondingDate.AddMonths(c.Start, c.Months))).ToList();
 
         Assert.Equal(Ask(cases.Select(c => string.Create(CultureInfo.InvariantCulture, $"{Print(c.Start)} {c.Months}"))), ours);
@@ -45,10 +49,19 @@ public sealed class DateLibraryTests
 
     private static string Run(string folder, string tool, string arguments, string input)
     {
-        var start = new ProcessStartInfo(tool, arguments) { WorkingDirectory = folder, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(tool, arguments)
+        {
+            WorkingDirectory = folder,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         start.Environment["TZ"] = "UTC";
         using var process = Start(start);
-        var (output, error) = (process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken), process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
+        var (output, error) = (
+            process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken),
+            process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken)
+        );
         process.StandardInput.Write(input);
         process.StandardInput.Close();
         if (!process.WaitForExit(TimeSpan.FromMinutes(2)))

@@ -9,11 +9,11 @@ public sealed class FirstServiceTests
     private static readonly LocalDate Enters = new(2026, 5, 20);
 
     [Theory]
-    [InlineData(2025, 4, 20, true)]   // thirteen months old
-    [InlineData(2025, 5, 19, true)]   // twelve months and a day
-    [InlineData(2025, 5, 20, false)]  // twelve months
-    [InlineData(2026, 5, 20, false)]  // the same day
-    [InlineData(2026, 5, 21, true)]   // not yet made
+    [InlineData(2025, 4, 20, true)] // thirteen months old
+    [InlineData(2025, 5, 19, true)] // twelve months and a day
+    [InlineData(2025, 5, 20, false)] // twelve months
+    [InlineData(2026, 5, 20, false)] // the same day
+    [InlineData(2026, 5, 21, true)] // not yet made
     public void New_kit_is_excused_by_a_declaration_of_the_last_twelve_months(int year, int month, int day, bool needed) =>
         Assert.Equal(needed, FirstService.NeedsExamination(new(Enters, UsedBefore: false, new(year, month, day))));
 
@@ -43,5 +43,6 @@ public sealed class FirstServiceTests
         Assert.True(FirstService.NeedsExamination(new(Enters, UsedBefore: true, null, TransferEvidence: true)));
 
     [Fact]
-    public void Nothing_known_at_all_is_a_mistake_of_the_caller() => Assert.Throws<ArgumentNullException>(() => FirstService.NeedsExamination(null!));
+    public void Nothing_known_at_all_is_a_mistake_of_the_caller() =>
+        Assert.Throws<ArgumentNullException>(() => FirstService.NeedsExamination(null!));
 }

@@ -49,8 +49,18 @@ public sealed class NextExaminationTests
     {
         var record = GoodRecord.For("pulley");
         record.Item()["purpose"] = purpose;
-        record.Exam().With("basis", "scheme").With("scheme",
-            new JsonObject { ["reference"] = "S-1", ["author"] = "Odile Farrowby", ["months"] = months });
+        record
+            .Exam()
+            .With("basis", "scheme")
+            .With(
+                "scheme",
+                new JsonObject
+                {
+                    ["reference"] = "S-1",
+                    ["author"] = "Odile Farrowby",
+                    ["months"] = months,
+                }
+            );
 
         Assert.Equal(next, Decided.From(record).Next() ?? next);
         if (months < 12)
@@ -172,8 +182,7 @@ public sealed class NextExaminationTests
     {
         var record = GoodRecord.For("pulley");
         record.Item().Without("manufactured", "purchased", "firstUsed", "lastExamined", "declaration").With("purpose", "other");
-        record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears").With("noLimit", true)
-            .With("intervalMonths", months);
+        record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears").With("noLimit", true).With("intervalMonths", months);
         record["visit"]!.AsObject().With("examinedOn", examined).With("reportedOn", examined);
         record.Exam().With("examinedOn", examined).With("basis", "twelve-month");
         var asOf = LocalDatePattern.Iso.Parse(examined).Value;

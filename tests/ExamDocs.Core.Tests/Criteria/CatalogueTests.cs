@@ -46,26 +46,24 @@ public sealed class CatalogueTests
     [Theory]
     [MemberData(nameof(Categories))]
     public void Noted_is_allowed_on_every_judged_and_advisory_criterion(string id) =>
-        Assert.All(
-            Of(id).Criteria.Where(c => c.Class is not CriterionClass.Decisive),
-            c => Assert.True(c.Allows(ObservedState.Noted), c.Id));
+        Assert.All(Of(id).Criteria.Where(c => c.Class is not CriterionClass.Decisive), c =>
+            Assert.True(c.Allows(ObservedState.Noted), c.Id)
+        );
 
     [Theory]
     [MemberData(nameof(Categories))]
     public void Decisive_and_judged_criteria_are_required(string id) =>
-        Assert.All(
-            Of(id).Criteria.Where(c => c.Class is not CriterionClass.Advisory),
-            c => Assert.True(c.Required, c.Id));
+        Assert.All(Of(id).Criteria.Where(c => c.Class is not CriterionClass.Advisory), c => Assert.True(c.Required, c.Id));
 
     [Theory]
     [MemberData(nameof(Categories))]
     public void Every_criterion_has_a_question_its_means_and_a_source(string id) => Assert.All(Of(id).Criteria, c =>
-    {
-        Assert.Matches(@"^[A-Z][^?]*\?( [A-Z][^?]*\.)?$", c.Question);
-        Assert.NotEmpty(c.Means);
-        Assert.Equal(c.Means.Count, c.Means.Distinct().Count());
-        Assert.False(string.IsNullOrWhiteSpace(c.Source), c.Id);
-    });
+        {
+            Assert.Matches(@"^[A-Z][^?]*\?( [A-Z][^?]*\.)?$", c.Question);
+            Assert.NotEmpty(c.Means);
+            Assert.Equal(c.Means.Count, c.Means.Distinct().Count());
+            Assert.False(string.IsNullOrWhiteSpace(c.Source), c.Id);
+        });
 
     [Theory]
     [MemberData(nameof(Categories))]
@@ -110,8 +108,7 @@ public sealed class CatalogueTests
     public void Written_out_the_catalogue_holds_every_criterion_with_its_flags()
     {
         using var document = JsonDocument.Parse(Catalogue.ToJson());
-        var written = document.RootElement.EnumerateArray()
-            .SelectMany(c => c.GetProperty("criteria").EnumerateArray()).ToList();
+        var written = document.RootElement.EnumerateArray().SelectMany(c => c.GetProperty("criteria").EnumerateArray()).ToList();
         Assert.Equal(Catalogue.All.Sum(c => c.Criteria.Count), written.Count);
         Assert.All(written, c => Assert.True(c.TryGetProperty("allowsNotApplicable", out _)));
     }

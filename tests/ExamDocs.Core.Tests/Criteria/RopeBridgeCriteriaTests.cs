@@ -34,6 +34,7 @@ public sealed class RopeBridgeCriteriaTests
         Assert.Equal(MaterialFamily.Textile, bridge.Material);
         Assert.Equal(
             Agreed,
-            bridge.Criteria.Select(c => (c.Id, c.Class, c.Required, c.AllowsNoted, c.AllowsNotApplicable, c.AllowsNoSign)));
+            bridge.Criteria.Select(c => (c.Id, c.Class, c.Required, c.AllowsNoted, c.AllowsNotApplicable, c.AllowsNoSign))
+        );
     }
 }

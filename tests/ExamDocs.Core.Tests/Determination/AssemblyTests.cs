@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -40,8 +40,7 @@ public sealed class AssemblyTests
     [InlineData("A", "fit-until", "fit", "fit")]
     public void D3_climbs_two_levels_and_never_descends(string bad, string a, string b, string c)
     {
-        var decided = Decided.From(GoodRecord.Assembly()
-            .Answer("marking", "defect", bad).Later("marking", "2026-08-01", bad));
+        var decided = Decided.From(GoodRecord.Assembly().Answer("marking", "defect", bad).Later("marking", "2026-08-01", bad));
 
         Assert.Equal((a, b, c), (decided.Outcome("A"), decided.Outcome("B"), decided.Outcome("C")));
         Assert.All(Above(bad), id => Assert.Equal(("D3", "2026-07-31"), (decided.Codes(id), decided.Until(id))));
@@ -51,8 +50,7 @@ public sealed class AssemblyTests
     [Fact]
     public void The_earliest_last_day_of_part_and_whole_holds()
     {
-        var record = GoodRecord.Assembly()
-            .Later("", "2026-08-01", "C").Later("", "2026-07-01", "B").Later("", "2026-09-01", "A");
+        var record = GoodRecord.Assembly().Later("", "2026-08-01", "C").Later("", "2026-07-01", "B").Later("", "2026-09-01", "A");
         var decided = Decided.From(record);
 
         Assert.Equal(("2026-06-30", "2026-06-30", "2026-07-31"), (decided.Until("A"), decided.Until("B"), decided.Until("C")));
@@ -61,8 +59,10 @@ public sealed class AssemblyTests
     [Fact]
     public void A_withdrawn_part_outweighs_an_undetermined_one()
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "A"))
-            .Answer("identity", "doubt", "B").Answer("identity", "not-examined", "C");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "A"))
+            .Answer("identity", "doubt", "B")
+            .Answer("identity", "not-examined", "C");
         var decided = Decided.From(record);
 
         Assert.Equal("withdraw", decided.Outcome("A"));
@@ -85,20 +85,29 @@ public sealed class AssemblyTests
     [InlineData(false)]
     public void A_part_taken_off_in_a_renewal_no_longer_counts(bool stillSaysFitted)
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("N", "rope-bridge", "A"))
-            .Answer("heat", "doubt", "B").Conclude("withdraw", "B").Renew("A", "B", "N");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("N", "rope-bridge", "A"))
+            .Answer("heat", "doubt", "B")
+            .Conclude("withdraw", "B")
+            .Renew("A", "B", "N");
         if (!stillSaysFitted)
             record.Item("B").Remove("fittedTo");
         var decided = Decided.From(record);
 
-        Assert.Equal((stillSaysFitted ? "undetermined" : "fit", "withdraw", "fit"), (decided.Outcome("A"), decided.Outcome("B"), decided.Outcome("N")));
+        Assert.Equal(
+            (stillSaysFitted ? "undetermined" : "fit", "withdraw", "fit"),
+            (decided.Outcome("A"), decided.Outcome("B"), decided.Outcome("N"))
+        );
     }
 
     [Fact]
     public void A_part_removed_and_not_replaced_no_longer_counts()
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null))
-            .Answer("heat", "doubt", "B").Conclude("withdraw", "B").Renew("A", "B");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", null))
+            .Answer("heat", "doubt", "B")
+            .Conclude("withdraw", "B")
+            .Renew("A", "B");
 
         Assert.Equal("fit", Decided.From(record).Outcome("A"));
     }
@@ -106,10 +115,14 @@ public sealed class AssemblyTests
     [Fact]
     public void A_renewal_of_another_part_or_another_whole_does_not_count()
     {
-        var other = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("N", "rope-bridge", "A"))
-            .Answer("heat", "doubt", "B").Renew("A", "N");
-        var elsewhere = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("Z", "harness", null))
-            .Answer("heat", "doubt", "B").Renew("Z", "B");
+        var other = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("N", "rope-bridge", "A"))
+            .Answer("heat", "doubt", "B")
+            .Renew("A", "N");
+        var elsewhere = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("Z", "harness", null))
+            .Answer("heat", "doubt", "B")
+            .Renew("Z", "B");
 
         Assert.Equal("withdraw", Decided.From(other).Outcome("A"));
         Assert.Equal("withdraw", Decided.From(elsewhere).Outcome("A"));
@@ -118,8 +131,10 @@ public sealed class AssemblyTests
     [Fact]
     public void A_bad_part_fitted_in_the_renewal_counts()
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
-            .Answer("heat", "doubt", "N").Renew("A", "B", "N");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
+            .Answer("heat", "doubt", "N")
+            .Renew("A", "B", "N");
 
         Assert.Equal("withdraw", Decided.From(record).Outcome("A"));
     }
@@ -128,8 +143,10 @@ public sealed class AssemblyTests
     [Fact]
     public void A_bad_part_fitted_by_the_renewals_word_alone_counts()
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", null))
-            .Answer("heat", "doubt", "N").Renew("A", "B", "N");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", null))
+            .Answer("heat", "doubt", "N")
+            .Renew("A", "B", "N");
 
         Assert.NotInRange(Decided.From(record).Rank("A"), 0, 1);
     }
@@ -158,11 +175,9 @@ public sealed class AssemblyTests
     [Theory]
     [InlineData("A", "B", true)]
     [InlineData("A", "N", false)]
-    public void A_withdrawal_for_a_part_not_permitted_ends_with_the_renewal_that_takes_it_off(
-        string whole, string removed, bool ends)
+    public void A_withdrawal_for_a_part_not_permitted_ends_with_the_renewal_that_takes_it_off(string whole, string removed, bool ends)
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", null))
-            .Renew(whole, removed);
+        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", null)).Renew(whole, removed);
         var decided = Decided.From(record, Past("B", "W8"), Past("A", "W9"));
 
         Assert.Equal(ends ? "fit" : "withdraw", decided.Outcome("B"));
@@ -180,8 +195,7 @@ public sealed class AssemblyTests
     [InlineData("", "withdraw")]
     public void Only_a_withdrawal_that_rested_on_parts_alone_ends_with_the_renewal(string codes, string outcome)
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
-            .Renew("A", "B", "N");
+        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A")).Renew("A", "B", "N");
         var past = Past("A", codes.Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
         Assert.Equal(outcome, Decided.From(record, past).Outcome("A"));
@@ -214,13 +228,20 @@ public sealed class AssemblyTests
     [Fact]
     public void A_renewal_before_the_withdrawal_ends_nothing()
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
             .Renew("A", "B", "N", "2025-06-01");
 
         Assert.Equal("withdraw", Decided.From(record, Past("A", "W9")).Outcome("A"));
     }
 
-    private static string[] Above(string id) => id switch { "C" => ["A", "B"], "B" => ["A"], _ => [] };
+    private static string[] Above(string id) =>
+        id switch
+        {
+            "C" => ["A", "B"],
+            "B" => ["A"],
+            _ => [],
+        };
 
     private static PastWithdrawal Past(string id, params string[] codes) =>
         new(id, "Q-2025-000009", new LocalDate(2025, 11, 20), codes, NeverReleasable: false);

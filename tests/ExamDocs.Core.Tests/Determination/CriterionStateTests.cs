@@ -6,8 +6,7 @@ namespace ExamDocs.Core.Tests.Determination;
 /// <summary>Each criterion of each category alone in each state, expected straight from the catalogue's flags.</summary>
 public sealed class CriterionStateTests
 {
-    private static readonly string[] States =
-        ["clear", "noted", "doubt", "defect", "no-sign", "not-examined", "not-applicable"];
+    private static readonly string[] States = ["clear", "noted", "doubt", "defect", "no-sign", "not-examined", "not-applicable"];
 
     /// <summary>Words that resemble a state and are none.</summary>
     private static readonly string[] Misspelt = ["clera", "Clear"];
@@ -110,13 +109,17 @@ public sealed class CriterionStateTests
         var wrong = new List<string>();
         foreach (var criterion in Catalogue.Find(category)!.Criteria)
         {
-            foreach (var (state, outcome) in new[]
-                { ("clear", "undetermined"), ("doubt", "withdraw") })
+            foreach (var (state, outcome) in new[] { ("clear", "undetermined"), ("doubt", "withdraw") })
             {
                 foreach (var first in new[] { true, false })
                 {
                     var record = GoodRecord.For(category);
-                    var second = new JsonObject { ["criterion"] = criterion.Id, ["state"] = state, ["note"] = "seen" };
+                    var second = new JsonObject
+                    {
+                        ["criterion"] = criterion.Id,
+                        ["state"] = state,
+                        ["note"] = "seen",
+                    };
                     record.Observations().Insert(first ? 0 : record.Observations().Count, second);
                     Check(wrong, Decided.From(record), $"{criterion.Id} clear and {state}, first {first}", outcome, null);
                 }
@@ -125,16 +128,17 @@ public sealed class CriterionStateTests
         Assert.Empty(wrong);
     }
 
-    private static (string Outcome, string? Code) Expected(Criterion criterion, string state) => state switch
-    {
-        "clear" => ("fit", null),
-        "noted" => criterion.AllowsNoted ? ("fit", null) : ("undetermined", "U2"),
-        "no-sign" => criterion.AllowsNoSign ? ("fit", null) : ("undetermined", "U2"),
-        "not-applicable" => criterion.AllowsNotApplicable ? ("fit", null) : ("undetermined", "U2"),
-        "not-examined" => criterion.Required ? ("undetermined", "U1") : ("fit", null),
-        "doubt" => ("withdraw", "W2"),
-        _ => ("withdraw", criterion.Class == CriterionClass.Decisive ? "W1" : "W3"),
-    };
+    private static (string Outcome, string? Code) Expected(Criterion criterion, string state) =>
+        state switch
+        {
+            "clear" => ("fit", null),
+            "noted" => criterion.AllowsNoted ? ("fit", null) : ("undetermined", "U2"),
+            "no-sign" => criterion.AllowsNoSign ? ("fit", null) : ("undetermined", "U2"),
+            "not-applicable" => criterion.AllowsNotApplicable ? ("fit", null) : ("undetermined", "U2"),
+            "not-examined" => criterion.Required ? ("undetermined", "U1") : ("fit", null),
+            "doubt" => ("withdraw", "W2"),
+            _ => ("withdraw", criterion.Class == CriterionClass.Decisive ? "W1" : "W3"),
+        };
 
     private static void Check(List<string> wrong, Decided decided, string what, string outcome, string? code)
     {

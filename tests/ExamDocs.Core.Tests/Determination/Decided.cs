@@ -1,9 +1,9 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using NodaTime;
 
@@ -19,17 +19,14 @@ internal sealed class Decided
 
     private Decided(DeterminedVisit? visit) => _visit = visit;
 
-    public static Decided From(JsonNode record, params PastWithdrawal[] history) =>
-        FromText(record.ToJsonString(), history);
+    public static Decided From(JsonNode record, params PastWithdrawal[] history) => FromText(record.ToJsonString(), history);
 
     public static Decided FromText(string json, params PastWithdrawal[] history) => AsOfDay(json, AsOf, history);
 
     public static Decided AsOfDay(string json, LocalDate asOf, params PastWithdrawal[] history)
     {
         var read = JsonRecordReader.Read(Encoding.UTF8.GetBytes(json), "visit.json");
-        return new Decided(read.Record is null
-            ? null
-            : Determine.Visit(read.Record, read.Findings, new History(history), asOf));
+        return new Decided(read.Record is null ? null : Determine.Visit(read.Record, read.Findings, new History(history), asOf));
     }
 
     /// <summary>True where the whole input was refused: nothing can be issued from it.</summary>
@@ -58,15 +55,14 @@ internal sealed class Decided
     public string Codes(char letter, string id = GoodRecord.Id) =>
         string.Join(" ", Of(id).Reasons.Select(r => r.Code).Where(c => c[0] == letter).Distinct(StringComparer.Ordinal));
 
-    public IEnumerable<string> Errors => _visit!.Findings.Where(f => f.Severity == Severity.Error)
-        .Select(f => $"{f.Code} {f.Path} {f.Message}");
+    public IEnumerable<string> Errors =>
+        _visit!.Findings.Where(f => f.Severity == Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message}");
 
     public bool Finds(string code) => _visit!.Findings.Any(f => string.Equals(f.Code, code, StringComparison.Ordinal));
 
     /// <summary>Outcome, dates and reasons in one line, for comparing whole results.</summary>
-    public string Line(string id = GoodRecord.Id) => Refused
-        ? "refused"
-        : string.Create(CultureInfo.InvariantCulture, $"{Outcome(id)} {Until(id)} {Next(id)} [{Codes(id)}]");
+    public string Line(string id = GoodRecord.Id) =>
+        Refused ? "refused" : string.Create(CultureInfo.InvariantCulture, $"{Outcome(id)} {Until(id)} {Next(id)} [{Codes(id)}]");
 
     /// <summary>0 the best to 3 the worst; what was refused is as bad as can be.</summary>
     public int Rank(string id = GoodRecord.Id) => Refused ? 4 : (int)Of(id).Outcome;

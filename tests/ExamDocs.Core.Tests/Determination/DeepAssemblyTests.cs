@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -72,7 +72,9 @@ public sealed class DeepAssemblyTests
     [InlineData("B,C", "withdraw")]
     public void A_renewal_reopens_exactly_what_rested_on_the_part_taken_off(string parts, string outcome)
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("C", "swivel-ring", "A"), ("N", "rope-bridge", "A")).Renew("A", "B", "N");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", null), ("C", "swivel-ring", "A"), ("N", "rope-bridge", "A"))
+            .Renew("A", "B", "N");
         var past = new PastWithdrawal("A", "Q-2025-000001", new LocalDate(2025, 11, 20), ["W9"], false) { Parts = parts.Split(',') };
 
         Assert.Equal(outcome, Decided.From(record, past).Outcome("A"));

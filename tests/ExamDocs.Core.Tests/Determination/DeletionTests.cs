@@ -13,33 +13,67 @@ public sealed class DeletionTests
     /// <summary>What makes it adverse, and the places that carry that word. A place with ~ may even leave it usable.</summary>
     private static readonly Dictionary<string, (Action<JsonObject> Plant, string[] Carriers)> Adverse = new(StringComparer.Ordinal)
     {
-        ["W1"] = (r => r.Answer("cover-cut", "defect"), [$"{Exam}/observations/1", $"{Exam}/observations/1/state", $"{Exam}/observations/1/criterion"]),
-        ["W2"] = (r => r.Answer("heat", "doubt"), [$"{Exam}/observations/4", $"{Exam}/observations/4/state", $"{Exam}/observations/4/criterion"]),
-        ["W3"] = (r => r.Answer("marking", "defect"), [$"{Exam}/observations/13", $"{Exam}/observations/13/state", $"{Exam}/observations/13/criterion"]),
+        ["W1"] = (
+            r => r.Answer("cover-cut", "defect"),
+            [$"{Exam}/observations/1", $"{Exam}/observations/1/state", $"{Exam}/observations/1/criterion"]
+        ),
+        ["W2"] = (
+            r => r.Answer("heat", "doubt"),
+            [$"{Exam}/observations/4", $"{Exam}/observations/4/state", $"{Exam}/observations/4/criterion"]
+        ),
+        ["W3"] = (
+            r => r.Answer("marking", "defect"),
+            [$"{Exam}/observations/13", $"{Exam}/observations/13/state", $"{Exam}/observations/13/criterion"]
+        ),
         ["W4 now"] = (r => r.Now("cover-abrasion"), [$"~{Exam}/defects/1", $"{Exam}/defects/1/danger"]),
         ["W4 later"] = (r => r.Later("cover-abrasion", "2026-05-11"), [$"~{Exam}/defects/1", $"{Exam}/defects/1/danger"]),
         ["W4 imminent"] = (r => r.Exam()["defects"]![0]!["imminentRisk"] = true, [$"~{Exam}/defects/0/imminentRisk"]),
         ["W5"] = (r => r.Item()["obsoleteOn"] = "2026-05-10", ["~/items/0/obsoleteOn"]),
         ["W6"] = (r => r.Conclude("withdraw"), [$"{Exam}/conclusion"]),
-        ["W7"] = (r => r.Station(250, 9.0m, 9.0m),
-            [$"~{Exam}/diameters/2", $"{Exam}/diameters/2/readingsMm", .. Tolerance]),
-        ["W10"] = (r => r.Earlier("rope-bridge", "2026-02-10", e => e["conclusion"] = "withdraw"),
-            ["~/examinations/1/conclusion", "~/examinations/1", "~/examinations/1/item"]),
+        ["W7"] = (r => r.Station(250, 9.0m, 9.0m), [$"~{Exam}/diameters/2", $"{Exam}/diameters/2/readingsMm", .. Tolerance]),
+        ["W10"] = (
+            r => r.Earlier("rope-bridge", "2026-02-10", e => e["conclusion"] = "withdraw"),
+            ["~/examinations/1/conclusion", "~/examinations/1", "~/examinations/1/item"]
+        ),
     };
 
     /// <summary>Without the maker's tolerance, or the way to it, a diameter withdraws nothing.</summary>
     private static string[] Tolerance =>
-    [
-        "~/examinations/0/diameters", "~/limits", "~/limits/0", "~/limits/0/nominalDiameterMm", "~/limits/0/diameterTolerancePercent",
-        "~/items/0/maker", "~/items/0/model", "~/items/0/partNumber",
-    ];
+        [
+            "~/examinations/0/diameters",
+            "~/limits",
+            "~/limits/0",
+            "~/limits/0/nominalDiameterMm",
+            "~/limits/0/diameterTolerancePercent",
+            "~/items/0/maker",
+            "~/items/0/model",
+            "~/items/0/partNumber",
+        ];
 
     /// <summary>Losing the whole place takes the matter out of the record altogether.</summary>
     private static readonly string[] Whole =
     [
-        "/items", "/items/0", "/items/0/id", "/items/0/category", "/examinations", Exam, $"{Exam}/item", $"{Exam}/observations",
-        $"{Exam}/defects", $"{Exam}/diameters", "/limits", "/limits/0", "/limits/0/maker", "/limits/0/model",
-        "/items/0/maker", "/items/0/model", "/items/0/partNumber", "/examinations/1", "/examinations/1/examinedOn", "/visit", "/visit/examinedOn",
+        "/items",
+        "/items/0",
+        "/items/0/id",
+        "/items/0/category",
+        "/examinations",
+        Exam,
+        $"{Exam}/item",
+        $"{Exam}/observations",
+        $"{Exam}/defects",
+        $"{Exam}/diameters",
+        "/limits",
+        "/limits/0",
+        "/limits/0/maker",
+        "/limits/0/model",
+        "/items/0/maker",
+        "/items/0/model",
+        "/items/0/partNumber",
+        "/examinations/1",
+        "/examinations/1/examinedOn",
+        "/visit",
+        "/visit/examinedOn",
     ];
 
     public static TheoryData<string> Seeds => [.. Adverse.Keys];
@@ -72,5 +106,12 @@ public sealed class DeletionTests
         return carriers.Contains(pointer, StringComparer.Ordinal) || Whole.Contains(pointer, StringComparer.Ordinal) ? 2 : 3;
     }
 
-    private static int Rank(string outcome) => outcome switch { "fit" => 0, "fit-until" => 1, "undetermined" => 2, _ => 3 };
+    private static int Rank(string outcome) =>
+        outcome switch
+        {
+            "fit" => 0,
+            "fit-until" => 1,
+            "undetermined" => 2,
+            _ => 3,
+        };
 }

@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -8,8 +8,13 @@ namespace ExamDocs.Core.Tests.Determination;
 /// <summary>Each rule alone: what is planted gives exactly its outcome and code, and the good record gives neither.</summary>
 public sealed class EachRuleAloneTests
 {
-    private static readonly PastWithdrawal Open =
-        new(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W1"], NeverReleasable: false);
+    private static readonly PastWithdrawal Open = new(
+        GoodRecord.Id,
+        "Q-2025-000007",
+        new LocalDate(2025, 11, 20),
+        ["W1"],
+        NeverReleasable: false
+    );
 
     private static readonly Dictionary<string, Func<JsonObject>> Withdrawn = new(StringComparer.Ordinal)
     {
@@ -19,10 +24,10 @@ public sealed class EachRuleAloneTests
         ["W2 advisory doubt"] = () => Bridge().Answer("pinch", "doubt"),
         ["W3 judged defect without an entry"] = () => Bridge().Answer("marking", "defect"),
         ["W3 advisory defect without an entry"] = () => Bridge().Answer("pinch", "defect"),
-        ["W3 judged defect, an entry for another criterion"] =
-            () => Bridge().Answer("marking", "defect").Later("cover-abrasion", "2026-08-01"),
-        ["W3 judged defect, a second one without an entry"] = () => Bridge()
-            .Answer("marking", "defect").Later("marking", "2026-08-01").Answer("cover-abrasion", "defect"),
+        ["W3 judged defect, an entry for another criterion"] = () =>
+            Bridge().Answer("marking", "defect").Later("cover-abrasion", "2026-08-01"),
+        ["W3 judged defect, a second one without an entry"] = () =>
+            Bridge().Answer("marking", "defect").Later("marking", "2026-08-01").Answer("cover-abrasion", "defect"),
         ["W3 judged defect, no remedy"] = () => WithoutRemedy(Bridge().Answer("marking", "defect").Later("marking", "2026-08-01")),
         ["W4 a danger now"] = () => Bridge().Now("marking"),
         ["W4 imminent risk"] = () => Imminent(Bridge().Later("marking", "2026-08-01")),
@@ -40,20 +45,20 @@ public sealed class EachRuleAloneTests
         ["U1"] = () => Bridge().Answer("heat", "not-examined"),
         ["U3"] = () => Edit(Bridge(), r => r.Item().Remove("description")),
         ["U4 age"] = () => Edit(Bridge(), r =>
-        {
-            r.Item().Without("manufactured");
-            r.Limits().Without("maxUseYears", "maxStorageYears");
-        }),
+            {
+                r.Item().Without("manufactured");
+                r.Limits().Without("maxUseYears", "maxStorageYears");
+            }),
         ["U4 storage"] = () => Edit(Bridge(), r =>
-        {
-            r.Item().Without("manufactured");
-            r.Limits().Without("maxAgeYears");
-        }),
+            {
+                r.Item().Without("manufactured");
+                r.Limits().Without("maxAgeYears");
+            }),
         ["U4 use"] = () => Edit(Bridge(), r =>
-        {
-            r.Item().Without("manufactured", "firstUsed");
-            r.Limits().Without("maxAgeYears", "maxStorageYears");
-        }),
+            {
+                r.Item().Without("manufactured", "firstUsed");
+                r.Limits().Without("maxAgeYears", "maxStorageYears");
+            }),
         ["U5"] = () => Edit(Bridge(), r => r.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears")),
         ["U5 no limits at all"] = () => Edit(Bridge(), r => r.Remove("limits")),
     };
@@ -81,7 +86,12 @@ public sealed class EachRuleAloneTests
         var decided = Decided.From(Withdrawn[name]().Conclude("withdraw"));
 
         Assert.Equal("withdraw", decided.Outcome());
-        Assert.Equal(Code(name) is "W6" ? "W6" : Code(name) is "W7" ? "W6 W7" : $"{Code(name)} W6", decided.Codes('W'));
+        Assert.Equal(
+            Code(name) is "W6" ? "W6"
+                : Code(name) is "W7" ? "W6 W7"
+                : $"{Code(name)} W6",
+            decided.Codes('W')
+        );
         Assert.False(decided.Finds("CON001"));
     }
 
@@ -106,8 +116,7 @@ public sealed class EachRuleAloneTests
     }
 
     [Fact]
-    public void An_item_without_examination_is_a_warning_not_an_error() =>
-        Assert.Empty(Decided.From(Undetermined["U0"]()).Errors);
+    public void An_item_without_examination_is_a_warning_not_an_error() => Assert.Empty(Decided.From(Undetermined["U0"]()).Errors);
 
     [Theory]
     [InlineData("connector")]
@@ -166,11 +175,9 @@ public sealed class EachRuleAloneTests
         return record;
     }
 
-    private static JsonObject WithoutRemedy(JsonObject record) =>
-        Edit(record, r => r.Exam()["defects"]![0]!.AsObject().Remove("remedy"));
+    private static JsonObject WithoutRemedy(JsonObject record) => Edit(record, r => r.Exam()["defects"]![0]!.AsObject().Remove("remedy"));
 
-    private static JsonObject Imminent(JsonObject record) =>
-        Edit(record, r => r.Exam()["defects"]![0]!["imminentRisk"] = true);
+    private static JsonObject Imminent(JsonObject record) => Edit(record, r => r.Exam()["defects"]![0]!["imminentRisk"] = true);
 
     private static void Used(JsonObject record, string manufactured, string purchased, string firstUsed) =>
         record.Item().With("manufactured", manufactured).With("purchased", purchased).With("firstUsed", firstUsed);

@@ -56,8 +56,11 @@ public sealed class EndOfServiceTests
         Assert.Equal((outcome, until), Asked(printed));
 
         var own = GoodRecord.For("sling");
-        own.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears")["unobtainable"] =
-            new JsonObject { ["sought"] = "asked twice", ["useUntil"] = day };
+        own.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears")["unobtainable"] = new JsonObject
+        {
+            ["sought"] = "asked twice",
+            ["useUntil"] = day,
+        };
         Assert.Equal((outcome, until), Asked(own));
     }
 
@@ -87,8 +90,7 @@ public sealed class EndOfServiceTests
     public void Kept_in_store_too_long_before_first_use(string manufactured, string firstUsed, string outcome)
     {
         var record = GoodRecord.For("sling");
-        record.Item().Without("purchased", "lastExamined", "declaration")
-            .With("manufactured", manufactured).With("firstUsed", firstUsed);
+        record.Item().Without("purchased", "lastExamined", "declaration").With("manufactured", manufactured).With("firstUsed", firstUsed);
         var decided = Decided.From(record);
 
         Assert.Equal((outcome, outcome is "withdraw" ? "W5" : ""), (decided.Outcome(), decided.Codes('W')));
@@ -101,8 +103,11 @@ public sealed class EndOfServiceTests
     public void Never_used_kit_keeps_to_its_time_in_store(string manufactured, string outcome)
     {
         var record = GoodRecord.For("sling");
-        record.Item().Without("purchased", "lastExamined", "declaration", "firstUsed")
-            .With("manufactured", manufactured).With("neverUsed", true);
+        record
+            .Item()
+            .Without("purchased", "lastExamined", "declaration", "firstUsed")
+            .With("manufactured", manufactured)
+            .With("neverUsed", true);
 
         Assert.Equal(outcome, Decided.From(record).Outcome());
     }
@@ -115,8 +120,12 @@ public sealed class EndOfServiceTests
         Assert.Equal("withdraw", Decided.From(record).Outcome());
 
         record = GoodRecord.For("rope-bridge").Station(50, 8.0m, 8.0m);
-        record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears").With("noLimit", true)
-            .With("nominalDiameterMm", 11.0m).With("diameterTolerancePercent", 10);
+        record
+            .Limits()
+            .Without("maxUseYears", "maxStorageYears", "maxAgeYears")
+            .With("noLimit", true)
+            .With("nominalDiameterMm", 11.0m)
+            .With("diameterTolerancePercent", 10);
         Assert.Equal("W7", Decided.From(record).Codes('W'));
     }
 
@@ -227,16 +236,34 @@ public sealed class EndOfServiceTests
 
     /// <summary>Which limit bites, in one sentence with its dates and the maker's document, revision and page.</summary>
     [Theory]
-    [InlineData("firstUsed=2024-05-20", "maxUseYears=6 maxAgeYears=12",
-        "End of service 20 May 2030: 6 years in use from first use on 20 May 2024 (Instructions for M-IT-1, revision 2, page 7); later would be 10 Jan 2036, 12 years from manufacture on 10 Jan 2024 (Instructions for M-IT-1, revision 2, page 7)")]
-    [InlineData("firstUsed=2024-05", "maxUseYears=1",
-        "End of service 1 May 2025: 1 year in use from first use in May 2024 (Instructions for M-IT-1, revision 2, page 7)")]
-    [InlineData("firstUsed=2024-05-20", "noLimit=true",
-        "The maker states that there is no time limit (Instructions for M-IT-1, revision 2, page 7)")]
-    [InlineData("firstUsed= neverUsed=true", "maxUseYears=6",
-        "Never used: the time in use has not begun (Instructions for M-IT-1, revision 2, page 7)")]
-    [InlineData("firstUsed= neverUsed=true manufactured=2025-01-10", "maxUseYears=6 maxStorageYears=2",
-        "End of service 10 Jan 2027 unless taken into use before: 2 years of storage from manufacture on 10 Jan 2025 (Instructions for M-IT-1, revision 2, page 7)")]
+    [InlineData(
+        "firstUsed=2024-05-20",
+        "maxUseYears=6 maxAgeYears=12",
+        "End of service 20 May 2030: 6 years in use from first use on 20 May 2024 (Instructions for M-IT-1, revision 2, page "
+            + "7); later would be 10 Jan 2036, 12 years from manufacture on 10 Jan 2024 (Instructions for M-IT-1, revision 2, page "
+            + "7)"
+    )]
+    [InlineData(
+        "firstUsed=2024-05",
+        "maxUseYears=1",
+        "End of service 1 May 2025: 1 year in use from first use in May 2024 (Instructions for M-IT-1, revision 2, page 7)"
+    )]
+    [InlineData(
+        "firstUsed=2024-05-20",
+        "noLimit=true",
+        "The maker states that there is no time limit (Instructions for M-IT-1, revision 2, page 7)"
+    )]
+    [InlineData(
+        "firstUsed= neverUsed=true",
+        "maxUseYears=6",
+        "Never used: the time in use has not begun (Instructions for M-IT-1, revision 2, page 7)"
+    )]
+    [InlineData(
+        "firstUsed= neverUsed=true manufactured=2025-01-10",
+        "maxUseYears=6 maxStorageYears=2",
+        "End of service 10 Jan 2027 unless taken into use before: 2 years of storage from manufacture on 10 Jan 2025 "
+            + "(Instructions for M-IT-1, revision 2, page 7)"
+    )]
     [InlineData("firstUsed=2024-05-20", "", "No time limit of the maker's is recorded")]
     public void The_limit_that_bites_is_said_in_one_sentence(string item, string limits, string sentence)
     {

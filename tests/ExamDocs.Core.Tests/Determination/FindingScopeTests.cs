@@ -135,7 +135,9 @@ public sealed class FindingScopeTests
         return record;
     }
 
-    /// <summary>A part may be on either of two items whose ids are as near to the one typed: both are held, in whichever order they stand.</summary>
+    /// <summary>
+    /// A part may be on either of two items whose ids are as near to the one typed: both are held, in whichever order they stand.
+    /// </summary>
     [Theory]
     [InlineData("K-1", "K-3")]
     [InlineData("K-3", "K-1")]

@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -50,7 +50,9 @@ public sealed class FurtherCaseTests
     public void The_examiners_own_end_of_service_binds_beside_anything(string beside)
     {
         var record = GoodRecord.For("sling");
-        record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears")
+        record
+            .Limits()
+            .Without("maxUseYears", "maxStorageYears", "maxAgeYears")
             .With("unobtainable", new JsonObject { ["sought"] = "asked", ["useUntil"] = "2026-05-10" })
             .With(beside, beside is "noLimit" ? JsonValue.Create(true) : JsonValue.Create(6));
 
@@ -60,7 +62,8 @@ public sealed class FurtherCaseTests
     [Fact]
     public void A_release_before_a_second_withdrawal_does_not_cover_it()
     {
-        var record = GoodRecord.For("sling")
+        var record = GoodRecord
+            .For("sling")
             .Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw")
             .Release(null, on: "2026-02-20")
             .Earlier("sling", "2026-03-01", e => e["conclusion"] = "withdraw");
@@ -73,8 +76,7 @@ public sealed class FurtherCaseTests
     public void A_release_of_a_stored_withdrawal_is_none_of_another_in_the_record()
     {
         var past = new PastWithdrawal(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W2"], false);
-        var record = GoodRecord.For("sling")
-            .Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw").Release("Q-2025-000007");
+        var record = GoodRecord.For("sling").Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw").Release("Q-2025-000007");
         Assert.Equal("withdraw", Decided.From(record, past).Outcome());
 
         Assert.Equal("fit", Decided.From(record.Release(null), past).Outcome());
@@ -109,8 +111,11 @@ public sealed class FurtherCaseTests
     [InlineData("fittedPart", "NN")]
     public void A_renewal_that_is_not_sound_does_not_leave_the_whole_fit(string member, string value)
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
-            .Answer("heat", "doubt", "B").Conclude("withdraw", "B").Renew("A", "B", "N");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A"))
+            .Answer("heat", "doubt", "B")
+            .Conclude("withdraw", "B")
+            .Renew("A", "B", "N");
         Assert.Equal("fit", Decided.From(record).Outcome("A"));
         record["renewals"]![0]![member] = value;
 
@@ -147,7 +152,10 @@ public sealed class FurtherCaseTests
     [InlineData(true)]
     public void A_stored_withdrawal_of_the_same_day_is_open_whichever_visit_made_it(bool ofThisVisit)
     {
-        var past = new PastWithdrawal(GoodRecord.Id, "Q-2026-000001", new LocalDate(2026, 5, 11), ["W1"], false) { IsOfThisVisit = ofThisVisit };
+        var past = new PastWithdrawal(GoodRecord.Id, "Q-2026-000001", new LocalDate(2026, 5, 11), ["W1"], false)
+        {
+            IsOfThisVisit = ofThisVisit,
+        };
 
         Assert.Equal("withdraw", Decided.From(GoodRecord.For("sling"), past).Outcome());
     }
@@ -178,8 +186,28 @@ public sealed class FurtherCaseTests
         var random = new Random(7);
         string[] values =
         [
-            "\"\"", "null", "[]", "{}", "[[]]", "true", "-1", "0", "1e28", "1e-28", "79228162514264337593543950335", "\"2200-12-31\"",
-            "\"1900-01-01\"", "\"2024-02\"", "\"2024\"", "\"0001-01-01\"", "\"9999-12-31\"", "\"IT-1\"", "\"A\"", "100", "\"later\"", "\"withdraw\"",
+            "\"\"",
+            "null",
+            "[]",
+            "{}",
+            "[[]]",
+            "true",
+            "-1",
+            "0",
+            "1e28",
+            "1e-28",
+            "79228162514264337593543950335",
+            "\"2200-12-31\"",
+            "\"1900-01-01\"",
+            "\"2024-02\"",
+            "\"2024\"",
+            "\"0001-01-01\"",
+            "\"9999-12-31\"",
+            "\"IT-1\"",
+            "\"A\"",
+            "100",
+            "\"later\"",
+            "\"withdraw\"",
         ];
         for (var trial = 0; trial < 150; trial++)
         {

@@ -19,41 +19,50 @@ internal static class GoodRecord
     public static JsonObject For(string category) => Of((Id, category, null));
 
     /// <summary>A harness with a bridge on it, and a ring on the bridge.</summary>
-    public static JsonObject Assembly() =>
-        Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "B"));
+    public static JsonObject Assembly() => Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "B"));
 
-    public static JsonObject Of(params (string Id, string Category, string? FittedTo)[] items) => new()
-    {
-        ["format"] = "examdocs/1",
-        ["visit"] = JsonNode.Parse(Visit),
-        ["people"] = JsonNode.Parse(People),
-        ["items"] = new JsonArray([.. items.Select(i => Item(i.Id, i.Category, i.FittedTo))]),
-        ["limits"] = new JsonArray([.. items.Select(i => Limits(i.Id))]),
-        ["examinations"] = new JsonArray([.. items.Select(i => Examination(i.Id, i.Category))]),
-    };
+    public static JsonObject Of(params (string Id, string Category, string? FittedTo)[] items) =>
+        new()
+        {
+            ["format"] = "examdocs/1",
+            ["visit"] = JsonNode.Parse(Visit),
+            ["people"] = JsonNode.Parse(People),
+            ["items"] = new JsonArray([.. items.Select(i => Item(i.Id, i.Category, i.FittedTo))]),
+            ["limits"] = new JsonArray([.. items.Select(i => Limits(i.Id))]),
+            ["examinations"] = new JsonArray([.. items.Select(i => Examination(i.Id, i.Category))]),
+        };
 
     public static JsonObject Examination(string id, string category, string on = ExaminedOn)
     {
-        var examination = JsonNode.Parse($$"""
-            {"item":"{{id}}","examiner":"ex1","author":"ex1","authenticatedBy":"ex1","regime":"gb-loler",
-             "basis":"six-month","examinedOn":"{{on}}","conclusion":"fit"}
-            """)!.AsObject();
+        var examination = JsonNode
+            .Parse(
+                $$"""
+                {"item":"{{id}}","examiner":"ex1","author":"ex1","authenticatedBy":"ex1","regime":"gb-loler",
+                 "basis":"six-month","examinedOn":"{{on}}","conclusion":"fit"}
+                """
+            )!
+            .AsObject();
         if (category is "helmet")
             examination["regime"] = "gb-wah";
-        examination["observations"] = new JsonArray([.. Catalogue.Find(category)!.Criteria
-            .Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" })]);
+        examination["observations"] = new JsonArray([
+            .. Catalogue.Find(category)!.Criteria.Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" }),
+        ]);
         return examination;
     }
 
     private static JsonObject Item(string id, string category, string? fittedTo)
     {
-        var item = JsonNode.Parse($$"""
-            {"id":"{{id}}","category":"{{category}}","description":"An invented thing","maker":"Ferndell",
-             "model":"M-{{id}}","partNumber":"PN-{{id}}","serial":"S-{{id}}","manufactured":"2024-02-01",
-             "purchased":"2024-03-01","firstUsed":"2024-05-20","safeWorkingLoad":{"value":150,"unit":"kg"},
-             "lastExamined":"2025-11-20","purpose":"lifts-persons",
-             "declaration":{"reference":"D-{{id}}","on":"2024-02-10"},"status":"in-use"}
-            """)!.AsObject();
+        var item = JsonNode
+            .Parse(
+                $$"""
+                {"id":"{{id}}","category":"{{category}}","description":"An invented thing","maker":"Ferndell",
+                 "model":"M-{{id}}","partNumber":"PN-{{id}}","serial":"S-{{id}}","manufactured":"2024-02-01",
+                 "purchased":"2024-03-01","firstUsed":"2024-05-20","safeWorkingLoad":{"value":150,"unit":"kg"},
+                 "lastExamined":"2025-11-20","purpose":"lifts-persons",
+                 "declaration":{"reference":"D-{{id}}","on":"2024-02-10"},"status":"in-use"}
+                """
+            )!
+            .AsObject();
         if (category is "helmet")
             item["purpose"] = "fall-arrest-only";
         if (fittedTo is not null)
@@ -61,11 +70,14 @@ internal static class GoodRecord
         return item;
     }
 
-    private static JsonNode Limits(string id) => JsonNode.Parse($$"""
-        {"maker":"Ferndell","model":"M-{{id}}","partNumber":"PN-{{id}}",
-         "source":{"title":"Instructions for M-{{id}}","revision":"2","page":"7"},
-         "maxUseYears":6,"maxStorageYears":2,"maxAgeYears":12}
-        """)!;
+    private static JsonNode Limits(string id) =>
+        JsonNode.Parse(
+            $$"""
+            {"maker":"Ferndell","model":"M-{{id}}","partNumber":"PN-{{id}}",
+             "source":{"title":"Instructions for M-{{id}}","revision":"2","page":"7"},
+             "maxUseYears":6,"maxStorageYears":2,"maxAgeYears":12}
+            """
+        )!;
 
     private const string Visit = """
         {"reference":"V-1","regime":"gb-loler",

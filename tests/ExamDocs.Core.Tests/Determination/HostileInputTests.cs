@@ -26,9 +26,21 @@ public sealed class HostileInputTests
         ("an observation that is null", "\"observations\":[", "\"observations\":[null,"),
         ("an observation that is a word", "\"observations\":[", "\"observations\":[\"defect\","),
         ("an observation that is empty", "\"observations\":[", "\"observations\":[{},"),
-        ("observations twice", "\"observations\":[", "\"observations\":[{\"criterion\":\"heat\",\"state\":\"defect\",\"note\":\"x\"}],\"observations\":["),
-        ("examinations twice", "\"examinations\":[", "\"examinations\":[{\"item\":\"IT-1\",\"conclusion\":\"withdraw\"}],\"examinations\":["),
-        ("examinations under another case", "\"examinations\":[", "\"Examinations\":[{\"item\":\"IT-1\",\"conclusion\":\"withdraw\"}],\"examinations\":["),
+        (
+            "observations twice",
+            "\"observations\":[",
+            "\"observations\":[{\"criterion\":\"heat\",\"state\":\"defect\",\"note\":\"x\"}],\"observations\":["
+        ),
+        (
+            "examinations twice",
+            "\"examinations\":[",
+            "\"examinations\":[{\"item\":\"IT-1\",\"conclusion\":\"withdraw\"}],\"examinations\":["
+        ),
+        (
+            "examinations under another case",
+            "\"examinations\":[",
+            "\"Examinations\":[{\"item\":\"IT-1\",\"conclusion\":\"withdraw\"}],\"examinations\":["
+        ),
         ("items twice", "\"items\":[", "\"items\":[{\"id\":\"IT-1\",\"obsoleteOn\":\"2020-01-01\"}],\"items\":["),
         ("conclusion twice", "\"conclusion\":\"fit\"", "\"conclusion\":\"fit\",\"conclusion\":\"withdraw\""),
         ("conclusion twice, worse first", "\"conclusion\":\"fit\"", "\"conclusion\":\"withdraw\",\"conclusion\":\"fit\""),
@@ -61,11 +73,24 @@ public sealed class HostileInputTests
         ("use years huge", "\"maxUseYears\":6", "\"maxUseYears\":1e9"),
         ("use years null beside no other", "\"maxUseYears\":6,\"maxStorageYears\":2,\"maxAgeYears\":12", "\"maxUseYears\":null"),
         ("limits are an object", "\"limits\":[", "\"limits\":{\"maxUseYears\":1},\"was\":["),
-        ("a second, shorter limit in another case", "\"limits\":[", "\"limits\":[{\"maker\":\"FERNDELL\",\"model\":\"m-it-1\",\"partNumber\":\"PN-IT-1\",\"source\":{\"title\":\"t\"},\"maxUseYears\":1},"),
-        ("a second, shorter limit with spaces", "\"limits\":[", "\"limits\":[{\"maker\":\" Ferndell \",\"model\":\"M-IT-1\",\"partNumber\":\"PN-IT-1\",\"source\":{\"title\":\"t\"},\"maxUseYears\":1},"),
+        (
+            "a second, shorter limit in another case",
+            "\"limits\":[",
+            "\"limits\":[{\"maker\":\"FERNDELL\",\"model\":\"m-it-1\",\"partNumber\":\"PN-IT-1\",\"source\":{\"title\":\"t\"},\"maxUseYears\":1},"
+        ),
+        (
+            "a second, shorter limit with spaces",
+            "\"limits\":[",
+            "\"limits\":[{\"maker\":\" Ferndell "
+                + "\",\"model\":\"M-IT-1\",\"partNumber\":\"PN-IT-1\",\"source\":{\"title\":\"t\"},\"maxUseYears\":1},"
+        ),
         ("examined on an unreadable day", "\"examinedOn\":\"2026-05-11\",\"conclusion\"", "\"examinedOn\":\"11 May\",\"conclusion\""),
         ("examined in the future", "\"examinedOn\":\"2026-05-11\",\"conclusion\"", "\"examinedOn\":\"2026-06-11\",\"conclusion\""),
-        ("examined twice over", "\"examinedOn\":\"2026-05-11\",\"conclusion\"", "\"examinedOn\":\"2026-05-11\",\"examinedOn\":\"2026-05-12\",\"conclusion\""),
+        (
+            "examined twice over",
+            "\"examinedOn\":\"2026-05-11\",\"conclusion\"",
+            "\"examinedOn\":\"2026-05-11\",\"examinedOn\":\"2026-05-12\",\"conclusion\""
+        ),
         ("next date unreadable", "\"conclusion\"", "\"nextBy\":\"soon\",\"conclusion\""),
         ("diameters as text", "\"conclusion\"", "\"diameters\":[{\"positionMm\":50,\"readingsMm\":[\"8.0\"]}],\"conclusion\""),
         ("no readings", "\"conclusion\"", "\"diameters\":[{\"positionMm\":50,\"readingsMm\":[]}],\"conclusion\""),
@@ -94,7 +119,8 @@ public sealed class HostileInputTests
     private static readonly Dictionary<string, Action<JsonObject>> Rows = new(StringComparer.Ordinal)
     {
         ["two items of one id, the other obsolete"] = r => r["items"]!.AsArray().Add(r.Item().Copy().With("obsoleteOn", "2020-01-01")),
-        ["two items of one id, the first obsolete"] = r => r["items"]!.AsArray().Insert(0, r.Item().Copy().With("obsoleteOn", "2020-01-01")),
+        ["two items of one id, the first obsolete"] = r =>
+            r["items"]!.AsArray().Insert(0, r.Item().Copy().With("obsoleteOn", "2020-01-01")),
         ["a second examination that withdraws, same day"] = r => Second(r, "IT-1").Conclude("fit"),
         ["a second examination, its item with a space"] = r => Second(r, "IT-1 "),
         ["a second examination, its item with a no-break space"] = r => Second(r, "IT-1\u00a0"),
@@ -115,8 +141,10 @@ public sealed class HostileInputTests
         ["a danger in a month"] = r => r.Later("", "2026-08"),
         ["a defect of a criterion that is none"] = r => r.Later("haet", "2026-08-01"),
         ["destroyed by its disposal"] = r => r.Row("disposals", """{"item":"IT-1","action":"destroyed","by":"store","on":"2026-05-11"}"""),
-        ["quarantined by its disposal"] = r => r.Row("disposals", """{"item":"IT-1","action":"quarantined","by":"store","on":"2026-05-11"}"""),
-        ["a disposal that is misspelt"] = r => r.Row("disposals", """{"item":"IT-1","action":"destroied","by":"store","on":"2026-05-11"}"""),
+        ["quarantined by its disposal"] = r =>
+            r.Row("disposals", """{"item":"IT-1","action":"quarantined","by":"store","on":"2026-05-11"}"""),
+        ["a disposal that is misspelt"] = r =>
+            r.Row("disposals", """{"item":"IT-1","action":"destroied","by":"store","on":"2026-05-11"}"""),
         ["nobody examined it"] = r => r["people"] = new JsonArray(),
         ["people of null"] = r => r["people"] = new JsonArray((JsonNode?)null),
         ["visit is a list"] = r => r["visit"] = new JsonArray(),
@@ -135,7 +163,17 @@ public sealed class HostileInputTests
 
     private static readonly string[] Texts =
     [
-        "", " ", "null", "[]", "7", "\"fit\"", "{", "{}", "{\"format\":\"examdocs/1\"}", "{\"items\":[{\"id\":\"IT-1\"}]}", "\u0000",
+        "",
+        " ",
+        "null",
+        "[]",
+        "7",
+        "\"fit\"",
+        "{",
+        "{}",
+        "{\"format\":\"examdocs/1\"}",
+        "{\"items\":[{\"id\":\"IT-1\"}]}",
+        "\u0000",
     ];
 
     public static TheoryData<string> Replaced => [.. Replacements.Select(r => r.Name)];
@@ -167,8 +205,9 @@ public sealed class HostileInputTests
     [Fact]
     public void What_is_hardly_a_record_yields_no_fit_item()
     {
-        Assert.All(Texts, text => Assert.DoesNotContain(
-            Outcomes(Decided.FromText(text)), o => o.StartsWith("fit", StringComparison.Ordinal)));
+        Assert.All(Texts, text =>
+            Assert.DoesNotContain(Outcomes(Decided.FromText(text)), o => o.StartsWith("fit", StringComparison.Ordinal))
+        );
     }
 
     /// <summary>The words survive the odd place: what was seen withdraws, it does not merely hold back.</summary>
@@ -214,6 +253,5 @@ public sealed class HostileInputTests
         return record;
     }
 
-    private static List<string> Outcomes(Decided decided) =>
-        [.. Enumerable.Range(0, decided.Count).Select(decided.OutcomeAt)];
+    private static List<string> Outcomes(Decided decided) => [.. Enumerable.Range(0, decided.Count).Select(decided.OutcomeAt)];
 }

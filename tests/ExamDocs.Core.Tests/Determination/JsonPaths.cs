@@ -22,8 +22,8 @@ internal static class JsonPaths
         }
     }
 
-    public static JsonNode? Get(JsonNode record, string pointer) => Steps(pointer).Aggregate<string, JsonNode?>(
-        record, (node, step) => node is JsonArray list ? list[Index(step)] : node![step]);
+    public static JsonNode? Get(JsonNode record, string pointer) =>
+        Steps(pointer).Aggregate<string, JsonNode?>(record, (node, step) => node is JsonArray list ? list[Index(step)] : node![step]);
 
     public static void Remove(JsonNode record, string pointer)
     {

@@ -47,9 +47,13 @@ public sealed class LimitDayTests
     [Fact]
     public void D1_takes_the_earliest_of_several()
     {
-        var record = GoodRecord.For("harness")
-            .Answer("abrasion", "defect").Later("abrasion", "2026-09-01")
-            .Answer("fading", "defect").Later("fading", "2026-08-01").Later("fading", "2026-10-01");
+        var record = GoodRecord
+            .For("harness")
+            .Answer("abrasion", "defect")
+            .Later("abrasion", "2026-09-01")
+            .Answer("fading", "defect")
+            .Later("fading", "2026-08-01")
+            .Later("fading", "2026-10-01");
 
         Assert.Equal("2026-07-31", Decided.From(record).Until());
     }
@@ -140,6 +144,5 @@ public sealed class LimitDayTests
         Assert.True(decided.Finds("MEA004"));
     }
 
-    private static decimal[] Numbers(string text) =>
-        [.. text.Split(' ').Select(n => decimal.Parse(n, CultureInfo.InvariantCulture))];
+    private static decimal[] Numbers(string text) => [.. text.Split(' ').Select(n => decimal.Parse(n, CultureInfo.InvariantCulture))];
 }

@@ -1,7 +1,7 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -10,7 +10,12 @@ namespace ExamDocs.Core.Tests.Determination;
 public sealed class MonotoneTests
 {
     private static readonly (string Id, string Category)[] Kit =
-        [("A", "harness"), ("B", "rope-bridge"), ("C", "swivel-ring"), ("D", "sling")];
+    [
+        ("A", "harness"),
+        ("B", "rope-bridge"),
+        ("C", "swivel-ring"),
+        ("D", "sling"),
+    ];
 
     [Theory]
     [InlineData(1)]
@@ -59,7 +64,17 @@ public sealed class MonotoneTests
             case 0 or 1 or 2:
                 string[] states = ["doubt", "defect", "not-examined", "noted", "clera"];
                 var state = states[random.Next(states.Length)];
-                record.Observations(id).Insert(0, new JsonObject { ["criterion"] = criterion, ["state"] = state, ["note"] = "seen" });
+                record
+                    .Observations(id)
+                    .Insert(
+                        0,
+                        new JsonObject
+                        {
+                            ["criterion"] = criterion,
+                            ["state"] = state,
+                            ["note"] = "seen",
+                        }
+                    );
                 return $"{id} {criterion} {state}";
             case 3:
                 record.Later("", day, id);

@@ -27,7 +27,8 @@ public sealed class OrderTests
 
         Assert.Equal(
             "fit fit-until undetermined withdraw",
-            string.Join(' ', decided.Ids.Select(id => decided.Outcome(id!)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+            string.Join(' ', decided.Ids.Select(id => decided.Outcome(id!)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        );
     }
 
     [Theory]
@@ -36,9 +37,14 @@ public sealed class OrderTests
     [InlineData(13)]
     public void A_troubled_record_shuffled_gives_the_same_outcomes(int seed)
     {
-        var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "B"), ("DD-9", "sling", null))
-            .Answer("marking", "defect", "B").Later("marking", "2026-08-01", "B").Later("marking", "2026-07-01", "B")
-            .Answer("identity", "clera", "C").Answer("cut", "defect", "DD-9").Conclude("withdraw", "DD-9");
+        var record = GoodRecord
+            .Of(("A", "harness", null), ("B", "rope-bridge", "A"), ("C", "swivel-ring", "B"), ("DD-9", "sling", null))
+            .Answer("marking", "defect", "B")
+            .Later("marking", "2026-08-01", "B")
+            .Later("marking", "2026-07-01", "B")
+            .Answer("identity", "clera", "C")
+            .Answer("cut", "defect", "DD-9")
+            .Conclude("withdraw", "DD-9");
         record.Observations("DD-9").Add(new JsonObject { ["criterion"] = "cut", ["state"] = "clear" });
         record["examinations"]!.AsArray().Add(GoodRecord.Examination("DD-9", "sling", "2026-01-05").With("conclusion", "withdraw"));
         record["examinations"]!.AsArray().Add(GoodRecord.Examination("A", "harness"));
@@ -46,16 +52,17 @@ public sealed class OrderTests
         Assert.Equal(Lines(Decided.From(record)), Lines(Decided.From(Shuffle(record, new Random(seed))!)));
     }
 
-    private static string Lines(Decided decided) => string.Join('\n',
-        decided.Ids.Select(id => $"{id} {decided.Line(id!)}").Order(StringComparer.Ordinal));
+    private static string Lines(Decided decided) =>
+        string.Join('\n', decided.Ids.Select(id => $"{id} {decided.Line(id!)}").Order(StringComparer.Ordinal));
 
     /// <summary>Readings at one place are taken in no order either, so every list may be shuffled.</summary>
-    private static JsonNode? Shuffle(JsonNode? node, Random random) => node switch
-    {
-        JsonObject row => new JsonObject(Mixed(row, random).Select(m => KeyValuePair.Create(m.Key, Shuffle(m.Value, random)))),
-        JsonArray list => new JsonArray([.. Mixed(list, random).Select(n => Shuffle(n, random))]),
-        _ => node?.DeepClone(),
-    };
+    private static JsonNode? Shuffle(JsonNode? node, Random random) =>
+        node switch
+        {
+            JsonObject row => new JsonObject(Mixed(row, random).Select(m => KeyValuePair.Create(m.Key, Shuffle(m.Value, random)))),
+            JsonArray list => new JsonArray([.. Mixed(list, random).Select(n => Shuffle(n, random))]),
+            _ => node?.DeepClone(),
+        };
 
     private static T[] Mixed<T>(IEnumerable<T> rows, Random random)
     {

@@ -9,9 +9,13 @@ namespace ExamDocs.Core.Tests.Determination;
 public sealed class ReasonTextTests
 {
     [Fact]
-    public void D1_names_the_last_day_the_day_of_danger_and_the_defect() => Assert.Equal(
-        ["D1 not to be used after 31 Jul 2026: could become a danger by 1 Aug 2026: frayed sheath"],
-        Reasons(Bridge().Answer("marking", "defect").Later("marking", "2026-08-01"), r => r.Exam()["defects"]![0]!["description"] = "frayed sheath"));
+    public void D1_names_the_last_day_the_day_of_danger_and_the_defect() =>
+        Assert.Equal(
+            ["D1 not to be used after 31 Jul 2026: could become a danger by 1 Aug 2026: frayed sheath"],
+            Reasons(Bridge().Answer("marking", "defect").Later("marking", "2026-08-01"), r =>
+                r.Exam()["defects"]![0]!["description"] = "frayed sheath"
+            )
+        );
 
     [Theory]
     [InlineData(true, "marking")]
@@ -22,20 +26,29 @@ public sealed class ReasonTextTests
         var defect = record.Exam()["defects"]![0]!.AsObject().Without("description");
         if (!criterion)
             defect.Remove("criterion");
-        var texts = Decided.From(record).Item().Reasons.Select(r => r.Text).Concat(Decided.From(record).Item().CaseForService.Select(e => e.Text));
+        var texts = Decided
+            .From(record)
+            .Item()
+            .Reasons.Select(r => r.Text)
+            .Concat(Decided.From(record).Item().CaseForService.Select(e => e.Text));
         Assert.NotEmpty(texts);
         var until = new ExamDocs.Core.Determination.FitUntil.DefectBecomesDanger().Days(Case(record), null!).Single().Reason.Text;
         Assert.Equal($"not to be used after 31 Jul 2026: could become a danger by 1 Aug 2026: {named}", until);
     }
 
     [Fact]
-    public void D2_names_the_limit_that_ends() => Assert.Equal(
-        ["D2 not to be used after 20 Jun 2026: 2 years in use from first use on 20 Jun 2024 (Instructions for M-IT-1, revision 2, page 7)"],
-        Reasons(Bridge(), r =>
-        {
-            r.Item()["firstUsed"] = "2024-06-20";
-            r.Limits()["maxUseYears"] = 2;
-        }));
+    public void D2_names_the_limit_that_ends() =>
+        Assert.Equal(
+            [
+                "D2 not to be used after 20 Jun 2026: 2 years in use from first use on 20 Jun 2024 (Instructions for M-IT-1, "
+                    + "revision 2, page 7)",
+            ],
+            Reasons(Bridge(), r =>
+            {
+                r.Item()["firstUsed"] = "2024-06-20";
+                r.Limits()["maxUseYears"] = 2;
+            })
+        );
 
     [Fact]
     public void D3_names_the_part()
@@ -46,9 +59,11 @@ public sealed class ReasonTextTests
     }
 
     [Fact]
-    public void W4_says_that_the_day_of_danger_has_come() => Assert.Contains(
-        "W4 could become a danger by 11 May 2026, which is not after the day examined: something invented",
-        Reasons(Bridge().Later("marking", "2026-05-11"), r => r.Exam()["defects"]![0]!["description"] = "something invented"));
+    public void W4_says_that_the_day_of_danger_has_come() =>
+        Assert.Contains(
+            "W4 could become a danger by 11 May 2026, which is not after the day examined: something invented",
+            Reasons(Bridge().Later("marking", "2026-05-11"), r => r.Exam()["defects"]![0]!["description"] = "something invented")
+        );
 
     [Theory]
     [InlineData("PN-B", "part number PN-B")]
@@ -58,7 +73,10 @@ public sealed class ReasonTextTests
         var record = GoodRecord.Assembly();
         record.Limits("A")["permittedParts"] = new JsonArray("SP-1", "SP-2");
         record.Item("B")["partNumber"] = number;
-        Assert.Contains($"W8 {named} is not among the parts permitted on A: SP-1, SP-2 (Instructions for M-A, revision 2, page 7)", Texts(Decided.From(record), "B"));
+        Assert.Contains(
+            $"W8 {named} is not among the parts permitted on A: SP-1, SP-2 (Instructions for M-A, revision 2, page 7)",
+            Texts(Decided.From(record), "B")
+        );
     }
 
     [Theory]
@@ -77,15 +95,20 @@ public sealed class ReasonTextTests
     public void W10_names_the_document_and_whether_a_release_was_tried()
     {
         PastWithdrawal open = new(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W1"], NeverReleasable: false);
-        Assert.Equal(["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (W1), and not released since"], Texts(Decided.From(Bridge(), open)).Where(t => t.StartsWith('W')));
-        Assert.Equal(["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (W1), which no release can end"],
-            Texts(Decided.From(Bridge().Release("Q-2025-000007"), open with { NeverReleasable = true })).Where(t => t.StartsWith('W')));
+        Assert.Equal(
+            ["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (W1), and not released since"],
+            Texts(Decided.From(Bridge(), open)).Where(t => t.StartsWith('W'))
+        );
+        Assert.Equal(
+            ["W10 withdrawn on 20 Nov 2025 by Q-2025-000007 (W1), which no release can end"],
+            Texts(Decided.From(Bridge().Release("Q-2025-000007"), open with { NeverReleasable = true })).Where(t => t.StartsWith('W'))
+        );
     }
 
     /// <summary>The last day of use says nothing about an item that may not be used at all.</summary>
     [Fact]
-    public void A_withdrawn_item_has_no_last_day_among_its_reasons() => Assert.Equal(
-        "W1 U3", Decided.From(Bridge().Answer("cover-cut", "defect").Later("cover-cut", "2026-08-01")).Codes());
+    public void A_withdrawn_item_has_no_last_day_among_its_reasons() =>
+        Assert.Equal("W1 U3", Decided.From(Bridge().Answer("cover-cut", "defect").Later("cover-cut", "2026-08-01")).Codes());
 
     private static JsonObject Bridge() => GoodRecord.For("rope-bridge");
 
@@ -95,10 +118,15 @@ public sealed class ReasonTextTests
         return Texts(Decided.From(record));
     }
 
-    private static IEnumerable<string> Texts(Decided decided, string id = GoodRecord.Id) => decided.Item(id).Reasons.Select(r => $"{r.Code} {r.Text}");
+    private static IEnumerable<string> Texts(Decided decided, string id = GoodRecord.Id) =>
+        decided.Item(id).Reasons.Select(r => $"{r.Code} {r.Text}");
 
     private static ExamDocs.Core.Cases.ItemCase Case(JsonObject record) => Cases(record).Items[0];
 
-    private static ExamDocs.Core.Cases.RecordContext Cases(JsonObject record) => new(
-        ExamDocs.Intake.Json.JsonRecordReader.Read(System.Text.Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json").Record!, History.None, new LocalDate(2026, 5, 12));
+    private static ExamDocs.Core.Cases.RecordContext Cases(JsonObject record) =>
+        new(
+            ExamDocs.Intake.Json.JsonRecordReader.Read(System.Text.Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json").Record!,
+            History.None,
+            new LocalDate(2026, 5, 12)
+        );
 }

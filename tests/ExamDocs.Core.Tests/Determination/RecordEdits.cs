@@ -8,17 +8,17 @@ internal static class RecordEdits
 {
     public static JsonObject Item(this JsonObject record, string id = GoodRecord.Id) => Find(record, "items", "id", id);
 
-    public static JsonObject Exam(this JsonObject record, string id = GoodRecord.Id) =>
-        Find(record, "examinations", "item", id);
+    public static JsonObject Exam(this JsonObject record, string id = GoodRecord.Id) => Find(record, "examinations", "item", id);
 
-    public static JsonObject Limits(this JsonObject record, string id = GoodRecord.Id) =>
-        Find(record, "limits", "model", "M-" + id);
+    public static JsonObject Limits(this JsonObject record, string id = GoodRecord.Id) => Find(record, "limits", "model", "M-" + id);
 
-    public static JsonArray Observations(this JsonObject record, string id = GoodRecord.Id) =>
-        record.Exam(id)["observations"]!.AsArray();
+    public static JsonArray Observations(this JsonObject record, string id = GoodRecord.Id) => record.Exam(id)["observations"]!.AsArray();
 
     public static JsonObject Observation(this JsonObject record, string criterion, string id = GoodRecord.Id) =>
-        record.Observations(id).Select(o => o!.AsObject()).First(o => string.Equals((string?)o["criterion"], criterion, StringComparison.Ordinal));
+        record
+            .Observations(id)
+            .Select(o => o!.AsObject())
+            .First(o => string.Equals((string?)o["criterion"], criterion, StringComparison.Ordinal));
 
     /// <summary>Answers a criterion, with a note where the word is one that needs it.</summary>
     public static JsonObject Answer(this JsonObject record, string criterion, string state, string id = GoodRecord.Id)
@@ -49,11 +49,15 @@ internal static class RecordEdits
         record.Append(id, "defects", Defect(criterion, "now"));
 
     public static JsonObject Station(this JsonObject record, int positionMm, params decimal[] readings) =>
-        record.Append(GoodRecord.Id, "diameters", new JsonObject
-        {
-            ["positionMm"] = positionMm,
-            ["readingsMm"] = new JsonArray([.. readings.Select(r => (JsonNode)JsonValue.Create(r))]),
-        });
+        record.Append(
+            GoodRecord.Id,
+            "diameters",
+            new JsonObject
+            {
+                ["positionMm"] = positionMm,
+                ["readingsMm"] = new JsonArray([.. readings.Select(r => (JsonNode)JsonValue.Create(r))]),
+            }
+        );
 
     /// <summary>Adds to a list of an item's examination.</summary>
     public static JsonObject Append(this JsonObject record, string id, string list, JsonNode entry)
@@ -70,22 +74,32 @@ internal static class RecordEdits
     }
 
     public static JsonObject Renew(
-        this JsonObject record, string item, string removed, string? fitted = null, string on = GoodRecord.ExaminedOn)
+        this JsonObject record,
+        string item,
+        string removed,
+        string? fitted = null,
+        string on = GoodRecord.ExaminedOn
+    )
     {
         var fit = fitted is null ? "" : $"\"fittedPart\":\"{fitted}\",";
-        return record.Row("renewals", $$"""
+        return record.Row(
+            "renewals",
+            $$"""
             {"item":"{{item}}","removedPart":"{{removed}}",{{fit}}"reason":"worn","doneBy":"ex1","supervisedBy":"ex1",
              "doneOn":"{{on}}"}
-            """);
+            """
+        );
     }
 
-    public static JsonObject Release(
-        this JsonObject record, string? document, string id = GoodRecord.Id, string on = GoodRecord.ExaminedOn)
+    public static JsonObject Release(this JsonObject record, string? document, string id = GoodRecord.Id, string on = GoodRecord.ExaminedOn)
     {
         var number = document is null ? "" : $"\"document\":\"{document}\",";
-        return record.Row("releases", $$"""
+        return record.Row(
+            "releases",
+            $$"""
             {"item":"{{id}}",{{number}}"by":"ex1","on":"{{on}}","grounds":"the part was renewed and examined"}
-            """);
+            """
+        );
     }
 
     /// <summary>An earlier examination of the item, every criterion clear until the caller edits it.</summary>
@@ -115,10 +129,15 @@ internal static class RecordEdits
     public static string Day(int year, int month, int day) =>
         new DateOnly(year, month, day).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static JsonObject Defect(string criterion, string danger) => JsonNode.Parse($$"""
-        {"criterion":"{{criterion}}","part":"middle","description":"worn","danger":"{{danger}}","remedy":"renew it",
-         "notified":{"whom":"Tallowmere Tree Care","how":"by telephone","on":"2026-05-11"} }
-        """)!.AsObject();
+    private static JsonObject Defect(string criterion, string danger) =>
+        JsonNode
+            .Parse(
+                $$"""
+                {"criterion":"{{criterion}}","part":"middle","description":"worn","danger":"{{danger}}","remedy":"renew it",
+                 "notified":{"whom":"Tallowmere Tree Care","how":"by telephone","on":"2026-05-11"} }
+                """
+            )!
+            .AsObject();
 
     private static JsonArray ListOf(JsonObject row, string list)
     {

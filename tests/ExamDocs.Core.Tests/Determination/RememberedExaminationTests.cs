@@ -11,7 +11,9 @@ namespace ExamDocs.Core.Tests.Determination;
 /// <summary>What a store remembers of earlier examinations feeds the trend and the evidence, and is not judged again.</summary>
 public sealed class RememberedExaminationTests
 {
-    private static readonly LocalDate First = new(2024, 11, 11), Second = new(2025, 5, 11), Third = new(2025, 11, 11);
+    private static readonly LocalDate First = new(2024, 11, 11),
+        Second = new(2025, 5, 11),
+        Third = new(2025, 11, 11);
 
     [Fact]
     public void The_trend_is_the_same_whether_the_record_or_the_store_holds_the_earlier_diameters()
@@ -38,7 +40,10 @@ public sealed class RememberedExaminationTests
     [Fact]
     public void What_is_known_of_the_day_examined_or_after_is_not_from_before()
     {
-        var item = Determined(Bridge(), [Past(First, 11.0m), Past(Second, 10.8m), Past(new(2026, 5, 11), 9.0m), Past(new(2026, 6, 1), 9.0m)]);
+        var item = Determined(
+            Bridge(),
+            [Past(First, 11.0m), Past(Second, 10.8m), Past(new(2026, 5, 11), 9.0m), Past(new(2026, 6, 1), 9.0m)]
+        );
         Assert.Null(item.Trend);
         Assert.DoesNotContain(item.Findings, f => f.Code is "DAT017");
     }
@@ -52,7 +57,16 @@ public sealed class RememberedExaminationTests
             Examination = past.Examination with
             {
                 Conclusion = Conclusion.Withdraw,
-                Observations = [new Observation { Criterion = "cover-cut", State = ObservedState.Defect, StateAsTyped = "defect", Note = "cut" }],
+                Observations =
+                [
+                    new Observation
+                    {
+                        Criterion = "cover-cut",
+                        State = ObservedState.Defect,
+                        StateAsTyped = "defect",
+                        Note = "cut",
+                    },
+                ],
             },
         };
         Assert.Equal(Outcome.Fit, Determined(Bridge(), [past]).Outcome);
@@ -64,10 +78,23 @@ public sealed class RememberedExaminationTests
         var found = Past(Second, 11.0m);
         found = found with { Examination = found.Examination with { Defects = [Later] } };
         Assert.Contains(Determined(Bridge(), [found]).Findings, f => f.Code is "CON022");
-        var remedied = Past(Third, 11.0m) with { Remedies = [new Remedy { Item = GoodRecord.Id, What = "cover bound", DoneOn = Third.PlusDays(-2) }] };
+        var remedied = Past(Third, 11.0m) with
+        {
+            Remedies =
+            [
+                new Remedy
+                {
+                    Item = GoodRecord.Id,
+                    What = "cover bound",
+                    DoneOn = Third.PlusDays(-2),
+                },
+            ],
+        };
         var answered = Determined(Bridge(), [remedied, found]);
         Assert.DoesNotContain(answered.Findings, f => f.Code is "CON022");
-        Assert.Contains(answered.CaseForService, e => e.Heading is Heading.Doubts && e.Text.Contains("cover bound", StringComparison.Ordinal));
+        Assert.Contains(answered.CaseForService, e =>
+            e.Heading is Heading.Doubts && e.Text.Contains("cover bound", StringComparison.Ordinal)
+        );
         var tooEarly = remedied with { Remedies = [remedied.Remedies[0] with { DoneOn = Second.PlusDays(-1) }] };
         Assert.Contains(Determined(Bridge(), [found, tooEarly]).Findings, f => f.Code is "CON022");
     }
@@ -76,12 +103,20 @@ public sealed class RememberedExaminationTests
     public void The_case_for_service_names_each_day_once()
     {
         var lines = Determined(Bridge(), [Past(First, 11.0m), Past(First, 11.0m) with { Document = "R-2024-000009" }, Past(Third, 11.0m)])
-            .CaseForService.Where(e => e.Text.StartsWith("examined on", StringComparison.Ordinal)).Select(e => e.Text);
+            .CaseForService.Where(e => e.Text.StartsWith("examined on", StringComparison.Ordinal))
+            .Select(e => e.Text);
         Assert.Equal(["examined on 11 Nov 2024, conclusion fit", "examined on 11 Nov 2025, conclusion fit"], lines);
     }
 
-    private static Defect Later => new()
-    { Criterion = "cover-abrasion", Description = "fluffy", Danger = Danger.Later, BecomesDangerOn = new(2026, 1, 1), Remedy = "bind it" };
+    private static Defect Later =>
+        new()
+        {
+            Criterion = "cover-abrasion",
+            Description = "fluffy",
+            Danger = Danger.Later,
+            BecomesDangerOn = new(2026, 1, 1),
+            Remedy = "bind it",
+        };
 
     private static JsonObject Bridge()
     {
@@ -98,8 +133,19 @@ public sealed class RememberedExaminationTests
         return examination;
     }
 
-    private static PastExamination Past(LocalDate on, decimal mm) => new(GoodRecord.Id, on, null, new Examination
-    { Item = GoodRecord.Id, ExaminedOn = on, Conclusion = Conclusion.Fit, Diameters = [new DiameterStation { PositionMm = 50, ReadingsMm = [mm, mm] }] });
+    private static PastExamination Past(LocalDate on, decimal mm) =>
+        new(
+            GoodRecord.Id,
+            on,
+            null,
+            new Examination
+            {
+                Item = GoodRecord.Id,
+                ExaminedOn = on,
+                Conclusion = Conclusion.Fit,
+                Diameters = [new DiameterStation { PositionMm = 50, ReadingsMm = [mm, mm] }],
+            }
+        );
 
     private static DeterminedItem Determined(JsonObject record, IReadOnlyList<PastExamination> past) =>
         Visit(record, History.None with { Examinations = past }).Items[0];

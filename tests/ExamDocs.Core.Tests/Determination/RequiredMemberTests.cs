@@ -7,47 +7,99 @@ public sealed class RequiredMemberTests
 {
     private static readonly Dictionary<string, (Func<JsonObject> Make, string[] Required)> Records = new(StringComparer.Ordinal)
     {
-        ["visit"] = (RichRecord.Make,
-        [
-            "/format", "/visit", "/visit/reference", "/visit/regime", "/visit/examinedOn", "/visit/reportedOn",
-            "/visit/employer", "/visit/employer/name", "/visit/employer/address",
-            "/visit/premises", "/visit/premises/name", "/visit/premises/address",
-            "/visit/hiredFrom/name", "/visit/hiredFrom/address",
-        ]),
-        ["people"] = (RichRecord.Make,
-        [
-            "/people", "/people/0", "/people/0/id", "/people/0/name", "/people/0/address", "/people/0/qualifications",
-            "/people/0/selfEmployed", "/people/0/employer", "/people/0/employer/name", "/people/0/employer/address",
-        ]),
-        ["item"] = (RichRecord.Make,
-        [
-            "/items", "/items/0", "/items/0/id", "/items/0/category", "/items/0/description",
-            "/items/0/safeWorkingLoad", "/items/0/safeWorkingLoad/value", "/items/0/safeWorkingLoad/unit",
-            "/items/0/manufactured",
-        ]),
-        ["limits"] = (WithoutObsolescence,
-        [
-            "/limits", "/limits/0", "/limits/0/maker", "/limits/0/model", "/limits/0/source", "/limits/0/source/title",
-            "/items/0/maker", "/items/0/model",
-        ]),
-        ["examination"] = (RichRecord.Make,
-        [
-            "/examinations", "/examinations/0", "/examinations/0/item", "/examinations/0/examiner", "/examinations/0/basis",
-            "/examinations/0/observations", "/examinations/0/conclusion", "/examinations/0/scheme",
-            "/examinations/0/scheme/reference", "/examinations/0/scheme/months",
-            "/examinations/0/defects/0/part", "/examinations/0/defects/0/description", "/examinations/0/defects/0/danger",
-            "/examinations/0/defects/0/becomesDangerOn", "/examinations/0/defects/0/remedy",
-            "/examinations/0/diameters/0/positionMm", "/examinations/0/diameters/0/readingsMm",
-            "/examinations/0/tests/0/description", "/examinations/0/tests/0/result",
-        ]),
+        ["visit"] = (
+            RichRecord.Make,
+            [
+                "/format",
+                "/visit",
+                "/visit/reference",
+                "/visit/regime",
+                "/visit/examinedOn",
+                "/visit/reportedOn",
+                "/visit/employer",
+                "/visit/employer/name",
+                "/visit/employer/address",
+                "/visit/premises",
+                "/visit/premises/name",
+                "/visit/premises/address",
+                "/visit/hiredFrom/name",
+                "/visit/hiredFrom/address",
+            ]
+        ),
+        ["people"] = (
+            RichRecord.Make,
+            [
+                "/people",
+                "/people/0",
+                "/people/0/id",
+                "/people/0/name",
+                "/people/0/address",
+                "/people/0/qualifications",
+                "/people/0/selfEmployed",
+                "/people/0/employer",
+                "/people/0/employer/name",
+                "/people/0/employer/address",
+            ]
+        ),
+        ["item"] = (
+            RichRecord.Make,
+            [
+                "/items",
+                "/items/0",
+                "/items/0/id",
+                "/items/0/category",
+                "/items/0/description",
+                "/items/0/safeWorkingLoad",
+                "/items/0/safeWorkingLoad/value",
+                "/items/0/safeWorkingLoad/unit",
+                "/items/0/manufactured",
+            ]
+        ),
+        ["limits"] = (
+            WithoutObsolescence,
+            [
+                "/limits",
+                "/limits/0",
+                "/limits/0/maker",
+                "/limits/0/model",
+                "/limits/0/source",
+                "/limits/0/source/title",
+                "/items/0/maker",
+                "/items/0/model",
+            ]
+        ),
+        ["examination"] = (
+            RichRecord.Make,
+            [
+                "/examinations",
+                "/examinations/0",
+                "/examinations/0/item",
+                "/examinations/0/examiner",
+                "/examinations/0/basis",
+                "/examinations/0/observations",
+                "/examinations/0/conclusion",
+                "/examinations/0/scheme",
+                "/examinations/0/scheme/reference",
+                "/examinations/0/scheme/months",
+                "/examinations/0/defects/0/part",
+                "/examinations/0/defects/0/description",
+                "/examinations/0/defects/0/danger",
+                "/examinations/0/defects/0/becomesDangerOn",
+                "/examinations/0/defects/0/remedy",
+                "/examinations/0/diameters/0/positionMm",
+                "/examinations/0/diameters/0/readingsMm",
+                "/examinations/0/tests/0/description",
+                "/examinations/0/tests/0/result",
+            ]
+        ),
         ["exceptional"] = (Exceptional, ["/examinations/0/event", "/examinations/0/event/what"]),
         ["noted"] = (() => GoodRecord.For("rope-bridge").Answer("marking", "noted"), ["/examinations/0/observations/13/note"]),
         ["first used"] = (UsedOnly, ["/items/0/firstUsed"]),
         ["marked"] = (() => GoodRecord.For("rope-bridge"), ["/items/0/serial"]),
-        ["release"] = (Released,
-        [
-            "/releases", "/releases/0", "/releases/0/item", "/releases/0/by", "/releases/0/on", "/releases/0/grounds",
-        ]),
+        ["release"] = (
+            Released,
+            ["/releases", "/releases/0", "/releases/0/item", "/releases/0/by", "/releases/0/on", "/releases/0/grounds"]
+        ),
     };
 
     public static TheoryData<string, string> Required
@@ -92,8 +144,8 @@ public sealed class RequiredMemberTests
 
     /// <summary>Unknown members are errors, optional ones too: a slip in a name must not lose what was said.</summary>
     /// <summary>A remedy says nothing against an item, so a row of one that names no item is an error of nobody's.</summary>
-    private static IEnumerable<string> Places => JsonPaths.All(RichRecord.Make())
-        .Where(p => !p.StartsWith("/remedies/0", StringComparison.Ordinal));
+    private static IEnumerable<string> Places =>
+        JsonPaths.All(RichRecord.Make()).Where(p => !p.StartsWith("/remedies/0", StringComparison.Ordinal));
 
     [Fact]
     public void Any_member_misspelt_never_yields_fit()
@@ -173,20 +225,25 @@ public sealed class RequiredMemberTests
     }
 
     private static bool IsRightType(string pointer, string value) =>
-        value is "7" && (pointer.EndsWith("months", StringComparison.Ordinal) || pointer.EndsWith("value", StringComparison.Ordinal)
-            || pointer.EndsWith("positionMm", StringComparison.Ordinal));
+        value is "7"
+        && (
+            pointer.EndsWith("months", StringComparison.Ordinal)
+            || pointer.EndsWith("value", StringComparison.Ordinal)
+            || pointer.EndsWith("positionMm", StringComparison.Ordinal)
+        );
 
-    private static string[] WrongTypes(JsonNode? value) => value switch
-    {
-        JsonObject => ["\"x\"", "[]"],
-        JsonArray => ["\"x\"", "{}"],
-        _ => value!.GetValueKind() switch
+    private static string[] WrongTypes(JsonNode? value) =>
+        value switch
         {
-            System.Text.Json.JsonValueKind.String => ["7", "{}"],
-            System.Text.Json.JsonValueKind.Number => ["\"x\"", "-1", "1e400"],
-            _ => ["\"yes\"", "1"],
-        },
-    };
+            JsonObject => ["\"x\"", "[]"],
+            JsonArray => ["\"x\"", "{}"],
+            _ => value!.GetValueKind() switch
+            {
+                System.Text.Json.JsonValueKind.String => ["7", "{}"],
+                System.Text.Json.JsonValueKind.Number => ["\"x\"", "-1", "1e400"],
+                _ => ["\"yes\"", "1"],
+            },
+        };
 
     private static bool Usable(Decided decided) =>
         Enumerable.Range(0, decided.Count).Any(i => decided.OutcomeAt(i).StartsWith("fit", StringComparison.Ordinal));

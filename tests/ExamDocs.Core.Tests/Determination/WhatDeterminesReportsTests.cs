@@ -1,9 +1,9 @@
-using ExamDocs.Core.Records;
 using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using NodaTime;
 
@@ -31,7 +31,9 @@ public sealed class WhatDeterminesReportsTests
     {
         var record = GoodRecord.Of(("A", "pulley", null), ("B", "pulley", null));
         record.Item("B").Remove("description");
-        Assert.All(Visit(record).Findings.Where(f => f.Path.StartsWith("/items/1", StringComparison.Ordinal)), f => Assert.Equal("B", f.Item));
+        Assert.All(Visit(record).Findings.Where(f => f.Path.StartsWith("/items/1", StringComparison.Ordinal)), f =>
+            Assert.Equal("B", f.Item)
+        );
         Finding typed = new("INT999", Severity.Warning, "/items/1/serial", "planted", "none", "none") { Item = "A" };
         Finding nameless = typed with { Item = null };
         var found = Visit(record, typed, nameless).Findings.Where(f => f.Code == "INT999").Select(f => f.Item);
@@ -43,7 +45,9 @@ public sealed class WhatDeterminesReportsTests
     public void Only_what_was_examined_decided_and_is_without_error_may_be_reported()
     {
         Assert.True(One(GoodRecord.For("pulley")).MayBeReported);
-        Assert.True(One(GoodRecord.For("pulley").Answer("cracks", "defect").Conclude("withdraw").Later("cracks", "2026-08-01")).MayBeReported);
+        Assert.True(
+            One(GoodRecord.For("pulley").Answer("cracks", "defect").Conclude("withdraw").Later("cracks", "2026-08-01")).MayBeReported
+        );
 
         var unexamined = GoodRecord.For("pulley");
         unexamined["examinations"] = new JsonArray();
@@ -74,7 +78,10 @@ public sealed class WhatDeterminesReportsTests
     {
         var record = GoodRecord.For("pulley");
         record["examinations"] = new JsonArray();
-        var item = Visit(record, new History([new PastWithdrawal(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W1"], NeverReleasable: false)])).Items[0];
+        var item = Visit(
+            record,
+            new History([new PastWithdrawal(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W1"], NeverReleasable: false)])
+        ).Items[0];
         Assert.Equal(Outcome.Withdraw, item.Outcome);
         Assert.False(item.MayBeReported);
     }

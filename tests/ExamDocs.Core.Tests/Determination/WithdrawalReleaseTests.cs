@@ -1,7 +1,7 @@
-using ExamDocs.Core.Records;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
@@ -132,7 +132,10 @@ public sealed class WithdrawalReleaseTests
         if (state is "defect")
         {
             Assert.Equal("withdraw W10", Short(Decided.From(released)));
-            released.Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
+            released.Row(
+                "remedies",
+                """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}"""
+            );
         }
         Assert.Equal("fit ", Short(Decided.From(released)));
     }
@@ -169,9 +172,17 @@ public sealed class WithdrawalReleaseTests
         if (because is not null)
             record["releases"]![0]!["because"] = because;
         if (mended)
-            record.Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
+            record.Row(
+                "remedies",
+                """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}"""
+            );
 
-        Assert.Equal(ends ? "fit " : codes is "W11" ? "withdraw W11" : "withdraw W10", Short(Decided.From(record, past)));
+        Assert.Equal(
+            ends ? "fit "
+                : codes is "W11" ? "withdraw W11"
+                : "withdraw W10",
+            Short(Decided.From(record, past))
+        );
     }
 
     /// <summary>What can never be made good or seen again otherwise ends where it should not have been recorded.</summary>
@@ -181,7 +192,9 @@ public sealed class WithdrawalReleaseTests
     [InlineData("examined-again", "withdraw W10")]
     public void Only_an_error_in_the_record_ends_what_is_never_releasable(string because, string expected)
     {
-        var record = Record().Release(Number).Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
+        var record = Record()
+            .Release(Number)
+            .Row("remedies", """{"item":"IT-1","what":"sewn anew","doneBy":"the maker","doneOn":"2026-03-01","evidence":"invoice"}""");
         record["releases"]![0]!["because"] = because;
 
         Assert.Equal(expected, Short(Decided.From(record, Past() with { NeverReleasable = true })));
@@ -234,11 +247,19 @@ public sealed class WithdrawalReleaseTests
     [InlineData("later", "2026-08-01", true)]
     public void An_earlier_danger_is_open_until_released(string danger, string? on, bool imminent)
     {
-        var record = Record().Earlier("sling", "2026-02-10", e => e["defects"] = new JsonArray(new JsonObject
-        {
-            ["criterion"] = "cut", ["part"] = "eye", ["description"] = "cut", ["danger"] = danger,
-            ["becomesDangerOn"] = on ?? "", ["remedy"] = "destroy", ["imminentRisk"] = imminent,
-        }));
+        var record = Record()
+            .Earlier("sling", "2026-02-10", e => e["defects"] = new JsonArray(
+                    new JsonObject
+                    {
+                        ["criterion"] = "cut",
+                        ["part"] = "eye",
+                        ["description"] = "cut",
+                        ["danger"] = danger,
+                        ["becomesDangerOn"] = on ?? "",
+                        ["remedy"] = "destroy",
+                        ["imminentRisk"] = imminent,
+                    }
+                ));
 
         Assert.Equal("withdraw W10", Short(Decided.From(record)));
     }
@@ -295,7 +316,8 @@ public sealed class WithdrawalReleaseTests
 
     private static void Plant(JsonObject examination, string criterion, string state)
     {
-        var observation = examination["observations"]!.AsArray()
+        var observation = examination["observations"]!
+            .AsArray()
             .First(o => string.Equals((string?)o!["criterion"], criterion, StringComparison.Ordinal))!;
         observation["state"] = state;
         observation["note"] = "seen";

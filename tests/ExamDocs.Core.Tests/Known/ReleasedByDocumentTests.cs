@@ -7,7 +7,8 @@ namespace ExamDocs.Core.Tests.Known;
 /// <summary>A release that names a document ends the withdrawal of that document, and no other that happens to stand beside it.</summary>
 public sealed class ReleasedByDocumentTests
 {
-    private static readonly LocalDate Spring = new(2026, 5, 11), Autumn = new(2026, 11, 2);
+    private static readonly LocalDate Spring = new(2026, 5, 11),
+        Autumn = new(2026, 11, 2);
 
     [Fact]
     public void A_record_that_withdraws_does_not_release_by_the_label_that_another_printed_on_its_account()
@@ -27,7 +28,13 @@ public sealed class ReleasedByDocumentTests
         var second = Withdrawn(2, "V-1", Spring, Bridge("RB-1", "Q555"), "Q-2", "W1");
         var now = Visit("V-2", Autumn, Bridge("RB-1-B", "Q777") with { Formerly = "RB-1" });
         var history = Known(now, first, second);
-        Assert.Equal([["Q-1"], ["Q-2"]], history.Withdrawals.Select(w => w.Documents));
+        Assert.Equal(
+            [
+                ["Q-1"],
+                ["Q-2"],
+            ],
+            history.Withdrawals.Select(w => w.Documents)
+        );
     }
 
     [Fact]
@@ -35,7 +42,13 @@ public sealed class ReleasedByDocumentTests
     {
         var doubt = Withdrawn(1, "V-1", Spring, Bridge(), "Q-1", "W2");
         var saw = Withdrawn(2, "V-2", Spring, Bridge(), "Q-2", "W4");
-        Assert.Equal([["Q-1"], ["Q-2"]], Known(Visit("V-3", Autumn, Bridge()), doubt, saw).Withdrawals.Select(w => w.Documents));
+        Assert.Equal(
+            [
+                ["Q-1"],
+                ["Q-2"],
+            ],
+            Known(Visit("V-3", Autumn, Bridge()), doubt, saw).Withdrawals.Select(w => w.Documents)
+        );
     }
 
     [Fact]
@@ -43,24 +56,66 @@ public sealed class ReleasedByDocumentTests
     {
         var one = Withdrawn(1, "V-1", Spring, Bridge(), "Q-1", "W2");
         var again = Withdrawn(2, "V-2", Spring, Bridge(), "Q-2", "W10", "W2");
-        Assert.All(Known(Visit("V-3", Autumn, Bridge()), one, again).Withdrawals, w => Assert.Equal(["Q-1", "Q-2"], w.Documents.Order(StringComparer.Ordinal)));
+        Assert.All(Known(Visit("V-3", Autumn, Bridge()), one, again).Withdrawals, w =>
+            Assert.Equal(["Q-1", "Q-2"], w.Documents.Order(StringComparer.Ordinal))
+        );
     }
 
     private static History Known(ExaminationRecord now, params KnownVisit[] others) => WhatIsKnown.Of(now, others).History;
 
     private static KnownVisit Withdrawn(int number, string reference, LocalDate on, Item item, string label, params string[] codes) =>
-        new(number, Visit(reference, on, item), [new KnownOutcome(item.Id, Outcome.Withdraw, codes) { ExaminedOn = on, Documents = [new KnownDocument(label, "quarantine-label")] }]);
+        new(
+            number,
+            Visit(reference, on, item),
+            [
+                new KnownOutcome(item.Id, Outcome.Withdraw, codes)
+                {
+                    ExaminedOn = on,
+                    Documents = [new KnownDocument(label, "quarantine-label")],
+                },
+            ]
+        );
 
-    private static ExaminationRecord Visit(string reference, LocalDate on, Item item) => new()
-    {
-        Visit = new() { Reference = reference, ExaminedOn = on, Employer = new() { Name = "Alder Vale" } },
-        People = [new() { Id = "ex1", Name = "Ada Fenn" }],
-        Items = [item],
-        Examinations = [new() { Item = item.Id, Examiner = "ex1", ExaminedOn = on }],
-    };
+    private static ExaminationRecord Visit(string reference, LocalDate on, Item item) =>
+        new()
+        {
+            Visit = new()
+            {
+                Reference = reference,
+                ExaminedOn = on,
+                Employer = new() { Name = "Alder Vale" },
+            },
+            People = [new() { Id = "ex1", Name = "Ada Fenn" }],
+            Items = [item],
+            Examinations =
+            [
+                new()
+                {
+                    Item = item.Id,
+                    Examiner = "ex1",
+                    ExaminedOn = on,
+                },
+            ],
+        };
 
-    private static Item Bridge(string id = "RB-1", string serial = "Q100") => new() { Id = id, Category = "rope-bridge", Maker = "Fennick Works", Model = "Long", Serial = serial };
+    private static Item Bridge(string id = "RB-1", string serial = "Q100") =>
+        new()
+        {
+            Id = id,
+            Category = "rope-bridge",
+            Maker = "Fennick Works",
+            Model = "Long",
+            Serial = serial,
+        };
 
     private static Release InError(string item, string document, LocalDate on) =>
-        new() { Item = item, By = "ex1", On = on, Document = document, Because = ReleaseReason.RecordedInError, Grounds = "it was typed on the wrong line" };
+        new()
+        {
+            Item = item,
+            By = "ex1",
+            On = on,
+            Document = document,
+            Because = ReleaseReason.RecordedInError,
+            Grounds = "it was typed on the wrong line",
+        };
 }

@@ -53,7 +53,10 @@ public sealed class BoundaryTests
         var day = new Approach(limit, falls, 3, 10_000).DayOf(fit)!.Value;
         Assert.True(day > 3);
         Assert.True(Room(day) >= 0 && Room(day + 1) < 0, $"{Room(day)} {Room(day + 1)}");
-        Assert.True(day < new Approach(limit, falls, 3, 10_000).DayOf(new TheilSen(fit.Intercept, fit.Slope)), "the bound is there before the line");
+        Assert.True(
+            day < new Approach(limit, falls, 3, 10_000).DayOf(new TheilSen(fit.Intercept, fit.Slope)),
+            "the bound is there before the line"
+        );
 
         double Room(int x) => (falls ? fit.At(x) - limit : limit - fit.At(x)) - fit.HalfBandAt(x);
     }
@@ -70,7 +73,8 @@ public sealed class BoundaryTests
     }
 
     [Fact]
-    public void A_mean_is_rounded_for_print_half_away_from_nought() => Assert.Equal([10.5m, 10.35m], [new StationMean(31.5m, 3).Rounded, new StationMean(31.035m, 3).Rounded]);
+    public void A_mean_is_rounded_for_print_half_away_from_nought() =>
+        Assert.Equal([10.5m, 10.35m], [new StationMean(31.5m, 3).Rounded, new StationMean(31.035m, 3).Rounded]);
 
     [Fact]
     public void A_value_at_the_limit_of_the_modified_z_is_not_outlying()
@@ -94,15 +98,28 @@ public sealed class BoundaryTests
     [Fact]
     public void Scatter_is_pooled_over_stations_with_two_readings()
     {
-        var scatter = PooledScatter.Of([[11.0m, 11.2m], [10.0m], [], [9.0m, 9.2m]]);
+        var scatter = PooledScatter.Of([
+            [11.0m, 11.2m],
+            [10.0m],
+            [],
+            [9.0m, 9.2m],
+        ]);
         Assert.Equal((0.02, 2), (Math.Round(scatter.Variance, 12), scatter.DegreesOfFreedom));
     }
 
     [Fact]
     public void Lines_need_as_many_x_as_y_three_points_and_numbers_that_are_finite()
     {
-        Assert.StartsWith("as many x as y are needed", Assert.Throws<ArgumentException>(() => LeastSquares.Through([1, 2, 3], [1, 2])).Message, StringComparison.Ordinal);
-        Assert.StartsWith("as many x as y are needed", Assert.Throws<ArgumentException>(() => TheilSen.Through([1, 2, 3], [1, 2])).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "as many x as y are needed",
+            Assert.Throws<ArgumentException>(() => LeastSquares.Through([1, 2, 3], [1, 2])).Message,
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "as many x as y are needed",
+            Assert.Throws<ArgumentException>(() => TheilSen.Through([1, 2, 3], [1, 2])).Message,
+            StringComparison.Ordinal
+        );
         Assert.NotNull(LeastSquares.Through([1, 2, 3], [1, 2, 4]));
         Assert.Null(LeastSquares.Through([1, 2], [1, 2]));
         Assert.Null(LeastSquares.Through([1, 2, double.NaN], [1, 2, 4]));
@@ -195,7 +212,9 @@ public sealed class BoundaryTests
     {
         var record = GoodRecord.For("rope-bridge");
         foreach (var (on, mm) in new[] { ("2024-05-11", 11.0m), ("2024-11-11", 10.9m), ("2025-05-11", 10.8m), ("2025-11-11", 10.7m) })
-            record.Earlier("rope-bridge", on, e => e["diameters"] = new JsonArray(new JsonObject { ["positionMm"] = 50, ["readingsMm"] = new JsonArray(mm) }));
+            record.Earlier("rope-bridge", on, e =>
+                e["diameters"] = new JsonArray(new JsonObject { ["positionMm"] = 50, ["readingsMm"] = new JsonArray(mm) })
+            );
         record.Station(50, 10.6m);
         Assert.NotNull(Measured(record)!.Trend);
         record.Exam()["examinedOn"] = "2026-02-30";
@@ -209,19 +228,32 @@ public sealed class BoundaryTests
         return new RecordContext(read.Record!, History.None, new LocalDate(2026, 5, 12)).Items[0].Measured;
     }
 
-    private static LeastSquares Fit(params (double X, double Y)[] points) => LeastSquares.Through([.. points.Select(p => p.X)], [.. points.Select(p => p.Y)])!;
+    private static LeastSquares Fit(params (double X, double Y)[] points) =>
+        LeastSquares.Through([.. points.Select(p => p.X)], [.. points.Select(p => p.Y)])!;
 
     private static TrendSeries Series(params (int Day, decimal Mm)[] points) =>
         TrendSeries.Of([.. points.Select(p => new TrendPoint(Start.PlusDays(p.Day), (double)p.Mm))], isSmallest: true, 9.9m)!;
 
     private static ProfileStation At(decimal position, decimal mm) =>
-        new() { Recorded = Station(position, mm), Index = 0, Mean = new StationMean(mm, 1), Uncertainty = new MeanUncertainty(0.25, 2) };
+        new()
+        {
+            Recorded = Station(position, mm),
+            Index = 0,
+            Mean = new StationMean(mm, 1),
+            Uncertainty = new MeanUncertainty(0.25, 2),
+        };
 
     private static MeasuredProfile Profile(params (decimal Position, decimal Mm)[] stations) =>
         MeasuredProfile.Of([.. stations.Select(s => Station(s.Position, s.Mm, s.Mm))], null, null)!;
 
-    private static ChangeSinceFirst Change(params (decimal Position, decimal Then, decimal Now)[] stations) => MeasuredProfile.Of(
-        [.. stations.Select(s => Station(s.Position, s.Now))], null, new DatedProfile(Start, [.. stations.Select(s => Station(s.Position, s.Then))]))!.SinceFirst!;
+    private static ChangeSinceFirst Change(params (decimal Position, decimal Then, decimal Now)[] stations) =>
+        MeasuredProfile
+            .Of(
+                [.. stations.Select(s => Station(s.Position, s.Now))],
+                null,
+                new DatedProfile(Start, [.. stations.Select(s => Station(s.Position, s.Then))])
+            )!
+            .SinceFirst!;
 
     private static DiameterStation Station(decimal position, params decimal[] readings) =>
         new() { PositionMm = position, ReadingsMm = [.. readings.Select(r => (decimal?)r)] };

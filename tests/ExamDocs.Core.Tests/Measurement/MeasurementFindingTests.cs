@@ -35,7 +35,9 @@ public sealed class MeasurementFindingTests
         Assert.Equal(4, decided.Item().Trend!.Smallest.Points.Count);
         Assert.True(decided.Item().Trend!.Proposed > new NodaTime.LocalDate(2026, 5, 11));
         Assert.Null(decided.Until());
-        Assert.Contains(decided.Item().MeasurementSentences, s => s.Text.Contains("proposed time by which it could become a danger", StringComparison.Ordinal));
+        Assert.Contains(decided.Item().MeasurementSentences, s =>
+            s.Text.Contains("proposed time by which it could become a danger", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -65,7 +67,12 @@ public sealed class MeasurementFindingTests
     [Fact]
     public void Without_limits_only_comparisons_are_made()
     {
-        var record = GoodRecord.For("rope-bridge").Station(50, 11.0m, 11.0m).Station(180, 8.0m, 8.0m).Station(250, 11.0m, 11.0m).Station(350, 11.1m, 11.0m);
+        var record = GoodRecord
+            .For("rope-bridge")
+            .Station(50, 11.0m, 11.0m)
+            .Station(180, 8.0m, 8.0m)
+            .Station(250, 11.0m, 11.0m)
+            .Station(350, 11.1m, 11.0m);
         var decided = Decided.From(record);
 
         Assert.Equal("fit", decided.Outcome());
@@ -87,7 +94,14 @@ public sealed class MeasurementFindingTests
     }
 
     private static JsonArray Readings(double mm) =>
-        JsonNode.Parse(string.Create(CultureInfo.InvariantCulture, $$"""[{"positionMm":50,"readingsMm":[{{mm}},{{mm}}]},{"positionMm":150,"readingsMm":[{{mm + 0.2:0.0}},{{mm + 0.2:0.0}}]}]"""))!.AsArray();
+        JsonNode
+            .Parse(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $$"""[{"positionMm":50,"readingsMm":[{{mm}},{{mm}}]},{"positionMm":150,"readingsMm":[{{mm + 0.2:0.0}},{{mm + 0.2:0.0}}]}]"""
+                )
+            )!
+            .AsArray();
 
     private static JsonObject Bridge()
     {

@@ -42,7 +42,19 @@ public sealed class ProfileTests
     [Fact]
     public void The_longest_run_of_thin_neighbours_is_found()
     {
-        var profile = Profile("10: 11.0 11.0", "20: 10.9 10.9", "30: 11.0 11.0", "40: 10.8 10.8", "50: 10.7 10.7", "60: 10.9 10.9", "70: 11.0 11.0", "80: 11.1 11.1", "90: 11.2 11.2", "100: 11.0 11.0", "110: 11.0 11.0");
+        var profile = Profile(
+            "10: 11.0 11.0",
+            "20: 10.9 10.9",
+            "30: 11.0 11.0",
+            "40: 10.8 10.8",
+            "50: 10.7 10.7",
+            "60: 10.9 10.9",
+            "70: 11.0 11.0",
+            "80: 11.1 11.1",
+            "90: 11.2 11.2",
+            "100: 11.0 11.0",
+            "110: 11.0 11.0"
+        );
 
         Assert.Equal(new StationRun(40, 60, 3, IsThinner: true), profile.LongestRun);
     }

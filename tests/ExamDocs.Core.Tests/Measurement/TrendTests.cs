@@ -51,7 +51,10 @@ public sealed class TrendTests
     [Fact]
     public void Without_a_tolerance_nothing_is_projected()
     {
-        var trend = DiameterTrend.Of(Profiles((0, 11.0m), (100, 10.9m), (200, 10.8m), (300, 10.7m)), new MakersLimits { NominalDiameterMm = 11 })!;
+        var trend = DiameterTrend.Of(
+            Profiles((0, 11.0m), (100, 10.9m), (200, 10.8m), (300, 10.7m)),
+            new MakersLimits { NominalDiameterMm = 11 }
+        )!;
 
         Assert.Null(trend.Proposed);
         Assert.Null(trend.Smallest.LimitMm);
@@ -76,8 +79,16 @@ public sealed class TrendTests
     }
 
     [Fact]
-    public void A_profile_without_readings_is_passed_over() => Assert.Null(DiameterTrend.Of(
-        [.. Profiles((0, 11.0m), (100, 10.9m), (300, 10.7m)), new DatedProfile(Start.PlusDays(200), [new DiameterStation { PositionMm = 50 }])], Eleven));
+    public void A_profile_without_readings_is_passed_over() =>
+        Assert.Null(
+            DiameterTrend.Of(
+                [
+                    .. Profiles((0, 11.0m), (100, 10.9m), (300, 10.7m)),
+                    new DatedProfile(Start.PlusDays(200), [new DiameterStation { PositionMm = 50 }]),
+                ],
+                Eleven
+            )
+        );
 
     /// <summary>
     /// The answers by hand: x̄ 150, Sxx 50,000, slope -0.001, residuals +, -, -, + 0.05: s² = 0.01/2, t for two degrees
@@ -108,7 +119,8 @@ public sealed class TrendTests
     }
 
     [Fact]
-    public void A_day_beyond_the_calendar_is_none() => Assert.Null(Trend((0, 11.0m), (1000, 11.0m), (2000, 10.9999m), (3000, 10.9999m), (4000, 10.9999m))!.Smallest.ByLine);
+    public void A_day_beyond_the_calendar_is_none() =>
+        Assert.Null(Trend((0, 11.0m), (1000, 11.0m), (2000, 10.9999m), (3000, 10.9999m), (4000, 10.9999m))!.Smallest.ByLine);
 
     [Fact]
     public void The_line_is_not_swayed_by_one_wild_examination()
@@ -125,7 +137,10 @@ public sealed class TrendTests
         var random = new Random(20260511);
         for (var i = 0; i < 2000; i++)
         {
-            var points = Enumerable.Range(0, 4 + random.Next(5)).Select(n => (n * (1 + random.Next(200)), 9.5m + (random.Next(300) / 100m))).ToArray();
+            var points = Enumerable
+                .Range(0, 4 + random.Next(5))
+                .Select(n => (n * (1 + random.Next(200)), 9.5m + (random.Next(300) / 100m)))
+                .ToArray();
             if (Trend(points) is not { } trend)
                 continue;
             foreach (var series in new[] { trend.Smallest, trend.Largest }.Where(s => s.Reaches is not null))
@@ -140,6 +155,6 @@ public sealed class TrendTests
 
     private static DiameterTrend? Trend(params (int Day, decimal Mm)[] points) => DiameterTrend.Of(Profiles(points), Eleven);
 
-    private static IEnumerable<DatedProfile> Profiles(params (int Day, decimal Mm)[] points) => points.Select(p =>
-        new DatedProfile(Start.PlusDays(p.Day), [new DiameterStation { PositionMm = 50, ReadingsMm = [p.Mm, p.Mm] }]));
+    private static IEnumerable<DatedProfile> Profiles(params (int Day, decimal Mm)[] points) =>
+        points.Select(p => new DatedProfile(Start.PlusDays(p.Day), [new DiameterStation { PositionMm = 50, ReadingsMm = [p.Mm, p.Mm] }]));
 }

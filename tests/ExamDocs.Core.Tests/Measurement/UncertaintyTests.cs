@@ -19,14 +19,20 @@ public sealed class UncertaintyTests
         Assert.Equal(k, MeanUncertainty.CoverageFor(freedom), 0.005);
 
     [Fact]
-    public void Part_degrees_of_freedom_are_cut_off() =>
-        Assert.Equal(MeanUncertainty.CoverageFor(5), MeanUncertainty.CoverageFor(5.99));
+    public void Part_degrees_of_freedom_are_cut_off() => Assert.Equal(MeanUncertainty.CoverageFor(5), MeanUncertainty.CoverageFor(5.99));
 
     /// <summary>JCGM 100:2008 F.2.2.1: the step alone gives u = 0.29 of it.</summary>
     [Fact]
     public void A_single_reading_has_the_step_of_the_calliper_only()
     {
-        var uncertainty = MeanUncertainty.Of(PooledScatter.Of([[11.0m], [10.9m]]), 1, 0.1m);
+        var uncertainty = MeanUncertainty.Of(
+            PooledScatter.Of([
+                [11.0m],
+                [10.9m],
+            ]),
+            1,
+            0.1m
+        );
 
         Assert.Equal(0.029, uncertainty.StandardMm, 0.0005);
         Assert.Equal(2 * 0.1 / Math.Sqrt(12), uncertainty.ExpandedMm, 1e-12);
@@ -36,7 +42,13 @@ public sealed class UncertaintyTests
     [Fact]
     public void Scatter_is_pooled_over_the_stations()
     {
-        var scatter = PooledScatter.Of([[11.0m, 10.9m], [10.9m, 10.9m], [10.8m, 11.0m], [9.0m], []]);
+        var scatter = PooledScatter.Of([
+            [11.0m, 10.9m],
+            [10.9m, 10.9m],
+            [10.8m, 11.0m],
+            [9.0m],
+            [],
+        ]);
 
         Assert.Equal(3, scatter.DegreesOfFreedom);
         Assert.Equal(0.025 / 3, scatter.Variance, 1e-15);

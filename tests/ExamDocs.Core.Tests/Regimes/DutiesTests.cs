@@ -18,8 +18,7 @@ public sealed class DutiesTests
 
     /// <summary>Reg 10(1)(a).</summary>
     [Fact]
-    public void The_employer_is_told_forthwith() =>
-        Assert.Equal([Recipient.Employer], To("gb-loler", DutyKind.TellForthwith, hired: true));
+    public void The_employer_is_told_forthwith() => Assert.Equal([Recipient.Employer], To("gb-loler", DutyKind.TellForthwith, hired: true));
 
     /// <summary>Reg 10(1)(c) and 10(4).</summary>
     [Theory]

@@ -16,40 +16,41 @@ public sealed class IntervalTests
     private static readonly LocalDate Examined = new(2026, 5, 11);
 
     /// <summary>Regime, purpose, recorded use, months, days taken off the corresponding date.</summary>
-    public static TheoryData<string, string?, string?, int, int> Table => new()
-    {
-        // SI 1998/2307 reg 9(3)(a)(i) and (ii)
-        { "gb-loler", "lifts-persons", null, 6, 0 },
-        { "gb-loler", "accessory", null, 6, 0 },
-        { "gb-loler", "other", null, 12, 0 },
-        { "gb-loler", "fall-arrest-only", null, 6, 0 },
-        { "gb-loler", null, null, 6, 0 },
-        // SR 1999/304 reg 9(3)(a)(i) and (ii)
-        { "ni-loler", "lifts-persons", null, 6, 0 },
-        { "ni-loler", "accessory", null, 6, 0 },
-        { "ni-loler", "other", null, 12, 0 },
-        { "ni-loler", null, null, 6, 0 },
-        // HSE press release E186:02
-        { "gb-wah", "fall-arrest-only", "daily", 6, 0 },
-        { "gb-wah", "fall-arrest-only", "Arduous, daily", 3, 0 },
-        // EN 365:2004 4.4 (unofficial copy)
-        { "eu-en365", "lifts-persons", null, 12, 0 },
-        { "eu-en365", null, null, 12, 0 },
-        // DGUV Regel 112-199 (unofficial copy), 112-198 (from memory)
-        { "de", "lifts-persons", null, 12, 0 },
-        // Arrêté of 19 March 1993 art 1: less than twelve months. Arrêté of 1 March 2004 arts 23 and 24
-        { "fr", "fall-arrest-only", null, 12, -1 },
-        { "fr", "lifts-persons", null, 12, -1 },
-        { "fr", "lifts-persons", "hand-powered winch seat", 3, 0 },
-        { "fr", "lifts-persons", "power-driven", 6, 0 },
-        { "fr", "accessory", null, 12, -1 },
-        { "fr", "accessory", "hand-powered", 12, -1 },
-        { "fr", null, null, 12, -1 },
-        // AS/NZS 1891.4:2009 Table 9.1 (unofficial copy)
-        { "au-nz", "fall-arrest-only", null, 6, 0 },
-        // California Title 8, twice a year (from memory), shorter than the yearly inspection of ANSI/ASSP Z359.2 (from memory)
-        { "us", "fall-arrest-only", null, 6, 0 },
-    };
+    public static TheoryData<string, string?, string?, int, int> Table =>
+        new()
+        {
+            // SI 1998/2307 reg 9(3)(a)(i) and (ii)
+            { "gb-loler", "lifts-persons", null, 6, 0 },
+            { "gb-loler", "accessory", null, 6, 0 },
+            { "gb-loler", "other", null, 12, 0 },
+            { "gb-loler", "fall-arrest-only", null, 6, 0 },
+            { "gb-loler", null, null, 6, 0 },
+            // SR 1999/304 reg 9(3)(a)(i) and (ii)
+            { "ni-loler", "lifts-persons", null, 6, 0 },
+            { "ni-loler", "accessory", null, 6, 0 },
+            { "ni-loler", "other", null, 12, 0 },
+            { "ni-loler", null, null, 6, 0 },
+            // HSE press release E186:02
+            { "gb-wah", "fall-arrest-only", "daily", 6, 0 },
+            { "gb-wah", "fall-arrest-only", "Arduous, daily", 3, 0 },
+            // EN 365:2004 4.4 (unofficial copy)
+            { "eu-en365", "lifts-persons", null, 12, 0 },
+            { "eu-en365", null, null, 12, 0 },
+            // DGUV Regel 112-199 (unofficial copy), 112-198 (from memory)
+            { "de", "lifts-persons", null, 12, 0 },
+            // Arrêté of 19 March 1993 art 1: less than twelve months. Arrêté of 1 March 2004 arts 23 and 24
+            { "fr", "fall-arrest-only", null, 12, -1 },
+            { "fr", "lifts-persons", null, 12, -1 },
+            { "fr", "lifts-persons", "hand-powered winch seat", 3, 0 },
+            { "fr", "lifts-persons", "power-driven", 6, 0 },
+            { "fr", "accessory", null, 12, -1 },
+            { "fr", "accessory", "hand-powered", 12, -1 },
+            { "fr", null, null, 12, -1 },
+            // AS/NZS 1891.4:2009 Table 9.1 (unofficial copy)
+            { "au-nz", "fall-arrest-only", null, 6, 0 },
+            // California Title 8, twice a year (from memory), shorter than the yearly inspection of ANSI/ASSP Z359.2 (from memory)
+            { "us", "fall-arrest-only", null, 6, 0 },
+        };
 
     [Theory]
     [MemberData(nameof(Table))]
@@ -98,7 +99,12 @@ public sealed class IntervalTests
         var record = Record(regime, purpose, null);
         record["examinations"]![0]!["basis"] = basis;
         if (scheme is { } every)
-            record["examinations"]![0]!["scheme"] = new JsonObject { ["reference"] = "S-1", ["author"] = "Odile Farrowby", ["months"] = every };
+            record["examinations"]![0]!["scheme"] = new JsonObject
+            {
+                ["reference"] = "S-1",
+                ["author"] = "Odile Farrowby",
+                ["months"] = every,
+            };
         Assert.Equal(Examined.PlusMonths(months).PlusDays(days), Next(record));
     }
 
@@ -126,7 +132,10 @@ public sealed class IntervalTests
     public void The_interval_that_holds_is_handed_on_with_its_source()
     {
         var interval = Visit(Record("fr", "fall-arrest-only", null)).Items[0].Interval!;
-        Assert.Equal((12, Core.Regimes.Bound.LessThan, "arrêté of 19 March 1993 art 1"), (interval.Months, interval.Bound, interval.Source));
+        Assert.Equal(
+            (12, Core.Regimes.Bound.LessThan, "arrêté of 19 March 1993 art 1"),
+            (interval.Months, interval.Bound, interval.Source)
+        );
     }
 
     private static LocalDate? Next(JsonObject record) => Visit(record).Items[0].NextExaminationBy;

@@ -34,7 +34,13 @@ public sealed class OwnRegimeTests
     [InlineData("gb-wah", "gb-loler", "lifts-persons", "2026-11-11", "gb-loler")]
     [InlineData("gb-loler", "gb-wah", "fall-arrest-only", "2026-11-11", "gb-wah")]
     [InlineData("gb-loler", "gb-loler", "other", "2027-05-11", "gb-loler")]
-    public void The_shorter_interval_holds_and_the_fuller_particulars_are_printed(string visits, string own, string purpose, string next, string printed)
+    public void The_shorter_interval_holds_and_the_fuller_particulars_are_printed(
+        string visits,
+        string own,
+        string purpose,
+        string next,
+        string printed
+    )
     {
         var item = Determined(Sling(visits, own, purpose)).Items[0];
         Assert.Equal((next, printed), (Day(item.NextExaminationBy), item.RegimeId));
@@ -105,7 +111,13 @@ public sealed class OwnRegimeTests
     [InlineData("gb-loler", "long", "lifts-persons", "2026-11-11", true)]
     [InlineData("long", "gb-loler", "lifts-persons", "2026-11-11", true)]
     [InlineData("year", null, "lifts-persons", "2027-05-11", false)]
-    public void A_long_interval_of_the_users_own_is_a_warning_at_the_item(string visits, string? own, string purpose, string next, bool warned)
+    public void A_long_interval_of_the_users_own_is_a_warning_at_the_item(
+        string visits,
+        string? own,
+        string purpose,
+        string next,
+        bool warned
+    )
     {
         var record = Sling(visits, own, purpose);
         record.Exam()["basis"] = "exceptional";
@@ -120,7 +132,18 @@ public sealed class OwnRegimeTests
     [Fact]
     public void An_entry_that_leaves_everything_away_is_refused()
     {
-        var regime = Own("long", 12) with { HandsOver = [new HandedOver { To = "gb-wah", Source = "none", Confidence = Confidence.CommonPractice }] };
+        var regime = Own("long", 12) with
+        {
+            HandsOver =
+            [
+                new HandedOver
+                {
+                    To = "gb-wah",
+                    Source = "none",
+                    Confidence = Confidence.CommonPractice,
+                },
+            ],
+        };
         Assert.Contains(RegimeFaults.Of(regime), f => f.StartsWith("/handsOver", StringComparison.Ordinal));
     }
 

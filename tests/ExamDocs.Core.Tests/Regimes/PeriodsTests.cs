@@ -10,8 +10,18 @@ public sealed class PeriodsTests
 
     private static readonly Period<string>[] Two =
     [
-        new() { From = new(2010, 1, 1), Until = Change.PlusDays(-1), Entries = ["old"] },
-        new() { From = Change, Until = new(2029, 12, 31), Entries = ["new"] },
+        new()
+        {
+            From = new(2010, 1, 1),
+            Until = Change.PlusDays(-1),
+            Entries = ["old"],
+        },
+        new()
+        {
+            From = Change,
+            Until = new(2029, 12, 31),
+            Entries = ["new"],
+        },
     ];
 
     [Theory]
@@ -21,8 +31,12 @@ public sealed class PeriodsTests
     [InlineData(2009, 12, 31, "old")]
     [InlineData(1950, 1, 1, "old")]
     [InlineData(2030, 1, 1, "new")]
-    public void The_entries_in_force_on_the_day_are_taken_and_the_nearest_outside_all_periods(int year, int month, int day, string expected) =>
-        Assert.Equal([expected], Two.InForce(new LocalDate(year, month, day)));
+    public void The_entries_in_force_on_the_day_are_taken_and_the_nearest_outside_all_periods(
+        int year,
+        int month,
+        int day,
+        string expected
+    ) => Assert.Equal([expected], Two.InForce(new LocalDate(year, month, day)));
 
     [Fact]
     public void Without_a_day_the_newest_are_taken() => Assert.Equal(["new"], Two.InForce(null));

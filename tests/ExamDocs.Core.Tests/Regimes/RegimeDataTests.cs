@@ -15,8 +15,8 @@ public sealed class RegimeDataTests
     public static TheoryData<string> Ids => [.. RegimeIndex.All.Select(r => r.Id)];
 
     [Fact]
-    public void Every_index_line_has_a_data_file_and_every_data_file_an_index_line() => Assert.Equal(
-        RegimeIndex.All.Select(r => r.Id).Order(StringComparer.Ordinal), RegimeIndex.DataFiles.Order(StringComparer.Ordinal));
+    public void Every_index_line_has_a_data_file_and_every_data_file_an_index_line() =>
+        Assert.Equal(RegimeIndex.All.Select(r => r.Id).Order(StringComparer.Ordinal), RegimeIndex.DataFiles.Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Ids))]
@@ -27,8 +27,11 @@ public sealed class RegimeDataTests
     public void Every_rule_named_is_one_of_the_book(string id)
     {
         var regime = Of(id);
-        var named = regime.Particulars.SelectMany(p => p.Entries).SelectMany(p => p.Checks)
-            .Concat(regime.Duties.SelectMany(p => p.Entries).SelectMany(d => d.Checks)).Concat(regime.Checks.Select(c => c.Code));
+        var named = regime
+            .Particulars.SelectMany(p => p.Entries)
+            .SelectMany(p => p.Checks)
+            .Concat(regime.Duties.SelectMany(p => p.Entries).SelectMany(d => d.Checks))
+            .Concat(regime.Checks.Select(c => c.Code));
         Assert.Empty(named.Except(RuleBook.All.Select(r => r.Info.Code), StringComparer.Ordinal));
     }
 
@@ -50,8 +53,7 @@ public sealed class RegimeDataTests
 
     /// <summary>In Great Britain a finding rests on the provision that the rule's own page names.</summary>
     [Fact]
-    public void The_provisions_of_Great_Britain_are_those_of_the_rules() => Assert.All(
-        RuleBook.All.Where(r => r is RegimeRule), rule =>
+    public void The_provisions_of_Great_Britain_are_those_of_the_rules() => Assert.All(RuleBook.All.Where(r => r is RegimeRule), rule =>
         {
             var source = Of("gb-loler").SourceOf(rule.Info.Code, Day) ?? Of("gb-wah").SourceOf(rule.Info.Code, Day);
             Assert.NotNull(source);
@@ -63,21 +65,28 @@ public sealed class RegimeDataTests
     public void What_was_not_read_is_said_to_the_user(string id)
     {
         var regime = Of(id);
-        var decides = regime.Laws.SelectMany(p => p.Entries).Select(l => l.Confidence)
+        var decides = regime
+            .Laws.SelectMany(p => p.Entries)
+            .Select(l => l.Confidence)
             .Concat(regime.Intervals.SelectMany(p => p.Entries).Select(i => i.Confidence));
         if (!id.StartsWith("gb-", StringComparison.Ordinal) && decides.Any(c => c is Confidence.UnofficialCopy or Confidence.FromMemory))
             Assert.NotEmpty(regime.NotConfirmed);
         Assert.All(regime.NotConfirmed, s => Assert.Matches(@"^[A-Z0-9].*\.$", s));
     }
 
-    /// <summary>SI 1998/2307 Schedule 1 has eleven paragraphs (1 to 8(c) read as made, the rest from memory); SR 1999/304 Schedule 2 likewise (1 to 8(a) read).</summary>
+    /// <summary>
+    /// SI 1998/2307 Schedule 1 has eleven paragraphs (1 to 8(c) read as made, the rest from memory); SR 1999/304 Schedule 2 likewise (1 to
+    /// 8(a) read).
+    /// </summary>
     [Theory]
     [InlineData("gb-loler", "SI 1998/2307 Schedule 1 para 8(d)", "8(d) 8(e) 8(f) 9 10 11")]
     [InlineData("ni-loler", "SR 1999/304 Schedule 2 para 8(b)", "8(b) 8(c) 8(d) 8(e) 8(f) 9 10 11")]
     public void The_schedule_has_eleven_paragraphs_in_order_and_says_what_was_not_read(string id, string firstFromMemory, string fromMemory)
     {
         var particulars = Of(id).Particulars.InForce(Day);
-        var numbers = particulars.Select(p => int.Parse(p.Paragraph.Split('(')[0], System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        var numbers = particulars
+            .Select(p => int.Parse(p.Paragraph.Split('(')[0], System.Globalization.CultureInfo.InvariantCulture))
+            .ToList();
         Assert.Equal(Enumerable.Range(1, 11), numbers.Distinct());
         Assert.Equal(numbers.Order(), numbers);
         Assert.Equal(particulars.Count, particulars.Select(p => p.Source).ToHashSet(StringComparer.Ordinal).Count);

@@ -7,7 +7,9 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Regimes;
 
-/// <summary>The words in which a regime's data stand on the page, to the letter, and what is said of data that cannot be relied on.</summary>
+/// <summary>
+/// The words in which a regime's data stand on the page, to the letter, and what is said of data that cannot be relied on.
+/// </summary>
 public sealed class RegimeWordsTests
 {
     [Theory]
@@ -22,19 +24,37 @@ public sealed class RegimeWordsTests
     [InlineData(Bound.AtMost, Confidence.Read, "12 months for slings (a standard)")]
     [InlineData(Bound.LessThan, Confidence.FromMemory, "less than 12 months for slings (a standard, from memory)")]
     [InlineData(Bound.AtMost, Confidence.UnofficialCopy, "12 months for slings (a standard, unofficial copy)")]
-    public void An_interval_in_words(Bound bound, Confidence confidence, string words) => Assert.Equal(
-        words, new ExaminationInterval { Months = 12, Bound = bound, What = "for slings", Source = "a standard", Confidence = confidence }.Why);
+    public void An_interval_in_words(Bound bound, Confidence confidence, string words) =>
+        Assert.Equal(
+            words,
+            new ExaminationInterval
+            {
+                Months = 12,
+                Bound = bound,
+                What = "for slings",
+                Source = "a standard",
+                Confidence = confidence,
+            }.Why
+        );
 
     [Theory]
     [InlineData("Lifting Act", "No 5", "Lifting Act (No 5)")]
     [InlineData("EN 365", "EN 365", "EN 365")]
     public void A_law_is_cited_with_its_number_where_that_is_another(string title, string number, string cited) =>
-        Assert.Equal(cited, new Law { Title = title, Number = number, Confidence = Confidence.Read }.Cited);
+        Assert.Equal(
+            cited,
+            new Law
+            {
+                Title = title,
+                Number = number,
+                Confidence = Confidence.Read,
+            }.Cited
+        );
 
     /// <summary>Of several intervals for one purpose the shortest is the longest that a basis may state.</summary>
     [Fact]
-    public void The_shortest_interval_of_a_purpose_binds_a_basis() => Assert.Equal(
-        6, With(Entry(12), Entry(6)).MonthsFor(Purpose.Accessory, null));
+    public void The_shortest_interval_of_a_purpose_binds_a_basis() =>
+        Assert.Equal(6, With(Entry(12), Entry(6)).MonthsFor(Purpose.Accessory, null));
 
     [Fact]
     public void What_no_rule_of_retention_names_is_not_told() =>
@@ -43,12 +63,33 @@ public sealed class RegimeWordsTests
     [Fact]
     public void A_rule_that_no_regime_can_ask_for_is_named_with_those_that_can()
     {
-        var askable = ExamDocs.Core.Rules.RuleBook.All.Where(r => r is ExamDocs.Core.Rules.RegimeRule).Select(r => r.Info.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+        var askable = ExamDocs
+            .Core.Rules.RuleBook.All.Where(r => r is ExamDocs.Core.Rules.RegimeRule)
+            .Select(r => r.Info.Code)
+            .Distinct(StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .ToList();
         Assert.True(askable.Count > 2);
         var fault = $"/: PAR999 is no rule that a regime can ask for; type one of {string.Join(", ", askable)}, or take it out";
         Assert.Equal([fault], RegimeFaults.Of(Gb with { Checks = [.. Gb.Checks, new AskedRule("PAR999", "invented")] }));
-        Assert.Equal([fault], RegimeFaults.Of(Gb with { Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"] }] })] }));
-        Assert.Equal([fault], RegimeFaults.Of(Gb with { Particulars = [.. Gb.Particulars.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"] }] })] }));
+        Assert.Equal(
+            [fault],
+            RegimeFaults.Of(
+                Gb with
+                {
+                    Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"] }] })],
+                }
+            )
+        );
+        Assert.Equal(
+            [fault],
+            RegimeFaults.Of(
+                Gb with
+                {
+                    Particulars = [.. Gb.Particulars.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"] }] })],
+                }
+            )
+        );
         Assert.Empty(RegimeFaults.Of(Gb));
     }
 
@@ -57,8 +98,12 @@ public sealed class RegimeWordsTests
     {
         var wrong = Gb with { Laws = [Gb.Laws[0] with { From = new(2020, 1, 1) }, Gb.Laws[0] with { From = new(2019, 1, 1) }] };
         Assert.Equal(
-            ["/laws: the periods do not follow one another; give every one after the first its from, and end each the day before the next begins"],
-            RegimeFaults.Of(wrong));
+            [
+                "/laws: the periods do not follow one another; give every one after the first its from, and end each the day "
+                    + "before the next begins",
+            ],
+            RegimeFaults.Of(wrong)
+        );
     }
 
     /// <summary>Two periods from one day leave none of it to the first.</summary>
@@ -73,9 +118,19 @@ public sealed class RegimeWordsTests
     [Fact]
     public void A_period_may_be_a_single_day_and_none_may_end_before_it_begins()
     {
-        Period<string> day = new() { From = new(2020, 1, 1), Until = new(2020, 1, 1), Entries = ["a"] };
+        Period<string> day = new()
+        {
+            From = new(2020, 1, 1),
+            Until = new(2020, 1, 1),
+            Entries = ["a"],
+        };
         Assert.True(new[] { day }.FollowOneAnother());
-        Period<string> next = new() { From = new(2020, 1, 2), Until = new(2019, 1, 1), Entries = ["b"] };
+        Period<string> next = new()
+        {
+            From = new(2020, 1, 2),
+            Until = new(2019, 1, 1),
+            Entries = ["b"],
+        };
         Assert.False(new[] { day, next }.FollowOneAnother());
     }
 
@@ -88,7 +143,11 @@ public sealed class RegimeWordsTests
         var sound = JsonSerializer.Serialize(Gb, RuleJson.Options);
         Assert.Equal("Regimes/Data/xx.json: id gb-loler", Refused(sound));
         var unsound = JsonSerializer.Serialize(Gb with { Laws = [Gb.Laws[0], Gb.Laws[0]] }, RuleJson.Options);
-        Assert.StartsWith("Regimes/Data/xx.json: id gb-loler; /laws: the periods do not follow one another", Refused(unsound), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Regimes/Data/xx.json: id gb-loler; /laws: the periods do not follow one another",
+            Refused(unsound),
+            StringComparison.Ordinal
+        );
         using var whole = new MemoryStream(Encoding.UTF8.GetBytes(sound));
         Assert.Equal("gb-loler", RegimeIndex.Read("gb-loler", whole).Id);
     }
@@ -102,13 +161,25 @@ public sealed class RegimeWordsTests
         Assert.Empty(Array.Empty<Period<string>>().InForce(null));
     }
 
-    /// <summary>A rule that several parts of the data name rests on the particular, then on the duty, then on what is asked beside them.</summary>
+    /// <summary>
+    /// A rule that several parts of the data name rests on the particular, then on the duty, then on what is asked beside them.
+    /// </summary>
     [Fact]
     public void A_rule_rests_on_the_first_that_names_it()
     {
         var day = new LocalDate(2026, 5, 11);
-        var particular = Gb with { Particulars = [.. Gb.Particulars.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "particular" }] })] };
-        var duty = Gb with { Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "duty" }] })], Checks = [new AskedRule("PAR999", "beside")] };
+        var particular = Gb with
+        {
+            Particulars =
+            [
+                .. Gb.Particulars.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "particular" }] }),
+            ],
+        };
+        var duty = Gb with
+        {
+            Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "duty" }] })],
+            Checks = [new AskedRule("PAR999", "beside")],
+        };
         Assert.Equal("duty", duty.SourceOf("PAR999", day));
         Assert.Equal("particular", (duty with { Particulars = particular.Particulars }).SourceOf("PAR999", day));
         Assert.Equal("beside", (Gb with { Checks = duty.Checks }).SourceOf("PAR999", day));
@@ -124,7 +195,10 @@ public sealed class RegimeWordsTests
         var item = record["items"]![0]!;
         item["purpose"] = "other";
         var examination = record["examinations"]![0]!;
-        (examination["basis"], examination["scheme"]) = (basis, System.Text.Json.Nodes.JsonNode.Parse("""{"reference":"S","author":"A","months":3}"""));
+        (examination["basis"], examination["scheme"]) = (
+            basis,
+            System.Text.Json.Nodes.JsonNode.Parse("""{"reference":"S","author":"A","months":3}""")
+        );
         var read = ExamDocs.Intake.Json.JsonRecordReader.Read(Encoding.UTF8.GetBytes(record.ToJsonString()), "visit.json").Record!;
         var context = new ExamDocs.Core.Cases.RecordContext(read, ExamDocs.Core.Records.History.None, new LocalDate(2026, 5, 12));
         var examined = context.Examinations[0];
@@ -140,7 +214,14 @@ public sealed class RegimeWordsTests
 
     private static Regime Gb => RegimeIndex.Find("gb-loler")!;
 
-    private static ExaminationInterval Entry(int months) => new() { Months = months, What = "invented", Source = "invented", Confidence = Confidence.Read };
+    private static ExaminationInterval Entry(int months) =>
+        new()
+        {
+            Months = months,
+            What = "invented",
+            Source = "invented",
+            Confidence = Confidence.Read,
+        };
 
     private static Regime With(params ExaminationInterval[] entries) => Gb with { Intervals = [new() { Entries = entries }] };
 }

@@ -68,7 +68,10 @@ public sealed class RetentionTests
     public void A_record_is_kept_until_the_next(string regime)
     {
         var next = new LocalDate(2025, 7, 10);
-        Assert.Equal((next, Confidence.FromMemory), (Of(regime, KeptDocument.PeriodicReport, next)!.Until, Of(regime, KeptDocument.PeriodicReport)!.Confidence));
+        Assert.Equal(
+            (next, Confidence.FromMemory),
+            (Of(regime, KeptDocument.PeriodicReport, next)!.Until, Of(regime, KeptDocument.PeriodicReport)!.Confidence)
+        );
         Assert.Null(Of(regime, KeptDocument.PeriodicReport)!.AtLeastUntil);
     }
 
@@ -78,8 +81,8 @@ public sealed class RetentionTests
     [InlineData("fr")]
     [InlineData("au-nz")]
     [InlineData("us")]
-    public void Where_no_source_says_how_long_no_date_is_made_up(string regime) => Assert.All(
-        Enum.GetValues<KeptDocument>().Where(d => d is not KeptDocument.DeclarationOfConformity), document =>
+    public void Where_no_source_says_how_long_no_date_is_made_up(string regime) =>
+        Assert.All(Enum.GetValues<KeptDocument>().Where(d => d is not KeptDocument.DeclarationOfConformity), document =>
         {
             var keep = Of(regime, document, new(2025, 7, 10))!;
             Assert.False(keep.IsKnown);

@@ -14,14 +14,27 @@ namespace ExamDocs.Core.Tests.Rules;
 internal static class GoodRecord
 {
     /// <summary>Places in the record by what stands there.</summary>
-    public const int Harness = 0, Bridge = 1, Connector = 2, Helmet = 3, EarlierOfConnector = 4;
+    public const int Harness = 0,
+        Bridge = 1,
+        Connector = 2,
+        Helmet = 3,
+        EarlierOfConnector = 4;
 
     public static readonly LocalDate AsOf = new(2026, 6, 1);
 
     public static JsonNode Json()
     {
         var record = JsonNode.Parse(Text)!;
-        foreach (var (index, category) in new[] { (Harness, "harness"), (Bridge, "rope-bridge"), (Connector, "connector"), (Helmet, "helmet"), (EarlierOfConnector, "connector") })
+        foreach (
+            var (index, category) in new[]
+            {
+                (Harness, "harness"),
+                (Bridge, "rope-bridge"),
+                (Connector, "connector"),
+                (Helmet, "helmet"),
+                (EarlierOfConnector, "connector"),
+            }
+        )
             Answer(record["examinations"]![index]!.AsObject(), category);
         var abrasion = record["examinations"]![Harness]!["observations"]!.AsArray().Single(o => (string?)o!["criterion"] is "abrasion")!;
         abrasion["state"] = "defect";
@@ -36,9 +49,13 @@ internal static class GoodRecord
     }
 
     /// <summary>Every required criterion of the category clear.</summary>
-    private static void Answer(JsonObject examination, string category) => examination["observations"] = new JsonArray(
-        [.. Catalogue.Find(category)!.Criteria.Where(c => c.Required)
-            .Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" })]);
+    private static void Answer(JsonObject examination, string category) =>
+        examination["observations"] = new JsonArray([
+            .. Catalogue
+                .Find(category)!
+                .Criteria.Where(c => c.Required)
+                .Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" }),
+        ]);
 
     private const string Text = """
         {

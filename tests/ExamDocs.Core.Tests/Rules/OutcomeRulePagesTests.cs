@@ -6,9 +6,11 @@ namespace ExamDocs.Core.Tests.Rules;
 public sealed class OutcomeRulePagesTests
 {
     public static TheoryData<string> Codes =>
-    [
-        .. Enumerable.Range(1, 11).Select(n => $"W{n}"), .. Enumerable.Range(0, 7).Select(n => $"U{n}"), .. Enumerable.Range(1, 3).Select(n => $"D{n}"),
-    ];
+        [
+            .. Enumerable.Range(1, 11).Select(n => $"W{n}"),
+            .. Enumerable.Range(0, 7).Select(n => $"U{n}"),
+            .. Enumerable.Range(1, 3).Select(n => $"D{n}"),
+        ];
 
     [Theory]
     [MemberData(nameof(Codes))]
@@ -19,7 +21,9 @@ public sealed class OutcomeRulePagesTests
         var at = Array.IndexOf(page, $"<a id=\"{code.ToLowerInvariant()}\"></a>");
         Assert.True(at > 0, $"{code} has no place on the page");
         Assert.Equal(
-            [$"## {code}: {rule.Title}", $"**Why.** {rule.Why}", $"**Source.** {rule.Source}"], [page[at + 2], page[at + 6], page[at + 8]]);
+            [$"## {code}: {rule.Title}", $"**Why.** {rule.Why}", $"**Source.** {rule.Source}"],
+            [page[at + 2], page[at + 6], page[at + 8]]
+        );
         Assert.All([rule.Title, rule.Why, rule.Source], text => Assert.True(text.Length > 10, text));
     }
 

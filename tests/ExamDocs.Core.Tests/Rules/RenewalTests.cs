@@ -45,7 +45,9 @@ public sealed class RenewalTests
         var earlier = record["examinations"]![GoodRecord.Bridge]!.DeepClone();
         (earlier["examinedOn"], earlier["conclusion"]) = ("2025-11-11", "withdraw");
         record["examinations"]!.AsArray().Add(earlier);
-        record["releases"]!.AsArray().Add(JsonNode.Parse($$"""{ "item": "BRG-1", "by": "ex1", "on": "{{released}}", "grounds": "knot dressed anew" }"""));
+        record["releases"]!
+            .AsArray()
+            .Add(JsonNode.Parse($$"""{ "item": "BRG-1", "by": "ex1", "on": "{{released}}", "grounds": "knot dressed anew" }"""));
 
         Assert.Equal(found, GoodRecord.Check(record).Any(f => f.Code is "REN009"));
     }
@@ -81,15 +83,22 @@ public sealed class RenewalTests
         record["renewals"]![0]!["removedPart"] = "OLD-1";
         Assert.Contains(GoodRecord.Check(record), f => f.Code is "REN006");
 
-        record["disposals"]!.AsArray().Add(JsonNode.Parse($$"""{ "item": "OLD-1", "action": "{{action}}", "by": "Ida Brackenfold", "on": "2025-11-12" }"""));
+        record["disposals"]!
+            .AsArray()
+            .Add(JsonNode.Parse($$"""{ "item": "OLD-1", "action": "{{action}}", "by": "Ida Brackenfold", "on": "2025-11-12" }"""));
         Assert.DoesNotContain(GoodRecord.Check(record), f => f.Code is "REN006");
     }
 
     private static JsonNode WithClimber()
     {
         var record = GoodRecord.Json();
-        record["people"]!.AsArray().Add(JsonNode.Parse(
-            """{ "id": "cl1", "name": "Ove Tarnby", "address": "7 Alder Row, Fenmarsh", "qualifications": "climber", "selfEmployed": true }"""));
+        record["people"]!
+            .AsArray()
+            .Add(
+                JsonNode.Parse(
+                    """{ "id": "cl1", "name": "Ove Tarnby", "address": "7 Alder Row, Fenmarsh", "qualifications": "climber", "selfEmployed": true }"""
+                )
+            );
         return record;
     }
 }

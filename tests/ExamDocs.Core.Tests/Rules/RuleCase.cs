@@ -35,39 +35,43 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
     public static RuleCase Leads(string code, string pointer, string json, params string[] found) =>
         new(code, $"{pointer} holds {json}", found, With(pointer, json));
 
-    public static Action<JsonNode> With(string pointer, string json) => record =>
-    {
-        var (owner, last) = Owner(record, pointer);
-        if (owner is JsonArray list)
-            list.Add(JsonNode.Parse(json));
-        else
-            owner.AsObject()[last] = JsonNode.Parse(json);
-    };
+    public static Action<JsonNode> With(string pointer, string json) =>
+        record =>
+        {
+            var (owner, last) = Owner(record, pointer);
+            if (owner is JsonArray list)
+                list.Add(JsonNode.Parse(json));
+            else
+                owner.AsObject()[last] = JsonNode.Parse(json);
+        };
 
     /// <summary>A list grows by a copy of one of its elements, altered.</summary>
-    public static Action<JsonNode> WithCopy(string list, int of, Action<JsonNode>? altered = null) => record =>
-    {
-        var elements = At(record, list).AsArray();
-        var copy = elements[of]!.DeepClone();
-        altered?.Invoke(copy);
-        elements.Add(copy);
-    };
+    public static Action<JsonNode> WithCopy(string list, int of, Action<JsonNode>? altered = null) =>
+        record =>
+        {
+            var elements = At(record, list).AsArray();
+            var copy = elements[of]!.DeepClone();
+            altered?.Invoke(copy);
+            elements.Add(copy);
+        };
 
-    public static Action<JsonNode> Without(string pointer) => record =>
-    {
-        var (owner, last) = Owner(record, pointer);
-        if (owner is JsonArray list)
-            list.RemoveAt(int.Parse(last, CultureInfo.InvariantCulture));
-        else
-            Assert.True(owner.AsObject().Remove(last), $"the good record has no {pointer} to take out");
-    };
+    public static Action<JsonNode> Without(string pointer) =>
+        record =>
+        {
+            var (owner, last) = Owner(record, pointer);
+            if (owner is JsonArray list)
+                list.RemoveAt(int.Parse(last, CultureInfo.InvariantCulture));
+            else
+                Assert.True(owner.AsObject().Remove(last), $"the good record has no {pointer} to take out");
+        };
 
     /// <summary>Several slips one after the other.</summary>
-    public static Action<JsonNode> All(params Action<JsonNode>[] slips) => record =>
-    {
-        foreach (var slip in slips)
-            slip(record);
-    };
+    public static Action<JsonNode> All(params Action<JsonNode>[] slips) =>
+        record =>
+        {
+            foreach (var slip in slips)
+                slip(record);
+        };
 
     private static (JsonNode Owner, string Last) Owner(JsonNode record, string pointer)
     {
@@ -76,8 +80,12 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
     }
 
     /// <summary>The node at the pointer; an object that is not there yet is made.</summary>
-    private static JsonNode At(JsonNode record, string pointer) => pointer.Split('/', StringSplitOptions.RemoveEmptyEntries)
-        .Aggregate(record, (node, step) => node is JsonArray list
-            ? list[int.Parse(step, CultureInfo.InvariantCulture)]!
-            : node[step] ?? (node[step] = new JsonObject()));
+    private static JsonNode At(JsonNode record, string pointer) =>
+        pointer
+            .Split('/', StringSplitOptions.RemoveEmptyEntries)
+            .Aggregate(record, (node, step) =>
+                node is JsonArray list
+                    ? list[int.Parse(step, CultureInfo.InvariantCulture)]!
+                    : node[step] ?? (node[step] = new JsonObject())
+            );
 }

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+
 namespace ExamDocs.Core.Tests.Rules;
 
 /// <summary>Every rule answers to its own slip, at its place, and keeps quiet about a good record.</summary>
@@ -19,9 +20,11 @@ public sealed class RuleCasesTests
         var found = GoodRecord.Check(record, rule.History, rule.Rules);
         Assert.Equal(
             rule.Pointers.Order(StringComparer.Ordinal),
-            found.Where(f => string.Equals(f.Code, rule.Code, StringComparison.Ordinal)).Select(f => f.Path).Order(StringComparer.Ordinal));
+            found.Where(f => string.Equals(f.Code, rule.Code, StringComparison.Ordinal)).Select(f => f.Path).Order(StringComparer.Ordinal)
+        );
         Assert.Equal(
             (rule.Besides?.Split(' ') ?? []).Append(rule.Code).Order(StringComparer.Ordinal),
-            found.Select(f => f.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+            found.Select(f => f.Code).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
+        );
     }
 }

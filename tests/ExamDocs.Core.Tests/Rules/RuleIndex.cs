@@ -5,7 +5,11 @@ namespace ExamDocs.Core.Tests.Rules;
 /// <summary>What can be wrong with an index of rules. Plain functions over lists, so that each can be shown to fail.</summary>
 internal static partial class RuleIndex
 {
-    [GeneratedRegex("^((PAR|CON|DAT|IDN|MEA|REN|INT)[0-9]{3}|W([1-9]|1[01])|U[0-6]|D[1-3])$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1_000)]
+    [GeneratedRegex(
+        "^((PAR|CON|DAT|IDN|MEA|REN|INT)[0-9]{3}|W([1-9]|1[01])|U[0-6]|D[1-3])$",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1_000
+    )]
     private static partial Regex Shape { get; }
 
     /// <summary>Concrete rule types that the index has no line for, by name.</summary>
@@ -13,10 +17,13 @@ internal static partial class RuleIndex
     /// <param name="rule">What makes a type a rule.</param>
     /// <param name="indexed">The rules that the index holds.</param>
     public static IReadOnlyList<string> Forgotten(IEnumerable<Type> types, Type rule, IEnumerable<object> indexed) =>
-    [
-        .. types.Where(t => t is { IsAbstract: false, IsInterface: false } && rule.IsAssignableFrom(t))
-            .Except(indexed.Select(r => r.GetType())).Select(t => t.Name).Order(StringComparer.Ordinal),
-    ];
+        [
+            .. types
+                .Where(t => t is { IsAbstract: false, IsInterface: false } && rule.IsAssignableFrom(t))
+                .Except(indexed.Select(r => r.GetType()))
+                .Select(t => t.Name)
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>Codes that stand more than once.</summary>
     public static IReadOnlyList<string> Shared(IEnumerable<string> codes) =>

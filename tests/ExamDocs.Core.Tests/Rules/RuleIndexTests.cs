@@ -13,7 +13,12 @@ public sealed class RuleIndexTests
     private static readonly Type[] CoreTypes = typeof(RuleBook).Assembly.GetTypes();
 
     private static readonly IReadOnlyList<object> IndexedOutcomeRules =
-        [.. OutcomeRules.OfExamination, .. OutcomeRules.Withdrawing, .. OutcomeRules.Undetermining, .. OutcomeRules.Limiting];
+    [
+        .. OutcomeRules.OfExamination,
+        .. OutcomeRules.Withdrawing,
+        .. OutcomeRules.Undetermining,
+        .. OutcomeRules.Limiting,
+    ];
 
     /// <summary>Texts of rules that reading can find broken, wherever in the room they are kept.</summary>
     private static readonly IReadOnlyList<RuleInfo> IntakeTexts = [.. TextsIn(typeof(IntakeRules).Assembly.GetTypes())];
@@ -76,11 +81,13 @@ public sealed class RuleIndexTests
 
     [Fact]
     public void A_planted_text_that_no_list_holds_is_found() =>
-        Assert.Equal(PlantedTexts.Forgotten, Assert.Single(TextsIn([typeof(PlantedTexts)]).Except(ListsIn([typeof(PlantedTexts)]).SelectMany(l => l))));
+        Assert.Equal(
+            PlantedTexts.Forgotten,
+            Assert.Single(TextsIn([typeof(PlantedTexts)]).Except(ListsIn([typeof(PlantedTexts)]).SelectMany(l => l)))
+        );
 
     [Fact]
-    public void A_planted_second_use_of_a_code_is_named() =>
-        Assert.Equal(["PAR005"], RuleIndex.Shared([.. BookCodes, "PAR005"]));
+    public void A_planted_second_use_of_a_code_is_named() => Assert.Equal(["PAR005"], RuleIndex.Shared([.. BookCodes, "PAR005"]));
 
     [Theory]
     [InlineData("PAR05")]
@@ -89,8 +96,7 @@ public sealed class RuleIndexTests
     [InlineData("W12")]
     [InlineData("U7")]
     [InlineData("D0")]
-    public void A_planted_code_of_another_shape_is_named(string code) =>
-        Assert.Equal([code], RuleIndex.Misshapen([.. BookCodes, code]));
+    public void A_planted_code_of_another_shape_is_named(string code) => Assert.Equal([code], RuleIndex.Misshapen([.. BookCodes, code]));
 
     [Fact]
     public void A_planted_code_without_a_case_is_named() =>
@@ -101,11 +107,12 @@ public sealed class RuleIndexTests
     private static IEnumerable<IReadOnlyList<RuleInfo>> ListsIn(IEnumerable<Type> types) => StaticsOf<IReadOnlyList<RuleInfo>>(types);
 
     /// <summary>Values of every static field of the kind, those behind properties too.</summary>
-    private static IEnumerable<T> StaticsOf<T>(IEnumerable<Type> types) => types
-        .Where(t => !t.ContainsGenericParameters)
-        .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
-        .Where(f => f.FieldType == typeof(T))
-        .Select(f => (T)f.GetValue(null)!);
+    private static IEnumerable<T> StaticsOf<T>(IEnumerable<Type> types) =>
+        types
+            .Where(t => !t.ContainsGenericParameters)
+            .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
+            .Where(f => f.FieldType == typeof(T))
+            .Select(f => (T)f.GetValue(null)!);
 
     private sealed class PlantedRule() : Rule<VisitCase>(new RuleInfo("PAR999", Severity.Note, "Planted", "Planted.", "Planted.", "none"));
 

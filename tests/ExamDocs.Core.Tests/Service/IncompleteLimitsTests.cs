@@ -41,9 +41,13 @@ public sealed class IncompleteLimitsTests
         Assert.Contains("U3", Decided.From(record).Codes("A"), StringComparison.Ordinal);
     }
 
-    private static string Limits(string? maker, string? model, string? part) => $$"""
-        {{{Member("maker", maker)}}{{Member("model", model)}}{{Member("partNumber", part)}}"source":{"title":"Use and care","revision":"C","page":"7"},"maxUseYears":6}
-        """;
+    private static string Limits(string? maker, string? model, string? part) =>
+        $$"""
+            {{{Member("maker", maker)}}{{Member("model", model)}}{{Member(
+                "partNumber",
+                part
+            )}}"source":{"title":"Use and care","revision":"C","page":"7"},"maxUseYears":6}
+            """;
 
     private static string Member(string name, string? value) => value is null ? "" : $"\"{name}\":\"{value}\",";
 }

@@ -34,7 +34,9 @@ public sealed class PartNumberLimitsTests
         }
     }
 
-    /// <summary>The strict entry alone, or beside one for every part: without it the item would have no limit, or the generous one.</summary>
+    /// <summary>
+    /// The strict entry alone, or beside one for every part: without it the item would have no limit, or the generous one.
+    /// </summary>
     [Theory]
     [InlineData("SP-1", "", "withdraw")]
     [InlineData("", "", "withdraw")]
@@ -64,12 +66,25 @@ public sealed class PartNumberLimitsTests
     [Theory]
     [InlineData("""{"partNumber":"A","maxUseYears":9,"maxAgeYears":2}""", """{"partNumber":"B","maxUseYears":9}""", "withdraw", "W5")]
     [InlineData("""{"partNumber":"A","maxUseYears":9}""", """{"partNumber":"B","maxUseYears":9,"maxCleanings":3}""", "withdraw", "W5")]
-    [InlineData("""{"partNumber":"A","maxUseYears":9,"nominalDiameterMm":11.0,"diameterTolerancePercent":10}""",
-        """{"partNumber":"B","maxUseYears":9,"nominalDiameterMm":11.0,"diameterTolerancePercent":2}""", "withdraw", "W7")]
-    [InlineData("""{"partNumber":"A","maxUseYears":9,"nominalDiameterMm":11.0,"diameterTolerancePercent":10}""",
-        """{"partNumber":"B","maxUseYears":9,"nominalDiameterMm":8.0,"diameterTolerancePercent":10}""", "withdraw", "W7")]
+    [InlineData(
+        """{"partNumber":"A","maxUseYears":9,"nominalDiameterMm":11.0,"diameterTolerancePercent":10}""",
+        """{"partNumber":"B","maxUseYears":9,"nominalDiameterMm":11.0,"diameterTolerancePercent":2}""",
+        "withdraw",
+        "W7"
+    )]
+    [InlineData(
+        """{"partNumber":"A","maxUseYears":9,"nominalDiameterMm":11.0,"diameterTolerancePercent":10}""",
+        """{"partNumber":"B","maxUseYears":9,"nominalDiameterMm":8.0,"diameterTolerancePercent":10}""",
+        "withdraw",
+        "W7"
+    )]
     [InlineData("""{"partNumber":"A","maxUseYears":9}""", """{"partNumber":"B"}""", "undetermined", "U5")]
-    [InlineData("""{"partNumber":"A","maxUseYears":9}""", """{"partNumber":"B","unobtainable":{"sought":"asked","useUntil":"2026-05-10"}}""", "withdraw", "W5")]
+    [InlineData(
+        """{"partNumber":"A","maxUseYears":9}""",
+        """{"partNumber":"B","unobtainable":{"sought":"asked","useUntil":"2026-05-10"}}""",
+        "withdraw",
+        "W5"
+    )]
     [InlineData("""{"partNumber":"A","maxUseYears":9}""", """{"partNumber":"B","maxUseYears":9}""", "fit", "")]
     public void Every_entry_binds(string one, string other, string outcome, string code)
     {
@@ -87,7 +102,11 @@ public sealed class PartNumberLimitsTests
     [Fact]
     public void The_shortest_interval_holds()
     {
-        var record = Sling("", """{"partNumber":"A","maxUseYears":9,"intervalMonths":5}""", """{"partNumber":"B","maxUseYears":9,"intervalMonths":3}""");
+        var record = Sling(
+            "",
+            """{"partNumber":"A","maxUseYears":9,"intervalMonths":5}""",
+            """{"partNumber":"B","maxUseYears":9,"intervalMonths":3}"""
+        );
         Assert.Equal("2026-08-11", Decided.From(record).Next());
         record.Item()["partNumber"] = "a";
         Assert.Equal("2026-10-11", Decided.From(record).Next());
@@ -120,7 +139,9 @@ public sealed class PartNumberLimitsTests
     [InlineData("SP-1", "SP-2", "SP-3", false)]
     public void Two_entries_for_one_part_are_a_tie(string one, string other, string own, bool tie)
     {
-        var decided = Decided.From(Sling(own, $$"""{"partNumber":"{{one}}","maxUseYears":9}""", $$"""{"partNumber":"{{other}}","maxUseYears":9}"""));
+        var decided = Decided.From(
+            Sling(own, $$"""{"partNumber":"{{one}}","maxUseYears":9}""", $$"""{"partNumber":"{{other}}","maxUseYears":9}""")
+        );
         Assert.Equal((tie, tie ? "undetermined" : "fit"), (decided.Finds("CON009"), decided.Outcome()));
     }
 
@@ -128,14 +149,26 @@ public sealed class PartNumberLimitsTests
     [Fact]
     public void The_documents_of_all_entries_are_named()
     {
-        var record = Sling("", """{"partNumber":"A","maxUseYears":9,"maxStorageYears":4,"permittedParts":["X","Y"],"retying":"user","noLimit":false}""",
-            """{"partNumber":"B","maxUseYears":7,"maxAgeYears":12,"permittedParts":["Y"],"retying":"maker"}""");
+        var record = Sling(
+            "",
+            """{"partNumber":"A","maxUseYears":9,"maxStorageYears":4,"permittedParts":["X","Y"],"retying":"user","noLimit":false}""",
+            """{"partNumber":"B","maxUseYears":7,"maxAgeYears":12,"permittedParts":["Y"],"retying":"maker"}"""
+        );
         record["limits"]![1]!["source"] = JsonNode.Parse("""{"title":"Another sheet","revision":"3","page":"1"}""");
         var item = Decided.From(record).Item();
 
         Assert.Equal(["Use and care", "Another sheet"], item.LimitsSources.Select(s => s.Title));
-        Assert.Equal((7, 4, 12, "Y", Records.Retying.Maker, false),
-            (item.Limits!.MaxUseYears, item.Limits.MaxStorageYears, item.Limits.MaxAgeYears, string.Join(' ', item.Limits.PermittedParts!), item.Limits.Retying, item.Limits.NoLimit));
+        Assert.Equal(
+            (7, 4, 12, "Y", Records.Retying.Maker, false),
+            (
+                item.Limits!.MaxUseYears,
+                item.Limits.MaxStorageYears,
+                item.Limits.MaxAgeYears,
+                string.Join(' ', item.Limits.PermittedParts!),
+                item.Limits.Retying,
+                item.Limits.NoLimit
+            )
+        );
         var warning = Assert.Single(item.Findings, f => f.Code == "CON030");
         Assert.Contains("maxUseYears 7 of part B, maxStorageYears 4 of part A", warning.Message, StringComparison.Ordinal);
     }

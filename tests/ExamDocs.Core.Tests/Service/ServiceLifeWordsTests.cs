@@ -8,7 +8,12 @@ namespace ExamDocs.Core.Tests.Service;
 /// <summary>The words that stand on the page beside a limit, to the letter: a reader checks the limit by them.</summary>
 public sealed class ServiceLifeWordsTests
 {
-    private static readonly LimitsSource Instructions = new() { Title = "Use and care", Revision = "C", Page = "7" };
+    private static readonly LimitsSource Instructions = new()
+    {
+        Title = "Use and care",
+        Revision = "C",
+        Page = "7",
+    };
 
     [Theory]
     [InlineData("Use and care", "C", "7", "Use and care, revision C, page 7")]
@@ -18,7 +23,15 @@ public sealed class ServiceLifeWordsTests
     [InlineData(null, "C", "7", "maker's document not recorded")]
     public void The_document_is_named_with_what_is_recorded_of_it(string? title, string? revision, string? page, string expected)
     {
-        var limits = new MakersLimits { Source = new() { Title = title, Revision = revision, Page = page } };
+        var limits = new MakersLimits
+        {
+            Source = new()
+            {
+                Title = title,
+                Revision = revision,
+                Page = page,
+            },
+        };
         Assert.Equal(expected, LimitsSourceText.Of(limits));
         Assert.Equal($" ({expected})", LimitsSourceText.Beside(limits));
     }
@@ -27,26 +40,46 @@ public sealed class ServiceLifeWordsTests
     public void No_document_at_all_is_said_too() => Assert.Equal("maker's document not recorded", LimitsSourceText.Of(new MakersLimits()));
 
     [Fact]
-    public void The_marked_day_of_obsolescence_is_named() => Assert.Equal(
-        "End of service 1 Feb 2034: obsolescence on 1 Feb 2034, as marked on the item",
-        Life(new Item { ObsoleteOn = PartialDate.Of(new(2034, 2, 1)) }).Sentence.Text);
+    public void The_marked_day_of_obsolescence_is_named() =>
+        Assert.Equal(
+            "End of service 1 Feb 2034: obsolescence on 1 Feb 2034, as marked on the item",
+            Life(new Item { ObsoleteOn = PartialDate.Of(new(2034, 2, 1)) }).Sentence.Text
+        );
 
     [Fact]
-    public void Use_counted_from_manufacture_is_said_to_be() => Assert.Equal(
-        "End of service 1 Feb 2030: 6 years in use from manufacture on 1 Feb 2024, first use not being recorded (Use and care, revision C, page 7)",
-        Life(new Item { Manufactured = PartialDate.Of(new(2024, 2, 1)) }, new MakersLimits { MaxUseYears = 6, Source = Instructions }).Sentence.Text);
+    public void Use_counted_from_manufacture_is_said_to_be() =>
+        Assert.Equal(
+            "End of service 1 Feb 2030: 6 years in use from manufacture on 1 Feb 2024, first use not being recorded (Use and "
+                + "care, revision C, page 7)",
+            Life(
+                new Item { Manufactured = PartialDate.Of(new(2024, 2, 1)) },
+                new MakersLimits { MaxUseYears = 6, Source = Instructions }
+            ).Sentence.Text
+        );
 
     [Theory]
     [InlineData(null)]
     [InlineData(false)]
-    public void What_cannot_be_counted_is_said_limit_by_limit(bool? neverUsed) => Assert.Equal(
-        [
-            "the greatest age cannot be counted without the date of manufacture",
-            "the longest storage cannot be counted without the date of manufacture",
-            "the time in use cannot be counted without the date of first use or of manufacture",
-            "the greatest number of cleanings cannot be held against a count that is not recorded",
-        ],
-        Life(new Item { NeverUsed = neverUsed }, new MakersLimits { MaxAgeYears = 12, MaxStorageYears = 2, MaxUseYears = 6, MaxCleanings = 20 }).Uncountable.Select(s => s.Text));
+    public void What_cannot_be_counted_is_said_limit_by_limit(bool? neverUsed) =>
+        Assert.Equal(
+            [
+                "the greatest age cannot be counted without the date of manufacture",
+                "the longest storage cannot be counted without the date of manufacture",
+                "the time in use cannot be counted without the date of first use or of manufacture",
+                "the greatest number of cleanings cannot be held against a count that is not recorded",
+            ],
+            Life(
+                new Item { NeverUsed = neverUsed },
+                new MakersLimits
+                {
+                    MaxAgeYears = 12,
+                    MaxStorageYears = 2,
+                    MaxUseYears = 6,
+                    MaxCleanings = 20,
+                }
+            )
+                .Uncountable.Select(s => s.Text)
+        );
 
     [Fact]
     public void A_limit_of_use_need_not_be_counted_for_kit_that_was_never_used() =>
@@ -62,7 +95,12 @@ public sealed class ServiceLifeWordsTests
     {
         var life = Life(new Item { NeverUsed = neverUsed }, new MakersLimits { MaxUseYears = years, Source = Instructions });
         Assert.Equal(expected, life.UseHasNotBegun);
-        Assert.Equal(expected ? "Never used: the time in use has not begun (Use and care, revision C, page 7)" : "No time limit of the maker's is recorded", life.Sentence.Text);
+        Assert.Equal(
+            expected
+                ? "Never used: the time in use has not begun (Use and care, revision C, page 7)"
+                : "No time limit of the maker's is recorded",
+            life.Sentence.Text
+        );
     }
 
     [Fact]
@@ -70,9 +108,11 @@ public sealed class ServiceLifeWordsTests
         Assert.True(Life(new Item { NeverUsed = true }, new MakersLimits(), new MakersLimits { MaxUseYears = 6 }).UseHasNotBegun);
 
     [Fact]
-    public void No_time_limit_of_the_makers_is_said_with_its_document() => Assert.Equal(
-        "The maker states that there is no time limit (Use and care, revision C, page 7)",
-        Life(new Item(), new MakersLimits { NoLimit = true, Source = Instructions }).Sentence.Text);
+    public void No_time_limit_of_the_makers_is_said_with_its_document() =>
+        Assert.Equal(
+            "The maker states that there is no time limit (Use and care, revision C, page 7)",
+            Life(new Item(), new MakersLimits { NoLimit = true, Source = Instructions }).Sentence.Text
+        );
 
     private static ServiceLife Life(Item item, params MakersLimits[] limits) => ServiceLife.Of(item, limits, []);
 }

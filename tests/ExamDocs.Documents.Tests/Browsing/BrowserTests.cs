@@ -79,7 +79,11 @@ public sealed class BrowserTests
     public void A_browser_that_was_named_is_used_or_refused_and_never_passed_over()
     {
         Assert.Equal("/opt/mine", BrowserPath.Find("/opt/mine", _ => true));
-        Assert.Contains("/opt/mine", Assert.Throws<BrowserMissing>(() => BrowserPath.Find("/opt/mine", p => p != "/opt/mine")).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "/opt/mine",
+            Assert.Throws<BrowserMissing>(() => BrowserPath.Find("/opt/mine", p => p != "/opt/mine")).Message,
+            StringComparison.Ordinal
+        );
     }
 
     private static async Task Gone(int id)

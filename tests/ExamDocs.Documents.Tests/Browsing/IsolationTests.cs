@@ -23,7 +23,10 @@ public sealed class IsolationTests
         await using var canaries = new Canaries();
         await using var browser = await Browser.StartAsync();
         var pdf = await browser.PrintAsync(Hostile(canaries.Port), Cancellation);
-        await LeaveAsync(browser, $"<meta http-equiv='refresh' content='0;url=http://127.0.0.1:{canaries.Port}/refresh'><p>about to leave</p>");
+        await LeaveAsync(
+            browser,
+            $"<meta http-equiv='refresh' content='0;url=http://127.0.0.1:{canaries.Port}/refresh'><p>about to leave</p>"
+        );
         Assert.Equal(0, await canaries.CountAfter(Wait));
         Assert.Contains("still printed", Tool.PdfText(pdf), StringComparison.Ordinal);
     }
@@ -34,8 +37,11 @@ public sealed class IsolationTests
         await using var canaries = new Canaries();
         await PrintOpenAsync(Hostile(canaries.Port), []);
         Assert.True(await canaries.CountAfter(Wait) > 0);
-        var kinds = canaries.Heard.Select(line => Regex.Match(line, "^[A-Z]+ /([a-z-]+)", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups[1].Value)
-            .Where(k => k.Length > 0).Distinct(StringComparer.Ordinal).ToList();
+        var kinds = canaries
+            .Heard.Select(line => Regex.Match(line, "^[A-Z]+ /([a-z-]+)", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups[1].Value)
+            .Where(k => k.Length > 0)
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
         Assert.True(kinds.Count >= 15, $"{kinds.Count} kinds: {string.Join(' ', kinds)}");
     }
 
@@ -115,13 +121,24 @@ public sealed class IsolationTests
     private static List<string> ResolverSockets(int browser)
     {
         var inodes = Family(browser).SelectMany(SocketsOf).ToHashSet(StringComparer.Ordinal);
-        return [.. new[] { "/proc/net/udp", "/proc/net/udp6" }.Where(File.Exists).SelectMany(f => File.ReadLines(f).Skip(1))
-            .Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            .Where(fields => inodes.Contains(fields[9]) && !fields[2].EndsWith(":0000", StringComparison.Ordinal)).Select(fields => fields[2])];
+        return
+        [
+            .. new[] { "/proc/net/udp", "/proc/net/udp6" }
+                .Where(File.Exists)
+                .SelectMany(f => File.ReadLines(f).Skip(1))
+                .Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+                .Where(fields => inodes.Contains(fields[9]) && !fields[2].EndsWith(":0000", StringComparison.Ordinal))
+                .Select(fields => fields[2]),
+        ];
     }
 
-    private static IEnumerable<int> Family(int parent) => Directory.EnumerateDirectories("/proc")
-        .Select(d => int.TryParse(Path.GetFileName(d), out var id) ? id : 0).Where(id => id > 0 && ParentOf(id) == parent).SelectMany(Family).Prepend(parent);
+    private static IEnumerable<int> Family(int parent) =>
+        Directory
+            .EnumerateDirectories("/proc")
+            .Select(d => int.TryParse(Path.GetFileName(d), out var id) ? id : 0)
+            .Where(id => id > 0 && ParentOf(id) == parent)
+            .SelectMany(Family)
+            .Prepend(parent);
 
     private static int ParentOf(int id)
     {
@@ -140,8 +157,14 @@ public sealed class IsolationTests
     {
         try
         {
-            return [.. Directory.EnumerateFiles($"/proc/{id}/fd").Select(f => new FileInfo(f).LinkTarget ?? "")
-                .Where(t => t.StartsWith("socket:[", StringComparison.Ordinal)).Select(t => t[8..^1])];
+            return
+            [
+                .. Directory
+                    .EnumerateFiles($"/proc/{id}/fd")
+                    .Select(f => new FileInfo(f).LinkTarget ?? "")
+                    .Where(t => t.StartsWith("socket:[", StringComparison.Ordinal))
+                    .Select(t => t[8..^1]),
+            ];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -11,13 +11,15 @@ internal static class OpenBrowser
     /// <param name="file">Where the page is opened from as a file; null where it is not.</param>
     public static async Task<byte[]> PrintAsync(string html, string[] arguments, string? file = null)
     {
-        await using var browser = await Puppeteer.LaunchAsync(new LaunchOptions
-        {
-            ExecutablePath = BrowserPath.Find(),
-            Pipe = true,
-            WaitForInitialPage = false,
-            Args = [.. arguments, .. Environment.IsPrivilegedProcess ? (string[])["--no-sandbox"] : []],
-        });
+        await using var browser = await Puppeteer.LaunchAsync(
+            new LaunchOptions
+            {
+                ExecutablePath = BrowserPath.Find(),
+                Pipe = true,
+                WaitForInitialPage = false,
+                Args = [.. arguments, .. Environment.IsPrivilegedProcess ? (string[])["--no-sandbox"] : []],
+            }
+        );
         await using var page = await browser.NewPageAsync();
         if (file is null)
             await SetAsync(page, html);

@@ -16,14 +16,15 @@ public sealed class DamagedPdfTests(Press press)
     [InlineData("%PDF-1.4\nxref\n0 2000000000\nstartxref\n9\n%%EOF")]
     [InlineData("%PDF-1.4\n1 0 obj\n<< /A (\nendobj\nxref\n0 1\n0000000000 65535 f \ntrailer\n<</Root 1 0 R>>\nstartxref\n34\n%%EOF")]
     [InlineData("%PDF-1.4\nxref\n0 1\n0000000000 65535 f \ntrailer\n<</Root 1 0 R/Info 1 0 R>>\nstartxref\n9\n%%EOF")]
-    public void It_is_refused(string pdf) =>
-        Assert.ThrowsAny<PrintException>(() => Finisher.Finish(Encoding.Latin1.GetBytes(pdf), []));
+    public void It_is_refused(string pdf) => Assert.ThrowsAny<PrintException>(() => Finisher.Finish(Encoding.Latin1.GetBytes(pdf), []));
 
     /// <summary>Cut short or altered at any place, it is finished or refused; nothing else may happen.</summary>
     [Fact]
     public async Task Damage_anywhere_is_refused_or_harmless()
     {
-        var printed = await press.PrintAsync("<!DOCTYPE html><html lang='en'><title>t</title><h1>One</h1><table><tr><th>a<td>b</table><ul><li>x</ul>");
+        var printed = await press.PrintAsync(
+            "<!DOCTYPE html><html lang='en'><title>t</title><h1>One</h1><table><tr><th>a<td>b</table><ul><li>x</ul>"
+        );
         var random = new Random(20260512);
         var refused = 0;
         for (var n = 0; n < 400; n++)

@@ -65,10 +65,15 @@ public sealed class FinisherTests(Press press)
     [Fact]
     public async Task Tags_and_bookmarks_stay()
     {
-        var printed = await press.PrintAsync("<!DOCTYPE html><html lang='en'><title>t</title><h1>One</h1><h2>Two</h2><table><thead><tr><th>a<th>b<tbody><tr><td>c<td>d</table><ul><li>x</ul>");
+        var printed = await press.PrintAsync(
+            "<!DOCTYPE html><html "
+                + "lang='en'><title>t</title><h1>One</h1><h2>Two</h2><table><thead><tr><th>a<th>b<tbody><tr><td>c<td>d</table><ul><li>x</ul>"
+        );
         var finished = Finisher.Finish(printed, FinishedReport.Attached);
         Assert.Equal(Tool.Structure(printed), Tool.Structure(finished));
-        Assert.All(["H1", "H2", "Table", "/Scope /Column", "LI"], tag => Assert.Contains(tag, Tool.Structure(finished), StringComparison.Ordinal));
+        Assert.All(["H1", "H2", "Table", "/Scope /Column", "LI"], tag =>
+            Assert.Contains(tag, Tool.Structure(finished), StringComparison.Ordinal)
+        );
         Assert.Equal(2, Tool.QpdfJson(finished).Values.Count(o => o["/Dest"] is not null && o["/Title"] is not null));
     }
 
@@ -114,7 +119,11 @@ public sealed class FinisherTests(Press press)
     }
 
     [Theory]
-    [InlineData("<h1>One</h1><h2>Two</h2><h3>Three</h3><h2>Two</h2><svg role='img' aria-label='a plot' width='9' height='9'><rect width='9' height='9'/></svg>", true)]
+    [InlineData(
+        "<h1>One</h1><h2>Two</h2><h3>Three</h3><h2>Two</h2><svg role='img' aria-label='a plot' width='9' height='9'><rect "
+            + "width='9' height='9'/></svg>",
+        true
+    )]
     [InlineData("<h2>Two</h2>", false)]
     [InlineData("<h1>One</h1><h3>Three</h3>", false)]
     [InlineData("<p>no heading</p>", false)]
@@ -137,7 +146,11 @@ public sealed class FinisherTests(Press press)
 
     private static string FontName(string line) => Regex.Replace(line, @"\s+\d+\s+\d+$", "", RegexOptions.None, TimeSpan.FromSeconds(1));
 
-    private static string Identifier(byte[] pdf) => Regex.Match(Encoding.Latin1.GetString(pdf), "/ID \\[<([0-9A-F]{32})>", RegexOptions.RightToLeft, TimeSpan.FromSeconds(5)).Groups[1].Value;
+    private static string Identifier(byte[] pdf) =>
+        Regex
+            .Match(Encoding.Latin1.GetString(pdf), "/ID \\[<([0-9A-F]{32})>", RegexOptions.RightToLeft, TimeSpan.FromSeconds(5))
+            .Groups[1]
+            .Value;
 
     private static XDocument Metadata(byte[] pdf)
     {

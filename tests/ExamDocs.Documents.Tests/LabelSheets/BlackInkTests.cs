@@ -40,7 +40,11 @@ public sealed class BlackInkTests(Press press)
         using (var paper = PdfSharp.Drawing.XGraphics.FromPdfPage(page))
         {
             var brush = new PdfSharp.Drawing.XLinearGradientBrush(
-                new PdfSharp.Drawing.XPoint(0, 0), new PdfSharp.Drawing.XPoint(50, 50), PdfSharp.Drawing.XColors.Red, PdfSharp.Drawing.XColors.Blue);
+                new PdfSharp.Drawing.XPoint(0, 0),
+                new PdfSharp.Drawing.XPoint(50, 50),
+                PdfSharp.Drawing.XColors.Red,
+                PdfSharp.Drawing.XColors.Blue
+            );
             paper.DrawRectangle(brush, 0, 0, 50, 50);
         }
         using var saved = new MemoryStream();

@@ -39,14 +39,21 @@ public sealed class LabelSheetTests(Press press)
         {
             using var single = PdfDocument.Open(label);
             var alone = single.GetPage(1);
-            var (left, top) = (stock.LeftMm + (place % stock.Columns * stock.PitchXMm), stock.TopMm + (place / stock.Columns * stock.PitchYMm));
+            var (left, top) = (
+                stock.LeftMm + (place % stock.Columns * stock.PitchXMm),
+                stock.TopMm + (place / stock.Columns * stock.PitchYMm)
+            );
             Assert.NotEmpty(alone.Letters);
             foreach (var letter in alone.Letters)
             {
                 var there = printed[at++];
                 Assert.Equal(letter.Value, there.Value);
                 Assert.Equal(left + (letter.StartBaseLine.X / PointsPerMm * stock.Scale), there.StartBaseLine.X / PointsPerMm, 0.1);
-                Assert.Equal(top + ((alone.Height - letter.StartBaseLine.Y) / PointsPerMm * stock.Scale), (page.Height - there.StartBaseLine.Y) / PointsPerMm, 0.1);
+                Assert.Equal(
+                    top + ((alone.Height - letter.StartBaseLine.Y) / PointsPerMm * stock.Scale),
+                    (page.Height - there.StartBaseLine.Y) / PointsPerMm,
+                    0.1
+                );
             }
         }
         Assert.Equal(printed.Count, at);
@@ -81,11 +88,17 @@ public sealed class LabelSheetTests(Press press)
         var marks = page.Paths.Skip(plain.GetPage(1).Paths.Count).Select(p => p.GetBoundingRectangle()!.Value).ToList();
         Assert.Equal(4 * (stock.Rows + stock.Columns), marks.Count);
         var upright = marks.Where(m => m.Height > m.Width).Select(m => ((m.Left + m.Right) / 2 / PointsPerMm) - 0.5).Order().ToList();
-        var level = marks.Where(m => m.Width > m.Height).Select(m => ((page.Height - ((m.Top + m.Bottom) / 2)) / PointsPerMm) + 0.5).Order().ToList();
+        var level = marks
+            .Where(m => m.Width > m.Height)
+            .Select(m => ((page.Height - ((m.Top + m.Bottom) / 2)) / PointsPerMm) + 0.5)
+            .Order()
+            .ToList();
         Same(Edges(stock.LeftMm, stock.Columns, stock.PitchXMm, stock.LabelWidthMm), upright);
         Same(Edges(stock.TopMm, stock.Rows, stock.PitchYMm, stock.LabelHeightMm), level);
         var labels = Enumerable.Range(0, stock.PerSheet).Select(p => OnPage(stock, p, page.Height)).ToList();
-        Assert.All(marks, m => Assert.DoesNotContain(labels, l => m.Left < l.Right && l.Left < m.Right && m.Bottom < l.Top && l.Bottom < m.Top));
+        Assert.All(marks, m =>
+            Assert.DoesNotContain(labels, l => m.Left < l.Right && l.Left < m.Right && m.Bottom < l.Top && l.Bottom < m.Top)
+        );
         Assert.All(marks, m => Assert.True(m.Left >= 0 && m.Bottom >= 0 && m.Right <= page.Width && m.Top <= page.Height));
 
         static void Same(IEnumerable<double> wanted, List<double> found)
@@ -109,10 +122,14 @@ public sealed class LabelSheetTests(Press press)
             using var bitmap = SKBitmap.Decode(Tool.Raster(LabelSheet.Impose([label], stock, new Placing()), 203));
             const double perMm = 203 / 25.4;
             var eyelet = stock.Eyelet!;
-            var within = (from x in Enumerable.Range(0, Math.Min(bitmap.Width, (int)((eyelet.XMm + eyelet.DiameterMm) * perMm)))
-                          from y in Enumerable.Range(0, Math.Min(bitmap.Height, (int)((eyelet.YMm + eyelet.DiameterMm) * perMm)))
-                          where Math.Sqrt(Math.Pow(((x + 0.5) / perMm) - eyelet.XMm, 2) + Math.Pow(((y + 0.5) / perMm) - eyelet.YMm, 2)) <= eyelet.DiameterMm / 2
-                          select bitmap.GetPixel(x, y).Red).ToList();
+            var within = (
+                from x in Enumerable.Range(0, Math.Min(bitmap.Width, (int)((eyelet.XMm + eyelet.DiameterMm) * perMm)))
+                from y in Enumerable.Range(0, Math.Min(bitmap.Height, (int)((eyelet.YMm + eyelet.DiameterMm) * perMm)))
+                where
+                    Math.Sqrt(Math.Pow(((x + 0.5) / perMm) - eyelet.XMm, 2) + Math.Pow(((y + 0.5) / perMm) - eyelet.YMm, 2))
+                    <= eyelet.DiameterMm / 2
+                select bitmap.GetPixel(x, y).Red
+            ).ToList();
             Assert.True(within.Count > 3000, $"{within.Count} dots");
             Assert.DoesNotContain(within, tone => tone != 255);
             Assert.Contains(bitmap.Pixels, p => p.Red < 50);
@@ -131,7 +148,9 @@ public sealed class LabelSheetTests(Press press)
         using var read = PdfDocument.Open(pdf);
         Assert.Equal(sheets, read.NumberOfPages);
         var text = Tool.PdfText(pdf);
-        Assert.All(Enumerable.Range(1, 3), n => Assert.Contains($"{stock.Format.Type.Letter}-2026-{n:000000}", text, StringComparison.Ordinal));
+        Assert.All(Enumerable.Range(1, 3), n =>
+            Assert.Contains($"{stock.Format.Type.Letter}-2026-{n:000000}", text, StringComparison.Ordinal)
+        );
         var first = read.GetPage(1).Letters[0].StartBaseLine;
         var place = OnPage(stock, start - 1, read.GetPage(1).Height);
         Assert.InRange(first.X, place.Left, place.Right);
@@ -183,14 +202,23 @@ public sealed class LabelSheetTests(Press press)
     {
         var (left, top) = (stock.LeftMm + (place % stock.Columns * stock.PitchXMm), stock.TopMm + (place / stock.Columns * stock.PitchYMm));
         return new PdfRectangle(
-            left * PointsPerMm, height - ((top + stock.LabelHeightMm) * PointsPerMm), (left + stock.LabelWidthMm) * PointsPerMm, height - (top * PointsPerMm));
+            left * PointsPerMm,
+            height - ((top + stock.LabelHeightMm) * PointsPerMm),
+            (left + stock.LabelWidthMm) * PointsPerMm,
+            height - (top * PointsPerMm)
+        );
     }
 
     private static SKRectI Part(LabelStock stock, int place, int dpi)
     {
         var (left, top) = (stock.LeftMm + (place % stock.Columns * stock.PitchXMm), stock.TopMm + (place / stock.Columns * stock.PitchYMm));
         var perMm = dpi / 25.4;
-        var part = new SKRectI((int)(left * perMm), (int)(top * perMm), (int)((left + stock.LabelWidthMm) * perMm), (int)((top + stock.LabelHeightMm) * perMm));
+        var part = new SKRectI(
+            (int)(left * perMm),
+            (int)(top * perMm),
+            (int)((left + stock.LabelWidthMm) * perMm),
+            (int)((top + stock.LabelHeightMm) * perMm)
+        );
         part.Intersect(new SKRectI(0, 0, (int)(stock.PageWidthMm * perMm), (int)(stock.PageHeightMm * perMm)));
         return part;
     }

@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Collections.Concurrent;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
@@ -39,7 +39,8 @@ internal sealed class PrintedLabels(Press press)
     private Task<IReadOnlyList<PrintedLabel>> AllAsync(LabelFormat format) =>
         Printed.GetOrAdd(format, f => new Lazy<Task<IReadOnlyList<PrintedLabel>>>(() => PrintAsync(f))).Value;
 
-    private async Task<IReadOnlyList<PrintedLabel>> PrintAsync(LabelFormat format) => format == LabelFormat.Due ? await DueAsync() : await QuarantineAsync();
+    private async Task<IReadOnlyList<PrintedLabel>> PrintAsync(LabelFormat format) =>
+        format == LabelFormat.Due ? await DueAsync() : await QuarantineAsync();
 
     private async Task<IReadOnlyList<PrintedLabel>> QuarantineAsync()
     {

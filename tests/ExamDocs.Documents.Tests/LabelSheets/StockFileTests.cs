@@ -5,14 +5,18 @@ namespace ExamDocs.Documents.Tests.LabelSheets;
 
 public sealed class StockFileTests
 {
-    private const string Roll = """{"name":"mine","what":"a roll","pageWidthMm":104,"pageHeightMm":152,"labelWidthMm":100,"labelHeightMm":150,"leftMm":2,"topMm":1}""";
+    private const string Roll =
+        """{"name":"mine","what":"a roll","pageWidthMm":104,"pageHeightMm":152,"labelWidthMm":100,"labelHeightMm":150,"leftMm":2,"topMm":1}""";
 
     [Fact]
     public void A_roll_needs_no_rows_columns_or_pitch()
     {
         var (stock, faults) = Parse(Roll);
         Assert.Empty(faults);
-        Assert.Equal((1, 100d, 150d, LabelFormat.Quarantine, 1d), (stock!.PerSheet, stock.PitchXMm, stock.PitchYMm, stock.Format, stock.Scale));
+        Assert.Equal(
+            (1, 100d, 150d, LabelFormat.Quarantine, 1d),
+            (stock!.PerSheet, stock.PitchXMm, stock.PitchYMm, stock.Format, stock.Scale)
+        );
     }
 
     [Theory]
@@ -34,7 +38,10 @@ public sealed class StockFileTests
     [InlineData("REPLACE \"labelHeightMm\":150 WITH \"labelHeightMm\":140", "no label has the shape of 100 x 140 mm")]
     [InlineData("REPLACE \"labelWidthMm\":100,\"labelHeightMm\":150 WITH \"labelWidthMm\":90,\"labelHeightMm\":135", "printed at 90 %")]
     [InlineData("REPLACE \"pageHeightMm\":152 WITH \"pageHeightMm\":302,\"rows\":2,\"pitchYMm\":149", "labels would overlap: pitchYMm")]
-    [InlineData("REPLACE \"leftMm\":2 WITH \"leftMm\":2,\"eyelet\":{\"xMm\":52,\"yMm\":40,\"diameterMm\":8}", "the eyelet of mine would lie on what is printed")]
+    [InlineData(
+        "REPLACE \"leftMm\":2 WITH \"leftMm\":2,\"eyelet\":{\"xMm\":52,\"yMm\":40,\"diameterMm\":8}",
+        "the eyelet of mine would lie on what is printed"
+    )]
     [InlineData("REPLACE \"leftMm\":2 WITH \"leftMm\":2,\"eyelet\":{\"xMm\":52,\"yMm\":40}", "eyelet is not what is wanted there")]
     public void A_fault_is_said_kindly(string file, string said)
     {

@@ -13,27 +13,49 @@ internal static class Books
     private static readonly LocalDate[] Days = [.. Enumerable.Range(1, 12).Select(month => new LocalDate(2030 + month, month, 10 + month))];
 
     /// <summary>The parts of a vocabulary that are books of phrases, by the name they have there.</summary>
-    public static IReadOnlyDictionary<string, object> Of(Language language) => typeof(Vocabulary).GetProperties()
-        .Where(p => p.PropertyType.IsAbstract).ToDictionary(p => p.Name, p => p.GetValue(language.Words)!, StringComparer.Ordinal);
+    public static IReadOnlyDictionary<string, object> Of(Language language) =>
+        typeof(Vocabulary)
+            .GetProperties()
+            .Where(p => p.PropertyType.IsAbstract)
+            .ToDictionary(p => p.Name, p => p.GetValue(language.Words)!, StringComparer.Ordinal);
 
-    /// <summary>What a member says: once for each way its enumerations and switches can stand; nothing where a value cannot be made up.</summary>
-    public static IEnumerable<(string Call, string Text, IReadOnlyList<string> Values)> Say(Language language, string book, MemberInfo member)
+    /// <summary>
+    /// What a member says: once for each way its enumerations and switches can stand; nothing where a value cannot be made up.
+    /// </summary>
+    public static IEnumerable<(string Call, string Text, IReadOnlyList<string> Values)> Say(
+        Language language,
+        string book,
+        MemberInfo member
+    )
     {
         var target = Of(language)[book];
         if (member is PropertyInfo property)
             return Texts(property.GetValue(target)).Select((text, at) => ($"{book}.{member.Name}[{at}]", text, (IReadOnlyList<string>)[]));
         var method = (MethodInfo)member;
         var choices = method.GetParameters().Select((p, at) => Choices(p, at).ToList()).ToList();
-        return choices.Exists(c => c.Count == 0) ? [] : Products(choices).Select(values => language.In(() => (
-            $"{book}.{member.Name}({string.Join(", ", values.Select(v => v.Value))})",
-            (string)method.Invoke(target, [.. values.Select(v => v.Value)])!,
-            (IReadOnlyList<string>)[.. values.Select(v => v.Printed(language)).OfType<string>()])));
+        return choices.Exists(c => c.Count == 0)
+            ? []
+            : Products(choices)
+                .Select(values =>
+                    language.In(() =>
+                        (
+                            $"{book}.{member.Name}({string.Join(", ", values.Select(v => v.Value))})",
+                            (string)method.Invoke(target, [.. values.Select(v => v.Value)])!,
+                            (IReadOnlyList<string>)[.. values.Select(v => v.Printed(language)).OfType<string>()]
+                        )
+                    )
+                );
     }
 
-    public static IEnumerable<MemberInfo> Members(string book) => typeof(Vocabulary).GetProperty(book)!.PropertyType
-        .GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
-        .Where(m => m is PropertyInfo { PropertyType: var t } ? t == typeof(string) || t == typeof(IReadOnlyList<string>)
-            : m is MethodInfo { IsSpecialName: false, IsAbstract: true, ReturnType: var r } && r == typeof(string));
+    public static IEnumerable<MemberInfo> Members(string book) =>
+        typeof(Vocabulary)
+            .GetProperty(book)!
+            .PropertyType.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+            .Where(m =>
+                m is PropertyInfo { PropertyType: var t }
+                    ? t == typeof(string) || t == typeof(IReadOnlyList<string>)
+                    : m is MethodInfo { IsSpecialName: false, IsAbstract: true, ReturnType: var r } && r == typeof(string)
+            );
 
     private static IEnumerable<string> Texts(object? value) => value is IEnumerable<string> many ? many : [(string)value!];
 
@@ -50,16 +72,42 @@ internal static class Books
             _ when type == typeof(decimal) => [(7.25m + at, l => $"{7 + at}{l.Notation.Decimal}25")],
             _ when type == typeof(LocalDate) => [(Days[at], l => l.Notation.Day(Days[at]))],
             _ when type == typeof(PartialDate) => [(PartialDate.Of(Days[at]), l => l.Notation.Day(Days[at]))],
-            _ when type == typeof(MakersLimits) => [Plain(new MakersLimits { Source = new() { Title = "«title»", Revision = "«revision»", Page = "«page»" } }, "«title»")],
-            _ when type.IsAssignableFrom(typeof(string[])) && typeof(IEnumerable).IsAssignableFrom(type) => [Plain(new[] { $"«{at}a»", $"«{at}b»" }, $"«{at}b»")],
+            _ when type == typeof(MakersLimits) =>
+            [
+                Plain(
+                    new MakersLimits
+                    {
+                        Source = new()
+                        {
+                            Title = "«title»",
+                            Revision = "«revision»",
+                            Page = "«page»",
+                        },
+                    },
+                    "«title»"
+                ),
+            ],
+            _ when type.IsAssignableFrom(typeof(string[])) && typeof(IEnumerable).IsAssignableFrom(type) =>
+            [
+                Plain(new[] { $"«{at}a»", $"«{at}b»" }, $"«{at}b»"),
+            ],
             _ when type == typeof(KeepUntil) =>
-                [Plain(new KeepUntil(Days[at], "", "", Confidence.Read), null), Plain(new KeepUntil(null, "", "", Confidence.Read) { AtLeastUntil = Days[at] }, null)],
+            [
+                Plain(new KeepUntil(Days[at], "", "", Confidence.Read), null),
+                Plain(new KeepUntil(null, "", "", Confidence.Read) { AtLeastUntil = Days[at] }, null),
+            ],
             _ => [],
         };
     }
 
     private static (object? Value, Func<Language, string?> Printed) Plain(object? value, string? printed) => (value, _ => printed);
 
-    private static IEnumerable<IReadOnlyList<T>> Products<T>(IReadOnlyList<List<T>> choices) => choices.Aggregate(
-        (IEnumerable<IReadOnlyList<T>>)[[]], (all, next) => all.SelectMany(head => next.Select(value => (IReadOnlyList<T>)[.. head, value])));
+    private static IEnumerable<IReadOnlyList<T>> Products<T>(IReadOnlyList<List<T>> choices) =>
+        choices.Aggregate(
+            (IEnumerable<IReadOnlyList<T>>)
+                [
+                    [],
+                ],
+            (all, next) => all.SelectMany(head => next.Select(value => (IReadOnlyList<T>)[.. head, value]))
+        );
 }

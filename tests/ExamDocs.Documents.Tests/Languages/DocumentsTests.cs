@@ -30,7 +30,11 @@ public sealed partial class DocumentsTests(Press press)
     [MemberData(nameof(Foreign))]
     public async Task Nothing_is_left_in_English_but_what_was_typed(string tag)
     {
-        var left = (await All(Language.Find(tag)!)).SelectMany(Lines).SelectMany(line => English.LeftIn(line).Select(word => $"{word}: {line}")).Distinct(StringComparer.Ordinal).ToList();
+        var left = (await All(Language.Find(tag)!))
+            .SelectMany(Lines)
+            .SelectMany(line => English.LeftIn(line).Select(word => $"{word}: {line}"))
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
         Assert.Equal([], left);
     }
 
@@ -46,7 +50,11 @@ public sealed partial class DocumentsTests(Press press)
         var item = Example.Visit.Items.First(i => i.MayBeReported && i.Findings.Any(f => f.Code is "IDN004"));
         var html = WebUtility.HtmlDecode(await Language.Find(tag)!.InAsync(() => press.Renderer.HtmlAsync(Report(Example.Visit, [item]))));
         Assert.Contains(Language.Find(tag)!.Words.Terms.Rule("IDN004")!, html, StringComparison.Ordinal);
-        Assert.Contains($"<span lang=\"en\">[en: {item.Findings.First(f => f.Code is "IDN004").Message}]</span>", html, StringComparison.Ordinal);
+        Assert.Contains(
+            $"<span lang=\"en\">[en: {item.Findings.First(f => f.Code is "IDN004").Message}]</span>",
+            html,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -67,17 +75,22 @@ public sealed partial class DocumentsTests(Press press)
         foreach (var language in Language.All)
             alone.Add(language.Tag, await Make(language));
         Assert.Equal(Language.All.Count, alone.Values.Distinct(StringComparer.Ordinal).Count());
-        var together = await Task.WhenAll(Enumerable.Range(0, 24).Select(n => Language.All[n % Language.All.Count])
-            .Select(language => Task.Run(async () => (language.Tag, Html: await Make(language)))));
+        var together = await Task.WhenAll(
+            Enumerable
+                .Range(0, 24)
+                .Select(n => Language.All[n % Language.All.Count])
+                .Select(language => Task.Run(async () => (language.Tag, Html: await Make(language))))
+        );
         Assert.All(together, made => Assert.Equal(alone[made.Tag], made.Html));
         Assert.Equal("en", Language.Current.Tag);
 
-        static Task<string> Make(Language language) => language.InAsync(async () =>
-        {
-            await Task.Yield();
-            await using var renderer = new DocumentRenderer();
-            return await renderer.HtmlAsync(Report(Example.Visit, [.. Example.Visit.Items.Where(i => i.MayBeReported).Take(3)]));
-        });
+        static Task<string> Make(Language language) =>
+            language.InAsync(async () =>
+            {
+                await Task.Yield();
+                await using var renderer = new DocumentRenderer();
+                return await renderer.HtmlAsync(Report(Example.Visit, [.. Example.Visit.Items.Where(i => i.MayBeReported).Take(3)]));
+            });
     }
 
     // Letters of a signal word: h = l / Z with Z = 300 (German workplace rule ASR A1.3, from memory), read from 1.5 m.
@@ -87,7 +100,11 @@ public sealed partial class DocumentsTests(Press press)
     {
         var language = Language.Find(tag)!;
         var item = Example.Visit.Items.First(i => i.Outcome is Outcome.Withdraw);
-        var pdf = await press.PrintAsync(await language.InAsync(() => press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))));
+        var pdf = await press.PrintAsync(
+            await language.InAsync(() =>
+                press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))
+            )
+        );
         using var document = UglyToad.PdfPig.PdfDocument.Open(pdf);
         Assert.Equal(1, document.NumberOfPages);
         foreach (var line in language.Words.Label.Signal)
@@ -115,7 +132,17 @@ public sealed partial class DocumentsTests(Press press)
                 html.Add(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item)));
             foreach (var item in visit.Everything.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined))
                 html.Add(await press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), visit, item)));
-            html.Add(await press.Renderer.HtmlAsync(new CertificateModel(Example.Identity(DocumentTypes.Certificate), visit, Example.Item(renewal.Item!), [renewal], [Example.Item(renewal.FittedPart!)])));
+            html.Add(
+                await press.Renderer.HtmlAsync(
+                    new CertificateModel(
+                        Example.Identity(DocumentTypes.Certificate),
+                        visit,
+                        Example.Item(renewal.Item!),
+                        [renewal],
+                        [Example.Item(renewal.FittedPart!)]
+                    )
+                )
+            );
             return 0;
         });
         return html;
@@ -133,20 +160,28 @@ public sealed partial class DocumentsTests(Press press)
     private static IEnumerable<string> Lines(string html)
     {
         var text = WebUtility.HtmlDecode(Markup().Replace(Style().Replace(html, ""), "\n"));
-        return Typed.Aggregate(text, (all, typed) => all.Replace(typed, "§", StringComparison.OrdinalIgnoreCase)).Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        return Typed
+            .Aggregate(text, (all, typed) => all.Replace(typed, "§", StringComparison.OrdinalIgnoreCase))
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
     }
 
     /// <summary>Every text of the example's record, the longest first.</summary>
-    private static readonly IReadOnlyList<string> Typed = [.. Texts(JsonDocument.Parse(File.ReadAllText(Example.File)).RootElement)
-        .Where(t => t.Length > 3).Distinct(StringComparer.Ordinal).OrderByDescending(t => t.Length)];
+    private static readonly IReadOnlyList<string> Typed =
+    [
+        .. Texts(JsonDocument.Parse(File.ReadAllText(Example.File)).RootElement)
+            .Where(t => t.Length > 3)
+            .Distinct(StringComparer.Ordinal)
+            .OrderByDescending(t => t.Length),
+    ];
 
-    private static IEnumerable<string> Texts(JsonElement element) => element.ValueKind switch
-    {
-        JsonValueKind.Object => element.EnumerateObject().SelectMany(p => Texts(p.Value)),
-        JsonValueKind.Array => element.EnumerateArray().SelectMany(Texts),
-        JsonValueKind.String => [element.GetString()!],
-        _ => [],
-    };
+    private static IEnumerable<string> Texts(JsonElement element) =>
+        element.ValueKind switch
+        {
+            JsonValueKind.Object => element.EnumerateObject().SelectMany(p => Texts(p.Value)),
+            JsonValueKind.Array => element.EnumerateArray().SelectMany(Texts),
+            JsonValueKind.String => [element.GetString()!],
+            _ => [],
+        };
 
     [GeneratedRegex("<span lang=\"en\">.*?</span>|<[^>]*>", RegexOptions.Singleline, 2000)]
     private static partial Regex Markup();

@@ -8,10 +8,21 @@ internal static partial class English
     // Names that stay in the language of the law, and of publications.
     private static readonly string[] Names =
     [
-        "Lifting Operations and Lifting Equipment Regulations", "Work at Height Regulations", "Northern Ireland", "Health and Safety Executive",
-        "thorough examination", "How to fill this in", "California Title 8", "regulations 10", "Industrial fall-arrest systems and devices: selection, use and maintenance",
-        "Personal fall protection systems, paragraphs (c)(17) and (c)(18)", "Managed fall protection program", "California construction safety orders",
-        "construction safety orders", "Code du travail", "AS/NZS",
+        "Lifting Operations and Lifting Equipment Regulations",
+        "Work at Height Regulations",
+        "Northern Ireland",
+        "Health and Safety Executive",
+        "thorough examination",
+        "How to fill this in",
+        "California Title 8",
+        "regulations 10",
+        "Industrial fall-arrest systems and devices: selection, use and maintenance",
+        "Personal fall protection systems, paragraphs (c)(17) and (c)(18)",
+        "Managed fall protection program",
+        "California construction safety orders",
+        "construction safety orders",
+        "Code du travail",
+        "AS/NZS",
     ];
 
     public static IReadOnlyList<string> LeftIn(string text)
@@ -31,6 +42,10 @@ internal static partial class English
     [GeneratedRegex(@"\b(and|to) (?=[\d(]|Schedule )", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Citation();
 
-    [GeneratedRegex(@"\b(the|of|and|is|are|with|which|were|has|have|been|not|by|from|that|this|recorded|examined|withdrawn|be|to|for|its|what|until|as|at|could|would|record)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\b(the|of|and|is|are|with|which|were|has|have|been|not|by|from|that|this|recorded|examined|withdrawn|be|to|for|its|what|until|as|at|could|would|record)\b",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Words();
 }

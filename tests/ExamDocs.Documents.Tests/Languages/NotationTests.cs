@@ -69,11 +69,14 @@ public sealed class NotationTests
     [InlineData("en", "2 persons", "1 person", "11.0 kN")]
     [InlineData("de", "2 Personen", "1 Person", "11,0 kN")]
     [InlineData("fr", "2 personnes", "1 personne", "11,0 kN")]
-    public void Loads_have_their_unit_in_the_language(string tag, string two, string one, string force) => Language.Find(tag)!.In(() =>
-    {
-        Assert.Equal(two, Printed.Load(new Load { Value = 2, Unit = "persons" }));
-        Assert.Equal(one, Printed.Load(new Load { Value = 1, Unit = "persons" }));
-        Assert.Equal(force, Printed.Load(new Load { Value = 11.0m, Unit = "kN" }));
-        return 0;
-    });
+    public void Loads_have_their_unit_in_the_language(string tag, string two, string one, string force) =>
+        Language
+            .Find(tag)!
+            .In(() =>
+            {
+                Assert.Equal(two, Printed.Load(new Load { Value = 2, Unit = "persons" }));
+                Assert.Equal(one, Printed.Load(new Load { Value = 1, Unit = "persons" }));
+                Assert.Equal(force, Printed.Load(new Load { Value = 11.0m, Unit = "kN" }));
+                return 0;
+            });
 }

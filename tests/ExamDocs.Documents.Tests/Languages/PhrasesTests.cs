@@ -33,14 +33,20 @@ public sealed partial class PhrasesTests
     public void No_value_is_lost_in_translation(string tag)
     {
         var language = Language.Find(tag)!;
-        var lost = Members().SelectMany(m => Books.Say(Language.English, m.Book, m.Member).Zip(Books.Say(language, m.Book, m.Member))
-            .Where(pair => !Held(pair.First).SequenceEqual(Held(pair.Second))).Select(pair => $"{pair.First.Call}: {pair.First.Text} | {pair.Second.Text}")).ToList();
+        var lost = Members()
+            .SelectMany(m =>
+                Books
+                    .Say(Language.English, m.Book, m.Member)
+                    .Zip(Books.Say(language, m.Book, m.Member))
+                    .Where(pair => !Held(pair.First).SequenceEqual(Held(pair.Second)))
+                    .Select(pair => $"{pair.First.Call}: {pair.First.Text} | {pair.Second.Text}")
+            )
+            .ToList();
         Assert.Equal([], lost);
     }
 
     [Fact]
-    public void A_lost_value_would_be_seen() =>
-        Assert.NotEqual(Held(("", "a «0§»", ["«0§»"])), Held(("", "a", ["«0§»"])));
+    public void A_lost_value_would_be_seen() => Assert.NotEqual(Held(("", "a «0§»", ["«0§»"])), Held(("", "a", ["«0§»"])));
 
     [Theory]
     [MemberData(nameof(Foreign))]
@@ -55,7 +61,18 @@ public sealed partial class PhrasesTests
         Regime?[] regimes = [null, .. RegimeIndex.All];
         foreach (var (translated, english) in regimes.Select(r => (words.Of(r), Language.English.Words.Regimes.Of(r))))
         {
-            string[] texts = [translated.Title, translated.Law, translated.ShortLaw, translated.Examination, translated.DutyNow, translated.DutyLater, translated.NoticeLead, .. translated.Bases.Values, .. translated.Authorities.Values];
+            string[] texts =
+            [
+                translated.Title,
+                translated.Law,
+                translated.ShortLaw,
+                translated.Examination,
+                translated.DutyNow,
+                translated.DutyLater,
+                translated.NoticeLead,
+                .. translated.Bases.Values,
+                .. translated.Authorities.Values,
+            ];
             Assert.All(texts, t => Assert.Equal([], English.LeftIn(t)));
             Assert.Equal(english.Bases.Keys.Order(), translated.Bases.Keys.Order());
             Assert.Equal(english.Authorities.Keys.Order(), translated.Authorities.Keys.Order());
@@ -72,7 +89,10 @@ public sealed partial class PhrasesTests
     {
         var french = Language.French.Words;
         var regimes = RegimeIndex.All.Select(french.Regimes.Of).SelectMany(r => new[] { r.Law, r.DutyNow, r.DutyLater, r.NoticeLead });
-        Assert.Equal([], All("fr").Select(s => s.Text).Concat(regimes).Where(t => Breaking().IsMatch(t.Replace("(«", "", StringComparison.Ordinal))));
+        Assert.Equal(
+            [],
+            All("fr").Select(s => s.Text).Concat(regimes).Where(t => Breaking().IsMatch(t.Replace("(«", "", StringComparison.Ordinal)))
+        );
     }
 
     [Theory]
@@ -81,7 +101,11 @@ public sealed partial class PhrasesTests
     [InlineData("« usure »")]
     public void A_breaking_space_would_be_seen(string text) => Assert.Matches(Breaking(), text);
 
-    private static IEnumerable<string> Numbers(string text) => Regex.Matches(text, @"\d+(\(\w+\))*", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Select(m => m.Value).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Numbers(string text) =>
+        Regex
+            .Matches(text, @"\d+(\(\w+\))*", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
+            .Select(m => m.Value)
+            .Order(StringComparer.Ordinal);
 
     private static IEnumerable<string> Held((string Call, string Text, IReadOnlyList<string> Values) said) =>
         said.Values.Select((value, at) => $"{at}:{said.Text.Contains(value, StringComparison.Ordinal)}");

@@ -18,7 +18,12 @@ public sealed class TermsTests
     {
         var terms = Read(tag);
         Assert.Equal([], Missing(terms));
-        Assert.Equal([], terms.Keys.Where(part => part is not ("phrases" or "rules")).SelectMany(part => terms[part].Keys.Except(Wanted()[part], StringComparer.Ordinal)));
+        Assert.Equal(
+            [],
+            terms
+                .Keys.Where(part => part is not ("phrases" or "rules"))
+                .SelectMany(part => terms[part].Keys.Except(Wanted()[part], StringComparer.Ordinal))
+        );
     }
 
     [Theory]
@@ -48,11 +53,16 @@ public sealed class TermsTests
     public void No_source_keeps_English_words(string tag)
     {
         var words = Language.Find(tag)!.Words.Terms;
-        var sources = Catalogue.All.SelectMany(c => c.Criteria).Select(c => c.Source)
-            .Concat(OutcomeRules.All.Select(r => r.Source)).Concat(RuleBook.All.Select(r => r.Info.Source))
+        var sources = Catalogue
+            .All.SelectMany(c => c.Criteria)
+            .Select(c => c.Source)
+            .Concat(OutcomeRules.All.Select(r => r.Source))
+            .Concat(RuleBook.All.Select(r => r.Info.Source))
             .Concat(RegimeIndex.All.SelectMany(r => r.Checks).Select(c => c.Source))
             .Concat(RegimeIndex.All.SelectMany(r => r.Intervals).SelectMany(p => p.Entries).Select(i => i.Source))
-            .Concat(RegimeIndex.All.SelectMany(r => r.Retention).SelectMany(p => p.Entries).Select(k => k.Source)).Distinct(StringComparer.Ordinal).ToList();
+            .Concat(RegimeIndex.All.SelectMany(r => r.Retention).SelectMany(p => p.Entries).Select(k => k.Source))
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
         Assert.True(sources.Count > 100, $"{sources.Count}");
         Assert.Equal([], sources.Select(words.Source).Where(s => English.LeftIn(s).Count > 0));
     }
@@ -63,7 +73,8 @@ public sealed class TermsTests
     {
         var words = Language.Find(tag)!.Words.Terms;
         Assert.All(OutcomeRules.All.Select(r => r.Source).Concat(RuleBook.All.Select(r => r.Info.Source)), source =>
-            Assert.Equal(source.Where(char.IsDigit), words.Source(source).Where(char.IsDigit)));
+            Assert.Equal(source.Where(char.IsDigit), words.Source(source).Where(char.IsDigit))
+        );
     }
 
     private static Dictionary<string, Dictionary<string, string>> Read(string tag)
@@ -75,19 +86,29 @@ public sealed class TermsTests
     private static IEnumerable<string> Missing(Dictionary<string, Dictionary<string, string>> terms) =>
         Wanted().SelectMany(part => part.Value.Where(key => !terms[part.Key].ContainsKey(key)).Select(key => $"{part.Key}: {key}"));
 
-    private static Dictionary<string, List<string>> Wanted() => new(StringComparer.Ordinal)
-    {
-        ["categories"] = [.. Catalogue.All.Select(c => c.Id)],
-        ["criteria"] = [.. Catalogue.All.SelectMany(c => c.Criteria).Select(c => c.Id).Distinct(StringComparer.Ordinal)],
-        ["questions"] = [.. Catalogue.All.SelectMany(c => c.Criteria).Select(c => c.Question).Distinct(StringComparer.Ordinal)],
-        ["rules"] = [.. RuleBook.All.Select(r => r.Info.Code)],
-        ["texts"] = [.. RegimeIndex.All.SelectMany(Texts).Append("by the six-month basis of the examination").Append("by the examination scheme").Distinct(StringComparer.Ordinal)],
-    };
+    private static Dictionary<string, List<string>> Wanted() =>
+        new(StringComparer.Ordinal)
+        {
+            ["categories"] = [.. Catalogue.All.Select(c => c.Id)],
+            ["criteria"] = [.. Catalogue.All.SelectMany(c => c.Criteria).Select(c => c.Id).Distinct(StringComparer.Ordinal)],
+            ["questions"] = [.. Catalogue.All.SelectMany(c => c.Criteria).Select(c => c.Question).Distinct(StringComparer.Ordinal)],
+            ["rules"] = [.. RuleBook.All.Select(r => r.Info.Code)],
+            ["texts"] =
+            [
+                .. RegimeIndex
+                    .All.SelectMany(Texts)
+                    .Append("by the six-month basis of the examination")
+                    .Append("by the examination scheme")
+                    .Distinct(StringComparer.Ordinal),
+            ],
+        };
 
     /// <summary>What is printed of a regime's data; titles of laws that have none in the language stay as they are.</summary>
     private static IEnumerable<string> Texts(Regime regime) =>
-    [
-        .. regime.Intervals.SelectMany(p => p.Entries).Select(i => i.What), .. regime.Retention.SelectMany(p => p.Entries).Select(k => k.Words), .. regime.NotConfirmed,
-        .. regime.Id is "de" or "fr" or "eu-en365" ? regime.Laws.SelectMany(p => p.Entries).Select(l => l.Title) : [],
-    ];
+        [
+            .. regime.Intervals.SelectMany(p => p.Entries).Select(i => i.What),
+            .. regime.Retention.SelectMany(p => p.Entries).Select(k => k.Words),
+            .. regime.NotConfirmed,
+            .. regime.Id is "de" or "fr" or "eu-en365" ? regime.Laws.SelectMany(p => p.Entries).Select(l => l.Title) : [],
+        ];
 }

@@ -21,12 +21,23 @@ public sealed class AuthorityCopyTests(Press press)
         var defects = Example.Item("CON-07").Examination!.Defects;
         string[] wanted =
         [
-            "To the enforcing authority Health and Safety Executive Norshire office (invented), 1 Assembly Square, Brackwater, Norshire ZZ1 1AA",
+            "To the enforcing authority Health and Safety Executive Norshire office (invented), 1 Assembly Square, "
+                + "Brackwater, Norshire ZZ1 1AA",
             "Health and Safety Executive (the item is hired or leased: regulation 10(4) of SI 1998/2307)",
-            "SI 1998/2307 reg 10(1)(c) and (4); read in the source", "existing or imminent risk of serious personal injury",
-            "CON-07", .. defects.Select(d => d.Description!), .. defects.Select(d => d.Part!), "Petra Lundgrove, yard manager",
-            "Not to be used", "Quillmere Access Hire LLP", "Brackwater training yard", model.Report.Author.Name!, model.Report.Author.Address!, model.Report.Author.Qualifications!,
-            "report R-2026-000001", Hash,
+            "SI 1998/2307 reg 10(1)(c) and (4); read in the source",
+            "existing or imminent risk of serious personal injury",
+            "CON-07",
+            .. defects.Select(d => d.Description!),
+            .. defects.Select(d => d.Part!),
+            "Petra Lundgrove, yard manager",
+            "Not to be used",
+            "Quillmere Access Hire LLP",
+            "Brackwater training yard",
+            model.Report.Author.Name!,
+            model.Report.Author.Address!,
+            model.Report.Author.Qualifications!,
+            "report R-2026-000001",
+            Hash,
         ];
         Assert.All(wanted, w => Assert.True(paper.Says(w), w));
         Assert.Empty(paper.Lost());
@@ -41,7 +52,11 @@ public sealed class AuthorityCopyTests(Press press)
         var report = await press.Renderer.HtmlAsync(Report(Example.Visit, 1, "CON-01", "CON-07"));
         var body = Regex.Match(report, "<body[^>]*>(.*)</body>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Groups[1].Value;
         Assert.True(body.Length > 5000);
-        Assert.EndsWith(Plain(body.Replace("R-2026-000001", "R-2026-000002", StringComparison.Ordinal)), Plain(Regex.Match(copy, "<body[^>]*>(.*)</body>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Groups[1].Value), StringComparison.Ordinal);
+        Assert.EndsWith(
+            Plain(body.Replace("R-2026-000001", "R-2026-000002", StringComparison.Ordinal)),
+            Plain(Regex.Match(copy, "<body[^>]*>(.*)</body>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Groups[1].Value),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -53,18 +68,37 @@ public sealed class AuthorityCopyTests(Press press)
         {
             var text = string.Join(' ', page.GetWords().Select(w => w.Text));
             Assert.Contains("R-2026-000002", text, StringComparison.Ordinal);
-            Assert.Contains(page.Number == 1 ? "copy of report R-2026-000001" : "Copy of report R-2026-000001, for the enforcing authority", text, StringComparison.Ordinal);
+            Assert.Contains(
+                page.Number == 1 ? "copy of report R-2026-000001" : "Copy of report R-2026-000001, for the enforcing authority",
+                text,
+                StringComparison.Ordinal
+            );
             Assert.Contains($"Page {page.Number} of {pdf.NumberOfPages}", text, StringComparison.Ordinal);
         }
         // The cover is one page, and the report begins on the next.
-        Assert.DoesNotContain("Report of thorough examination", string.Join(' ', pdf.GetPage(1).GetWords().Select(w => w.Text)), StringComparison.Ordinal);
-        Assert.Contains("Report of thorough examination", string.Join(' ', pdf.GetPage(2).GetWords().Select(w => w.Text)), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "Report of thorough examination",
+            string.Join(' ', pdf.GetPage(1).GetWords().Select(w => w.Text)),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Report of thorough examination",
+            string.Join(' ', pdf.GetPage(2).GetWords().Select(w => w.Text)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public async Task For_kit_that_is_not_hired_it_goes_to_the_authority_for_the_premises()
     {
-        var record = Example.Record with { Visit = Example.Record.Visit with { HiredFrom = null, EnforcingAuthority = new Party { Name = "Norshire Council", Address = "Moot Hall" } } };
+        var record = Example.Record with
+        {
+            Visit = Example.Record.Visit with
+            {
+                HiredFrom = null,
+                EnforcingAuthority = new Party { Name = "Norshire Council", Address = "Moot Hall" },
+            },
+        };
         var paper = await PrintAsync(Copy(Example.Determined(record), "CON-07"));
         Assert.True(paper.Says("To the enforcing authority Norshire Council Moot Hall"));
         Assert.True(paper.Says("Enforcing authority for the premises where the item was examined (regulation 10(4) of SI 1998/2307)"));
@@ -72,8 +106,7 @@ public sealed class AuthorityCopyTests(Press press)
     }
 
     [Fact]
-    public void There_is_none_without_an_imminent_risk() =>
-        Assert.Throws<ArgumentException>(() => Copy(Example.Visit, "CON-01"));
+    public void There_is_none_without_an_imminent_risk() => Assert.Throws<ArgumentException>(() => Copy(Example.Visit, "CON-01"));
 
     [Theory]
     [InlineData("eu-en365")]
@@ -94,7 +127,9 @@ public sealed class AuthorityCopyTests(Press press)
     [InlineData("N-2026-000001")]
     [InlineData("R-2026-000001\"; } body { display: none")]
     public void It_is_a_copy_of_nothing_but_a_report(string original) =>
-        Assert.Throws<ArgumentException>(() => new AuthorityCopyModel(Report(Example.Visit, 2, "CON-07"), new OriginalReport(original, Hash)));
+        Assert.Throws<ArgumentException>(() =>
+            new AuthorityCopyModel(Report(Example.Visit, 2, "CON-07"), new OriginalReport(original, Hash))
+        );
 
     [Fact]
     public async Task Where_the_law_is_not_known_the_notice_says_that_it_has_to_be_found_out()
@@ -120,7 +155,8 @@ public sealed class AuthorityCopyTests(Press press)
 
     private static string Plain(string html) => Regex.Replace(html, @"\s+", "", RegexOptions.None, TimeSpan.FromSeconds(5));
 
-    private static AuthorityCopyModel Copy(DeterminedVisit visit, params string[] ids) => new(Report(visit, 2, ids), new OriginalReport("R-2026-000001", Hash));
+    private static AuthorityCopyModel Copy(DeterminedVisit visit, params string[] ids) =>
+        new(Report(visit, 2, ids), new OriginalReport("R-2026-000001", Hash));
 
     private static ReportModel Report(DeterminedVisit visit, int number, params string[] ids)
     {

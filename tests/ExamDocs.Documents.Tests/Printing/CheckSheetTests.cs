@@ -26,8 +26,11 @@ public sealed class CheckSheetTests(Press press)
     {
         var category = Catalogue.Find(id)!;
         var sheet = await PrintAsync(category);
-        var rows = Regex.Matches(sheet.Html, "<tr><th scope=\"row\">.*?</tr>", RegexOptions.Singleline, TimeSpan.FromSeconds(5))
-            .Select(m => WebUtility.HtmlDecode(m.Value)).Where(r => r.Contains("class=\"question\"", StringComparison.Ordinal)).ToList();
+        var rows = Regex
+            .Matches(sheet.Html, "<tr><th scope=\"row\">.*?</tr>", RegexOptions.Singleline, TimeSpan.FromSeconds(5))
+            .Select(m => WebUtility.HtmlDecode(m.Value))
+            .Where(r => r.Contains("class=\"question\"", StringComparison.Ordinal))
+            .ToList();
         Assert.Equal(category.Criteria.Count, rows.Count);
         foreach (var (criterion, row) in category.Criteria.OrderBy(c => c.Class).Zip(rows))
         {
@@ -35,7 +38,11 @@ public sealed class CheckSheetTests(Press press)
             Assert.True(sheet.Says(criterion.Question), criterion.Id);
             Assert.Equal(
                 Enum.GetValues<ObservedState>().Where(criterion.Allows).Select(English.Words.CheckSheet.Box).Order(StringComparer.Ordinal),
-                Regex.Matches(row, "class=\"word\">([^<]*)<", RegexOptions.None, TimeSpan.FromSeconds(5)).Select(m => m.Groups[1].Value).Order(StringComparer.Ordinal));
+                Regex
+                    .Matches(row, "class=\"word\">([^<]*)<", RegexOptions.None, TimeSpan.FromSeconds(5))
+                    .Select(m => m.Groups[1].Value)
+                    .Order(StringComparer.Ordinal)
+            );
         }
         Assert.Empty(sheet.Lost());
         Assert.Empty(sheet.NearEdge());
@@ -52,7 +59,9 @@ public sealed class CheckSheetTests(Press press)
         Assert.Equal(answers + (2 * 3) + Enum.GetValues<Basis>().Length, boxes.Count);
         Assert.All(boxes, b => Assert.True(b.Width >= LeastMm && b.Height >= LeastMm));
         foreach (var line in boxes.GroupBy(b => (b.Page, b.Top)))
-            Assert.All(line.OrderBy(b => b.Left).Zip(line.OrderBy(b => b.Left).Skip(1)), p => Assert.True(p.Second.Left - p.First.Left - p.First.Width >= 3));
+            Assert.All(line.OrderBy(b => b.Left).Zip(line.OrderBy(b => b.Left).Skip(1)), p =>
+                Assert.True(p.Second.Left - p.First.Left - p.First.Width >= 3)
+            );
     }
 
     [Fact]
@@ -75,9 +84,13 @@ public sealed class CheckSheetTests(Press press)
         });
         Assert.Equal("EXAMDOCS:S-2026-000001:BRG-01", sheet.QrOfFirstPage());
         Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(sheet.Pdf), StringComparison.Ordinal);
-        Assert.All(["Checksheet", "Whatisexamined", "BRG-01:Diameteralongtherope", "BRG-01:Conclusion"], h => Assert.Contains(h, sheet.Bookmarks()));
+        Assert.All(["Checksheet", "Whatisexamined", "BRG-01:Diameteralongtherope", "BRG-01:Conclusion"], h =>
+            Assert.Contains(h, sheet.Bookmarks())
+        );
         var pages = sheet.PageSizesMm().Count;
-        Assert.All(Enumerable.Range(1, pages), n => Assert.True(sheet.Says(string.Create(CultureInfo.InvariantCulture, $"Page {n} of {pages}"))));
+        Assert.All(Enumerable.Range(1, pages), n =>
+            Assert.True(sheet.Says(string.Create(CultureInfo.InvariantCulture, $"Page {n} of {pages}")))
+        );
     }
 
     [Fact]
@@ -102,7 +115,10 @@ public sealed class CheckSheetTests(Press press)
         var sheet = await PrintAsync(Example.Visit, Example.Item(id));
         Assert.True(sheet.PointsOf(word, page: 1) >= 24);
         Assert.True(sheet.Says(release));
-        Assert.True(sheet.Text.IndexOf(Tool.Squeeze("do not use"), StringComparison.Ordinal) < sheet.Text.IndexOf(Tool.Squeeze("What is examined"), StringComparison.Ordinal));
+        Assert.True(
+            sheet.Text.IndexOf(Tool.Squeeze("do not use"), StringComparison.Ordinal)
+                < sheet.Text.IndexOf(Tool.Squeeze("What is examined"), StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -120,7 +136,9 @@ public sealed class CheckSheetTests(Press press)
         var model = new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, item);
         var stations = model.Diameters!.Rows.SelectMany(r => r).ToList();
         Assert.Equal(
-            item.Examination!.Diameters.Select(d => d.PositionMm!.Value.ToString(CultureInfo.InvariantCulture)).Concat(["", ""]), stations.Select(s => s.Position));
+            item.Examination!.Diameters.Select(d => d.PositionMm!.Value.ToString(CultureInfo.InvariantCulture)).Concat(["", ""]),
+            stations.Select(s => s.Position)
+        );
         var sheet = await PrintAsync(Example.Visit, item);
         // The readings themselves stay with the last examination: only their means are shown, apart.
         var grid = Regex.Match(sheet.Html, "<table class=\"stations\">.*?</table>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Value;
@@ -148,7 +166,9 @@ public sealed class CheckSheetTests(Press press)
         Assert.Null(item.Category);
         var model = new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), visit, item);
         Assert.Equal(12, model.Criteria.Count(c => c.Name.Length == 0));
-        Assert.All(model.Criteria, c => Assert.False(c.Offers(ObservedState.Noted) || c.Offers(ObservedState.NoSign) || c.Offers(ObservedState.NotApplicable)));
+        Assert.All(model.Criteria, c =>
+            Assert.False(c.Offers(ObservedState.Noted) || c.Offers(ObservedState.NoSign) || c.Offers(ObservedState.NotApplicable))
+        );
         var sheet = await PrintAsync(visit, item);
         Assert.True(sheet.Says("The catalogue has no criteria for this kind of item"));
         Assert.True(sheet.Says("The record this sheet was filled in from has errors"));
@@ -159,7 +179,12 @@ public sealed class CheckSheetTests(Press press)
     public async Task Long_names_and_notes_are_printed_whole()
     {
         var words = string.Join(' ', Enumerable.Range(1, 60).Select(n => $"word{n}"));
-        var (visit, _) = Example.WithExamination("BRG-01", e => e with { Observations = [.. e.Observations.Select(o => o with { Note = words })] });
+        var (visit, _) = Example.WithExamination("BRG-01", e =>
+            e with
+            {
+                Observations = [.. e.Observations.Select(o => o with { Note = words })],
+            }
+        );
         var at = visit.Record.Items.ToList().FindIndex(i => i.Id == "BRG-01");
         var items = visit.Record.Items.ToList();
         items[at] = items[at] with { Id = new string('W', 60), Description = words, Serial = new string('M', 80) };
@@ -172,7 +197,20 @@ public sealed class CheckSheetTests(Press press)
 
     private static CheckSheetModel Of(Category category)
     {
-        var record = Example.Record with { Items = [new Item { Id = "NEW-1", Category = category.Id, Description = "Not examined yet" }], Examinations = [], Renewals = [] };
+        var record = Example.Record with
+        {
+            Items =
+            [
+                new Item
+                {
+                    Id = "NEW-1",
+                    Category = category.Id,
+                    Description = "Not examined yet",
+                },
+            ],
+            Examinations = [],
+            Renewals = [],
+        };
         var visit = Example.Determined(record);
         return new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), visit, visit.Items[0]);
     }

@@ -9,7 +9,8 @@ namespace ExamDocs.Documents.Tests.Printing;
 /// <summary>What the diameters tell is on the paper, in words as well as drawn.</summary>
 public sealed class DiameterPlotTests(Press press)
 {
-    private const string WithTrend = "BRG-01", WithoutTrend = "BRG-06";
+    private const string WithTrend = "BRG-01",
+        WithoutTrend = "BRG-06";
 
     [Fact]
     public async Task The_trend_is_printed_with_its_proposal_limits_and_what_binds()
@@ -19,7 +20,11 @@ public sealed class DiameterPlotTests(Press press)
 
         Assert.Contains(Tool.Squeeze($"could become a danger: {Printed.Day(trend.Proposed)}"), text, StringComparison.Ordinal);
         Assert.Contains(Tool.Squeeze("binds only when the examiner enters it among the defects"), text, StringComparison.Ordinal);
-        Assert.Contains(Tool.Squeeze("the maker's limits, 9.90 and 12.10 mm. Source: Instructions for use, Hazelcroft bridge"), text, StringComparison.Ordinal);
+        Assert.Contains(
+            Tool.Squeeze("the maker's limits, 9.90 and 12.10 mm. Source: Instructions for use, Hazelcroft bridge"),
+            text,
+            StringComparison.Ordinal
+        );
         Assert.Contains(Tool.Squeeze("after the last day of service by the limits recorded"), text, StringComparison.Ordinal);
     }
 
@@ -41,14 +46,24 @@ public sealed class DiameterPlotTests(Press press)
         var text = Tool.Squeeze(Tool.PdfText(await press.PrintAsync(html)));
 
         Assert.Equal(Outcome.Fit, item.Outcome);
-        Assert.Contains(Tool.Squeeze("stands out from the rest of the rope (modified z above 3.5, Iglewicz and Hoaglin 1993): 9.95 mm at 190 mm"), text, StringComparison.Ordinal);
-        Assert.Contains(Tool.Squeeze("too close to call by the uncertainty of the mean (JCGM 100:2008, 95 %): 9.95 mm at 190 mm"), text, StringComparison.Ordinal);
+        Assert.Contains(
+            Tool.Squeeze("stands out from the rest of the rope (modified z above 3.5, Iglewicz and Hoaglin 1993): 9.95 mm at 190 mm"),
+            text,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            Tool.Squeeze("too close to call by the uncertainty of the mean (JCGM 100:2008, 95 %): 9.95 mm at 190 mm"),
+            text,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("Diamond: stands out", await Html(Example.Visit, Example.Item(WithTrend)), StringComparison.Ordinal);
     }
 
     private static DiameterStation[] Thin(IReadOnlyList<DiameterStation> stations) =>
         [.. stations.Select(s => s.PositionMm is 190 ? s with { ReadingsMm = [9.95m, 9.95m] } : s)];
 
-    private Task<string> Html(DeterminedVisit visit, DeterminedItem item) => press.Renderer.HtmlAsync(new ReportModel(
-        Example.Identity(DocumentTypes.Report), visit, [item], press.ReportModel.Author, press.ReportModel.Author));
+    private Task<string> Html(DeterminedVisit visit, DeterminedItem item) =>
+        press.Renderer.HtmlAsync(
+            new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], press.ReportModel.Author, press.ReportModel.Author)
+        );
 }

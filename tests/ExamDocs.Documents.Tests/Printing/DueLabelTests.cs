@@ -1,5 +1,5 @@
-using ExamDocs.Core.Records;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.DueLabel;
 using SkiaSharp;
@@ -49,8 +49,17 @@ public sealed class DueLabelTests(Press press)
         var text = Tool.Squeeze(Tool.PdfText(await PrintAsync(Example.Visit, item)));
         string[] wanted =
         [
-            "CON-01", item.Item.Description!, "Next examination by", "11 Nov 2026", "D-2026-000001", "Page 1 of 1", "Issued 12 May 2026",
-            "Visit V-2026-031", "Examined 11 May 2026 under SI 1998/2307", "against the issuer's register", "Maker's instructions",
+            "CON-01",
+            item.Item.Description!,
+            "Next examination by",
+            "11 Nov 2026",
+            "D-2026-000001",
+            "Page 1 of 1",
+            "Issued 12 May 2026",
+            "Visit V-2026-031",
+            "Examined 11 May 2026 under SI 1998/2307",
+            "against the issuer's register",
+            "Maker's instructions",
         ];
         Assert.All(wanted, w => Assert.Contains(Tool.Squeeze(w), text, StringComparison.Ordinal));
         Assert.DoesNotContain("Nottobeused", text, StringComparison.Ordinal);
@@ -102,7 +111,9 @@ public sealed class DueLabelTests(Press press)
             Assert.Equal(37, page.Height * 25.4 / 72, 0.25);
             var text = Tool.Squeeze(Tool.PdfText(pdf));
             Assert.Contains(id, text, StringComparison.Ordinal);
-            Assert.All(page.Letters, l => Assert.True(l.BoundingBox is { Left: > 2, Bottom: > 2 } b && b.Right < page.Width - 2 && b.Top < page.Height - 2, l.Value));
+            Assert.All(page.Letters, l =>
+                Assert.True(l.BoundingBox is { Left: > 2, Bottom: > 2 } b && b.Right < page.Width - 2 && b.Top < page.Height - 2, l.Value)
+            );
             Overlaps.Refuse(page);
             Assert.Equal($"EXAMDOCS:D-2026-000001:{id}", QrCode.Read(Tool.Raster(pdf, 203))?.Text);
         }
@@ -140,26 +151,43 @@ public sealed class DueLabelTests(Press press)
 
     private static (DeterminedVisit Visit, DeterminedItem Item) Renamed(string id, string to, string? description = null)
     {
-        var visit = Example.Determined(Example.Record with
-        {
-            Items = [.. Example.Record.Items.Select(i => i.Id == id ? i with { Id = to, Description = description ?? i.Description } : i)],
-            Examinations = [.. Example.Record.Examinations.Select(e => e.Item == id ? e with { Item = to } : e)],
-        });
+        var visit = Example.Determined(
+            Example.Record with
+            {
+                Items =
+                [
+                    .. Example.Record.Items.Select(i => i.Id == id ? i with { Id = to, Description = description ?? i.Description } : i),
+                ],
+                Examinations = [.. Example.Record.Examinations.Select(e => e.Item == id ? e with { Item = to } : e)],
+            }
+        );
         return (visit, visit.Items.First(i => i.Item.Id == to));
     }
 
-    private static DueLabelModel Model(DeterminedVisit visit, DeterminedItem item) => new(Example.Identity(DocumentTypes.DueLabel), visit, item);
+    private static DueLabelModel Model(DeterminedVisit visit, DeterminedItem item) =>
+        new(Example.Identity(DocumentTypes.DueLabel), visit, item);
 
-    private async Task<byte[]> PrintAsync(DeterminedVisit visit, DeterminedItem item) => await press.PrintAsync(await press.Renderer.HtmlAsync(Model(visit, item)));
+    private async Task<byte[]> PrintAsync(DeterminedVisit visit, DeterminedItem item) =>
+        await press.PrintAsync(await press.Renderer.HtmlAsync(Model(visit, item)));
 
     // The day in the largest type of all days with the words before it, and the line after it.
     private async Task<(string Large, string Small)> DaysAsync(DeterminedVisit visit, DeterminedItem item)
     {
         using var pdf = PdfDocument.Open(await PrintAsync(visit, item));
         var letters = pdf.GetPage(1).Letters;
-        var lines = letters.GroupBy(l => Math.Round(l.StartBaseLine.Y)).OrderByDescending(g => g.Key)
-            .Select(g => (Text: string.Concat(g.OrderBy(l => l.StartBaseLine.X).Select(l => l.Value)).Replace(" ", "", StringComparison.Ordinal), Size: g.Max(l => l.BoundingBox.Height))).ToList();
-        var days = lines.FindIndex(l => l.Text.StartsWith("Next", StringComparison.Ordinal) || l.Text.StartsWith("Not", StringComparison.Ordinal));
+        var lines = letters
+            .GroupBy(l => Math.Round(l.StartBaseLine.Y))
+            .OrderByDescending(g => g.Key)
+            .Select(g =>
+                (
+                    Text: string.Concat(g.OrderBy(l => l.StartBaseLine.X).Select(l => l.Value)).Replace(" ", "", StringComparison.Ordinal),
+                    Size: g.Max(l => l.BoundingBox.Height)
+                )
+            )
+            .ToList();
+        var days = lines.FindIndex(l =>
+            l.Text.StartsWith("Next", StringComparison.Ordinal) || l.Text.StartsWith("Not", StringComparison.Ordinal)
+        );
         Assert.True(lines[days + 1].Size > 2 * lines[days + 2].Size);
         return (lines[days].Text + lines[days + 1].Text, lines[days + 2].Text);
     }

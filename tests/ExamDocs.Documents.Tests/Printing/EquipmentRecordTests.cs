@@ -14,12 +14,27 @@ public sealed class EquipmentRecordTests(Press press)
         var paper = await PrintAsync(Example.Visit, item);
         string[] wanted =
         [
-            "ADJ-01", item.Item.Description!, item.Item.Serial!, "12 Sep 2023", "EN 12841", "1 person (taken from: maker's instructions)",
-            "Instructions for use, Clenchwell, revision 5, page 11", "In use at most 10 years", "every 12 months", "2 Oct 2033",
-            "20 Nov 2025", "as then concluded: withdraw", "Cam – Creeps under load (a danger at once)", "Tobias Fennimore",
-            "11 May 2026", "May stay in service", "11 Nov 2026",
-            "15 Jan 2026: Cam and spring renewed. Done by Ottermere Metalwork, service workshop. Evidence: Workshop report OM-26-0077 seen.",
-            "11 May 2026: released by Maren Oakhollow.", "21 Nov 2025: sent for repair, by Della Hartwhistle.",
+            "ADJ-01",
+            item.Item.Description!,
+            item.Item.Serial!,
+            "12 Sep 2023",
+            "EN 12841",
+            "1 person (taken from: maker's instructions)",
+            "Instructions for use, Clenchwell, revision 5, page 11",
+            "In use at most 10 years",
+            "every 12 months",
+            "2 Oct 2033",
+            "20 Nov 2025",
+            "as then concluded: withdraw",
+            "Cam – Creeps under load (a danger at once)",
+            "Tobias Fennimore",
+            "11 May 2026",
+            "May stay in service",
+            "11 Nov 2026",
+            "15 Jan 2026: Cam and spring renewed. Done by Ottermere Metalwork, service workshop. Evidence: Workshop report "
+                + "OM-26-0077 seen.",
+            "11 May 2026: released by Maren Oakhollow.",
+            "21 Nov 2025: sent for repair, by Della Hartwhistle.",
         ];
         Assert.All(wanted, w => Assert.True(paper.Says(w), w));
         Assert.Empty(paper.Lost());
@@ -57,7 +72,10 @@ public sealed class EquipmentRecordTests(Press press)
         Assert.Equal([("BRG-05", "fitted to it now"), ("BRG-04", "was fitted to it, and taken off")], harness.Select(a => (a.Id, a.How)));
         var bridge = Assert.Single(Model(Example.Visit, Example.Item("BRG-04")).Assembly);
         Assert.Equal(("HAR-03", "it was fitted to this, and taken off"), (bridge.Id, bridge.How));
-        Assert.Equal(("HAR-03", "it is fitted to this now"), Model(Example.Visit, Example.Item("BRG-05")).Assembly.Select(a => (a.Id, a.How)).Single());
+        Assert.Equal(
+            ("HAR-03", "it is fitted to this now"),
+            Model(Example.Visit, Example.Item("BRG-05")).Assembly.Select(a => (a.Id, a.How)).Single()
+        );
     }
 
     [Theory]
@@ -80,7 +98,11 @@ public sealed class EquipmentRecordTests(Press press)
     {
         var bare = Example.Record with
         {
-            Visit = new Visit(), People = [], Limits = [], Examinations = [], Renewals = [],
+            Visit = new Visit(),
+            People = [],
+            Limits = [],
+            Examinations = [],
+            Renewals = [],
             Items = [new Item { Id = "X-1", Category = "hammock" }],
         };
         var visit = Example.Determined(bare);
@@ -105,7 +127,9 @@ public sealed class EquipmentRecordTests(Press press)
         });
         Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(paper.Pdf), StringComparison.Ordinal);
         Assert.Equal("EXAMDOCS:E-2026-000001:HAR-03", paper.QrOfFirstPage());
-        Assert.All(["Equipmentrecord", "Whatitis", "Whatitsmakerallows", "Partsandassembly", "Examinations", "Partsrenewed"], h => Assert.Contains(h, paper.Bookmarks()));
+        Assert.All(["Equipmentrecord", "Whatitis", "Whatitsmakerallows", "Partsandassembly", "Examinations", "Partsrenewed"], h =>
+            Assert.Contains(h, paper.Bookmarks())
+        );
     }
 
     private static EquipmentRecordModel Model(DeterminedVisit visit, DeterminedItem item) =>

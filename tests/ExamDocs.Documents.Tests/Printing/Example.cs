@@ -28,10 +28,20 @@ internal static class Example
     }
 
     /// <summary>The example with one item's examination changed, and the visit's regime where one is given.</summary>
-    public static (DeterminedVisit Visit, DeterminedItem Item) WithExamination(string id, Func<Examination, Examination> change, string? regime = null)
+    public static (DeterminedVisit Visit, DeterminedItem Item) WithExamination(
+        string id,
+        Func<Examination, Examination> change,
+        string? regime = null
+    )
     {
         Examination[] examinations = [.. Record.Examinations.Select(e => e.Item == id ? change(e) : e)];
-        var visit = Determined(Record with { Examinations = examinations, Visit = Record.Visit with { Regime = regime ?? Record.Visit.Regime } });
+        var visit = Determined(
+            Record with
+            {
+                Examinations = examinations,
+                Visit = Record.Visit with { Regime = regime ?? Record.Visit.Regime },
+            }
+        );
         return (visit, visit.Items.First(i => i.Item.Id == id));
     }
 

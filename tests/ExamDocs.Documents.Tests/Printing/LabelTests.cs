@@ -16,7 +16,18 @@ public sealed class LabelTests(Press press)
     {
         var item = Example.Visit.Items.First(i => i.Outcome == Outcome.Withdraw && !i.NeverReleasable);
         var text = Tool.Squeeze(Tool.PdfText(await PrintAsync(Example.Visit, item)));
-        string[] wanted = ["DO", "NOT", "USE", item.Item.Id!, item.Item.Description!, "11 May 2026", "Only by a competent person, in writing", "Q-2026-000001", "Page 1 of 1"];
+        string[] wanted =
+        [
+            "DO",
+            "NOT",
+            "USE",
+            item.Item.Id!,
+            item.Item.Description!,
+            "11 May 2026",
+            "Only by a competent person, in writing",
+            "Q-2026-000001",
+            "Page 1 of 1",
+        ];
         Assert.All(wanted, w => Assert.Contains(Tool.Squeeze(w), text, StringComparison.Ordinal));
     }
 
@@ -32,7 +43,9 @@ public sealed class LabelTests(Press press)
     [Fact]
     public void Saw_contact_is_never_to_be_released()
     {
-        var item = Example.Visit.Items.First(i => i.Examination?.Observations.Any(o => o.Criterion == "saw-contact" && o.State is ObservedState.Defect) is true);
+        var item = Example.Visit.Items.First(i =>
+            i.Examination?.Observations.Any(o => o.Criterion == "saw-contact" && o.State is ObservedState.Defect) is true
+        );
         Assert.StartsWith("NOT TO BE RELEASED", Model(Example.Visit, item).Release, StringComparison.Ordinal);
     }
 
@@ -105,8 +118,14 @@ public sealed class LabelTests(Press press)
 
     [Theory]
     [InlineData("HB-014-B", "Rope bridge")]
-    [InlineData("HARNESS-BRIDGE-ASSEMBLY-WITH-A-VERY-LONG-IDENTITY-0123456789-ABCDEFGHIJ", "Rope bridge with two sewn eyes and a stopper, from the rescue set, as typed in a hurry and never shortened")]
-    [InlineData("WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW", "MMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMM")]
+    [InlineData(
+        "HARNESS-BRIDGE-ASSEMBLY-WITH-A-VERY-LONG-IDENTITY-0123456789-ABCDEFGHIJ",
+        "Rope bridge with two sewn eyes and a stopper, from the rescue set, as typed in a hurry and never shortened"
+    )]
+    [InlineData(
+        "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW",
+        "MMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMMM"
+    )]
     [InlineData("Größe-Ω-Ж", "Śruba ø 8")]
     public async Task A_label_is_one_page_of_its_size_with_everything_on_it_and_its_code_reads(string id, string description)
     {
@@ -133,8 +152,16 @@ public sealed class LabelTests(Press press)
     {
         var text = string.Join(' ', Enumerable.Repeat("WIDE MWMWMWMW", 1 + (length / 13)));
         var (visit, item) = Example.With(Withdrawn.Item.Id!, i => i with { Description = text[..length] });
-        var noted = item.Examination! with { Observations = [.. item.Examination!.Observations.Select(o => o with { State = ObservedState.Doubt, Note = text[..length] })] };
-        visit = Example.Determined(visit.Record with { Examinations = [.. visit.Record.Examinations.Select(e => e.Item == item.Item.Id ? noted : e)] });
+        var noted = item.Examination! with
+        {
+            Observations = [.. item.Examination!.Observations.Select(o => o with { State = ObservedState.Doubt, Note = text[..length] })],
+        };
+        visit = Example.Determined(
+            visit.Record with
+            {
+                Examinations = [.. visit.Record.Examinations.Select(e => e.Item == item.Item.Id ? noted : e)],
+            }
+        );
         var pdf = await PrintAsync(visit, visit.Items.First(i => i.Item.Id == item.Item.Id));
         using var read = PdfDocument.Open(pdf);
         var page = Assert.Single(read.GetPages());
@@ -148,7 +175,10 @@ public sealed class LabelTests(Press press)
     public async Task What_does_not_fit_is_named_and_the_label_says_that_it_is_shortened()
     {
         var endless = string.Join(' ', Enumerable.Repeat("WIDE MWMWMWMW", 300));
-        var record = Example.Record with { Visit = Example.Record.Visit with { Employer = Example.Record.Visit.Employer! with { Name = endless } } };
+        var record = Example.Record with
+        {
+            Visit = Example.Record.Visit with { Employer = Example.Record.Visit.Employer! with { Name = endless } },
+        };
         var visit = Example.Determined(record);
         var model = Model(visit, visit.Items.First(i => i.Item.Id == Withdrawn.Item.Id));
         var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));

@@ -10,23 +10,49 @@ namespace ExamDocs.Documents.Tests.Printing;
 public sealed class LawAndSourcesTests
 {
     /// <summary>Regime, a law, the interval line, the retention line; the example is examined on 11 and reported on 12 May 2026.</summary>
-    public static TheoryData<string, string, string, string> Regimes => new()
-    {
-        // SI 1998/2307 regs 9(3)(a)(i) and 11(2)(a)(iv)
-        { "gb-loler", "(SI 1998/2307); read in the source.", "At most 6 months for equipment that lifts persons (SI 1998/2307 reg 9(3)(a)(i); read in the source).", "not before 12 May 2028 (SI 1998/2307 reg 11(2)(a)(iv); read in the source)" },
-        // SR 1999/304 reg 9 read, reg 11 from memory
-        { "ni-loler", "(SR 1999/304); read in the source.", "At most 6 months for equipment that lifts persons (SR 1999/304 reg 9(3)(a)(i); read in the source).", "not before 12 May 2028 (SR 1999/304 reg 11(2)(a)(iv); from memory)" },
-        // EN 365:2004 4.4, unofficial copy; Directive 2009/104/EC art 5 gives no years
-        { "eu-en365", "(EN 365:2004); read in an unofficial copy.", "(EN 365:2004 4.4; read in an unofficial copy).", "which it is was not found (Directive 2009/104/EC art 5; read in the source)." },
-        // BetrSichV sec 14(7), from memory
-        { "de", "(BetrSichV sec 14); from memory.", "At most 12 months", "Keep this report at least until the next test (BetrSichV sec 14(7); from memory)." },
-        // Arrêté of 19 March 1993 art 1
-        { "fr", "(arrêté of 19 March 1993); read in the source.", "Less than 12 months for the general periodic verification", "How long this report has to be kept: not found in a source" },
-        // AS/NZS 1891.4:2009 Table 9.1, unofficial copy
-        { "au-nz", "(AS/NZS 1891.4:2009); read in an unofficial copy.", "At most 6 months", "not found in a source" },
-        // From memory throughout
-        { "us", "(29 CFR 1910.140); from memory.", "At most 6 months", "not found in a source" },
-    };
+    public static TheoryData<string, string, string, string> Regimes =>
+        new()
+        {
+            // SI 1998/2307 regs 9(3)(a)(i) and 11(2)(a)(iv)
+            {
+                "gb-loler",
+                "(SI 1998/2307); read in the source.",
+                "At most 6 months for equipment that lifts persons (SI 1998/2307 reg 9(3)(a)(i); read in the source).",
+                "not before 12 May 2028 (SI 1998/2307 reg 11(2)(a)(iv); read in the source)"
+            },
+            // SR 1999/304 reg 9 read, reg 11 from memory
+            {
+                "ni-loler",
+                "(SR 1999/304); read in the source.",
+                "At most 6 months for equipment that lifts persons (SR 1999/304 reg 9(3)(a)(i); read in the source).",
+                "not before 12 May 2028 (SR 1999/304 reg 11(2)(a)(iv); from memory)"
+            },
+            // EN 365:2004 4.4, unofficial copy; Directive 2009/104/EC art 5 gives no years
+            {
+                "eu-en365",
+                "(EN 365:2004); read in an unofficial copy.",
+                "(EN 365:2004 4.4; read in an unofficial copy).",
+                "which it is was not found (Directive 2009/104/EC art 5; read in the source)."
+            },
+            // BetrSichV sec 14(7), from memory
+            {
+                "de",
+                "(BetrSichV sec 14); from memory.",
+                "At most 12 months",
+                "Keep this report at least until the next test (BetrSichV sec 14(7); from memory)."
+            },
+            // Arrêté of 19 March 1993 art 1
+            {
+                "fr",
+                "(arrêté of 19 March 1993); read in the source.",
+                "Less than 12 months for the general periodic verification",
+                "How long this report has to be kept: not found in a source"
+            },
+            // AS/NZS 1891.4:2009 Table 9.1, unofficial copy
+            { "au-nz", "(AS/NZS 1891.4:2009); read in an unofficial copy.", "At most 6 months", "not found in a source" },
+            // From memory throughout
+            { "us", "(29 CFR 1910.140); from memory.", "At most 6 months", "not found in a source" },
+        };
 
     [Theory]
     [MemberData(nameof(Regimes))]
@@ -49,21 +75,41 @@ public sealed class LawAndSourcesTests
         Assert.Contains("For how long reports have to be kept was not found.", html, StringComparison.Ordinal);
     }
 
-    /// <summary>Of an examination that names another law than the visit: both laws, the shorter interval, what both say of keeping it.</summary>
+    /// <summary>
+    /// Of an examination that names another law than the visit: both laws, the shorter interval, what both say of keeping it.
+    /// </summary>
     [Fact]
     public void Two_laws_are_both_named()
     {
-        var id = Example.Visit.Items.First(i => i is { Outcome: Outcome.Fit, RegimeId: "gb-loler", Item.Purpose: Purpose.LiftsPersons }).Item.Id!;
+        var id = Example
+            .Visit.Items.First(i => i is { Outcome: Outcome.Fit, RegimeId: "gb-loler", Item.Purpose: Purpose.LiftsPersons })
+            .Item.Id!;
         var (visit, item) = Example.WithExamination(id, e => e with { Regime = "de" });
         var author = visit.Person(item.Examination!.Examiner)!;
         var report = new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author);
         Assert.True(report.Regime.HasKeys);
-        Assert.Equal(2, report.Sources.Lines.Count(l => l.Heading == "Law" && (l.Text.Contains("SI 1998/2307", StringComparison.Ordinal) || l.Text.Contains("BetrSichV", StringComparison.Ordinal))));
-        Assert.StartsWith("At most 6 months", Assert.Single(report.Sources.Lines, l => l.Heading == "Interval").Text, StringComparison.Ordinal);
-        Assert.Contains(report.Sources.Lines, l => l.Heading == "Retention" && l.Text.Contains("SI 1998/2307 reg 11", StringComparison.Ordinal) && l.Text.Contains("BetrSichV", StringComparison.Ordinal));
+        Assert.Equal(
+            2,
+            report.Sources.Lines.Count(l =>
+                l.Heading == "Law"
+                && (l.Text.Contains("SI 1998/2307", StringComparison.Ordinal) || l.Text.Contains("BetrSichV", StringComparison.Ordinal))
+            )
+        );
+        Assert.StartsWith(
+            "At most 6 months",
+            Assert.Single(report.Sources.Lines, l => l.Heading == "Interval").Text,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(report.Sources.Lines, l =>
+            l.Heading == "Retention"
+            && l.Text.Contains("SI 1998/2307 reg 11", StringComparison.Ordinal)
+            && l.Text.Contains("BetrSichV", StringComparison.Ordinal)
+        );
     }
 
-    /// <summary>SI 1998/2307 reg 10(4); for Northern Ireland which authority it is was not confirmed, and elsewhere no source names one.</summary>
+    /// <summary>
+    /// SI 1998/2307 reg 10(4); for Northern Ireland which authority it is was not confirmed, and elsewhere no source names one.
+    /// </summary>
     [Theory]
     [InlineData("gb-loler", "Health and Safety Executive")]
     [InlineData("ni-loler", "The enforcing authority")]
@@ -71,11 +117,17 @@ public sealed class LawAndSourcesTests
     [InlineData("us", null)]
     public void A_notice_names_an_authority_only_where_the_law_does(string regime, string? authority)
     {
-        var (visit, item) = Under(regime, e => e with
-        {
-            Defects = [new Defect { Part = "sheath", Description = "cut", Danger = Danger.Now, Remedy = "destroy", ImminentRisk = true }],
-            Conclusion = Conclusion.Withdraw,
-        });
+        var (visit, item) = Under(regime, e => e with { Defects =
+                [
+                    new Defect
+                    {
+                        Part = "sheath",
+                        Description = "cut",
+                        Danger = Danger.Now,
+                        Remedy = "destroy",
+                        ImminentRisk = true,
+                    },
+                ], Conclusion = Conclusion.Withdraw });
         Assert.NotNull(visit.Record.Visit.HiredFrom);
         var named = new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item).Authority;
         if (authority is null)
@@ -95,10 +147,20 @@ public sealed class LawAndSourcesTests
     /// <summary>A fit item of the example that lifts persons, examined out of its turn so that no basis shortens the interval.</summary>
     private static (DeterminedVisit Visit, DeterminedItem Item) Under(string regime, Func<Examination, Examination> change)
     {
-        var id = Example.Visit.Items.First(i => i is { Outcome: Outcome.Fit, RegimeId: "gb-loler", Item.Purpose: Purpose.LiftsPersons }).Item.Id!;
-        return Example.WithExamination(id, e => change(e with
-        {
-            Basis = Basis.Exceptional, Event = new ExceptionalEvent { What = "flood in the store", On = new(2026, 5, 2) },
-        }), regime);
+        var id = Example
+            .Visit.Items.First(i => i is { Outcome: Outcome.Fit, RegimeId: "gb-loler", Item.Purpose: Purpose.LiftsPersons })
+            .Item.Id!;
+        return Example.WithExamination(
+            id,
+            e =>
+                change(
+                    e with
+                    {
+                        Basis = Basis.Exceptional,
+                        Event = new ExceptionalEvent { What = "flood in the store", On = new(2026, 5, 2) },
+                    }
+                ),
+            regime
+        );
     }
 }

@@ -4,7 +4,10 @@ namespace ExamDocs.Documents.Tests.Printing;
 
 public sealed class LetterheadTests
 {
-    /// <summary>WCAG 2.2: black on white is 21 to 1, white on white 1; #767676 is the lightest grey that passes 4.5 (Understanding SC 1.4.3, techniques G18).</summary>
+    /// <summary>
+    /// WCAG 2.2: black on white is 21 to 1, white on white 1; #767676 is the lightest grey that passes 4.5 (Understanding SC 1.4.3,
+    /// techniques G18).
+    /// </summary>
     [Theory]
     [InlineData("#000000", 21)]
     [InlineData("#ffffff", 1)]

@@ -13,13 +13,17 @@ internal static class Overlaps
     {
         var words = page.GetWords().ToList();
         Assert.NotEmpty(words);
-        var over = from i in Enumerable.Range(0, words.Count)
-                   from j in Enumerable.Range(i + 1, words.Count - i - 1)
-                   where Meet(words[i].BoundingBox, words[j].BoundingBox)
-                   select $"{words[i].Text} over {words[j].Text}";
+        var over =
+            from i in Enumerable.Range(0, words.Count)
+            from j in Enumerable.Range(i + 1, words.Count - i - 1)
+            where Meet(words[i].BoundingBox, words[j].BoundingBox)
+            select $"{words[i].Text} over {words[j].Text}";
         Assert.Empty(over);
     }
 
     private static bool Meet(PdfRectangle one, PdfRectangle other) =>
-        one.Left + Slack < other.Right && other.Left + Slack < one.Right && one.Bottom + Slack < other.Top && other.Bottom + Slack < one.Top;
+        one.Left + Slack < other.Right
+        && other.Left + Slack < one.Right
+        && one.Bottom + Slack < other.Top
+        && other.Bottom + Slack < one.Top;
 }

@@ -1,5 +1,5 @@
-using ExamDocs.Core.Records;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.Notice;
@@ -36,7 +36,8 @@ public sealed class PaperTests(Press press)
     }
 
     [Fact]
-    public void Qpdf_finds_nothing_wrong() => Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(press.Report), StringComparison.Ordinal);
+    public void Qpdf_finds_nothing_wrong() =>
+        Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(press.Report), StringComparison.Ordinal);
 
     [Fact]
     public async Task A_notice_goes_to_the_health_and_safety_executive_where_hired_kit_is_an_imminent_risk()
@@ -92,9 +93,18 @@ public sealed class PaperTests(Press press)
         Assert.All("abcdefgh", clause => Assert.Contains($"({clause})", text, StringComparison.Ordinal));
         string[] wanted =
         [
-            "C-2026-000001", model.Signatory!.Name!, model.Signatory.Address!, renewal.RemovedPart!, renewal.FittedPart!,
-            model.Name(renewal.DoneBy), model.Name(renewal.SupervisedBy), model.DocumentOf(renewal), model.Statement,
-            "It is not the maker's declaration of conformity", .. model.Requirements, .. model.Limits,
+            "C-2026-000001",
+            model.Signatory!.Name!,
+            model.Signatory.Address!,
+            renewal.RemovedPart!,
+            renewal.FittedPart!,
+            model.Name(renewal.DoneBy),
+            model.Name(renewal.SupervisedBy),
+            model.DocumentOf(renewal),
+            model.Statement,
+            "It is not the maker's declaration of conformity",
+            .. model.Requirements,
+            .. model.Limits,
         ];
         Assert.All(wanted, w => Assert.Contains(Tool.Squeeze(w), text, StringComparison.Ordinal));
     }
@@ -104,7 +114,9 @@ public sealed class PaperTests(Press press)
     {
         var renewal = Example.Record.Renewals[0];
         var withdrawn = Example.Visit.Items.First(i => i.Outcome == Outcome.Withdraw);
-        Assert.Throws<ArgumentException>(() => new CertificateModel(Example.Identity(DocumentTypes.Certificate), Example.Visit, withdrawn, [renewal], []));
+        Assert.Throws<ArgumentException>(() =>
+            new CertificateModel(Example.Identity(DocumentTypes.Certificate), Example.Visit, withdrawn, [renewal], [])
+        );
     }
 
     [Theory]
@@ -115,6 +127,10 @@ public sealed class PaperTests(Press press)
     public void A_number_of_another_form_is_refused(string number) =>
         Assert.Throws<ArgumentException>(() => new DocumentIdentity("report", number, Example.Today, "0.1.0"));
 
-    private async Task<string> Notice(DeterminedVisit visit, DeterminedItem item) => Tool.Squeeze(Tool.PdfText(
-        await press.PrintAsync(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item)))));
+    private async Task<string> Notice(DeterminedVisit visit, DeterminedItem item) =>
+        Tool.Squeeze(
+            Tool.PdfText(
+                await press.PrintAsync(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item)))
+            )
+        );
 }

@@ -32,20 +32,33 @@ internal sealed class PrintedPaper(string html, byte[] pdf)
     public IReadOnlyList<string> Lost()
     {
         var body = Regex.Replace(html, "<head>.*?</head>|<svg.*?</svg>", " ", RegexOptions.Singleline, Limit);
-        return [.. Regex.Split(body, "<[^>]*>", RegexOptions.None, Limit).Select(WebUtility.HtmlDecode).Select(t => t!.Trim())
-            .Where(t => t.Length > 0 && !Says(t)).Distinct()];
+        return
+        [
+            .. Regex
+                .Split(body, "<[^>]*>", RegexOptions.None, Limit)
+                .Select(WebUtility.HtmlDecode)
+                .Select(t => t!.Trim())
+                .Where(t => t.Length > 0 && !Says(t))
+                .Distinct(),
+        ];
     }
 
     /// <summary>Letters nearer to the edge of their page than a printer reaches, 5 mm.</summary>
     public IReadOnlyList<string> NearEdge()
     {
         using var document = PdfDocument.Open(pdf);
-        return [.. from page in document.GetPages()
-                   from letter in page.Letters
-                   let box = letter.BoundingBox
-                   where box.Left < 5 * PointsPerMm || box.Bottom < 5 * PointsPerMm
-                       || box.Right > page.Width - (5 * PointsPerMm) || box.Top > page.Height - (5 * PointsPerMm)
-                   select $"{page.Number}: {letter.Value}"];
+        return
+        [
+            .. from page in document.GetPages()
+            from letter in page.Letters
+            let box = letter.BoundingBox
+            where
+                box.Left < 5 * PointsPerMm
+                || box.Bottom < 5 * PointsPerMm
+                || box.Right > page.Width - (5 * PointsPerMm)
+                || box.Top > page.Height - (5 * PointsPerMm)
+            select $"{page.Number}: {letter.Value}",
+        ];
     }
 
     public IReadOnlyList<(double Width, double Height)> PageSizesMm()
@@ -64,27 +77,44 @@ internal sealed class PrintedPaper(string html, byte[] pdf)
     public double PointsOf(string word, int page)
     {
         using var document = PdfDocument.Open(pdf);
-        return document.GetPage(page).GetWords().Where(w => w.Text == word).SelectMany(w => w.Letters).Select(l => l.PointSize).DefaultIfEmpty(0).Max();
+        return document
+            .GetPage(page)
+            .GetWords()
+            .Where(w => w.Text == word)
+            .SelectMany(w => w.Letters)
+            .Select(l => l.PointSize)
+            .DefaultIfEmpty(0)
+            .Max();
     }
 
     /// <summary>Every square of about this side that is drawn as a box.</summary>
     public IReadOnlyList<DrawnBox> Squares(double fromMm, double toMm)
     {
         using var document = PdfDocument.Open(pdf);
-        var found = from page in document.GetPages()
-                    from path in page.Paths
-                    let box = path.GetBoundingRectangle()
-                    where box is not null
-                    let b = box.Value
-                    let drawn = new DrawnBox(
-                        page.Number, Math.Round(b.Left / PointsPerMm, 1), Math.Round((page.Height - b.Top) / PointsPerMm, 1), b.Width / PointsPerMm, b.Height / PointsPerMm)
-                    where drawn.Width >= fromMm && drawn.Width <= toMm && Math.Abs(drawn.Width - drawn.Height) < 0.3
-                    select drawn;
+        var found =
+            from page in document.GetPages()
+            from path in page.Paths
+            let box = path.GetBoundingRectangle()
+            where box is not null
+            let b = box.Value
+            let drawn = new DrawnBox(
+                page.Number,
+                Math.Round(b.Left / PointsPerMm, 1),
+                Math.Round((page.Height - b.Top) / PointsPerMm, 1),
+                b.Width / PointsPerMm,
+                b.Height / PointsPerMm
+            )
+            where drawn.Width >= fromMm && drawn.Width <= toMm && Math.Abs(drawn.Width - drawn.Height) < 0.3
+            select drawn;
         // A box is drawn as its ground and its line, one inside the other: the outer one is the box.
         var boxes = new List<DrawnBox>();
         foreach (var box in found.OrderByDescending(b => b.Width))
         {
-            if (!boxes.Exists(b => b.Page == box.Page && Math.Abs(Middle(b).X - Middle(box).X) < 1 && Math.Abs(Middle(b).Y - Middle(box).Y) < 1))
+            if (
+                !boxes.Exists(b =>
+                    b.Page == box.Page && Math.Abs(Middle(b).X - Middle(box).X) < 1 && Math.Abs(Middle(b).Y - Middle(box).Y) < 1
+                )
+            )
                 boxes.Add(box);
         }
         return boxes;

@@ -21,11 +21,21 @@ public sealed class ReportTests(Press press)
         var author = press.ReportModel.Author;
         string?[] wanted =
         [
-            visit.Employer!.Name, visit.Employer.Address, visit.Premises!.Address, visit.HiredFrom?.Name,
-            author.Name, author.Address, author.Qualifications, Printed.Day(visit.ReportedOn),
+            visit.Employer!.Name,
+            visit.Employer.Address,
+            visit.Premises!.Address,
+            visit.HiredFrom?.Name,
+            author.Name,
+            author.Address,
+            author.Qualifications,
+            Printed.Day(visit.ReportedOn),
         ];
         Assert.All(wanted.OfType<string>(), w => Assert.Contains(Tool.Squeeze(w), Text, StringComparison.Ordinal));
-        Assert.Contains(author.SelfEmployed is true ? "Self-employedyes" : Tool.Squeeze(author.Employer!.Name!), Text, StringComparison.Ordinal);
+        Assert.Contains(
+            author.SelfEmployed is true ? "Self-employedyes" : Tool.Squeeze(author.Employer!.Name!),
+            Text,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -36,8 +46,9 @@ public sealed class ReportTests(Press press)
         for (var at = 0; at < items.Count; at++)
         {
             var block = Block(at);
-            Assert.All(Particulars(items[at]), p => Assert.True(
-                block.Contains(Tool.Squeeze(p), StringComparison.Ordinal), $"{items[at].Id}: {p} is not in {block}"));
+            Assert.All(Particulars(items[at]), p =>
+                Assert.True(block.Contains(Tool.Squeeze(p), StringComparison.Ordinal), $"{items[at].Id}: {p} is not in {block}")
+            );
         }
     }
 
@@ -45,7 +56,18 @@ public sealed class ReportTests(Press press)
     public void The_paragraphs_stand_in_the_schedules_order()
     {
         var block = Block(0);
-        string[] order = ["3Kind", "4Lastthorough", "5Safeworkingload", "7(a)Examined", "7(b)Would", "8(a)–(c)", "8(d)Latest", "8(e)Tests", "8(f)Dateexamined"];
+        string[] order =
+        [
+            "3Kind",
+            "4Lastthorough",
+            "5Safeworkingload",
+            "7(a)Examined",
+            "7(b)Would",
+            "8(a)–(c)",
+            "8(d)Latest",
+            "8(e)Tests",
+            "8(f)Dateexamined",
+        ];
         var places = order.Select(o => block.IndexOf(o, StringComparison.Ordinal)).ToArray();
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
@@ -91,8 +113,9 @@ public sealed class ReportTests(Press press)
     public void An_undetermined_item_cannot_be_reported()
     {
         var author = press.ReportModel.Author;
-        Assert.Throws<ArgumentException>(() => new ReportModel(
-            Example.Identity(DocumentTypes.Report), Example.Visit, [Example.Item("PUL-02")], author, author));
+        Assert.Throws<ArgumentException>(() =>
+            new ReportModel(Example.Identity(DocumentTypes.Report), Example.Visit, [Example.Item("PUL-02")], author, author)
+        );
     }
 
     [Fact]
@@ -114,35 +137,55 @@ public sealed class ReportTests(Press press)
     private static string Fit => Example.Visit.Items.First(i => i.Outcome is Outcome.Fit && i.RegimeId == "gb-loler").Item.Id!;
 
     private static IEnumerable<string> Particulars(ReportItem item) =>
-    [
-        item.Id, Printed.Text(item.Item.Description), Printed.Text(item.Item.Serial), Printed.Day(item.Item.Manufactured),
-        Printed.Day(item.Determined.LastExamined), Printed.Load(item.Item.SafeWorkingLoad), item.Basis, item.SafeToOperate,
-        item.Next, item.NotAfter, Printed.Day(item.Determined.ExaminedOn),
-        .. item.Defects.SelectMany(d => new[] { d.Part, d.Description, d.Remedy, d.IsNow ? "is a danger now" : Printed.Day(d.BecomesDangerOn) }),
-        .. item.Examination.Tests.SelectMany(t => new[] { Printed.Text(t.Description), Printed.Text(t.Result) }),
-        .. item.Case.SelectMany(s => s.Lines.Select(l => l.Text).Concat(s.Routine.Select(r => r.Criteria))),
-        .. item.Examination.Diameters.SelectMany(d => d.ReadingsMm).OfType<decimal>().Select(Printed.Number),
-    ];
+        [
+            item.Id,
+            Printed.Text(item.Item.Description),
+            Printed.Text(item.Item.Serial),
+            Printed.Day(item.Item.Manufactured),
+            Printed.Day(item.Determined.LastExamined),
+            Printed.Load(item.Item.SafeWorkingLoad),
+            item.Basis,
+            item.SafeToOperate,
+            item.Next,
+            item.NotAfter,
+            Printed.Day(item.Determined.ExaminedOn),
+            .. item.Defects.SelectMany(d =>
+                new[] { d.Part, d.Description, d.Remedy, d.IsNow ? "is a danger now" : Printed.Day(d.BecomesDangerOn) }
+            ),
+            .. item.Examination.Tests.SelectMany(t => new[] { Printed.Text(t.Description), Printed.Text(t.Result) }),
+            .. item.Case.SelectMany(s => s.Lines.Select(l => l.Text).Concat(s.Routine.Select(r => r.Criteria))),
+            .. item.Examination.Diameters.SelectMany(d => d.ReadingsMm).OfType<decimal>().Select(Printed.Number),
+        ];
 
     // The block of the n-th item: from its own counter to the next one's. Page margins in between are taken out first.
     private string Block(int at)
     {
         var text = _body ??= Body();
         var items = press.ReportModel.Items;
-        var start = text.LastIndexOf(Tool.Squeeze(items[at].Id), text.IndexOf($"Item{at + 1}of{items.Count}", StringComparison.Ordinal), StringComparison.Ordinal);
+        var start = text.LastIndexOf(
+            Tool.Squeeze(items[at].Id),
+            text.IndexOf($"Item{at + 1}of{items.Count}", StringComparison.Ordinal),
+            StringComparison.Ordinal
+        );
         var end = at + 1 < items.Count ? text.IndexOf($"Item{at + 2}of{items.Count}", StringComparison.Ordinal) : text.Length;
         return text[start..end];
     }
 
     private string Body()
     {
-        var body = Regex.Replace(press.ReportText, @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*", "", RegexOptions.None, TimeSpan.FromSeconds(5));
+        var body = Regex.Replace(
+            press.ReportText,
+            @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*",
+            "",
+            RegexOptions.None,
+            TimeSpan.FromSeconds(5)
+        );
         return Tool.Squeeze(body);
     }
 
     private sealed class ReportItemProbe(DeterminedVisit visit, DeterminedItem item)
     {
-        public ReportItem Item { get; } = new ReportModel(
-            Example.Identity(DocumentTypes.Report), visit, [item], visit.Record.People[0], visit.Record.People[0]).Items[0];
+        public ReportItem Item { get; } =
+            new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], visit.Record.People[0], visit.Record.People[0]).Items[0];
     }
 }

@@ -29,11 +29,17 @@ internal sealed record SignOnPaper(double DiameterMm, double HeightMm, double Ri
         var middleX = first + (d / 2);
         var upper = Run(t => !IsInk(middleX, middleY - (0.53 * d) + t));
         var lower = Run(t => !IsInk(middleX, middleY + (0.53 * d) - t));
-        double across = Run(t => IsInk(middleX + (t / Math.Sqrt(2)), middleY - (t / Math.Sqrt(2))))
-            + Run(t => IsInk(middleX - (t / Math.Sqrt(2)), middleY + (t / Math.Sqrt(2)))) - 1;
+        double across =
+            Run(t => IsInk(middleX + (t / Math.Sqrt(2)), middleY - (t / Math.Sqrt(2))))
+            + Run(t => IsInk(middleX - (t / Math.Sqrt(2)), middleY + (t / Math.Sqrt(2))))
+            - 1;
         return new SignOnPaper(
-            d / perMm, ((1.06 * d) - upper - lower) / perMm, ring / perMm, across / perMm,
-            IsInk(middleX - (0.25 * d), middleY - (0.25 * d)) && !IsInk(middleX + (0.25 * d), middleY - (0.25 * d)));
+            d / perMm,
+            ((1.06 * d) - upper - lower) / perMm,
+            ring / perMm,
+            across / perMm,
+            IsInk(middleX - (0.25 * d), middleY - (0.25 * d)) && !IsInk(middleX + (0.25 * d), middleY - (0.25 * d))
+        );
     }
 
     private static int Run(Func<int, bool> holds)

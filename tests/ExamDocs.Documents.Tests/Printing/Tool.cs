@@ -19,21 +19,23 @@ internal static class Tool
 
     /// <summary>The files within, by name.</summary>
     public static Dictionary<string, byte[]> Attachments(byte[] pdf) => OnFile(pdf, file =>
-    {
-        var folder = Directory.CreateTempSubdirectory("attached-");
-        Run("pdfdetach", "-saveall", "-o", folder.FullName, file);
-        var found = folder.GetFiles().ToDictionary(f => f.Name, f => File.ReadAllBytes(f.FullName), StringComparer.Ordinal);
-        folder.Delete(recursive: true);
-        return found;
-    });
+        {
+            var folder = Directory.CreateTempSubdirectory("attached-");
+            Run("pdfdetach", "-saveall", "-o", folder.FullName, file);
+            var found = folder.GetFiles().ToDictionary(f => f.Name, f => File.ReadAllBytes(f.FullName), StringComparer.Ordinal);
+            folder.Delete(recursive: true);
+            return found;
+        });
 
     /// <summary>Every dictionary of the file, and the dictionary of every stream, by object, as qpdf sees them.</summary>
     public static Dictionary<string, JsonObject> QpdfJson(byte[] pdf) => OnFile(pdf, file =>
-    {
-        var objects = JsonNode.Parse(Run("qpdf", "--json=2", "--json-key=qpdf", file))!["qpdf"]![1]!.AsObject();
-        return objects.Select(o => (o.Key, Value: (o.Value!["stream"]?["dict"] ?? o.Value["value"]) as JsonObject)).Where(o => o.Value is not null)
-            .ToDictionary(o => o.Key, o => o.Value!, StringComparer.Ordinal);
-    });
+        {
+            var objects = JsonNode.Parse(Run("qpdf", "--json=2", "--json-key=qpdf", file))!["qpdf"]![1]!.AsObject();
+            return objects
+                .Select(o => (o.Key, Value: (o.Value!["stream"]?["dict"] ?? o.Value["value"]) as JsonObject))
+                .Where(o => o.Value is not null)
+                .ToDictionary(o => o.Key, o => o.Value!, StringComparer.Ordinal);
+        });
 
     /// <summary>Throws where qpdf finds an error or a warning.</summary>
     public static string QpdfCheck(byte[] pdf) => OnFile(pdf, file => Run("qpdf", "--check", file));
@@ -50,12 +52,12 @@ internal static class Tool
         smooth ? Raster(pdf, dpi, []) : Raster(pdf, dpi, "-aa", "no", "-aaVector", "no");
 
     private static byte[] Raster(byte[] pdf, int dpi, params string[] how) => OnFile(pdf, file =>
-    {
-        Run("pdftoppm", [.. how, "-r", dpi.ToString(), "-singlefile", "-png", file, file]);
-        var png = File.ReadAllBytes(file + ".png");
-        File.Delete(file + ".png");
-        return png;
-    });
+        {
+            Run("pdftoppm", [.. how, "-r", dpi.ToString(), "-singlefile", "-png", file, file]);
+            var png = File.ReadAllBytes(file + ".png");
+            File.Delete(file + ".png");
+            return png;
+        });
 
     /// <summary>Text without any white space, so that a line break in the wrong place hides nothing.</summary>
     public static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
@@ -76,11 +78,19 @@ internal static class Tool
 
     private static string Run(string program, params string[] arguments)
     {
-        var start = new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8 };
+        var start = new ProcessStartInfo(program, arguments)
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+        };
         using var process = Process.Start(start)!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        return process.ExitCode == 0 ? output : throw new InvalidOperationException($"{program} ended with {process.ExitCode}: {errors.Result}{output}");
+        return process.ExitCode == 0
+            ? output
+            : throw new InvalidOperationException($"{program} ended with {process.ExitCode}: {errors.Result}{output}");
     }
 }

@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Globalization;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
@@ -25,9 +25,13 @@ public sealed class FaithfulPrintTests(Press press)
     {
         foreach (var item in Example.Visit.Everything.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined))
         {
-            await AssertFaithful(await press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item)));
+            await AssertFaithful(
+                await press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))
+            );
             if (item.Outcome is Outcome.Withdraw)
-                await AssertFaithful(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, item)));
+                await AssertFaithful(
+                    await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, item))
+                );
         }
     }
 
@@ -39,10 +43,20 @@ public sealed class FaithfulPrintTests(Press press)
     [Fact]
     public async Task Every_check_sheet_and_equipment_record_of_the_example_is_faithful()
     {
-        foreach (var item in Example.Visit.Everything.Where((_, n) => n % 6 == 0).Concat(Example.Visit.Items.Where(i => i.Item.Id is "BRG-02" or "CLR-01" or "RGR-01")))
+        foreach (
+            var item in Example
+                .Visit.Everything.Where((_, n) => n % 6 == 0)
+                .Concat(Example.Visit.Items.Where(i => i.Item.Id is "BRG-02" or "CLR-01" or "RGR-01"))
+        )
         {
-            await AssertFaithful(await press.Renderer.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, item)));
-            await AssertFaithful(await press.Renderer.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, item)));
+            await AssertFaithful(
+                await press.Renderer.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, item))
+            );
+            await AssertFaithful(
+                await press.Renderer.HtmlAsync(
+                    new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, item)
+                )
+            );
         }
     }
 
@@ -53,16 +67,31 @@ public sealed class FaithfulPrintTests(Press press)
     [InlineData("<p>5</p><p>5</p>", "<p>5</p><p>5</p>", "<p>5</p>", "the second of two that are alike")]
     [InlineData("<table><tr><td>A<td>150 kg<tr><td>B<td>25 kN</table>", "150 kg", "", "a value left out")]
     public async Task What_differs_from_the_page_is_found(string page, string typed, string printed, string why) =>
-        Assert.True(FaithfulPrint.Faults(page, await press.PrintAsync(page.Replace(typed, printed, StringComparison.Ordinal))).Count > 0, why);
+        Assert.True(
+            FaithfulPrint.Faults(page, await press.PrintAsync(page.Replace(typed, printed, StringComparison.Ordinal))).Count > 0,
+            why
+        );
 
     [Theory]
-    [InlineData("<div style='width:60mm;overflow:hidden;white-space:nowrap'>An identity that is far too long for its place: SN-100234-AB-77</div>", "right")]
+    [InlineData(
+        "<div style='width:60mm;overflow:hidden;white-space:nowrap'>An identity that is far too long for its place: SN-100234-AB-77</div>",
+        "right"
+    )]
     [InlineData("<div style='height:3mm;overflow:hidden;font-size:10mm;line-height:10mm'>SN-100234</div>", "below")]
     [InlineData("<div style='position:absolute;left:-12mm'>SN-100234</div>", "the page's left")]
     [InlineData("<div style='position:absolute;top:-6mm'>SN-100234</div>", "the page's top")]
-    [InlineData("<div style='overflow:hidden;width:20mm;text-overflow:ellipsis;white-space:nowrap'>SN-100234-AB-77-LONG</div>", "an ellipsis")]
+    [InlineData(
+        "<div style='overflow:hidden;width:20mm;text-overflow:ellipsis;white-space:nowrap'>SN-100234-AB-77-LONG</div>",
+        "an ellipsis"
+    )]
     [InlineData("<div style='clip-path:inset(0 15mm 0 0);width:30mm'>SN-100234-ABCDE</div>", "a clip")]
-    [InlineData("<div style='columns:2;height:6mm;overflow:hidden'>one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty one two three four five six seven eight nine ten</div>", "columns")]
+    [InlineData(
+        "<div style='columns:2;height:6mm;overflow:hidden'>one two three four five six seven eight nine ten eleven twelve "
+            + "thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty one two three four five six seven eight nine "
+            + "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty one two three four five six "
+            + "seven eight nine ten</div>",
+        "columns"
+    )]
     public async Task What_is_cut_is_found(string cut, string where) => Assert.True((await Faults(cut)).Count > 0, where);
 
     [Theory]
@@ -72,7 +101,8 @@ public sealed class FaithfulPrintTests(Press press)
     [InlineData("<p style='content-visibility:hidden'>SN-100234</p>")]
     [InlineData("<p>Connector \U00030EDE</p>")]
     [InlineData("<p style='text-transform:uppercase'>sn-100234a</p>")]
-    public async Task What_is_not_shown_is_found(string hidden) => Assert.Contains("is not printed whole", Assert.Single(await Faults(hidden)), StringComparison.Ordinal);
+    public async Task What_is_not_shown_is_found(string hidden) =>
+        Assert.Contains("is not printed whole", Assert.Single(await Faults(hidden)), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("Żółć Ærøskøbing façade naïve office fluffy first waffle")]
@@ -90,7 +120,12 @@ public sealed class FaithfulPrintTests(Press press)
     [InlineData("SN-1/2\\3_4|5")]
     public async Task Other_writing_is_printed_and_read_back(string typed)
     {
-        Assert.Empty(await Faults($"<p>{System.Net.WebUtility.HtmlEncode(typed)}</p><table><tr><th>Name<td style='width:14mm;overflow-wrap:anywhere'>{System.Net.WebUtility.HtmlEncode(typed)}</table>"));
+        Assert.Empty(
+            await Faults(
+                $"<p>{System.Net.WebUtility.HtmlEncode(typed)}</p><table><tr><th>Name<td "
+                    + $"style='width:14mm;overflow-wrap:anywhere'>{System.Net.WebUtility.HtmlEncode(typed)}</table>"
+            )
+        );
     }
 
     /// <summary>Not every computer has fonts for these: then each sign that is missing is named.</summary>
@@ -118,7 +153,12 @@ public sealed class FaithfulPrintTests(Press press)
     {
         var words = string.Join(' ', Enumerable.Range(0, 1500).Select(n => "word" + n.ToString(CultureInfo.InvariantCulture)));
         Assert.Empty(await Faults($"<table><thead><tr><th>Head</thead><tr><td>before<tr><td>{words}<tr><td>after</table>"));
-        Assert.NotEmpty(FaithfulPrint.Faults($"<p>{words}</p>", await press.PrintAsync(Page($"<p>{words.Replace("word777", "word77", StringComparison.Ordinal)}</p>"))));
+        Assert.NotEmpty(
+            FaithfulPrint.Faults(
+                $"<p>{words}</p>",
+                await press.PrintAsync(Page($"<p>{words.Replace("word777", "word77", StringComparison.Ordinal)}</p>"))
+            )
+        );
     }
 
     [Fact]
@@ -130,10 +170,12 @@ public sealed class FaithfulPrintTests(Press press)
 
     private static string Sorted(string text) => string.Concat(FoldedText.Of(text).Where(c => c is not '\f').Order());
 
-    private async Task<IReadOnlyList<string>> Faults(string body) => [.. FaithfulPrint.Faults(Page(body), await press.PrintAsync(Page(body))).Select(f => f.Words)];
+    private async Task<IReadOnlyList<string>> Faults(string body) =>
+        [.. FaithfulPrint.Faults(Page(body), await press.PrintAsync(Page(body))).Select(f => f.Words)];
 
     private async Task AssertFaithful(string html) => Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
 
     private static string Page(string body) =>
-        $"<!DOCTYPE html><html lang='en'><head><title>not printed</title><style>@page {{ size: A4; margin: 15mm; @top-left {{ content: 'margin'; }} }} body {{ font-family: 'Noto Sans'; }}</style></head><body>{body}</body></html>";
+        $"<!DOCTYPE html><html lang='en'><head><title>not printed</title><style>@page {{ size: A4; margin: 15mm; @top-left {{ "
+        + $"content: 'margin'; }} }} body {{ font-family: 'Noto Sans'; }}</style></head><body>{body}</body></html>";
 }

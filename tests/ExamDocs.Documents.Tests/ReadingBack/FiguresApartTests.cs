@@ -44,18 +44,38 @@ public sealed class FiguresApartTests(Press press)
     {
         var record = Example.Record with
         {
-            Limits = [.. Example.Record.Limits.Select(l => l.NominalDiameterMm is null ? l : l with { NominalDiameterMm = 12.5m, DiameterTolerancePercent = 8 })],
-            Examinations = [.. Example.Record.Examinations.Select(e => e.Diameters.Count == 0 ? e : e with
-            {
-                Diameters = [.. Enumerable.Range(1, count).Select(n => new DiameterStation
-                {
-                    PositionMm = stepMm * n, ReadingsMm = [.. Enumerable.Repeat<decimal?>((decimal)(n == odd ? oddMm : mm), readings)],
-                })],
-            })],
+            Limits =
+            [
+                .. Example.Record.Limits.Select(l =>
+                    l.NominalDiameterMm is null ? l : l with { NominalDiameterMm = 12.5m, DiameterTolerancePercent = 8 }
+                ),
+            ],
+            Examinations =
+            [
+                .. Example.Record.Examinations.Select(e =>
+                    e.Diameters.Count == 0
+                        ? e
+                        : e with
+                        {
+                            Diameters =
+                            [
+                                .. Enumerable
+                                    .Range(1, count)
+                                    .Select(n => new DiameterStation
+                                    {
+                                        PositionMm = stepMm * n,
+                                        ReadingsMm = [.. Enumerable.Repeat<decimal?>((decimal)(n == odd ? oddMm : mm), readings)],
+                                    }),
+                            ],
+                        }
+                ),
+            ],
         };
         var visit = Example.Determined(record);
         var items = visit.Items.Where(i => i.MayBeReported && i.RegimeId == "gb-loler").ToList();
-        var html = await press.Renderer.HtmlAsync(new ReportModel(Example.Identity(DocumentTypes.Report), visit, items, press.ReportModel.Author, press.ReportModel.Author));
+        var html = await press.Renderer.HtmlAsync(
+            new ReportModel(Example.Identity(DocumentTypes.Report), visit, items, press.ReportModel.Author, press.ReportModel.Author)
+        );
         Assert.Contains("class=\"plot\"", html, StringComparison.Ordinal);
         Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
     }

@@ -85,9 +85,19 @@ internal sealed class Clock : IDisposable
     {
         Rfc3161TimestampRequest.TryDecode(asked, out var request, out _);
         var hash = StampsAnother ? new byte[request!.GetMessageHash().Length] : request!.GetMessageHash();
-        var info = new Rfc3161TimestampTokenInfo(new Oid("1.3.6.1.4.1.99999.1"), request.HashAlgorithmId, hash, new byte[] { 7 }, Time.ToDateTimeOffset(), nonce: request.GetNonce());
+        var info = new Rfc3161TimestampTokenInfo(
+            new Oid("1.3.6.1.4.1.99999.1"),
+            request.HashAlgorithmId,
+            hash,
+            new byte[] { 7 },
+            Time.ToDateTimeOffset(),
+            nonce: request.GetNonce()
+        );
         var cms = new SignedCms(new ContentInfo(new Oid("1.2.840.113549.1.9.16.1.4"), info.Encode()));
-        var signer = new CmsSigner(SubjectIdentifierType.IssuerAndSerialNumber, _certificate) { IncludeOption = X509IncludeOption.EndCertOnly };
+        var signer = new CmsSigner(SubjectIdentifierType.IssuerAndSerialNumber, _certificate)
+        {
+            IncludeOption = X509IncludeOption.EndCertOnly,
+        };
         signer.Certificates.AddRange(_others);
         signer.SignedAttributes.Add(new AsnEncodedData(new Oid("1.2.840.113549.1.9.16.2.47"), SigningCertificate(_certificate)));
         signer.SignedAttributes.Add(new Pkcs9SigningTime(Time.ToDateTimeUtc()));

@@ -14,7 +14,8 @@ public sealed class EveryByteTests
     /// The lowest bit of each byte, and of every fifth the one between capital and small letters; with EXAMDOCS_PROOF=full
     /// that of each byte, the highest and all of them too.
     /// </summary>
-    public static TheoryData<byte, int> Patterns => IsFull ? new([(0x01, 1), (0x20, 1), (0x80, 1), (0xFF, 1)]) : new([(0x01, 1), (0x20, 5)]);
+    public static TheoryData<byte, int> Patterns =>
+        IsFull ? new([(0x01, 1), (0x20, 1), (0x80, 1), (0xFF, 1)]) : new([(0x01, 1), (0x20, 5)]);
 
     [Theory]
     [MemberData(nameof(Patterns))]
@@ -72,7 +73,9 @@ public sealed class EveryByteTests
         }
     }
 
-    /// <summary>The test can fail: so does a check that takes the signature as PDF readers do, without looking at what follows it.</summary>
+    /// <summary>
+    /// The test can fail: so does a check that takes the signature as PDF readers do, without looking at what follows it.
+    /// </summary>
     [Fact]
     public async Task A_check_that_does_not_look_at_the_padding_would_be_caught()
     {
@@ -112,7 +115,8 @@ public sealed class EveryByteTests
         return unfound;
     }
 
-    private static bool IsFound(byte[] file) => SignatureCheck.Of(file, Authority.Trust, TestAuthority.Now) is not { IsSigned: true, IsIntact: true, Faults.Count: 0 };
+    private static bool IsFound(byte[] file) =>
+        SignatureCheck.Of(file, Authority.Trust, TestAuthority.Now) is not { IsSigned: true, IsIntact: true, Faults.Count: 0 };
 
     private static (int From, int To) Contents(byte[] signed)
     {

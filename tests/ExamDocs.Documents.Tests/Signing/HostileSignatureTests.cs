@@ -26,12 +26,22 @@ public sealed class HostileSignatureTests
     public async Task Anybody_can_sign_in_any_name_and_is_not_trusted()
     {
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
-        var own = new System.Security.Cryptography.X509Certificates.CertificateRequest("CN=Ada Invented", key, HashAlgorithmName.SHA256)
-            .CreateSelfSigned(Certificates.From.ToDateTimeOffset(), Certificates.Until.ToDateTimeOffset());
-        var read = SigningKeyFile.Read(Encoding.ASCII.GetBytes($"{own.ExportCertificatePem()}\n{key.ExportPkcs8PrivateKeyPem()}"), null, TestAuthority.Now);
+        var own = new System.Security.Cryptography.X509Certificates.CertificateRequest(
+            "CN=Ada Invented",
+            key,
+            HashAlgorithmName.SHA256
+        ).CreateSelfSigned(Certificates.From.ToDateTimeOffset(), Certificates.Until.ToDateTimeOffset());
+        var read = SigningKeyFile.Read(
+            Encoding.ASCII.GetBytes($"{own.ExportCertificatePem()}\n{key.ExportPkcs8PrivateKeyPem()}"),
+            null,
+            TestAuthority.Now
+        );
         var signed = await SmallPdf.SignedAsync(new DocumentSigner(read.Key!));
         Assert.True(Check(signed) is { IsIntact: true, IsTrusted: false, SignedBy: "Ada Invented", TrustedBy: null });
-        Assert.True(SignatureCheck.Of(signed, SignatureTrust.FromPem(own.ExportCertificatePem())!, TestAuthority.Now) is { IsIntact: true, IsTrusted: true });
+        Assert.True(
+            SignatureCheck.Of(signed, SignatureTrust.FromPem(own.ExportCertificatePem())!, TestAuthority.Now)
+                is { IsIntact: true, IsTrusted: true }
+        );
     }
 
     /// <summary>A sound signature of another program: without the certificate's name in it, or with more beside it.</summary>
@@ -40,7 +50,12 @@ public sealed class HostileSignatureTests
     {
         var signed = await SmallPdf.SignedAsync(new DocumentSigner(Authority.Key()));
         var cms = new SignedCms(new ContentInfo(SignatureTool.Parts(signed).Signed), detached: true);
-        cms.ComputeSignature(new CmsSigner(Authority.Certificate()) { IncludeOption = System.Security.Cryptography.X509Certificates.X509IncludeOption.EndCertOnly });
+        cms.ComputeSignature(
+            new CmsSigner(Authority.Certificate())
+            {
+                IncludeOption = System.Security.Cryptography.X509Certificates.X509IncludeOption.EndCertOnly,
+            }
+        );
         Assert.False(Check(With(signed, cms.Encode())).IsIntact);
     }
 
@@ -48,7 +63,10 @@ public sealed class HostileSignatureTests
     public async Task The_signature_of_another_file_is_none_of_this()
     {
         var signer = new DocumentSigner(Authority.Key());
-        var (one, other) = (await SmallPdf.SignedAsync(signer), await Finisher.FinishSignedAsync(SmallPdf.Printed, [new("a.json", "a", "{}"u8.ToArray())], signer, SmallPdf.Description));
+        var (one, other) = (
+            await SmallPdf.SignedAsync(signer),
+            await Finisher.FinishSignedAsync(SmallPdf.Printed, [new("a.json", "a", "{}"u8.ToArray())], signer, SmallPdf.Description)
+        );
         var moved = With(one, SignatureTool.Parts(other).Cms);
         Assert.Contains("not as they were signed", Assert.Single(Check(moved).Faults), StringComparison.Ordinal);
     }
@@ -77,7 +95,8 @@ public sealed class HostileSignatureTests
         var from = kind == 0 ? 0 : damaged.AsSpan().IndexOf("/Contents <3"u8);
         var digits = "0123456789ABCDEF"u8;
         for (var hits = random.Next(1, 8); hits > 0; hits--)
-            damaged[random.Next(from, kind == 1 ? from + 4000 : damaged.Length)] = kind == 1 ? digits[random.Next(16)] : (byte)random.Next(256);
+            damaged[random.Next(from, kind == 1 ? from + 4000 : damaged.Length)] =
+                kind == 1 ? digits[random.Next(16)] : (byte)random.Next(256);
         return kind == 3 ? damaged[..random.Next(damaged.Length)] : damaged;
     }
 

@@ -21,7 +21,8 @@ public sealed class SignedPagesTests(Press press)
     private static readonly TestAuthority Authority = TestAuthority.One;
     private static readonly DocumentSigner Signer = new(Authority.Key());
 
-    private static ElectronicSignature Said => new(Signer.Key.Name, Signer.Key.Issuer, Signer.Key.SerialNumber, Signer.Key.Fingerprint, IsTimestamped: false);
+    private static ElectronicSignature Said =>
+        new(Signer.Key.Name, Signer.Key.Issuer, Signer.Key.SerialNumber, Signer.Key.Fingerprint, IsTimestamped: false);
 
     [Theory]
     [InlineData("quarantine-label")]
@@ -31,9 +32,15 @@ public sealed class SignedPagesTests(Press press)
         var stock = LabelStock.Find(LabelFormat.Of(kind)!.UsualStock)!;
         var label = (await new PrintedLabels(press).OfAsync(stock.Format))[0];
         var (plain, signed) = (Finisher.Finish(label, []), await SignedAsync(label));
-        Assert.Equal(Tool.ColourRaster(LabelSheet.Impose([plain], stock, new Placing()), 100), Tool.ColourRaster(LabelSheet.Impose([signed], stock, new Placing()), 100));
+        Assert.Equal(
+            Tool.ColourRaster(LabelSheet.Impose([plain], stock, new Placing()), 100),
+            Tool.ColourRaster(LabelSheet.Impose([signed], stock, new Placing()), 100)
+        );
         var (black, blackSigned) = (BlackInk.Only(plain), BlackInk.Only(signed));
-        Assert.Equal(Tool.ColourRaster(LabelSheet.Impose([black], stock, new Placing()), 100), Tool.ColourRaster(LabelSheet.Impose([blackSigned], stock, new Placing()), 100));
+        Assert.Equal(
+            Tool.ColourRaster(LabelSheet.Impose([black], stock, new Placing()), 100),
+            Tool.ColourRaster(LabelSheet.Impose([blackSigned], stock, new Placing()), 100)
+        );
         Assert.Empty(Fields(LabelSheet.Impose([blackSigned], stock, new Placing())));
     }
 
@@ -56,10 +63,21 @@ public sealed class SignedPagesTests(Press press)
         var signed = await SignedAsync(printed);
         Assert.Empty(FaithfulPrint.Faults(html, signed));
         using var document = PdfDocument.Open(signed);
-        var (page, field) = document.GetPages().SelectMany(p => p.GetAnnotations().Where(a => a.Type is UglyToad.PdfPig.Annotations.AnnotationType.Widget).Select(a => (p, a))).Single();
+        var (page, field) = document
+            .GetPages()
+            .SelectMany(p => p.GetAnnotations().Where(a => a.Type is UglyToad.PdfPig.Annotations.AnnotationType.Widget).Select(a => (p, a)))
+            .Single();
         var inside = string.Concat(page.Letters.Where(l => Holds(field.Rectangle, l.Location)).Select(l => l.Value));
-        Assert.Contains(Tool.Squeeze($"Signed electronically with the certificate of {Said.Name}."), Tool.Squeeze(inside.Normalize(System.Text.NormalizationForm.FormKC)), StringComparison.Ordinal);
-        Assert.Contains(Tool.Squeeze($"beginning {Said.ShortFingerprint}."), Tool.Squeeze(inside.Normalize(System.Text.NormalizationForm.FormKC)), StringComparison.Ordinal);
+        Assert.Contains(
+            Tool.Squeeze($"Signed electronically with the certificate of {Said.Name}."),
+            Tool.Squeeze(inside.Normalize(System.Text.NormalizationForm.FormKC)),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            Tool.Squeeze($"beginning {Said.ShortFingerprint}."),
+            Tool.Squeeze(inside.Normalize(System.Text.NormalizationForm.FormKC)),
+            StringComparison.Ordinal
+        );
         var tag = Tool.QpdfJson(signed).Values.Single(o => o["/S"]?.ToString() is "/Form");
         Assert.Contains("OBJR", tag["/K"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.DoesNotContain(Tool.QpdfJson(signed).Values, o => o["/S"]?.ToString() is "/Link");
@@ -73,7 +91,10 @@ public sealed class SignedPagesTests(Press press)
     public async Task A_signed_report_has_no_line_to_sign_on_and_an_unsigned_one_has(string tag)
     {
         var language = Language.Find(tag)!;
-        var (signed, unsigned) = (await language.InAsync(() => press.Renderer.HtmlAsync(Report(Said))), await language.InAsync(() => press.Renderer.HtmlAsync(Report(null))));
+        var (signed, unsigned) = (
+            await language.InAsync(() => press.Renderer.HtmlAsync(Report(Said))),
+            await language.InAsync(() => press.Renderer.HtmlAsync(Report(null)))
+        );
         var words = language.Words.Common;
         Assert.Contains(words.SignedElectronically(Said.Name), System.Net.WebUtility.HtmlDecode(signed), StringComparison.Ordinal);
         Assert.DoesNotContain(words.ToBeSigned, System.Net.WebUtility.HtmlDecode(signed), StringComparison.Ordinal);
@@ -90,15 +111,28 @@ public sealed class SignedPagesTests(Press press)
         Assert.Contains("signature-lines", html, StringComparison.Ordinal);
     }
 
-    private static bool Holds(PdfRectangle area, PdfPoint at) => at.X >= area.Left && at.X <= area.Right && at.Y >= area.Bottom && at.Y <= area.Top;
+    private static bool Holds(PdfRectangle area, PdfPoint at) =>
+        at.X >= area.Left && at.X <= area.Right && at.Y >= area.Bottom && at.Y <= area.Top;
 
     private static ReportModel Report(ElectronicSignature? signature)
     {
         var author = Example.Visit.Person(Example.Item("BRG-08").Examination!.Examiner)!;
-        return new ReportModel(Example.Identity(DocumentTypes.Report) with { Signature = signature }, Example.Visit, [Example.Item("BRG-08")], author, author);
+        return new ReportModel(
+            Example.Identity(DocumentTypes.Report) with
+            {
+                Signature = signature,
+            },
+            Example.Visit,
+            [Example.Item("BRG-08")],
+            author,
+            author
+        );
     }
 
-    private static IEnumerable<string> Fields(byte[] pdf) => Tool.QpdfJson(pdf).Where(o => o.Value["/Subtype"]?.ToString() is "/Widget" || o.Value["/AcroForm"] is not null || o.Value["/Perms"] is not null).Select(o => o.Key);
+    private static IEnumerable<string> Fields(byte[] pdf) =>
+        Tool.QpdfJson(pdf)
+            .Where(o => o.Value["/Subtype"]?.ToString() is "/Widget" || o.Value["/AcroForm"] is not null || o.Value["/Perms"] is not null)
+            .Select(o => o.Key);
 
     private static Task<byte[]> SignedAsync(byte[] printed) => Finisher.FinishSignedAsync(printed, [], Signer, SmallPdf.Description);
 }

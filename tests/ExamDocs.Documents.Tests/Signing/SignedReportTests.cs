@@ -33,7 +33,11 @@ public sealed class SignedReportTests(Press press)
     [Theory]
     [MemberData(nameof(Keys))]
     public async Task Openssl_verifies_it_as_cades(string kind) =>
-        Assert.Contains("CAdES Verification successful", SignatureTool.OpenSsl(await SignedAsync(kind), Authority.RootPem, "1778578200"), StringComparison.Ordinal);
+        Assert.Contains(
+            "CAdES Verification successful",
+            SignatureTool.OpenSsl(await SignedAsync(kind), Authority.RootPem, "1778578200"),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public async Task Both_find_a_changed_byte()
@@ -54,7 +58,9 @@ public sealed class SignedReportTests(Press press)
             File.WriteAllBytes(Path.Combine(folder, "cms"), cms);
             return SignatureTool.Run(folder, "openssl", "asn1parse", "-inform", "DER", "-in", "cms");
         });
-        Assert.All(["contentType", "messageDigest", "id-smime-aa-signingCertificateV2"], a => Assert.Contains(":" + a, said, StringComparison.Ordinal));
+        Assert.All(["contentType", "messageDigest", "id-smime-aa-signingCertificateV2"], a =>
+            Assert.Contains(":" + a, said, StringComparison.Ordinal)
+        );
         Assert.DoesNotContain("signingTime", said, StringComparison.Ordinal);
     }
 
@@ -80,7 +86,9 @@ public sealed class SignedReportTests(Press press)
         Assert.Equal(FinishedReport.Record, AttachedFiles.Find(signed, "examdocs.json", 100_000));
     }
 
-    /// <summary>ISO 14289-1, 7.18: a field has a tag, and words; ISO 19005-3, 6.3 and 6.1.12: it is printed, and nothing but DocMDP is in Perms.</summary>
+    /// <summary>
+    /// ISO 14289-1, 7.18: a field has a tag, and words; ISO 19005-3, 6.3 and 6.1.12: it is printed, and nothing but DocMDP is in Perms.
+    /// </summary>
     [Fact]
     public async Task The_field_is_tagged_and_has_words()
     {
@@ -104,7 +112,18 @@ public sealed class SignedReportTests(Press press)
     {
         var report = SignatureCheck.Of(await SignedAsync(kind), Authority.Trust, TestAuthority.Now);
         Assert.Empty(report.Faults);
-        Assert.True(report is { IsSigned: true, IsIntact: true, IsTrusted: true, SignedBy: "Ada Invented", Issuer: "Invented Signing Authority", TrustedBy: "Invented Root", TimestampedAt: null });
+        Assert.True(
+            report
+                is {
+                    IsSigned: true,
+                    IsIntact: true,
+                    IsTrusted: true,
+                    SignedBy: "Ada Invented",
+                    Issuer: "Invented Signing Authority",
+                    TrustedBy: "Invented Root",
+                    TimestampedAt: null
+                }
+        );
         Assert.Contains("revoked", Assert.Single(report.NotChecked), StringComparison.Ordinal);
     }
 
@@ -112,14 +131,22 @@ public sealed class SignedReportTests(Press press)
     private async Task<byte[]> SignedAsync(string kind) =>
         [.. await Signed.GetOrAdd(kind, k => new Lazy<Task<byte[]>>(() => SignedAsync(SignerOf(k)))).Value];
 
-    private static DocumentSigner SignerOf(string kind) => new(Authority.Key(Authority.Certificate(key: kind switch
-    {
-        "P-256" => ECDsa.Create(ECCurve.NamedCurves.nistP256),
-        "P-384" => ECDsa.Create(ECCurve.NamedCurves.nistP384),
-        "P-521" => ECDsa.Create(ECCurve.NamedCurves.nistP521),
-        "RSA-2048" => RSA.Create(2048),
-        _ => RSA.Create(4096),
-    })));
+    private static DocumentSigner SignerOf(string kind) =>
+        new(
+            Authority.Key(
+                Authority.Certificate(
+                    key: kind switch
+                    {
+                        "P-256" => ECDsa.Create(ECCurve.NamedCurves.nistP256),
+                        "P-384" => ECDsa.Create(ECCurve.NamedCurves.nistP384),
+                        "P-521" => ECDsa.Create(ECCurve.NamedCurves.nistP521),
+                        "RSA-2048" => RSA.Create(2048),
+                        _ => RSA.Create(4096),
+                    }
+                )
+            )
+        );
 
-    private Task<byte[]> SignedAsync(DocumentSigner signer) => Finisher.FinishSignedAsync(press.Report, FinishedReport.Attached, signer, SmallPdf.Description);
+    private Task<byte[]> SignedAsync(DocumentSigner signer) =>
+        Finisher.FinishSignedAsync(press.Report, FinishedReport.Attached, signer, SmallPdf.Description);
 }

@@ -23,8 +23,15 @@ public sealed class SigningKeyTests
     public void Pem_is_read_in_any_order(bool isLocked, string? password)
     {
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
-        var (certificate, secret) = (Authority.Certificate(key: key).ExportCertificatePem(), isLocked ? key.ExportEncryptedPkcs8PrivateKeyPem(password, Locking) : key.ExportECPrivateKeyPem());
-        string[] orders = [$"{certificate}\n{Authority.MiddlePem}\n{secret}\n", $"{secret}\n{Authority.MiddlePem}\n{Authority.RootPem}\n{certificate}\n"];
+        var (certificate, secret) = (
+            Authority.Certificate(key: key).ExportCertificatePem(),
+            isLocked ? key.ExportEncryptedPkcs8PrivateKeyPem(password, Locking) : key.ExportECPrivateKeyPem()
+        );
+        string[] orders =
+        [
+            $"{certificate}\n{Authority.MiddlePem}\n{secret}\n",
+            $"{secret}\n{Authority.MiddlePem}\n{Authority.RootPem}\n{certificate}\n",
+        ];
         foreach (var order in orders)
         {
             var read = Read(order, password);
@@ -34,16 +41,49 @@ public sealed class SigningKeyTests
     }
 
     [Fact]
-    public void Openssl_made_keys_are_read() => SignatureTool.InFolder(folder =>
-    {
-        SignatureTool.Run(folder, "openssl", "req", "-x509", "-newkey", "rsa:2048", "-keyout", "k.pem", "-passout", "pass:abc", "-out", "c.pem", "-days", "3650", "-subj", "/CN=Made Up");
-        SignatureTool.Run(folder, "openssl", "pkcs12", "-export", "-inkey", "k.pem", "-passin", "pass:abc", "-in", "c.pem", "-out", "k.p12", "-passout", "pass:abc");
-        var now = SystemClock.Instance.GetCurrentInstant();
-        Assert.Equal("Made Up", SigningKeyFile.Read(File.ReadAllBytes(Path.Combine(folder, "k.p12")), "abc", now).Key?.Name);
-        var pem = File.ReadAllText(Path.Combine(folder, "k.pem")) + File.ReadAllText(Path.Combine(folder, "c.pem"));
-        Assert.Equal("Made Up", SigningKeyFile.Read(Encoding.ASCII.GetBytes(pem), "abc", now).Key?.Name);
-        return true;
-    });
+    public void Openssl_made_keys_are_read() =>
+        SignatureTool.InFolder(folder =>
+        {
+            SignatureTool.Run(
+                folder,
+                "openssl",
+                "req",
+                "-x509",
+                "-newkey",
+                "rsa:2048",
+                "-keyout",
+                "k.pem",
+                "-passout",
+                "pass:abc",
+                "-out",
+                "c.pem",
+                "-days",
+                "3650",
+                "-subj",
+                "/CN=Made Up"
+            );
+            SignatureTool.Run(
+                folder,
+                "openssl",
+                "pkcs12",
+                "-export",
+                "-inkey",
+                "k.pem",
+                "-passin",
+                "pass:abc",
+                "-in",
+                "c.pem",
+                "-out",
+                "k.p12",
+                "-passout",
+                "pass:abc"
+            );
+            var now = SystemClock.Instance.GetCurrentInstant();
+            Assert.Equal("Made Up", SigningKeyFile.Read(File.ReadAllBytes(Path.Combine(folder, "k.p12")), "abc", now).Key?.Name);
+            var pem = File.ReadAllText(Path.Combine(folder, "k.pem")) + File.ReadAllText(Path.Combine(folder, "c.pem"));
+            Assert.Equal("Made Up", SigningKeyFile.Read(Encoding.ASCII.GetBytes(pem), "abc", now).Key?.Name);
+            return true;
+        });
 
     [Fact]
     public void Each_refusal_is_said_in_a_sentence_of_its_own()
@@ -54,13 +94,25 @@ public sealed class SigningKeyTests
         var secret = key.ExportPkcs8PrivateKeyPem();
         Refuses("the password does not open it", Read(Authority.Pkcs12(own, "right"), "wrong"));
         Refuses("it is locked, and no password was given", Read(Authority.Pkcs12(own, "right"), null));
-        Refuses("the password does not open it", Read($"{own.ExportCertificatePem()}\n{key.ExportEncryptedPkcs8PrivateKeyPem("right", Locking)}", "wrong"));
-        Refuses("it is locked, and no password was given", Read($"{own.ExportCertificatePem()}\n{key.ExportEncryptedPkcs8PrivateKeyPem("right", Locking)}", null));
+        Refuses(
+            "the password does not open it",
+            Read($"{own.ExportCertificatePem()}\n{key.ExportEncryptedPkcs8PrivateKeyPem("right", Locking)}", "wrong")
+        );
+        Refuses(
+            "it is locked, and no password was given",
+            Read($"{own.ExportCertificatePem()}\n{key.ExportEncryptedPkcs8PrivateKeyPem("right", Locking)}", null)
+        );
         Refuses("it holds no private key", Read(own.ExportCertificatePem(), null));
-        Refuses("it holds no private key", Read(new X509Certificate2Collection(Certificates.Public(own)).Export(X509ContentType.Pkcs12)!, null));
+        Refuses(
+            "it holds no private key",
+            Read(new X509Certificate2Collection(Certificates.Public(own)).Export(X509ContentType.Pkcs12)!, null)
+        );
         Refuses("it holds several private keys", Read($"{secret}\n{other.ExportPkcs8PrivateKeyPem()}\n{own.ExportCertificatePem()}", null));
         Refuses("it holds no certificate", Read(secret, null));
-        Refuses("its private key does not belong to any certificate in it", Read($"{own.ExportCertificatePem()}\n{other.ExportPkcs8PrivateKeyPem()}", null));
+        Refuses(
+            "its private key does not belong to any certificate in it",
+            Read($"{own.ExportCertificatePem()}\n{other.ExportPkcs8PrivateKeyPem()}", null)
+        );
         Refuses("it is neither PKCS#12 nor PEM", Read("nonsense", null));
         Refuses("it is neither PKCS#12 nor PEM", Read("", null));
     }
@@ -76,8 +128,15 @@ public sealed class SigningKeyTests
         Refuses("neither digitalSignature nor nonRepudiation", Sign(Authority.Certificate(usage: X509KeyUsageFlags.KeyEncipherment)));
         Refuses("on a curve that is not known here", Sign(Authority.Certificate(key: ECDsa.Create(ECCurve.NamedCurves.brainpoolP256r1))));
         Refuses("characters that cannot be seen", Sign(Authority.Certificate("Ada\u202Edetnevni")));
-        Assert.All([null, X509KeyUsageFlags.DigitalSignature, X509KeyUsageFlags.NonRepudiation, (X509KeyUsageFlags?)(X509KeyUsageFlags.NonRepudiation | X509KeyUsageFlags.KeyEncipherment)],
-            usage => Assert.Null(Sign(Authority.Certificate(usage: usage)).Fault));
+        Assert.All(
+            [
+                null,
+                X509KeyUsageFlags.DigitalSignature,
+                X509KeyUsageFlags.NonRepudiation,
+                (X509KeyUsageFlags?)(X509KeyUsageFlags.NonRepudiation | X509KeyUsageFlags.KeyEncipherment),
+            ],
+            usage => Assert.Null(Sign(Authority.Certificate(usage: usage)).Fault)
+        );
     }
 
     [Fact]

@@ -35,14 +35,20 @@ public sealed class TimestampTests
         var said = SignatureTool.PdfSig(signed, Authority.RootPem);
         Assert.Contains("Signature is Valid", said, StringComparison.Ordinal);
         Assert.Contains("Total document signed", said, StringComparison.Ordinal);
-        Assert.Contains("CAdES Verification successful", SignatureTool.OpenSsl(signed, Authority.RootPem, "1778578200"), StringComparison.Ordinal);
+        Assert.Contains(
+            "CAdES Verification successful",
+            SignatureTool.OpenSsl(signed, Authority.RootPem, "1778578200"),
+            StringComparison.Ordinal
+        );
         var (signature, token) = Token(signed);
         Assert.Contains("Verification: OK", OpenSslTs(signature, token), StringComparison.Ordinal);
         signature[^1] ^= 1;
         Assert.DoesNotContain("Verification: OK", OpenSslTs(signature, token), StringComparison.Ordinal);
     }
 
-    /// <summary>The lowest bit of every third byte; with EXAMDOCS_PROOF=full each byte, by the patterns that the whole file is tried with.</summary>
+    /// <summary>
+    /// The lowest bit of every third byte; with EXAMDOCS_PROOF=full each byte, by the patterns that the whole file is tried with.
+    /// </summary>
     public static TheoryData<byte, int> Patterns => EveryByteTests.IsFull ? EveryByteTests.Patterns : new([(0x01, 3)]);
 
     [Theory]
@@ -104,14 +110,30 @@ public sealed class TimestampTests
         using var clock = new Clock(Authority.TimestampCertificate());
         switch (wrong)
         {
-            case "status": clock.Status = HttpStatusCode.ServiceUnavailable; break;
-            case "another hash": clock.StampsAnother = true; break;
-            case "nothing": clock.Answer = _ => []; break;
-            case "nonsense": clock.Answer = _ => "<html>"u8.ToArray(); break;
-            case "cut": clock.Answer = a => a[..^1]; break;
-            case "changed": clock.Answer = a => [.. a[..^1], (byte)(a[^1] ^ 1)]; break;
-            case "refused": clock.Answer = _ => [0x30, 5, 0x30, 3, 2, 1, 2]; break;
-            default: clock.Answer = _ => new byte[100_000]; break;
+            case "status":
+                clock.Status = HttpStatusCode.ServiceUnavailable;
+                break;
+            case "another hash":
+                clock.StampsAnother = true;
+                break;
+            case "nothing":
+                clock.Answer = _ => [];
+                break;
+            case "nonsense":
+                clock.Answer = _ => "<html>"u8.ToArray();
+                break;
+            case "cut":
+                clock.Answer = a => a[..^1];
+                break;
+            case "changed":
+                clock.Answer = a => [.. a[..^1], (byte)(a[^1] ^ 1)];
+                break;
+            case "refused":
+                clock.Answer = _ => [0x30, 5, 0x30, 3, 2, 1, 2];
+                break;
+            default:
+                clock.Answer = _ => new byte[100_000];
+                break;
         }
         var said = await Assert.ThrowsAsync<TimestampMissing>(() => SignedAsync(clock));
         Assert.StartsWith($"no timestamp from {clock.Address}: ", said.Message, StringComparison.Ordinal);
@@ -124,7 +146,9 @@ public sealed class TimestampTests
         Uri gone;
         using (var clock = new Clock(Authority.TimestampCertificate()))
             gone = clock.Address;
-        await Assert.ThrowsAsync<TimestampMissing>(() => SmallPdf.SignedAsync(new DocumentSigner(Authority.Key(), new TimestampServer(gone, TimestampServer.NewClient()))));
+        await Assert.ThrowsAsync<TimestampMissing>(() =>
+            SmallPdf.SignedAsync(new DocumentSigner(Authority.Key(), new TimestampServer(gone, TimestampServer.NewClient())))
+        );
     }
 
     private static Task<byte[]> SignedAsync(Clock clock) => SmallPdf.SignedAsync(new DocumentSigner(Authority.Key(), clock.Server));
@@ -136,11 +160,26 @@ public sealed class TimestampTests
         return (cms.SignerInfos[0].GetSignature(), cms.SignerInfos[0].UnsignedAttributes[0].Values[0].RawData);
     }
 
-    private static string OpenSslTs(byte[] signature, byte[] token) => SignatureTool.InFolder(folder =>
-    {
-        File.WriteAllBytes(Path.Combine(folder, "signature"), signature);
-        File.WriteAllBytes(Path.Combine(folder, "token"), token);
-        File.WriteAllText(Path.Combine(folder, "root.pem"), Authority.RootPem);
-        return SignatureTool.Run(folder, "openssl", "ts", "-verify", "-data", "signature", "-in", "token", "-token_in", "-CAfile", "root.pem", "-attime", "1778578200");
-    });
+    private static string OpenSslTs(byte[] signature, byte[] token) =>
+        SignatureTool.InFolder(folder =>
+        {
+            File.WriteAllBytes(Path.Combine(folder, "signature"), signature);
+            File.WriteAllBytes(Path.Combine(folder, "token"), token);
+            File.WriteAllText(Path.Combine(folder, "root.pem"), Authority.RootPem);
+            return SignatureTool.Run(
+                folder,
+                "openssl",
+                "ts",
+                "-verify",
+                "-data",
+                "signature",
+                "-in",
+                "token",
+                "-token_in",
+                "-CAfile",
+                "root.pem",
+                "-attime",
+                "1778578200"
+            );
+        });
 }

@@ -29,18 +29,36 @@ public sealed class HtmlSnapshotTests
     {
         ["report"] = r => r.HtmlAsync(Report(Example.Identity(DocumentTypes.Report))),
         ["report-of-one"] = r => r.HtmlAsync(Report(Example.Identity(DocumentTypes.Report), "BRG-08")),
-        ["authority-copy"] = r => r.HtmlAsync(new AuthorityCopyModel(Report(Example.Identity(DocumentTypes.Report, 2), "CON-07"), new OriginalReport("R-2026-000001", new string('a', 64)))),
+        ["authority-copy"] = r =>
+            r.HtmlAsync(
+                new AuthorityCopyModel(
+                    Report(Example.Identity(DocumentTypes.Report, 2), "CON-07"),
+                    new OriginalReport("R-2026-000001", new string('a', 64))
+                )
+            ),
         ["report-signed"] = r => r.HtmlAsync(Report(Signed(Example.Identity(DocumentTypes.Report)), "BRG-08")),
-        ["authority-copy-signed"] = r => r.HtmlAsync(new AuthorityCopyModel(Report(Signed(Example.Identity(DocumentTypes.Report, 2)), "CON-07"), new OriginalReport("R-2026-000001", new string('a', 64)))),
-        ["notice-signed"] = r => r.HtmlAsync(new NoticeModel(Signed(Example.Identity(DocumentTypes.Notice)), Example.Visit, Example.Item("CON-07"))),
+        ["authority-copy-signed"] = r =>
+            r.HtmlAsync(
+                new AuthorityCopyModel(
+                    Report(Signed(Example.Identity(DocumentTypes.Report, 2)), "CON-07"),
+                    new OriginalReport("R-2026-000001", new string('a', 64))
+                )
+            ),
+        ["notice-signed"] = r =>
+            r.HtmlAsync(new NoticeModel(Signed(Example.Identity(DocumentTypes.Notice)), Example.Visit, Example.Item("CON-07"))),
         ["notice"] = r => r.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, Example.Item("CON-07"))),
         ["notice-later"] = r => r.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, Example.Item("BRG-08"))),
         ["certificate"] = r => r.HtmlAsync(Certificate("HAR-02", "BRG-03")),
-        ["quarantine-label"] = r => r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("BRG-02"))),
-        ["hold-label"] = r => r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("PUL-02"))),
-        ["due-label"] = r => r.HtmlAsync(new DueLabelModel(Example.Identity(DocumentTypes.DueLabel), Example.Visit, Example.Item("BRG-08"))),
-        ["equipment-record"] = r => r.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, Example.Item("SLG-03"))),
-        ["check-sheet"] = r => r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
+        ["quarantine-label"] = r =>
+            r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("BRG-02"))),
+        ["hold-label"] = r =>
+            r.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Example.Item("PUL-02"))),
+        ["due-label"] = r =>
+            r.HtmlAsync(new DueLabelModel(Example.Identity(DocumentTypes.DueLabel), Example.Visit, Example.Item("BRG-08"))),
+        ["equipment-record"] = r =>
+            r.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, Example.Item("SLG-03"))),
+        ["check-sheet"] = r =>
+            r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
     };
 
     public static TheoryData<string, string> All => new(Documents.Keys.SelectMany(d => Language.All.Select(l => (d, l.Tag))));
@@ -77,11 +95,26 @@ public sealed class HtmlSnapshotTests
         Assert.Empty(DocumentTypes.All.Select(t => t.Kind is "record" ? "equipment-record" : t.Kind).Except(Documents.Keys));
 
     /// <summary>Without the style sheets, which are looked at in print, a line for each tag.</summary>
-    private static string Lines(string html) => Regex.Replace(
-        Regex.Replace(html, "<style>.*?</style>", "", RegexOptions.Singleline, TimeSpan.FromSeconds(5)), @">\s*<", ">\n<", RegexOptions.None, TimeSpan.FromSeconds(5));
+    private static string Lines(string html) =>
+        Regex.Replace(
+            Regex.Replace(html, "<style>.*?</style>", "", RegexOptions.Singleline, TimeSpan.FromSeconds(5)),
+            @">\s*<",
+            ">\n<",
+            RegexOptions.None,
+            TimeSpan.FromSeconds(5)
+        );
 
     private static DocumentIdentity Signed(DocumentIdentity identity) =>
-        identity with { Signature = new ElectronicSignature("Ada Invented", "Invented Signing Authority", "40A1B2C3", new string('7', 64), IsTimestamped: true) };
+        identity with
+        {
+            Signature = new ElectronicSignature(
+                "Ada Invented",
+                "Invented Signing Authority",
+                "40A1B2C3",
+                new string('7', 64),
+                IsTimestamped: true
+            ),
+        };
 
     private static ReportModel Report(DocumentIdentity identity, params string[] ids)
     {
@@ -90,7 +123,12 @@ public sealed class HtmlSnapshotTests
         return new ReportModel(identity, Example.Visit, items, author, author);
     }
 
-    private static CertificateModel Certificate(string parent, string part) => new(
-        Example.Identity(DocumentTypes.Certificate), Example.Visit, Example.Item(parent),
-        [.. Example.Record.Renewals.Where(r => r.Item == parent)], [Example.Item(part)]);
+    private static CertificateModel Certificate(string parent, string part) =>
+        new(
+            Example.Identity(DocumentTypes.Certificate),
+            Example.Visit,
+            Example.Item(parent),
+            [.. Example.Record.Renewals.Where(r => r.Item == parent)],
+            [Example.Item(part)]
+        );
 }

@@ -12,12 +12,18 @@ internal sealed class Annotated
 
     public IReadOnlyList<Finding> Findings => _findings;
 
-    public IReadOnlyCollection<(string Sheet, string Cell)> Cells => [.. _cells.Values.Distinct(StringComparer.Ordinal)
-        .Select(c => (c[..c.LastIndexOf('!')], c[(c.LastIndexOf('!') + 1)..]))];
+    public IReadOnlyCollection<(string Sheet, string Cell)> Cells =>
+        [.. _cells.Values.Distinct(StringComparer.Ordinal).Select(c => (c[..c.LastIndexOf('!')], c[(c.LastIndexOf('!') + 1)..]))];
 
     public SourceMap Places => SourceMap.ForWorkbook("kit.xlsx", _cells);
 
-    public Annotated At(string sheet, string cell, Severity severity = Severity.Error, string message = "something is wrong", string? item = "BRG-1")
+    public Annotated At(
+        string sheet,
+        string cell,
+        Severity severity = Severity.Error,
+        string message = "something is wrong",
+        string? item = "BRG-1"
+    )
     {
         var pointer = string.Create(CultureInfo.InvariantCulture, $"/at/{_findings.Count}");
         _cells[pointer] = $"{sheet}!{cell}";

@@ -51,7 +51,9 @@ internal sealed class CopyDifference
 
     /// <summary>A sheet without marks is written anew only where it had formulas.</summary>
     private bool IsFrozenAlike(string part) =>
-        part.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal) && _hadFormulas.Contains(part) && Same(_before.Xml(part).Root!, _after.Xml(part).Root!);
+        part.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)
+        && _hadFormulas.Contains(part)
+        && Same(_before.Xml(part).Root!, _after.Xml(part).Root!);
 
     /// <summary>Everything that was there still is, in its order, and only then what is new.</summary>
     private void Grown(string where, XElement before, XElement after)
@@ -91,7 +93,12 @@ internal sealed class CopyDifference
     {
         var compared = new HashSet<string>(StringComparer.OrdinalIgnoreCase) { part };
         var (before, after) = (_before.Xml(part).Root!, _after.Xml(part).Root!);
-        new SheetDifference(part, cells, _found).Compare(before, after, StylesOf(_before, styles), StylesOf(_after, _after.Linked(_after.Linked("", "officeDocument").Single(), "styles").Single()));
+        new SheetDifference(part, cells, _found).Compare(
+            before,
+            after,
+            StylesOf(_before, styles),
+            StylesOf(_after, _after.Linked(_after.Linked("", "officeDocument").Single(), "styles").Single())
+        );
         var links = ZipParts.LinksOf(part);
         if (_before.Names.Contains(links, StringComparer.Ordinal) && compared.Add(links))
             Grown(links, _before.Xml(links).Root!, _after.Xml(links).Root!);
@@ -108,8 +115,8 @@ internal sealed class CopyDifference
         return compared;
     }
 
-    private static List<XElement> StylesOf(ZipParts parts, string? part) => part is null ? []
-        : [.. parts.Xml(part).Root!.Elements().Single(e => e.Name.LocalName is "cellXfs").Elements()];
+    private static List<XElement> StylesOf(ZipParts parts, string? part) =>
+        part is null ? [] : [.. parts.Xml(part).Root!.Elements().Single(e => e.Name.LocalName is "cellXfs").Elements()];
 
     private void Notes(string part, HashSet<string> cells)
     {
@@ -120,7 +127,11 @@ internal sealed class CopyDifference
                 _found.Add($"{part}: the note on {cell} is lost");
             else if (!string.Equals(now.Author, note.Author, StringComparison.Ordinal))
                 _found.Add($"{part}: the note on {cell} has another author");
-            else if (cells.Contains(cell) ? !now.Text.StartsWith(note.Text, StringComparison.Ordinal) : !string.Equals(now.Text, note.Text, StringComparison.Ordinal))
+            else if (
+                cells.Contains(cell)
+                    ? !now.Text.StartsWith(note.Text, StringComparison.Ordinal)
+                    : !string.Equals(now.Text, note.Text, StringComparison.Ordinal)
+            )
                 _found.Add($"{part}: the note on {cell} says something else");
         }
     }
@@ -136,7 +147,10 @@ internal sealed class CopyDifference
     internal static bool Same(XElement before, XElement after) => XNode.DeepEquals(Plain(before), Plain(after));
 
     /// <summary>Leaves out where namespaces are declared, and how many there are of what is counted anyhow.</summary>
-    private static XElement Plain(XElement element) => new(element.Name,
-        element.Attributes().Where(a => !a.IsNamespaceDeclaration).OrderBy(a => a.Name.ToString(), StringComparer.Ordinal),
-        element.Nodes().Where(n => n is not XComment).Select(n => n is XElement e ? Plain(e) : n));
+    private static XElement Plain(XElement element) =>
+        new(
+            element.Name,
+            element.Attributes().Where(a => !a.IsNamespaceDeclaration).OrderBy(a => a.Name.ToString(), StringComparer.Ordinal),
+            element.Nodes().Where(n => n is not XComment).Select(n => n is XElement e ? Plain(e) : n)
+        );
 }

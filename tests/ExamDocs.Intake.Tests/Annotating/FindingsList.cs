@@ -11,6 +11,9 @@ internal sealed record FindingsList(List<List<string>> Rows, Dictionary<string, 
         var xml = parts.Xml(parts.SheetPart(parts.Linked("", "officeDocument").Single(), sheet));
         return new(
             [.. xml.Descendants().Where(e => e.Name.LocalName is "row").Select(r => r.Elements().Select(c => c.Value).ToList())],
-            xml.Descendants().Where(e => e.Name.LocalName is "hyperlink").ToDictionary(h => (string)h.Attribute("ref")!, h => (string)h.Attribute("location")!, StringComparer.Ordinal));
+            xml.Descendants()
+                .Where(e => e.Name.LocalName is "hyperlink")
+                .ToDictionary(h => (string)h.Attribute("ref")!, h => (string)h.Attribute("location")!, StringComparer.Ordinal)
+        );
     }
 }

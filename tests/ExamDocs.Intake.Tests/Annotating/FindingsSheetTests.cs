@@ -14,7 +14,11 @@ public sealed class FindingsSheetTests
     [Fact]
     public void Ours_is_passed_over_under_any_name()
     {
-        var ours = Caution + Headings + Checked("INT005", "error", "Visit!B2", "", "misspelt", "spell it") + Checked("PAR003", "warning", "", "", "missing", "type it");
+        var ours =
+            Caution
+            + Headings
+            + Checked("INT005", "error", "Visit!B2", "", "misspelt", "spell it")
+            + Checked("PAR003", "warning", "", "", "missing", "type it");
         Assert.Empty(Codes("Findings", ours));
         Assert.Empty(Codes("What the program said", ours));
         Assert.Empty(Codes("Findings 2", Caution + Headings + Row(FindingsSheet.None)));
@@ -37,8 +41,16 @@ public sealed class FindingsSheetTests
         Assert.Equal("INT020", Assert.Single(Codes("Findings", ours + Row("INT005", "error", "Visit!B2", "RB-1", "cut 4 mm", "withdraw"))));
         Assert.Equal("INT020", Assert.Single(Codes("Findings", ours + Row("BRG-1", "defect", "core", "visible", "now"))));
         Assert.Equal("INT020", Assert.Single(Codes("Findings", ours + "<row/>" + Row("", "defect"))));
-        Assert.Equal("INT020", Assert.Single(Codes("Findings", Caution + Headings + Row("INT005", "error", "Visit!B2", "", "misspelt", "spell it", "core visible"))));
-        Assert.Equal("INT020", Assert.Single(Codes("Findings", Caution + Headings + Row("INT005", "<c><v>4</v></c>", "Visit!B2", "", "misspelt", "spell it"))));
+        Assert.Equal(
+            "INT020",
+            Assert.Single(
+                Codes("Findings", Caution + Headings + Row("INT005", "error", "Visit!B2", "", "misspelt", "spell it", "core visible"))
+            )
+        );
+        Assert.Equal(
+            "INT020",
+            Assert.Single(Codes("Findings", Caution + Headings + Row("INT005", "<c><v>4</v></c>", "Visit!B2", "", "misspelt", "spell it")))
+        );
     }
 
     [Fact]
@@ -52,7 +64,8 @@ public sealed class FindingsSheetTests
 
     private static string Checked(params string[] cells) => Row([.. cells, FindingsSheet.Check(cells)]);
 
-    private static List<string> Read(byte[] workbook) => [.. WorkbookReader.Read(new MemoryStream(workbook), "kit.xlsx").Findings.Select(f => f.Code)];
+    private static List<string> Read(byte[] workbook) =>
+        [.. WorkbookReader.Read(new MemoryStream(workbook), "kit.xlsx").Findings.Select(f => f.Code)];
 
     private static List<string> Codes(string sheet, string rows) => Read(new XlsxFile().Sheet(sheet, rows).Stream().ToArray());
 }

@@ -14,7 +14,11 @@ internal static class FrozenParts
         var parts = new ZipParts(workbook);
         foreach (var part in parts.Names.Where(n => n.EndsWith(".xml", StringComparison.Ordinal)).ToList())
         {
-            if (Encoding.UTF8.GetString(parts.Bytes(part)).Contains("<f", StringComparison.Ordinal) && parts.Xml(part) is { Root.Name.LocalName: "worksheet" } sheet && Freeze(sheet.Root!))
+            if (
+                Encoding.UTF8.GetString(parts.Bytes(part)).Contains("<f", StringComparison.Ordinal)
+                && parts.Xml(part) is { Root.Name.LocalName: "worksheet" } sheet
+                && Freeze(sheet.Root!)
+            )
                 parts.Set(part, Encoding.UTF8.GetBytes(sheet.ToString(SaveOptions.DisableFormatting)));
         }
         foreach (var part in parts.Names.Where(n => n.EndsWith("calcChain.xml", StringComparison.Ordinal)).ToList())
@@ -44,7 +48,9 @@ internal static class FrozenParts
         foreach (var (list, attribute) in new[] { ("[Content_Types].xml", "PartName"), ("xl/_rels/workbook.xml.rels", "Target") })
         {
             var xml = parts.Xml(list);
-            xml.Root!.Elements().Single(e => ((string?)e.Attribute(attribute))?.EndsWith("calcChain.xml", StringComparison.Ordinal) == true).Remove();
+            xml.Root!.Elements()
+                .Single(e => ((string?)e.Attribute(attribute))?.EndsWith("calcChain.xml", StringComparison.Ordinal) == true)
+                .Remove();
             parts.Set(list, Encoding.UTF8.GetBytes(xml.ToString(SaveOptions.DisableFormatting)));
         }
     }

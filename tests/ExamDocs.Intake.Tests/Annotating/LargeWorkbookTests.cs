@@ -59,7 +59,10 @@ public sealed class LargeWorkbookTests
         {
             rows.Append(CultureInfo.InvariantCulture, $"<row r=\"{row}\">");
             for (var column = 1; column <= columns; column++)
-                rows.Append(CultureInfo.InvariantCulture, $"<c r=\"{CellAddress.Of(row, column)}\" t=\"inlineStr\"><is><t>text {(row * 7919L * column) % 104729}</t></is></c>");
+                rows.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<c r=\"{CellAddress.Of(row, column)}\" t=\"inlineStr\"><is><t>text {(row * 7919L * column) % 104729}</t></is></c>"
+                );
             rows.Append("</row>");
         }
         return new XlsxFile().Sheet(Sheet, rows.ToString()).Stream();

@@ -22,7 +22,14 @@ internal static class LibreOffice
             for (var n = 0; n < workbooks.Length; n++)
                 File.WriteAllBytes(files[n], workbooks[n]);
             Run(folder.FullName, filter, files);
-            return [.. files.Select(f => File.ReadAllBytes(Path.Combine(folder.FullName, "saved", Path.ChangeExtension(Path.GetFileName(f), filter.Split(':')[0]))))];
+            return
+            [
+                .. files.Select(f =>
+                    File.ReadAllBytes(
+                        Path.Combine(folder.FullName, "saved", Path.ChangeExtension(Path.GetFileName(f), filter.Split(':')[0]))
+                    )
+                ),
+            ];
         }
         finally
         {
@@ -32,13 +39,25 @@ internal static class LibreOffice
 
     private static void Run(string folder, string filter, List<string> files)
     {
-        using var process = Process.Start(new ProcessStartInfo(Places.First(File.Exists),
-            [$"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", filter, "--outdir", Path.Combine(folder, "saved"), .. files])
-        {
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(
+                Places.First(File.Exists),
+                [
+                    $"-env:UserInstallation=file://{folder}/profile",
+                    "--headless",
+                    "--convert-to",
+                    filter,
+                    "--outdir",
+                    Path.Combine(folder, "saved"),
+                    .. files,
+                ]
+            )
+            {
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
         if (!process.WaitForExit(TimeSpan.FromMinutes(8)))
             process.Kill(entireProcessTree: true);
         Assert.True(process.HasExited && process.ExitCode == 0, "LibreOffice did not convert the workbooks");
@@ -54,14 +73,24 @@ internal static class FlatSpreadsheet
     public static Dictionary<string, OfficeCell> Cells(byte[] file)
     {
         var xml = XDocument.Load(new MemoryStream(file));
-        var fills = xml.Descendants().Where(e => e.Name.LocalName is "style").GroupBy(s => Of(s, "name") ?? "", StringComparer.Ordinal)
-            .ToDictionary(s => s.Key, s => s.First().Elements().Select(p => Of(p, "background-color")).FirstOrDefault(c => c is not null), StringComparer.Ordinal);
+        var fills = xml.Descendants()
+            .Where(e => e.Name.LocalName is "style")
+            .GroupBy(s => Of(s, "name") ?? "", StringComparer.Ordinal)
+            .ToDictionary(
+                s => s.Key,
+                s => s.First().Elements().Select(p => Of(p, "background-color")).FirstOrDefault(c => c is not null),
+                StringComparer.Ordinal
+            );
         var cells = new Dictionary<string, OfficeCell>(StringComparer.Ordinal);
         foreach (var table in xml.Descendants().Where(e => e.Name.LocalName is "table" && e.Parent!.Name.LocalName is "spreadsheet"))
         {
             var row = 1;
             // A chart within the sheet has a table of its own.
-            foreach (var line in table.Descendants().Where(e => e.Name.LocalName is "table-row" && e.Ancestors().First(a => a.Name.LocalName is "table") == table))
+            foreach (
+                var line in table
+                    .Descendants()
+                    .Where(e => e.Name.LocalName is "table-row" && e.Ancestors().First(a => a.Name.LocalName is "table") == table)
+            )
             {
                 Row(Of(table, "name")!, row, line, fills, cells);
                 row += int.Parse(Of(line, "number-rows-repeated") ?? "1", System.Globalization.CultureInfo.InvariantCulture);
@@ -78,14 +107,21 @@ internal static class FlatSpreadsheet
             var note = cell.Elements().FirstOrDefault(e => e.Name.LocalName is "annotation");
             var text = string.Join('\n', cell.Elements().Where(e => e.Name.LocalName is "p").Select(p => p.Value));
             if (note is not null || text.Length > 0)
-                cells.Add($"{sheet}!{Package(row, column)}", new(text, Of(cell, "formula"),
-                    note is null ? null : string.Join('\n', note.Elements().Where(e => e.Name.LocalName is "p").Select(p => p.Value)),
-                    Of(cell, "style-name") is { } style ? fills.GetValueOrDefault(style) : null));
+                cells.Add(
+                    $"{sheet}!{Package(row, column)}",
+                    new(
+                        text,
+                        Of(cell, "formula"),
+                        note is null ? null : string.Join('\n', note.Elements().Where(e => e.Name.LocalName is "p").Select(p => p.Value)),
+                        Of(cell, "style-name") is { } style ? fills.GetValueOrDefault(style) : null
+                    )
+                );
             column += int.Parse(Of(cell, "number-columns-repeated") ?? "1", System.Globalization.CultureInfo.InvariantCulture);
         }
     }
 
     private static string Package(int row, int column) => ExamDocs.Intake.Workbook.Package.CellAddress.Of(row, column);
 
-    private static string? Of(XElement element, string attribute) => element.Attributes().FirstOrDefault(a => a.Name.LocalName == attribute)?.Value;
+    private static string? Of(XElement element, string attribute) =>
+        element.Attributes().FirstOrDefault(a => a.Name.LocalName == attribute)?.Value;
 }

@@ -8,7 +8,9 @@ namespace ExamDocs.Intake.Tests.Annotating;
 public sealed class LibreOfficeTests
 {
     private static readonly Annotated Found = new Annotated()
-        .At(OfficeWorkbook.Sheet, "A2").At(OfficeWorkbook.Sheet, "H4", Severity.Warning).At(OfficeWorkbook.Sheet, "D2", Severity.Note);
+        .At(OfficeWorkbook.Sheet, "A2")
+        .At(OfficeWorkbook.Sheet, "H4", Severity.Warning)
+        .At(OfficeWorkbook.Sheet, "D2", Severity.Note);
 
     [Fact]
     public void It_shows_everything_it_showed_before_and_the_marks()
@@ -20,8 +22,13 @@ public sealed class LibreOfficeTests
         var befores = new[] { office, own, saved };
         var afters = befores.Select(b => Found.Copy(b)).ToArray();
         Assert.All(befores.Zip(afters), p => Assert.Empty(CopyDifference.Of(p.First, p.Second, Found.Cells)));
-        Assert.All(befores.Zip(afters), p => Assert.Empty(OpenXmlErrors.Of(p.Second).Except(OpenXmlErrors.Of(p.First), StringComparer.Ordinal)));
-        Assert.Equal(TreeText.Of(WorkbookReader.Read(new MemoryStream(own), "kit.xlsx").Root!), TreeText.Of(WorkbookReader.Read(new MemoryStream(afters[2]), "kit.xlsx").Root!));
+        Assert.All(befores.Zip(afters), p =>
+            Assert.Empty(OpenXmlErrors.Of(p.Second).Except(OpenXmlErrors.Of(p.First), StringComparer.Ordinal))
+        );
+        Assert.Equal(
+            TreeText.Of(WorkbookReader.Read(new MemoryStream(own), "kit.xlsx").Root!),
+            TreeText.Of(WorkbookReader.Read(new MemoryStream(afters[2]), "kit.xlsx").Root!)
+        );
 
         var seen = LibreOffice.Save("fods", [.. befores, .. afters]).Select(FlatSpreadsheet.Cells).ToList();
         for (var n = 0; n < befores.Length; n++)

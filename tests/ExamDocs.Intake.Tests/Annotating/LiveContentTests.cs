@@ -22,9 +22,16 @@ public sealed class LiveContentTests
     {
         foreach (var marked in new[] { Sheet, "Diary" })
         {
-            var before = new XlsxFile().Sheet(Sheet, XlsxFile.Row("id", "description", "cleanings")
-                + $"<row><c t=\"str\"><f>{formula}</f><v>B-1</v></c><c t=\"str\"><f t=\"shared\" si=\"0\">{formula}</f><v/></c><c><f>1+1</f><v>2</v></c><c><f>{formula}</f></c></row>")
-                .Sheet("Diary", "").Stream().ToArray();
+            var before = new XlsxFile()
+                .Sheet(
+                    Sheet,
+                    XlsxFile.Row("id", "description", "cleanings")
+                        + $"<row><c t=\"str\"><f>{formula}</f><v>B-1</v></c><c t=\"str\"><f t=\"shared\" "
+                        + $"si=\"0\">{formula}</f><v/></c><c><f>1+1</f><v>2</v></c><c><f>{formula}</f></c></row>"
+                )
+                .Sheet("Diary", "")
+                .Stream()
+                .ToArray();
             var found = new Annotated().At(marked, "A1");
             var after = found.Copy(before);
             Assert.DoesNotContain("<f", Text(after, "xl/worksheets/sheet0.xml"), StringComparison.Ordinal);
@@ -39,7 +46,10 @@ public sealed class LiveContentTests
     [Fact]
     public void A_formula_without_a_result_does_not_become_an_empty_cell()
     {
-        var before = new XlsxFile().Sheet(Sheet, XlsxFile.Row("id", "pinch") + "<row><c t=\"inlineStr\"><is><t>B-1</t></is></c><c><f>X9</f><v></v></c></row>").Stream().ToArray();
+        var before = new XlsxFile()
+            .Sheet(Sheet, XlsxFile.Row("id", "pinch") + "<row><c t=\"inlineStr\"><is><t>B-1</t></is></c><c><f>X9</f><v></v></c></row>")
+            .Stream()
+            .ToArray();
         Assert.Equal("INT024", Errors(before));
         Assert.Equal("INT023", Errors(new Annotated().At(Sheet, "B2").Copy(before)));
         Assert.Equal("INT023", Errors(new Annotated().At(Sheet, "A1").Copy(before)));
@@ -48,18 +58,42 @@ public sealed class LiveContentTests
     [Fact]
     public void Links_to_other_workbooks_names_and_conditions_take_nothing_from_outside()
     {
-        var sheet = $"<worksheet xmlns=\"{Main}\" xmlns:r=\"{Links}\"><sheetData>{XlsxFile.Row("id")}</sheetData>"
-            + "<conditionalFormatting sqref=\"A1\"><cfRule type=\"expression\"><formula>[1]S!A1=1</formula></cfRule></conditionalFormatting>"
+        var sheet =
+            $"<worksheet xmlns=\"{Main}\" xmlns:r=\"{Links}\"><sheetData>{XlsxFile.Row("id")}</sheetData>"
+            + "<conditionalFormatting sqref=\"A1\"><cfRule "
+            + "type=\"expression\"><formula>[1]S!A1=1</formula></cfRule></conditionalFormatting>"
             + "<dataValidations><dataValidation sqref=\"B1\"><formula1>WEBSERVICE(\"http://203.0.113.9\")</formula1></dataValidation>"
             + "<dataValidation sqref=\"B2\"><formula1>\"fit|withdraw,[1]\"</formula1></dataValidation></dataValidations>"
             + "<hyperlinks><hyperlink ref=\"A1\" r:id=\"h1\"/><hyperlink ref=\"A2\" r:id=\"h2\"/></hyperlinks></worksheet>";
-        var parts = new ZipParts(new XlsxFile { LinksOthers = true }.SheetPart(Sheet, sheet)
-            .Part("xl/worksheets/_rels/sheet0.xml.rels", Relations(("h1", "hyperlink", "file:///C:/kit.exe"), ("h2", "hyperlink", "https://example.org/")))
-            .Part("xl/externalLinks/externalLink1.xml", $"<externalLink xmlns=\"{Main}\"><ddeLink ddeService=\"cmd\" ddeTopic=\"/C calc\"/></externalLink>")
-            .Part("xl/externalLinks/_rels/externalLink1.xml.rels", Relations(("x1", "externalLinkPath", "file://203.0.113.9/share/a.xlsx")))
-            .Part("xl/connections.xml", $"<connections xmlns=\"{Main}\"><connection id=\"1\" refreshOnLoad=\"1\" interval=\"5\"><dbPr connection=\"Provider=X;Data Source=203.0.113.9\" command=\"SELECT 1\"/><webPr url=\"http://203.0.113.9\"/></connection></connections>")
-            .Stream().ToArray())
-            .Replace("xl/workbook.xml", "</sheets>", "</sheets><externalReferences><externalReference r:id=\"x\"/></externalReferences><definedNames><definedName name=\"Far\">[1]S!A1</definedName><definedName name=\"Near\">Sheet1!A1</definedName></definedNames>");
+        var parts = new ZipParts(
+            new XlsxFile { LinksOthers = true }
+                .SheetPart(Sheet, sheet)
+                .Part(
+                    "xl/worksheets/_rels/sheet0.xml.rels",
+                    Relations(("h1", "hyperlink", "file:///C:/kit.exe"), ("h2", "hyperlink", "https://example.org/"))
+                )
+                .Part(
+                    "xl/externalLinks/externalLink1.xml",
+                    $"<externalLink xmlns=\"{Main}\"><ddeLink ddeService=\"cmd\" ddeTopic=\"/C calc\"/></externalLink>"
+                )
+                .Part(
+                    "xl/externalLinks/_rels/externalLink1.xml.rels",
+                    Relations(("x1", "externalLinkPath", "file://203.0.113.9/share/a.xlsx"))
+                )
+                .Part(
+                    "xl/connections.xml",
+                    $"<connections xmlns=\"{Main}\"><connection id=\"1\" refreshOnLoad=\"1\" interval=\"5\"><dbPr "
+                        + "connection=\"Provider=X;Data Source=203.0.113.9\" command=\"SELECT 1\"/><webPr "
+                        + "url=\"http://203.0.113.9\"/></connection></connections>"
+                )
+                .Stream()
+                .ToArray()
+        ).Replace(
+            "xl/workbook.xml",
+            "</sheets>",
+            "</sheets><externalReferences><externalReference r:id=\"x\"/></externalReferences><definedNames><definedName "
+                + "name=\"Far\">[1]S!A1</definedName><definedName name=\"Near\">Sheet1!A1</definedName></definedNames>"
+        );
         var after = new Annotated().At(Sheet, "A1").Copy(parts.File());
 
         var copy = new ZipParts(after);
@@ -69,8 +103,22 @@ public sealed class LiveContentTests
         Assert.DoesNotContain("externalReference", all, StringComparison.Ordinal);
         Assert.DoesNotContain("kit.exe", all, StringComparison.Ordinal);
         Assert.DoesNotContain("externalLink", all, StringComparison.Ordinal);
-        foreach (var kept in new[] { "https://example.org/", "<definedName name=\"Far\">#REF!</definedName>", "<definedName name=\"Near\">Sheet1!A1</definedName>", "<formula>#REF!</formula>",
-            "<formula1>#REF!</formula1>", "\"fit|withdraw,[1]\"", "refreshOnLoad=\"0\"", "interval=\"0\"", "connection=\"\"", "command=\"\"", "url=\"\"" })
+        foreach (
+            var kept in new[]
+            {
+                "https://example.org/",
+                "<definedName name=\"Far\">#REF!</definedName>",
+                "<definedName name=\"Near\">Sheet1!A1</definedName>",
+                "<formula>#REF!</formula>",
+                "<formula1>#REF!</formula1>",
+                "\"fit|withdraw,[1]\"",
+                "refreshOnLoad=\"0\"",
+                "interval=\"0\"",
+                "connection=\"\"",
+                "command=\"\"",
+                "url=\"\"",
+            }
+        )
             Assert.Contains(kept, all, StringComparison.Ordinal);
         Assert.Null(WorkbookReader.Read(new MemoryStream(after), "kit.xlsx").Unreadable);
     }
@@ -94,18 +142,29 @@ public sealed class LiveContentTests
     public void A_spreadsheet_program_finds_no_formula_in_the_copy()
     {
         LibreOffice.SkipWhereMissing();
-        var cells = FlatSpreadsheet.Cells(LibreOffice.Save("fods", new Annotated().At(OfficeWorkbook.Sheet, "A2").Copy(OfficeWorkbook.Make()))[0]);
+        var cells = FlatSpreadsheet.Cells(
+            LibreOffice.Save("fods", new Annotated().At(OfficeWorkbook.Sheet, "A2").Copy(OfficeWorkbook.Make()))[0]
+        );
         Assert.All(cells.Values, c => Assert.Null(c.Formula));
         Assert.Equal("BRG-1-B", cells[OfficeWorkbook.Sheet + "!A3"].Text);
         Assert.Equal("50", cells["Bob's list!A3"].Text);
     }
 
     private static string Relations(params (string Id, string Kind, string Target)[] links) =>
-        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">" + string.Concat(links.Select(l =>
-            $"<Relationship Id=\"{l.Id}\" Type=\"{Links}/{l.Kind}\" Target=\"{l.Target}\" TargetMode=\"External\"/>")) + "</Relationships>";
+        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+        + string.Concat(
+            links.Select(l => $"<Relationship Id=\"{l.Id}\" Type=\"{Links}/{l.Kind}\" Target=\"{l.Target}\" TargetMode=\"External\"/>")
+        )
+        + "</Relationships>";
 
     private static string Text(byte[] workbook, string part) => System.Text.Encoding.UTF8.GetString(new ZipParts(workbook).Bytes(part));
 
-    private static string Errors(byte[] workbook) => string.Join(' ', WorkbookReader.Read(new MemoryStream(workbook), "kit.xlsx").Findings
-        .Where(f => f.Severity is Severity.Error).Select(f => f.Code));
+    private static string Errors(byte[] workbook) =>
+        string.Join(
+            ' ',
+            WorkbookReader
+                .Read(new MemoryStream(workbook), "kit.xlsx")
+                .Findings.Where(f => f.Severity is Severity.Error)
+                .Select(f => f.Code)
+        );
 }

@@ -9,7 +9,12 @@ internal static class OpenXmlErrors
     public static List<string> Of(byte[] workbook)
     {
         using var document = SpreadsheetDocument.Open(new MemoryStream(workbook), isEditable: false);
-        return [.. new OpenXmlValidator { MaxNumberOfErrors = 10_000 }.Validate(document)
-            .Select(e => $"{e.Part?.Uri} {e.Id} {e.Description} {e.Node?.LocalName}").Distinct(StringComparer.Ordinal)];
+        return
+        [
+            .. new OpenXmlValidator { MaxNumberOfErrors = 10_000 }
+                .Validate(document)
+                .Select(e => $"{e.Part?.Uri} {e.Id} {e.Description} {e.Node?.LocalName}")
+                .Distinct(StringComparer.Ordinal),
+        ];
     }
 }

@@ -12,22 +12,24 @@ internal static class Openpyxl
 
     public static void SkipWhereMissing() => Assert.SkipUnless(Installed.Value, "python3-openpyxl is not installed here");
 
-    public static byte[] Make() => InFolder(folder =>
-    {
-        var file = Path.Combine(folder, "kit.xlsx");
-        var run = Run(Script("openpyxl_make.py"), file);
-        Assert.True(run.Code == 0, run.Error);
-        return File.ReadAllBytes(file);
-    });
+    public static byte[] Make() =>
+        InFolder(folder =>
+        {
+            var file = Path.Combine(folder, "kit.xlsx");
+            var run = Run(Script("openpyxl_make.py"), file);
+            Assert.True(run.Code == 0, run.Error);
+            return File.ReadAllBytes(file);
+        });
 
-    public static JsonNode Look(byte[] workbook) => InFolder(folder =>
-    {
-        var file = Path.Combine(folder, "kit.xlsx");
-        File.WriteAllBytes(file, workbook);
-        var run = Run(Script("openpyxl_look.py"), file);
-        Assert.True(run.Code == 0, run.Error);
-        return JsonNode.Parse(run.Out)!;
-    });
+    public static JsonNode Look(byte[] workbook) =>
+        InFolder(folder =>
+        {
+            var file = Path.Combine(folder, "kit.xlsx");
+            File.WriteAllBytes(file, workbook);
+            var run = Run(Script("openpyxl_look.py"), file);
+            Assert.True(run.Code == 0, run.Error);
+            return JsonNode.Parse(run.Out)!;
+        });
 
     private static string Script(string name) => Path.Combine(AppContext.BaseDirectory, "Annotating", name);
 
@@ -46,12 +48,14 @@ internal static class Openpyxl
 
     private static (int Code, string Out, string Error) Run(params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(Python, arguments)
-        {
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(Python, arguments)
+            {
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -11,7 +11,11 @@ public sealed class OpenpyxlTests
     private const string Sheet = "Rope bridges";
 
     private static readonly Annotated Found = new Annotated()
-        .At(Sheet, "A2").At(Sheet, "D2", Severity.Warning).At(Sheet, "C3", Severity.Note).At("Bob's list", "A2").Nowhere("no place");
+        .At(Sheet, "A2")
+        .At(Sheet, "D2", Severity.Warning)
+        .At(Sheet, "C3", Severity.Note)
+        .At("Bob's list", "A2")
+        .Nowhere("no place");
 
     [Fact]
     public void What_it_wrote_comes_back_with_marks_and_nothing_else()
@@ -21,7 +25,10 @@ public sealed class OpenpyxlTests
         var after = Found.Copy(before);
         Assert.Empty(CopyDifference.Of(before, after, Found.Cells));
         Assert.Empty(OpenXmlErrors.Of(after).Except(OpenXmlErrors.Of(before), StringComparer.Ordinal));
-        var (was, now) = (WorkbookReader.Read(new MemoryStream(before), "kit.xlsx"), WorkbookReader.Read(new MemoryStream(after), "kit.xlsx"));
+        var (was, now) = (
+            WorkbookReader.Read(new MemoryStream(before), "kit.xlsx"),
+            WorkbookReader.Read(new MemoryStream(after), "kit.xlsx")
+        );
         Assert.Equal(TreeText.Of(was.Root!), TreeText.Of(now.Root!));
         Assert.Equal(Annotated.WithoutFormulas(was.Findings), now.Findings);
     }

@@ -22,7 +22,13 @@ internal sealed class SheetDifference(string part, HashSet<string> marked, List<
             found.Add($"{part} is altered");
     }
 
-    private void Marked(string address, XElement? before, XElement after, IReadOnlyList<XElement> stylesBefore, IReadOnlyList<XElement> stylesAfter)
+    private void Marked(
+        string address,
+        XElement? before,
+        XElement after,
+        IReadOnlyList<XElement> stylesBefore,
+        IReadOnlyList<XElement> stylesAfter
+    )
     {
         var (old, now) = (StyleOf(before, stylesBefore), StyleOf(after, stylesAfter));
         if ((string?)now.Attribute("applyFill") is not "1")
@@ -42,8 +48,10 @@ internal sealed class SheetDifference(string part, HashSet<string> marked, List<
     }
 
     /// <summary>What a cell has in a file without styles.</summary>
-    private static XElement PlainStyle() => XElement.Parse(
-        "<xf xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" numFmtId=\"0\" fontId=\"0\" borderId=\"0\"/>");
+    private static XElement PlainStyle() =>
+        XElement.Parse(
+            "<xf xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" numFmtId=\"0\" fontId=\"0\" borderId=\"0\"/>"
+        );
 
     private static Dictionary<string, XElement> Cells(XElement sheet)
     {
@@ -62,8 +70,7 @@ internal sealed class SheetDifference(string part, HashSet<string> marked, List<
         return cells;
     }
 
-    private static IEnumerable<XElement> Rows(XElement sheet) =>
-        sheet.Elements().Single(e => e.Name.LocalName is "sheetData").Elements();
+    private static IEnumerable<XElement> Rows(XElement sheet) => sheet.Elements().Single(e => e.Name.LocalName is "sheetData").Elements();
 
     /// <summary>The sheet without what marking may change: fills, empty cells made, rows made for them, and extents.</summary>
     private XElement Stripped(XElement sheet)

@@ -66,39 +66,67 @@ internal sealed class ZipParts
     public static string LinksOf(string part) => $"{part[..(part.LastIndexOf('/') + 1)]}_rels/{part[(part.LastIndexOf('/') + 1)..]}.rels";
 
     /// <summary>Parts that a part links to by a kind of link, in order.</summary>
-    public List<string> Linked(string part, string kind) => !_parts.ContainsKey(LinksOf(part)) ? [] :
-        [.. Xml(LinksOf(part)).Root!.Elements().Where(l => ((string)l.Attribute("Type")!).EndsWith("/" + kind, StringComparison.Ordinal)).Select(l => Target(part, l))];
+    public List<string> Linked(string part, string kind) =>
+        !_parts.ContainsKey(LinksOf(part))
+            ? []
+            :
+            [
+                .. Xml(LinksOf(part))
+                    .Root!.Elements()
+                    .Where(l => ((string)l.Attribute("Type")!).EndsWith("/" + kind, StringComparison.Ordinal))
+                    .Select(l => Target(part, l)),
+            ];
 
     public string SheetPart(string main, string name)
     {
-        var id = Xml(main).Descendants().Single(s => s.Name.LocalName is "sheet" && string.Equals((string?)s.Attribute("name"), name, StringComparison.Ordinal))
-            .Attributes().Single(a => a.Name.LocalName is "id").Value;
-        return Target(main, Xml(LinksOf(main)).Root!.Elements().Single(l => string.Equals((string?)l.Attribute("Id"), id, StringComparison.Ordinal)));
+        var id = Xml(main)
+            .Descendants()
+            .Single(s => s.Name.LocalName is "sheet" && string.Equals((string?)s.Attribute("name"), name, StringComparison.Ordinal))
+            .Attributes()
+            .Single(a => a.Name.LocalName is "id")
+            .Value;
+        return Target(
+            main,
+            Xml(LinksOf(main)).Root!.Elements().Single(l => string.Equals((string?)l.Attribute("Id"), id, StringComparison.Ordinal))
+        );
     }
 
-    public List<string> SheetNames() => [.. Xml(Linked("", "officeDocument").Single()).Descendants().Where(e => e.Name.LocalName is "sheet").Select(s => (string)s.Attribute("name")!)];
+    public List<string> SheetNames() =>
+        [
+            .. Xml(Linked("", "officeDocument").Single())
+                .Descendants()
+                .Where(e => e.Name.LocalName is "sheet")
+                .Select(s => (string)s.Attribute("name")!),
+        ];
 
     /// <summary>Notes of every sheet of the workbook, by sheet and cell.</summary>
     public Dictionary<string, (string Author, string Text)> AllNotes()
     {
         var main = Linked("", "officeDocument").Single();
-        return SheetNames().SelectMany(s => Linked(SheetPart(main, s), "comments").SelectMany(p => Notes(Xml(p)).Select(n => ($"{s}!{n.Key}", n.Value))))
+        return SheetNames()
+            .SelectMany(s => Linked(SheetPart(main, s), "comments").SelectMany(p => Notes(Xml(p)).Select(n => ($"{s}!{n.Key}", n.Value))))
             .ToDictionary(StringComparer.Ordinal);
     }
 
     public static Dictionary<string, (string Author, string Text)> Notes(XDocument part)
     {
         var authors = part.Descendants().Where(e => e.Name.LocalName is "author").Select(a => a.Value).ToList();
-        return part.Descendants().Where(e => e.Name.LocalName is "comment").ToDictionary(
-            c => (string)c.Attribute("ref")!,
-            c => (authors[(int)c.Attribute("authorId")!], string.Concat(c.Descendants().Where(e => e.Name.LocalName is "t").Select(t => t.Value))),
-            StringComparer.Ordinal);
+        return part.Descendants()
+            .Where(e => e.Name.LocalName is "comment")
+            .ToDictionary(
+                c => (string)c.Attribute("ref")!,
+                c =>
+                    (
+                        authors[(int)c.Attribute("authorId")!],
+                        string.Concat(c.Descendants().Where(e => e.Name.LocalName is "t").Select(t => t.Value))
+                    ),
+                StringComparer.Ordinal
+            );
     }
 
     private static string Target(string from, XElement link)
     {
         var target = (string)link.Attribute("Target")!;
-        return target.StartsWith('/') ? target[1..]
-            : new Uri(new Uri("http://x/" + from), target).AbsolutePath[1..];
+        return target.StartsWith('/') ? target[1..] : new Uri(new Uri("http://x/" + from), target).AbsolutePath[1..];
     }
 }

@@ -32,10 +32,10 @@ internal static class SmallRecord
         """;
 
     public static string With(params IEnumerable<IntakeCase> slips) => slips.Aggregate(Text, (text, slip) =>
-    {
-        Assert.Equal(2, text.Split(slip.Old).Length);
-        return text.Replace(slip.Old, slip.New, StringComparison.Ordinal);
-    });
+        {
+            Assert.Equal(2, text.Split(slip.Old).Length);
+            return text.Replace(slip.Old, slip.New, StringComparison.Ordinal);
+        });
 
     public static ReadResult Read(string text) => JsonRecordReader.Read(Encoding.UTF8.GetBytes(text), "record.json");
 

@@ -15,7 +15,12 @@ internal static class IntakeCases
         new("INT001", "/remarks", "\"limits\": [", "\"remarks\": \"none\", \"limits\": ["),
         new("INT001", "/a~1b~0c", "\"limits\": [", "\"a/b~c\": 1, \"limits\": ["),
         new("INT002", "/examinations/0/observations/0/state", "\"state\": \"clear\"", "\"state\": \"clear\", \"state\": \"defect\""),
-        new("INT002", "/items/0/manufactured", "\"manufactured\": \"2024-02\"", "\"manufactured\": \"2024-02\", \"manufactured\": \"2014-02\""),
+        new(
+            "INT002",
+            "/items/0/manufactured",
+            "\"manufactured\": \"2024-02\"",
+            "\"manufactured\": \"2024-02\", \"manufactured\": \"2014-02\""
+        ),
         new("INT002", "/limits", "\"limits\": [", "\"limits\": [], \"limits\": ["),
         new("INT003", "/visit/reference", "\"V-1\"", "17"),
         new("INT003", "/people/0/selfEmployed", "\"selfEmployed\": true", "\"selfEmployed\": \"yes\""),

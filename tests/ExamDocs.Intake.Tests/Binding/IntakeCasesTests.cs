@@ -28,7 +28,8 @@ public sealed class IntakeCasesTests
         {
             Assert.Equal(
                 new[] { (first.Code, first.Pointer), (second.Code, second.Pointer) }.Order(),
-                SmallRecord.Findings(SmallRecord.With(first, second)));
+                SmallRecord.Findings(SmallRecord.With(first, second))
+            );
         }
     }
 
@@ -49,8 +50,11 @@ public sealed class IntakeCasesTests
     public void Every_code_of_reading_has_a_case() => Assert.Empty(Untested(IntakeRules.All));
 
     [Fact]
-    public void A_planted_code_without_a_case_is_named() => Assert.Equal(
-        "INT999", Assert.Single(Untested([.. IntakeRules.All, new RuleInfo("INT999", Severity.Note, "Planted", "Planted.", "Planted.", "none")])));
+    public void A_planted_code_without_a_case_is_named() =>
+        Assert.Equal(
+            "INT999",
+            Assert.Single(Untested([.. IntakeRules.All, new RuleInfo("INT999", Severity.Note, "Planted", "Planted.", "Planted.", "none")]))
+        );
 
     [Theory]
     [InlineData("Har\\uD83Dness")]
@@ -59,7 +63,9 @@ public sealed class IntakeCasesTests
     public void Half_of_a_character_pair_is_a_finding_at_its_place_and_the_rest_is_read(string typed)
     {
         var read = SmallRecord.Read(SmallRecord.Text.Replace("Harness", typed, StringComparison.Ordinal));
-        Assert.Contains(read.Findings, f => f.Path is "/items/0/description" && string.Equals(f.Code, IntakeRules.UnprintableText.Code, StringComparison.Ordinal));
+        Assert.Contains(read.Findings, f =>
+            f.Path is "/items/0/description" && string.Equals(f.Code, IntakeRules.UnprintableText.Code, StringComparison.Ordinal)
+        );
         Assert.Equal("A-1", read.Record!.Items[0].Id);
     }
 
@@ -95,7 +101,10 @@ public sealed class IntakeCasesTests
     /// <summary>Neither slip alters what the other is made in, and they are found at different places.</summary>
     private static bool Apart(IntakeCase one, IntakeCase other)
     {
-        var (a, b) = (SmallRecord.Text.IndexOf(one.Old, StringComparison.Ordinal), SmallRecord.Text.IndexOf(other.Old, StringComparison.Ordinal));
+        var (a, b) = (
+            SmallRecord.Text.IndexOf(one.Old, StringComparison.Ordinal),
+            SmallRecord.Text.IndexOf(other.Old, StringComparison.Ordinal)
+        );
         return a + one.Old.Length <= b || b + other.Old.Length <= a;
     }
 

@@ -8,15 +8,16 @@ public sealed class CsvRecordReaderTests
 {
     private const string People = "id;name;address;qualifications;self-employed\nex1;Jörg Ålmann;1 Öst Lane;Zehn Jahre;yes\n";
 
-    public static TheoryData<string, byte[]> Encodings => new()
-    {
-        { "UTF-8", new UTF8Encoding(false).GetBytes(People) },
-        { "UTF-8", [0xEF, 0xBB, 0xBF, .. new UTF8Encoding(false).GetBytes(People)] },
-        { "UTF-16", [0xFF, 0xFE, .. Encoding.Unicode.GetBytes(People)] },
-        { "UTF-16", [0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(People)] },
-        { "UTF-16", Encoding.Unicode.GetBytes(People) },
-        { "Windows-1252", CodePagesEncodingProvider.Instance.GetEncoding(1252)!.GetBytes(People) },
-    };
+    public static TheoryData<string, byte[]> Encodings =>
+        new()
+        {
+            { "UTF-8", new UTF8Encoding(false).GetBytes(People) },
+            { "UTF-8", [0xEF, 0xBB, 0xBF, .. new UTF8Encoding(false).GetBytes(People)] },
+            { "UTF-16", [0xFF, 0xFE, .. Encoding.Unicode.GetBytes(People)] },
+            { "UTF-16", [0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(People)] },
+            { "UTF-16", Encoding.Unicode.GetBytes(People) },
+            { "Windows-1252", CodePagesEncodingProvider.Instance.GetEncoding(1252)!.GetBytes(People) },
+        };
 
     [Theory]
     [MemberData(nameof(Encodings))]
@@ -24,8 +25,15 @@ public sealed class CsvRecordReaderTests
     {
         var read = CsvRecordReader.Read([new("People.csv", bytes)], "");
 
-        Assert.Equal(("Jörg Ålmann", "1 Öst Lane", true), (read.Record!.People[0].Name, read.Record.People[0].Address, read.Record.People[0].SelfEmployed));
-        Assert.Contains($"read as {encoding}, its values separated by semicolons", Assert.Single(read.Findings, f => f.Code == "INT040").Message, StringComparison.Ordinal);
+        Assert.Equal(
+            ("Jörg Ålmann", "1 Öst Lane", true),
+            (read.Record!.People[0].Name, read.Record.People[0].Address, read.Record.People[0].SelfEmployed)
+        );
+        Assert.Contains(
+            $"read as {encoding}, its values separated by semicolons",
+            Assert.Single(read.Findings, f => f.Code == "INT040").Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -39,7 +47,11 @@ public sealed class CsvRecordReaderTests
         var read = Read("People.csv", text);
 
         Assert.Equal(("ex1", name), (read.Record!.People[0].Id, read.Record.People[0].Name));
-        Assert.Contains($"separated by {separated}", Assert.Single(read.Findings, f => f.Code == "INT040").Message, StringComparison.Ordinal);
+        Assert.Contains(
+            $"separated by {separated}",
+            Assert.Single(read.Findings, f => f.Code == "INT040").Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -74,7 +86,10 @@ public sealed class CsvRecordReaderTests
     [InlineData("half.csv", "id;colour;weight;age\nx;red;7;8\n")]
     public void A_file_that_is_no_sheet_is_an_error_at_its_place(string name, string text)
     {
-        var read = CsvRecordReader.Read([new("People.csv", Encoding.UTF8.GetBytes(People)), new(name, Encoding.UTF8.GetBytes(text))], "kit");
+        var read = CsvRecordReader.Read(
+            [new("People.csv", Encoding.UTF8.GetBytes(People)), new(name, Encoding.UTF8.GetBytes(text))],
+            "kit"
+        );
 
         var finding = Assert.Single(read.Findings, f => f.Code == "INT041");
         Assert.Equal($"kit/{name}!A1", read.Sources.Locate(finding.Path));
@@ -88,19 +103,30 @@ public sealed class CsvRecordReaderTests
 
         var finding = Assert.Single(read.Findings, f => f.Code == "INT004");
         Assert.Equal("kit/Renewals.csv!B2", read.Sources.Locate(finding.Path));
-        Assert.Equal("Renewals.csv!B2", CsvRecordReader.Read([new("Renewals.csv", "item;done on\nH;11.5.2026\n"u8.ToArray())], "").Sources.Locate(finding.Path));
+        Assert.Equal(
+            "Renewals.csv!B2",
+            CsvRecordReader.Read([new("Renewals.csv", "item;done on\nH;11.5.2026\n"u8.ToArray())], "").Sources.Locate(finding.Path)
+        );
     }
 
     /// <summary>Each costs little and gives a sentence or a finding; none is half read.</summary>
     [Fact]
     public void Hostile_files_are_refused_or_reported()
     {
-        foreach (var bytes in new[]
-        {
-            [], [0xFF, 0xFE], [0xEF, 0xBB, 0xBF, 0xFF], new byte[1000], Enumerable.Repeat((byte)'"', 100_000).ToArray(),
-            Enumerable.Repeat((byte)';', 3_000_000).ToArray(), Encoding.UTF8.GetBytes("id;name\n" + new string('x', 3_000_000) + ";y\n"),
-            Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat("x\n", 1_200_000))), Encoding.UTF8.GetBytes("id;name\nex1;=cmd|' /C calc'!A0\n"),
-        })
+        foreach (
+            var bytes in new[]
+            {
+                [],
+                [0xFF, 0xFE],
+                [0xEF, 0xBB, 0xBF, 0xFF],
+                new byte[1000],
+                Enumerable.Repeat((byte)'"', 100_000).ToArray(),
+                Enumerable.Repeat((byte)';', 3_000_000).ToArray(),
+                Encoding.UTF8.GetBytes("id;name\n" + new string('x', 3_000_000) + ";y\n"),
+                Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat("x\n", 1_200_000))),
+                Encoding.UTF8.GetBytes("id;name\nex1;=cmd|' /C calc'!A0\n"),
+            }
+        )
         {
             var read = CsvRecordReader.Read([new("People.csv", bytes)], "");
             Assert.True(read.Unreadable is not null || read.Record is not null);

@@ -4,7 +4,8 @@ namespace ExamDocs.Intake.Tests.Hostile;
 internal static class HostileCorpus
 {
     /// <summary>Those that one reader reads; folders are looked through by the use cases.</summary>
-    public static IReadOnlyList<HostileInput> All { get; } = [.. HostileWorkbooks.All, .. HostileJson.All, .. HostileValues.All, .. HostilePhotos.All];
+    public static IReadOnlyList<HostileInput> All { get; } =
+    [.. HostileWorkbooks.All, .. HostileJson.All, .. HostileValues.All, .. HostilePhotos.All];
 
     public static IReadOnlyList<HostileInput> WithFolders { get; } = [.. All, .. HostileFolders.All];
 }

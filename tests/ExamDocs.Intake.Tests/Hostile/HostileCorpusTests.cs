@@ -48,30 +48,44 @@ public sealed class HostileCorpusTests
         var budget = new ReadingBudget();
         var read = Read(input, path, budget);
         Assert.NotEqual(read.Record is null, read.Unreadable is null);
-        var said = $"{input.Name}: {read.Unreadable ?? string.Join(", ", read.Findings.Take(5).Select(f => $"{f.Code} {f.Path} {f.Message}"))}";
+        var said =
+            $"{input.Name}: {read.Unreadable ?? string.Join(", ", read.Findings.Take(5).Select(f => $"{f.Code} {f.Path} {f.Message}"))}";
         if (input.IsCode)
             Assert.True(read.Findings.Any(f => f.Code == input.Says), said);
         else if (input.Says is HostileInput.Read)
             Assert.True(read.Record is not null && !read.Findings.Any(f => f.Code is "INT007" or "INT009"), said);
         else
             Assert.True(read.Unreadable?.Contains(input.Says, StringComparison.Ordinal) == true, said);
-        Assert.True(read.Unreadable is null || read.Unreadable.Length < 400 && !read.Unreadable.Contains("Exception", StringComparison.Ordinal), said);
+        Assert.True(
+            read.Unreadable is null || read.Unreadable.Length < 400 && !read.Unreadable.Contains("Exception", StringComparison.Ordinal),
+            said
+        );
         AssertCheap(input, budget);
     }
 
     /// <summary>What was done, not how long it took: the limits of a workbook, with the step on which each is noticed.</summary>
     private static void AssertCheap(HostileInput input, ReadingBudget spent)
     {
-        var cost = $"{input.Name}: {spent.Inflated} bytes unpacked, {spent.Cells} cells, {spent.FilledCells} filled, {spent.Rows} rows, {spent.Characters} characters";
-        Assert.True(spent.Inflated <= 385L << 20 && spent.Cells <= 2_000_001 && spent.FilledCells <= 300_001 && spent.Rows <= 1_100_001 && spent.Characters <= 12_100_000, cost);
+        var cost =
+            $"{input.Name}: {spent.Inflated} bytes unpacked, {spent.Cells} cells, {spent.FilledCells} filled, {spent.Rows} "
+            + $"rows, {spent.Characters} characters";
+        Assert.True(
+            spent.Inflated <= 385L << 20
+                && spent.Cells <= 2_000_001
+                && spent.FilledCells <= 300_001
+                && spent.Rows <= 1_100_001
+                && spent.Characters <= 12_100_000,
+            cost
+        );
     }
 
-    private static ReadResult Read(HostileInput input, string path, ReadingBudget budget) => Path.GetExtension(input.File) switch
-    {
-        ".xlsx" => Bound(path, budget),
-        ".json" => WithPhotos(JsonRecordReader.Read(File.ReadAllBytes(path), input.File), path),
-        _ => CsvRecordReader.Read([new CsvFile(input.File, File.ReadAllBytes(path))], "", KnownRules.BuiltIn, budget),
-    };
+    private static ReadResult Read(HostileInput input, string path, ReadingBudget budget) =>
+        Path.GetExtension(input.File) switch
+        {
+            ".xlsx" => Bound(path, budget),
+            ".json" => WithPhotos(JsonRecordReader.Read(File.ReadAllBytes(path), input.File), path),
+            _ => CsvRecordReader.Read([new CsvFile(input.File, File.ReadAllBytes(path))], "", KnownRules.BuiltIn, budget),
+        };
 
     private static ReadResult Bound(string path, ReadingBudget budget)
     {
@@ -84,7 +98,11 @@ public sealed class HostileCorpusTests
         return new ReadResult(record, [.. content.Findings, .. findings], map, null);
     }
 
-    private static ReadResult WithPhotos(ReadResult read, string path) => read.Record is { } record
-        ? read with { Findings = [.. read.Findings, .. RecordPhotos.Check(record, Path.GetDirectoryName(path)!)] }
-        : read;
+    private static ReadResult WithPhotos(ReadResult read, string path) =>
+        read.Record is { } record
+            ? read with
+            {
+                Findings = [.. read.Findings, .. RecordPhotos.Check(record, Path.GetDirectoryName(path)!)],
+            }
+            : read;
 }

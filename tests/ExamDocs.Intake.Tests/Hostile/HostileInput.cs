@@ -12,22 +12,32 @@ internal sealed record HostileInput(string Name, string File, Action<string> Mak
     /// <summary>What is read whole, though it looks like harm.</summary>
     public const string Read = "read";
 
-    /// <summary>Part of the sentence with which it is refused before it is decided, though it can be read; null where it is decided.</summary>
+    /// <summary>
+    /// Part of the sentence with which it is refused before it is decided, though it can be read; null where it is decided.
+    /// </summary>
     public string? Undecided { get; init; }
 
     public bool IsCode => Says.Length == 6 && Says.All(c => char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c));
 
-    public static HostileInput Of(string name, string file, byte[] bytes, string says) => new(name, file, path => System.IO.File.WriteAllBytes(path, bytes), says);
+    public static HostileInput Of(string name, string file, byte[] bytes, string says) =>
+        new(name, file, path => System.IO.File.WriteAllBytes(path, bytes), says);
 
-    public static HostileInput Of(string name, string file, Func<byte[]> bytes, string says) => new(name, file, path => System.IO.File.WriteAllBytes(path, bytes()), says);
+    public static HostileInput Of(string name, string file, Func<byte[]> bytes, string says) =>
+        new(name, file, path => System.IO.File.WriteAllBytes(path, bytes()), says);
 
     /// <summary>A text too long to be held, written piece by piece.</summary>
-    public static HostileInput Streamed(string name, string file, IEnumerable<string> pieces, string says) => new(name, file, path =>
-    {
-        using var writer = new StreamWriter(path, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 1 << 16);
-        foreach (var piece in pieces)
-            writer.Write(piece);
-    }, says);
+    public static HostileInput Streamed(string name, string file, IEnumerable<string> pieces, string says) =>
+        new(
+            name,
+            file,
+            path =>
+            {
+                using var writer = new StreamWriter(path, append: false, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), 1 << 16);
+                foreach (var piece in pieces)
+                    writer.Write(piece);
+            },
+            says
+        );
 
     public override string ToString() => Name;
 }

@@ -4,7 +4,9 @@ using System.Text;
 
 namespace ExamDocs.Intake.Tests.Hostile;
 
-/// <summary>A zip archive written byte by byte, so that it can lie (the layout: ISO/IEC 21320-1 and the application note it names).</summary>
+/// <summary>
+/// A zip archive written byte by byte, so that it can lie (the layout: ISO/IEC 21320-1 and the application note it names).
+/// </summary>
 internal sealed class RawZip
 {
     private readonly List<(byte[] Name, byte[] Packed, uint Length, ushort Flags, ushort Method, uint Crc)> _entries = [];
@@ -45,14 +47,39 @@ internal sealed class RawZip
         var start = (int)file.Length;
         foreach (var (entry, place) in _entries.Zip(places))
             file.Write([.. "PK\x01\x02"u8, 20, 0, .. Common(entry), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, .. Four((uint)place), .. entry.Name]);
-        file.Write([.. "PK\x05\x06"u8, 0, 0, 0, 0, .. Two(_entries.Count), .. Two(_entries.Count), .. Four((uint)(file.Length - start)), .. Four((uint)start), 0, 0]);
+        file.Write([
+            .. "PK\x05\x06"u8,
+            0,
+            0,
+            0,
+            0,
+            .. Two(_entries.Count),
+            .. Two(_entries.Count),
+            .. Four((uint)(file.Length - start)),
+            .. Four((uint)start),
+            0,
+            0,
+        ]);
         return file.ToArray();
     }
 
     private static byte[] Common((byte[] Name, byte[] Packed, uint Length, ushort Flags, ushort Method, uint Crc) entry) =>
-    [
-        20, 0, .. Two(entry.Flags), .. Two(entry.Method), 0, 0, 0x21, 0, .. Four(entry.Crc), .. Four((uint)entry.Packed.Length), .. Four(entry.Length), .. Two(entry.Name.Length), 0, 0,
-    ];
+        [
+            20,
+            0,
+            .. Two(entry.Flags),
+            .. Two(entry.Method),
+            0,
+            0,
+            0x21,
+            0,
+            .. Four(entry.Crc),
+            .. Four((uint)entry.Packed.Length),
+            .. Four(entry.Length),
+            .. Two(entry.Name.Length),
+            0,
+            0,
+        ];
 
     private static byte[] Deflated(byte[] content, bool end)
     {

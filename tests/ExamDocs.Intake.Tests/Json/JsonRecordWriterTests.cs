@@ -35,7 +35,11 @@ public sealed class JsonRecordWriterTests
 
     private static void Add(object? value, StringBuilder text)
     {
-        if (value is null or string || value.GetType() is { IsPrimitive: true } or { IsEnum: true } || value is decimal or NodaTime.LocalDate or Core.Records.PartialDate)
+        if (
+            value is null or string
+            || value.GetType() is { IsPrimitive: true } or { IsEnum: true }
+            || value is decimal or NodaTime.LocalDate or Core.Records.PartialDate
+        )
         {
             text.Append(value).Append('|');
         }

@@ -47,10 +47,14 @@ internal sealed class AlbumFolder : IDisposable
         return found;
     }
 
-    public static ExaminationRecord Record(params IEnumerable<string?> names) => new()
-    {
-        Examinations = [new() { Item = "H-1", Observations = [.. names.Select(n => new Observation { Criterion = "identity", Photo = n })] }],
-    };
+    public static ExaminationRecord Record(params IEnumerable<string?> names) =>
+        new()
+        {
+            Examinations =
+            [
+                new() { Item = "H-1", Observations = [.. names.Select(n => new Observation { Criterion = "identity", Photo = n })] },
+            ],
+        };
 
     public void Dispose() => _root.Delete(recursive: true);
 }

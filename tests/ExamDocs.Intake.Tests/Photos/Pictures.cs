@@ -15,7 +15,15 @@ internal static class Pictures
         using (var canvas = new SKCanvas(bitmap))
         {
             var (x, y) = (width / 2f, height / 2f);
-            foreach (var (left, top, colour) in new[] { (0f, 0f, SKColors.Red), (x, 0f, SKColors.Lime), (0f, y, SKColors.Blue), (x, y, SKColors.White) })
+            foreach (
+                var (left, top, colour) in new[]
+                {
+                    (0f, 0f, SKColors.Red),
+                    (x, 0f, SKColors.Lime),
+                    (0f, y, SKColors.Blue),
+                    (x, y, SKColors.White),
+                }
+            )
             {
                 using var paint = new SKPaint { Color = colour };
                 canvas.DrawRect(left, top, x, y, paint);
@@ -30,23 +38,29 @@ internal static class Pictures
     public static string CornersOf(ReadOnlyMemory<byte> jpeg)
     {
         using var bitmap = SKBitmap.Decode(jpeg.ToArray());
-        return string.Concat(new[] { (1, 1), (bitmap.Width - 2, 1), (bitmap.Width - 2, bitmap.Height - 2), (1, bitmap.Height - 2) }
-            .Select(at => Letter(bitmap.GetPixel(at.Item1, at.Item2))));
+        return string.Concat(
+            new[] { (1, 1), (bitmap.Width - 2, 1), (bitmap.Width - 2, bitmap.Height - 2), (1, bitmap.Height - 2) }.Select(at =>
+                Letter(bitmap.GetPixel(at.Item1, at.Item2))
+            )
+        );
     }
 
-    public static char Letter(SKColor colour) => (colour.Red > 200, colour.Green > 200, colour.Blue > 200) switch
-    {
-        (true, false, false) => 'R',
-        (false, true, false) => 'G',
-        (false, false, true) => 'B',
-        (true, true, true) => 'W',
-        _ => '?',
-    };
+    public static char Letter(SKColor colour) =>
+        (colour.Red > 200, colour.Green > 200, colour.Blue > 200) switch
+        {
+            (true, false, false) => 'R',
+            (false, true, false) => 'G',
+            (false, false, true) => 'B',
+            (true, true, true) => 'W',
+            _ => '?',
+        };
 
     /// <summary>The segments, each whole, put behind the start mark.</summary>
-    public static byte[] WithSegments(byte[] jpeg, params byte[][] segments) => [.. jpeg[..2], .. segments.SelectMany(s => s), .. jpeg[2..]];
+    public static byte[] WithSegments(byte[] jpeg, params byte[][] segments) =>
+        [.. jpeg[..2], .. segments.SelectMany(s => s), .. jpeg[2..]];
 
-    public static byte[] Segment(byte marker, byte[] body) => [0xFF, marker, (byte)((body.Length + 2) >> 8), (byte)(body.Length + 2), .. body];
+    public static byte[] Segment(byte marker, byte[] body) =>
+        [0xFF, marker, (byte)((body.Length + 2) >> 8), (byte)(body.Length + 2), .. body];
 
     /// <summary>Exif with an orientation and, where asked, a place: Exif 2.3 (CIPA DC-008), 4.6.2 to 4.6.6.</summary>
     public static byte[] Exif(int orientation, bool place = false) => Segment(0xE1, [.. "Exif\0\0"u8, .. Tiff(orientation, place)]);
@@ -78,7 +92,14 @@ internal static class Pictures
         BinaryPrimitives.WriteInt32BigEndian(header, width);
         BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), height);
         (header[8], header[9], header[12]) = (depth, colour, interlace);
-        return [0x89, .. "PNG\r\n\x1A\n"u8, .. Chunk("IHDR", header), .. chunks.SelectMany(c => Chunk(c.Type, c.Body)), .. Chunk("IEND", [])];
+        return
+        [
+            0x89,
+            .. "PNG\r\n\x1A\n"u8,
+            .. Chunk("IHDR", header),
+            .. chunks.SelectMany(c => Chunk(c.Type, c.Body)),
+            .. Chunk("IEND", []),
+        ];
     }
 
     public static byte[] Chunk(string type, byte[] body)

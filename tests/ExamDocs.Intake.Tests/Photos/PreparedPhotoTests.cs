@@ -40,7 +40,44 @@ public sealed class PreparedPhotoTests : IDisposable
     public void A_PNG_is_turned_by_its_Exif_chunk_too(byte orientation, bool littleEndian, string clockwise)
     {
         byte[] tiff = littleEndian
-            ? [.. "II*\0"u8, 8, 0, 0, 0, 2, 0, 0x0F, 0x01, 2, 0, 2, 0, 0, 0, 65, 0, 0, 0, 0x12, 0x01, 3, 0, 1, 0, 0, 0, orientation, 0, 0, 0, 0, 0, 0, 0]
+            ?
+            [
+                .. "II*\0"u8,
+                8,
+                0,
+                0,
+                0,
+                2,
+                0,
+                0x0F,
+                0x01,
+                2,
+                0,
+                2,
+                0,
+                0,
+                0,
+                65,
+                0,
+                0,
+                0,
+                0x12,
+                0x01,
+                3,
+                0,
+                1,
+                0,
+                0,
+                0,
+                orientation,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+            ]
             : Pictures.Tiff(orientation);
         var png = Pictures.Corners(40, 20, SKEncodedImageFormat.Png);
 
@@ -76,8 +113,13 @@ public sealed class PreparedPhotoTests : IDisposable
         using var space = SKColorSpace.CreateRgb(SKColorSpaceTransferFn.Srgb, SKColorSpaceXyz.DisplayP3);
         byte[] xmp = [.. "http://ns.adobe.com/xap/1.0/\0<x:xmpmeta>SECRET</x:xmpmeta>"u8];
         byte[] iptc = [.. "Photoshop 3.0\08BIM\x04\x04\0\0\0\0\0\x06SECRET"u8];
-        var jpeg = Pictures.WithSegments(Pictures.Corners(64, 32), Pictures.Exif(1, place: true), Pictures.Segment(0xE1, xmp),
-            Pictures.Segment(0xED, iptc), Pictures.Segment(0xFE, [.. "SECRET"u8]));
+        var jpeg = Pictures.WithSegments(
+            Pictures.Corners(64, 32),
+            Pictures.Exif(1, place: true),
+            Pictures.Segment(0xE1, xmp),
+            Pictures.Segment(0xED, iptc),
+            Pictures.Segment(0xFE, [.. "SECRET"u8])
+        );
         byte[] trailed = [.. jpeg, .. "SECRET"u8];
         Assert.Contains((byte)0xED, MarkersOf(trailed));
 
@@ -135,8 +177,17 @@ public sealed class PreparedPhotoTests : IDisposable
     [InlineData(64, 50, 63, 1)]
     public void A_smaller_picture_has_the_means_of_the_areas(int fromWidth, int fromHeight, int width, int height)
     {
-        byte[][] lines = [.. Enumerable.Range(0, fromHeight).Select(y => Enumerable.Range(0, fromWidth)
-            .SelectMany(x => new byte[] { (byte)((x * 37) + (y * 11)), (byte)(x * y), (byte)(255 - (x * 5)), 255 }).ToArray())];
+        byte[][] lines =
+        [
+            .. Enumerable
+                .Range(0, fromHeight)
+                .Select(y =>
+                    Enumerable
+                        .Range(0, fromWidth)
+                        .SelectMany(x => new byte[] { (byte)((x * 37) + (y * 11)), (byte)(x * y), (byte)(255 - (x * 5)), 255 })
+                        .ToArray()
+                ),
+        ];
         var shrink = new AreaShrink(fromWidth, fromHeight, width, height);
         foreach (var line in lines)
             shrink.Take(line);
@@ -148,9 +199,14 @@ public sealed class PreparedPhotoTests : IDisposable
         }
 
         // In floating point and from the definition: every source pixel, times the area it shares with the target's.
-        double Mean(int x, int y, int channel) => Enumerable.Range(0, fromWidth * fromHeight).Sum(s =>
-            Shared(s % fromWidth, x, (double)fromWidth / width) * Shared(s / fromWidth, y, (double)fromHeight / height)
-            * lines[s / fromWidth][((s % fromWidth) * 4) + channel]) / ((double)fromWidth / width * fromHeight / height);
+        double Mean(int x, int y, int channel) =>
+            Enumerable
+                .Range(0, fromWidth * fromHeight)
+                .Sum(s =>
+                    Shared(s % fromWidth, x, (double)fromWidth / width)
+                    * Shared(s / fromWidth, y, (double)fromHeight / height)
+                    * lines[s / fromWidth][((s % fromWidth) * 4) + channel]
+                ) / ((double)fromWidth / width * fromHeight / height);
     }
 
     private static double Shared(int source, int target, double scale) =>

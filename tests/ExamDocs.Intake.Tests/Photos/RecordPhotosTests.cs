@@ -17,12 +17,20 @@ public sealed class RecordPhotosTests : IDisposable
         _album.Put("b.jpg", [1, 2, 3]);
         var budget = new PhotoBudget();
         var found = RecordPhotos.Check(
-            AlbumFolder.Record("photos/a.jpg", null, "photos\\a.jpg", "b.jpg", "b.jpg", "", " ", "./b.jpg", "photos/a.jpg"), _album.Path, budget);
+            AlbumFolder.Record("photos/a.jpg", null, "photos\\a.jpg", "b.jpg", "b.jpg", "", " ", "./b.jpg", "photos/a.jpg"),
+            _album.Path,
+            budget
+        );
 
         Assert.Equal((2, 128L), (budget.FilesOpened, budget.PixelsUnpacked));
         Assert.Equal(
-            ["/examinations/0/observations/3/photo 'b.jpg'", "/examinations/0/observations/4/photo 'b.jpg'", "/examinations/0/observations/7/photo './b.jpg'"],
-            found.Select(f => $"{f.Path} {f.Message.Split(' ')[2]}"));
+            [
+                "/examinations/0/observations/3/photo 'b.jpg'",
+                "/examinations/0/observations/4/photo 'b.jpg'",
+                "/examinations/0/observations/7/photo './b.jpg'",
+            ],
+            found.Select(f => $"{f.Path} {f.Message.Split(' ')[2]}")
+        );
     }
 
     [Fact]
@@ -31,9 +39,22 @@ public sealed class RecordPhotosTests : IDisposable
         _album.Put("a.jpg", Pictures.Corners(16, 8));
         var budget = new PhotoBudget();
         var found = RecordPhotos.Check(
-            AlbumFolder.Record(Enumerable.Range(0, 499).Select(n => $"./{new string('/', n)}a.jpg").Append("missing.jpg").Append("a.jpg").Append("last.jpg")), _album.Path, budget);
+            AlbumFolder.Record(
+                Enumerable
+                    .Range(0, 499)
+                    .Select(n => $"./{new string('/', n)}a.jpg")
+                    .Append("missing.jpg")
+                    .Append("a.jpg")
+                    .Append("last.jpg")
+            ),
+            _album.Path,
+            budget
+        );
 
-        Assert.Equal(["INT042 /examinations/0/observations/499/photo", "INT046 /examinations/0/observations/500/photo"], found.Select(f => $"{f.Code} {f.Path}"));
+        Assert.Equal(
+            ["INT042 /examinations/0/observations/499/photo", "INT046 /examinations/0/observations/500/photo"],
+            found.Select(f => $"{f.Code} {f.Path}")
+        );
         Assert.Equal((1, 128L), (budget.FilesOpened, budget.PixelsUnpacked));
         Assert.All(found, f => Assert.Equal(Severity.Warning, f.Severity));
     }

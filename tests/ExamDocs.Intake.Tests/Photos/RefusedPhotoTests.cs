@@ -12,23 +12,24 @@ public sealed class RefusedPhotoTests : IDisposable
 
     public void Dispose() => _album.Dispose();
 
-    public static TheoryData<string, byte[]> OtherKinds => new()
-    {
-        { "a HEIC picture", Boxed("heic") },
-        { "a HEIF picture", Boxed("mif1") },
-        { "an AVIF picture", Boxed("avif") },
-        { "a film", Boxed("isom") },
-        { "a WebP picture", [.. "RIFF\0\0\0\0WEBPVP8 "u8] },
-        { "a GIF picture", [.. "GIF89a"u8, 0, 0] },
-        { "a TIFF picture", [.. "II*\0\b\0\0\0"u8] },
-        { "a TIFF picture", [.. "MM\0*\0\0\0\b"u8] },
-        { "a BMP picture", [.. "BM\0\0\0\0\0\0"u8] },
-        { "a PDF document", [.. "%PDF-1.7\n"u8] },
-        { "an SVG drawing", [.. "<?xml version=\"1.0\"?>\n<svg xmlns=\"x\"/>"u8] },
-        { "an archive", [.. "PK\x03\x04xx"u8] },
-        { "neither a JPEG nor a PNG", [.. "The strap is worn here.\n"u8] },
-        { "neither a JPEG nor a PNG", [0xFF] },
-    };
+    public static TheoryData<string, byte[]> OtherKinds =>
+        new()
+        {
+            { "a HEIC picture", Boxed("heic") },
+            { "a HEIF picture", Boxed("mif1") },
+            { "an AVIF picture", Boxed("avif") },
+            { "a film", Boxed("isom") },
+            { "a WebP picture", [.. "RIFF\0\0\0\0WEBPVP8 "u8] },
+            { "a GIF picture", [.. "GIF89a"u8, 0, 0] },
+            { "a TIFF picture", [.. "II*\0\b\0\0\0"u8] },
+            { "a TIFF picture", [.. "MM\0*\0\0\0\b"u8] },
+            { "a BMP picture", [.. "BM\0\0\0\0\0\0"u8] },
+            { "a PDF document", [.. "%PDF-1.7\n"u8] },
+            { "an SVG drawing", [.. "<?xml version=\"1.0\"?>\n<svg xmlns=\"x\"/>"u8] },
+            { "an archive", [.. "PK\x03\x04xx"u8] },
+            { "neither a JPEG nor a PNG", [.. "The strap is worn here.\n"u8] },
+            { "neither a JPEG nor a PNG", [0xFF] },
+        };
 
     [Theory]
     [MemberData(nameof(OtherKinds))]
@@ -140,7 +141,31 @@ public sealed class RefusedPhotoTests : IDisposable
     {
         var jpeg = Pictures.Corners(16, 16);
         var frame = jpeg.AsSpan().IndexOf([(byte)0xFF, (byte)0xC0]);
-        byte[] cmyk = [.. jpeg[..(frame + 2)], 0, 20, 8, 0, 16, 0, 16, 4, 1, 0x11, 0, 2, 0x11, 0, 3, 0x11, 0, 4, 0x11, 0, .. jpeg[(frame + 19)..]];
+        byte[] cmyk =
+        [
+            .. jpeg[..(frame + 2)],
+            0,
+            20,
+            8,
+            0,
+            16,
+            0,
+            16,
+            4,
+            1,
+            0x11,
+            0,
+            2,
+            0x11,
+            0,
+            3,
+            0x11,
+            0,
+            4,
+            0x11,
+            0,
+            .. jpeg[(frame + 19)..],
+        ];
         var fault = _album.Fault(cmyk);
         Assert.Contains("CMYK", fault.Message, StringComparison.Ordinal);
         Assert.Contains("RGB", fault.Hint, StringComparison.Ordinal);
@@ -186,7 +211,9 @@ public sealed class RefusedPhotoTests : IDisposable
     private static byte[] Packed(byte[] bytes)
     {
         using var packed = new MemoryStream();
-        using (var zlib = new System.IO.Compression.ZLibStream(packed, System.IO.Compression.CompressionLevel.SmallestSize, leaveOpen: true))
+        using (
+            var zlib = new System.IO.Compression.ZLibStream(packed, System.IO.Compression.CompressionLevel.SmallestSize, leaveOpen: true)
+        )
             zlib.Write(bytes);
         return packed.ToArray();
     }

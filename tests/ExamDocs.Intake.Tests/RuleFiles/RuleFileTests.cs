@@ -24,12 +24,16 @@ public sealed class RuleFileTests
     [Theory]
     [MemberData(nameof(Regimes))]
     public void What_is_built_in_keeps_to_the_published_schema_of_regimes(string id) =>
-        Assert.Empty(RuleFile.Regime(File.ReadAllBytes(Path.Combine(Root(), "src", "ExamDocs.Core", "Regimes", "Data", $"{id}.json"))).Faults);
+        Assert.Empty(
+            RuleFile.Regime(File.ReadAllBytes(Path.Combine(Root(), "src", "ExamDocs.Core", "Regimes", "Data", $"{id}.json"))).Faults
+        );
 
     [Theory]
     [MemberData(nameof(Categories))]
     public void What_is_built_in_keeps_to_the_published_schema_of_categories(string id) =>
-        Assert.Empty(RuleFile.Category(File.ReadAllBytes(Path.Combine(Root(), "src", "ExamDocs.Core", "Criteria", "Data", $"{id}.json"))).Faults);
+        Assert.Empty(
+            RuleFile.Category(File.ReadAllBytes(Path.Combine(Root(), "src", "ExamDocs.Core", "Criteria", "Data", $"{id}.json"))).Faults
+        );
 
     [Fact]
     public void The_example_regime_of_the_page_is_read_with_its_dates()
@@ -52,30 +56,31 @@ public sealed class RuleFileTests
     }
 
     /// <summary>Where the slip is planted, what then stands there (null takes it out), the place named, words of the sentence.</summary>
-    public static TheoryData<string, string?, string, string> Slips => new()
-    {
-        { "/id", null, "/", "id" },
-        { "/id", "\"Fenmark\"", "/id", "Type an id of small letters" },
-        { "/months", "3", "/months", "take it out" },
-        { "/intervals/0/entries/0/months", "0", "/intervals/0/entries/0/months", "from 1 to 120" },
-        { "/intervals/0/entries/0/months", "\"12\"", "/intervals/0/entries/0/months", "from 1 to 120" },
-        { "/intervals/0/entries/0/months", "1.5", "/intervals/0/entries/0/months", "from 1 to 120" },
-        { "/intervals/0/entries/0/source", null, "/intervals/0/entries/0", "source" },
-        { "/intervals/0/entries/0/confidence", "\"sure\"", "/intervals/0/entries/0/confidence", "unofficial-copy" },
-        { "/intervals/0/from", "\"1 July 2019\"", "/intervals/0/from", "2026-05-11" },
-        { "/intervals/0/from", "\"2019-02-30\"", "/intervals/0/from", "cannot be read" },
-        { "/intervals/0/until", "\"2025-12-30\"", "/intervals", "do not follow one another" },
-        { "/intervals/1/from", "null", "/intervals", "do not follow one another" },
-        { "/intervals/1/entries/0/purposes", "[\"accessory\"]", "/intervals/1/entries", "no interval" },
-        { "/intervals/1/entries/1/purposes/0", "\"climbing\"", "/intervals/1/entries/1/purposes/0", "lifts-persons" },
-        { "/particulars/0/entries/0/checks/0", "\"PAR001\"", "/", "no rule that a regime can ask for" },
-        { "/particulars/0/entries/0/checks/0", "\"PAR999\"", "/", "no rule that a regime can ask for" },
-        { "/particulars/0/entries/0/severity", "\"note\"", "/particulars/0/entries/0/severity", "take it out" },
-        { "/duties/0/entries/0/whom", "\"nobody\"", "/duties/0/entries/0/whom", "employer" },
-        { "/retention/0/entries/0/years", "0", "/retention/0/entries/0/years", "1 to 100" },
-        { "/name", "\"Fen\\u202Emark\"", "/name", "U+202E" },
-        { "/name", "\"Fen\\nmark\"", "/name", "line break" },
-    };
+    public static TheoryData<string, string?, string, string> Slips =>
+        new()
+        {
+            { "/id", null, "/", "id" },
+            { "/id", "\"Fenmark\"", "/id", "Type an id of small letters" },
+            { "/months", "3", "/months", "take it out" },
+            { "/intervals/0/entries/0/months", "0", "/intervals/0/entries/0/months", "from 1 to 120" },
+            { "/intervals/0/entries/0/months", "\"12\"", "/intervals/0/entries/0/months", "from 1 to 120" },
+            { "/intervals/0/entries/0/months", "1.5", "/intervals/0/entries/0/months", "from 1 to 120" },
+            { "/intervals/0/entries/0/source", null, "/intervals/0/entries/0", "source" },
+            { "/intervals/0/entries/0/confidence", "\"sure\"", "/intervals/0/entries/0/confidence", "unofficial-copy" },
+            { "/intervals/0/from", "\"1 July 2019\"", "/intervals/0/from", "2026-05-11" },
+            { "/intervals/0/from", "\"2019-02-30\"", "/intervals/0/from", "cannot be read" },
+            { "/intervals/0/until", "\"2025-12-30\"", "/intervals", "do not follow one another" },
+            { "/intervals/1/from", "null", "/intervals", "do not follow one another" },
+            { "/intervals/1/entries/0/purposes", "[\"accessory\"]", "/intervals/1/entries", "no interval" },
+            { "/intervals/1/entries/1/purposes/0", "\"climbing\"", "/intervals/1/entries/1/purposes/0", "lifts-persons" },
+            { "/particulars/0/entries/0/checks/0", "\"PAR001\"", "/", "no rule that a regime can ask for" },
+            { "/particulars/0/entries/0/checks/0", "\"PAR999\"", "/", "no rule that a regime can ask for" },
+            { "/particulars/0/entries/0/severity", "\"note\"", "/particulars/0/entries/0/severity", "take it out" },
+            { "/duties/0/entries/0/whom", "\"nobody\"", "/duties/0/entries/0/whom", "employer" },
+            { "/retention/0/entries/0/years", "0", "/retention/0/entries/0/years", "1 to 100" },
+            { "/name", "\"Fen\\u202Emark\"", "/name", "U+202E" },
+            { "/name", "\"Fen\\nmark\"", "/name", "line break" },
+        };
 
     [Theory]
     [MemberData(nameof(Slips))]
@@ -89,24 +94,25 @@ public sealed class RuleFileTests
     }
 
     /// <summary>What would let a user's category off something that every kit is asked.</summary>
-    public static TheoryData<string, string?, string> Softer => new()
-    {
-        { "/criteria/1/required", "false", "must be required" },
-        { "/criteria/2/neverReleasable", "false", "never releasable" },
-        { "/criteria/2/class", "\"judged\"", "never releasable" },
-        { "/criteria/3/allowsNotApplicable", "true", "neither noted nor not-applicable" },
-        { "/criteria/3/allowsNoted", "true", "neither noted nor not-applicable" },
-        { "/criteria/2/id", "\"saw\"", "saw-contact" },
-        { "/criteria/0/id", "\"name\"", "identity" },
-        { "/criteria/1/allowsNoSign", "true", "cannot be asked" },
-        { "/criteria/1/neverReleasable", "true", "take neverReleasable out" },
-        { "/criteria/5/id", "\"cuts\"", "stands there twice" },
-        { "/criteria/4/class", "\"advisory\"", "order is wrong" },
-        { "/criteria/1/defectIsFine", "true", "take it out" },
-        { "/criteria/7", null, "criteria" },
-        { "/ages", "false", "take it out" },
-        { "/plural", "\"Throw/lines\"", "Throw lines" },
-    };
+    public static TheoryData<string, string?, string> Softer =>
+        new()
+        {
+            { "/criteria/1/required", "false", "must be required" },
+            { "/criteria/2/neverReleasable", "false", "never releasable" },
+            { "/criteria/2/class", "\"judged\"", "never releasable" },
+            { "/criteria/3/allowsNotApplicable", "true", "neither noted nor not-applicable" },
+            { "/criteria/3/allowsNoted", "true", "neither noted nor not-applicable" },
+            { "/criteria/2/id", "\"saw\"", "saw-contact" },
+            { "/criteria/0/id", "\"name\"", "identity" },
+            { "/criteria/1/allowsNoSign", "true", "cannot be asked" },
+            { "/criteria/1/neverReleasable", "true", "take neverReleasable out" },
+            { "/criteria/5/id", "\"cuts\"", "stands there twice" },
+            { "/criteria/4/class", "\"advisory\"", "order is wrong" },
+            { "/criteria/1/defectIsFine", "true", "take it out" },
+            { "/criteria/7", null, "criteria" },
+            { "/ages", "false", "take it out" },
+            { "/plural", "\"Throw/lines\"", "Throw lines" },
+        };
 
     [Theory]
     [MemberData(nameof(Softer))]
@@ -130,7 +136,11 @@ public sealed class RuleFileTests
     {
         var text = Regime;
         text["id"] = id;
-        Assert.Contains("type another id", Assert.Single(RuleAdditions.Against(Read(text).Value!, KnownRules.BuiltIn)), StringComparison.Ordinal);
+        Assert.Contains(
+            "type another id",
+            Assert.Single(RuleAdditions.Against(Read(text).Value!, KnownRules.BuiltIn)),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -152,25 +162,30 @@ public sealed class RuleFileTests
     {
         var text = Category;
         text["criteria"]![1]!["id"] = "conclusion";
-        Assert.Contains("give the criterion another id", Assert.Single(RuleAdditions.Against(RuleFile.Category(Bytes(text)).Value!, KnownRules.BuiltIn)), StringComparison.Ordinal);
+        Assert.Contains(
+            "give the criterion another id",
+            Assert.Single(RuleAdditions.Against(RuleFile.Category(Bytes(text)).Value!, KnownRules.BuiltIn)),
+            StringComparison.Ordinal
+        );
     }
 
-    public static TheoryData<string, string> Hostile => new()
-    {
-        { "", "not valid JSON" },
-        { "{", "not valid JSON at line 1" },
-        { "[]", "Type one regime" },
-        { "null", "Type one regime" },
-        { "\"gb-loler\"", "Type one regime" },
-        { new string('[', 100_000), "not valid JSON" },
-        { string.Concat(Enumerable.Repeat("{\"id\":", 50)) + "1" + new string('}', 50), "not valid JSON" },
-        { "{\"id\":\"aa\",\"id\":\"bb\"}", "stands there twice" },
-        { "{\"name\":\"" + new string('x', RuleFile.MaxBytes) + "\"}", "larger than 256 KiB" },
-        { "[" + string.Join(',', Enumerable.Repeat("1", 100_000)) + "]", "Type one regime" },
-        { "{\"checks\":[" + string.Join(',', Enumerable.Repeat("1", 100_000)) + "]}", "more faults" },
-        { "\u0000\u0001\u0002", "not valid JSON" },
-        { "{\"name\":\"Fen\\ud800\"}", "half of a character" },
-    };
+    public static TheoryData<string, string> Hostile =>
+        new()
+        {
+            { "", "not valid JSON" },
+            { "{", "not valid JSON at line 1" },
+            { "[]", "Type one regime" },
+            { "null", "Type one regime" },
+            { "\"gb-loler\"", "Type one regime" },
+            { new string('[', 100_000), "not valid JSON" },
+            { string.Concat(Enumerable.Repeat("{\"id\":", 50)) + "1" + new string('}', 50), "not valid JSON" },
+            { "{\"id\":\"aa\",\"id\":\"bb\"}", "stands there twice" },
+            { "{\"name\":\"" + new string('x', RuleFile.MaxBytes) + "\"}", "larger than 256 KiB" },
+            { "[" + string.Join(',', Enumerable.Repeat("1", 100_000)) + "]", "Type one regime" },
+            { "{\"checks\":[" + string.Join(',', Enumerable.Repeat("1", 100_000)) + "]}", "more faults" },
+            { "\u0000\u0001\u0002", "not valid JSON" },
+            { "{\"name\":\"Fen\\ud800\"}", "half of a character" },
+        };
 
     [Theory]
     [MemberData(nameof(Hostile))]

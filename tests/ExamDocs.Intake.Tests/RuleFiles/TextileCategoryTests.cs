@@ -55,10 +55,13 @@ public sealed class TextileCategoryTests
         category["id"] = id;
         var (read, faults) = RuleFile.Category(Bytes(category));
         Assert.Empty(faults);
-        Assert.Contains(RuleAdditions.Against(read!, KnownRules.BuiltIn), f => f.StartsWith("/id: there is a category", StringComparison.Ordinal));
+        Assert.Contains(RuleAdditions.Against(read!, KnownRules.BuiltIn), f =>
+            f.StartsWith("/id: there is a category", StringComparison.Ordinal)
+        );
     }
 
-    public static TheoryData<string> OfTextile => [.. Catalogue.All.Where(c => c.Criteria.Any(k => k.Material is MaterialFamily.Textile)).Select(c => c.Id)];
+    public static TheoryData<string> OfTextile =>
+        [.. Catalogue.All.Where(c => c.Criteria.Any(k => k.Material is MaterialFamily.Textile)).Select(c => c.Id)];
 
     /// <summary>Nor one of textile made metal by a copy of its own file.</summary>
     [Theory]

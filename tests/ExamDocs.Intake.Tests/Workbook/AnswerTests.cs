@@ -93,15 +93,28 @@ public sealed class AnswerTests
     [Fact]
     public void Earlier_observations_are_read_by_the_same_rule()
     {
-        var read = new ReadWorkbook(new XlsxFile().Sheet("Earlier observations",
-            Row("item", "examined on", "criterion", "state", "note") + Row("B-1", "2025-11-10", "cover-cut", "noted: soil")
-            + Row("B-1", "2025-11-10", "heat", "Defect: glazed") + Row("B-1", "2025-11-10", "core-visible", "clear: doubt")));
-        Assert.Equal([(ObservedState.Noted, "soil"), (ObservedState.Defect, "Defect: glazed"), (null, "clear: doubt")],
-            Assert.Single(read.Record.Examinations).Observations.Select(o => (o.State, o.Note!)));
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet(
+                "Earlier observations",
+                Row("item", "examined on", "criterion", "state", "note")
+                    + Row("B-1", "2025-11-10", "cover-cut", "noted: soil")
+                    + Row("B-1", "2025-11-10", "heat", "Defect: glazed")
+                    + Row("B-1", "2025-11-10", "core-visible", "clear: doubt")
+            )
+        );
+        Assert.Equal(
+            [(ObservedState.Noted, "soil"), (ObservedState.Defect, "Defect: glazed"), (null, "clear: doubt")],
+            Assert.Single(read.Record.Examinations).Observations.Select(o => (o.State, o.Note!))
+        );
         Assert.Contains("INT061 kit.xlsx!Earlier observations!D3", read.Places);
         Assert.Contains("INT062 kit.xlsx!Earlier observations!D4", read.Places);
     }
 
-    private static ReadWorkbook Read(string state, string note = "", string conclusion = "") => new(new XlsxFile().Sheet("Rope bridges",
-        Row("id", "cover-cut", "cover-cut note", "conclusion") + Row("B-1", state, note, conclusion)));
+    private static ReadWorkbook Read(string state, string note = "", string conclusion = "") =>
+        new(
+            new XlsxFile().Sheet(
+                "Rope bridges",
+                Row("id", "cover-cut", "cover-cut note", "conclusion") + Row("B-1", state, note, conclusion)
+            )
+        );
 }

@@ -13,12 +13,38 @@ public sealed class CellTests
     [InlineData("a_x000A_b", "a\nb")]
     public void An_escaped_text_is_turned_back_once(string stored, string typed)
     {
-        Assert.Equal(typed, new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "description") + Row("B-1", stored))).Record.Items[0].Description);
-        Assert.Equal(typed, new ReadWorkbook(new XlsxFile { SharedStrings = [$"<t>{stored}</t>"] }
-            .Sheet("Rope bridges", Row("id", "description") + Row("B-1", "<c t=\"s\"><v>0</v></c>"))).Record.Items[0].Description);
+        Assert.Equal(
+            typed,
+            new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "description") + Row("B-1", stored)))
+                .Record
+                .Items[0]
+                .Description
+        );
+        Assert.Equal(
+            typed,
+            new ReadWorkbook(
+                new XlsxFile { SharedStrings = [$"<t>{stored}</t>"] }.Sheet(
+                    "Rope bridges",
+                    Row("id", "description") + Row("B-1", "<c t=\"s\"><v>0</v></c>")
+                )
+            )
+                .Record
+                .Items[0]
+                .Description
+        );
     }
 
-    private static readonly string[] Formats = ["yyyy-mm-dd", "[$-409]d-mmm-yy", "[Red]0.00", "h:mm", "[h]:mm", "dd/mm/yyyy hh:mm", "00000", "0%"];
+    private static readonly string[] Formats =
+    [
+        "yyyy-mm-dd",
+        "[$-409]d-mmm-yy",
+        "[Red]0.00",
+        "h:mm",
+        "[h]:mm",
+        "dd/mm/yyyy hh:mm",
+        "00000",
+        "0%",
+    ];
 
     /// <summary>
     /// Source of the serials: ECMA-376 1st ed. Part 4, "Date Representation", and MS-XLS Date1904; 40729 / 39267 from
@@ -172,10 +198,17 @@ public sealed class CellTests
         Assert.Equal(column, CellAddress.Column(letters + "12"));
     }
 
-    private static ReadWorkbook Item(string heading, string cell, string properties = "") => new(new XlsxFile
-    {
-        Properties = properties,
-        Formats = Formats,
-        SharedStrings = ["<r><t>plain </t></r><r><rPr><b/></rPr><t>rich</t></r>", "<t>課</t><rPh sb=\"0\" eb=\"1\"><t>カ</t></rPh><phoneticPr fontId=\"1\"/>"],
-    }.Sheet("Rope bridges", Row("id", heading) + Row("B-1", cell)));
+    private static ReadWorkbook Item(string heading, string cell, string properties = "") =>
+        new(
+            new XlsxFile
+            {
+                Properties = properties,
+                Formats = Formats,
+                SharedStrings =
+                [
+                    "<r><t>plain </t></r><r><rPr><b/></rPr><t>rich</t></r>",
+                    "<t>課</t><rPh sb=\"0\" eb=\"1\"><t>カ</t></rPh><phoneticPr fontId=\"1\"/>",
+                ],
+            }.Sheet("Rope bridges", Row("id", heading) + Row("B-1", cell))
+        );
 }

@@ -55,14 +55,18 @@ public sealed class HeadingTests
     [Fact]
     public void Two_answers_under_two_names_of_one_criterion_both_count()
     {
-        var read = new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "cover-cut", "cover cut") + Row("B-1", "clear", "defect")));
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet("Rope bridges", Row("id", "cover-cut", "cover cut") + Row("B-1", "clear", "defect"))
+        );
         Assert.Equal(["clear", "defect"], read.Record.Examinations[0].Observations.Select(o => o.StateAsTyped));
     }
 
     [Fact]
     public void A_missing_column_is_named_with_its_sheet()
     {
-        var read = new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "cover-cut") + Row("B-1", "clear")).Sheet("Tests", Row("result") + Row("held")));
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet("Rope bridges", Row("id", "cover-cut") + Row("B-1", "clear")).Sheet("Tests", Row("result") + Row("held"))
+        );
         Assert.Contains("the sheet Rope bridges has no column 'saw-contact'", read.Missing);
         Assert.Contains("the sheet Rope bridges has no column 'description'", read.Missing);
         Assert.Contains("the sheet Rope bridges has no column 'conclusion'", read.Missing);
@@ -86,15 +90,26 @@ public sealed class HeadingTests
     [Fact]
     public void The_users_own_words_are_known_too_for_criteria_and_their_notes_as_well()
     {
-        var rules = KnownRules.BuiltIn.With(new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
-        {
-            ["serial"] = ["Seriennummer"],
-            ["cover-cut"] = ["Mantelschnitt"],
-        });
-        var read = new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "Seriennummer", "Mantelschnitt", "Mantelschnitt note") + Row("B-1", "7", "noted", "rau")), rules);
+        var rules = KnownRules.BuiltIn.With(
+            new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
+            {
+                ["serial"] = ["Seriennummer"],
+                ["cover-cut"] = ["Mantelschnitt"],
+            }
+        );
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet(
+                "Rope bridges",
+                Row("id", "Seriennummer", "Mantelschnitt", "Mantelschnitt note") + Row("B-1", "7", "noted", "rau")
+            ),
+            rules
+        );
         Assert.Empty(read.Places);
         Assert.Equal("7", read.Record.Items[0].Serial);
-        Assert.Equal(("cover-cut", "rau"), (read.Record.Examinations[0].Observations[0].Criterion, read.Record.Examinations[0].Observations[0].Note));
+        Assert.Equal(
+            ("cover-cut", "rau"),
+            (read.Record.Examinations[0].Observations[0].Criterion, read.Record.Examinations[0].Observations[0].Note)
+        );
     }
 
     [Theory]
@@ -104,14 +119,24 @@ public sealed class HeadingTests
     [InlineData("serial", "Part No.", "/serial: 'Part No.' means 'part number' already; take it out")]
     [InlineData("serial", "Serial no", null)]
     [InlineData("serial", "Seriennummer", null)]
-    public void Own_words_add_a_name_and_take_none_away(string heading, string other, string? fault) => Assert.Equal(
-        fault is null ? [] : [fault],
-        RuleAdditions.Against(new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal) { [heading] = [other] }, KnownRules.BuiltIn));
+    public void Own_words_add_a_name_and_take_none_away(string heading, string other, string? fault) =>
+        Assert.Equal(
+            fault is null ? [] : [fault],
+            RuleAdditions.Against(
+                new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal) { [heading] = [other] },
+                KnownRules.BuiltIn
+            )
+        );
 
     [Fact]
-    public void One_word_for_two_headings_is_refused() => Assert.Equal(
-        ["/model: 'NUMMER' stands under 'serial' too; keep one of the two"],
-        RuleAdditions.Against(new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal) { ["serial"] = ["Nummer"], ["model"] = ["NUMMER"] }, KnownRules.BuiltIn));
+    public void One_word_for_two_headings_is_refused() =>
+        Assert.Equal(
+            ["/model: 'NUMMER' stands under 'serial' too; keep one of the two"],
+            RuleAdditions.Against(
+                new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal) { ["serial"] = ["Nummer"], ["model"] = ["NUMMER"] },
+                KnownRules.BuiltIn
+            )
+        );
 
     [Theory]
     [InlineData("""{"serial":["Seriennummer"]}""", true)]

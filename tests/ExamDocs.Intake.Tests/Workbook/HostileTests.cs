@@ -22,7 +22,8 @@ public sealed class HostileTests
     public void An_older_binary_workbook() => Refused(CompoundFile("Workbook"), "older binary format");
 
     [Fact]
-    public void An_OpenDocument_file() => Refused(Zip(("mimetype", "application/vnd.oasis.opendocument.spreadsheet"), ("content.xml", "<x/>")), "OpenDocument");
+    public void An_OpenDocument_file() =>
+        Refused(Zip(("mimetype", "application/vnd.oasis.opendocument.spreadsheet"), ("content.xml", "<x/>")), "OpenDocument");
 
     [Fact]
     public void Another_zip_archive() => Refused(Zip(("photo.jpg", "x")), "not a workbook");
@@ -95,32 +96,41 @@ public sealed class HostileTests
     }
 
     [Fact]
-    public void A_document_type_definition() => Refused(
-        new XlsxFile().SheetPart("Rope bridges", "<!DOCTYPE w [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;\">]><worksheet>&b;</worksheet>"), "damaged");
+    public void A_document_type_definition() =>
+        Refused(
+            new XlsxFile().SheetPart("Rope bridges", "<!DOCTYPE w [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;\">]><worksheet>&b;</worksheet>"),
+            "damaged"
+        );
 
     [Fact]
-    public void An_external_entity() => Refused(
-        new XlsxFile().SheetPart("Rope bridges", "<!DOCTYPE w SYSTEM \"file:///etc/hostname\"><worksheet/>"), "damaged");
+    public void An_external_entity() =>
+        Refused(new XlsxFile().SheetPart("Rope bridges", "<!DOCTYPE w SYSTEM \"file:///etc/hostname\"><worksheet/>"), "damaged");
 
     [Fact]
-    public void Elements_nested_two_hundred_thousand_deep() => Refused(new XlsxFile().Sheet("Rope bridges",
-        string.Concat(Enumerable.Repeat("<row>", 200_000)) + string.Concat(Enumerable.Repeat("</row>", 200_000))), "nested deeper");
+    public void Elements_nested_two_hundred_thousand_deep() =>
+        Refused(
+            new XlsxFile().Sheet(
+                "Rope bridges",
+                string.Concat(Enumerable.Repeat("<row>", 200_000)) + string.Concat(Enumerable.Repeat("</row>", 200_000))
+            ),
+            "nested deeper"
+        );
 
     [Fact]
-    public void A_text_of_megabytes() => Refused(
-        new XlsxFile().Sheet("Rope bridges", Row("id") + Row(new string('x', 3 * 1024 * 1024))), "longer than any cell");
+    public void A_text_of_megabytes() =>
+        Refused(new XlsxFile().Sheet("Rope bridges", Row("id") + Row(new string('x', 3 * 1024 * 1024))), "longer than any cell");
 
     [Fact]
-    public void A_text_just_too_long() => Refused(
-        new XlsxFile().Sheet("Rope bridges", Row("id") + Row(new string('x', 32_768))), "longer than any cell");
+    public void A_text_just_too_long() =>
+        Refused(new XlsxFile().Sheet("Rope bridges", Row("id") + Row(new string('x', 32_768))), "longer than any cell");
 
     [Fact]
-    public void An_attribute_of_megabytes() => Refused(
-        new XlsxFile().Sheet("Rope bridges", $"<row spans=\"{new string('1', 3 * 1024 * 1024)}\"/>"), "longer than any cell");
+    public void An_attribute_of_megabytes() =>
+        Refused(new XlsxFile().Sheet("Rope bridges", $"<row spans=\"{new string('1', 3 * 1024 * 1024)}\"/>"), "longer than any cell");
 
     [Fact]
-    public void Ever_new_names() => Refused(new XlsxFile().Sheet("Rope bridges",
-        string.Concat(Enumerable.Range(0, 3_000).Select(n => $"<n{n}/>"))), "different names");
+    public void Ever_new_names() =>
+        Refused(new XlsxFile().Sheet("Rope bridges", string.Concat(Enumerable.Range(0, 3_000).Select(n => $"<n{n}/>"))), "different names");
 
     [Theory]
     [InlineData("<row r=\"0\"/>")]
@@ -134,36 +144,56 @@ public sealed class HostileTests
     public void Wrong_numbers(string rows) => Refused(new XlsxFile().Sheet("Rope bridges", rows), "numbered wrongly");
 
     [Fact]
-    public void Two_parts_of_one_name() => Refused(Zip(
-        [.. Parts(Good()), ("xl/worksheets/SHEET0.xml", "<worksheet/>")]), "two parts of one name");
+    public void Two_parts_of_one_name() =>
+        Refused(Zip([.. Parts(Good()), ("xl/worksheets/SHEET0.xml", "<worksheet/>")]), "two parts of one name");
 
     [Fact]
-    public void A_sheet_that_is_not_there() => Refused(Zip(
-        [.. Parts(Good()).Where(p => p.Name is not "xl/worksheets/sheet0.xml")]), "missing");
+    public void A_sheet_that_is_not_there() =>
+        Refused(Zip([.. Parts(Good()).Where(p => p.Name is not "xl/worksheets/sheet0.xml")]), "missing");
 
     [Fact]
-    public void More_faults_than_anybody_reads() => Refused(new XlsxFile().Sheet("Rope bridges",
-        Row("id") + string.Concat(Enumerable.Repeat(Row("<c t=\"e\"><v>#N/A</v></c>"), 6_000))), "more than 5,000 faults");
+    public void More_faults_than_anybody_reads() =>
+        Refused(
+            new XlsxFile().Sheet("Rope bridges", Row("id") + string.Concat(Enumerable.Repeat(Row("<c t=\"e\"><v>#N/A</v></c>"), 6_000))),
+            "more than 5,000 faults"
+        );
 
     [Fact]
-    public void Lists_without_end() => Refused(
-        new XlsxFile { SharedStrings = [$"<t>{string.Concat(Enumerable.Repeat("a;", 200))}</t>"] }.Sheet("Rope bridges",
-            Row("standards") + string.Concat(Enumerable.Repeat(Row("<c t=\"s\"><v>0</v></c>"), 1_501))), "lists more things");
+    public void Lists_without_end() =>
+        Refused(
+            new XlsxFile { SharedStrings = [$"<t>{string.Concat(Enumerable.Repeat("a;", 200))}</t>"] }.Sheet(
+                "Rope bridges",
+                Row("standards") + string.Concat(Enumerable.Repeat(Row("<c t=\"s\"><v>0</v></c>"), 1_501))
+            ),
+            "lists more things"
+        );
 
     [Fact]
     public void A_million_empty_cells_cost_little()
     {
         var row = "<row>" + string.Concat(Enumerable.Repeat("<c s=\"1\"/>", 1_000)) + "</row>";
-        using var stream = new XlsxFile().Sheet("Rope bridges", Row("id") + Row("B-1") + string.Concat(Enumerable.Repeat(row, 1_000))).Stream();
+        using var stream = new XlsxFile()
+            .Sheet("Rope bridges", Row("id") + Row("B-1") + string.Concat(Enumerable.Repeat(row, 1_000)))
+            .Stream();
         Assert.Single(((ListNode)WorkbookReader.Read(stream, "kit.xlsx").Root!.Members.Single(m => m.Key is "items").Value).Elements);
     }
 
     [Fact]
     public void Links_to_elsewhere_are_not_followed()
     {
-        var parts = Parts(Good()).Select(p => p.Name is "xl/_rels/workbook.xml.rels"
-            ? (p.Name, p.Content.Replace("Target=\"worksheets/sheet0.xml\"", "TargetMode=\"External\" Target=\"file:///etc/hostname\"", StringComparison.Ordinal))
-            : p);
+        var parts = Parts(Good())
+            .Select(p =>
+                p.Name is "xl/_rels/workbook.xml.rels"
+                    ? (
+                        p.Name,
+                        p.Content.Replace(
+                            "Target=\"worksheets/sheet0.xml\"",
+                            "TargetMode=\"External\" Target=\"file:///etc/hostname\"",
+                            StringComparison.Ordinal
+                        )
+                    )
+                    : p
+            );
         Refused(Zip([.. parts]), "missing");
     }
 
@@ -188,7 +218,14 @@ public sealed class HostileTests
         [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1, .. new byte[600], .. Encoding.Unicode.GetBytes(stream), .. new byte[100]];
 
     private static byte[] Edited(XlsxFile file, string part, string from, string to) =>
-        Zip([.. Parts(file).Select(p => string.Equals(p.Name, part, StringComparison.Ordinal) ? (p.Name, p.Content.Replace(from, to, StringComparison.Ordinal)) : p)]);
+        Zip([
+            .. Parts(file)
+                .Select(p =>
+                    string.Equals(p.Name, part, StringComparison.Ordinal)
+                        ? (p.Name, p.Content.Replace(from, to, StringComparison.Ordinal))
+                        : p
+                ),
+        ]);
 
     private static List<(string Name, string Content)> Parts(XlsxFile file)
     {

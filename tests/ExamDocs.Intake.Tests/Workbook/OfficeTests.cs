@@ -35,17 +35,24 @@ public sealed class OfficeTests
 
     private static void Convert(string? program, string folder, string file)
     {
-        using var process = Process.Start(new ProcessStartInfo(program!)
-        {
-            ArgumentList =
+        using var process = Process.Start(
+            new ProcessStartInfo(program!)
             {
-                $"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML",
-                "--outdir", Path.Combine(folder, "saved"), file,
-            },
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
+                ArgumentList =
+                {
+                    $"-env:UserInstallation=file://{folder}/profile",
+                    "--headless",
+                    "--convert-to",
+                    "xlsx:Calc MS Excel 2007 XML",
+                    "--outdir",
+                    Path.Combine(folder, "saved"),
+                    file,
+                },
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
         if (!process.WaitForExit(TimeSpan.FromMinutes(3)))
             process.Kill(entireProcessTree: true);
         Assert.True(process.HasExited && process.ExitCode == 0, "LibreOffice did not convert the workbook");

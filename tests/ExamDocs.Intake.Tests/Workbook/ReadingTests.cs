@@ -18,7 +18,10 @@ public sealed class ReadingTests
         Assert.Equal(("B-1", "rope-bridge", "0012"), (item.Id, item.Category, item.Serial));
         var examination = Assert.Single(read.Record.Examinations);
         Assert.Equal(("B-1", "ex1", Conclusion.Fit), (examination.Item, examination.Examiner, examination.Conclusion));
-        Assert.Equal(("cover-cut", ObservedState.Noted, "seen"), (examination.Observations[0].Criterion, examination.Observations[0].State, examination.Observations[0].Note));
+        Assert.Equal(
+            ("cover-cut", ObservedState.Noted, "seen"),
+            (examination.Observations[0].Criterion, examination.Observations[0].State, examination.Observations[0].Note)
+        );
     }
 
     [Fact]
@@ -94,15 +97,31 @@ public sealed class ReadingTests
         var rows = (string[])["B-1", "B-2", "", "B-3", "", "", "B-4", "B-5"];
         var file = new XlsxFile()
             .Sheet("Rope bridges", Row("id", "conclusion") + string.Concat(rows.Select(id => id.Length == 0 ? "<row/>" : Row(id))))
-            .Sheet("Harnesses", Row("serial", "id", "conclusion") + Row("", "H-1", "fit") + Row("", "H-2") + "<row/>" + Row("", "H-3", "fit"));
+            .Sheet(
+                "Harnesses",
+                Row("serial", "id", "conclusion") + Row("", "H-1", "fit") + Row("", "H-2") + "<row/>" + Row("", "H-3", "fit")
+            );
         var read = new ReadWorkbook(file);
         var cells = read.Content.Cells;
         Assert.Empty(read.Places);
         Assert.Equal(["B-1", "B-2", "B-3", "B-4", "B-5", "H-1", "H-2", "H-3"], read.Record.Items.Select(i => i.Id));
         Assert.Equal(
-            ["Rope bridges!A2", "Rope bridges!A3", "Rope bridges!A5", "Rope bridges!A8", "Rope bridges!A9", "Harnesses!B2", "Harnesses!B3", "Harnesses!B5"],
-            read.Record.Items.Select((_, n) => cells[FormattableString.Invariant($"/items/{n}/id")]));
-        Assert.Equal(["Harnesses!C2", "Harnesses!C5"], read.Record.Examinations.Select((_, n) => cells[FormattableString.Invariant($"/examinations/{n}/conclusion")]));
+            [
+                "Rope bridges!A2",
+                "Rope bridges!A3",
+                "Rope bridges!A5",
+                "Rope bridges!A8",
+                "Rope bridges!A9",
+                "Harnesses!B2",
+                "Harnesses!B3",
+                "Harnesses!B5",
+            ],
+            read.Record.Items.Select((_, n) => cells[FormattableString.Invariant($"/items/{n}/id")])
+        );
+        Assert.Equal(
+            ["Harnesses!C2", "Harnesses!C5"],
+            read.Record.Examinations.Select((_, n) => cells[FormattableString.Invariant($"/examinations/{n}/conclusion")])
+        );
         Assert.False(cells.ContainsKey("/items/8"));
         Assert.False(cells.ContainsKey("/items/8/id"));
         Assert.All(cells, place => Assert.Equal(place.Value, cells[place.Key]));
@@ -125,25 +144,47 @@ public sealed class ReadingTests
     [Fact]
     public void A_danger_named_for_an_item_without_an_examination_is_carried_and_reported()
     {
-        var read = new ReadWorkbook(new XlsxFile()
-            .Sheet("Rope bridges", Row("id") + Row("B-1"))
-            .Sheet("Defects", Row("item", "criterion", "danger") + Row("B-1", "cover-cut", "now") + Row("B-9", "heat", "now") + Row("", "heat", "now")));
+        var read = new ReadWorkbook(
+            new XlsxFile()
+                .Sheet("Rope bridges", Row("id") + Row("B-1"))
+                .Sheet(
+                    "Defects",
+                    Row("item", "criterion", "danger") + Row("B-1", "cover-cut", "now") + Row("B-9", "heat", "now") + Row("", "heat", "now")
+                )
+        );
         Assert.Equal(["INT030 kit.xlsx!Defects!A2", "INT030 kit.xlsx!Defects!A3", "INT031 kit.xlsx!Defects!A4"], read.Places);
-        Assert.Equal([("B-1", Danger.Now), ("B-9", Danger.Now), (null, Danger.Now)],
-            read.Record.Examinations.Select(e => (e.Item, e.Defects[0].Danger!.Value)));
+        Assert.Equal(
+            [("B-1", Danger.Now), ("B-9", Danger.Now), (null, Danger.Now)],
+            read.Record.Examinations.Select(e => (e.Item, e.Defects[0].Danger!.Value))
+        );
     }
 
     [Fact]
     public void Rows_of_other_sheets_go_to_the_examination_of_their_day()
     {
-        var read = new ReadWorkbook(new XlsxFile()
-            .Sheet("Diameters", Row("item", "examined on", "position mm", "reading 1", "reading 2") + Row("B-1", "", "50", "11.1", "11.0") + Row("B-1", "2025-11-10", "50", "11.3"))
-            .Sheet("Photos", Row("item", "criterion", "photo") + Row("B-1", "cover-cut", "p.jpg") + Row("B-1", "termination", "q.jpg"))
-            .Sheet("Earlier observations", Row("item", "examined on", "criterion", "state") + Row("B-1", "2025-11-10", "heat", "clear") + Row("B-1", "", "heat", "clear"))
-            .Sheet("Earlier examinations", Row("item", "examined on", "conclusion") + Row("B-1", "2025-11-10", "fit"))
-            .Sheet("Rope bridges", Row("id", "cover-cut") + Row("B-1", "clear"))
-            .Sheet("Visit", Row("particular", "value") + Row("examined on", "2026-05-11")));
-        Assert.Equal(["INT032 kit.xlsx!Earlier observations!B3", "INT033 kit.xlsx!Photos!C3"], read.Places.Order(StringComparer.Ordinal).ToList());
+        var read = new ReadWorkbook(
+            new XlsxFile()
+                .Sheet(
+                    "Diameters",
+                    Row("item", "examined on", "position mm", "reading 1", "reading 2")
+                        + Row("B-1", "", "50", "11.1", "11.0")
+                        + Row("B-1", "2025-11-10", "50", "11.3")
+                )
+                .Sheet("Photos", Row("item", "criterion", "photo") + Row("B-1", "cover-cut", "p.jpg") + Row("B-1", "termination", "q.jpg"))
+                .Sheet(
+                    "Earlier observations",
+                    Row("item", "examined on", "criterion", "state")
+                        + Row("B-1", "2025-11-10", "heat", "clear")
+                        + Row("B-1", "", "heat", "clear")
+                )
+                .Sheet("Earlier examinations", Row("item", "examined on", "conclusion") + Row("B-1", "2025-11-10", "fit"))
+                .Sheet("Rope bridges", Row("id", "cover-cut") + Row("B-1", "clear"))
+                .Sheet("Visit", Row("particular", "value") + Row("examined on", "2026-05-11"))
+        );
+        Assert.Equal(
+            ["INT032 kit.xlsx!Earlier observations!B3", "INT033 kit.xlsx!Photos!C3"],
+            read.Places.Order(StringComparer.Ordinal).ToList()
+        );
         Assert.Equal(2, read.Record.Examinations.Count);
         Assert.Equal([11.1m, 11.0m], read.Record.Examinations[0].Diameters[0].ReadingsMm.Select(r => r!.Value));
         Assert.Equal([11.3m], read.Record.Examinations[1].Diameters[0].ReadingsMm.Select(r => r!.Value));
@@ -154,18 +195,22 @@ public sealed class ReadingTests
     [Fact]
     public void Two_examinations_of_one_item_on_one_day_are_reported()
     {
-        var read = new ReadWorkbook(new XlsxFile()
-            .Sheet("Rope bridges", Row("id", "examined on", "conclusion") + Row("B-1", "2026-05-11", "fit"))
-            .Sheet("Earlier examinations", Row("item", "examined on", "conclusion") + Row("B-1", "2026-05-11", "fit")));
+        var read = new ReadWorkbook(
+            new XlsxFile()
+                .Sheet("Rope bridges", Row("id", "examined on", "conclusion") + Row("B-1", "2026-05-11", "fit"))
+                .Sheet("Earlier examinations", Row("item", "examined on", "conclusion") + Row("B-1", "2026-05-11", "fit"))
+        );
         Assert.Equal("INT038 kit.xlsx!Earlier examinations!B2", Assert.Single(read.Places));
     }
 
     [Fact]
     public void Hidden_rows_and_sheets_are_read_and_reported()
     {
-        var read = new ReadWorkbook(new XlsxFile()
-            .Sheet("Rope bridges", Row("id") + Row("B-1").Replace("<row>", "<row hidden=\"1\">", StringComparison.Ordinal))
-            .Sheet("Helmets", Row("id") + Row("C-1"), "state=\"hidden\""));
+        var read = new ReadWorkbook(
+            new XlsxFile()
+                .Sheet("Rope bridges", Row("id") + Row("B-1").Replace("<row>", "<row hidden=\"1\">", StringComparison.Ordinal))
+                .Sheet("Helmets", Row("id") + Row("C-1"), "state=\"hidden\"")
+        );
         Assert.Equal(2, read.Record.Items.Count);
         Assert.Equal(["INT034 kit.xlsx!Rope bridges!A2", "INT034 kit.xlsx!Helmets!A1"], read.Places);
     }
@@ -173,10 +218,28 @@ public sealed class ReadingTests
     [Fact]
     public void The_visit_is_read_by_its_particulars()
     {
-        var read = new ReadWorkbook(new XlsxFile().Sheet("Visit", Row("particular", "value", "what to type") + Row("Employer  name", "Alder", "help")
-            + Row("examined on", "11/05/2026") + Row("weather", "dry") + Row("", "stray") + Row("regime", "gb-loler", "", "note")));
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet(
+                "Visit",
+                Row("particular", "value", "what to type")
+                    + Row("Employer  name", "Alder", "help")
+                    + Row("examined on", "11/05/2026")
+                    + Row("weather", "dry")
+                    + Row("", "stray")
+                    + Row("regime", "gb-loler", "", "note")
+            )
+        );
         Assert.Equal("Alder", read.Record.Visit.Employer!.Name);
-        Assert.Equal(["INT004 kit.xlsx!Visit!B3", "INT021 kit.xlsx!Visit!B4", "INT021 kit.xlsx!Visit!B5", "INT022 kit.xlsx!Visit!D6", "INT067 kit.xlsx!Visit!C2"], read.Places.Order(StringComparer.Ordinal).ToList());
+        Assert.Equal(
+            [
+                "INT004 kit.xlsx!Visit!B3",
+                "INT021 kit.xlsx!Visit!B4",
+                "INT021 kit.xlsx!Visit!B5",
+                "INT022 kit.xlsx!Visit!D6",
+                "INT067 kit.xlsx!Visit!C2",
+            ],
+            read.Places.Order(StringComparer.Ordinal).ToList()
+        );
     }
 
     /// <param name="lines">Rows, their cells separated by commas.</param>

@@ -10,8 +10,7 @@ namespace ExamDocs.Intake.Tests.Workbook;
 /// <summary>A record written to a workbook and read back is the same record.</summary>
 public sealed class RoundTripTests
 {
-    private static readonly string[] Lists =
-        ["people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals"];
+    private static readonly string[] Lists = ["people", "items", "limits", "examinations", "renewals", "remedies", "releases", "disposals"];
 
     [Fact]
     public void The_example_comes_back_whole()
@@ -54,7 +53,16 @@ public sealed class RoundTripTests
         var record = new ExaminationRecord
         {
             Format = ExaminationRecord.FormatName,
-            Items = [new Item { Id = "A", Category = "rope-bridge", Description = text, Serial = text }],
+            Items =
+            [
+                new Item
+                {
+                    Id = "A",
+                    Category = "rope-bridge",
+                    Description = text,
+                    Serial = text,
+                },
+            ],
         };
         var (root, findings) = ThereAndBack(record);
         Assert.Empty(findings);
@@ -69,7 +77,10 @@ public sealed class RoundTripTests
         var record = new ExaminationRecord
         {
             Items = [new Item { Id = "A", Category = "helmet" }, new Item { Id = "B", Category = "kite" }, new Item { Id = "C" }],
-            Examinations = [new Examination { Item = "B", Observations = [new Observation { Criterion = "frame", StateAsTyped = "defect" }] }],
+            Examinations =
+            [
+                new Examination { Item = "B", Observations = [new Observation { Criterion = "frame", StateAsTyped = "defect" }] },
+            ],
             Visit = new Visit { ExaminedOn = new(2026, 5, 11) },
         };
         var (root, _) = ThereAndBack(record, [Catalogue.Find("rope-bridge")!]);
@@ -98,8 +109,10 @@ public sealed class RoundTripTests
         Assert.Equal(record.Releases, next.Releases);
         Assert.All(next.Items, i => Assert.DoesNotContain(record.Renewals, r => r.RemovedPart == i.Id && r.Item == i.FittedTo));
         var latest = record.Examinations.MaxBy(e => e.ExaminedOn ?? record.Visit.ExaminedOn)!;
-        Assert.Equal(latest.ExaminedOn ?? record.Visit.ExaminedOn,
-            next.Items.Single(i => string.Equals(i.Id, latest.Item, StringComparison.Ordinal)).LastExamined!.Latest);
+        Assert.Equal(
+            latest.ExaminedOn ?? record.Visit.ExaminedOn,
+            next.Items.Single(i => string.Equals(i.Id, latest.Item, StringComparison.Ordinal)).LastExamined!.Latest
+        );
     }
 
     [Fact]
@@ -117,7 +130,12 @@ public sealed class RoundTripTests
                     Observations =
                     [
                         new Observation { Criterion = "cover-cut", StateAsTyped = "clear" },
-                        new Observation { Criterion = "cover-cut", StateAsTyped = "defect", Note = "second look" },
+                        new Observation
+                        {
+                            Criterion = "cover-cut",
+                            StateAsTyped = "defect",
+                            Note = "second look",
+                        },
                         new Observation { Criterion = "no-such-thing", StateAsTyped = "doubt" },
                     ],
                 },
@@ -128,7 +146,8 @@ public sealed class RoundTripTests
         var examination = Assert.Single(RecordBinder.Bind(root).Record.Examinations);
         Assert.Equal(
             [("cover-cut", "clear"), ("cover-cut", "defect"), ("no-such-thing", "doubt")],
-            examination.Observations.Select(o => (o.Criterion!, o.StateAsTyped!)));
+            examination.Observations.Select(o => (o.Criterion!, o.StateAsTyped!))
+        );
     }
 
     [Fact]
@@ -140,8 +159,13 @@ public sealed class RoundTripTests
         static List<string> PartsOf(ExaminationRecord record)
         {
             using var zip = new System.IO.Compression.ZipArchive(Written(record, Catalogue.All, forNextVisit: false));
-            return [.. zip.Entries.Where(e => e.FullName.StartsWith("xl/", StringComparison.Ordinal))
-                .Select(e => e.FullName + new StreamReader(e.Open()).ReadToEnd()).Order(StringComparer.Ordinal)];
+            return
+            [
+                .. zip
+                    .Entries.Where(e => e.FullName.StartsWith("xl/", StringComparison.Ordinal))
+                    .Select(e => e.FullName + new StreamReader(e.Open()).ReadToEnd())
+                    .Order(StringComparer.Ordinal),
+            ];
         }
     }
 
@@ -161,7 +185,10 @@ public sealed class RoundTripTests
     }
 
     internal static (ObjectNode Root, IReadOnlyList<Finding> Findings) ThereAndBack(
-        ExaminationRecord record, IReadOnlyList<Category>? categories = null, bool forNextVisit = false)
+        ExaminationRecord record,
+        IReadOnlyList<Category>? categories = null,
+        bool forNextVisit = false
+    )
     {
         var content = WorkbookReader.Read(Written(record, categories ?? [], forNextVisit), "kit.xlsx");
         Assert.Null(content.Unreadable);
@@ -182,7 +209,10 @@ public sealed class RoundTripTests
         var (wanted, got) = (RecordTree.Of(expected), RecordTree.Of(actual));
         foreach (var list in Lists)
             Assert.Equal(TreeText.List(wanted, list).Order(StringComparer.Ordinal), TreeText.List(got, list).Order(StringComparer.Ordinal));
-        Assert.Equal(TreeText.Of(wanted.Members.Single(m => m.Key is "visit").Value), TreeText.Of(got.Members.Single(m => m.Key is "visit").Value));
+        Assert.Equal(
+            TreeText.Of(wanted.Members.Single(m => m.Key is "visit").Value),
+            TreeText.Of(got.Members.Single(m => m.Key is "visit").Value)
+        );
         Assert.Equal(expected.Format, actual.Format);
     }
 }

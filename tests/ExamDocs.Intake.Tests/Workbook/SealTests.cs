@@ -10,7 +10,10 @@ public sealed class SealTests
 {
     private const string Sheet = "Rope bridges";
 
-    private static readonly byte[] Kit = new XlsxFile().Sheet(Sheet, XlsxFile.Row("id", "cover-cut", "heat") + XlsxFile.Row("B-1", "clear", "clear")).Stream().ToArray();
+    private static readonly byte[] Kit = new XlsxFile()
+        .Sheet(Sheet, XlsxFile.Row("id", "cover-cut", "heat") + XlsxFile.Row("B-1", "clear", "clear"))
+        .Stream()
+        .ToArray();
 
     [Fact]
     public void A_copy_annotated_once_or_twice_reads_without_a_word_about_its_notes()
@@ -64,6 +67,11 @@ public sealed class SealTests
         Assert.Empty(Marks(Assert.Single(LibreOffice.Save("xlsx", copy))));
     }
 
-    private static List<string> Marks(byte[] workbook) => [.. WorkbookReader.Read(new MemoryStream(workbook), "kit.xlsx").Findings
-        .Where(f => f.Code is "INT020" || string.CompareOrdinal(f.Code, "INT060") >= 0).Select(f => $"{f.Code} {f.Path}")];
+    private static List<string> Marks(byte[] workbook) =>
+        [
+            .. WorkbookReader
+                .Read(new MemoryStream(workbook), "kit.xlsx")
+                .Findings.Where(f => f.Code is "INT020" || string.CompareOrdinal(f.Code, "INT060") >= 0)
+                .Select(f => $"{f.Code} {f.Path}"),
+        ];
 }

@@ -48,7 +48,12 @@ public sealed class ShapeTests
     {
         if (value is string or decimal)
             return;
-        foreach (var property in value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0 && p.Name is not "ExaminedOnUnreadable"))
+        foreach (
+            var property in value
+                .GetType()
+                .GetProperties()
+                .Where(p => p.GetIndexParameters().Length == 0 && p.Name is not "ExaminedOnUnreadable")
+        )
         {
             var at = $"{path}.{property.Name}";
             var member = property.GetValue(value);
@@ -59,12 +64,20 @@ public sealed class ShapeTests
                 Assert.True(list.Count > 0, $"{at} is empty");
                 AssertFull(list[Richest(list)]!, at);
             }
-            else if (member.GetType().Namespace is "ExamDocs.Core.Records" && member.GetType().IsClass && member is not Core.Records.PartialDate)
+            else if (
+                member.GetType().Namespace is "ExamDocs.Core.Records"
+                && member.GetType().IsClass
+                && member is not Core.Records.PartialDate
+            )
                 AssertFull(member, at);
         }
     }
 
     /// <summary>The element with the most members filled in; the others may be there for their own sake.</summary>
-    private static int Richest(System.Collections.IList list) => Enumerable.Range(0, list.Count)
-        .MaxBy(n => list[n]!.GetType().GetProperties().Count(p => p.GetIndexParameters().Length == 0 && p.GetValue(list[n]) is not null));
+    private static int Richest(System.Collections.IList list) =>
+        Enumerable
+            .Range(0, list.Count)
+            .MaxBy(n =>
+                list[n]!.GetType().GetProperties().Count(p => p.GetIndexParameters().Length == 0 && p.GetValue(list[n]) is not null)
+            );
 }

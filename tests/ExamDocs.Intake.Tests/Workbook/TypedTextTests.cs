@@ -27,8 +27,17 @@ public sealed class TypedTextTests
     {
         var read = Bridge("manufactured", typed, order);
         Assert.Equal(expected, read.Record.Items[0].Manufactured?.ToString());
-        var said = expected is null ? "INT004 kit.xlsx!Rope bridges!B2" : typed == expected ? "" : "INT054 kit.xlsx!Rope bridges!B2";
-        Assert.Equal(said, string.Join(' ', read.Places.Where(p => !p.StartsWith("INT00", StringComparison.Ordinal) || p.Contains("B2", StringComparison.Ordinal))));
+        var said =
+            expected is null ? "INT004 kit.xlsx!Rope bridges!B2"
+            : typed == expected ? ""
+            : "INT054 kit.xlsx!Rope bridges!B2";
+        Assert.Equal(
+            said,
+            string.Join(
+                ' ',
+                read.Places.Where(p => !p.StartsWith("INT00", StringComparison.Ordinal) || p.Contains("B2", StringComparison.Ordinal))
+            )
+        );
     }
 
     [Fact]
@@ -51,7 +60,8 @@ public sealed class TypedTextTests
     [Fact]
     public void A_date_cell_is_the_day_it_counts_whatever_the_order()
     {
-        var file = new XlsxFile { Formats = ["mm/dd/yyyy"] }.Sheet("Visit", Row("date order", "month-day-year"))
+        var file = new XlsxFile { Formats = ["mm/dd/yyyy"] }
+            .Sheet("Visit", Row("date order", "month-day-year"))
             .Sheet("Rope bridges", Row("id", "manufactured") + Row("B-1", "<c s=\"1\"><v>40729</v></c>"));
         Assert.Equal("2011-07-05", new ReadWorkbook(file).Record.Items[0].Manufactured?.ToString());
     }
@@ -73,7 +83,10 @@ public sealed class TypedTextTests
     {
         var read = Bridge("safe working load", typed);
         Assert.Empty(read.Places);
-        Assert.Equal(decimal.Parse(expected, System.Globalization.CultureInfo.InvariantCulture), read.Record.Items[0].SafeWorkingLoad?.Value);
+        Assert.Equal(
+            decimal.Parse(expected, System.Globalization.CultureInfo.InvariantCulture),
+            read.Record.Items[0].SafeWorkingLoad?.Value
+        );
     }
 
     [Theory]
@@ -98,7 +111,9 @@ public sealed class TypedTextTests
     [InlineData("11,2", "1.250")]
     public void Decimals_typed_in_two_ways_are_an_error_whichever_comes_first(string one, string other)
     {
-        var read = new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", Row("id", "safe working load", "marked strength") + Row("B-1", one, other)));
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet("Rope bridges", Row("id", "safe working load", "marked strength") + Row("B-1", one, other))
+        );
         var place = one == "1.250" ? "B2" : "C2";
         Assert.Equal($"INT053 kit.xlsx!Rope bridges!{place}", Assert.Single(read.Places));
     }
@@ -106,9 +121,16 @@ public sealed class TypedTextTests
     [Fact]
     public void Merged_cells_are_said_with_the_first_of_them()
     {
-        var read = new ReadWorkbook(new XlsxFile().SheetPart("Rope bridges",
-            "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>" + Row("id", "maker") + Row("B-1", "Tarn") + Row("B-2")
-            + "</sheetData><mergeCells count=\"2\"><mergeCell ref=\"B2:B3\"/><mergeCell ref=\"C1:D1\"/></mergeCells></worksheet>"));
+        var read = new ReadWorkbook(
+            new XlsxFile().SheetPart(
+                "Rope bridges",
+                "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>"
+                    + Row("id", "maker")
+                    + Row("B-1", "Tarn")
+                    + Row("B-2")
+                    + "</sheetData><mergeCells count=\"2\"><mergeCell ref=\"B2:B3\"/><mergeCell ref=\"C1:D1\"/></mergeCells></worksheet>"
+            )
+        );
         Assert.Equal(["INT075 kit.xlsx!Rope bridges!B3", "INT055 kit.xlsx!Rope bridges!B2"], read.Places);
         Assert.Equal(["Tarn", null], read.Record.Items.Select(i => i.Maker));
     }
@@ -118,7 +140,10 @@ public sealed class TypedTextTests
     [InlineData(false, "INT035")]
     public void Values_that_may_come_from_other_workbooks_are_said_to(bool linked, string code)
     {
-        var file = new XlsxFile { LinksOthers = linked }.Sheet("Rope bridges", Row("id", "maker") + Row("B-1", "<c t=\"str\"><f>[1]Kit!A1</f><v>Tarn</v></c>"));
+        var file = new XlsxFile { LinksOthers = linked }.Sheet(
+            "Rope bridges",
+            Row("id", "maker") + Row("B-1", "<c t=\"str\"><f>[1]Kit!A1</f><v>Tarn</v></c>")
+        );
         var read = new ReadWorkbook(file);
         Assert.Equal($"{code} kit.xlsx!Rope bridges!B2", Assert.Single(read.Places));
         Assert.Equal("Tarn", read.Record.Items[0].Maker);
@@ -134,8 +159,14 @@ public sealed class TypedTextTests
         for (var day = new NodaTime.LocalDate(2028, 1, 1); day.Year == 2028; day = day.PlusDays(1))
         {
             var iso = day.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-            Assert.Equal(iso, TypedDate.Iso(day.ToString("d.M.uuuu", System.Globalization.CultureInfo.InvariantCulture), DateOrder.DayFirst));
-            Assert.Equal(iso, TypedDate.Iso(day.ToString("MM/dd/uuuu", System.Globalization.CultureInfo.InvariantCulture), DateOrder.MonthFirst));
+            Assert.Equal(
+                iso,
+                TypedDate.Iso(day.ToString("d.M.uuuu", System.Globalization.CultureInfo.InvariantCulture), DateOrder.DayFirst)
+            );
+            Assert.Equal(
+                iso,
+                TypedDate.Iso(day.ToString("MM/dd/uuuu", System.Globalization.CultureInfo.InvariantCulture), DateOrder.MonthFirst)
+            );
         }
     }
 

@@ -37,8 +37,8 @@ internal sealed class XlsxFile
     }
 
     /// <summary>Links a sheet, counted from 0, to parts by the last word of the kind of link.</summary>
-    public XlsxFile Link(int sheet, params (string Kind, string Target)[] links) => Part(
-        $"xl/worksheets/_rels/sheet{sheet}.xml.rels", Relationships(links.Select((l, n) => ($"l{n}", l.Kind, l.Target))));
+    public XlsxFile Link(int sheet, params (string Kind, string Target)[] links) =>
+        Part($"xl/worksheets/_rels/sheet{sheet}.xml.rels", Relationships(links.Select((l, n) => ($"l{n}", l.Kind, l.Target))));
 
     public XlsxFile Part(string name, string content)
     {
@@ -47,8 +47,16 @@ internal sealed class XlsxFile
     }
 
     /// <summary>A row of inline texts; an element starting with &lt; is put in as it is.</summary>
-    public static string Row(params string[] cells) => "<row>" + string.Concat(cells.Select(c =>
-        c.Length == 0 ? "<c/>" : c[0] == '<' ? c : $"<c t=\"inlineStr\"><is><t>{c}</t></is></c>")) + "</row>";
+    public static string Row(params string[] cells) =>
+        "<row>"
+        + string.Concat(
+            cells.Select(c =>
+                c.Length == 0 ? "<c/>"
+                : c[0] == '<' ? c
+                : $"<c t=\"inlineStr\"><is><t>{c}</t></is></c>"
+            )
+        )
+        + "</row>";
 
     public MemoryStream Stream()
     {
@@ -69,16 +77,35 @@ internal sealed class XlsxFile
     {
         yield return ("[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>");
         yield return ("_rels/.rels", Relationships([("r1", "officeDocument", "xl/workbook.xml")]));
-        yield return ("xl/workbook.xml", $"<workbook xmlns=\"{Main}\" xmlns:r=\"{Links}\"><workbookPr {Properties}/><sheets>"
-            + string.Concat(_sheets.Select((s, n) => $"<sheet name=\"{s.Name}\" sheetId=\"{n + 1}\" r:id=\"s{n}\" {s.Attributes}/>")) + "</sheets></workbook>");
-        yield return ("xl/_rels/workbook.xml.rels", Relationships([
-            .. _sheets.Select((_, n) => ($"s{n}", "worksheet", $"worksheets/sheet{n}.xml")),
-            ("t", "sharedStrings", "sharedStrings.xml"), ("f", "styles", "/xl/styles.xml"), .. LinksOthers ? [("x", "externalLink", "externalLinks/externalLink1.xml")] : Array.Empty<(string, string, string)>()]));
+        yield return (
+            "xl/workbook.xml",
+            $"<workbook xmlns=\"{Main}\" xmlns:r=\"{Links}\"><workbookPr {Properties}/><sheets>"
+                + string.Concat(_sheets.Select((s, n) => $"<sheet name=\"{s.Name}\" sheetId=\"{n + 1}\" r:id=\"s{n}\" {s.Attributes}/>"))
+                + "</sheets></workbook>"
+        );
+        yield return (
+            "xl/_rels/workbook.xml.rels",
+            Relationships([
+                .. _sheets.Select((_, n) => ($"s{n}", "worksheet", $"worksheets/sheet{n}.xml")),
+                ("t", "sharedStrings", "sharedStrings.xml"),
+                ("f", "styles", "/xl/styles.xml"),
+                .. LinksOthers ? [("x", "externalLink", "externalLinks/externalLink1.xml")] : Array.Empty<(string, string, string)>(),
+            ])
+        );
         yield return ("xl/sharedStrings.xml", $"<sst xmlns=\"{Main}\">{string.Concat(SharedStrings.Select(s => $"<si>{s}</si>"))}</sst>");
-        yield return ("xl/styles.xml", Styles ?? $"<styleSheet xmlns=\"{Main}\"><numFmts>"
-            + string.Concat(Formats.Select((f, n) => $"<numFmt numFmtId=\"{200 + n}\" formatCode=\"{System.Security.SecurityElement.Escape(f)}\"/>"))
-            + "</numFmts><cellStyleXfs><xf numFmtId=\"14\"/></cellStyleXfs><cellXfs><xf numFmtId=\"0\"/>"
-            + string.Concat(Formats.Select((_, n) => $"<xf numFmtId=\"{200 + n}\"/>")) + "</cellXfs></styleSheet>");
+        yield return (
+            "xl/styles.xml",
+            Styles
+                ?? $"<styleSheet xmlns=\"{Main}\"><numFmts>"
+                    + string.Concat(
+                        Formats.Select(
+                            (f, n) => $"<numFmt numFmtId=\"{200 + n}\" formatCode=\"{System.Security.SecurityElement.Escape(f)}\"/>"
+                        )
+                    )
+                    + "</numFmts><cellStyleXfs><xf numFmtId=\"14\"/></cellStyleXfs><cellXfs><xf numFmtId=\"0\"/>"
+                    + string.Concat(Formats.Select((_, n) => $"<xf numFmtId=\"{200 + n}\"/>"))
+                    + "</cellXfs></styleSheet>"
+        );
         for (var n = 0; n < _sheets.Count; n++)
             yield return ($"xl/worksheets/sheet{n}.xml", _sheets[n].SheetXml);
         foreach (var other in _others)
@@ -86,6 +113,7 @@ internal sealed class XlsxFile
     }
 
     private static string Relationships(IEnumerable<(string Id, string Type, string Target)> links) =>
-        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">" + string.Concat(links.Select(l =>
-            $"<Relationship Id=\"{l.Id}\" Type=\"{Links}/{l.Type}\" Target=\"{l.Target}\"/>")) + "</Relationships>";
+        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+        + string.Concat(links.Select(l => $"<Relationship Id=\"{l.Id}\" Type=\"{Links}/{l.Type}\" Target=\"{l.Target}\"/>"))
+        + "</Relationships>";
 }

@@ -39,10 +39,12 @@ internal static class AdverseVisit
 
         var changed = record with
         {
-            Items = [.. subjects.Select(s => s.Item)], Limits = [.. subjects.Select(s => s.Limits)],
+            Items = [.. subjects.Select(s => s.Item)],
+            Limits = [.. subjects.Select(s => s.Limits)],
             Examinations = [.. subjects.Select(s => s.Examination)],
         };
-        var holds = subjects.Where(s => s.HasOpenHold)
+        var holds = subjects
+            .Where(s => s.HasOpenHold)
             .Select(s => new PastWithdrawal(s.Item.Id!, "Q-2020-000001", s.On.PlusDays(-100), ["W1"], false));
         return (given, Determine.Visit(changed, [], new History([.. holds]), record.Visit.ExaminedOn!.Value.PlusDays(3)));
     }
@@ -59,11 +61,16 @@ internal static class AdverseVisit
         for (var i = 0; i < record.Items.Count; i++)
         {
             var item = record.Items[i];
-            subjects.Add(new Subject
-            {
-                Item = item, Examination = record.Examinations[i], Limits = record.Limits[i], On = record.Visit.ExaminedOn!.Value,
-                Whole = subjects.Find(s => s.Item.Id == item.FittedTo),
-            });
+            subjects.Add(
+                new Subject
+                {
+                    Item = item,
+                    Examination = record.Examinations[i],
+                    Limits = record.Limits[i],
+                    On = record.Visit.ExaminedOn!.Value,
+                    Whole = subjects.Find(s => s.Item.Id == item.FittedTo),
+                }
+            );
         }
 
         return subjects;
@@ -91,12 +98,21 @@ internal static class AdverseVisit
         if (dice.Chance(20))
         {
             var day = subject.On.PlusDays(-200);
-            subject.Item = subject.Item with { Manufactured = null, FirstUsed = dice.Chance(50) ? null : PartialDate.Of(day), NeverUsed = dice.Chance(30) };
+            subject.Item = subject.Item with
+            {
+                Manufactured = null,
+                FirstUsed = dice.Chance(50) ? null : PartialDate.Of(day),
+                NeverUsed = dice.Chance(30),
+            };
         }
 
         if (dice.Chance(20))
         {
-            subject.Examination = subject.Examination with { NextBy = subject.On.PlusDays(dice.Between(-5, 400)), Regime = dice.One("gb-loler", "gb-wah", null) };
+            subject.Examination = subject.Examination with
+            {
+                NextBy = subject.On.PlusDays(dice.Between(-5, 400)),
+                Regime = dice.One("gb-loler", "gb-wah", null),
+            };
         }
     }
 }

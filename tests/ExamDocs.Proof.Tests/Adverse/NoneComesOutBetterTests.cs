@@ -1,7 +1,7 @@
-using ExamDocs.Core.Records;
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 
 namespace ExamDocs.Proof.Tests.Adverse;
 
@@ -24,8 +24,11 @@ public sealed class NoneComesOutBetterTests
                 Note(better, seed, names[i], visit.Items[i]);
             }
         });
-        Console.WriteLine($"{visits * AdverseVisit.Items} items with a reason to withdraw in {visits} visits, {watch.Elapsed.TotalMilliseconds / visits / AdverseVisit.Items:0.000} ms each: "
-            + string.Join(", ", given.OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Value}")));
+        Console.WriteLine(
+            $"{visits * AdverseVisit.Items} items with a reason to withdraw in {visits} visits, "
+                + $"{watch.Elapsed.TotalMilliseconds / visits / AdverseVisit.Items:0.000} ms each: "
+                + string.Join(", ", given.OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} {g.Value}"))
+        );
         Assert.True(better.IsEmpty, string.Join("\n", better.Take(20)));
         Assert.All(ReasonsToWithdraw.All, reason => Assert.True(given.GetValueOrDefault(reason.Name) > 0, reason.Name));
     }
@@ -50,7 +53,9 @@ public sealed class NoneComesOutBetterTests
     {
         if (item.Outcome != Outcome.Withdraw)
         {
-            better.Enqueue($"seed {seed}, {item.Item.Id}, {name}: {item.Outcome.Word()} because {string.Join(' ', item.Reasons.Select(r => r.Code))}");
+            better.Enqueue(
+                $"seed {seed}, {item.Item.Id}, {name}: {item.Outcome.Word()} because {string.Join(' ', item.Reasons.Select(r => r.Code))}"
+            );
         }
     }
 }

@@ -29,7 +29,10 @@ internal static class ReasonsToWithdraw
         ("retired by an event", (s, d) =>
         {
             s.Limits = s.Limits with { EventEndsService = true };
-            s.Examination = s.Examination with { Event = new ExceptionalEvent { What = "a fall", On = s.On.PlusDays(-d.Between(0, 90)) } };
+            s.Examination = s.Examination with
+            {
+                Event = new ExceptionalEvent { What = "a fall", On = s.On.PlusDays(-d.Between(0, 90)) },
+            };
         }),
         ("too thin or too thick", Diameter),
         ("not permitted where it is fitted", NotPermitted),
@@ -67,7 +70,10 @@ internal static class ReasonsToWithdraw
         var used = subject.On.PlusYears(-years).PlusDays(-Subject.Past(dice));
         subject.Item = subject.Item with
         {
-            FirstUsed = PartialDate.Of(used), Manufactured = PartialDate.Of(used.PlusDays(-20)), Purchased = null, NeverUsed = false,
+            FirstUsed = PartialDate.Of(used),
+            Manufactured = PartialDate.Of(used.PlusDays(-20)),
+            Purchased = null,
+            NeverUsed = false,
         };
     }
 
@@ -78,8 +84,10 @@ internal static class ReasonsToWithdraw
         var used = subject.On.PlusDays(-dice.Between(0, 300));
         subject.Item = subject.Item with
         {
-            FirstUsed = PartialDate.Of(used), Manufactured = PartialDate.Of(used.PlusYears(-years).PlusDays(-Subject.Past(dice))),
-            Purchased = null, NeverUsed = false,
+            FirstUsed = PartialDate.Of(used),
+            Manufactured = PartialDate.Of(used.PlusYears(-years).PlusDays(-Subject.Past(dice))),
+            Purchased = null,
+            NeverUsed = false,
         };
     }
 
@@ -89,7 +97,11 @@ internal static class ReasonsToWithdraw
         var reading = dice.Chance(50) ? 9.9m - (0.01m * dice.Between(1, 90)) : 12.1m + (0.01m * dice.Between(1, 90));
         subject.Examination = subject.Examination with
         {
-            Diameters = [new DiameterStation { PositionMm = 50m, ReadingsMm = [11m, 11.1m] }, new DiameterStation { PositionMm = 90m, ReadingsMm = [reading, reading] }],
+            Diameters =
+            [
+                new DiameterStation { PositionMm = 50m, ReadingsMm = [11m, 11.1m] },
+                new DiameterStation { PositionMm = 90m, ReadingsMm = [reading, reading] },
+            ],
         };
     }
 

@@ -20,19 +20,40 @@ internal sealed class Subject
 
     public bool HasOpenHold { get; set; }
 
-    public void Answer(string criterion, ObservedState state) => Examination = Examination with
-    {
-        Observations = [.. Examination.Observations.Where(o => o.Criterion != criterion),
-            new Observation { Criterion = criterion, State = state, StateAsTyped = "typed", Note = "seen" }],
-    };
-
-    public void Enter(string criterion, Danger? danger, LocalDate? on, bool imminent, string? remedy) => Examination = Examination with
-    {
-        Defects = [.. Examination.Defects, new Defect
+    public void Answer(string criterion, ObservedState state) =>
+        Examination = Examination with
         {
-            Criterion = criterion, Part = "left", Description = "worn", Danger = danger, BecomesDangerOn = on, Remedy = remedy, ImminentRisk = imminent,
-        }],
-    };
+            Observations =
+            [
+                .. Examination.Observations.Where(o => o.Criterion != criterion),
+                new Observation
+                {
+                    Criterion = criterion,
+                    State = state,
+                    StateAsTyped = "typed",
+                    Note = "seen",
+                },
+            ],
+        };
+
+    public void Enter(string criterion, Danger? danger, LocalDate? on, bool imminent, string? remedy) =>
+        Examination = Examination with
+        {
+            Defects =
+            [
+                .. Examination.Defects,
+                new Defect
+                {
+                    Criterion = criterion,
+                    Part = "left",
+                    Description = "worn",
+                    Danger = danger,
+                    BecomesDangerOn = on,
+                    Remedy = remedy,
+                    ImminentRisk = imminent,
+                },
+            ],
+        };
 
     public PartialDate DaysAgo(int days) => PartialDate.Of(On.PlusDays(-days));
 

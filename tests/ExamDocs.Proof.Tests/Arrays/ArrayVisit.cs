@@ -24,10 +24,18 @@ internal static class ArrayVisit
     /// <summary>A defect is entered as one that is a danger only in two years, so that the answers alone decide.</summary>
     private static void Answer(Draft draft, JsonObject examination, Kind kind, int[] row)
     {
-        JsonArray observations = [], defects = [];
+        JsonArray observations = [],
+            defects = [];
         foreach (var (criterion, level) in kind.Criteria.Values.Zip(row).Where(pair => Levels[pair.Second] != ""))
         {
-            observations.Add(new JsonObject { ["criterion"] = criterion.Id, ["state"] = Levels[level], ["note"] = "seen" });
+            observations.Add(
+                new JsonObject
+                {
+                    ["criterion"] = criterion.Id,
+                    ["state"] = Levels[level],
+                    ["note"] = "seen",
+                }
+            );
             if (Levels[level] == "defect")
             {
                 var entry = AnswerSlips.Entry(new Dice(1), criterion.Id, "later");
@@ -67,14 +75,18 @@ internal static class ArrayVisit
         return $"{Outcome(codes)} {string.Join(' ', codes)}";
     }
 
-    private static IEnumerable<string> Of(Criterion criterion, string state) => state switch
-    {
-        "doubt" => ["W2"],
-        "defect" when criterion.Class == "decisive" => ["W1"],
-        "" or "not-examined" => criterion.Required ? ["U1"] : [],
-        _ => FoundRules.Allows(criterion, state) ? [] : ["U2"],
-    };
+    private static IEnumerable<string> Of(Criterion criterion, string state) =>
+        state switch
+        {
+            "doubt" => ["W2"],
+            "defect" when criterion.Class == "decisive" => ["W1"],
+            "" or "not-examined" => criterion.Required ? ["U1"] : [],
+            _ => FoundRules.Allows(criterion, state) ? [] : ["U2"],
+        };
 
     private static string Outcome(SortedSet<string> codes) =>
-        codes.Any(code => code[0] == 'W') ? "withdraw" : codes.Any(code => code[0] == 'U') ? "undetermined" : codes.Count > 0 ? "fit-until" : "fit";
+        codes.Any(code => code[0] == 'W') ? "withdraw"
+        : codes.Any(code => code[0] == 'U') ? "undetermined"
+        : codes.Count > 0 ? "fit-until"
+        : "fit";
 }

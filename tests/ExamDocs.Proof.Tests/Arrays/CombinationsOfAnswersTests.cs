@@ -46,7 +46,10 @@ public sealed class CombinationsOfAnswersTests
                 }
             }
         });
-        Console.WriteLine($"{category}: {rows.Count} rows, all combinations of {strength}: {string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}");
+        Console.WriteLine(
+            $"{category}: {rows.Count} rows, all combinations of {strength}: "
+                + $"{string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}"
+        );
         Assert.True(wrong.IsEmpty, string.Join("\n", wrong.Take(5)));
     }
 
@@ -65,7 +68,9 @@ public sealed class CombinationsOfAnswersTests
     {
         var kind = Kinds.All["rope-bridge"];
         var columns = kind.Criteria.Count;
-        var rows = Effort.Full ? DrawnArray.Covering(columns, levels, 6, drawn) : [.. Enumerable.Range(0, Effort.Of(2_000, 0)).Select(n => DrawnArray.Row(columns, levels, n))];
+        var rows = Effort.Full
+            ? DrawnArray.Covering(columns, levels, 6, drawn)
+            : [.. Enumerable.Range(0, Effort.Of(2_000, 0)).Select(n => DrawnArray.Row(columns, levels, n))];
         if (Effort.Full)
         {
             Assert.Empty(CoverageCounter.Missing(rows, columns, levels, 6));
@@ -86,7 +91,10 @@ public sealed class CombinationsOfAnswersTests
                 }
             }
         });
-        Console.WriteLine($"rope-bridge: {rows.Count} rows drawn of {levels} levels for all combinations of six: {string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}");
+        Console.WriteLine(
+            $"rope-bridge: {rows.Count} rows drawn of {levels} levels for all combinations of six: "
+                + $"{string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}"
+        );
         Assert.True(wrong.IsEmpty, string.Join("\n", wrong.Take(5)));
     }
 

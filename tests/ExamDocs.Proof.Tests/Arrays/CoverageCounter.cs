@@ -10,7 +10,10 @@ internal static class CoverageCounter
     {
         ConcurrentQueue<Combination> missing = new();
         var byColumn = Enumerable.Range(0, columns).Select(c => rows.Select(row => (byte)row[c]).ToArray()).ToArray();
-        var starts = from first in Enumerable.Range(0, columns) from second in Enumerable.Range(first + 1, columns - first - 1) select (first, second);
+        var starts =
+            from first in Enumerable.Range(0, columns)
+            from second in Enumerable.Range(first + 1, columns - first - 1)
+            select (first, second);
         Parallel.ForEach(starts, start => Walk(Start(byColumn, start, levels), [start.first, start.second]));
         return missing;
 

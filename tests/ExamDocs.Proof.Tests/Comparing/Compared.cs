@@ -16,9 +16,41 @@ internal static class Compared
     /// <summary>Findings that the second evaluator reckons with itself; with any other error it may know less than the programme.</summary>
     private static readonly HashSet<string> Known =
     [
-        "CON001", "CON003", "CON007", "CON009", "CON012", "CON015", "CON016", "CON019", "CON031", "CON032", "INT001", "INT005", "PAR001", "PAR002", "PAR007", "PAR008",
-        "PAR009", "PAR010", "PAR011", "PAR014", "PAR015", "PAR016", "PAR017", "PAR018", "PAR021", "PAR026", "PAR027", "PAR028", "IDN001", "DAT003",
-        "DAT004", "DAT005", "DAT012", "REN007", "REN010",
+        "CON001",
+        "CON003",
+        "CON007",
+        "CON009",
+        "CON012",
+        "CON015",
+        "CON016",
+        "CON019",
+        "CON031",
+        "CON032",
+        "INT001",
+        "INT005",
+        "PAR001",
+        "PAR002",
+        "PAR007",
+        "PAR008",
+        "PAR009",
+        "PAR010",
+        "PAR011",
+        "PAR014",
+        "PAR015",
+        "PAR016",
+        "PAR017",
+        "PAR018",
+        "PAR021",
+        "PAR026",
+        "PAR027",
+        "PAR028",
+        "IDN001",
+        "DAT003",
+        "DAT004",
+        "DAT005",
+        "DAT012",
+        "REN007",
+        "REN010",
     ];
 
     public static DeterminedVisit Programme(string json, IReadOnlyList<PastHold> store, DateOnly asOf)
@@ -50,10 +82,16 @@ internal static class Compared
     /// Also one on an examination that does not decide, or on a person whom only such a one names: the rules in words name
     /// the deciding one only.
     /// </summary>
-    private static bool IsUnknownError(Finding finding, Answer answer) => finding.Severity == Severity.Error
-        && (!Known.Contains(finding.Code) || (finding.Path.StartsWith("/examinations/", StringComparison.Ordinal)
-            && !finding.Path.StartsWith($"/examinations/{answer.Examination}/", StringComparison.Ordinal))
-            || (finding.Path.StartsWith("/people/", StringComparison.Ordinal) && !answer.Codes.Contains("U3")));
+    private static bool IsUnknownError(Finding finding, Answer answer) =>
+        finding.Severity == Severity.Error
+        && (
+            !Known.Contains(finding.Code)
+            || (
+                finding.Path.StartsWith("/examinations/", StringComparison.Ordinal)
+                && !finding.Path.StartsWith($"/examinations/{answer.Examination}/", StringComparison.Ordinal)
+            )
+            || (finding.Path.StartsWith("/people/", StringComparison.Ordinal) && !answer.Codes.Contains("U3"))
+        );
 
     private static PastWithdrawal Past(PastHold hold) =>
         new(hold.Item, hold.Document, Day(hold.On), hold.Codes, hold.Never) { Parts = hold.Parts };

@@ -11,7 +11,26 @@ public sealed class SecondEvaluatorAgreesTests
 {
     private static readonly string[] Codes =
     [
-        "W1", "W2", "W3", "W4", "W5", "W6", "W7", "W8", "W9", "W10", "U0", "U1", "U2", "U3", "U4", "U5", "U6", "D1", "D2", "D3",
+        "W1",
+        "W2",
+        "W3",
+        "W4",
+        "W5",
+        "W6",
+        "W7",
+        "W8",
+        "W9",
+        "W10",
+        "U0",
+        "U1",
+        "U2",
+        "U3",
+        "U4",
+        "U5",
+        "U6",
+        "D1",
+        "D2",
+        "D3",
     ];
 
     [Fact]
@@ -26,8 +45,13 @@ public sealed class SecondEvaluatorAgreesTests
         Parallel.For(1L, records + 1L, seed => Count(seed, seen, disagreements));
         Print(records, seen);
         Assert.True(disagreements.IsEmpty, Report(disagreements));
-        Assert.True(seen["exact"] * 5L >= (seen["exact"] + seen.GetValueOrDefault("lenient")) * 4L, "Fewer than four of five were compared exactly.");
-        Assert.All(Codes, code => Assert.True(seen.GetValueOrDefault(code) >= (records >= 1_000_000 ? 1000 : 1), $"{code} was not seen often enough."));
+        Assert.True(
+            seen["exact"] * 5L >= (seen["exact"] + seen.GetValueOrDefault("lenient")) * 4L,
+            "Fewer than four of five were compared exactly."
+        );
+        Assert.All(Codes, code =>
+            Assert.True(seen.GetValueOrDefault(code) >= (records >= 1_000_000 ? 1000 : 1), $"{code} was not seen often enough.")
+        );
     }
 
     private static void Count(long seed, ConcurrentDictionary<string, int> seen, ConcurrentDictionary<string, long> disagreements)
@@ -52,8 +76,10 @@ public sealed class SecondEvaluatorAgreesTests
 
     private static void Add(ConcurrentDictionary<string, int> seen, string what) => seen.AddOrUpdate(what, 1, (_, n) => n + 1);
 
-    private static void Print(int records, ConcurrentDictionary<string, int> seen) => Console.WriteLine(
-        $"{records} records: " + string.Join(", ", seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}")));
+    private static void Print(int records, ConcurrentDictionary<string, int> seen) =>
+        Console.WriteLine(
+            $"{records} records: " + string.Join(", ", seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}"))
+        );
 
     private static string Report(ConcurrentDictionary<string, long> disagreements)
     {

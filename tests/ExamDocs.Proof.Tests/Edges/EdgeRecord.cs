@@ -15,16 +15,29 @@ internal static class EdgeRecord
         draft.Visit["examinedOn"] = day;
         draft.Visit["reportedOn"] = day;
         draft.Items.Clear();
-        draft.Items.Add(JsonNode.Parse("""
-            { "id": "B-1", "category": "rope-bridge", "description": "Bridge", "maker": "M", "model": "R", "partNumber": "P-1", "serial": "S-1",
-              "manufactured": "2020-02-03", "firstUsed": "2020-03-20", "safeWorkingLoad": { "value": 1, "unit": "persons" },
-              "purpose": "lifts-persons", "status": "in-use" }
-            """));
+        draft.Items.Add(
+            JsonNode.Parse(
+                """
+                { "id": "B-1", "category": "rope-bridge", "description": "Bridge", "maker": "M", "model": "R", "partNumber": "P-1", "serial": "S-1",
+                  "manufactured": "2020-02-03", "firstUsed": "2020-03-20", "safeWorkingLoad": { "value": 1, "unit": "persons" },
+                  "purpose": "lifts-persons", "status": "in-use" }
+                """
+            )
+        );
         draft.Limits.Clear();
-        draft.Limits.Add(JsonNode.Parse("""{ "maker": "M", "model": "R", "source": { "title": "Instructions", "revision": "1", "page": "2" }, "maxAgeYears": 30 }"""));
+        draft.Limits.Add(
+            JsonNode.Parse(
+                """{ "maker": "M", "model": "R", "source": { "title": "Instructions", "revision": "1", "page": "2" }, "maxAgeYears": 30 }"""
+            )
+        );
         draft.Examinations.Clear();
         draft.Examinations.Add(Flawless.Examination("B-1", Kinds.All["rope-bridge"], new Dice(2)));
-        return new Draft { Record = draft.Record, On = on, AsOf = on };
+        return new Draft
+        {
+            Record = draft.Record,
+            On = on,
+            AsOf = on,
+        };
     }
 
     /// <summary>Sets members of an item, a limits entry or an examination: "item.firstUsed=2023-05-11 limit.maxUseYears=3".</summary>
@@ -33,7 +46,10 @@ internal static class EdgeRecord
         var draft = On(day);
         foreach (var change in changes.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            var (path, value) = (change[..change.IndexOf('=', StringComparison.Ordinal)], change[(change.IndexOf('=', StringComparison.Ordinal) + 1)..]);
+            var (path, value) = (
+                change[..change.IndexOf('=', StringComparison.Ordinal)],
+                change[(change.IndexOf('=', StringComparison.Ordinal) + 1)..]
+            );
             Apply(draft, path, value);
         }
 
@@ -57,7 +73,17 @@ internal static class EdgeRecord
                 draft.Examinations.Add(earlier);
                 break;
             case "released":
-                draft.List("releases").Add(new JsonObject { ["item"] = "B-1", ["by"] = "ex1", ["on"] = value, ["grounds"] = "mended by the maker, and looked at again" });
+                draft
+                    .List("releases")
+                    .Add(
+                        new JsonObject
+                        {
+                            ["item"] = "B-1",
+                            ["by"] = "ex1",
+                            ["on"] = value,
+                            ["grounds"] = "mended by the maker, and looked at again",
+                        }
+                    );
                 break;
             case "unobtainable":
                 draft.Limit(0).Remove("maxAgeYears");
@@ -65,7 +91,12 @@ internal static class EdgeRecord
                 break;
             case "scheme":
                 draft.Exam(0)["basis"] = "scheme";
-                draft.Exam(0)["scheme"] = new JsonObject { ["reference"] = "S", ["author"] = "A", ["months"] = int.Parse(value, CultureInfo.InvariantCulture) };
+                draft.Exam(0)["scheme"] = new JsonObject
+                {
+                    ["reference"] = "S",
+                    ["author"] = "A",
+                    ["months"] = int.Parse(value, CultureInfo.InvariantCulture),
+                };
                 break;
             case "event":
                 draft.Limit(0)["eventEndsService"] = true;
@@ -83,7 +114,12 @@ internal static class EdgeRecord
 
     private static void Set(Draft draft, string[] path, string value)
     {
-        var owner = path[0] switch { "item" => draft.Item(0), "limit" => draft.Limit(0), _ => draft.Exam(0) };
+        var owner = path[0] switch
+        {
+            "item" => draft.Item(0),
+            "limit" => draft.Limit(0),
+            _ => draft.Exam(0),
+        };
         owner[path[1]] = value switch
         {
             "none" => null,

@@ -38,8 +38,9 @@ public sealed class EmbeddedRecordTests
             var (first, asOf) = Read(seed);
             var plain = JsonRecordReader.Read(EmbeddedRecord.Write(first.Record!, first.Findings), "examdocs.json");
             withFaults += first.Findings.Count > 0 ? 1 : 0;
-            Assert.All(Determined(first, asOf).Items.Zip(Determined(plain, asOf).Items), pair => Assert.True(
-                pair.Second.Outcome >= pair.First.Outcome, $"seed {seed}: {pair.First.Outcome} became {pair.Second.Outcome}"));
+            Assert.All(Determined(first, asOf).Items.Zip(Determined(plain, asOf).Items), pair =>
+                Assert.True(pair.Second.Outcome >= pair.First.Outcome, $"seed {seed}: {pair.First.Outcome} became {pair.Second.Outcome}")
+            );
         }
         Assert.InRange(withFaults, Records / 50, Records);
     }
@@ -70,15 +71,22 @@ public sealed class EmbeddedRecordTests
         return (read, new LocalDate(draft.AsOf.Year, draft.AsOf.Month, draft.AsOf.Day));
     }
 
-    private static DeterminedVisit Determined(ReadResult read, LocalDate asOf) => Determine.Visit(read.Record!, read.Findings, History.None, asOf);
+    private static DeterminedVisit Determined(ReadResult read, LocalDate asOf) =>
+        Determine.Visit(read.Record!, read.Findings, History.None, asOf);
 
     private static List<string> Said(ReadResult read, LocalDate asOf)
     {
         var visit = Determined(read, asOf);
         return
         [
-            .. visit.Everything.Select(i => $"{i.Item.Id}: {i.Outcome} {i.Until} {i.NextExaminationBy} {string.Join("; ", i.Reasons)} {string.Join("; ", i.CaseForService)}"),
-            .. visit.Findings.Where(f => f.Severity == Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message} {f.Hint}").Order(StringComparer.Ordinal),
+            .. visit.Everything.Select(i =>
+                $"{i.Item.Id}: {i.Outcome} {i.Until} {i.NextExaminationBy} {string.Join("; ", i.Reasons)} "
+                + $"{string.Join("; ", i.CaseForService)}"
+            ),
+            .. visit
+                .Findings.Where(f => f.Severity == Severity.Error)
+                .Select(f => $"{f.Code} {f.Path} {f.Message} {f.Hint}")
+                .Order(StringComparer.Ordinal),
         ];
     }
 }

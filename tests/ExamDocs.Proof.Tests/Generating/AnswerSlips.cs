@@ -13,7 +13,9 @@ internal static class AnswerSlips
         new("a criterion answered with any state", 6, AnyState),
         new("a defect that is a danger now", 2, (draft, dice, i) => Defect(draft, dice, i, "now")),
         new("a defect that could become a danger later", 6, Later),
-        new("an entry left without its criterion's defect", 1, (draft, dice, i) => Draft.List(draft.Exam(i), "defects").Add(Entry(dice, "marking", "now"))),
+        new("an entry left without its criterion's defect", 1, (draft, dice, i) =>
+            Draft.List(draft.Exam(i), "defects").Add(Entry(dice, "marking", "now"))
+        ),
         new("a misspelt state", 1, (draft, dice, i) => AnyAnswer(draft, dice, i)["state"] = dice.One("claer", "ok", "defekt")),
         new("a required answer missing", 2, Remove),
         new("an answer without its note", 1, (draft, dice, i) =>
@@ -29,12 +31,17 @@ internal static class AnswerSlips
         new("no examination", 1, (draft, _, i) => draft.Examinations.Remove(draft.Exam(i))),
     ];
 
-    public static JsonObject Entry(Dice dice, string criterion, string danger) => new()
-    {
-        ["criterion"] = criterion, ["part"] = "left side", ["description"] = "worn", ["danger"] = danger, ["remedy"] = "renew",
-        ["imminentRisk"] = dice.Chance(5),
-        ["notified"] = new JsonObject { ["whom"] = "keeper", ["how"] = "in writing" },
-    };
+    public static JsonObject Entry(Dice dice, string criterion, string danger) =>
+        new()
+        {
+            ["criterion"] = criterion,
+            ["part"] = "left side",
+            ["description"] = "worn",
+            ["danger"] = danger,
+            ["remedy"] = "renew",
+            ["imminentRisk"] = dice.Chance(5),
+            ["notified"] = new JsonObject { ["whom"] = "keeper", ["how"] = "in writing" },
+        };
 
     private static JsonObject AnyAnswer(Draft draft, Dice dice, int item)
     {
@@ -119,9 +126,14 @@ internal static class AnswerSlips
         var bound = nominal * (100 + (dice.Chance(50) ? tolerance : -tolerance)) / 100;
         var step = dice.Between(-1, 1) * 0.001m;
         var spread = dice.One(0m, 0.2m);
-        Draft.List(draft.Exam(item), "diameters").Add(new JsonObject
-        {
-            ["positionMm"] = 10 * dice.Between(1, 90000), ["readingsMm"] = new JsonArray(bound + step + spread, bound + step - spread),
-        });
+        Draft
+            .List(draft.Exam(item), "diameters")
+            .Add(
+                new JsonObject
+                {
+                    ["positionMm"] = 10 * dice.Between(1, 90000),
+                    ["readingsMm"] = new JsonArray(bound + step + spread, bound + step - spread),
+                }
+            );
     }
 }

@@ -56,7 +56,9 @@ internal static class AssemblySlips
     {
         var part = PartOf(draft, item) ?? item;
         var limits = draft.Limit(Whole(draft, part));
-        limits["permittedParts"] = dice.Chance(50) ? new JsonArray("P-77", (string?)draft.Item(part)["partNumber"] ?? "P-76") : new JsonArray("P-77", "P-78");
+        limits["permittedParts"] = dice.Chance(50)
+            ? new JsonArray("P-77", (string?)draft.Item(part)["partNumber"] ?? "P-76")
+            : new JsonArray("P-77", "P-78");
         if (dice.Chance(10))
         {
             draft.Item(part).Remove("partNumber");
@@ -71,15 +73,30 @@ internal static class AssemblySlips
             return;
         }
 
-        draft.List("renewals").Add(new JsonObject
-        {
-            ["item"] = draft.Id(item), ["removedPart"] = draft.Id(part), ["reason"] = "worn", ["doneBy"] = "ex1", ["supervisedBy"] = "ex1",
-            ["doneOn"] = Flawless.Text(draft.On),
-        });
-        draft.List("disposals").Add(new JsonObject
-        {
-            ["item"] = draft.Id(part), ["action"] = "quarantined", ["by"] = "Person ex1", ["on"] = Flawless.Text(draft.On),
-        });
+        draft
+            .List("renewals")
+            .Add(
+                new JsonObject
+                {
+                    ["item"] = draft.Id(item),
+                    ["removedPart"] = draft.Id(part),
+                    ["reason"] = "worn",
+                    ["doneBy"] = "ex1",
+                    ["supervisedBy"] = "ex1",
+                    ["doneOn"] = Flawless.Text(draft.On),
+                }
+            );
+        draft
+            .List("disposals")
+            .Add(
+                new JsonObject
+                {
+                    ["item"] = draft.Id(part),
+                    ["action"] = "quarantined",
+                    ["by"] = "Person ex1",
+                    ["on"] = Flawless.Text(draft.On),
+                }
+            );
         if (dice.Chance(80))
         {
             draft.Exam(part)["conclusion"] = "withdraw";
@@ -163,7 +180,10 @@ internal static class AssemblySlips
 
         JsonObject release = new()
         {
-            ["item"] = item, ["by"] = "ex1", ["on"] = Flawless.Text(since.AddDays(dice.One(-1, 0, 1))), ["grounds"] = "repaired and examined",
+            ["item"] = item,
+            ["by"] = "ex1",
+            ["on"] = Flawless.Text(since.AddDays(dice.One(-1, 0, 1))),
+            ["grounds"] = "repaired and examined",
         };
         if (document is not null)
         {

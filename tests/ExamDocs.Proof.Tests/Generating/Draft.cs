@@ -32,11 +32,16 @@ public sealed class Draft
     public JsonObject Item(int index) => Items[index]!.AsObject();
 
     /// <summary>The examination of that item made at this visit, or a new one where a slip has taken it away.</summary>
-    public JsonObject Exam(int index) => Examinations.Select(e => e!.AsObject())
-        .FirstOrDefault(e => (string?)e["item"] == Id(index) && e["examinedOn"] is null) ?? [];
+    public JsonObject Exam(int index) =>
+        Examinations.Select(e => e!.AsObject()).FirstOrDefault(e => (string?)e["item"] == Id(index) && e["examinedOn"] is null) ?? [];
 
-    public JsonObject Limit(int index) => Limits.Select(l => l!.AsObject())
-        .FirstOrDefault(l => (string?)l["maker"] == (string?)Item(index)["maker"] && (string?)l["model"] == (string?)Item(index)["model"]) ?? [];
+    public JsonObject Limit(int index) =>
+        Limits
+            .Select(l => l!.AsObject())
+            .FirstOrDefault(l =>
+                (string?)l["maker"] == (string?)Item(index)["maker"] && (string?)l["model"] == (string?)Item(index)["model"]
+            )
+        ?? [];
 
     public string Id(int index) => (string?)Item(index)["id"] ?? "";
 

@@ -12,10 +12,24 @@ internal static class Flawless
     public static Draft Make(Dice dice)
     {
         var on = dice.Chance(25)
-            ? dice.One(new DateOnly(2024, 2, 29), new DateOnly(2025, 8, 31), new DateOnly(2025, 2, 28), new DateOnly(2026, 12, 31), new DateOnly(2024, 8, 30))
+            ? dice.One(
+                new DateOnly(2024, 2, 29),
+                new DateOnly(2025, 8, 31),
+                new DateOnly(2025, 2, 28),
+                new DateOnly(2026, 12, 31),
+                new DateOnly(2024, 8, 30)
+            )
             : new DateOnly(2024, 1, 1).AddDays(dice.Below(1200));
         var lifting = !dice.Chance(20);
-        var draft = new Draft { Record = Empty(on, lifting ? dice.One("gb-loler", "gb-loler", "ni-loler", "eu-en365", "de", "fr", "fr", "au-nz", "us") : "gb-wah"), On = on, AsOf = on.AddDays(3) };
+        var draft = new Draft
+        {
+            Record = Empty(
+                on,
+                lifting ? dice.One("gb-loler", "gb-loler", "ni-loler", "eu-en365", "de", "fr", "fr", "au-nz", "us") : "gb-wah"
+            ),
+            On = on,
+            AsOf = on.AddDays(3),
+        };
         var count = dice.Between(1, 5);
         for (var index = 0; index < count; index++)
         {
@@ -29,7 +43,12 @@ internal static class Flawless
     public static Draft Many(Dice dice, int count, string? category = null)
     {
         var on = new DateOnly(2024, 1, 1).AddDays(dice.Below(1200));
-        var draft = new Draft { Record = Empty(on, "gb-loler"), On = on, AsOf = on.AddDays(3) };
+        var draft = new Draft
+        {
+            Record = Empty(on, "gb-loler"),
+            On = on,
+            AsOf = on.AddDays(3),
+        };
         for (var index = 0; index < count; index++)
         {
             AddItem(draft, dice, index, true, category);
@@ -40,25 +59,39 @@ internal static class Flawless
 
     public static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    public static JsonObject Examination(string item, Kind kind, Dice dice) => new()
-    {
-        ["item"] = item, ["examiner"] = "ex1", ["basis"] = "six-month",
-        ["observations"] = new JsonArray([.. kind.Criteria.Values.Where(c => c.Required || dice.Chance(50))
-            .Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" })]),
-        ["conclusion"] = "fit",
-    };
-
-    private static JsonObject Empty(DateOnly on, string regime) => new()
-    {
-        ["format"] = "examdocs/1",
-        ["visit"] = new JsonObject
+    public static JsonObject Examination(string item, Kind kind, Dice dice) =>
+        new()
         {
-            ["reference"] = "V-1", ["regime"] = regime, ["employer"] = Party("Alderwick Trees"), ["premises"] = Party("Alderwick yard"),
-            ["enforcingAuthority"] = Party("An authority"), ["examinedOn"] = Text(on), ["reportedOn"] = Text(on.AddDays(2)),
-        },
-        ["people"] = new JsonArray(Person("ex1", true), Person("ex2", false)),
-        ["items"] = new JsonArray(), ["limits"] = new JsonArray(), ["examinations"] = new JsonArray(),
-    };
+            ["item"] = item,
+            ["examiner"] = "ex1",
+            ["basis"] = "six-month",
+            ["observations"] = new JsonArray([
+                .. kind
+                    .Criteria.Values.Where(c => c.Required || dice.Chance(50))
+                    .Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" }),
+            ]),
+            ["conclusion"] = "fit",
+        };
+
+    private static JsonObject Empty(DateOnly on, string regime) =>
+        new()
+        {
+            ["format"] = "examdocs/1",
+            ["visit"] = new JsonObject
+            {
+                ["reference"] = "V-1",
+                ["regime"] = regime,
+                ["employer"] = Party("Alderwick Trees"),
+                ["premises"] = Party("Alderwick yard"),
+                ["enforcingAuthority"] = Party("An authority"),
+                ["examinedOn"] = Text(on),
+                ["reportedOn"] = Text(on.AddDays(2)),
+            },
+            ["people"] = new JsonArray(Person("ex1", true), Person("ex2", false)),
+            ["items"] = new JsonArray(),
+            ["limits"] = new JsonArray(),
+            ["examinations"] = new JsonArray(),
+        };
 
     public static JsonObject Party(string name) => new() { ["name"] = name, ["address"] = "1 Some Lane, Norshire" };
 
@@ -66,7 +99,10 @@ internal static class Flawless
     {
         JsonObject person = new()
         {
-            ["id"] = id, ["name"] = "Person " + id, ["address"] = "2 Some Lane, Norshire", ["qualifications"] = "Guild examiner",
+            ["id"] = id,
+            ["name"] = "Person " + id,
+            ["address"] = "2 Some Lane, Norshire",
+            ["qualifications"] = "Guild examiner",
             ["selfEmployed"] = selfEmployed,
         };
         if (!selfEmployed)
@@ -79,16 +115,29 @@ internal static class Flawless
 
     private static void AddItem(Draft draft, Dice dice, int index, bool lifting, string? only = null)
     {
-        var category = only is not null ? only : lifting ? dice.Of(Categories) : dice.One("helmet", dice.Of(Categories));
+        var category =
+            only is not null ? only
+            : lifting ? dice.Of(Categories)
+            : dice.One("helmet", dice.Of(Categories));
         var made = draft.On.AddDays(-dice.Between(400, 1400));
         var used = made.AddDays(dice.Between(20, 200));
         JsonObject item = new()
         {
-            ["id"] = $"K-{index}", ["category"] = category, ["description"] = "Some kit", ["maker"] = "Maker " + index, ["model"] = "Model",
-            ["partNumber"] = "P-" + index, ["serial"] = "S-" + index, ["manufactured"] = Text(made), ["purchased"] = Text(made.AddDays(10)),
-            ["firstUsed"] = Text(used), ["safeWorkingLoad"] = new JsonObject { ["value"] = 140, ["unit"] = "kg" },
-            ["lastExamined"] = Text(draft.On.AddDays(-150)), ["status"] = "in-use",
-            ["purpose"] = lifting && category != "helmet" ? dice.One("lifts-persons", "accessory", "other", "lifts-persons") : "fall-arrest-only",
+            ["id"] = $"K-{index}",
+            ["category"] = category,
+            ["description"] = "Some kit",
+            ["maker"] = "Maker " + index,
+            ["model"] = "Model",
+            ["partNumber"] = "P-" + index,
+            ["serial"] = "S-" + index,
+            ["manufactured"] = Text(made),
+            ["purchased"] = Text(made.AddDays(10)),
+            ["firstUsed"] = Text(used),
+            ["safeWorkingLoad"] = new JsonObject { ["value"] = 140, ["unit"] = "kg" },
+            ["lastExamined"] = Text(draft.On.AddDays(-150)),
+            ["status"] = "in-use",
+            ["purpose"] =
+                lifting && category != "helmet" ? dice.One("lifts-persons", "accessory", "other", "lifts-persons") : "fall-arrest-only",
         };
         if (index > 0 && only is null && dice.Chance(60))
         {
@@ -105,7 +154,10 @@ internal static class Flawless
 
         if (dice.Chance(20))
         {
-            examination["exposure"] = new JsonObject { ["use"] = dice.One("daily", "arduous, in sandy ground", "Arduous", "hand-powered winch", "power-driven winch") };
+            examination["exposure"] = new JsonObject
+            {
+                ["use"] = dice.One("daily", "arduous, in sandy ground", "Arduous", "hand-powered winch", "power-driven winch"),
+            };
         }
 
         Base(dice, item, examination);
@@ -121,7 +173,12 @@ internal static class Flawless
         else if (dice.Chance(10))
         {
             examination["basis"] = "scheme";
-            examination["scheme"] = new JsonObject { ["reference"] = "SC-1", ["author"] = "Person ex1", ["months"] = dice.Between(1, 6) };
+            examination["scheme"] = new JsonObject
+            {
+                ["reference"] = "SC-1",
+                ["author"] = "Person ex1",
+                ["months"] = dice.Between(1, 6),
+            };
         }
     }
 
@@ -129,8 +186,14 @@ internal static class Flawless
     {
         JsonObject limit = new()
         {
-            ["maker"] = "Maker " + index, ["model"] = "Model",
-            ["source"] = new JsonObject { ["title"] = "Instructions", ["revision"] = "1", ["page"] = "2" },
+            ["maker"] = "Maker " + index,
+            ["model"] = "Model",
+            ["source"] = new JsonObject
+            {
+                ["title"] = "Instructions",
+                ["revision"] = "1",
+                ["page"] = "2",
+            },
             [dice.One("maxUseYears", "maxAgeYears")] = dice.Between(8, 12),
         };
         if (dice.Chance(40))

@@ -3,7 +3,14 @@ namespace ExamDocs.Proof.Tests.Generating;
 /// <summary>Makes the record of a seed: a flawless one with up to four changes.</summary>
 public static class Generator
 {
-    private static readonly Slip[] Slips = [.. AnswerSlips.All, .. TimeSlips.All, .. AssemblySlips.All, .. WordSlips.All, .. LimitSlips.All];
+    private static readonly Slip[] Slips =
+    [
+        .. AnswerSlips.All,
+        .. TimeSlips.All,
+        .. AssemblySlips.All,
+        .. WordSlips.All,
+        .. LimitSlips.All,
+    ];
 
     private static readonly Slip[] Weighted = [.. Slips.SelectMany(slip => Enumerable.Repeat(slip, slip.Weight))];
 

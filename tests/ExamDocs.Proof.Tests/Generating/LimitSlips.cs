@@ -10,7 +10,9 @@ internal static class LimitSlips
     public static readonly Slip[] All =
     [
         new("limits that differ by part number", 5, ByPart),
-        new("its part number otherwise", 2, (draft, dice, i) => draft.Item(i)["partNumber"] = dice.One("", "Z-98", Respelt(dice, (string?)draft.Item(i)["partNumber"] ?? "P-0"))),
+        new("its part number otherwise", 2, (draft, dice, i) =>
+            draft.Item(i)["partNumber"] = dice.One("", "Z-98", Respelt(dice, (string?)draft.Item(i)["partNumber"] ?? "P-0"))
+        ),
         new("a name spelt otherwise", 2, (draft, dice, i) =>
         {
             var entry = dice.One(draft.Item(i), draft.Limit(i));
@@ -18,7 +20,9 @@ internal static class LimitSlips
             entry[name] = Respelt(dice, (string?)entry[name] ?? "Model");
         }),
         new("a name misspelt", 3, Misspelt),
-        new("a law of its own", 3, (draft, dice, i) => draft.Exam(i)["regime"] = dice.One("gb-loler", "ni-loler", "gb-wah", "eu-en365", "de", "fr", "au-nz", "us")),
+        new("a law of its own", 3, (draft, dice, i) =>
+            draft.Exam(i)["regime"] = dice.One("gb-loler", "ni-loler", "gb-wah", "eu-en365", "de", "fr", "au-nz", "us")
+        ),
         new("never used, and exposed", 2, (draft, dice, i) =>
         {
             draft.Item(i).Remove("firstUsed");
@@ -29,8 +33,15 @@ internal static class LimitSlips
     ];
 
     /// <summary>The same to a reader who does not mind capitals, blanks and separators.</summary>
-    public static string Respelt(Dice dice, string name) => dice.One(
-        name.ToUpperInvariant(), name.ToLowerInvariant(), name.Replace('-', ' '), name.Replace(' ', '_'), name + " ", name.Replace("-", ". ", StringComparison.Ordinal));
+    public static string Respelt(Dice dice, string name) =>
+        dice.One(
+            name.ToUpperInvariant(),
+            name.ToLowerInvariant(),
+            name.Replace('-', ' '),
+            name.Replace(' ', '_'),
+            name + " ",
+            name.Replace("-", ". ", StringComparison.Ordinal)
+        );
 
     private static void ByPart(Draft draft, Dice dice, int item)
     {
@@ -89,7 +100,15 @@ internal static class LimitSlips
         var entry = dice.One(draft.Item(item), draft.Limit(item));
         var name = dice.One("maker", "model");
         var typed = (string?)entry[name] ?? "Model";
-        entry[name] = dice.One("", typed[..^1], typed.Insert(2, "x"), typed.Replace("od", "do", StringComparison.Ordinal), "Something else", typed + " 5", typed.Replace('l', '1'));
+        entry[name] = dice.One(
+            "",
+            typed[..^1],
+            typed.Insert(2, "x"),
+            typed.Replace("od", "do", StringComparison.Ordinal),
+            "Something else",
+            typed + " 5",
+            typed.Replace('l', '1')
+        );
         if (dice.Chance(50))
         {
             draft.Item(item)["obsoleteOn"] = draft.On.AddDays(dice.Between(20, 900)).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -19,22 +19,46 @@ internal static class TimeSlips
         new("stored long before first use", 2, Stored),
         new("obsolete soon", 3, (draft, dice, i) => draft.Item(i)["obsoleteOn"] = Near(draft, dice)),
         new("instructions not to be had", 2, Unobtainable),
-        new("no limit", 1, (draft, dice, i) => { Untimed(draft, i); draft.Limit(i)["noLimit"] = true; }),
+        new("no limit", 1, (draft, dice, i) =>
+        {
+            Untimed(draft, i);
+            draft.Limit(i)["noLimit"] = true;
+        }),
         new("no duration", 2, (draft, _, i) => Untimed(draft, i)),
         new("no limits at all", 1, (draft, _, i) => draft.Limits.Remove(draft.Limit(i))),
         new("a date less precise", 3, LessPrecise),
         new("a date missing", 2, (draft, dice, i) => draft.Item(i).Remove(dice.One("manufactured", "firstUsed", "purchased"))),
-        new("dates missing", 1, (draft, _, i) => { draft.Item(i).Remove("manufactured"); draft.Item(i).Remove("firstUsed"); }),
-        new("never used", 1, (draft, _, i) => { draft.Item(i).Remove("firstUsed"); draft.Item(i)["neverUsed"] = true; }),
-        new("cleanings", 1, (draft, dice, i) => { draft.Limit(i)["maxCleanings"] = 10; draft.Item(i)["cleanings"] = dice.Between(9, 11); }),
+        new("dates missing", 1, (draft, _, i) =>
+        {
+            draft.Item(i).Remove("manufactured");
+            draft.Item(i).Remove("firstUsed");
+        }),
+        new("never used", 1, (draft, _, i) =>
+        {
+            draft.Item(i).Remove("firstUsed");
+            draft.Item(i)["neverUsed"] = true;
+        }),
+        new("cleanings", 1, (draft, dice, i) =>
+        {
+            draft.Limit(i)["maxCleanings"] = 10;
+            draft.Item(i)["cleanings"] = dice.Between(9, 11);
+        }),
         new("cleanings not counted", 1, (draft, _, i) => draft.Limit(i)["maxCleanings"] = 10),
         new("an event", 1, Event),
         new("the maker's interval", 2, (draft, dice, i) => draft.Limit(i)["intervalMonths"] = dice.Between(1, 14)),
-        new("the examiner's next date", 2, (draft, dice, i) => draft.Exam(i)["nextBy"] = Flawless.Text(draft.On.AddDays(dice.One(-1, 0, 1, 30, 100, 181, 250)))),
-        new("arduous use", 1, (draft, dice, i) => draft.Exam(i)["exposure"] = new JsonObject { ["use"] = dice.One("arduous, daily", "weekly") }),
-        new("another purpose", 2, (draft, dice, i) => draft.Item(i)["purpose"] = dice.One("lifts-persons", "accessory", "other", "", "fall-arrest-only")),
+        new("the examiner's next date", 2, (draft, dice, i) =>
+            draft.Exam(i)["nextBy"] = Flawless.Text(draft.On.AddDays(dice.One(-1, 0, 1, 30, 100, 181, 250)))
+        ),
+        new("arduous use", 1, (draft, dice, i) =>
+            draft.Exam(i)["exposure"] = new JsonObject { ["use"] = dice.One("arduous, daily", "weekly") }
+        ),
+        new("another purpose", 2, (draft, dice, i) =>
+            draft.Item(i)["purpose"] = dice.One("lifts-persons", "accessory", "other", "", "fall-arrest-only")
+        ),
         new("examined on a day of its own", 1, OwnDay),
-        new("dates out of order", 1, (draft, dice, i) => draft.Item(i)["manufactured"] = Flawless.Text(draft.On.AddDays(dice.One(-1, 0, 1, 400)))),
+        new("dates out of order", 1, (draft, dice, i) =>
+            draft.Item(i)["manufactured"] = Flawless.Text(draft.On.AddDays(dice.One(-1, 0, 1, 400)))
+        ),
     ];
 
     /// <summary>Near the day examined, or near the day of the next examination.</summary>

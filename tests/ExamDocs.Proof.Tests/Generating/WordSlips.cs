@@ -11,11 +11,16 @@ internal static class WordSlips
         new("a word of the item misspelt", 1, (draft, dice, i) => draft.Item(i)[dice.One("purpose", "status")] = "in-ues"),
         new("a category misspelt", 1, (draft, _, i) => draft.Item(i)["category"] = "harnes"),
         new("a word of the examination misspelt", 1, (draft, dice, i) => draft.Exam(i)[dice.One("basis", "regime")] = "monthly"),
-        new("an examiner that there is not", 1, (draft, dice, i) => draft.Exam(i)[dice.One("examiner", "author", "authenticatedBy")] = "ex9"),
+        new("an examiner that there is not", 1, (draft, dice, i) =>
+            draft.Exam(i)[dice.One("examiner", "author", "authenticatedBy")] = "ex9"
+        ),
         new("another examiner", 1, (draft, dice, i) => draft.Exam(i)[dice.One("examiner", "author", "authenticatedBy")] = "ex2"),
         new("a person's particular missing", 1, (draft, dice, _) =>
-            draft.People[1]!.AsObject().Remove(dice.One("name", "address", "qualifications", "employer"))),
-        new("an item's particular missing", 1, (draft, dice, i) => draft.Item(i).Remove(dice.One("description", "serial", "safeWorkingLoad", "model"))),
+            draft.People[1]!.AsObject().Remove(dice.One("name", "address", "qualifications", "employer"))
+        ),
+        new("an item's particular missing", 1, (draft, dice, i) =>
+            draft.Item(i).Remove(dice.One("description", "serial", "safeWorkingLoad", "model"))
+        ),
         new("a visit's particular missing", 1, Visit),
         new("an id twice", 1, (draft, dice, i) => draft.Item(i)["id"] = draft.Id(dice.Below(draft.Count))),
     ];

@@ -4,7 +4,9 @@ using ExamDocs.Proof.Tests.Histories.Making;
 
 namespace ExamDocs.Proof.Tests.Histories;
 
-/// <summary>Holds many histories of the programme against the second evaluator, and says where they differ. The programme is never kinder.</summary>
+/// <summary>
+/// Holds many histories of the programme against the second evaluator, and says where they differ. The programme is never kinder.
+/// </summary>
 internal sealed class Agreement
 {
     private static readonly string[] Codes = ["W1", "W2", "W3", "W4", "W6", "W8", "W9", "W10", "W11", "U1", "U3", "U6", "D1", "D3"];
@@ -33,10 +35,20 @@ internal sealed class Agreement
     {
         Agreement agreement = new();
         Parallel.For(1L, histories + 1L, seed => agreement.Count(seed, Beside.Of(Chronicle.Of(seed, prints), () => programme(seed, 0))));
-        Console.WriteLine($"{histories} histories: " + string.Join(", ", agreement._seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}")));
-        Assert.True(agreement.Of("passes") == 0 && agreement.Of("only held") * 1000L <= Math.Max(1000, histories * MostHeld)
-            && agreement.Of("disagreements") * 100L <= histories * MostStricter, agreement.Report(prints, programme, shown));
-        Assert.True(agreement.Of("exact") * 5L >= (agreement.Of("exact") + agreement.Of("lenient")) * 4L, "Fewer than four of five were compared exactly.");
+        Console.WriteLine(
+            $"{histories} histories: "
+                + string.Join(", ", agreement._seen.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {s.Value}"))
+        );
+        Assert.True(
+            agreement.Of("passes") == 0
+                && agreement.Of("only held") * 1000L <= Math.Max(1000, histories * MostHeld)
+                && agreement.Of("disagreements") * 100L <= histories * MostStricter,
+            agreement.Report(prints, programme, shown)
+        );
+        Assert.True(
+            agreement.Of("exact") * 5L >= (agreement.Of("exact") + agreement.Of("lenient")) * 4L,
+            "Fewer than four of five were compared exactly."
+        );
         Assert.All(histories >= 200 ? Codes : [], code => Assert.True(agreement.Of(code) > 0, $"{code} was not seen."));
     }
 
@@ -89,14 +101,20 @@ internal sealed class Agreement
 
     private string Report(bool prints, Func<long, int, IHistoryRunner> programme, int shown)
     {
-        StringBuilder text = new($"{_disagreements.Count} kinds of disagreement, in {Of("disagreements")} histories; the programme lets pass {Of("passes")}, and only holds {Of("only held")}\n");
-        text.AppendJoin('\n', _disagreements.OrderByDescending(d => Of(d.Key)).Select(d => $"{d.Key}: {Of(d.Key)} times, seed {d.Value}")).AppendLine();
+        StringBuilder text = new(
+            $"{_disagreements.Count} kinds of disagreement, in {Of("disagreements")} histories; the programme lets pass "
+                + $"{Of("passes")}, and only holds {Of("only held")}\n"
+        );
+        text.AppendJoin('\n', _disagreements.OrderByDescending(d => Of(d.Key)).Select(d => $"{d.Key}: {Of(d.Key)} times, seed {d.Value}"))
+            .AppendLine();
         foreach (var (kind, seed) in _disagreements.OrderByDescending(d => Of(d.Key)).Take(shown))
         {
             var attempt = 0;
             var small = Shrinking.Smallest(Chronicle.Of(seed, prints), history => First(history)?.Kind == kind);
             var pairs = Pairs(small);
-            text.AppendLine($"--- {kind} ({Of(kind)} times)\nseed {seed}: {pairs.FirstOrDefault(pair => !pair.Agrees)}\n{Summary.Of(small)}before it:");
+            text.AppendLine(
+                $"--- {kind} ({Of(kind)} times)\nseed {seed}: {pairs.FirstOrDefault(pair => !pair.Agrees)}\n{Summary.Of(small)}before it:"
+            );
             text.AppendJoin('\n', pairs.TakeWhile(pair => pair.Agrees)).AppendLine();
 
             Beside? First(IReadOnlyList<Run> history) => Pairs(history).FirstOrDefault(pair => !pair.Agrees);

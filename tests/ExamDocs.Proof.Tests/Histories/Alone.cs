@@ -10,8 +10,11 @@ internal static class Alone
     {
         kit.End = LifeRules.End(kit);
         HashSet<string> codes = [.. kit.Codes, .. LifeRules.Uncounted(kit)];
-        if (Errors.OfVisit(record.Member("visit") ?? default) || Errors.OfItem(kit, record)
-            || (kit.Element.Text("serial") ?? kit.Element.Text("ownersMark")) is null)
+        if (
+            Errors.OfVisit(record.Member("visit") ?? default)
+            || Errors.OfItem(kit, record)
+            || (kit.Element.Text("serial") ?? kit.Element.Text("ownersMark")) is null
+        )
         {
             codes.Add("U3");
         }

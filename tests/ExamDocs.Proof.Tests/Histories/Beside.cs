@@ -15,12 +15,22 @@ internal sealed record Beside(int Run, int Record, Said Second, Said Programme, 
     /// <summary>One of them knows of something that the other has no check for: then the programme may be stricter.</summary>
     public bool IsLenient => Second.Unsure || Programme.Unsure || RestsOnUnsure;
 
-    public bool Agrees => IsLenient ? Rank(Programme) >= Rank(Second) : Second.Outcome == Programme.Outcome
-        && Second.Until == Programme.Until && Second.Next == Programme.Next && Found(Second) == Found(Programme);
+    public bool Agrees =>
+        IsLenient
+            ? Rank(Programme) >= Rank(Second)
+            : Second.Outcome == Programme.Outcome
+                && Second.Until == Programme.Until
+                && Second.Next == Programme.Next
+                && Found(Second) == Found(Programme);
 
     /// <summary>The programme says better of it than the second evaluator, or gives it longer.</summary>
-    public bool IsKinder => Rank(Programme) < Rank(Second)
-        || (Rank(Programme) == Rank(Second) && Programme.IsForUse && (IsLonger(Programme.Until, Second.Until) || IsLonger(Programme.Next, Second.Next)));
+    public bool IsKinder =>
+        Rank(Programme) < Rank(Second)
+        || (
+            Rank(Programme) == Rank(Second)
+            && Programme.IsForUse
+            && (IsLonger(Programme.Until, Second.Until) || IsLonger(Programme.Next, Second.Next))
+        );
 
     /// <summary>They give one reason in other codes.</summary>
     public bool IsInOtherCodes => !IsLenient && Second.Deciding != Programme.Deciding;
@@ -28,7 +38,8 @@ internal sealed record Beside(int Run, int Record, Said Second, Said Programme, 
     /// <summary>Disagreements alike are one kind.</summary>
     public string Kind => $"{Second.Outcome} {Second.Deciding} | {Programme.Outcome} {Programme.Deciding}{(IsLenient ? " (lenient)" : "")}";
 
-    public override string ToString() => $"run {Run + 1} record {Record + 1} {Second.Item}\n  second    {Text(Second)}\n  programme {Text(Programme)} {Programme.Words}";
+    public override string ToString() =>
+        $"run {Run + 1} record {Record + 1} {Second.Item}\n  second    {Text(Second)}\n  programme {Text(Programme)} {Programme.Words}";
 
     /// <summary>Both on every item of every record.</summary>
     public static IEnumerable<Beside> Of(IReadOnlyList<Run> history, Func<IHistoryRunner> programme)
@@ -41,7 +52,12 @@ internal sealed record Beside(int Run, int Record, Said Second, Said Programme, 
         {
             var (ours, theirs) = (second.Run(history[run]), first.Run(history[run]));
             isUnsure |= theirs.Concat(ours).SelectMany(record => record).Any(said => said.Unsure);
-            pairs.AddRange(ours.SelectMany((record, at) => record.Zip(theirs[at], (a, b) => new Beside(run, at, a, b, isUnsure && (b.Asked || b.Codes.Contains("U6"))))));
+            pairs.AddRange(
+                ours.SelectMany(
+                    (record, at) =>
+                        record.Zip(theirs[at], (a, b) => new Beside(run, at, a, b, isUnsure && (b.Asked || b.Codes.Contains("U6"))))
+                )
+            );
         }
 
         return pairs;
@@ -53,7 +69,9 @@ internal sealed record Beside(int Run, int Record, Said Second, Said Programme, 
 
     private static int Rank(Said said) => Array.IndexOf(FromBest, said.Outcome);
 
-    private static string Text(Said said) => $"{said.Outcome} until {Text(said.Until)} next {Text(said.Next)} because {string.Join(' ', said.Codes.Order(StringComparer.Ordinal))}{(said.Asked ? " (asked)" : "")}";
+    private static string Text(Said said) =>
+        $"{said.Outcome} until {Text(said.Until)} next {Text(said.Next)} because "
+        + $"{string.Join(' ', said.Codes.Order(StringComparer.Ordinal))}{(said.Asked ? " (asked)" : "")}";
 
     private static string Text(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "-";
 }

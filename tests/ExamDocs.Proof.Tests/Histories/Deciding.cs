@@ -49,13 +49,22 @@ internal sealed class Deciding
     private Finding OfItself(Row row)
     {
         var thing = _things.Of(row);
-        Finding found = new() { Codes = [.. row.Own], Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) || _things.IsDoubled(thing) };
+        Finding found = new()
+        {
+            Codes = [.. row.Own],
+            Unsure = _things.NamesNothing(row) || _holds.HasIdleRelease(row) || _things.IsDoubled(thing),
+        };
         IReadOnlyList<int> inherited = [thing, .. _things.Besides(thing)];
-        var open = inherited.SelectMany(t => _holds.Open(t, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')))
-            .Where(hold => !_things.AreTwo(row, hold.Row)).Concat(_holds.Typed(row)).ToList();
+        var open = inherited
+            .SelectMany(t => _holds.Open(t, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')))
+            .Where(hold => !_things.AreTwo(row, hold.Row))
+            .Concat(_holds.Typed(row))
+            .ToList();
         found.Open.AddRange(open.Select(hold => hold.Day));
-        found.Never = row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind)
-            || row.Own.Overlaps(["W5", "W7"]) || open.Exists(hold => hold.Never || hold.Codes.Overlaps(["W5", "W7", "W11"]));
+        found.Never =
+            row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind)
+            || row.Own.Overlaps(["W5", "W7"])
+            || open.Exists(hold => hold.Never || hold.Codes.Overlaps(["W5", "W7", "W11"]));
         found.IsHeldByVersion = open.Exists(hold => hold.IsVersionOf(_own));
         found.Codes.UnionWith(open.Exists(hold => !hold.IsVersionOf(_own)) ? ["W10"] : []);
         found.Codes.UnionWith(row.Destroyed || inherited.Any(t => _holds.IsDestroyed(t, row)) ? ["W11"] : []);
@@ -88,7 +97,13 @@ internal sealed class Deciding
         NotPermitted(row, found, day);
         List<PartState> parts = [.. InRecord(row, thing, day), .. Elsewhere(thing, day).Select(part => StateOf(part, row, [thing]))];
         found.BadParts.AddRange(parts.Where(part => part.IsBad).Select(part => part.Rows));
-        found.Codes.UnionWith(parts.SelectMany(part => part.IsBad ? ["W9"] : part.IsUnsettled ? new[] { "U6" } : []));
+        found.Codes.UnionWith(
+            parts.SelectMany(part =>
+                part.IsBad ? ["W9"]
+                : part.IsUnsettled ? new[] { "U6" }
+                : []
+            )
+        );
         found.Codes.UnionWith(found.IsHeldByVersion && !found.Codes.Any(code => code[0] == 'W') ? ["W10"] : []);
         found.Unsure |= parts.Exists(part => part.IsUnsure);
         Conclude(row, found, parts);
@@ -105,30 +120,52 @@ internal sealed class Deciding
     }
 
     /// <summary>Where it names a whole that nobody knows, its place is not known.</summary>
-    private IReadOnlySet<int> Wholes(Row part, DateOnly day) => part.FittedTo is not null && _things.Named(part.FittedTo, _own).Count == 0
-        && _found[part].Open.Count == 0 ? new HashSet<int>() : _fitted.WholesOf(_things.Of(part), day,
-        [.. _found[part].Open, .. _found[part].Withdrawn ? [part.Day] : Array.Empty<DateOnly>()]);
+    private IReadOnlySet<int> Wholes(Row part, DateOnly day) =>
+        part.FittedTo is not null && _things.Named(part.FittedTo, _own).Count == 0 && _found[part].Open.Count == 0
+            ? new HashSet<int>()
+            : _fitted.WholesOf(
+                _things.Of(part),
+                day,
+                [.. _found[part].Open, .. _found[part].Withdrawn ? [part.Day] : Array.Empty<DateOnly>()]
+            );
 
-    private IEnumerable<int> Elsewhere(int whole, DateOnly day) => _fitted.Parts.Where(part =>
-        !_own.Rows.Any(row => _things.Of(row) == part)
-        && _fitted.WholesOf(part, day, [.. _holds.Open(part, day).Select(hold => hold.Day)]).Contains(whole)).ToList();
+    private IEnumerable<int> Elsewhere(int whole, DateOnly day) =>
+        _fitted
+            .Parts.Where(part =>
+                !_own.Rows.Any(row => _things.Of(row) == part)
+                && _fitted.WholesOf(part, day, [.. _holds.Open(part, day).Select(hold => hold.Day)]).Contains(whole)
+            )
+            .ToList();
 
     /// <summary>A part that this record does not have.</summary>
     private PartState StateOf(int part, Row whole, IReadOnlyList<int> above)
     {
         var rows = _things.With[part].Where(row => row.Said is not null).OrderBy(row => row.Day).ToList();
         var latest = _things.Latest(part, _sheets, _own);
-        if (_holds.Open(part, whole.Examined ? whole.Day : null).Count > 0 || _holds.IsDestroyed(part) || (rows.Count > 0 && !Renewing.IsPermitted(rows[^1].Kit, whole.Kit)))
+        if (
+            _holds.Open(part, whole.Examined ? whole.Day : null).Count > 0
+            || _holds.IsDestroyed(part)
+            || (rows.Count > 0 && !Renewing.IsPermitted(rows[^1].Kit, whole.Kit))
+        )
         {
             return new PartState(rows, true, false, null, null, false);
         }
 
-        List<PartState> below = [.. Elsewhere(part, Later(whole.Day, _own.Day)).Where(p => !above.Contains(p)).Select(p => StateOf(p, whole, [.. above, part]))];
+        List<PartState> below =
+        [
+            .. Elsewhere(part, Later(whole.Day, _own.Day)).Where(p => !above.Contains(p)).Select(p => StateOf(p, whole, [.. above, part])),
+        ];
         var until = latest.Select(row => row.Said!.Until).Concat(below.Select(p => p.Until)).Min();
         var next = latest.Select(row => row.Said!.Next).Concat(below.Select(p => p.Next)).Min();
         var isUnsettled = rows.Count > 0 && (latest.Count == 0 || latest.Any(row => row.Said!.Outcome is "undetermined" or "withdraw"));
-        return new PartState(rows, below.Exists(p => p.IsBad), isUnsettled || below.Exists(p => p.IsUnsettled) || until < whole.Day || next < whole.Day, until, next,
-            latest.Any(row => row.Said!.Unsure));
+        return new PartState(
+            rows,
+            below.Exists(p => p.IsBad),
+            isUnsettled || below.Exists(p => p.IsUnsettled) || until < whole.Day || next < whole.Day,
+            until,
+            next,
+            latest.Any(row => row.Said!.Unsure)
+        );
     }
 
     private void NotPermitted(Row row, Finding found, DateOnly day)
@@ -136,7 +173,11 @@ internal sealed class Deciding
         foreach (var whole in Wholes(row, day).Where(whole => _fitted.IsToldBy(_things.Of(row), whole, day)))
         {
             var kit = _own.Rows.FirstOrDefault(other => other != row && _things.Of(other) == whole)?.Kit
-                ?? _things.With[whole].Where(other => other.Sheet != _own && !_things.IsReplaced(other, _sheets)).MaxBy(other => other.Sheet.Day)?.Kit;
+                ?? _things
+                    .With[whole]
+                    .Where(other => other.Sheet != _own && !_things.IsReplaced(other, _sheets))
+                    .MaxBy(other => other.Sheet.Day)
+                    ?.Kit;
             found.Codes.UnionWith(kit is null || Renewing.IsPermitted(row.Kit, kit) ? [] : ["W8"]);
         }
     }
@@ -148,11 +189,18 @@ internal sealed class Deciding
             return;
         }
 
-        var d1 = row.Kit.Examination!.Value.List("defects").Where(defect => defect.Text("danger") == "later")
-            .Select(defect => defect.Day("becomesDangerOn")?.AddDays(-1)).Min();
+        var d1 = row
+            .Kit.Examination!.Value.List("defects")
+            .Where(defect => defect.Text("danger") == "later")
+            .Select(defect => defect.Day("becomesDangerOn")?.AddDays(-1))
+            .Min();
         var d2 = row.Kit.End < row.Kit.OwnNext || row.Kit.OwnNext is null ? row.Kit.End : null;
         var d3 = parts.Select(part => part.Until).Min();
-        found.Codes.UnionWith([.. d1 is null ? [] : new[] { "D1" }, .. d2 is null ? [] : new[] { "D2" }, .. d3 is null ? [] : new[] { "D3" }]);
+        found.Codes.UnionWith([
+            .. d1 is null ? [] : new[] { "D1" },
+            .. d2 is null ? [] : new[] { "D2" },
+            .. d3 is null ? [] : new[] { "D3" },
+        ]);
         found.Until = Days.Earliest([d1, d2, d3]);
         found.Next = parts.Select(part => part.Next).Append(row.Kit.OwnNext).Min();
     }
@@ -160,10 +208,16 @@ internal sealed class Deciding
     private Said ToSaid(Row row)
     {
         var found = _found[row];
-        var outcome = found.Withdrawn ? "withdraw" : found.Undetermined ? "undetermined" : found.Until is null ? "fit" : "fit-until";
+        var outcome =
+            found.Withdrawn ? "withdraw"
+            : found.Undetermined ? "undetermined"
+            : found.Until is null ? "fit"
+            : "fit-until";
         return new Said(row.Kit.Id, outcome, found.Until, found.Next, found.Codes, found.Unsure)
         {
-            Never = found.Never || found.Codes.Contains("W11"), Asked = found.Asked, BadParts = found.BadParts,
+            Never = found.Never || found.Codes.Contains("W11"),
+            Asked = found.Asked,
+            BadParts = found.BadParts,
         };
     }
 

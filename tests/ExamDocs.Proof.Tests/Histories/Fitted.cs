@@ -23,8 +23,11 @@ internal sealed class Fitted
         HashSet<int> wholes = [.. Now(part, day)];
         foreach (var then in withdrawnOn)
         {
-            wholes.UnionWith(Now(part, then).Concat(_facts[part].Where(f => f.On && f.Day >= then).Select(f => f.Whole))
-                .Where(whole => !IsTakenOff(part, whole, then, day)));
+            wholes.UnionWith(
+                Now(part, then)
+                    .Concat(_facts[part].Where(f => f.On && f.Day >= then).Select(f => f.Whole))
+                    .Where(whole => !IsTakenOff(part, whole, then, day))
+            );
         }
 
         return wholes;
@@ -33,8 +36,16 @@ internal sealed class Fitted
     /// <summary>The row says that it is on a whole which the latest word before took it off.</summary>
     public bool IsPutBack(Row row, int whole)
     {
-        var others = _facts[_things.Of(row)].Where(f => f.Day <= row.Sheet.Day && !(f.Named is { } named && _things.AreTwo(row, named)) && (f.Row is null || !IsOwn(f.Row.Sheet, row.Sheet))).ToList();
-        return others.Count > 0 && others.Max(f => f.Day) is var last && others.Exists(f => f.Day == last && !f.On && f.Whole == whole)
+        var others = _facts[_things.Of(row)]
+            .Where(f =>
+                f.Day <= row.Sheet.Day
+                && !(f.Named is { } named && _things.AreTwo(row, named))
+                && (f.Row is null || !IsOwn(f.Row.Sheet, row.Sheet))
+            )
+            .ToList();
+        return others.Count > 0
+            && others.Max(f => f.Day) is var last
+            && others.Exists(f => f.Day == last && !f.On && f.Whole == whole)
             && !others.Exists(f => f.Day == last && f.On && f.Whole == whole);
     }
 
@@ -56,7 +67,9 @@ internal sealed class Fitted
         }
 
         var last = until.Where(f => f.On).Select(f => (DateOnly?)f.Day).Max();
-        return until.Where(f => f.On && f.Day == last && !until.Exists(off => !off.On && off.Whole == f.Whole && off.Day >= last)).Select(f => f.Whole);
+        return until
+            .Where(f => f.On && f.Day == last && !until.Exists(off => !off.On && off.Whole == f.Whole && off.Day >= last))
+            .Select(f => f.Whole);
     }
 
     private bool IsTakenOff(int part, int whole, DateOnly from, DateOnly to)
@@ -65,9 +78,10 @@ internal sealed class Fitted
         return off is not null && !_facts[part].Any(f => f.On && f.Whole == whole && f.Day > off && f.Day <= to);
     }
 
-    private IEnumerable<Fact> Said(Sheet sheet, IReadOnlyList<Sheet> sheets) => sheet.Rows
-        .Where(row => row.FittedTo is not null && !_things.IsReplaced(row, sheets))
-        .SelectMany(row => _things.Named(row.FittedTo, sheet).Select(whole => new Fact(_things.Of(row), whole, sheet.Day, true, row)));
+    private IEnumerable<Fact> Said(Sheet sheet, IReadOnlyList<Sheet> sheets) =>
+        sheet
+            .Rows.Where(row => row.FittedTo is not null && !_things.IsReplaced(row, sheets))
+            .SelectMany(row => _things.Named(row.FittedTo, sheet).Select(whole => new Fact(_things.Of(row), whole, sheet.Day, true, row)));
 
     private IEnumerable<Fact> Done(Sheet sheet) =>
         from renewal in sheet.Record.List("renewals")

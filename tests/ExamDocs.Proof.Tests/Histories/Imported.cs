@@ -14,8 +14,9 @@ internal sealed class Imported(string register, string folder) : IHistoryRunner
     public IReadOnlyList<IReadOnlyList<Said>> Run(Run run)
     {
         var paths = run.Records.Select(Write).ToList();
-        var inputs = ImportVisits.Run(paths, register, new LocalDate(run.LookedAtOn.Year, run.LookedAtOn.Month, run.LookedAtOn.Day), KnownRules.BuiltIn).Inputs
-            .ToDictionary(input => input.File, StringComparer.Ordinal);
+        var inputs = ImportVisits
+            .Run(paths, register, new LocalDate(run.LookedAtOn.Year, run.LookedAtOn.Month, run.LookedAtOn.Day), KnownRules.BuiltIn)
+            .Inputs.ToDictionary(input => input.File, StringComparer.Ordinal);
         return [.. paths.Select(path => inputs[path].Visit!.Items.Select(FromProgramme.Said).ToList())];
     }
 

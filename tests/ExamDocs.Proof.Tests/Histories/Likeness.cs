@@ -9,8 +9,13 @@ internal static class Likeness
     public static bool OwnerAgrees(Row a, Row b) => a.Owner is null || b.Owner is null || a.Owner == b.Owner;
 
     public static bool Contradicts(Row a, Row b) =>
-        Unlike(a.Category, b.Category) || MakerDiffers(a, b) || Unlike(a.Model, b.Model) || Unlike(a.PartNumber, b.PartNumber)
-        || Unlike(a.Serial, b.Serial) || Unlike(a.Mark, b.Mark) || MadeDiffers(a, b);
+        Unlike(a.Category, b.Category)
+        || MakerDiffers(a, b)
+        || Unlike(a.Model, b.Model)
+        || Unlike(a.PartNumber, b.PartNumber)
+        || Unlike(a.Serial, b.Serial)
+        || Unlike(a.Mark, b.Mark)
+        || MadeDiffers(a, b);
 
     /// <summary>It may be the same thing, and what is written does not settle it.</summary>
     /// <param name="now">The row that is looked at.</param>
@@ -22,12 +27,19 @@ internal static class Likeness
         var owners = OwnerAgrees(now, then);
         return (ids && owners && Contradicts(now, then))
             || (!ids && !isBatch && Like(now.Serial, then.Serial) && BearsOneName(now, then))
-            || (ids && !owners && !Contradicts(now, then) && (now.Serial is null || then.Serial is null || now.Maker is null || then.Maker is null));
+            || (
+                ids
+                && !owners
+                && !Contradicts(now, then)
+                && (now.Serial is null || then.Serial is null || now.Maker is null || then.Maker is null)
+            );
     }
 
     /// <summary>Something on the two tells them apart.</summary>
     public static bool MarkingDiffers(Row a, Row b) =>
-        Unlike(a.Serial, b.Serial) || Unlike(a.Mark, b.Mark) || MadeDiffers(a, b)
+        Unlike(a.Serial, b.Serial)
+        || Unlike(a.Mark, b.Mark)
+        || MadeDiffers(a, b)
         || ((MakerDiffers(a, b) || Unlike(a.Model, b.Model) || Unlike(a.PartNumber, b.PartNumber)) && !Like(a.Serial, b.Serial));
 
     public static bool SharesMarking(Row a, Row b) => Like(a.Serial, b.Serial) || Like(a.Mark, b.Mark);

@@ -30,11 +30,18 @@ internal sealed class Programme : IHistoryRunner, IKnownVisits
         {
             _known.RemoveAll(known => known.Json == visits[at].Key);
             var labels = run.Labels?[at];
-            var outcomes = KnownOutcomes.Of(decided[at].Visit)
-                .Select((outcome, item) => labels is null || outcome.Outcome != Outcome.Withdraw || item >= decided[at].Visit.Items.Count ? outcome : outcome with
-                {
-                    Documents = [new KnownDocument($"{labels}{item:00}", "quarantine-label")],
-                }).ToList();
+            var outcomes = KnownOutcomes
+                .Of(decided[at].Visit)
+                .Select(
+                    (outcome, item) =>
+                        labels is null || outcome.Outcome != Outcome.Withdraw || item >= decided[at].Visit.Items.Count
+                            ? outcome
+                            : outcome with
+                            {
+                                Documents = [new KnownDocument($"{labels}{item:00}", "quarantine-label")],
+                            }
+                )
+                .ToList();
             _known.Add((visits[at].Key, new KnownVisit(++_count, visits[at].Record, outcomes)));
         }
 

@@ -3,11 +3,14 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <summary>Whether a row must say which item it is.</summary>
 internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet> sheets, Sheet own)
 {
-    public bool IsAsked(Row now) => things.All.Where(thing => thing != things.Of(now) && !things.Besides(things.Of(now)).Contains(thing))
-        .Any(thing => things.With[thing].Any(then => then.Sheet != own && IsConfusable(now, then) && !IsShielded(now, then)) && IsTroubled(thing));
+    public bool IsAsked(Row now) =>
+        things
+            .All.Where(thing => thing != things.Of(now) && !things.Besides(things.Of(now)).Contains(thing))
+            .Any(thing =>
+                things.With[thing].Any(then => then.Sheet != own && IsConfusable(now, then) && !IsShielded(now, then)) && IsTroubled(thing)
+            );
 
-    private bool IsConfusable(Row now, Row then) =>
-        Likeness.IsConfusable(now, then, things.IsBatch(then)) && !things.IsAnswered(now, then);
+    private bool IsConfusable(Row now, Row then) => Likeness.IsConfusable(now, then, things.IsBatch(then)) && !things.IsAnswered(now, then);
 
     /// <summary>
     /// It is the same as an earlier entry, and that one was not itself left without an answer; an entry of that day or since,
@@ -15,30 +18,53 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
     /// </summary>
     private bool IsShielded(Row now, Row then)
     {
-        var same = things.With[things.Of(now)].Where(row => row.Sheet != own && row.Day < now.Day
-            && row.Said is { Asked: false } said && !said.Codes.Any(code => code[0] == 'U' && code != "U0")).ToList();
+        var same = things
+            .With[things.Of(now)]
+            .Where(row =>
+                row.Sheet != own
+                && row.Day < now.Day
+                && row.Said is { Asked: false } said
+                && !said.Codes.Any(code => code[0] == 'U' && code != "U0")
+            )
+            .ToList();
         return same.Count > 0 && !(then.Owner == now.Owner && then.Day >= same.Max(row => row.Day));
     }
 
     /// <summary>Things that say of themselves that they were this one formerly, and what this one says that it was.</summary>
-    private IReadOnlyList<int> Continuing(int thing) => [.. things.All.Where(other => things.Besides(other).Contains(thing)), .. things.Besides(thing)];
+    private IReadOnlyList<int> Continuing(int thing) =>
+        [.. things.All.Where(other => things.Besides(other).Contains(thing)), .. things.Besides(thing)];
 
-    private bool IsTroubled(int thing) => holds.Open(thing).Count > 0 || holds.IsDestroyed(thing)
-        || things.Latest(thing, sheets, own, Continuing(thing)).Any(row => row.Said!.Outcome == "undetermined"
-            || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
+    private bool IsTroubled(int thing) =>
+        holds.Open(thing).Count > 0
+        || holds.IsDestroyed(thing)
+        || things
+            .Latest(thing, sheets, own, Continuing(thing))
+            .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
 }
 
 /// <summary>Which of several records about a thing count.</summary>
 internal static class Counting
 {
     /// <summary>A later version of the visit says something of the thing.</summary>
-    public static bool IsReplaced(this Things things, Row row, IReadOnlyList<Sheet> sheets) => sheets.Any(sheet =>
-        sheet.Number > row.Sheet.Number && sheet.IsVersionOf(row.Sheet) && sheet.Rows.Any(other => things.Of(other) == things.Of(row)));
+    public static bool IsReplaced(this Things things, Row row, IReadOnlyList<Sheet> sheets) =>
+        sheets.Any(sheet =>
+            sheet.Number > row.Sheet.Number && sheet.IsVersionOf(row.Sheet) && sheet.Rows.Any(other => things.Of(other) == things.Of(row))
+        );
 
     /// <summary>The rows of the latest examination in other records, of those that something was said of.</summary>
-    public static IReadOnlyList<Row> Latest(this Things things, int thing, IReadOnlyList<Sheet> sheets, Sheet own, IReadOnlyList<int>? continuing = null)
+    public static IReadOnlyList<Row> Latest(
+        this Things things,
+        int thing,
+        IReadOnlyList<Sheet> sheets,
+        Sheet own,
+        IReadOnlyList<int>? continuing = null
+    )
     {
-        var examined = (continuing ?? []).Prepend(thing).SelectMany(one => things.With[one]).Where(row => row.Sheet != own && row.Examined && row.Said is not null && !things.IsReplaced(row, sheets)).ToList();
+        var examined = (continuing ?? [])
+            .Prepend(thing)
+            .SelectMany(one => things.With[one])
+            .Where(row => row.Sheet != own && row.Examined && row.Said is not null && !things.IsReplaced(row, sheets))
+            .ToList();
         return [.. examined.Where(row => row.Day == examined.Max(other => other.Day))];
     }
 }

@@ -10,7 +10,8 @@ public interface IHistoryRunner : IDisposable
 /// <summary>Records that are handed in together.</summary>
 /// <param name="Records">Their texts, each of one visit.</param>
 /// <param name="LookedAtOn">The day on which they are decided.</param>
-/// <param name="Labels">For each record the beginning of the numbers of the labels put on what is withdrawn; null where none are printed.</param>
+/// <param name="Labels">For each record the beginning of the numbers of the labels put on what is withdrawn; null where none are
+/// printed.</param>
 public sealed record Run(IReadOnlyList<string> Records, DateOnly LookedAtOn, IReadOnlyList<string>? Labels = null);
 
 /// <summary>The second evaluator with a memory: written from the rules in words, it shares no code with the programme.</summary>
@@ -61,6 +62,12 @@ public sealed class Recalled : IHistoryRunner
 
     public void Dispose() => _known.Clear();
 
-    private static bool IsAlike(Said? was, Said now) => was is not null && was.Outcome == now.Outcome && was.Until == now.Until
-        && was.Next == now.Next && was.Codes.SetEquals(now.Codes) && was.Asked == now.Asked && was.Never == now.Never;
+    private static bool IsAlike(Said? was, Said now) =>
+        was is not null
+        && was.Outcome == now.Outcome
+        && was.Until == now.Until
+        && was.Next == now.Next
+        && was.Codes.SetEquals(now.Codes)
+        && was.Asked == now.Asked
+        && was.Never == now.Never;
 }

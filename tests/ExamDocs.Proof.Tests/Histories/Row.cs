@@ -17,8 +17,9 @@ internal sealed class Row
         Made = e.Dates("manufactured");
         Formerly = Spelling.Of(e.Text("formerly"));
         FittedTo = sheet.FittedTo.GetValueOrDefault(kit.Position);
-        Destroyed = e.Text("status") == "destroyed" || sheet.Record.List("disposals")
-            .Any(d => d.Text("item") == kit.Id && d.Text("action") == "destroyed");
+        Destroyed =
+            e.Text("status") == "destroyed"
+            || sheet.Record.List("disposals").Any(d => d.Text("item") == kit.Id && d.Text("action") == "destroyed");
     }
 
     public Sheet Sheet { get; }
@@ -100,6 +101,18 @@ public sealed record Said(string Item, string Outcome, DateOnly? Until, DateOnly
     public bool IsForUse => Outcome is "fit" or "fit-until";
 
     /// <summary>The reasons of the kind that decides.</summary>
-    public string Deciding => string.Join(' ', Codes.Where(c => c[0] == (Withdrawn ? 'W' : Outcome == "undetermined" ? 'U' : 'D'))
-        .Order(StringComparer.Ordinal));
+    public string Deciding =>
+        string.Join(
+            ' ',
+            Codes
+                .Where(c =>
+                    c[0]
+                    == (
+                        Withdrawn ? 'W'
+                        : Outcome == "undetermined" ? 'U'
+                        : 'D'
+                    )
+                )
+                .Order(StringComparer.Ordinal)
+        );
 }

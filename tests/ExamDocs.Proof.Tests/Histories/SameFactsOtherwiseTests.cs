@@ -4,7 +4,10 @@ using ExamDocs.Proof.Tests.Histories.Making;
 
 namespace ExamDocs.Proof.Tests.Histories;
 
-/// <summary>However the same facts are spelt, split into files or put in order, no item that is withdrawn comes out fit or fit-until: neither by the programme nor by the second evaluator.</summary>
+/// <summary>
+/// However the same facts are spelt, split into files or put in order, no item that is withdrawn comes out fit or fit-until: neither by the
+/// programme nor by the second evaluator.
+/// </summary>
 public sealed class SameFactsOtherwiseTests
 {
     private static readonly DateOnly Last = new(2027, 6, 1);
@@ -12,23 +15,31 @@ public sealed class SameFactsOtherwiseTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void In_another_spelling(bool programme) => Never((history, dice) =>
-        Better(Said(history, programme).SelectMany(r => r), Said(Rewriting.Respelt(history, dice), programme).SelectMany(r => r)));
+    public void In_another_spelling(bool programme) =>
+        Never(
+            (history, dice) =>
+                Better(Said(history, programme).SelectMany(r => r), Said(Rewriting.Respelt(history, dice), programme).SelectMany(r => r))
+        );
 
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public void In_other_files(bool programme) =>
-        Never((history, _) => Said(history, programme).Zip(Said(Rewriting.Split(history), programme), BetterById).SelectMany(wrong => wrong));
+        Never(
+            (history, _) => Said(history, programme).Zip(Said(Rewriting.Split(history), programme), BetterById).SelectMany(wrong => wrong)
+        );
 
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void In_another_order(bool programme) => Never((history, dice) =>
-    {
-        Run last = Rewriting.LookAgain(history, Last);
-        return Better(Said([.. history, last], programme)[^1], Said([.. Rewriting.Shuffled(history, dice), last], programme)[^1]);
-    });
+    public void In_another_order(bool programme) =>
+        Never(
+            (history, dice) =>
+            {
+                Run last = Rewriting.LookAgain(history, Last);
+                return Better(Said([.. history, last], programme)[^1], Said([.. Rewriting.Shuffled(history, dice), last], programme)[^1]);
+            }
+        );
 
     [Fact]
     public void An_item_that_came_out_better_is_seen()
@@ -40,13 +51,18 @@ public sealed class SameFactsOtherwiseTests
     }
 
     private static IEnumerable<string> Better(IEnumerable<Said> was, IEnumerable<Said> now) =>
-        was.Zip(now).Where(pair => pair.First.Withdrawn && pair.Second.Outcome is "fit" or "fit-until").Select(pair => Words(pair.First, pair.Second));
+        was.Zip(now)
+            .Where(pair => pair.First.Withdrawn && pair.Second.Outcome is "fit" or "fit-until")
+            .Select(pair => Words(pair.First, pair.Second));
 
     private static IEnumerable<string> BetterById(IEnumerable<Said> was, IEnumerable<Said> now)
     {
         var after = now.ToLookup(said => said.Item, StringComparer.Ordinal);
-        return was.GroupBy(said => said.Item, StringComparer.Ordinal).Where(item => item.All(said => said.Withdrawn))
-            .SelectMany(item => after[item.Key].Where(said => said.Outcome is "fit" or "fit-until").Select(said => Words(item.First(), said)));
+        return was.GroupBy(said => said.Item, StringComparer.Ordinal)
+            .Where(item => item.All(said => said.Withdrawn))
+            .SelectMany(item =>
+                after[item.Key].Where(said => said.Outcome is "fit" or "fit-until").Select(said => Words(item.First(), said))
+            );
     }
 
     private static string Words(Said was, Said now) => $"{was.Item} withdrawn by {was.Deciding} became {now.Item} {now.Outcome}";

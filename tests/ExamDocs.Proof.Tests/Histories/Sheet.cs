@@ -55,8 +55,11 @@ internal sealed class Sheet
         Reference is not null && other.Reference is not null && Reference.IsLike(other.Reference) && Employer == other.Employer;
 
     /// <summary>The row with this id, letter by letter, else the one spelt alike.</summary>
-    public Row? Find(string? id) => id is null ? null : Rows.FirstOrDefault(r => r.Kit.Id == id)
-        ?? (Spelling.Of(id) is { } like ? Rows.FirstOrDefault(r => r.Id?.IsLike(like) == true) : null);
+    public Row? Find(string? id) =>
+        id is null
+            ? null
+            : Rows.FirstOrDefault(r => r.Kit.Id == id)
+                ?? (Spelling.Of(id) is { } like ? Rows.FirstOrDefault(r => r.Id?.IsLike(like) == true) : null);
 
     public string? LabelOf(Row row) => Labels is null ? null : $"{Labels}{row.Kit.Position:00}";
 

@@ -9,7 +9,7 @@ internal static class Shrinking
 
     public static IReadOnlyList<Run> Smallest(IReadOnlyList<Run> history, Func<IReadOnlyList<Run>, bool> isStill)
     {
-        for (var changed = true; changed;)
+        for (var changed = true; changed; )
         {
             changed = false;
             foreach (var fewer in Fewer(history))
@@ -43,16 +43,28 @@ internal static class Shrinking
 
                 foreach (var json in FewerRows(history[run].Records[record]))
                 {
-                    yield return With(history, run, history[run] with { Records = [.. history[run].Records.Select((old, at) => at == record ? json : old)] });
+                    yield return With(
+                        history,
+                        run,
+                        history[run] with
+                        {
+                            Records = [.. history[run].Records.Select((old, at) => at == record ? json : old)],
+                        }
+                    );
                 }
             }
         }
     }
 
-    private static IReadOnlyList<Run> With(IReadOnlyList<Run> history, int run, Run other) => [.. history.Select((old, at) => at == run ? other : old)];
+    private static IReadOnlyList<Run> With(IReadOnlyList<Run> history, int run, Run other) =>
+        [.. history.Select((old, at) => at == run ? other : old)];
 
     private static Run Without(Run run, int record) =>
-        run with { Records = [.. run.Records.Where((_, at) => at != record)], Labels = run.Labels is null ? null : [.. run.Labels.Where((_, at) => at != record)] };
+        run with
+        {
+            Records = [.. run.Records.Where((_, at) => at != record)],
+            Labels = run.Labels is null ? null : [.. run.Labels.Where((_, at) => at != record)],
+        };
 
     private static IEnumerable<string> FewerRows(string json)
     {
@@ -83,7 +95,11 @@ internal static class Shrinking
     {
         for (var row = 0; row < record["items"]!.AsArray().Count; row++)
         {
-            foreach (var member in new[] { "fittedTo", "formerly", "notTheSameAs", "ownersMark", "partNumber" }.Where(m => record["items"]![row]![m] is not null))
+            foreach (
+                var member in new[] { "fittedTo", "formerly", "notTheSameAs", "ownersMark", "partNumber" }.Where(m =>
+                    record["items"]![row]![m] is not null
+                )
+            )
             {
                 var fewer = record.DeepClone().AsObject();
                 fewer["items"]![row]!.AsObject().Remove(member);

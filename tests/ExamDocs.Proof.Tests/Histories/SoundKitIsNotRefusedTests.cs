@@ -19,7 +19,10 @@ public sealed class SoundKitIsNotRefusedTests
                 sound += said.Count;
                 asked += said.Count(item => item.Asked);
                 refused += said.Count(item => item is { Outcome: not ("fit" or "fit-until"), Asked: false });
-                first = first.Length > 0 ? first : said.Find(item => item is { Outcome: not ("fit" or "fit-until"), Asked: false })?.ToString() ?? "";
+                first =
+                    first.Length > 0
+                        ? first
+                        : said.Find(item => item is { Outcome: not ("fit" or "fit-until"), Asked: false })?.ToString() ?? "";
             }
         }
 

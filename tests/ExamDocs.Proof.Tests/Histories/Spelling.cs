@@ -12,7 +12,24 @@ public sealed class Spelling
     private static readonly Regex Pieces = new(@"\p{L}+|\p{Nd}+", RegexOptions.CultureInvariant);
 
     private static readonly HashSet<string> LegalForms =
-        ["ltd", "limited", "plc", "llp", "gmbh", "ag", "kg", "sarl", "sas", "sa", "inc", "llc", "co", "company", "cyf", "cic"];
+    [
+        "ltd",
+        "limited",
+        "plc",
+        "llp",
+        "gmbh",
+        "ag",
+        "kg",
+        "sarl",
+        "sas",
+        "sa",
+        "inc",
+        "llc",
+        "co",
+        "company",
+        "cyf",
+        "cic",
+    ];
 
     private readonly string[] _readings;
 
@@ -24,8 +41,10 @@ public sealed class Spelling
         var plain = text?.Normalize(NormalizationForm.FormKC) ?? "";
         string[] readings =
         [
-            Reading(plain, gapsPart: false), Reading(plain, gapsPart: true),
-            "0" + Reading(AsDigits(plain), gapsPart: false), "0" + Reading(AsDigits(plain), gapsPart: true),
+            Reading(plain, gapsPart: false),
+            Reading(plain, gapsPart: true),
+            "0" + Reading(AsDigits(plain), gapsPart: false),
+            "0" + Reading(AsDigits(plain), gapsPart: true),
         ];
         return readings[0].Length == 0 ? null : new Spelling(readings);
     }
@@ -35,8 +54,11 @@ public sealed class Spelling
     /// <summary>A firm's name without case, signs and legal form; null where there is none.</summary>
     public static string? Firm(string? name)
     {
-        var words = Regex.Matches((name ?? "").Replace(".", "", StringComparison.Ordinal).ToLowerInvariant(), @"[\p{L}\p{Nd}]+")
-            .Select(word => word.Value).Where(word => word != "and").ToList();
+        var words = Regex
+            .Matches((name ?? "").Replace(".", "", StringComparison.Ordinal).ToLowerInvariant(), @"[\p{L}\p{Nd}]+")
+            .Select(word => word.Value)
+            .Where(word => word != "and")
+            .ToList();
         while (words.Count > 1 && LegalForms.Contains(words[^1]))
         {
             words.RemoveAt(words.Count - 1);
@@ -46,7 +68,13 @@ public sealed class Spelling
     }
 
     private static string AsDigits(string text) =>
-        string.Concat(text.Select(c => c is 'O' or 'o' ? '0' : c is 'I' or 'i' or 'l' ? '1' : c));
+        string.Concat(
+            text.Select(c =>
+                c is 'O' or 'o' ? '0'
+                : c is 'I' or 'i' or 'l' ? '1'
+                : c
+            )
+        );
 
     /// <param name="text">As typed.</param>
     /// <param name="gapsPart">A blank parts two numbers as a hyphen does; else they are one number.</param>

@@ -5,8 +5,10 @@ namespace ExamDocs.Proof.Tests.Histories;
 /// <summary>The second evaluator tells every story as the table does.</summary>
 public sealed class StoriesHoldTests
 {
-    private static readonly Dictionary<string, Story> Told =
-        IdentityStories.All.Concat(AssemblyStories.All).Concat(EndingStories.All).ToDictionary(story => story.Name, StringComparer.Ordinal);
+    private static readonly Dictionary<string, Story> Told = IdentityStories
+        .All.Concat(AssemblyStories.All)
+        .Concat(EndingStories.All)
+        .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     public static TheoryData<string> Names => [.. Told.Keys];
 
@@ -26,7 +28,12 @@ public sealed class StoriesHoldTests
         {
             var said = last.Where(item => must.StartsWith(item.Item + " ", StringComparison.Ordinal)).ToList();
             Assert.NotEmpty(said);
-            Assert.All(said, item => Assert.True(Holds(must[(item.Item.Length + 1)..].Split(' '), item), $"{must} expected: {story.Why}\n{item.Outcome} {item.Deciding}"));
+            Assert.All(said, item =>
+                Assert.True(
+                    Holds(must[(item.Item.Length + 1)..].Split(' '), item),
+                    $"{must} expected: {story.Why}\n{item.Outcome} {item.Deciding}"
+                )
+            );
         }
     }
 

@@ -25,16 +25,47 @@ internal static class Summary
     private static void Add(StringBuilder text, JsonElement record)
     {
         var visit = record.Member("visit")!.Value;
-        text.AppendLine($"  {visit.Text("reference")} {visit.Text("examinedOn")} {visit.Member("employer")?.Text("name")} {visit.Member("hiredFrom")?.Text("name")}");
+        text.AppendLine(
+            $"  {visit.Text("reference")} {visit.Text("examinedOn")} {visit.Member("employer")?.Text("name")} "
+                + $"{visit.Member("hiredFrom")?.Text("name")}"
+        );
         foreach (var item in record.List("items"))
         {
-            text.AppendLine("    " + string.Join(' ', item.EnumerateObject()
-                .Where(m => m.Name is "id" or "category" or "maker" or "partNumber" or "serial" or "ownersMark" or "manufactured" or "fittedTo" or "formerly" or "notTheSameAs" or "status")
-                .Select(m => $"{m.Name}={m.Value}")));
+            text.AppendLine(
+                "    "
+                    + string.Join(
+                        ' ',
+                        item.EnumerateObject()
+                            .Where(m =>
+                                m.Name
+                                    is "id"
+                                        or "category"
+                                        or "maker"
+                                        or "partNumber"
+                                        or "serial"
+                                        or "ownersMark"
+                                        or "manufactured"
+                                        or "fittedTo"
+                                        or "formerly"
+                                        or "notTheSameAs"
+                                        or "status"
+                            )
+                            .Select(m => $"{m.Name}={m.Value}")
+                    )
+            );
             foreach (var examination in record.List("examinations").Where(e => e.Text("item") == item.Text("id")))
             {
-                text.AppendLine($"      {examination.Text("conclusion")} " + string.Join(' ', examination.List("observations")
-                    .Where(o => o.Text("state") != "clear").Select(o => $"{o.Text("criterion")}={o.Text("state")}")) + $" {examination.Member("defects")}");
+                text.AppendLine(
+                    $"      {examination.Text("conclusion")} "
+                        + string.Join(
+                            ' ',
+                            examination
+                                .List("observations")
+                                .Where(o => o.Text("state") != "clear")
+                                .Select(o => $"{o.Text("criterion")}={o.Text("state")}")
+                        )
+                        + $" {examination.Member("defects")}"
+                );
             }
         }
 

@@ -34,10 +34,19 @@ internal sealed class Things
     /// Things that a row of this one was said to be formerly, although something contradicts: it inherits from them, and they
     /// do not from it.
     /// </summary>
-    public IReadOnlyList<int> Besides(int thing) => [.. With[thing].Where(row => row.Formerly is not null)
-        .SelectMany(row => _rows.Where(then => then.Sheet != row.Sheet && Continues(row, then) && Likeness.Contradicts(row, then)
-            && !AreTwo(row, then)))
-        .Select(then => _thing[then]).Where(other => other != thing).Distinct()];
+    public IReadOnlyList<int> Besides(int thing) =>
+        [
+            .. With[thing]
+                .Where(row => row.Formerly is not null)
+                .SelectMany(row =>
+                    _rows.Where(then =>
+                        then.Sheet != row.Sheet && Continues(row, then) && Likeness.Contradicts(row, then) && !AreTwo(row, then)
+                    )
+                )
+                .Select(then => _thing[then])
+                .Where(other => other != thing)
+                .Distinct(),
+        ];
 
     /// <summary>What an id in a record can mean: the record's own row, else every thing of that id and owner.</summary>
     public IReadOnlyList<int> Named(string? id, Sheet sheet)
@@ -47,9 +56,15 @@ internal sealed class Things
             return [_thing[row]];
         }
 
-        return Spelling.Of(id) is not { } like ? [] : [.. _rows
-            .Where(r => Likeness.Like(r.Id, like) && (r.Owner is null || sheet.Owner is null || r.Owner == sheet.Owner))
-            .Select(r => _thing[r]).Distinct()];
+        return Spelling.Of(id) is not { } like
+            ? []
+            :
+            [
+                .. _rows
+                    .Where(r => Likeness.Like(r.Id, like) && (r.Owner is null || sheet.Owner is null || r.Owner == sheet.Owner))
+                    .Select(r => _thing[r])
+                    .Distinct(),
+            ];
     }
 
     /// <summary>What a release or renewal can mean: the thing that it names, and what that was said to be formerly.</summary>
@@ -57,25 +72,47 @@ internal sealed class Things
         [.. Named(id, sheet).SelectMany(thing => Besides(thing).Prepend(thing)).Distinct()];
 
     /// <summary>Two ids of one record bear this row's serial.</summary>
-    public bool IsBatch(Row row) => _rows.Where(r => Likeness.Like(r.Serial, row.Serial) && Likeness.MakerIsSame(r, row))
-        .GroupBy(r => r.Sheet).Any(sheet => sheet.Any(one => sheet.Any(other => !Likeness.Like(one.Id, other.Id))));
+    public bool IsBatch(Row row) =>
+        _rows
+            .Where(r => Likeness.Like(r.Serial, row.Serial) && Likeness.MakerIsSame(r, row))
+            .GroupBy(r => r.Sheet)
+            .Any(sheet => sheet.Any(one => sheet.Any(other => !Likeness.Like(one.Id, other.Id))));
 
     /// <summary>The row, or an earlier one of the same thing, says with reason that it is not the other.</summary>
-    public bool IsAnswered(Row now, Row then) => Says(now, then) || _rows.Any(earlier =>
-        earlier != now && earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run && earlier.Answers.Count > 0 && Likeness.IsSame(now, earlier) && Says(earlier, then)
-        && IsTold(now, then)
-        && Likeness.SharesMarking(now, earlier) && !Likeness.SharesMarking(now, then)) || _rows.Any(earlier => earlier.Sheet != now.Sheet && earlier.Sheet.Run <= now.Sheet.Run
-        && Likeness.IsSame(now, earlier) && HasBoth(earlier, then) && Says(earlier, then));
+    public bool IsAnswered(Row now, Row then) =>
+        Says(now, then)
+        || _rows.Any(earlier =>
+            earlier != now
+            && earlier.Sheet != now.Sheet
+            && earlier.Sheet.Run <= now.Sheet.Run
+            && earlier.Answers.Count > 0
+            && Likeness.IsSame(now, earlier)
+            && Says(earlier, then)
+            && IsTold(now, then)
+            && Likeness.SharesMarking(now, earlier)
+            && !Likeness.SharesMarking(now, then)
+        )
+        || _rows.Any(earlier =>
+            earlier.Sheet != now.Sheet
+            && earlier.Sheet.Run <= now.Sheet.Run
+            && Likeness.IsSame(now, earlier)
+            && HasBoth(earlier, then)
+            && Says(earlier, then)
+        );
 
     /// <summary>Somebody said of one of them, or of the same thing, that it is not the other.</summary>
     public bool AreTwo(Row one, Row other) => IsAnswered(one, other) || IsAnswered(other, one);
 
     /// <summary>An answer without a reason, or about something that nothing tells it from.</summary>
-    public bool HasBadAnswer(Row row) => row.Answers.Any(answer => answer.Text("because") is null
-        || (Meant(answer, row).ToList() is { Count: > 0 } meant && !meant.Exists(then => IsTold(row, then))));
+    public bool HasBadAnswer(Row row) =>
+        row.Answers.Any(answer =>
+            answer.Text("because") is null
+            || (Meant(answer, row).ToList() is { Count: > 0 } meant && !meant.Exists(then => IsTold(row, then)))
+        );
 
     /// <summary>It refers to an earlier item that no record knows.</summary>
-    public bool NamesNothing(Row row) => (row.Formerly is { } old && !_rows.Exists(r => r.Sheet != row.Sheet && Likeness.Like(r.Id, old)))
+    public bool NamesNothing(Row row) =>
+        (row.Formerly is { } old && !_rows.Exists(r => r.Sheet != row.Sheet && Likeness.Like(r.Id, old)))
         || row.Answers.Any(answer => !Meant(answer, row).Any());
 
     /// <summary>Some record has the thing twice, or another thing under its id.</summary>
@@ -89,8 +126,14 @@ internal sealed class Things
             for (var j = 0; j < i; j++)
             {
                 var (a, b) = (_rows[i], _rows[j]);
-                if ((a.Sheet != b.Sheet || Likeness.Like(a.Id, b.Id)) && _thing[a] != _thing[b] && (((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
-                    || (Likeness.IsSame(a, b) && (a.Sheet == b.Sheet || !AreTwo(a, b)))))
+                if (
+                    (a.Sheet != b.Sheet || Likeness.Like(a.Id, b.Id))
+                    && _thing[a] != _thing[b]
+                    && (
+                        ((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
+                        || (Likeness.IsSame(a, b) && (a.Sheet == b.Sheet || !AreTwo(a, b)))
+                    )
+                )
                 {
                     Join(_thing[a], _thing[b]);
                 }
@@ -109,8 +152,10 @@ internal sealed class Things
     private static bool Continues(Row now, Row then) =>
         Likeness.Like(now.Formerly, then.Id) && (Likeness.OwnerAgrees(now, then) || !Likeness.Contradicts(now, then));
 
-    private bool Says(Row row, Row then) => row.Answers.Any(answer => answer.Text("because") is not null
-        && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then));
+    private bool Says(Row row, Row then) =>
+        row.Answers.Any(answer =>
+            answer.Text("because") is not null && Likeness.Like(Spelling.Of(answer.Text("id")), then.Id) && IsTold(row, then)
+        );
 
     private bool IsTold(Row row, Row then) => Likeness.MarkingDiffers(row, then) || HasBoth(row, then);
 

@@ -31,14 +31,19 @@ internal static class AdverseChanges
             }
         }),
         ("cleaned too often", (draft, _, i) => (draft.Limit(i)["maxCleanings"], draft.Item(i)["cleanings"]) = (1, 2)),
-        ("withdrawn before", (draft, _, i) => draft.Store.Add(new SecondEvaluator.PastHold(draft.Id(i), "Q-2021-000001", draft.On.AddDays(-9), ["W1"], false, []))),
+        ("withdrawn before", (draft, _, i) =>
+            draft.Store.Add(new SecondEvaluator.PastHold(draft.Id(i), "Q-2021-000001", draft.On.AddDays(-9), ["W1"], false, []))
+        ),
     ];
 
     private static void Enter(Draft draft, int item, JsonObject entry) => Draft.List(draft.Exam(item), "defects").Add(entry);
 
     private static void FromClear(Draft draft, Dice dice, int item, string state)
     {
-        List<JsonObject> clear = [.. Draft.List(draft.Exam(item), "observations").Select(o => o!.AsObject()).Where(o => (string?)o["state"] == "clear")];
+        List<JsonObject> clear =
+        [
+            .. Draft.List(draft.Exam(item), "observations").Select(o => o!.AsObject()).Where(o => (string?)o["state"] == "clear"),
+        ];
         if (clear.Count > 0)
         {
             var answer = dice.Of(clear);

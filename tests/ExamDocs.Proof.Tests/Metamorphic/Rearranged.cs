@@ -9,7 +9,16 @@ internal static class Rearranged
 {
     private static readonly HashSet<string> ItemIds = ["item", "fittedTo", "removedPart", "fittedPart"];
 
-    private static readonly HashSet<string> PersonIds = ["examiner", "author", "authenticatedBy", "doneBy", "by", "supervisedBy", "retiedBy"];
+    private static readonly HashSet<string> PersonIds =
+    [
+        "examiner",
+        "author",
+        "authenticatedBy",
+        "doneBy",
+        "by",
+        "supervisedBy",
+        "retiedBy",
+    ];
 
     public static Draft Shuffled(Draft draft, Dice dice) => Copy(draft, node => Shuffle(node, dice), id => id);
 
@@ -20,7 +29,12 @@ internal static class Rearranged
 
     private static Draft Copy(Draft draft, Action<JsonNode> change, Func<string, string> item)
     {
-        Draft copy = new() { Record = draft.Record.DeepClone().AsObject(), On = draft.On, AsOf = draft.AsOf };
+        Draft copy = new()
+        {
+            Record = draft.Record.DeepClone().AsObject(),
+            On = draft.On,
+            AsOf = draft.AsOf,
+        };
         change(copy.Record);
         copy.Store.AddRange(draft.Store.Select(h => h with { Item = item(h.Item), Parts = [.. h.Parts.Select(item)] }));
         return copy;

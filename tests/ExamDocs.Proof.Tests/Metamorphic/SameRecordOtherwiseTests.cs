@@ -1,6 +1,6 @@
-using ExamDocs.Core.Records;
 using System.Collections.Concurrent;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
 using ExamDocs.Proof.Tests.Comparing;
 using ExamDocs.Proof.Tests.Generating;
 using ExamDocs.Proof.Tests.SecondEvaluator;
@@ -13,47 +13,65 @@ public sealed class SameRecordOtherwiseTests
     private static int Records => Effort.Of(300, 200_000);
 
     [Fact]
-    public void A_change_for_the_worse_never_gives_a_better_outcome() => Never((seed, dice) =>
-    {
-        var draft = Generator.Make(seed);
-        var (name, apply) = dice.Of(AdverseChanges.All);
-        var before = Outcomes(draft);
-        apply(draft, dice, dice.Below(draft.Count));
-        return Outcomes(draft).Zip(before, (after, was) => after.Outcome < was.Outcome ? $"{name}: {Text(was)} became {Text(after)}" : null);
-    });
+    public void A_change_for_the_worse_never_gives_a_better_outcome() =>
+        Never(
+            (seed, dice) =>
+            {
+                var draft = Generator.Make(seed);
+                var (name, apply) = dice.Of(AdverseChanges.All);
+                var before = Outcomes(draft);
+                apply(draft, dice, dice.Below(draft.Count));
+                return Outcomes(draft)
+                    .Zip(before, (after, was) => after.Outcome < was.Outcome ? $"{name}: {Text(was)} became {Text(after)}" : null);
+            }
+        );
 
     [Fact]
-    public void A_required_answer_missing_or_misspelt_never_leaves_an_item_fit() => Never((seed, dice) =>
-    {
-        var draft = Generator.Make(seed);
-        var item = dice.Below(draft.Count);
-        var required = dice.Of([.. draft.Kind(item).Criteria.Values.Where(c => c.Required)]).Id;
-        var answers = Draft.List(draft.Exam(item), "observations");
-        if (Kinds.All.ContainsKey((string?)draft.Item(item)["category"] ?? "") && dice.Chance(50))
-        {
-            answers.RemoveAll(o => (string?)o!["criterion"] == required);
-        }
-        else
-        {
-            draft.Answer(item, required)["state"] = dice.One("claer", "Clear", "fit", "-");
-        }
+    public void A_required_answer_missing_or_misspelt_never_leaves_an_item_fit() =>
+        Never(
+            (seed, dice) =>
+            {
+                var draft = Generator.Make(seed);
+                var item = dice.Below(draft.Count);
+                var required = dice.Of([.. draft.Kind(item).Criteria.Values.Where(c => c.Required)]).Id;
+                var answers = Draft.List(draft.Exam(item), "observations");
+                if (Kinds.All.ContainsKey((string?)draft.Item(item)["category"] ?? "") && dice.Chance(50))
+                {
+                    answers.RemoveAll(o => (string?)o!["criterion"] == required);
+                }
+                else
+                {
+                    draft.Answer(item, required)["state"] = dice.One("claer", "Clear", "fit", "-");
+                }
 
-        return [Outcomes(draft)[item] is { Outcome: Outcome.Fit or Outcome.FitUntil } after && answers.Count > 0 ? $"{required}: {Text(after)}" : null];
-    });
+                return
+                [
+                    Outcomes(draft)[item] is { Outcome: Outcome.Fit or Outcome.FitUntil } after && answers.Count > 0
+                        ? $"{required}: {Text(after)}"
+                        : null,
+                ];
+            }
+        );
 
     [Fact]
-    public void The_order_of_the_rows_changes_nothing() => Never((seed, dice) =>
-    {
-        var draft = Generator.Make(seed);
-        return Differences(draft, Rearranged.Shuffled(draft, dice), id => id);
-    });
+    public void The_order_of_the_rows_changes_nothing() =>
+        Never(
+            (seed, dice) =>
+            {
+                var draft = Generator.Make(seed);
+                return Differences(draft, Rearranged.Shuffled(draft, dice), id => id);
+            }
+        );
 
     [Fact]
-    public void Other_ids_change_nothing() => Never((seed, _) =>
-    {
-        var draft = Generator.Make(seed);
-        return Differences(draft, Rearranged.Renamed(draft), Rearranged.NewItem);
-    });
+    public void Other_ids_change_nothing() =>
+        Never(
+            (seed, _) =>
+            {
+                var draft = Generator.Make(seed);
+                return Differences(draft, Rearranged.Renamed(draft), Rearranged.NewItem);
+            }
+        );
 
     [Fact]
     public void A_reason_dropped_is_a_difference_that_is_seen()
@@ -68,8 +86,12 @@ public sealed class SameRecordOtherwiseTests
 
     private static IEnumerable<string?> Differences(Draft draft, Draft other, Func<string, string> id)
     {
-        var before = Outcomes(draft).Select(item => (Said: id(item.Item.Id ?? "") + Text(item), Errors(item))).OrderBy(i => i.Said, StringComparer.Ordinal);
-        var after = Outcomes(other).Select(item => (Said: item.Item.Id + Text(item), Errors(item))).OrderBy(i => i.Said, StringComparer.Ordinal);
+        var before = Outcomes(draft)
+            .Select(item => (Said: id(item.Item.Id ?? "") + Text(item), Errors(item)))
+            .OrderBy(i => i.Said, StringComparer.Ordinal);
+        var after = Outcomes(other)
+            .Select(item => (Said: item.Item.Id + Text(item), Errors(item)))
+            .OrderBy(i => i.Said, StringComparer.Ordinal);
         return before.Zip(after, (was, now) => was.Said == now.Said ? null : $"{was} became {now}");
     }
 
@@ -79,8 +101,8 @@ public sealed class SameRecordOtherwiseTests
     private static IReadOnlyList<DeterminedItem> Outcomes(Draft draft) => Compared.Programme(draft.Json(), draft.Store, draft.AsOf).Items;
 
     private static string Text(DeterminedItem item) =>
-        $" {item.Outcome.Word()} until {item.Until} next {item.NextExaminationBy} because " +
-        string.Join(' ', item.Reasons.Select(r => r.Code).Distinct().Order(StringComparer.Ordinal));
+        $" {item.Outcome.Word()} until {item.Until} next {item.NextExaminationBy} because "
+        + string.Join(' ', item.Reasons.Select(r => r.Code).Distinct().Order(StringComparer.Ordinal));
 
     private static void Never(Func<long, Dice, IEnumerable<string?>> wrongs)
     {

@@ -10,11 +10,25 @@ namespace ExamDocs.Proof.Tests.SecondEvaluator;
 /// <param name="PartOf">Positions of the items whose answers this one rests on, over any depth.</param>
 /// <param name="Examination">Position of the examination that decides, or null.</param>
 public sealed record Answer(
-    string Id, string Outcome, DateOnly? Until, DateOnly? Next, IReadOnlySet<string> Codes, bool Unsure, IReadOnlyList<int> PartOf,
-    int? Examination)
+    string Id,
+    string Outcome,
+    DateOnly? Until,
+    DateOnly? Next,
+    IReadOnlySet<string> Codes,
+    bool Unsure,
+    IReadOnlyList<int> PartOf,
+    int? Examination
+)
 {
     public string CodesText => string.Join(' ', Codes.Order(StringComparer.Ordinal));
 }
 
 /// <summary>An earlier withdrawal that a store remembers.</summary>
-public sealed record PastHold(string Item, string? Document, DateOnly On, IReadOnlyList<string> Codes, bool Never, IReadOnlyList<string> Parts);
+public sealed record PastHold(
+    string Item,
+    string? Document,
+    DateOnly On,
+    IReadOnlyList<string> Codes,
+    bool Never,
+    IReadOnlyList<string> Parts
+);

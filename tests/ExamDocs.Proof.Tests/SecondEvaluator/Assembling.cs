@@ -8,11 +8,20 @@ internal static class Assembling
     public static IReadOnlyList<Kit> Of(JsonElement record)
     {
         var visitDay = record.Member("visit")?.Day("examinedOn") ?? default;
-        var kits = record.List("items").Select((element, position) => new Kit
-        {
-            Position = position, Element = element, Id = element.Text("id") ?? "",
-            Kind = Kinds.All.GetValueOrDefault(element.Text("category") ?? ""), On = visitDay,
-        }).ToList();
+        var kits = record
+            .List("items")
+            .Select(
+                (element, position) =>
+                    new Kit
+                    {
+                        Position = position,
+                        Element = element,
+                        Id = element.Text("id") ?? "",
+                        Kind = Kinds.All.GetValueOrDefault(element.Text("category") ?? ""),
+                        On = visitDay,
+                    }
+            )
+            .ToList();
         foreach (var kit in kits)
         {
             Examine(kit, record, visitDay);
@@ -32,8 +41,12 @@ internal static class Assembling
 
     private static void Examine(Kit kit, JsonElement record, DateOnly visitDay)
     {
-        var dated = record.List("examinations").Select((e, at) => (Examination: e, On: e.Day("examinedOn") ?? visitDay, At: at))
-            .Where(e => e.Examination.Text("item") == kit.Id).OrderBy(e => e.On).ToList();
+        var dated = record
+            .List("examinations")
+            .Select((e, at) => (Examination: e, On: e.Day("examinedOn") ?? visitDay, At: at))
+            .Where(e => e.Examination.Text("item") == kit.Id)
+            .OrderBy(e => e.On)
+            .ToList();
         if (dated.Count > 0 && dated[^1].On >= visitDay)
         {
             (kit.Examination, kit.On, kit.ExaminationAt) = dated[^1];
@@ -55,8 +68,10 @@ internal static class Assembling
             return;
         }
 
-        var ofModel = record.List("limits")
-            .Where(l => Spelling.Same(l.Text("maker"), maker) && Spelling.Same(l.Text("model"), model)).ToList();
+        var ofModel = record
+            .List("limits")
+            .Where(l => Spelling.Same(l.Text("maker"), maker) && Spelling.Same(l.Text("model"), model))
+            .ToList();
         var exact = ofModel.Where(l => Spelling.Same(l.Text("partNumber"), kit.Element.Text("partNumber"))).ToList();
         var chosen = exact.Count > 0 ? exact : ofModel;
         kit.Limits.AddRange(chosen);

@@ -16,7 +16,10 @@ public static class Days
             return null;
         }
 
-        int[] numbers = [.. text.Split('-').Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0)];
+        int[] numbers =
+        [
+            .. text.Split('-').Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : 0),
+        ];
         if (numbers.Length > 3 || numbers[0] is < 1900 or > 2200 || (numbers.Length > 1 && numbers[1] is < 1 or > 12))
         {
             return null;

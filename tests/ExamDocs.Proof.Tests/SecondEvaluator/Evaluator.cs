@@ -112,7 +112,11 @@ public sealed class Evaluator
             }
 
             WithParts(part);
-            kit.Codes.UnionWith(part.Withdrawn ? ["W9"] : part.Undetermined ? ["U6"] : []);
+            kit.Codes.UnionWith(
+                part.Withdrawn ? ["W9"]
+                : part.Undetermined ? ["U6"]
+                : []
+            );
             kit.Unsure |= part.Unsure;
         }
 
@@ -132,18 +136,31 @@ public sealed class Evaluator
             return;
         }
 
-        var d1 = kit.Examination!.Value.List("defects").Where(defect => defect.Text("danger") == "later")
-            .Select(defect => defect.Day("becomesDangerOn")?.AddDays(-1)).Min();
+        var d1 = kit.Examination!.Value.List("defects")
+            .Where(defect => defect.Text("danger") == "later")
+            .Select(defect => defect.Day("becomesDangerOn")?.AddDays(-1))
+            .Min();
         var d2 = kit.End < kit.OwnNext || kit.OwnNext is null ? kit.End : null;
         var d3 = kit.Parts.Select(part => part.Until).Min();
-        kit.Codes.UnionWith([.. d1 is null ? [] : new[] { "D1" }, .. d2 is null ? [] : new[] { "D2" }, .. d3 is null ? [] : new[] { "D3" }]);
+        kit.Codes.UnionWith([
+            .. d1 is null ? [] : new[] { "D1" },
+            .. d2 is null ? [] : new[] { "D2" },
+            .. d3 is null ? [] : new[] { "D3" },
+        ]);
         kit.Until = Days.Earliest([d1, d2, d3]);
     }
 
-    private static Answer ToAnswer(Kit kit) => new(
-        kit.Id, kit.Outcome, kit.Until,
-        kit.Withdrawn || kit.Undetermined ? null : Below(kit).Prepend(kit).Select(k => k.OwnNext).Min(),
-        kit.Codes, kit.Unsure, [.. Below(kit).Select(part => part.Position)], kit.ExaminationAt);
+    private static Answer ToAnswer(Kit kit) =>
+        new(
+            kit.Id,
+            kit.Outcome,
+            kit.Until,
+            kit.Withdrawn || kit.Undetermined ? null : Below(kit).Prepend(kit).Select(k => k.OwnNext).Min(),
+            kit.Codes,
+            kit.Unsure,
+            [.. Below(kit).Select(part => part.Position)],
+            kit.ExaminationAt
+        );
 
     private static IReadOnlyCollection<Kit> Below(Kit kit)
     {

@@ -7,8 +7,13 @@ internal static class IntervalRules
 {
     public static DateOnly? Next(Kit kit, JsonElement examination, string? visitRegime)
     {
-        List<DateOnly?> days = [.. Regimes(kit, examination.Text("regime"), visitRegime).SelectMany(regime => ByLaw(regime, kit, examination))];
-        days.AddRange(kit.Limits.Select(limits => limits.Whole("intervalMonths") is { } maker ? Days.AfterMonths(kit.On, maker) : (DateOnly?)null));
+        List<DateOnly?> days =
+        [
+            .. Regimes(kit, examination.Text("regime"), visitRegime).SelectMany(regime => ByLaw(regime, kit, examination)),
+        ];
+        days.AddRange(
+            kit.Limits.Select(limits => limits.Whole("intervalMonths") is { } maker ? Days.AfterMonths(kit.On, maker) : (DateOnly?)null)
+        );
         days.Add(examination.Day("nextBy"));
         return Days.Earliest(days);
     }
@@ -27,7 +32,8 @@ internal static class IntervalRules
     }
 
     private static IEnumerable<DateOnly?> ByLaw(string? regime, Kit kit, JsonElement examination) =>
-        Months(regime, kit.Element, examination).Select(months => (DateOnly?)Days.AfterMonths(kit.On, months))
+        Months(regime, kit.Element, examination)
+            .Select(months => (DateOnly?)Days.AfterMonths(kit.On, months))
             .Concat(regime == "fr" ? [Days.AfterMonths(kit.On, 12).AddDays(-1)] : []);
 
     private static IEnumerable<int> Months(string? regime, JsonElement item, JsonElement examination)

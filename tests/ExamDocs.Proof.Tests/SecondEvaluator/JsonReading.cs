@@ -6,8 +6,12 @@ namespace ExamDocs.Proof.Tests.SecondEvaluator;
 internal static class JsonReading
 {
     public static string? Text(this JsonElement element, string name) =>
-        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var value)
-            && value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 } text ? text : null;
+        element.ValueKind == JsonValueKind.Object
+        && element.TryGetProperty(name, out var value)
+        && value.ValueKind == JsonValueKind.String
+        && value.GetString() is { Length: > 0 } text
+            ? text
+            : null;
 
     public static int? Whole(this JsonElement element, string name) =>
         element.Member(name) is { ValueKind: JsonValueKind.Number } value && value.TryGetInt32(out var number) ? number : null;
@@ -20,8 +24,9 @@ internal static class JsonReading
     public static bool No(this JsonElement element, string name) => element.Member(name)?.ValueKind == JsonValueKind.False;
 
     public static JsonElement? Member(this JsonElement element, string name) =>
-        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var value)
-            && value.ValueKind != JsonValueKind.Null ? value : null;
+        element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var value) && value.ValueKind != JsonValueKind.Null
+            ? value
+            : null;
 
     public static IReadOnlyList<JsonElement> List(this JsonElement element, string name) =>
         element.Member(name) is { ValueKind: JsonValueKind.Array } value ? [.. value.EnumerateArray()] : [];

@@ -47,7 +47,11 @@ internal sealed class Kit
 
     public bool Undetermined => Codes.Any(code => code[0] == 'U');
 
-    public string Outcome => Withdrawn ? "withdraw" : Undetermined ? "undetermined" : Until is null ? "fit" : "fit-until";
+    public string Outcome =>
+        Withdrawn ? "withdraw"
+        : Undetermined ? "undetermined"
+        : Until is null ? "fit"
+        : "fit-until";
 
     public void Error() => Codes.Add("U3");
 }

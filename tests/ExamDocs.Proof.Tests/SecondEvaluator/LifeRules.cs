@@ -13,8 +13,7 @@ internal static class LifeRules
         var made = item.Dates("manufactured")?.First;
         var firstUsed = item.Dates("firstUsed")?.First;
         var neverUsed = item.Yes("neverUsed");
-        return Days.Earliest(
-        [
+        return Days.Earliest([
             neverUsed && firstUsed is null ? null : After(firstUsed ?? made, limits.Whole("maxUseYears")),
             After(made, limits.Whole("maxAgeYears")),
             neverUsed ? After(made, limits.Whole("maxStorageYears")) : null,
@@ -43,15 +42,22 @@ internal static class LifeRules
     {
         var made = kit.Element.Dates("manufactured");
         var known = made is not null || kit.Element.Dates("firstUsed") is not null || kit.Element.Yes("neverUsed");
-        if (kit.Limits.Any(limits => (made is null && (limits.Whole("maxAgeYears") ?? limits.Whole("maxStorageYears")) is not null)
-            || (!known && limits.Whole("maxUseYears") is not null)
-            || (limits.Whole("maxCleanings") is not null && kit.Element.Whole("cleanings") is null)))
+        if (
+            kit.Limits.Any(limits =>
+                (made is null && (limits.Whole("maxAgeYears") ?? limits.Whole("maxStorageYears")) is not null)
+                || (!known && limits.Whole("maxUseYears") is not null)
+                || (limits.Whole("maxCleanings") is not null && kit.Element.Whole("cleanings") is null)
+            )
+        )
         {
             yield return "U4";
         }
 
-        if (kit.Kind?.Material is "textile" or "plastic" or "mixed" && kit.Element.Dates("obsoleteOn") is null
-            && (kit.Limits.Count == 0 || !kit.Limits.TrueForAll(StatesDuration)))
+        if (
+            kit.Kind?.Material is "textile" or "plastic" or "mixed"
+            && kit.Element.Dates("obsoleteOn") is null
+            && (kit.Limits.Count == 0 || !kit.Limits.TrueForAll(StatesDuration))
+        )
         {
             yield return "U5";
         }
@@ -59,14 +65,19 @@ internal static class LifeRules
 
     private static bool StatesDuration(JsonElement limits) =>
         (limits.Whole("maxUseYears") ?? limits.Whole("maxStorageYears") ?? limits.Whole("maxAgeYears")) is not null
-        || limits.Yes("noLimit") || limits.Member("unobtainable") is not null;
+        || limits.Yes("noLimit")
+        || limits.Member("unobtainable") is not null;
 
-    private static bool StoredTooLong(Kit kit) => kit.Limits.Exists(limits =>
-        kit.Element.Dates("firstUsed")?.Last > After(kit.Element.Dates("manufactured")?.First, limits.Whole("maxStorageYears")));
+    private static bool StoredTooLong(Kit kit) =>
+        kit.Limits.Exists(limits =>
+            kit.Element.Dates("firstUsed")?.Last > After(kit.Element.Dates("manufactured")?.First, limits.Whole("maxStorageYears"))
+        );
 
-    private static bool CleanedTooOften(Kit kit) => kit.Limits.Exists(limits => kit.Element.Whole("cleanings") > limits.Whole("maxCleanings"));
+    private static bool CleanedTooOften(Kit kit) =>
+        kit.Limits.Exists(limits => kit.Element.Whole("cleanings") > limits.Whole("maxCleanings"));
 
-    private static bool RetiredByEvent(Kit kit, DateOnly on) => kit.Limits.Exists(limits => limits.Yes("eventEndsService"))
+    private static bool RetiredByEvent(Kit kit, DateOnly on) =>
+        kit.Limits.Exists(limits => limits.Yes("eventEndsService"))
         && kit.Earlier.Concat(kit.Examination is { } now ? [(now, kit.On)] : [])
             .Any(e => e.Examination.Member("event") is { } happened && (happened.Day("on") ?? e.On) <= on);
 

@@ -16,8 +16,15 @@ internal sealed class OpenHolds(JsonElement record, IReadOnlyList<PastHold> stor
     {
         var codes = FoundRules.Withdrawals(examination, kit.Kind, kit.Limits, on).Concat(LifeRules.ExpiryThen(kit, on)).ToList();
         var never = codes.Contains("W5") || FoundRules.RestsOnWhatIsNeverReleased(examination, kit.Kind);
-        return codes.Count > 0 && (never || !_releases.Any(release => release.Text("item") == kit.Id && !(release.Day("on") < on)
-            && !store.Any(hold => hold.Item == kit.Id && hold.On != on && hold.Document == release.Text("document"))));
+        return codes.Count > 0
+            && (
+                never
+                || !_releases.Any(release =>
+                    release.Text("item") == kit.Id
+                    && !(release.Day("on") < on)
+                    && !store.Any(hold => hold.Item == kit.Id && hold.On != on && hold.Document == release.Text("document"))
+                )
+            );
     }
 
     private bool IsOpen(Kit kit, PastHold hold)
@@ -27,14 +34,20 @@ internal sealed class OpenHolds(JsonElement record, IReadOnlyList<PastHold> stor
             return false;
         }
 
-        return hold.Never || hold.Codes.Contains("W5") || hold.Document is null || !_releases.Any(release =>
-            release.Text("item") == hold.Item && release.Text("document") == hold.Document && !(release.Day("on") < hold.On));
+        return hold.Never
+            || hold.Codes.Contains("W5")
+            || hold.Document is null
+            || !_releases.Any(release =>
+                release.Text("item") == hold.Item && release.Text("document") == hold.Document && !(release.Day("on") < hold.On)
+            );
     }
 
     /// <summary>Every part it rested on has since been taken off, or it has itself been taken off.</summary>
     private bool IsRenewed(Kit kit, PastHold hold)
     {
-        var since = _renewals.Where(renewal => renewal.Day("doneOn") >= hold.On && (kit.Examination is null || renewal.Day("doneOn") <= kit.On)).ToList();
+        var since = _renewals
+            .Where(renewal => renewal.Day("doneOn") >= hold.On && (kit.Examination is null || renewal.Day("doneOn") <= kit.On))
+            .ToList();
         var parts = hold.Codes.Contains("W9") ? hold.Parts : [];
         return parts.All(part => since.Any(r => r.Text("item") == hold.Item && r.Text("removedPart") == part))
             && (parts.Count > 0 || since.Any(r => r.Text("item") == hold.Item || r.Text("removedPart") == hold.Item))

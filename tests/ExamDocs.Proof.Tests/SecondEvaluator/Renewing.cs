@@ -16,8 +16,12 @@ internal static class Renewing
                 continue;
             }
 
-            if (!IsPermitted(part, whole) || LifeRules.Expiry(part, on).Any()
-                || (part.Examination is not null && part.On < on) || !MayRetie(renewal, part))
+            if (
+                !IsPermitted(part, whole)
+                || LifeRules.Expiry(part, on).Any()
+                || (part.Examination is not null && part.On < on)
+                || !MayRetie(renewal, part)
+            )
             {
                 yield return whole;
             }
@@ -25,7 +29,9 @@ internal static class Renewing
     }
 
     public static bool IsPermitted(Kit part, Kit whole) =>
-        whole.Limits.Select(limits => limits.List("permittedParts")).Where(list => list.Count > 0)
+        whole
+            .Limits.Select(limits => limits.List("permittedParts"))
+            .Where(list => list.Count > 0)
             .All(list => part.Element.Text("partNumber") is { } number && list.Any(p => p.GetString() == number));
 
     private static bool MayRetie(JsonElement renewal, Kit part) =>

@@ -45,7 +45,10 @@ internal static class Spelling
 
             if (!known.TryGetValue((i, j), out var least))
             {
-                least = Math.Min(Math.Min(Between(i - 1, j), Between(i, j - 1)) + 1, Between(i - 1, j - 1) + (one[i - 1] == other[j - 1] ? 0 : 1));
+                least = Math.Min(
+                    Math.Min(Between(i - 1, j), Between(i, j - 1)) + 1,
+                    Between(i - 1, j - 1) + (one[i - 1] == other[j - 1] ? 0 : 1)
+                );
                 if (i > 1 && j > 1 && one[i - 1] == other[j - 2] && one[i - 2] == other[j - 1])
                 {
                     least = Math.Min(least, Between(i - 2, j - 2) + 1);

@@ -10,8 +10,15 @@ public sealed class AsLoggedTests : Workplace
 {
     private static readonly VisitToRemember[] Known =
     [
-        SampleVisit.Of("V-1") with { Version = "1.2.3" },
-        SampleVisit.Of("V-2", "another") with { Version = "1.2.3", Ends = [new(1, "HB-014", new(2026, 9, 3), "was withdrawn")] },
+        SampleVisit.Of("V-1") with
+        {
+            Version = "1.2.3",
+        },
+        SampleVisit.Of("V-2", "another") with
+        {
+            Version = "1.2.3",
+            Ends = [new(1, "HB-014", new(2026, 9, 3), "was withdrawn")],
+        },
         Apart(SampleVisit.Of("V-3", "a third", "XX-1")),
     ];
 
@@ -32,7 +39,9 @@ public sealed class AsLoggedTests : Workplace
     [InlineData("UPDATE visit SET reference = NULL WHERE visit = 2")]
     [InlineData("UPDATE visit SET seen = 1 WHERE visit = 2")]
     [InlineData("UPDATE visit SET record = {0} WHERE visit = 2")]
-    [InlineData("UPDATE visit SET record = {0}, sha256 = '6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d' WHERE visit = 2")]
+    [InlineData(
+        "UPDATE visit SET record = {0}, sha256 = '6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d' WHERE visit = 2"
+    )]
     [InlineData("UPDATE visit SET sha256 = '6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d' WHERE visit = 2")]
     [InlineData("UPDATE observation SET state = 'clear' WHERE visit = 2")]
     [InlineData("UPDATE examination SET conclusion = 'fit' WHERE visit = 2")]
@@ -48,7 +57,11 @@ public sealed class AsLoggedTests : Workplace
         {
             var refused = Assert.Throws<RegisterAlteredException>(() => Touching(register));
             Assert.StartsWith("The register was altered or damaged: visit 2 (", refused.Message, StringComparison.Ordinal);
-            Assert.Contains("Run examdocs register check, and restore the register from the backup.", refused.Message, StringComparison.Ordinal);
+            Assert.Contains(
+                "Run examdocs register check, and restore the register from the backup.",
+                refused.Message,
+                StringComparison.Ordinal
+            );
         }
         Assert.Equal([1, 2], Touching(register));
     }
@@ -70,7 +83,11 @@ public sealed class AsLoggedTests : Workplace
         using var register = Populated();
         Assert.True(Changed("DELETE FROM visit WHERE visit = 3", out var undo));
         using (undo)
-            Assert.Contains("visit 3 (stored on 2026-05-12) is no longer", Assert.Throws<RegisterAlteredException>(() => Touching(register)).Message, StringComparison.Ordinal);
+            Assert.Contains(
+                "visit 3 (stored on 2026-05-12) is no longer",
+                Assert.Throws<RegisterAlteredException>(() => Touching(register)).Message,
+                StringComparison.Ordinal
+            );
     }
 
     /// <summary>What a decision does not use is left to the check of the register, which looks at every row.</summary>
@@ -119,10 +136,21 @@ public sealed class AsLoggedTests : Workplace
 
     /// <summary>Nothing of it has a marking in common with another visit's.</summary>
     private static VisitToRemember Apart(VisitToRemember visit) =>
-        visit with { Record = visit.Record with { Items = [.. visit.Record.Items.Select((i, n) => i with { Serial = FormattableString.Invariant($"X{n}") })] } };
+        visit with
+        {
+            Record = visit.Record with
+            {
+                Items = [.. visit.Record.Items.Select((i, n) => i with { Serial = FormattableString.Invariant($"X{n}") })],
+            },
+        };
 
     private static int[] Touching(DocumentRegister register, ExaminationRecord? record = null) =>
-        [.. register.Visits.AsLogged(Read).Touching(record ?? new() { Items = [new() { Id = "HB-014" }, new() { Id = "HB-014-B" }] }).Select(v => v.Visit.Visit)];
+        [
+            .. register
+                .Visits.AsLogged(Read)
+                .Touching(record ?? new() { Items = [new() { Id = "HB-014" }, new() { Id = "HB-014-B" }] })
+                .Select(v => v.Visit.Visit),
+        ];
 
     private static ExaminationRecord? Read(int visit, byte[] bytes) => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Record;
 

@@ -12,7 +12,19 @@ public sealed class EveryCellTests : Workplace
 {
     private static readonly VisitToRemember[] Known =
     [
-        SampleVisit.Of("V-1") with { Version = "1.2.3", AsOf = new(2026, 5, 11) }, SampleVisit.Of("V-2", "another", "HB-020") with { Version = "1.2.3" }, SampleVisit.Of("V-3", "third") with { Version = "1.2.3" },
+        SampleVisit.Of("V-1") with
+        {
+            Version = "1.2.3",
+            AsOf = new(2026, 5, 11),
+        },
+        SampleVisit.Of("V-2", "another", "HB-020") with
+        {
+            Version = "1.2.3",
+        },
+        SampleVisit.Of("V-3", "third") with
+        {
+            Version = "1.2.3",
+        },
     ];
 
     [Fact]
@@ -46,13 +58,26 @@ public sealed class EveryCellTests : Workplace
         var tried = 0;
         foreach (var (table, column, isNumber, isBytes) in EveryTable().SelectMany(ColumnsOf))
         {
-            foreach (var value in isNumber ? ["{0} + 1000", "-7"] : isBytes ? [Empty] : (string[])["'2026-13-45'", "'{\"not'", "'fit'", "coalesce({0}, '') || 'x'"])
+            foreach (
+                var value in isNumber ? ["{0} + 1000", "-7"]
+                : isBytes ? [Empty]
+                : (string[])["'2026-13-45'", "'{\"not'", "'fit'", "coalesce({0}, '') || 'x'"]
+            )
             {
                 // A number that is not there plus a thousand is still not there.
                 var where = isNumber ? $" WHERE {column} IS NOT NULL" : "";
-                tried += Found(register, $"UPDATE {table} SET {column} = {value.Replace("{0}", column, StringComparison.Ordinal)} WHERE {Row} = (SELECT min({Row}) FROM {table}{where})", $"{table}.{column} = {value}");
+                tried += Found(
+                    register,
+                    $"UPDATE {table} SET {column} = {value.Replace("{0}", column, StringComparison.Ordinal)} WHERE {Row} = "
+                        + $"(SELECT min({Row}) FROM {table}{where})",
+                    $"{table}.{column} = {value}"
+                );
             }
-            tried += Found(register, $"UPDATE {table} SET {column} = NULL WHERE {Row} = (SELECT min({Row}) FROM {table} WHERE {column} IS NOT NULL)", $"{table}.{column} emptied");
+            tried += Found(
+                register,
+                $"UPDATE {table} SET {column} = NULL WHERE {Row} = (SELECT min({Row}) FROM {table} WHERE {column} IS NOT NULL)",
+                $"{table}.{column} emptied"
+            );
         }
         Assert.True(tried > 300, $"Only {tried} changes could be tried.");
         Assert.Empty(Check(register).Faults);
@@ -68,12 +93,16 @@ public sealed class EveryCellTests : Workplace
         return 1;
     }
 
-    private static RegisterCheckResult Check(DocumentRegister register) => register.Check(new RegisterCheckRequest
-    {
-        Read = bytes => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Record,
-        Decide = (_, bytes) => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes)) is { } known ? new(known.Outcomes) : null,
-        Version = "1.2.3",
-    });
+    private static RegisterCheckResult Check(DocumentRegister register) =>
+        register.Check(
+            new RegisterCheckRequest
+            {
+                Read = bytes => Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes))?.Record,
+                Decide = (_, bytes) =>
+                    Array.Find(Known, v => v.Json.AsSpan().SequenceEqual(bytes)) is { } known ? new(known.Outcomes) : null,
+                Version = "1.2.3",
+            }
+        );
 
     /// <summary>Something of everything that a register keeps.</summary>
     private DocumentRegister Populated()
@@ -94,12 +123,29 @@ public sealed class EveryCellTests : Workplace
     /// <summary>A visit that came from another register.</summary>
     private static void Another(DocumentRegister register) => register.Visits.Store.TakeIn(new('a', 32), 7, Known[2], 7, new(2026, 5, 1));
 
-    private string Give(DocumentRegister register, string letter, string kind, int visit, params string[] items) => Give(register, letter, kind, visit, [], null, items);
+    private string Give(DocumentRegister register, string letter, string kind, int visit, params string[] items) =>
+        Give(register, letter, kind, visit, [], null, items);
 
-    private string Give(DocumentRegister register, string letter, string kind, int visit, IReadOnlyList<Replacement> replaces, string? copyOf, params string[] items)
+    private string Give(
+        DocumentRegister register,
+        string letter,
+        string kind,
+        int visit,
+        IReadOnlyList<Replacement> replaces,
+        string? copyOf,
+        params string[] items
+    )
     {
         var job = $"{kind} {copyOf} {string.Join(' ', items)}";
-        var pending = register.Take(new(letter[0], 2026, kind, job, items, Out) { Visit = visit, Replaces = replaces, CopyOf = copyOf, Language = "en" });
+        var pending = register.Take(
+            new(letter[0], 2026, kind, job, items, Out)
+            {
+                Visit = visit,
+                Replaces = replaces,
+                CopyOf = copyOf,
+                Language = "en",
+            }
+        );
         return register.Publish(pending, Pdf(job), 1, $"{{{string.Join(',', items.Select(i => $"\"{i}\":\"fit\""))}}}").Number;
     }
 

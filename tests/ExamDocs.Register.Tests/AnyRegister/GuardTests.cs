@@ -2,7 +2,9 @@ using System.Data.Common;
 
 namespace ExamDocs.Register.Tests;
 
-/// <summary>What a register holds against somebody with a tool of the database's own, and what its check finds of what got past that.</summary>
+/// <summary>
+/// What a register holds against somebody with a tool of the database's own, and what its check finds of what got past that.
+/// </summary>
 public sealed class GuardTests : Workplace
 {
     [Theory]
@@ -39,7 +41,8 @@ public sealed class GuardTests : Workplace
         Assert.Collection(
             register.Check(),
             gap => Assert.Equal("Sequence R-2026 has a gap: the last number is 5, 1 are listed.", gap),
-            bytes => Assert.Equal("The register no longer holds R-2026-000001 as it was issued.", bytes));
+            bytes => Assert.Equal("The register no longer holds R-2026-000001 as it was issued.", bytes)
+        );
     }
 
     [Fact]
@@ -61,8 +64,13 @@ public sealed class GuardTests : Workplace
         TakeAwayGuard("log_is_never_changed");
         using (var connection = Connect())
         {
-            var entry = System.Text.Encoding.UTF8.GetString(Storage.Sql.Rows(connection, row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position = 2").Single());
-            ByHand("UPDATE log SET entry = $1 WHERE position = 2", System.Text.Encoding.UTF8.GetBytes(entry.Replace("HB-014-B", "HB-015-B", StringComparison.Ordinal)));
+            var entry = System.Text.Encoding.UTF8.GetString(
+                Storage.Sql.Rows(connection, row => row.GetFieldValue<byte[]>(0), "SELECT entry FROM log WHERE position = 2").Single()
+            );
+            ByHand(
+                "UPDATE log SET entry = $1 WHERE position = 2",
+                System.Text.Encoding.UTF8.GetBytes(entry.Replace("HB-014-B", "HB-015-B", StringComparison.Ordinal))
+            );
         }
         Assert.Contains(register.Check(), fault => fault.Contains("log entry 2 was altered", StringComparison.Ordinal));
         Assert.Contains("R-2026-000002: the log tells of other items.", register.Check(), StringComparer.Ordinal);

@@ -12,14 +12,19 @@ public sealed class LineEndTests : Workplace
     {
         using var register = Open();
         var visit = register.Visits.Remember(SampleVisit.Of("V-1")).Visit;
-        var (report, label, certificate) = (Give(register, "report", visit, "A", "B", "C"), Give(register, "due-label", visit, "A"), Give(register, "certificate", visit, "A", "B"));
+        var (report, label, certificate) = (
+            Give(register, "report", visit, "A", "B", "C"),
+            Give(register, "due-label", visit, "A"),
+            Give(register, "certificate", visit, "A", "B")
+        );
         var other = Give(register, "due-label", visit, "B");
         var copy = Copy(register, report, visit, "A", "B");
         var notice = Give(register, "notice", visit, "A");
         var by = Withdraw(register, "V-2", visit, "A");
         Assert.Equal(
             [(report, null), (label, DocumentEnd.Ended), (certificate, DocumentEnd.Ended), (other, null), (copy, null), (notice, null)],
-            new[] { report, label, certificate, other, copy, notice }.Select(n => (n, register.Find(n)!.Ended)));
+            new[] { report, label, certificate, other, copy, notice }.Select(n => (n, register.Find(n)!.Ended))
+        );
         var line = Assert.Single(register.EndedLines(report));
         Assert.Equal(("A", On, "withdrawn", by), (line.Item, line.On, line.Why, line.ByVisit));
         Assert.Single(register.EndedLines(copy));
@@ -114,7 +119,14 @@ public sealed class LineEndTests : Workplace
         using var register = Open();
         var visit = register.Visits.Remember(SampleVisit.Of("V-1")).Visit;
         var label = Give(register, "due-label", visit, "A");
-        Assert.ThrowsAny<System.Data.Common.DbException>(() => register.Visits.Remember([SampleVisit.Of("V-2") with { Ends = [new(visit, "A", On, "withdrawn"), new(99, "A", On, "withdrawn")] }]));
+        Assert.ThrowsAny<System.Data.Common.DbException>(() =>
+            register.Visits.Remember([
+                SampleVisit.Of("V-2") with
+                {
+                    Ends = [new(visit, "A", On, "withdrawn"), new(99, "A", On, "withdrawn")],
+                },
+            ])
+        );
         Assert.True(register.Find(label)!.IsCurrent);
         Assert.Single(register.Visits.All());
         Assert.Empty(register.Check());
@@ -123,13 +135,22 @@ public sealed class LineEndTests : Workplace
     private int Withdraw(DocumentRegister register, string reference, int visit, string item, LocalDate? on = null) =>
         register.Visits.Remember(SampleVisit.Of(reference) with { Ends = [new(visit, item, on ?? On, "withdrawn")] }).Visit;
 
-    private string Give(DocumentRegister register, string kind, int visit, params string[] items) => Give(register, kind, visit, items, copyOf: null);
+    private string Give(DocumentRegister register, string kind, int visit, params string[] items) =>
+        Give(register, kind, visit, items, copyOf: null);
 
-    private string Copy(DocumentRegister register, string of, int visit, params string[] items) => Give(register, "report", visit, items, of);
+    private string Copy(DocumentRegister register, string of, int visit, params string[] items) =>
+        Give(register, "report", visit, items, of);
 
     private string Give(DocumentRegister register, string kind, int visit, string[] items, string? copyOf)
     {
-        var letter = kind switch { "report" => 'R', "due-label" => 'D', "certificate" => 'C', "notice" => 'N', _ => 'Q' };
+        var letter = kind switch
+        {
+            "report" => 'R',
+            "due-label" => 'D',
+            "certificate" => 'C',
+            "notice" => 'N',
+            _ => 'Q',
+        };
         var job = $"{kind} {visit} {copyOf} {string.Join(' ', items)}";
         var pending = register.Take(new(letter, 2026, kind, job, items, Out) { Visit = visit, CopyOf = copyOf });
         var outcome = kind is "notice" or "quarantine-label" ? "withdraw" : "fit";

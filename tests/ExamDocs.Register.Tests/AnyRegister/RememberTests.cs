@@ -11,7 +11,10 @@ public sealed class RememberTests : Workplace
         using var register = DocumentRegister.Open(Database, new LocalDate(2026, 5, 12));
         register.Visits.Remember(SampleVisit.Of("V-1"));
         var asOf = new LocalDate(2026, 5, 11);
-        Assert.Equal([(2, true), (3, true)], register.Visits.Remember([SampleVisit.Of("V-2") with { Version = "9.8.7", AsOf = asOf }, SampleVisit.Of("V-3")])!);
+        Assert.Equal(
+            [(2, true), (3, true)],
+            register.Visits.Remember([SampleVisit.Of("V-2") with { Version = "9.8.7", AsOf = asOf }, SampleVisit.Of("V-3")])!
+        );
         Assert.Equal([(1, null), (3, "9.8.7"), (3, null)], register.Visits.All().Select(v => (v.Seen!.Value, v.Version)));
         Assert.Equal([new(2026, 5, 12), asOf, new(2026, 5, 12)], register.Visits.All().Select(v => v.AsOf!.Value));
         Assert.Empty(register.Check());
@@ -22,7 +25,10 @@ public sealed class RememberTests : Workplace
     {
         using var register = Open();
         register.Visits.Remember([SampleVisit.Of("V-1"), SampleVisit.Of("V-2")]);
-        Assert.Equal([(2, false), (1, false), (3, true)], register.Visits.Remember([SampleVisit.Of("V-2"), SampleVisit.Of("V-1"), SampleVisit.Of("V-3")])!);
+        Assert.Equal(
+            [(2, false), (1, false), (3, true)],
+            register.Visits.Remember([SampleVisit.Of("V-2"), SampleVisit.Of("V-1"), SampleVisit.Of("V-3")])!
+        );
         Assert.Equal(3, register.Visits.All()[2].Seen);
     }
 
@@ -44,7 +50,10 @@ public sealed class RememberTests : Workplace
     {
         using var register = Open();
         var (one, other) = (SampleVisit.Of("V-1"), SampleVisit.Of("V-1", "another"));
-        other = other with { Record = other.Record with { Visit = other.Record.Visit with { Employer = new() { Name = "Brook Arborists" } } } };
+        other = other with
+        {
+            Record = other.Record with { Visit = other.Record.Visit with { Employer = new() { Name = "Brook Arborists" } } },
+        };
         Assert.Equal([(1, true), (2, true)], register.Visits.Remember([one, other])!);
         Assert.Equal([(1, false), (2, false)], register.Visits.Remember([one, other])!);
     }

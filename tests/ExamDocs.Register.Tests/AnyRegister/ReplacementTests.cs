@@ -22,7 +22,10 @@ public sealed class ReplacementTests : Workplace
         Assert.False(old.IsCurrent);
         Assert.Equal((DocumentEnd.Replaced, Day, "a serial number was wrong"), (old.Ended!.Value, old.EndedOn!.Value, old.EndedReason));
         Assert.Equal("R-2026-000002", Assert.Single(old.ReplacedBy));
-        Assert.Equal(new Replacement("R-2026-000001", "a serial number was wrong"), Assert.Single(register.Find("R-2026-000002")!.Replaces));
+        Assert.Equal(
+            new Replacement("R-2026-000001", "a serial number was wrong"),
+            Assert.Single(register.Find("R-2026-000002")!.Replaces)
+        );
         Assert.Null(register.FindIssued("a"));
         Assert.Equal(Pdf("a"), register.Content(register.FindByNumber("R-2026-000001")!));
         Assert.Equal(["issued R-2026-000001 -", "issued R-2026-000002 -", "replaced R-2026-000001 R-2026-000002"], Logged());
@@ -77,7 +80,10 @@ public sealed class ReplacementTests : Workplace
         Assert.False(register.Withdraw("R-2026-000001", "once more"));
         Assert.False(register.Withdraw("R-2026-000009", "never taken"));
         var document = register.Find("R-2026-000001")!;
-        Assert.Equal((DocumentEnd.Withdrawn, Day, "sent to the wrong yard"), (document.Ended!.Value, document.EndedOn!.Value, document.EndedReason));
+        Assert.Equal(
+            (DocumentEnd.Withdrawn, Day, "sent to the wrong yard"),
+            (document.Ended!.Value, document.EndedOn!.Value, document.EndedReason)
+        );
         Assert.Equal(Pdf("a"), register.Content(register.FindByNumber("R-2026-000001")!));
         Assert.Equal("R-2026-000002", Issue(register, "a").Number);
         Assert.Equal(["issued R-2026-000001 -", "withdrawn R-2026-000001 -", "issued R-2026-000002 -"], Logged());
@@ -109,6 +115,13 @@ public sealed class ReplacementTests : Workplace
     private List<string> Logged()
     {
         using var connection = Connect();
-        return [.. new LogRows(connection).Entries().Select(LogEntry.Parse).Where(e => e.Document is not null).Select(e => $"{e.What} {e.Document!.Number} {e.By ?? "-"}")];
+        return
+        [
+            .. new LogRows(connection)
+                .Entries()
+                .Select(LogEntry.Parse)
+                .Where(e => e.Document is not null)
+                .Select(e => $"{e.What} {e.Document!.Number} {e.By ?? "-"}"),
+        ];
     }
 }

@@ -5,13 +5,20 @@ public sealed class RunsAtOnceTests : Workplace
     [Fact]
     public async Task Eight_runs_at_once_take_every_number_once_and_leave_none_out()
     {
-        var processes = new[] { KilledRun.Start(Database, Out, 0, DocumentsForEachRun), KilledRun.Start(Database, Out, 1, DocumentsForEachRun) };
+        var processes = new[]
+        {
+            KilledRun.Start(Database, Out, 0, DocumentsForEachRun),
+            KilledRun.Start(Database, Out, 1, DocumentsForEachRun),
+        };
         var runs = processes.Select(p => Numbers(p)).Concat(Enumerable.Range(2, 6).Select(run => OnItsOwnThread(() => Numbers(run))));
         var told = (await Task.WhenAll(runs.ToList())).SelectMany(numbers => numbers).ToList();
 
         var count = 8 * DocumentsForEachRun;
         Assert.All(processes, p => Assert.Equal(0, p.ExitCode));
-        Assert.Equal(Enumerable.Range(1, count).Select(n => new DocumentNumber('R', 2026, n).ToString()), told.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Enumerable.Range(1, count).Select(n => new DocumentNumber('R', 2026, n).ToString()),
+            told.Order(StringComparer.Ordinal)
+        );
         using var register = Open();
         Assert.Empty(register.Recover());
         AssertNoNumberLostOrReused(register, count);
@@ -23,12 +30,19 @@ public sealed class RunsAtOnceTests : Workplace
     public async Task First_runs_at_once_make_the_tables_once()
     {
         using var together = new Barrier(8);
-        var numbers = await Task.WhenAll(Enumerable.Range(0, 8).Select(run => OnItsOwnThread(() =>
-        {
-            together.SignalAndWait(TestContext.Current.CancellationToken);
-            using var register = Open();
-            return Issue(register, $"{run}").Number;
-        })).ToList());
+        var numbers = await Task.WhenAll(
+            Enumerable
+                .Range(0, 8)
+                .Select(run =>
+                    OnItsOwnThread(() =>
+                    {
+                        together.SignalAndWait(TestContext.Current.CancellationToken);
+                        using var register = Open();
+                        return Issue(register, $"{run}").Number;
+                    })
+                )
+                .ToList()
+        );
         Assert.Equal(8, numbers.Distinct(StringComparer.Ordinal).Count());
         using var after = Open();
         AssertNoNumberLostOrReused(after, 8);
@@ -42,7 +56,11 @@ public sealed class RunsAtOnceTests : Workplace
         var begun = Take(first, "a");
         using var second = Open();
         Assert.Empty(second.Recover());
-        Assert.Contains("Another run is issuing the same report", Assert.Throws<DocumentInProgressException>(() => Take(second, "a")).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "Another run is issuing the same report",
+            Assert.Throws<DocumentInProgressException>(() => Take(second, "a")).Message,
+            StringComparison.Ordinal
+        );
         Assert.Equal("R-2026-000002", Issue(second, "b").Number);
         first.Publish(begun, Pdf("a"), 1, "{}");
         Assert.NotNull(second.FindIssued("a"));
@@ -53,19 +71,26 @@ public sealed class RunsAtOnceTests : Workplace
     public async Task Of_runs_that_want_the_same_document_one_gets_it()
     {
         Open().Dispose();
-        var got = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => OnItsOwnThread(() =>
-        {
-            using var register = Open();
-            try
-            {
-                Issue(register, "the same");
-                return 1;
-            }
-            catch (DocumentInProgressException)
-            {
-                return 0;
-            }
-        })).ToList());
+        var got = await Task.WhenAll(
+            Enumerable
+                .Range(0, 6)
+                .Select(_ =>
+                    OnItsOwnThread(() =>
+                    {
+                        using var register = Open();
+                        try
+                        {
+                            Issue(register, "the same");
+                            return 1;
+                        }
+                        catch (DocumentInProgressException)
+                        {
+                            return 0;
+                        }
+                    })
+                )
+                .ToList()
+        );
         Assert.Equal(1, got.Sum());
         using var after = Open();
         AssertNoNumberLostOrReused(after, 1);

@@ -1,6 +1,8 @@
 namespace ExamDocs.Register.Tests;
 
-/// <summary>Text that no database takes as it is: the character zero, and half of a pair of surrogates (an attribute cannot hold one).</summary>
+/// <summary>
+/// Text that no database takes as it is: the character zero, and half of a pair of surrogates (an attribute cannot hold one).
+/// </summary>
 public sealed class TextTests : Workplace
 {
     [Theory]
@@ -38,7 +40,9 @@ public sealed class TextTests : Workplace
     public void Long_text_and_text_of_every_script_is_kept()
     {
         var random = new Random(7);
-        var id = string.Concat(Enumerable.Range(0, 6_000).Select(_ => char.ConvertFromUtf32(random.Next(0x4E00, 0x9FA5)))) + " Gurtgröße ΑΒΓ عربي 🧗";
+        var id =
+            string.Concat(Enumerable.Range(0, 6_000).Select(_ => char.ConvertFromUtf32(random.Next(0x4E00, 0x9FA5))))
+            + " Gurtgröße ΑΒΓ عربي 🧗";
         using var register = Open();
         register.Visits.Remember(SampleVisit.Of(id, id: id));
         var pending = register.Take(new('R', 2026, "report", "a", [id], Out));

@@ -5,7 +5,9 @@ using NodaTime;
 
 namespace ExamDocs.Register.Tests;
 
-/// <summary>Which visits a record is decided with: those that name one of its items, however it is written, and what these are connected with.</summary>
+/// <summary>
+/// Which visits a record is decided with: those that name one of its items, however it is written, and what these are connected with.
+/// </summary>
 public sealed class TouchingTests : Workplace
 {
     [Theory]
@@ -27,7 +29,17 @@ public sealed class TouchingTests : Workplace
         using var register = Open();
         register.Visits.Remember(Visit("V-1", new Item { Id = "A", Serial = "S1" }, new Item { Id = "unrelated 1" }));
         register.Visits.Remember(Visit("V-2", new Item { Id = "unrelated 2" }));
-        register.Visits.Remember(Visit("V-3", new Item { Id = "B", Serial = "S 1", FittedTo = "C" }));
+        register.Visits.Remember(
+            Visit(
+                "V-3",
+                new Item
+                {
+                    Id = "B",
+                    Serial = "S 1",
+                    FittedTo = "C",
+                }
+            )
+        );
         register.Visits.Remember(Visit("V-4", new Item { Id = "c", Formerly = "D" }));
         register.Visits.Remember(Visit("V-5", new Item { Id = "E", Serial = "S5" }, new Item { Id = "d" }));
         Assert.Equal([1, 3, 4, 5], Numbers(register.Visits.Touching(Record("V-6", new Item { Id = "a" }))));
@@ -52,7 +64,10 @@ public sealed class TouchingTests : Workplace
         using var register = Open();
         register.Visits.Remember(SampleVisit.Of("V-2026-031"));
         var touching = Assert.Single(register.Visits.Touching(Record("V-2", new Item { Id = "HB-014-B" })));
-        Assert.Equal(["HB-014 withdraw W9", "HB-014-B withdraw W1 W6"], touching.Outcomes.Select(o => $"{o.Item} {o.Outcome} {string.Join(' ', o.Codes)}"));
+        Assert.Equal(
+            ["HB-014 withdraw W9", "HB-014-B withdraw W1 W6"],
+            touching.Outcomes.Select(o => $"{o.Item} {o.Outcome} {string.Join(' ', o.Codes)}")
+        );
         Assert.Equal("V-2026-031", touching.Visit.Reference);
     }
 
@@ -69,7 +84,15 @@ public sealed class TouchingTests : Workplace
     public void Thousands_of_items_are_found_in_a_few_seconds()
     {
         using var register = Open();
-        var items = Enumerable.Range(0, 3000).Select(i => new Item { Id = FormattableString.Invariant($"K-{i}"), Serial = FormattableString.Invariant($"S{i / 2}"), FittedTo = i % 3 == 0 ? null : FormattableString.Invariant($"K-{i - (i % 3)}") }).ToArray();
+        var items = Enumerable
+            .Range(0, 3000)
+            .Select(i => new Item
+            {
+                Id = FormattableString.Invariant($"K-{i}"),
+                Serial = FormattableString.Invariant($"S{i / 2}"),
+                FittedTo = i % 3 == 0 ? null : FormattableString.Invariant($"K-{i - (i % 3)}"),
+            })
+            .ToArray();
         for (var n = 0; n < 4; n++)
             register.Visits.Remember(Visit(FormattableString.Invariant($"V-{n}"), items));
         var watch = Stopwatch.StartNew();
@@ -80,8 +103,12 @@ public sealed class TouchingTests : Workplace
     private static int[] Numbers(IReadOnlyList<TouchingVisit> visits) => [.. visits.Select(v => v.Visit.Visit)];
 
     private static ExaminationRecord Record(string reference, params Item[] items) =>
-        new() { Visit = new() { Reference = reference, ExaminedOn = new LocalDate(2026, 5, 11) }, Items = items };
+        new()
+        {
+            Visit = new() { Reference = reference, ExaminedOn = new LocalDate(2026, 5, 11) },
+            Items = items,
+        };
 
-    private static VisitToRemember Visit(string reference, params Item[] items) => new(
-        Record(reference, items), Encoding.UTF8.GetBytes(reference), [.. items.Select(i => new RememberedOutcome(i.Id, "fit", []))]);
+    private static VisitToRemember Visit(string reference, params Item[] items) =>
+        new(Record(reference, items), Encoding.UTF8.GetBytes(reference), [.. items.Select(i => new RememberedOutcome(i.Id, "fit", []))]);
 }

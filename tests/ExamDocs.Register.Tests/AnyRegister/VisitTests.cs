@@ -5,7 +5,17 @@ namespace ExamDocs.Register.Tests;
 
 public sealed class VisitTests : Workplace
 {
-    private static readonly string[] Tables = ["visit", "person", "item", "makers_limits", "examination", "observation", "renewal", "outcome"];
+    private static readonly string[] Tables =
+    [
+        "visit",
+        "person",
+        "item",
+        "makers_limits",
+        "examination",
+        "observation",
+        "renewal",
+        "outcome",
+    ];
 
     [Fact]
     public void Every_row_of_a_visit_is_there()
@@ -13,14 +23,33 @@ public sealed class VisitTests : Workplace
         using var register = Open();
         Assert.Equal((1, true), register.Visits.Remember(SampleVisit.Of("V-2026-031")));
         Assert.Equal([1, 1, 2, 1, 1, 2, 1, 2], Counts());
-        Assert.Equal(["V-2026-031|gb-loler|Larkfield Tree Care|The yard|2026-05-11"], Texts("SELECT reference, regime, employer, premises, examined_on FROM visit"));
+        Assert.Equal(
+            ["V-2026-031|gb-loler|Larkfield Tree Care|The yard|2026-05-11"],
+            Texts("SELECT reference, regime, employer, premises, examined_on FROM visit")
+        );
         Assert.Equal(["ex1|A. Examiner|1 Long Lane|none invented"], Texts("SELECT id, name, address, qualifications FROM person"));
         Assert.Equal(
-            ["HB-014|harness|climbing harness|Invented Works|H1|-|0007|-|2024-02|-|in-use", "HB-014-B|rope-bridge|-|-|-|SP-11|-|blue|-|HB-014|-"],
-            Texts("SELECT id, category, description, maker, model, part_number, serial, owners_mark, manufactured, fitted_to, status FROM item ORDER BY position"));
-        Assert.Equal(["Invented Works|H1|SP-11|Booklet|3|12"], Texts("SELECT maker, model, part_number, title, revision, page FROM makers_limits"));
-        Assert.Equal(["HB-014-B|ex1|six-month|2026-05-11|withdraw"], Texts("SELECT item, examiner, basis, examined_on, conclusion FROM examination"));
-        Assert.Equal(["cover-cut|defect|pulled thread|photos/1.jpg", "stiffness|clear|-|-"], Texts("SELECT criterion, state, note, photo FROM observation ORDER BY position"));
+            [
+                "HB-014|harness|climbing harness|Invented Works|H1|-|0007|-|2024-02|-|in-use",
+                "HB-014-B|rope-bridge|-|-|-|SP-11|-|blue|-|HB-014|-",
+            ],
+            Texts(
+                "SELECT id, category, description, maker, model, part_number, serial, owners_mark, manufactured, fitted_to, "
+                    + "status FROM item ORDER BY position"
+            )
+        );
+        Assert.Equal(
+            ["Invented Works|H1|SP-11|Booklet|3|12"],
+            Texts("SELECT maker, model, part_number, title, revision, page FROM makers_limits")
+        );
+        Assert.Equal(
+            ["HB-014-B|ex1|six-month|2026-05-11|withdraw"],
+            Texts("SELECT item, examiner, basis, examined_on, conclusion FROM examination")
+        );
+        Assert.Equal(
+            ["cover-cut|defect|pulled thread|photos/1.jpg", "stiffness|clear|-|-"],
+            Texts("SELECT criterion, state, note, photo FROM observation ORDER BY position")
+        );
         Assert.Equal(["HB-014|HB-014-A|HB-014-B|2026-05-10"], Texts("SELECT item, removed_part, fitted_part, done_on FROM renewal"));
     }
 
@@ -30,10 +59,16 @@ public sealed class VisitTests : Workplace
         using var register = DocumentRegister.Open(Database, new LocalDate(2026, 5, 12));
         register.Visits.Remember(SampleVisit.Of("V-2026-031"));
         var part = Assert.Single(register.Visits.OutcomesOf("HB-014-B"));
-        Assert.Equal(("withdraw", "W1 W6", true), (part.Outcome.Outcome, string.Join(' ', part.Outcome.Codes), part.Outcome.NeverReleasable));
+        Assert.Equal(
+            ("withdraw", "W1 W6", true),
+            (part.Outcome.Outcome, string.Join(' ', part.Outcome.Codes), part.Outcome.NeverReleasable)
+        );
         Assert.Equal(new LocalDate(2026, 5, 12), part.Visit.StoredOn);
         var whole = Assert.Single(register.Visits.OutcomesOfSerial("0007"));
-        Assert.Equal(("HB-014", "HB-014-B", false), (whole.Outcome.Item, Assert.Single(whole.Outcome.Parts), whole.Outcome.NeverReleasable));
+        Assert.Equal(
+            ("HB-014", "HB-014-B", false),
+            (whole.Outcome.Item, Assert.Single(whole.Outcome.Parts), whole.Outcome.NeverReleasable)
+        );
         Assert.Equal(2, register.Visits.Outcomes().Count);
         Assert.Empty(register.Visits.OutcomesOf("HB-015"));
     }
@@ -57,7 +92,15 @@ public sealed class VisitTests : Workplace
     {
         using var register = Open();
         var (first, second) = (SampleVisit.Of("V-2026-031", "as recorded"), SampleVisit.Of("V-2026-031", "corrected"));
-        Assert.Equal([(1, true), (2, true), (3, true), (3, false)], [register.Visits.Remember(first), register.Visits.Remember(second), register.Visits.Remember(first), register.Visits.Remember(first)]);
+        Assert.Equal(
+            [(1, true), (2, true), (3, true), (3, false)],
+            [
+                register.Visits.Remember(first),
+                register.Visits.Remember(second),
+                register.Visits.Remember(first),
+                register.Visits.Remember(first),
+            ]
+        );
         var all = register.Visits.All();
         Assert.Equal(all[0].Sha256, all[2].Sha256);
         Assert.NotEqual(all[0].Sha256, all[1].Sha256);

@@ -4,7 +4,9 @@ using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Tests;
 
-/// <summary>A register of its own for one test and a folder for documents; gone afterwards. Where the register is, each project says.</summary>
+/// <summary>
+/// A register of its own for one test and a folder for documents; gone afterwards. Where the register is, each project says.
+/// </summary>
 public abstract partial class Workplace : IDisposable
 {
     private readonly DirectoryInfo _root;
@@ -35,8 +37,7 @@ public abstract partial class Workplace : IDisposable
     internal static void Settle(DocumentRegister register)
     {
         var waited = Stopwatch.StartNew();
-        do
-            register.Recover();
+        do register.Recover();
         while (register.Rows.Pending().Count > 0 && waited.Elapsed < TimeSpan.FromSeconds(60));
     }
 
@@ -52,8 +53,9 @@ public abstract partial class Workplace : IDisposable
     internal static void AssertFolderEqualsRegister(DocumentRegister register, string folder)
     {
         var issued = register.Issued().ToDictionary(document => document.FileName, document => document.Sha256, StringComparer.Ordinal);
-        var found = Directory.EnumerateFiles(folder).ToDictionary(
-            file => Path.GetFileName(file), file => DurableFile.Hash(File.ReadAllBytes(file)), StringComparer.Ordinal);
+        var found = Directory
+            .EnumerateFiles(folder)
+            .ToDictionary(file => Path.GetFileName(file), file => DurableFile.Hash(File.ReadAllBytes(file)), StringComparer.Ordinal);
         Assert.Equal(issued.OrderBy(pair => pair.Key, StringComparer.Ordinal), found.OrderBy(pair => pair.Key, StringComparer.Ordinal));
         Assert.Empty(register.Check());
     }
@@ -61,7 +63,9 @@ public abstract partial class Workplace : IDisposable
     /// <summary>Numbers 1 to n are each either issued or void, once.</summary>
     internal static void AssertNoNumberLostOrReused(DocumentRegister register, int count)
     {
-        var sequences = register.Issued().Select(document => document.Number)
+        var sequences = register
+            .Issued()
+            .Select(document => document.Number)
             .Concat(register.Voided().Select(document => document.Number))
             .Select(number => DocumentNumber.TryParse(number, out var parsed) ? parsed.Sequence : 0)
             .Order();

@@ -16,8 +16,7 @@ public sealed class AttackedRegisterTests : Workplace
     private const int Entries = Issues + 1;
 
     /// <summary>Takes the last entries off, and everything that speaks of them.</summary>
-    private const string CutThoroughly =
-        """
+    private const string CutThoroughly = """
         DELETE FROM checkpoint WHERE size > {0} + 1;
         UPDATE register SET log_size = {0} + 1;
         DELETE FROM content WHERE number IN (SELECT number FROM document WHERE sequence > {0});
@@ -28,12 +27,16 @@ public sealed class AttackedRegisterTests : Workplace
         """;
 
     [Fact]
-    public void Each_entry_altered_is_found() => EachRow(row =>
-        $"UPDATE log SET entry = CAST(replace(replace(CAST(entry AS TEXT), 'HB-014-B', 'HB-014-C'), '\"register\":\"', '\"register\":\"x') AS BLOB) WHERE position = {row}");
+    public void Each_entry_altered_is_found() =>
+        EachRow(row =>
+            $"UPDATE log SET entry = CAST(replace(replace(CAST(entry AS TEXT), 'HB-014-B', 'HB-014-C'), '\"register\":\"', '\"register\":\"x') AS BLOB) WHERE position = {row}"
+        );
 
     [Fact]
-    public void Each_entry_whose_day_alone_was_altered_is_found() => EachRow(row =>
-        $"UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '\"day\":\"2', '\"day\":\"3') AS BLOB) WHERE position = {row}");
+    public void Each_entry_whose_day_alone_was_altered_is_found() =>
+        EachRow(row =>
+            $"UPDATE log SET entry = CAST(replace(CAST(entry AS TEXT), '\"day\":\"2', '\"day\":\"3') AS BLOB) WHERE position = {row}"
+        );
 
     [Fact]
     public void Each_entry_overwritten_with_rubbish_is_found() =>
@@ -43,24 +46,31 @@ public sealed class AttackedRegisterTests : Workplace
     public void Each_entry_removed_is_found() => EachRow(row => $"DELETE FROM log WHERE position = {row}");
 
     [Fact]
-    public void Each_entry_removed_and_the_rest_moved_up_is_found() => EachRow(row =>
-        $"DELETE FROM log WHERE position = {row}; UPDATE log SET position = position + 999 WHERE position > {row}; UPDATE log SET position = position - 1000 WHERE position > {row}");
+    public void Each_entry_removed_and_the_rest_moved_up_is_found() =>
+        EachRow(row =>
+            $"DELETE FROM log WHERE position = {row}; UPDATE log SET position = position + 999 WHERE position > {row}; UPDATE log SET position = position - 1000 WHERE position > {row}"
+        );
 
     [Fact]
-    public void Each_entry_swapped_with_its_neighbour_is_found() => EachRow(row =>
-        $"UPDATE log SET position = 999 WHERE position = {row}; UPDATE log SET position = {row} WHERE position = {(row + 1) % Entries}; UPDATE log SET position = {(row + 1) % Entries} WHERE position = 999");
+    public void Each_entry_swapped_with_its_neighbour_is_found() =>
+        EachRow(row =>
+            $"UPDATE log SET position = 999 WHERE position = {row}; UPDATE log SET position = {row} WHERE position = {(row + 1) % Entries}; UPDATE log SET position = {(row + 1) % Entries} WHERE position = 999"
+        );
 
     [Fact]
-    public void A_tail_of_any_length_cut_off_is_found() =>
-        EachRow(row => $"DELETE FROM log WHERE position >= {row}");
+    public void A_tail_of_any_length_cut_off_is_found() => EachRow(row => $"DELETE FROM log WHERE position >= {row}");
 
     [Fact]
     public void A_tail_cut_off_with_its_roots_and_the_count_is_found_by_the_documents() =>
-        EachRow(row => $"DELETE FROM log WHERE position >= {row}; DELETE FROM checkpoint WHERE size > {row}; UPDATE register SET log_size = {row}");
+        EachRow(row =>
+            $"DELETE FROM log WHERE position >= {row}; DELETE FROM checkpoint WHERE size > {row}; UPDATE register SET log_size = {row}"
+        );
 
     [Fact]
-    public void Each_root_altered_or_overwritten_is_found() => EachRow(row =>
-        $"UPDATE checkpoint SET root = {(row % 2 == 0 ? "'no root'" : $"(SELECT root FROM checkpoint WHERE size = {((row + 1) % Entries) + 1})")} WHERE size = {row + 1}");
+    public void Each_root_altered_or_overwritten_is_found() =>
+        EachRow(row =>
+            $"UPDATE checkpoint SET root = {(row % 2 == 0 ? "'no root'" : $"(SELECT root FROM checkpoint WHERE size = {((row + 1) % Entries) + 1})")} WHERE size = {row + 1}"
+        );
 
     [Fact]
     public void A_tail_cut_off_with_all_that_speaks_of_it_is_found_by_a_checkpoint_kept_elsewhere()
@@ -69,7 +79,9 @@ public sealed class AttackedRegisterTests : Workplace
         for (var left = 1; left < Issues; left++)
         {
             Restore();
-            Attack(CutThoroughly.Replace("{0}", left.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal));
+            Attack(
+                CutThoroughly.Replace("{0}", left.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            );
             using var register = Open();
             Assert.Empty(register.Check());
             Assert.Contains("The log was cut: the exported checkpoint", Assert.Single(register.Check(exported)), StringComparison.Ordinal);

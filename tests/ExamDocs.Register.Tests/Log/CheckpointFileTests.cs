@@ -68,7 +68,9 @@ public sealed class CheckpointFileTests
         two.ComputeSignature(new CmsSigner(Certificate("CN=Rowan Field")) { IncludeOption = X509IncludeOption.EndCertOnly });
         AssertNotSigned(Changed(Signed, json => json["signature"] = Convert.ToBase64String(two.Encode())));
         var weak = new SignedCms(body, detached: true);
-        weak.ComputeSignature(new CmsSigner(Signer) { IncludeOption = X509IncludeOption.EndCertOnly, DigestAlgorithm = new Oid("1.3.14.3.2.26") });
+        weak.ComputeSignature(
+            new CmsSigner(Signer) { IncludeOption = X509IncludeOption.EndCertOnly, DigestAlgorithm = new Oid("1.3.14.3.2.26") }
+        );
         AssertNotSigned(Changed(Signed, json => json["signature"] = Convert.ToBase64String(weak.Encode())));
     }
 
@@ -116,7 +118,11 @@ public sealed class CheckpointFileTests
 
     [Fact]
     public void A_file_too_long_is_not_looked_at() =>
-        Assert.Contains("too long", Assert.Single(CheckpointFile.Read(new byte[CheckpointFile.GreatestLength + 1]).Faults), StringComparison.Ordinal);
+        Assert.Contains(
+            "too long",
+            Assert.Single(CheckpointFile.Read(new byte[CheckpointFile.GreatestLength + 1]).Faults),
+            StringComparison.Ordinal
+        );
 
     [Property(MaxTest = 2000)]
     public bool No_octets_make_it_throw(byte[] hostile) => CheckpointFile.Read(hostile).Faults.Count > 0;
@@ -163,6 +169,9 @@ public sealed class CheckpointFileTests
         return SelfSigned(new CertificateRequest(name, key, HashAlgorithmName.SHA256, RSASignaturePadding.Pkcs1));
     }
 
-    private static X509Certificate2 SelfSigned(CertificateRequest request) => request.CreateSelfSigned(
-        Instant.FromUtc(2026, 1, 1, 0, 0).ToDateTimeOffset(), Instant.FromUtc(2036, 1, 1, 0, 0).ToDateTimeOffset());
+    private static X509Certificate2 SelfSigned(CertificateRequest request) =>
+        request.CreateSelfSigned(
+            Instant.FromUtc(2026, 1, 1, 0, 0).ToDateTimeOffset(),
+            Instant.FromUtc(2036, 1, 1, 0, 0).ToDateTimeOffset()
+        );
 }

@@ -13,13 +13,14 @@ internal static class Entries
     public static LoggedDocument Document(int sequence, char letter = 'R') =>
         new(new DocumentNumber(letter, 2026, sequence).ToString(), "report", ["HB-014", "HB-014-B"]);
 
-    public static LogEntry At(int position) => (position % 7) switch
-    {
-        3 => LogEntry.Void(position, Document(position + 1), "the page could not be printed", Day),
-        5 => LogEntry.Withdrawn(position, Document(position), "issued for the wrong item", Day),
-        6 => LogEntry.Replaced(position, Document(position - 1), Document(position + 2).Number, "an address was wrong", Day),
-        _ => LogEntry.Issued(position, Document(position + 1), DurableFile.Hash([(byte)position]), Day),
-    };
+    public static LogEntry At(int position) =>
+        (position % 7) switch
+        {
+            3 => LogEntry.Void(position, Document(position + 1), "the page could not be printed", Day),
+            5 => LogEntry.Withdrawn(position, Document(position), "issued for the wrong item", Day),
+            6 => LogEntry.Replaced(position, Document(position - 1), Document(position + 2).Number, "an address was wrong", Day),
+            _ => LogEntry.Issued(position, Document(position + 1), DurableFile.Hash([(byte)position]), Day),
+        };
 
     public static List<ReadOnlyMemory<byte>> Log(int count) =>
         [.. Enumerable.Range(0, count).Select(position => (ReadOnlyMemory<byte>)At(position).Bytes())];

@@ -40,8 +40,13 @@ public sealed class LogCheckTests
             var log = Whole.ToList();
             log[row] = Reworded(log[row]);
             Assert.Equal(
-                [FormattableString.Invariant($"The register's checkpoint of {Entrances(row + 1)} does not hold: log entry {row} was altered, or its root was.")],
-                LogCheck.Run(log, Each));
+                [
+                    FormattableString.Invariant(
+                        $"The register's checkpoint of {Entrances(row + 1)} does not hold: log entry {row} was altered, or its root was."
+                    ),
+                ],
+                LogCheck.Run(log, Each)
+            );
             AssertFound(log);
         }
     }
@@ -81,7 +86,10 @@ public sealed class LogCheckTests
             // Of the last one nothing but the length is left to tell.
             var said = LogCheck.Run(log, Each);
             Assert.Contains(said, s => s.StartsWith("The log was cut", StringComparison.Ordinal));
-            Assert.Equal(row < Count - 1, said.Any(s => s.Contains(FormattableString.Invariant($"log entry {row} was altered"), StringComparison.Ordinal)));
+            Assert.Equal(
+                row < Count - 1,
+                said.Any(s => s.Contains(FormattableString.Invariant($"log entry {row} was altered"), StringComparison.Ordinal))
+            );
             AssertFound(log);
         }
     }
@@ -109,12 +117,16 @@ public sealed class LogCheckTests
         for (var left = 0; left < Count; left++)
         {
             var log = Whole[..left];
-            var cut = FormattableString.Invariant($"The log was cut: the exported checkpoint is of 200 entries, {Entrances(left)} are there.");
+            var cut = FormattableString.Invariant(
+                $"The log was cut: the exported checkpoint is of 200 entries, {Entrances(left)} are there."
+            );
             // Whoever cuts the register's own checkpoints as well leaves it sound in itself.
             Assert.Empty(LogCheck.Run(log, Each[..left]));
             Assert.Equal([cut], LogCheck.Run(log, Each[..left], Last));
             Assert.Equal(
-                [cut.Replace("the exported", "the register's own", StringComparison.Ordinal), cut], LogCheck.Run(log, [Last], Last));
+                [cut.Replace("the exported", "the register's own", StringComparison.Ordinal), cut],
+                LogCheck.Run(log, [Last], Last)
+            );
         }
     }
 
@@ -126,7 +138,11 @@ public sealed class LogCheckTests
             var log = Whole.ToList();
             log[row] = Reworded(log[row]);
             Assert.Empty(LogCheck.Run(log, [Entries.Checkpointed(log)]));
-            Assert.Contains("exported checkpoint", Assert.Single(LogCheck.Run(log, [Entries.Checkpointed(log)], Last)), StringComparison.Ordinal);
+            Assert.Contains(
+                "exported checkpoint",
+                Assert.Single(LogCheck.Run(log, [Entries.Checkpointed(log)], Last)),
+                StringComparison.Ordinal
+            );
             // Of before the entry it knows nothing.
             Assert.Empty(LogCheck.Run(log, [Entries.Checkpointed(log)], row == 0 ? Entries.Checkpointed([]) : Each[row - 1]));
         }
@@ -159,8 +175,9 @@ public sealed class LogCheckTests
     {
         var log = Whole.ToList();
         log.RemoveRange(20, 30);
-        log[^1] = Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(log[^1].Span)
-            .Replace("\"position\":199", "\"position\":9007199254740991", StringComparison.Ordinal));
+        log[^1] = Encoding.UTF8.GetBytes(
+            Encoding.UTF8.GetString(log[^1].Span).Replace("\"position\":199", "\"position\":9007199254740991", StringComparison.Ordinal)
+        );
         var said = LogCheck.Run(log, [Last]);
         Assert.Contains("Log entries 20 to 49 are missing.", said);
         Assert.Contains("Log entries 199 to 9007199254740990 are missing.", said);
@@ -181,11 +198,19 @@ public sealed class LogCheckTests
         return other;
     }
 
-    private static ReadOnlyMemory<byte> Moved(int from, int to) => Encoding.UTF8.GetBytes(
-        Encoding.UTF8.GetString(Whole[from].Span).Replace(
-            FormattableString.Invariant($"\"position\":{from},"), FormattableString.Invariant($"\"position\":{to},"), StringComparison.Ordinal));
+    private static ReadOnlyMemory<byte> Moved(int from, int to) =>
+        Encoding.UTF8.GetBytes(
+            Encoding
+                .UTF8.GetString(Whole[from].Span)
+                .Replace(
+                    FormattableString.Invariant($"\"position\":{from},"),
+                    FormattableString.Invariant($"\"position\":{to},"),
+                    StringComparison.Ordinal
+                )
+        );
 
     private static string Entrances(int count) => FormattableString.Invariant($"{count} {(count == 1 ? "entry" : "entries")}");
 
-    private static List<Checkpoint> EveryCheckpoint() => [.. Enumerable.Range(1, Count).Select(size => Entries.Checkpointed(Whole[..size]))];
+    private static List<Checkpoint> EveryCheckpoint() =>
+        [.. Enumerable.Range(1, Count).Select(size => Entries.Checkpointed(Whole[..size]))];
 }

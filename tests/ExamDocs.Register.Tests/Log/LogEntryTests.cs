@@ -10,12 +10,12 @@ public sealed class LogEntryTests
         """{"day":"2026-05-12","items":["HB-014","HB-014-B"],"kind":"report","number":"R-2026-000001","position":0,"sha256":"6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d","what":"issued"}""";
 
     public static TheoryData<string> Written =>
-    [
-        IssuedJson,
-        """{"day":"2026-05-12","items":[],"kind":"report","number":"R-2026-000001","position":9007199254740991,"reason":"nobody asked","what":"void"}""",
-        """{"day":"1900-01-01","items":["Öse \"A\" \\ 7\u0001\n\té\u001f","😀"],"kind":"notice","number":"N-2026-1000000","position":12,"reason":"x","what":"withdrawn"}""",
-        """{"by":"R-2026-000003","day":"9999-12-31","items":["HB-014"],"kind":"report","number":"R-2026-000002","position":4,"reason":"an address was wrong","what":"replaced"}""",
-    ];
+        [
+            IssuedJson,
+            """{"day":"2026-05-12","items":[],"kind":"report","number":"R-2026-000001","position":9007199254740991,"reason":"nobody asked","what":"void"}""",
+            """{"day":"1900-01-01","items":["Öse \"A\" \\ 7\u0001\n\té\u001f","😀"],"kind":"notice","number":"N-2026-1000000","position":12,"reason":"x","what":"withdrawn"}""",
+            """{"by":"R-2026-000003","day":"9999-12-31","items":["HB-014"],"kind":"report","number":"R-2026-000002","position":4,"reason":"an address was wrong","what":"replaced"}""",
+        ];
 
     [Theory]
     [MemberData(nameof(Written))]
@@ -26,44 +26,48 @@ public sealed class LogEntryTests
     public void An_entry_is_written_as_documented_and_its_leaf_is_the_hash_behind_a_nought()
     {
         var entry = LogEntry.Issued(
-            0, Entries.Document(1), "6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d", Entries.Day);
+            0,
+            Entries.Document(1),
+            "6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d",
+            Entries.Day
+        );
         Assert.Equal(IssuedJson, Encoding.UTF8.GetString(entry.Bytes()));
-        Assert.Equal(
-            System.Security.Cryptography.SHA256.HashData([0, .. Encoding.UTF8.GetBytes(IssuedJson)]), entry.LeafHash());
+        Assert.Equal(System.Security.Cryptography.SHA256.HashData([0, .. Encoding.UTF8.GetBytes(IssuedJson)]), entry.LeafHash());
     }
 
-    public static TheoryData<string, string> Loosened => new()
-    {
-        { "{\"day\"", "{ \"day\"" },
-        { "{\"day\"", "\uFEFF{\"day\"" },
-        { "\"}", "\"}\n" },
-        { "\"}", "\",\"who\":\"me\"}" },
-        { "\"position\":0", "\"position\":00" },
-        { "\"position\":0", "\"position\":0.0" },
-        { "\"position\":0", "\"position\":-1" },
-        { "\"position\":0", "\"position\":\"0\"" },
-        { "\"position\":0", "\"position\":9007199254740992" },
-        { "\"position\":0", "\"position\":99999999999999999999" },
-        { "\"position\":0", "\"position\":0,\"position\":0" },
-        { "\"position\":0,", "" },
-        { "HB-014-B", "HB\\u002d014-B" },
-        { "HB-014-B", "\\ud800" },
-        { "\"HB-014-B\"", "null" },
-        { "\"HB-014-B\"", "7" },
-        { "[\"HB-014\",\"HB-014-B\"]", "\"HB-014\"" },
-        { "R-2026-000001", "R-2026-1" },
-        { "R-2026-000001", "r-2026-000001" },
-        { "6e340b", "6E340B" },
-        { "6e340b", "6e340" },
-        { "2026-05-12", "2026-5-12" },
-        { "2026-05-12", "2026-02-30" },
-        { "2026-05-12", "0001-01-01" },
-        { "\"issued\"", "\"void\"" },
-        { "\"issued\"", "\"printed\"" },
-        { "\"issued\"", "null" },
-        { "\"kind\":\"report\"", "\"kind\":\"\"" },
-        { "\"day\":\"2026-05-12\",\"items\":[\"HB-014\",\"HB-014-B\"]", "\"items\":[\"HB-014\",\"HB-014-B\"],\"day\":\"2026-05-12\"" },
-    };
+    public static TheoryData<string, string> Loosened =>
+        new()
+        {
+            { "{\"day\"", "{ \"day\"" },
+            { "{\"day\"", "\uFEFF{\"day\"" },
+            { "\"}", "\"}\n" },
+            { "\"}", "\",\"who\":\"me\"}" },
+            { "\"position\":0", "\"position\":00" },
+            { "\"position\":0", "\"position\":0.0" },
+            { "\"position\":0", "\"position\":-1" },
+            { "\"position\":0", "\"position\":\"0\"" },
+            { "\"position\":0", "\"position\":9007199254740992" },
+            { "\"position\":0", "\"position\":99999999999999999999" },
+            { "\"position\":0", "\"position\":0,\"position\":0" },
+            { "\"position\":0,", "" },
+            { "HB-014-B", "HB\\u002d014-B" },
+            { "HB-014-B", "\\ud800" },
+            { "\"HB-014-B\"", "null" },
+            { "\"HB-014-B\"", "7" },
+            { "[\"HB-014\",\"HB-014-B\"]", "\"HB-014\"" },
+            { "R-2026-000001", "R-2026-1" },
+            { "R-2026-000001", "r-2026-000001" },
+            { "6e340b", "6E340B" },
+            { "6e340b", "6e340" },
+            { "2026-05-12", "2026-5-12" },
+            { "2026-05-12", "2026-02-30" },
+            { "2026-05-12", "0001-01-01" },
+            { "\"issued\"", "\"void\"" },
+            { "\"issued\"", "\"printed\"" },
+            { "\"issued\"", "null" },
+            { "\"kind\":\"report\"", "\"kind\":\"\"" },
+            { "\"day\":\"2026-05-12\",\"items\":[\"HB-014\",\"HB-014-B\"]", "\"items\":[\"HB-014\",\"HB-014-B\"],\"day\":\"2026-05-12\"" },
+        };
 
     [Theory]
     [MemberData(nameof(Loosened))]

@@ -41,9 +41,9 @@ public sealed class MerkleProofTests
         var at = Growth.Of(leaves, which);
         Assert.False(MerkleProof.ShowsConsistency(at.Earlier, at.Later, Flipped(at.EarlierRoot, bit), at.LaterRoot, at.Proof));
         Assert.False(MerkleProof.ShowsConsistency(at.Earlier, at.Later, at.EarlierRoot, Flipped(at.LaterRoot, bit), at.Proof));
-        Assert.All(
-            Altered(at.Proof, bit),
-            proof => Assert.False(MerkleProof.ShowsConsistency(at.Earlier, at.Later, at.EarlierRoot, at.LaterRoot, proof)));
+        Assert.All(Altered(at.Proof, bit), proof =>
+            Assert.False(MerkleProof.ShowsConsistency(at.Earlier, at.Later, at.EarlierRoot, at.LaterRoot, proof))
+        );
         Assert.False(MerkleProof.ShowsConsistency(0, at.Later, at.EarlierRoot, at.LaterRoot, at.Proof));
         Assert.False(MerkleProof.ShowsConsistency(at.Later + 1, at.Later, at.EarlierRoot, at.LaterRoot, at.Proof));
     }
@@ -56,7 +56,12 @@ public sealed class MerkleProofTests
         var altered = bit.Get % at.Earlier;
         hashes[altered] = Flipped(hashes[altered], bit);
         return !MerkleProof.ShowsConsistency(
-            at.Earlier, at.Later, at.EarlierRoot, MerkleTree.Root(hashes), MerkleTree.ConsistencyProof(hashes, at.Earlier));
+            at.Earlier,
+            at.Later,
+            at.EarlierRoot,
+            MerkleTree.Root(hashes),
+            MerkleTree.ConsistencyProof(hashes, at.Earlier)
+        );
     }
 
     [Fact]
@@ -111,7 +116,13 @@ public sealed class MerkleProofTests
             var later = Spread(leaves.Get);
             var hashes = MerkleTreeTests.Hashes(MerkleTreeTests.Entries(later));
             var earlier = (Spread(which.Get) % later) + 1;
-            return new(earlier, later, MerkleTree.Root(hashes[..earlier]), MerkleTree.Root(hashes), MerkleTree.ConsistencyProof(hashes, earlier));
+            return new(
+                earlier,
+                later,
+                MerkleTree.Root(hashes[..earlier]),
+                MerkleTree.Root(hashes),
+                MerkleTree.ConsistencyProof(hashes, earlier)
+            );
         }
     }
 

@@ -10,8 +10,9 @@ public sealed class MerkleTreeTests
 {
     private static readonly byte[][] Leaves =
     [
-        .. new[] { "", "00", "10", "2021", "3031", "40414243", "5051525354555657", "606162636465666768696a6b6c6d6e6f" }
-            .Select(Convert.FromHexString),
+        .. new[] { "", "00", "10", "2021", "3031", "40414243", "5051525354555657", "606162636465666768696a6b6c6d6e6f" }.Select(
+            Convert.FromHexString
+        ),
     ];
 
     [Theory]
@@ -86,5 +87,6 @@ public sealed class MerkleTreeTests
     internal static byte[][] Hashes(byte[][] entries) => [.. entries.Select(entry => MerkleTree.LeafHash(entry))];
 
     /// <summary>Entries all different, of different lengths.</summary>
-    internal static byte[][] Entries(int count) => [.. Enumerable.Range(0, count).Select(i => Enumerable.Repeat((byte)i, (i / 3) + 1).Append((byte)(i >> 8)).ToArray())];
+    internal static byte[][] Entries(int count) =>
+        [.. Enumerable.Range(0, count).Select(i => Enumerable.Repeat((byte)i, (i / 3) + 1).Append((byte)(i >> 8)).ToArray())];
 }

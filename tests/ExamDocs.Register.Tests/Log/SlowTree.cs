@@ -8,12 +8,13 @@ namespace ExamDocs.Register.Tests.Log;
 /// </summary>
 internal static class SlowTree
 {
-    public static byte[] Mth(byte[][] d) => d.Length switch
-    {
-        0 => SHA256.HashData([]),
-        1 => SHA256.HashData([0, .. d[0]]),
-        var n => SHA256.HashData([1, .. Mth(d[..K(n)]), .. Mth(d[K(n)..])]),
-    };
+    public static byte[] Mth(byte[][] d) =>
+        d.Length switch
+        {
+            0 => SHA256.HashData([]),
+            1 => SHA256.HashData([0, .. d[0]]),
+            var n => SHA256.HashData([1, .. Mth(d[..K(n)]), .. Mth(d[K(n)..])]),
+        };
 
     public static byte[][] Path(int m, byte[][] d)
     {
@@ -30,9 +31,7 @@ internal static class SlowTree
         var n = d.Length;
         if (m == n)
             return b ? [] : [Mth(d)];
-        return m <= K(n)
-            ? [.. SubProof(m, d[..K(n)], b), Mth(d[K(n)..])]
-            : [.. SubProof(m - K(n), d[K(n)..], b: false), Mth(d[..K(n)])];
+        return m <= K(n) ? [.. SubProof(m, d[..K(n)], b), Mth(d[K(n)..])] : [.. SubProof(m - K(n), d[K(n)..], b: false), Mth(d[..K(n)])];
     }
 
     private static int K(int n)

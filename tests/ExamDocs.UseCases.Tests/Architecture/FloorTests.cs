@@ -4,7 +4,7 @@ namespace ExamDocs.UseCases.Tests.Architecture;
 public sealed class FloorTests
 {
     public static TheoryData<string> Projects { get; } =
-        [.. ReferenceArrows.Projects(RepositoryRoot.Path).Select(p => Path.GetFileNameWithoutExtension(p)).Order(StringComparer.Ordinal)];
+    [.. ReferenceArrows.Projects(RepositoryRoot.Path).Select(p => Path.GetFileNameWithoutExtension(p)).Order(StringComparer.Ordinal)];
 
     [Fact]
     public void No_folder_of_Core_knows_one_on_a_higher_floor()
@@ -25,8 +25,10 @@ public sealed class FloorTests
         var folders = Folders(project);
         Assert.True(folders.Count > 0);
         var found = folders.Circles();
-        Assert.True(found.SequenceEqual(Floors.CirclesToUndo.GetValueOrDefault(project, []), StringComparer.Ordinal),
-            $"{project} has these circles: {string.Join("; ", found)}\n{string.Join('\n', found.SelectMany(folders.Within))}");
+        Assert.True(
+            found.SequenceEqual(Floors.CirclesToUndo.GetValueOrDefault(project, []), StringComparer.Ordinal),
+            $"{project} has these circles: {string.Join("; ", found)}\n{string.Join('\n', found.SelectMany(folders.Within))}"
+        );
     }
 
     [Fact]
@@ -35,15 +37,23 @@ public sealed class FloorTests
 
     [Theory]
     [MemberData(nameof(Projects))]
-    public void A_library_is_known_to_the_one_project_that_may(string project) => Assert.Empty(
-        from needed in TypeArrows.AssembliesOf(Assembly(project))
-        from owned in Floors.Owned
-        where needed.StartsWith(owned.Library, StringComparison.OrdinalIgnoreCase) && !string.Equals(owned.Project, project, StringComparison.Ordinal)
-        select $"{project} -> {needed}");
+    public void A_library_is_known_to_the_one_project_that_may(string project) =>
+        Assert.Empty(
+            from needed in TypeArrows.AssembliesOf(Assembly(project))
+            from owned in Floors.Owned
+            where
+                needed.StartsWith(owned.Library, StringComparison.OrdinalIgnoreCase)
+                && !string.Equals(owned.Project, project, StringComparison.Ordinal)
+            select $"{project} -> {needed}"
+        );
 
     [Fact]
-    public void Each_library_with_one_owner_is_needed_there() => Assert.All(Floors.Owned.Where(o => o.Library is not "SQLitePCLRaw"), owned =>
-        Assert.Contains(TypeArrows.AssembliesOf(Assembly(owned.Project)), needed => needed.StartsWith(owned.Library, StringComparison.OrdinalIgnoreCase)));
+    public void Each_library_with_one_owner_is_needed_there() =>
+        Assert.All(Floors.Owned.Where(o => o.Library is not "SQLitePCLRaw"), owned =>
+            Assert.Contains(TypeArrows.AssembliesOf(Assembly(owned.Project)), needed =>
+                needed.StartsWith(owned.Library, StringComparison.OrdinalIgnoreCase)
+            )
+        );
 
     /// <summary>
     /// Records, findings and the rules known are plain types in which jobs take and give; to wrap them all would say the same twice.
@@ -51,12 +61,24 @@ public sealed class FloorTests
     [Fact]
     public void The_command_line_knows_the_jobs_and_of_other_projects_no_more_than_is_still_to_be_undone()
     {
-        string[] known = [.. TypeArrows.In(Assembly("ExamDocs.Cli")).Select(a => a.To)
-            .Where(to => to.Assembly.StartsWith("ExamDocs.", StringComparison.Ordinal) && to.Assembly is not ("ExamDocs.Cli" or "ExamDocs.UseCases"))
-            .Select(to => $"{to.Namespace}.{to.Name}").Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        string[] known =
+        [
+            .. TypeArrows
+                .In(Assembly("ExamDocs.Cli"))
+                .Select(a => a.To)
+                .Where(to =>
+                    to.Assembly.StartsWith("ExamDocs.", StringComparison.Ordinal)
+                    && to.Assembly is not ("ExamDocs.Cli" or "ExamDocs.UseCases")
+                )
+                .Select(to => $"{to.Namespace}.{to.Name}")
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
         Assert.Contains("ExamDocs.Core.Criteria.Catalogue", known);
-        Assert.Equal(string.Join('\n', Floors.CommandLineStillKnows),
-            string.Join('\n', known.Where(k => !Floors.PlainOfCore.Any(p => k.StartsWith(p + ".", StringComparison.Ordinal)))));
+        Assert.Equal(
+            string.Join('\n', Floors.CommandLineStillKnows),
+            string.Join('\n', known.Where(k => !Floors.PlainOfCore.Any(p => k.StartsWith(p + ".", StringComparison.Ordinal))))
+        );
     }
 
     private static FolderArrows Folders(string project) => new(project, TypeArrows.In(Assembly(project)));

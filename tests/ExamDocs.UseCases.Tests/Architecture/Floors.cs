@@ -18,13 +18,15 @@ internal static class Floors
     ];
 
     /// <summary>Nothing may be added here. Whoever undoes one takes its line out.</summary>
-    public static IReadOnlyDictionary<string, string[]> CirclesToUndo { get; } = new Dictionary<string, string[]>(StringComparer.Ordinal)
-    {
-        ["ExamDocs.Register"] = ["(top) <> Checking <> Log <> Merging <> Storage"],
-    };
+    public static IReadOnlyDictionary<string, string[]> CirclesToUndo { get; } =
+        new Dictionary<string, string[]>(StringComparer.Ordinal)
+        {
+            ["ExamDocs.Register"] = ["(top) <> Checking <> Log <> Merging <> Storage"],
+        };
 
     /// <summary>Parts of Core whose types the command line may know besides the jobs.</summary>
-    public static IReadOnlyList<string> PlainOfCore { get; } = ["ExamDocs.Core.Records", "ExamDocs.Core.Findings", "ExamDocs.Core.Criteria", "ExamDocs.Core.Regimes"];
+    public static IReadOnlyList<string> PlainOfCore { get; } =
+    ["ExamDocs.Core.Records", "ExamDocs.Core.Findings", "ExamDocs.Core.Criteria", "ExamDocs.Core.Regimes"];
 
     /// <summary>Nothing may be added here. Whoever gives the command line a job for one takes its line out.</summary>
     public static IReadOnlyList<string> CommandLineStillKnows { get; } =

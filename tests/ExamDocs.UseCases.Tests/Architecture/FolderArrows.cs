@@ -17,10 +17,18 @@ internal sealed class FolderArrows
     public FolderArrows(string root, IReadOnlyCollection<TypeArrow> arrows)
     {
         _root = root;
-        _folders = [.. arrows.Select(a => FolderOf(a.From)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        _between = [.. arrows.Where(a => string.Equals(a.From.Assembly, a.To.Assembly, StringComparison.Ordinal))
-            .Select(a => (From: FolderOf(a.From), To: FolderOf(a.To), a)).Where(a => a is { From: not null, To: not null } && !Same(a.From, a.To))
-            .Select(a => (a.From!, a.To!, a.a))];
+        _folders =
+        [
+            .. arrows.Select(a => FolderOf(a.From)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+        ];
+        _between =
+        [
+            .. arrows
+                .Where(a => string.Equals(a.From.Assembly, a.To.Assembly, StringComparison.Ordinal))
+                .Select(a => (From: FolderOf(a.From), To: FolderOf(a.To), a))
+                .Where(a => a is { From: not null, To: not null } && !Same(a.From, a.To))
+                .Select(a => (a.From!, a.To!, a.a)),
+        ];
     }
 
     /// <summary>How many arrows lead from one folder into another.</summary>
@@ -30,14 +38,20 @@ internal sealed class FolderArrows
     /// <param name="floors">Folders of each floor, the lowest first.</param>
     public IReadOnlyList<string> Up(IReadOnlyList<IReadOnlyList<string>> floors)
     {
-        var floorOf = floors.SelectMany((folders, floor) => folders.Select(folder => (folder, floor + 1)))
+        var floorOf = floors
+            .SelectMany((folders, floor) => folders.Select(folder => (folder, floor + 1)))
             .ToDictionary(f => f.folder, f => f.Item2, StringComparer.Ordinal);
         return
         [
             .. _folders.Where(f => !floorOf.ContainsKey(f)).Select(f => $"{f} has no floor"),
-            .. _between.Where(a => floorOf.TryGetValue(a.From, out var from) && floorOf.TryGetValue(a.To, out var to) && from < to)
-                .Select(a => string.Create(CultureInfo.InvariantCulture,
-                    $"{a.From}/{a.Arrow.From.Name} ({floorOf[a.From]}) -> {a.To}/{a.Arrow.To.Name} ({floorOf[a.To]})"))
+            .. _between
+                .Where(a => floorOf.TryGetValue(a.From, out var from) && floorOf.TryGetValue(a.To, out var to) && from < to)
+                .Select(a =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{a.From}/{a.Arrow.From.Name} ({floorOf[a.From]}) -> {a.To}/{a.Arrow.To.Name} ({floorOf[a.To]})"
+                    )
+                )
                 .Order(StringComparer.Ordinal),
         ];
     }
@@ -46,8 +60,13 @@ internal sealed class FolderArrows
     public IReadOnlyList<string> Circles()
     {
         var reached = _folders.ToDictionary(f => f, Reached, StringComparer.Ordinal);
-        return [.. _folders.Where(f => reached[f].Contains(f))
-            .Select(f => string.Join(" <> ", _folders.Where(g => reached[f].Contains(g) && reached[g].Contains(f)))).Distinct(StringComparer.Ordinal)];
+        return
+        [
+            .. _folders
+                .Where(f => reached[f].Contains(f))
+                .Select(f => string.Join(" <> ", _folders.Where(g => reached[f].Contains(g) && reached[g].Contains(f))))
+                .Distinct(StringComparer.Ordinal),
+        ];
     }
 
     /// <summary>Folders that a folder uses itself.</summary>
@@ -58,8 +77,10 @@ internal sealed class FolderArrows
     public IEnumerable<string> Within(string circle)
     {
         var folders = circle.Split(" <> ");
-        return _between.Where(a => folders.Contains(a.From, StringComparer.Ordinal) && folders.Contains(a.To, StringComparer.Ordinal))
-            .Select(a => $"{a.From}/{a.Arrow.From.Name} -> {a.To}/{a.Arrow.To.Name}").Order(StringComparer.Ordinal);
+        return _between
+            .Where(a => folders.Contains(a.From, StringComparer.Ordinal) && folders.Contains(a.To, StringComparer.Ordinal))
+            .Select(a => $"{a.From}/{a.Arrow.From.Name} -> {a.To}/{a.Arrow.To.Name}")
+            .Order(StringComparer.Ordinal);
     }
 
     private HashSet<string> Reached(string from)
@@ -75,7 +96,8 @@ internal sealed class FolderArrows
     }
 
     /// <summary>Null for what the compiler puts outside the project's own namespace.</summary>
-    private string? FolderOf(NamedType type) => Same(type.Namespace, _root) ? Top
+    private string? FolderOf(NamedType type) =>
+        Same(type.Namespace, _root) ? Top
         : type.Namespace.StartsWith(_root + ".", StringComparison.Ordinal) ? type.Namespace[(_root.Length + 1)..].Split('.')[0]
         : null;
 

@@ -9,7 +9,10 @@ namespace ExamDocs.UseCases.Tests.Architecture;
 internal sealed partial class MetTypes(MetadataReader reader) : ISignatureTypeProvider<NamedType?, object?>
 {
     private readonly string _assembly = reader.GetString(reader.GetAssemblyDefinition().Name);
-    private readonly ILookup<string, TypeDefinitionHandle> _own = reader.TypeDefinitions.ToLookup(h => FullName(reader, h), StringComparer.Ordinal);
+    private readonly ILookup<string, TypeDefinitionHandle> _own = reader.TypeDefinitions.ToLookup(
+        h => FullName(reader, h),
+        StringComparer.Ordinal
+    );
     private readonly HashSet<NamedType> _met = [];
 
     /// <summary>What was met since this was last called.</summary>
@@ -63,7 +66,8 @@ internal sealed partial class MetTypes(MetadataReader reader) : ISignatureTypePr
     public NamedType Outermost(TypeDefinitionHandle handle)
     {
         var type = reader.GetTypeDefinition(handle);
-        return type.GetDeclaringType() is { IsNil: false } within ? Outermost(within)
+        return type.GetDeclaringType() is { IsNil: false } within
+            ? Outermost(within)
             : new NamedType(_assembly, reader.GetString(type.Namespace), reader.GetString(type.Name));
     }
 
@@ -95,29 +99,44 @@ internal sealed partial class MetTypes(MetadataReader reader) : ISignatureTypePr
         return type.ResolutionScope.Kind switch
         {
             HandleKind.TypeReference => Outermost((TypeReferenceHandle)type.ResolutionScope),
-            HandleKind.AssemblyReference => Named(reader.GetString(reader.GetAssemblyReference((AssemblyReferenceHandle)type.ResolutionScope).Name), type),
+            HandleKind.AssemblyReference => Named(
+                reader.GetString(reader.GetAssemblyReference((AssemblyReferenceHandle)type.ResolutionScope).Name),
+                type
+            ),
             _ => Named(_assembly, type),
         };
     }
 
-    private NamedType Named(string assembly, TypeReference type) => new(assembly, reader.GetString(type.Namespace), reader.GetString(type.Name));
+    private NamedType Named(string assembly, TypeReference type) =>
+        new(assembly, reader.GetString(type.Namespace), reader.GetString(type.Name));
 
     private static string FullName(MetadataReader reader, TypeDefinitionHandle handle)
     {
         var type = reader.GetTypeDefinition(handle);
         var name = reader.GetString(type.Name);
-        return type.GetDeclaringType() is { IsNil: false } within ? $"{FullName(reader, within)}+{name}" : $"{reader.GetString(type.Namespace)}.{name}";
+        return type.GetDeclaringType() is { IsNil: false } within
+            ? $"{FullName(reader, within)}+{name}"
+            : $"{reader.GetString(type.Namespace)}.{name}";
     }
 
     [GeneratedRegex(@"[\w.+`<>]+", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex TypeNames();
 
-    NamedType? ISimpleTypeProvider<NamedType?>.GetTypeFromDefinition(MetadataReader reader, TypeDefinitionHandle handle, byte rawTypeKind) => Meet(handle);
+    NamedType? ISimpleTypeProvider<NamedType?>.GetTypeFromDefinition(
+        MetadataReader reader,
+        TypeDefinitionHandle handle,
+        byte rawTypeKind
+    ) => Meet(handle);
 
-    NamedType? ISimpleTypeProvider<NamedType?>.GetTypeFromReference(MetadataReader reader, TypeReferenceHandle handle, byte rawTypeKind) => Meet(handle);
+    NamedType? ISimpleTypeProvider<NamedType?>.GetTypeFromReference(MetadataReader reader, TypeReferenceHandle handle, byte rawTypeKind) =>
+        Meet(handle);
 
     NamedType? ISignatureTypeProvider<NamedType?, object?>.GetTypeFromSpecification(
-        MetadataReader reader, object? genericContext, TypeSpecificationHandle handle, byte rawTypeKind) => Meet(handle);
+        MetadataReader reader,
+        object? genericContext,
+        TypeSpecificationHandle handle,
+        byte rawTypeKind
+    ) => Meet(handle);
 
     private NamedType? Meet(EntityHandle handle)
     {
@@ -136,7 +155,10 @@ internal sealed partial class MetTypes(MetadataReader reader) : ISignatureTypePr
 
     NamedType? IConstructedTypeProvider<NamedType?>.GetPointerType(NamedType? elementType) => null;
 
-    NamedType? IConstructedTypeProvider<NamedType?>.GetGenericInstantiation(NamedType? genericType, ImmutableArray<NamedType?> typeArguments) => null;
+    NamedType? IConstructedTypeProvider<NamedType?>.GetGenericInstantiation(
+        NamedType? genericType,
+        ImmutableArray<NamedType?> typeArguments
+    ) => null;
 
     NamedType? ISignatureTypeProvider<NamedType?, object?>.GetFunctionPointerType(MethodSignature<NamedType?> signature) => null;
 
@@ -144,7 +166,11 @@ internal sealed partial class MetTypes(MetadataReader reader) : ISignatureTypePr
 
     NamedType? ISignatureTypeProvider<NamedType?, object?>.GetGenericTypeParameter(object? genericContext, int index) => null;
 
-    NamedType? ISignatureTypeProvider<NamedType?, object?>.GetModifiedType(NamedType? modifier, NamedType? unmodifiedType, bool isRequired) => null;
+    NamedType? ISignatureTypeProvider<NamedType?, object?>.GetModifiedType(
+        NamedType? modifier,
+        NamedType? unmodifiedType,
+        bool isRequired
+    ) => null;
 
     NamedType? ISignatureTypeProvider<NamedType?, object?>.GetPinnedType(NamedType? elementType) => null;
 }

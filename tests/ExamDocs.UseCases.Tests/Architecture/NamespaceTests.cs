@@ -6,8 +6,8 @@ namespace ExamDocs.UseCases.Tests.Architecture;
 public sealed partial class NamespaceTests
 {
     [Fact]
-    public void Every_file_of_every_project_has_the_namespace_of_its_folder() => Assert.Empty(
-        ReferenceArrows.Projects(RepositoryRoot.Path).SelectMany(project => Faults(Path.GetDirectoryName(project)!)));
+    public void Every_file_of_every_project_has_the_namespace_of_its_folder() =>
+        Assert.Empty(ReferenceArrows.Projects(RepositoryRoot.Path).SelectMany(project => Faults(Path.GetDirectoryName(project)!)));
 
     [Fact]
     public void A_planted_file_in_another_folder_is_named()
@@ -45,13 +45,22 @@ public sealed partial class NamespaceTests
         let file = Path.GetRelativePath(project, path).Replace('\\', '/')
         where file.Split('/')[0] is not ("bin" or "obj")
         let folders = (string[])[Path.GetFileName(project), .. file.Split('/')[..^1]]
-        where path.EndsWith(".razor", StringComparison.Ordinal) ? File.ReadAllText(path).Contains("@namespace", StringComparison.Ordinal)
-            : path.EndsWith(".cs", StringComparison.Ordinal) && file is not "Program.cs" && !IsIn(string.Join('.', folders), File.ReadAllText(path))
+        where
+            path.EndsWith(".razor", StringComparison.Ordinal)
+                ? File.ReadAllText(path).Contains("@namespace", StringComparison.Ordinal)
+                : path.EndsWith(".cs", StringComparison.Ordinal)
+                    && file is not "Program.cs"
+                    && !IsIn(string.Join('.', folders), File.ReadAllText(path))
         orderby file
         select file;
 
-    private static bool IsIn(string expected, string text) => Namespace().Matches(text) is [var one] && string.Equals(one.Groups["name"].Value, expected, StringComparison.Ordinal);
+    private static bool IsIn(string expected, string text) =>
+        Namespace().Matches(text) is [var one] && string.Equals(one.Groups["name"].Value, expected, StringComparison.Ordinal);
 
-    [GeneratedRegex(@"^namespace\s+(?<name>[\w.]+)\s*;", RegexOptions.Multiline | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(
+        @"^namespace\s+(?<name>[\w.]+)\s*;",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
+        1000
+    )]
     private static partial Regex Namespace();
 }

@@ -22,9 +22,11 @@ internal static class ReferenceArrows
     public static IReadOnlyList<string> Faults(string root) => [.. Projects(root).SelectMany(FaultsOf).Order(StringComparer.Ordinal)];
 
     /// <summary>Every project file under src and templates.</summary>
-    public static IEnumerable<string> Projects(string root) => new[] { "src", "templates" }
-        .Select(folder => Path.Combine(root, folder)).Where(Directory.Exists)
-        .SelectMany(folder => Directory.EnumerateFiles(folder, "*.csproj", SearchOption.AllDirectories));
+    public static IEnumerable<string> Projects(string root) =>
+        new[] { "src", "templates" }
+            .Select(folder => Path.Combine(root, folder))
+            .Where(Directory.Exists)
+            .SelectMany(folder => Directory.EnumerateFiles(folder, "*.csproj", SearchOption.AllDirectories));
 
     private static IEnumerable<string> FaultsOf(string project)
     {
@@ -35,10 +37,13 @@ internal static class ReferenceArrows
     }
 
     /// <summary>Project references, and references to an assembly of this house by any other road.</summary>
-    private static IEnumerable<string> References(string project) => XDocument.Load(project).Descendants()
-        .Where(e => e.Name.LocalName is "ProjectReference" or "Reference" or "PackageReference")
-        .Select(e => (string?)e.Attribute("Include") ?? "")
-        .Select(include => include.Replace('\\', '/').Split('/')[^1])
-        .Select(name => name.EndsWith(".csproj", StringComparison.Ordinal) ? name[..^".csproj".Length] : name)
-        .Where(name => name.StartsWith("ExamDocs.", StringComparison.Ordinal));
+    private static IEnumerable<string> References(string project) =>
+        XDocument
+            .Load(project)
+            .Descendants()
+            .Where(e => e.Name.LocalName is "ProjectReference" or "Reference" or "PackageReference")
+            .Select(e => (string?)e.Attribute("Include") ?? "")
+            .Select(include => include.Replace('\\', '/').Split('/')[^1])
+            .Select(name => name.EndsWith(".csproj", StringComparison.Ordinal) ? name[..^".csproj".Length] : name)
+            .Where(name => name.StartsWith("ExamDocs.", StringComparison.Ordinal));
 }

@@ -14,8 +14,10 @@ public sealed class StoriesTests : IDisposable
 {
     private static readonly LocalDate Today = new(2027, 12, 31);
 
-    private static readonly IReadOnlyDictionary<string, Story> Told =
-        IdentityStories.All.Concat(AssemblyStories.All).Concat(EndingStories.All).ToDictionary(story => story.Name, StringComparer.Ordinal);
+    private static readonly IReadOnlyDictionary<string, Story> Told = IdentityStories
+        .All.Concat(AssemblyStories.All)
+        .Concat(EndingStories.All)
+        .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     private readonly Workspace _workspace = new();
     private int _files;
@@ -32,7 +34,8 @@ public sealed class StoriesTests : IDisposable
         foreach (var run in story.Runs.SkipLast(1))
             ImportVisits.Run(Files(run), _workspace.Register, Today, KnownRules.BuiltIn);
         var last = Files(story.Runs[^1]);
-        var inputs = story.Runs.Count == 1 ? CheckRecord.All(last, Today) : CheckAgainstRegister.All(last, Today, null, _workspace.Register);
+        var inputs =
+            story.Runs.Count == 1 ? CheckRecord.All(last, Today) : CheckAgainstRegister.All(last, Today, null, _workspace.Register);
         AssertTold(story, inputs);
     }
 
@@ -81,15 +84,22 @@ public sealed class StoriesTests : IDisposable
     private static List<DeterminedItem> Items(IReadOnlyList<CheckedInput> inputs, string id) =>
         [.. inputs.SelectMany(i => i.Visit!.Items).Where(item => item.Item.Id == id)];
 
-    private static string Words(DeterminedItem item) => $"{item.Item.Id} is {item.Outcome} by {string.Join(", ", item.Reasons)}\n"
-        + string.Join("\n", item.Findings.Where(f => f.Severity is Core.Findings.Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message}"));
+    private static string Words(DeterminedItem item) =>
+        $"{item.Item.Id} is {item.Outcome} by {string.Join(", ", item.Reasons)}\n"
+        + string.Join(
+            "\n",
+            item.Findings.Where(f => f.Severity is Core.Findings.Severity.Error).Select(f => $"{f.Code} {f.Path} {f.Message}")
+        );
 
-    private string[] Files(IEnumerable<StoryVisit> visits) => [.. visits.Select(visit =>
-    {
-        var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
-        File.WriteAllText(path, visit.Json);
-        return path;
-    })];
+    private string[] Files(IEnumerable<StoryVisit> visits) =>
+        [
+            .. visits.Select(visit =>
+            {
+                var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
+                File.WriteAllText(path, visit.Json);
+                return path;
+            }),
+        ];
 
     /// <summary>Read from "RB-1 withdraw W10"; an id may hold blanks.</summary>
     private sealed record Expected(string Item, Outcome Outcome, string? Code)
@@ -98,7 +108,11 @@ public sealed class StoriesTests : IDisposable
         {
             var words = text.Split(' ');
             var at = Array.FindLastIndex(words, w => Enum.GetValues<Outcome>().Any(o => o.Word() == w));
-            return new(string.Join(' ', words[..at]), Enum.GetValues<Outcome>().Single(o => o.Word() == words[at]), at + 1 < words.Length ? words[at + 1] : null);
+            return new(
+                string.Join(' ', words[..at]),
+                Enum.GetValues<Outcome>().Single(o => o.Word() == words[at]),
+                at + 1 < words.Length ? words[at + 1] : null
+            );
         }
 
         public bool Holds(DeterminedItem item) => item.Outcome == Outcome && (Code is null || item.Reasons.Any(r => r.Code == Code));

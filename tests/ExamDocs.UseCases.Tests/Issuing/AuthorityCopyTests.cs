@@ -20,9 +20,17 @@ public sealed class AuthorityCopyTests
         var text = Pdf.Squeeze(Pdf.Text(workspace.FileOf(reports[1])));
         Assert.Contains(Pdf.Squeeze("Copy of report R-2026-000001, for the enforcing authority"), text, StringComparison.Ordinal);
         Assert.Contains(reports[0].Document.Sha256, text, StringComparison.Ordinal);
-        using var list = JsonDocument.Parse(await File.ReadAllBytesAsync(Path.Combine(workspace.Out, "documents.json"), TestContext.Current.CancellationToken));
-        Assert.Equal("R-2026-000001", list.RootElement.GetProperty("documents").EnumerateArray()
-            .Single(d => d.TryGetProperty("copyOf", out _)).GetProperty("copyOf").GetString());
+        using var list = JsonDocument.Parse(
+            await File.ReadAllBytesAsync(Path.Combine(workspace.Out, "documents.json"), TestContext.Current.CancellationToken)
+        );
+        Assert.Equal(
+            "R-2026-000001",
+            list.RootElement.GetProperty("documents")
+                .EnumerateArray()
+                .Single(d => d.TryGetProperty("copyOf", out _))
+                .GetProperty("copyOf")
+                .GetString()
+        );
     }
 
     [Fact]
@@ -31,9 +39,19 @@ public sealed class AuthorityCopyTests
         using var workspace = new Workspace();
         var input = workspace.Write(Workspace.Example().Only("CON-07"));
         var first = await workspace.IssueAsync(input);
-        var second = await IssueDocuments.RunAsync(workspace.Request(input) with { Today = Workspace.Today.PlusDays(3) }, TestContext.Current.CancellationToken);
+        var second = await IssueDocuments.RunAsync(
+            workspace.Request(input) with
+            {
+                Today = Workspace.Today.PlusDays(3),
+            },
+            TestContext.Current.CancellationToken
+        );
 
-        Assert.Equal(first.Documents.Select(d => d.Document.Number), second.Documents.Select(d => d.Document.Number), StringComparer.Ordinal);
+        Assert.Equal(
+            first.Documents.Select(d => d.Document.Number),
+            second.Documents.Select(d => d.Document.Number),
+            StringComparer.Ordinal
+        );
         Assert.All(second.Documents, d => Assert.False(d.IssuedNow));
         Assert.Equal(first.Documents.Select(d => d.CopyOf), second.Documents.Select(d => d.CopyOf), StringComparer.Ordinal);
     }
@@ -68,7 +86,14 @@ public sealed class AuthorityCopyTests
     {
         using var workspace = new Workspace();
         var input = workspace.Write(Workspace.Example().Only("CON-01", "CON-02", "CON-07"));
-        var result = await IssueDocuments.RunAsync(workspace.Request(input) with { PerItem = true, Only = "report" }, TestContext.Current.CancellationToken);
+        var result = await IssueDocuments.RunAsync(
+            workspace.Request(input) with
+            {
+                PerItem = true,
+                Only = "report",
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Equal(4, result.Documents.Count);
         Assert.Equal(["CON-07"], Assert.Single(result.Documents, d => d.CopyOf is not null).Document.Items, StringComparer.Ordinal);
@@ -80,7 +105,13 @@ public sealed class AuthorityCopyTests
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-07");
         record["visit"]!["regime"] = "eu-en365";
-        var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = "report" }, TestContext.Current.CancellationToken);
+        var result = await IssueDocuments.RunAsync(
+            workspace.Request(workspace.Write(record)) with
+            {
+                Only = "report",
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Null(Assert.Single(result.Documents).CopyOf);
     }
@@ -95,7 +126,13 @@ public sealed class AuthorityCopyTests
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-07");
         record.ExaminationOf("CON-07")["regime"] = own;
-        var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = "report" }, TestContext.Current.CancellationToken);
+        var result = await IssueDocuments.RunAsync(
+            workspace.Request(workspace.Write(record)) with
+            {
+                Only = "report",
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Equal(["R-2026-000001"], result.Documents.Select(d => d.CopyOf).OfType<string>());
     }

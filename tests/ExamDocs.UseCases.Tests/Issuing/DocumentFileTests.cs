@@ -13,29 +13,113 @@ public sealed class DocumentFileTests
 {
     private static readonly DocumentBasis Whole = new()
     {
-        Number = "Q-2026-000003", Kind = "quarantine-label", Items = ["HB-1", ""], IssuedOn = new(2026, 5, 12), AsOf = new(2026, 5, 11),
-        Language = Language.German, Version = "1.0.0", PerItem = true, Reading = new ReadingDistance(2, 50),
-        Letterhead = new Letterhead { Name = "Alderfen Tree Care", Address = "1 Alder Row", Contact = "yard", Footer = "est. 1990 {x}", Colour = "#123456", Logo = new PhotoPrint(new byte[] { 1 }, 300, 200) },
-        CopyOf = new CopiedReport("R-2026-000001", "ab"), Signature = new ElectronicSignature("Ida", "CA", "01", new string('A', 64), true), Replaces = [new ReplacedDocument("Q-2026-000001", "slip of the pen")],
-        History = new([new PastWithdrawal("HB-1", "Q-2025-000007", new LocalDate(2025, 3, 4), ["W1", "W9"], true) { Parts = ["P"], Documents = ["Q-2025-000007", "N-2025-000003"], IsOfThisVisit = true }])
+        Number = "Q-2026-000003",
+        Kind = "quarantine-label",
+        Items = ["HB-1", ""],
+        IssuedOn = new(2026, 5, 12),
+        AsOf = new(2026, 5, 11),
+        Language = Language.German,
+        Version = "1.0.0",
+        PerItem = true,
+        Reading = new ReadingDistance(2, 50),
+        Letterhead = new Letterhead
         {
-            Remedies = [new Remedy { Item = "HB-1", What = "stitched", DoneOn = new LocalDate(2025, 4, 2) }], Renewals = [new Renewal { Item = "HB-1", FittedPart = "P2" }],
-            Releases = [new PastRelease("HB-1", "Ida Alderfen", new Release { Item = "HB-1", WithdrawnOn = new LocalDate(2025, 3, 4), Because = ReleaseReason.RecordedInError, Grounds = "another harness" })],
+            Name = "Alderfen Tree Care",
+            Address = "1 Alder Row",
+            Contact = "yard",
+            Footer = "est. 1990 {x}",
+            Colour = "#123456",
+            Logo = new PhotoPrint(new byte[] { 1 }, 300, 200),
+        },
+        CopyOf = new CopiedReport("R-2026-000001", "ab"),
+        Signature = new ElectronicSignature("Ida", "CA", "01", new string('A', 64), true),
+        Replaces = [new ReplacedDocument("Q-2026-000001", "slip of the pen")],
+        History = new([
+            new PastWithdrawal("HB-1", "Q-2025-000007", new LocalDate(2025, 3, 4), ["W1", "W9"], true)
+            {
+                Parts = ["P"],
+                Documents = ["Q-2025-000007", "N-2025-000003"],
+                IsOfThisVisit = true,
+            },
+        ])
+        {
+            Remedies =
+            [
+                new Remedy
+                {
+                    Item = "HB-1",
+                    What = "stitched",
+                    DoneOn = new LocalDate(2025, 4, 2),
+                },
+            ],
+            Renewals = [new Renewal { Item = "HB-1", FittedPart = "P2" }],
+            Releases =
+            [
+                new PastRelease(
+                    "HB-1",
+                    "Ida Alderfen",
+                    new Release
+                    {
+                        Item = "HB-1",
+                        WithdrawnOn = new LocalDate(2025, 3, 4),
+                        Because = ReleaseReason.RecordedInError,
+                        Grounds = "another harness",
+                    }
+                ),
+            ],
             Fittings = [new PastFitting("P", "HB-1", new LocalDate(2025, 3, 4), FittingWord.TakenOff)],
             Parts = [new PartElsewhere("P3", "HB-1", Outcome.Fit) { NextBy = new LocalDate(2025, 9, 4), PartNumber = "SP-1" }],
             Wholes = [new WholeElsewhere("HB-9", "P3", [new MakersLimits { Maker = "Fenwright", PermittedParts = ["SP-2"] }])],
-            Questions = [new IdentityQuestion("HB-1", "HB-01", new LocalDate(2025, 3, 4), EarlierState.Held) { Member = "serial", Here = "S", There = "T", OtherOwner = true, Document = "Q-2025-000009" }],
-            Respellings = [new Respelling("HB-1", "serial", "s")], AnswerFaults = [new AnswerFault("HB-1", "/formerly", AnswerFaultKind.Unknown)], LeftOut = ["HB-2"],
+            Questions =
+            [
+                new IdentityQuestion("HB-1", "HB-01", new LocalDate(2025, 3, 4), EarlierState.Held)
+                {
+                    Member = "serial",
+                    Here = "S",
+                    There = "T",
+                    OtherOwner = true,
+                    Document = "Q-2025-000009",
+                },
+            ],
+            Respellings = [new Respelling("HB-1", "serial", "s")],
+            AnswerFaults = [new AnswerFault("HB-1", "/formerly", AnswerFaultKind.Unknown)],
+            LeftOut = ["HB-2"],
             Asked = new RegisterAsked("a1b2", new LocalDate(2025, 1, 2)),
             Examinations =
             [
-                new PastExamination("HB-1", new LocalDate(2025, 3, 4), "R-2025-000002", new Examination
+                new PastExamination(
+                    "HB-1",
+                    new LocalDate(2025, 3, 4),
+                    "R-2025-000002",
+                    new Examination
+                    {
+                        Item = "HB-1",
+                        ExaminedOn = new LocalDate(2025, 3, 4),
+                        Conclusion = Conclusion.Withdraw,
+                        Diameters = [new DiameterStation { PositionMm = 50, ReadingsMm = [11.1m, 10.9m] }],
+                        Defects =
+                        [
+                            new Defect
+                            {
+                                Criterion = "marking",
+                                Danger = Danger.Later,
+                                BecomesDangerOn = new LocalDate(2025, 9, 1),
+                            },
+                        ],
+                    }
+                )
                 {
-                    Item = "HB-1", ExaminedOn = new LocalDate(2025, 3, 4), Conclusion = Conclusion.Withdraw,
-                    Diameters = [new DiameterStation { PositionMm = 50, ReadingsMm = [11.1m, 10.9m] }],
-                    Defects = [new Defect { Criterion = "marking", Danger = Danger.Later, BecomesDangerOn = new LocalDate(2025, 9, 1) }],
-                })
-                { Remedies = [new Remedy { Item = "HB-1", What = "bound", DoneOn = new LocalDate(2025, 4, 1) }], Renewals = [new Renewal { Item = "HB-1", RemovedPart = "P" }] },
+                    Remedies =
+                    [
+                        new Remedy
+                        {
+                            Item = "HB-1",
+                            What = "bound",
+                            DoneOn = new LocalDate(2025, 4, 1),
+                        },
+                    ],
+                    Renewals = [new Renewal { Item = "HB-1", RemovedPart = "P" }],
+                },
             ],
         },
     };
@@ -47,14 +131,20 @@ public sealed class DocumentFileTests
         var read = DocumentFile.Read(written);
         Assert.NotNull(read);
         Assert.Equal(Encoding.UTF8.GetString(written), Encoding.UTF8.GetString(DocumentFile.Write(read)));
-        Assert.Equal((Whole.Number, Whole.AsOf, Whole.Language, Whole.Letterhead!.Footer), (read.Number, read.AsOf, read.Language, read.Letterhead!.Footer));
+        Assert.Equal(
+            (Whole.Number, Whole.AsOf, Whole.Language, Whole.Letterhead!.Footer),
+            (read.Number, read.AsOf, read.Language, read.Letterhead!.Footer)
+        );
         Assert.Equal(10.9m, read.History.Examinations[0].Examination.Diameters[0].ReadingsMm[1]);
         Assert.Equal(Danger.Later, read.History.Examinations[0].Examination.Defects[0].Danger);
         Assert.Equal("bound", read.History.Examinations[0].Remedies[0].What);
         Assert.Equal("P", read.History.Examinations[0].Renewals[0].RemovedPart);
         Assert.Equal(["W1", "W9"], read.History.Withdrawals[0].Codes);
         Assert.Equal(["Q-2025-000007", "N-2025-000003"], read.History.Withdrawals[0].Documents);
-        Assert.Equal((ReleaseReason.RecordedInError, "Ida Alderfen"), (read.History.Releases[0].Release.Because, read.History.Releases[0].By));
+        Assert.Equal(
+            (ReleaseReason.RecordedInError, "Ida Alderfen"),
+            (read.History.Releases[0].Release.Because, read.History.Releases[0].By)
+        );
         Assert.Equal("SP-2", Assert.Single(read.History.Wholes[0].Limits[0].PermittedParts!));
         Assert.Equal(Whole.History.Questions, read.History.Questions);
         Assert.Equal(Whole.History.Parts, read.History.Parts);

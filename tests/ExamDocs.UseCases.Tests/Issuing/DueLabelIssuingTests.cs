@@ -9,7 +9,9 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
     [Fact]
     public void Every_item_that_may_stay_in_service_and_be_reported_has_its_next_examination_label_and_no_other_has_one()
     {
-        var expected = example.Visit.Items.Where(i => i.Outcome is Outcome.Fit or Outcome.FitUntil && i.MayBeReported).Select(i => i.Item.Id!);
+        var expected = example
+            .Visit.Items.Where(i => i.Outcome is Outcome.Fit or Outcome.FitUntil && i.MayBeReported)
+            .Select(i => i.Item.Id!);
         var labelled = example.Result.Documents.Where(d => d.Document.Kind == "due-label").SelectMany(d => d.Document.Items);
         Assert.Equal(expected.Order(StringComparer.Ordinal), labelled.Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
@@ -35,7 +37,11 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         Assert.Equal("report", Assert.Single(result.Documents).Document.Kind);
         var refused = Assert.Single(result.Refused);
         Assert.Equal((wide, "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What));
-        Assert.Contains($"PRN003: due-label of {wide}: no room for the whole of the identity; it is held back", Assert.Single(result.Unprintable), StringComparison.Ordinal);
+        Assert.Contains(
+            $"PRN003: due-label of {wide}: no room for the whole of the identity; it is held back",
+            Assert.Single(result.Unprintable),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -47,7 +53,9 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         var result = await workspace.IssueAsync(workspace.Write(record));
 
         Assert.Contains("quarantine-label", result.Documents.Select(d => d.Document.Kind), StringComparer.Ordinal);
-        Assert.Contains(result.Unprintable, s => s.StartsWith("PRN003: quarantine-label of CON-07: no room for the whole of the owner's name", StringComparison.Ordinal));
+        Assert.Contains(result.Unprintable, s =>
+            s.StartsWith("PRN003: quarantine-label of CON-07: no room for the whole of the owner's name", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -59,7 +67,11 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         var far = await IssueDocuments.RunAsync(request with { Reading = new(2.1m) }, TestContext.Current.CancellationToken);
 
         Assert.Empty(near.Remarks);
-        Assert.StartsWith("PRN004: quarantine-label of CON-07: its words are read from ", Assert.Single(far.Remarks), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "PRN004: quarantine-label of CON-07: its words are read from ",
+            Assert.Single(far.Remarks),
+            StringComparison.Ordinal
+        );
         Assert.Empty(far.Unprintable);
         Assert.Single(far.Documents);
     }
@@ -71,8 +83,22 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         var record = workspace.Write(Workspace.Example().Only("CON-01", "CON-07"));
         var request = Request(workspace, record);
         var usual = await PrintLabels.RunAsync(request, TestContext.Current.CancellationToken);
-        var due = await PrintLabels.RunAsync(request with { Stock = LabelStock.Find("a4-12"), Placing = new Placing(CropMarks: true), BlackOnly = true }, TestContext.Current.CancellationToken);
-        var again = await PrintLabels.RunAsync(request with { InputsOrNumbers = [due.Labels[0].Document.Number] }, TestContext.Current.CancellationToken);
+        var due = await PrintLabels.RunAsync(
+            request with
+            {
+                Stock = LabelStock.Find("a4-12"),
+                Placing = new Placing(CropMarks: true),
+                BlackOnly = true,
+            },
+            TestContext.Current.CancellationToken
+        );
+        var again = await PrintLabels.RunAsync(
+            request with
+            {
+                InputsOrNumbers = [due.Labels[0].Document.Number],
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Equal("CON-07", Assert.Single(Assert.Single(usual.Labels).Document.Items));
         Assert.Equal(["not on this stock: 1 of kind due-label; --only due-label prints them"], usual.Remarks, StringComparer.Ordinal);
@@ -87,7 +113,14 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
     {
         using var workspace = new Workspace();
         var request = Request(workspace, workspace.Write(Workspace.Example().Only("CON-01", "CON-07")));
-        var stock = await PrintLabels.RunAsync(request with { Stock = LabelStock.Find("a4-2"), Kind = "due-label" }, TestContext.Current.CancellationToken);
+        var stock = await PrintLabels.RunAsync(
+            request with
+            {
+                Stock = LabelStock.Find("a4-2"),
+                Kind = "due-label",
+            },
+            TestContext.Current.CancellationToken
+        );
         var start = await PrintLabels.RunAsync(request with { Placing = new Placing(3) }, TestContext.Current.CancellationToken);
         Assert.StartsWith("stock a4-2 is for quarantine-label; for due-label take a4-24", stock.Refused, StringComparison.Ordinal);
         Assert.Equal("a sheet of a4-2 has places 1 to 2", start.Refused);
@@ -95,15 +128,23 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
 
         var issued = await PrintLabels.RunAsync(request, TestContext.Current.CancellationToken);
         var number = Assert.Single(issued.Labels).Document.Number;
-        var other = await PrintLabels.RunAsync(request with { InputsOrNumbers = [number], Kind = "due-label" }, TestContext.Current.CancellationToken);
+        var other = await PrintLabels.RunAsync(
+            request with
+            {
+                InputsOrNumbers = [number],
+                Kind = "due-label",
+            },
+            TestContext.Current.CancellationToken
+        );
         Assert.StartsWith($"{number} is a quarantine-label, and stock a4-24 is for due-label", other.Refused, StringComparison.Ordinal);
     }
 
-    private static LabelRequest Request(Workspace workspace, string record) => new()
-    {
-        InputsOrNumbers = [record],
-        OutFile = Path.Combine(workspace.Out, "sheet.pdf"),
-        RegisterPath = workspace.Register,
-        Today = Workspace.Today,
-    };
+    private static LabelRequest Request(Workspace workspace, string record) =>
+        new()
+        {
+            InputsOrNumbers = [record],
+            OutFile = Path.Combine(workspace.Out, "sheet.pdf"),
+            RegisterPath = workspace.Register,
+            Today = Workspace.Today,
+        };
 }

@@ -21,8 +21,12 @@ public sealed class EmbeddedDataTests(ExampleIssued example)
             var printed = JsonNode.Parse(issued.Document.OutcomesJson)!.AsObject();
             var again = CheckRecord.Of(example.File(issued), Workspace.Today);
             Assert.Null(again.Unreadable);
-            Assert.All(printed, outcome => Assert.Equal(
-                (string)outcome.Value!, again.Visit!.Everything.Where(i => i.Item.Id == outcome.Key).Max(i => i.Outcome).Word()));
+            Assert.All(printed, outcome =>
+                Assert.Equal(
+                    (string)outcome.Value!,
+                    again.Visit!.Everything.Where(i => i.Item.Id == outcome.Key).Max(i => i.Outcome).Word()
+                )
+            );
         });
     }
 
@@ -30,7 +34,9 @@ public sealed class EmbeddedDataTests(ExampleIssued example)
     public void Every_document_claims_to_be_accessible()
     {
         var files = example.Result.Documents.Select(example.File).Concat(example.PerItem.Documents.Select(example.PerItemFile));
-        Assert.All(files, file => Assert.Contains("<pdfuaid:part>1</pdfuaid:part>", Encoding.UTF8.GetString(File.ReadAllBytes(file)), StringComparison.Ordinal));
+        Assert.All(files, file =>
+            Assert.Contains("<pdfuaid:part>1</pdfuaid:part>", Encoding.UTF8.GetString(File.ReadAllBytes(file)), StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -39,7 +45,10 @@ public sealed class EmbeddedDataTests(ExampleIssued example)
         var report = example.Result.Documents.First(d => d.Document.Kind == "report");
         var again = CheckRecord.Of(example.File(report), Workspace.Today).Visit!;
         Assert.Equal(example.Visit.Everything.Select(Said), again.Everything.Select(Said));
-        Assert.Equal(example.Visit.Findings.Select(f => (f.Code, f.Path, f.Message)), again.Findings.Select(f => (f.Code, f.Path, f.Message)));
+        Assert.Equal(
+            example.Visit.Findings.Select(f => (f.Code, f.Path, f.Message)),
+            again.Findings.Select(f => (f.Code, f.Path, f.Message))
+        );
     }
 
     /// <summary>What was in the future on the day of issue is not so for ever; a report speaks of no such item.</summary>

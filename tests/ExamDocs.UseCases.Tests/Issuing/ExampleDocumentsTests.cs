@@ -25,7 +25,9 @@ public sealed class ExampleDocumentsTests(ExampleIssued example)
     [Fact]
     public void Every_withdrawal_and_every_defect_has_its_notice_and_nothing_else_has_one()
     {
-        var expected = example.Visit.Items.Where(i => i.Outcome is Outcome.Withdraw || i.Examination?.Defects.Count > 0).Select(i => i.Item.Id!);
+        var expected = example
+            .Visit.Items.Where(i => i.Outcome is Outcome.Withdraw || i.Examination?.Defects.Count > 0)
+            .Select(i => i.Item.Id!);
         Assert.Equal(expected.Order(StringComparer.Ordinal), ItemsOf("notice"), StringComparer.Ordinal);
     }
 
@@ -45,13 +47,18 @@ public sealed class ExampleDocumentsTests(ExampleIssued example)
     [Fact]
     public void Every_item_is_reported_once_or_refused_with_codes()
     {
-        var reported = example.Result.Documents.Where(d => d.Document.Kind == "report" && d.CopyOf is null)
-            .SelectMany(d => d.Document.Items).Order(StringComparer.Ordinal).ToList();
+        var reported = example
+            .Result.Documents.Where(d => d.Document.Kind == "report" && d.CopyOf is null)
+            .SelectMany(d => d.Document.Items)
+            .Order(StringComparer.Ordinal)
+            .ToList();
         var refused = example.Result.Refused.Select(r => r.Item).ToList();
         Assert.Equal(reported.Distinct(StringComparer.Ordinal), reported, StringComparer.Ordinal);
         Assert.Equal(
             example.Visit.Items.Select(i => i.Item.Id!).Order(StringComparer.Ordinal),
-            reported.Concat(refused).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+            reported.Concat(refused).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.All(example.Result.Refused, r => Assert.NotEmpty(r.Codes));
     }
 
@@ -63,7 +70,9 @@ public sealed class ExampleDocumentsTests(ExampleIssued example)
         var rows = list.RootElement.GetProperty("documents").EnumerateArray().ToList();
         Assert.Equal(
             Directory.GetFiles(example.Folder, "*.pdf").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal),
-            rows.Select(r => r.GetProperty("file").GetString()!).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+            rows.Select(r => r.GetProperty("file").GetString()!).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         foreach (var row in rows)
         {
             var bytes = File.ReadAllBytes(Path.Combine(example.Folder, row.GetProperty("file").GetString()!));

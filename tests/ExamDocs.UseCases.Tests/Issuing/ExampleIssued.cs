@@ -40,5 +40,6 @@ public sealed class ExampleIssued : IDisposable
     }
 
     // By the first test that asks, so that others need not wait; apart from its context, which would wait for itself.
-    internal static IssueResult Issued(IssueRequest request) => Task.Run(() => IssueDocuments.RunAsync(request, CancellationToken.None)).GetAwaiter().GetResult();
+    internal static IssueResult Issued(IssueRequest request) =>
+        Task.Run(() => IssueDocuments.RunAsync(request, CancellationToken.None)).GetAwaiter().GetResult();
 }

@@ -8,7 +8,9 @@ namespace ExamDocs.UseCases.Tests.Issuing;
 /// <summary>A page that says something else than its document is held back; a danger is told all the same.</summary>
 public sealed class FaithfulPrintTests(ExampleIssued example)
 {
-    private const string Cut = "<!DOCTYPE html><html lang='en'><title>t</title><p>Serial</p><div style='width:20mm;overflow:hidden;white-space:nowrap'>SN-100234-AB-77-C</div></html>";
+    private const string Cut =
+        "<!DOCTYPE html><html lang='en'><title>t</title><p>Serial</p><div "
+        + "style='width:20mm;overflow:hidden;white-space:nowrap'>SN-100234-AB-77-C</div></html>";
 
     [Fact]
     public async Task A_report_that_is_cut_is_held_back_and_its_number_void()

@@ -1,4 +1,5 @@
 using ExamDocs.UseCases.Commands;
+
 namespace ExamDocs.UseCases.Tests.Issuing;
 
 public sealed class IssuedOnceTests
@@ -13,11 +14,21 @@ public sealed class IssuedOnceTests
         var bytes = await File.ReadAllBytesAsync(lost, TestContext.Current.CancellationToken);
         File.Delete(lost);
 
-        var second = await IssueDocuments.RunAsync(workspace.Request(input) with { Today = Workspace.Today.PlusDays(3) }, TestContext.Current.CancellationToken);
+        var second = await IssueDocuments.RunAsync(
+            workspace.Request(input) with
+            {
+                Today = Workspace.Today.PlusDays(3),
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.All(first.Documents, d => Assert.True(d.IssuedNow));
         Assert.All(second.Documents, d => Assert.False(d.IssuedNow));
-        Assert.Equal(first.Documents.Select(d => d.Document.Number), second.Documents.Select(d => d.Document.Number), StringComparer.Ordinal);
+        Assert.Equal(
+            first.Documents.Select(d => d.Document.Number),
+            second.Documents.Select(d => d.Document.Number),
+            StringComparer.Ordinal
+        );
         Assert.Equal(bytes, await File.ReadAllBytesAsync(lost, TestContext.Current.CancellationToken));
     }
 
@@ -32,9 +43,9 @@ public sealed class IssuedOnceTests
 
         var again = second.Documents.Where(d => d.IssuedNow).SelectMany(d => d.Document.Items).Distinct(StringComparer.Ordinal);
         Assert.Contains("COR-03", again, StringComparer.Ordinal);
-        Assert.All(
-            second.Documents.Where(d => d.Document.Items.SequenceEqual(["CON-07"], StringComparer.Ordinal)),
-            d => Assert.False(d.IssuedNow));
+        Assert.All(second.Documents.Where(d => d.Document.Items.SequenceEqual(["CON-07"], StringComparer.Ordinal)), d =>
+            Assert.False(d.IssuedNow)
+        );
         Assert.All(first.Documents, d => Assert.True(File.Exists(workspace.FileOf(d))));
     }
 
@@ -42,13 +53,27 @@ public sealed class IssuedOnceTests
     public async Task Json_and_workbook_of_one_visit_are_one_record()
     {
         using var workspace = new Workspace();
-        var json = await IssueDocuments.RunAsync(workspace.Request(Workspace.ExampleJson) with { Only = "quarantine-label" }, TestContext.Current.CancellationToken);
-        var workbook = await IssueDocuments.RunAsync(workspace.Request(Workspace.ExampleWorkbook) with { Only = "quarantine-label" }, TestContext.Current.CancellationToken);
+        var json = await IssueDocuments.RunAsync(
+            workspace.Request(Workspace.ExampleJson) with
+            {
+                Only = "quarantine-label",
+            },
+            TestContext.Current.CancellationToken
+        );
+        var workbook = await IssueDocuments.RunAsync(
+            workspace.Request(Workspace.ExampleWorkbook) with
+            {
+                Only = "quarantine-label",
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.NotEmpty(json.Documents);
         Assert.All(workbook.Documents, d => Assert.False(d.IssuedNow));
         Assert.Equal(
             json.Documents.Select(d => d.Document.Number).Order(StringComparer.Ordinal),
-            workbook.Documents.Select(d => d.Document.Number).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+            workbook.Documents.Select(d => d.Document.Number).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
     }
 }

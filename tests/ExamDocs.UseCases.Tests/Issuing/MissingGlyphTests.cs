@@ -32,7 +32,11 @@ public sealed class MissingGlyphTests
         record.Item("CON-07")["description"] = $"Connector {NoFontHasIt}";
         var result = await workspace.IssueAsync(workspace.Write(record));
 
-        Assert.Equal(["notice", "quarantine-label"], result.Documents.Select(d => d.Document.Kind).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["notice", "quarantine-label"],
+            result.Documents.Select(d => d.Document.Kind).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.NotEmpty(result.Unprintable);
     }
 

@@ -14,7 +14,13 @@ public sealed class OnRequestTests
         Assert.DoesNotContain(all.Documents, d => d.Document.Kind is "record" or "check-sheet");
         foreach (var (kind, letter) in new[] { ("record", 'E'), ("check-sheet", 'S') })
         {
-            var result = await IssueDocuments.RunAsync(workspace.Request(input) with { Only = kind }, TestContext.Current.CancellationToken);
+            var result = await IssueDocuments.RunAsync(
+                workspace.Request(input) with
+                {
+                    Only = kind,
+                },
+                TestContext.Current.CancellationToken
+            );
             Assert.All(result.Documents, d => Assert.Equal((kind, letter), (d.Document.Kind, d.Document.Number[0])));
             Assert.Equal(["CON-01", "CON-07"], result.Documents.Select(d => Assert.Single(d.Document.Items)), StringComparer.Ordinal);
         }
@@ -26,7 +32,13 @@ public sealed class OnRequestTests
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-01");
         record.Item("CON-01")["manufactured"] = "spring";
-        var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = "record" }, TestContext.Current.CancellationToken);
+        var result = await IssueDocuments.RunAsync(
+            workspace.Request(workspace.Write(record)) with
+            {
+                Only = "record",
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Equal(Outcome.Undetermined, result.Inputs[0].Visit!.Items.Single().Outcome);
         var text = Pdf.Text(workspace.FileOf(Assert.Single(result.Documents)));
@@ -40,7 +52,13 @@ public sealed class OnRequestTests
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-01", "CON-07");
         record.ExaminationOf("CON-07")["item"] = "CON-0Z";
-        var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = "check-sheet" }, TestContext.Current.CancellationToken);
+        var result = await IssueDocuments.RunAsync(
+            workspace.Request(workspace.Write(record)) with
+            {
+                Only = "check-sheet",
+            },
+            TestContext.Current.CancellationToken
+        );
 
         var stray = result.Documents.Single(d => d.Document.Items.SequenceEqual(["CON-0Z"], StringComparer.Ordinal));
         Assert.Contains("Withdrawn: do not use", Pdf.Text(workspace.FileOf(stray)), StringComparison.Ordinal);

@@ -7,7 +7,8 @@ namespace ExamDocs.UseCases.Tests.Issuing;
 internal static class Pdf
 {
     /// <summary>The text of a file by pdftotext (poppler), every run of blanks as one.</summary>
-    public static string Text(string file) => Regex.Replace(Run("pdftotext", file, "-").Output, @"\s+", " ", RegexOptions.None, TimeSpan.FromSeconds(5));
+    public static string Text(string file) =>
+        Regex.Replace(Run("pdftotext", file, "-").Output, @"\s+", " ", RegexOptions.None, TimeSpan.FromSeconds(5));
 
     /// <summary>
     /// Without blanks and hyphens: pdftotext joins a word parted at the end of a line, and guesses blanks from distances.
@@ -38,7 +39,9 @@ internal static class Pdf
 
     private static (int Code, string Output) Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true }
+        )!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

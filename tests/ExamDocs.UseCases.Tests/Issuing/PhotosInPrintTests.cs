@@ -50,7 +50,13 @@ public sealed class PhotosInPrintTests
     {
         using var workspace = new Workspace();
         List<string> inputs = [];
-        foreach (var (folder, item, criterion, colour) in new[] { ("one", "CON-07", "cracks", SKColors.Red), ("two", "HAR-04", "stitching", SKColors.Blue) })
+        foreach (
+            var (folder, item, criterion, colour) in new[]
+            {
+                ("one", "CON-07", "cracks", SKColors.Red),
+                ("two", "HAR-04", "stitching", SKColors.Blue),
+            }
+        )
         {
             var record = Workspace.Example().Only(item);
             record.ExaminationOf(item).Observation(criterion)["photo"] = "1.png";
@@ -62,8 +68,12 @@ public sealed class PhotosInPrintTests
         var issued = await workspace.IssueAsync([.. inputs]);
 
         Assert.Single(issued.Inputs);
-        Assert.Equal([SKColors.Red, SKColors.Blue], new[] { "CON-07", "HAR-04" }.Select(id => Colour(workspace.FileOf(
-            issued.Documents.Single(d => d.Document.Kind == "notice" && d.Document.Items.Contains(id))))));
+        Assert.Equal(
+            [SKColors.Red, SKColors.Blue],
+            new[] { "CON-07", "HAR-04" }.Select(id =>
+                Colour(workspace.FileOf(issued.Documents.Single(d => d.Document.Kind == "notice" && d.Document.Items.Contains(id))))
+            )
+        );
     }
 
     [Fact]
@@ -71,14 +81,26 @@ public sealed class PhotosInPrintTests
     {
         using var workspace = new Workspace();
         Draw(workspace, "logo.png", SKColors.DarkBlue);
-        var letterhead = Letterhead(workspace, new JsonObject
-        {
-            ["name"] = "Alder & Ash Examiners", ["address"] = "2 Saw Pit Lane, Quernford", ["logo"] = "logo.png", ["colour"] = "#1f3b57", ["footer"] = """a "quoted" \61 foot; } <b> ü""",
-        });
+        var letterhead = Letterhead(
+            workspace,
+            new JsonObject
+            {
+                ["name"] = "Alder & Ash Examiners",
+                ["address"] = "2 Saw Pit Lane, Quernford",
+                ["logo"] = "logo.png",
+                ["colour"] = "#1f3b57",
+                ["footer"] = """a "quoted" \61 foot; } <b> ü""",
+            }
+        );
         Assert.Empty(letterhead.Faults);
 
         var issued = await IssueDocuments.RunAsync(
-            workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with { Letterhead = letterhead.Letterhead }, TestContext.Current.CancellationToken);
+            workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with
+            {
+                Letterhead = letterhead.Letterhead,
+            },
+            TestContext.Current.CancellationToken
+        );
 
         foreach (var kind in new[] { "report", "notice" })
         {
@@ -128,7 +150,8 @@ public sealed class PhotosInPrintTests
         File.WriteAllBytes(Path.Combine(workspace.Folder, name), png.ToArray());
     }
 
-    private static string FileOf(Workspace workspace, IssueResult issued, string kind) => workspace.FileOf(issued.Documents.Single(d => d.Document.Kind == kind && d.CopyOf is null));
+    private static string FileOf(Workspace workspace, IssueResult issued, string kind) =>
+        workspace.FileOf(issued.Documents.Single(d => d.Document.Kind == kind && d.CopyOf is null));
 
     private static string Text(Workspace workspace, IssueResult issued, string kind) => Pdf.Text(FileOf(workspace, issued, kind));
 
@@ -138,6 +161,8 @@ public sealed class PhotosInPrintTests
     {
         using var bitmap = SKBitmap.Decode(Assert.Single(Pdf.Images(file)));
         var middle = bitmap.GetPixel(bitmap.Width / 2, bitmap.Height / 2);
-        return middle.Red > 200 ? SKColors.Red : middle.Blue > 200 ? SKColors.Blue : SKColors.Empty;
+        return middle.Red > 200 ? SKColors.Red
+            : middle.Blue > 200 ? SKColors.Blue
+            : SKColors.Empty;
     }
 }

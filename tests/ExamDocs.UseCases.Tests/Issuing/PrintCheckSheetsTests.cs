@@ -12,13 +12,23 @@ public sealed class PrintCheckSheetsTests
         var result = await RunAsync(workspace, workspace.Write(Workspace.Example().Only("CON-01", "CON-07", "PUL-02")));
 
         Assert.Null(result.Refused);
-        Assert.Equal(["CON-01", "CON-07", "PUL-02"], result.Sheets.Select(s => Assert.Single(s.Document.Items)).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["CON-01", "CON-07", "PUL-02"],
+            result.Sheets.Select(s => Assert.Single(s.Document.Items)).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.All(result.Sheets, s => Assert.True(File.Exists(Path.Combine(workspace.Out, s.Document.FileName))));
         var pile = Path.Combine(workspace.Out, "pile.pdf");
         Assert.Null(Pdf.Objection(pile));
         using var pdf = PdfDocument.Open(pile);
-        var numbers = pdf.GetPages().Select(p => result.Sheets.Single(s => p.GetWords().Any(w => w.Text == s.Document.Number)).Document.Number).ToList();
-        Assert.Equal(result.Sheets.SelectMany(s => Enumerable.Repeat(s.Document.Number, s.Document.Pages)), numbers, StringComparer.Ordinal);
+        var numbers = pdf.GetPages()
+            .Select(p => result.Sheets.Single(s => p.GetWords().Any(w => w.Text == s.Document.Number)).Document.Number)
+            .ToList();
+        Assert.Equal(
+            result.Sheets.SelectMany(s => Enumerable.Repeat(s.Document.Number, s.Document.Pages)),
+            numbers,
+            StringComparer.Ordinal
+        );
     }
 
     [Fact]
@@ -58,14 +68,16 @@ public sealed class PrintCheckSheetsTests
         Assert.False(File.Exists(workspace.Register));
     }
 
-    private static Task<CheckSheetResult> RunAsync(Workspace workspace, string input, params string[] categories) => PrintCheckSheets.RunAsync(
-        new CheckSheetRequest
-        {
-            From = input,
-            OutFile = Path.Combine(workspace.Out, "pile.pdf"),
-            Categories = categories,
-            RegisterPath = workspace.Register,
-            Today = Workspace.Today,
-        },
-        TestContext.Current.CancellationToken);
+    private static Task<CheckSheetResult> RunAsync(Workspace workspace, string input, params string[] categories) =>
+        PrintCheckSheets.RunAsync(
+            new CheckSheetRequest
+            {
+                From = input,
+                OutFile = Path.Combine(workspace.Out, "pile.pdf"),
+                Categories = categories,
+                RegisterPath = workspace.Register,
+                Today = Workspace.Today,
+            },
+            TestContext.Current.CancellationToken
+        );
 }

@@ -14,12 +14,23 @@ internal static class RecordEdits
     public static JsonObject Observation(this JsonObject examination, string criterion) =>
         examination.Rows("observations").Single(o => (string?)o["criterion"] == criterion);
 
-    public static IEnumerable<JsonObject> Rows(this JsonObject record, string member) => record[member]!.AsArray().Select(n => n!.AsObject());
+    public static IEnumerable<JsonObject> Rows(this JsonObject record, string member) =>
+        record[member]!.AsArray().Select(n => n!.AsObject());
 
     /// <summary>Keeps one item with all that is said of it, and the visit, people and limits.</summary>
     public static JsonObject Only(this JsonObject record, params string[] items)
     {
-        foreach (var (member, key) in new[] { ("items", "id"), ("examinations", "item"), ("renewals", "item"), ("remedies", "item"), ("releases", "item"), ("disposals", "item") })
+        foreach (
+            var (member, key) in new[]
+            {
+                ("items", "id"),
+                ("examinations", "item"),
+                ("renewals", "item"),
+                ("remedies", "item"),
+                ("releases", "item"),
+                ("disposals", "item"),
+            }
+        )
         {
             if (record[member] is not JsonArray rows)
                 continue;

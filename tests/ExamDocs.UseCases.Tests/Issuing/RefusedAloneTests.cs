@@ -8,7 +8,9 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 
-/// <summary>An item that cannot be printed whole is refused alone; the others of its schedule are printed, and every danger is told.</summary>
+/// <summary>
+/// An item that cannot be printed whole is refused alone; the others of its schedule are printed, and every danger is told.
+/// </summary>
 public sealed class RefusedAloneTests(ExampleIssued example)
 {
     /// <summary>A letter that no font has.</summary>
@@ -30,7 +32,9 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         Assert.Equal(["CON-03", "CON-07"], report.Document.Items);
         Assert.DoesNotContain(result.Documents, d => d.Document.Kind == "due-label" && d.Document.Items.Contains(id));
         Assert.Contains(result.Documents, d => d.Document.Kind == "due-label" && d.Document.Items.Contains("CON-03"));
-        Assert.Contains(result.Unprintable, u => u.Contains($"report of {id}: ", StringComparison.Ordinal) && u.Contains("it is refused alone", StringComparison.Ordinal));
+        Assert.Contains(result.Unprintable, u =>
+            u.Contains($"report of {id}: ", StringComparison.Ordinal) && u.Contains("it is refused alone", StringComparison.Ordinal)
+        );
         await AssertVerifiesAsync(workspace, result);
     }
 
@@ -45,11 +49,17 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         Assert.Contains(result.Documents, d => d.Document.Kind == "quarantine-label" && d.Document.Items.Contains("CON-07"));
         Assert.Contains(result.Documents, d => d.Document.Kind == "notice" && d.Document.Items.Contains("CON-07"));
         Assert.Equal(["CON-01"], Assert.Single(result.Documents, d => d.Document.Kind == "report").Document.Items);
-        Assert.Contains("CON-07", Pdf.Text(workspace.FileOf(Assert.Single(result.Documents, d => d.Document.Kind == "report"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "CON-07",
+            Pdf.Text(workspace.FileOf(Assert.Single(result.Documents, d => d.Document.Kind == "report"))),
+            StringComparison.Ordinal
+        );
         await AssertVerifiesAsync(workspace, result);
     }
 
-    /// <summary>Such an id is an error by itself, so that the item is not reported; a schedule says so of it by its place in the record.</summary>
+    /// <summary>
+    /// Such an id is an error by itself, so that the item is not reported; a schedule says so of it by its place in the record.
+    /// </summary>
     [Theory]
     [InlineData("id")]
     [InlineData("serial")]
@@ -86,7 +96,9 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         Directory.CreateDirectory(workspace.Out);
         using var register = DocumentRegister.Open(workspace.Register);
         await using var press = new Press(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
-        var asked = ComposeDocuments.Of(example.Visit, perItem: false, Templates.Label.ReadingDistance.Default).Jobs.First(j => j.Type == DocumentTypes.Report && j.Items.Count > 3);
+        var asked = ComposeDocuments
+            .Of(example.Visit, perItem: false, Templates.Label.ReadingDistance.Default)
+            .Jobs.First(j => j.Type == DocumentTypes.Report && j.Items.Count > 3);
         var spoilt = asked.Items[2].Item.Id!;
         Assert.Null(await press.RunAsync([Cut(asked, spoilt)], TestContext.Current.CancellationToken));
 
@@ -103,11 +115,12 @@ public sealed class RefusedAloneTests(ExampleIssued example)
     }
 
     /// <summary>The job with the description in one item's block cut, also where it is made without others.</summary>
-    private static DocumentJob Cut(DocumentJob job, string item) => job with
-    {
-        Compose = async (renderer, identity) => Cut(await job.Compose(renderer, identity), item),
-        Without = less => job.Without!(less) is { } rest ? Cut(rest, item) : null,
-    };
+    private static DocumentJob Cut(DocumentJob job, string item) =>
+        job with
+        {
+            Compose = async (renderer, identity) => Cut(await job.Compose(renderer, identity), item),
+            Without = less => job.Without!(less) is { } rest ? Cut(rest, item) : null,
+        };
 
     private static string Cut(string html, string item)
     {
@@ -132,11 +145,19 @@ public sealed class RefusedAloneTests(ExampleIssued example)
 
     private static async Task AssertVerifiesAsync(Workspace workspace, IssueResult result)
     {
-        var verified = await VerifyDocuments.RunAsync(new VerifyRequest
-        {
-            Files = [.. result.Documents.Where(d => d.Document.Kind == "report").Select(workspace.FileOf)], RegisterPath = workspace.Register, Now = Instant.FromUtc(2026, 5, 13, 9, 0),
-        }, TestContext.Current.CancellationToken);
-        Assert.Equal("", string.Join('\n', verified.SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => s.Text))));
+        var verified = await VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Files = [.. result.Documents.Where(d => d.Document.Kind == "report").Select(workspace.FileOf)],
+                RegisterPath = workspace.Register,
+                Now = Instant.FromUtc(2026, 5, 13, 9, 0),
+            },
+            TestContext.Current.CancellationToken
+        );
+        Assert.Equal(
+            "",
+            string.Join('\n', verified.SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => s.Text)))
+        );
         Assert.All(verified, v => Assert.Equal(Verdict.Valid, v.Verdict));
     }
 }

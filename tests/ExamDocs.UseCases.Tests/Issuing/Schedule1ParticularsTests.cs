@@ -22,8 +22,11 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
             Assert.Single(report.Document.Items);
             var item = example.Visit.Items.Single(i => i.Item.Id == report.Document.Items[0]);
             var text = Pdf.Squeeze(Pdf.Text(example.PerItemFile(report)));
-            missing.AddRange(Particulars(item).Where(p => !text.Contains(Pdf.Squeeze(p.Words), StringComparison.OrdinalIgnoreCase))
-                .Select(p => $"{item.Item.Id} para {p.Paragraph}: {p.Words}"));
+            missing.AddRange(
+                Particulars(item)
+                    .Where(p => !text.Contains(Pdf.Squeeze(p.Words), StringComparison.OrdinalIgnoreCase))
+                    .Select(p => $"{item.Item.Id} para {p.Paragraph}: {p.Words}")
+            );
         }
         Assert.Empty(missing);
     }
@@ -45,7 +48,18 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
         yield return ("1", visit.Employer!.Name!);
         yield return ("1", visit.Employer.Address!);
         yield return ("2", visit.Premises!.Address!);
-        foreach (var words in new[] { item.Item.Id, item.Item.Description, item.Item.Maker, item.Item.Model, item.Item.Serial, item.Item.OwnersMark, item.Item.PartNumber })
+        foreach (
+            var words in new[]
+            {
+                item.Item.Id,
+                item.Item.Description,
+                item.Item.Maker,
+                item.Item.Model,
+                item.Item.Serial,
+                item.Item.OwnersMark,
+                item.Item.PartNumber,
+            }
+        )
         {
             if (words is not null)
                 yield return ("3", words);
@@ -75,32 +89,42 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
         yield return ("8(f)", Day(item.ExaminedOn!.Value));
         var author = example.Visit.Person(examination.Author ?? examination.Examiner)!;
         var signer = example.Visit.Person(examination.AuthenticatedBy ?? examination.Examiner)!;
-        foreach (var words in new[] { author.Name!, author.Address!, author.Qualifications!, author.SelfEmployed is true ? "self-employed" : author.Employer!.Address! })
+        foreach (
+            var words in new[]
+            {
+                author.Name!,
+                author.Address!,
+                author.Qualifications!,
+                author.SelfEmployed is true ? "self-employed" : author.Employer!.Address!,
+            }
+        )
             yield return ("9", words);
         yield return ("10", signer.Name!);
         yield return ("10", signer.Address!);
         yield return ("11", Day(visit.ReportedOn!.Value));
     }
 
-    private static string Load(decimal value, string unit) => (value, unit) is (1, "persons")
-        ? "1 person" : $"{value.ToString("0.#####", CultureInfo.InvariantCulture)} {unit}";
+    private static string Load(decimal value, string unit) =>
+        (value, unit) is (1, "persons") ? "1 person" : $"{value.ToString("0.#####", CultureInfo.InvariantCulture)} {unit}";
 
-    private static string BasisWords(Examination examination) => examination.Basis switch
-    {
-        Basis.SixMonth => "6 months",
-        Basis.TwelveMonth => "12 months",
-        Basis.Scheme => examination.Scheme!.Reference!,
-        Basis.Exceptional => examination.Event!.What!,
-        Basis.Installation => "installation",
-        _ => "first",
-    };
+    private static string BasisWords(Examination examination) =>
+        examination.Basis switch
+        {
+            Basis.SixMonth => "6 months",
+            Basis.TwelveMonth => "12 months",
+            Basis.Scheme => examination.Scheme!.Reference!,
+            Basis.Exceptional => examination.Event!.What!,
+            Basis.Installation => "installation",
+            _ => "first",
+        };
 
     private static string Day(LocalDate day) => day.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
 
-    private static string Day(PartialDate date) => date switch
-    {
-        { IsWholeDay: true } => Day(date.Earliest),
-        { Month: not null } => date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture),
-        _ => date.ToString(),
-    };
+    private static string Day(PartialDate date) =>
+        date switch
+        {
+            { IsWholeDay: true } => Day(date.Earliest),
+            { Month: not null } => date.Earliest.ToString("MMM uuuu", CultureInfo.InvariantCulture),
+            _ => date.ToString(),
+        };
 }

@@ -22,7 +22,13 @@ public sealed class SourcesOfLimitsTests
         other["source"] = JsonNode.Parse("""{"title":"Sheet for sewn eyes","revision":"8","page":"3"}""");
         record["limits"]!.AsArray().Add(other);
 
-        var result = await IssueDocuments.RunAsync(workspace.Request(workspace.Write(record)) with { Only = kind }, TestContext.Current.CancellationToken);
+        var result = await IssueDocuments.RunAsync(
+            workspace.Request(workspace.Write(record)) with
+            {
+                Only = kind,
+            },
+            TestContext.Current.CancellationToken
+        );
 
         var document = Assert.Single(result.Documents).Document;
         var text = PdfText(Path.Combine(document.Folder, document.FileName));

@@ -18,7 +18,11 @@ public sealed class WhatBlocksWhatTests
         }
         var result = await workspace.IssueAsync(workspace.Write(record));
 
-        Assert.Equal(["notice", "quarantine-label"], result.Documents.Select(d => d.Document.Kind).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["notice", "quarantine-label"],
+            result.Documents.Select(d => d.Document.Kind).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         var notice = Pdf.Text(workspace.FileOf(result.Documents.Single(d => d.Document.Kind == "notice")));
         Assert.Contains("CON-07", notice, StringComparison.Ordinal);
         Assert.Contains("not recorded", notice, StringComparison.Ordinal);
@@ -54,7 +58,11 @@ public sealed class WhatBlocksWhatTests
         record.ExaminationOf("CON-01")["conclusion"] = "fit";
         var result = await workspace.IssueAsync(workspace.Write(record));
 
-        Assert.Equal(["notice", "quarantine-label"], result.Documents.Select(d => d.Document.Kind).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["notice", "quarantine-label"],
+            result.Documents.Select(d => d.Document.Kind).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.Equal(["CON001", "W2", "U3"], Assert.Single(result.Refused).Codes, StringComparer.Ordinal);
     }
 
@@ -66,8 +74,12 @@ public sealed class WhatBlocksWhatTests
         record.Item("CON-01")["manufactured"] = "spring";
         var result = await workspace.IssueAsync(workspace.Write(record));
 
-        Assert.Contains(result.Documents, d => d.Document.Kind == "report" && d.Document.Items.SequenceEqual(["CON-02"], StringComparer.Ordinal));
-        Assert.Contains(result.Documents, d => d.Document.Kind == "quarantine-label" && d.Document.Items.SequenceEqual(["CON-01"], StringComparer.Ordinal));
+        Assert.Contains(result.Documents, d =>
+            d.Document.Kind == "report" && d.Document.Items.SequenceEqual(["CON-02"], StringComparer.Ordinal)
+        );
+        Assert.Contains(result.Documents, d =>
+            d.Document.Kind == "quarantine-label" && d.Document.Items.SequenceEqual(["CON-01"], StringComparer.Ordinal)
+        );
     }
 
     [Theory]
@@ -81,7 +93,11 @@ public sealed class WhatBlocksWhatTests
         var result = await workspace.IssueAsync(workspace.Write(record));
 
         var told = result.Documents.Where(d => d.Document.Items.SequenceEqual([typed ?? ""], StringComparer.Ordinal)).ToList();
-        Assert.Equal(["notice", "quarantine-label"], told.Select(d => d.Document.Kind).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            ["notice", "quarantine-label"],
+            told.Select(d => d.Document.Kind).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
         Assert.All(told, d => Assert.Contains("DO NOT USE", Pdf.Text(workspace.FileOf(d)), StringComparison.OrdinalIgnoreCase));
         Assert.Equal(Outcome.Undetermined, result.Inputs[0].Visit!.Items.Single(i => i.Item.Id == "CON-07").Outcome);
         Assert.Equal(["CON-01", "CON-07"], result.Inputs[0].Visit!.Items.Select(i => i.Item.Id!), StringComparer.Ordinal);

@@ -29,9 +29,17 @@ internal sealed class Workspace : IDisposable
         return path;
     }
 
-    public IssueRequest Request(params string[] inputs) => new() { Inputs = inputs, OutFolder = Out, RegisterPath = Register, Today = Today };
+    public IssueRequest Request(params string[] inputs) =>
+        new()
+        {
+            Inputs = inputs,
+            OutFolder = Out,
+            RegisterPath = Register,
+            Today = Today,
+        };
 
-    public Task<IssueResult> IssueAsync(params string[] inputs) => IssueDocuments.RunAsync(Request(inputs), TestContext.Current.CancellationToken);
+    public Task<IssueResult> IssueAsync(params string[] inputs) =>
+        IssueDocuments.RunAsync(Request(inputs), TestContext.Current.CancellationToken);
 
     public string FileOf(Issued issued) => Path.Combine(Out, issued.Document.FileName);
 

@@ -30,11 +30,20 @@ internal static partial class MarkdownText
         return places;
     }
 
-    private static string Slug(string heading) => string.Concat(LinkInHeading().Replace(heading, "${text}").Trim().ToLowerInvariant()
-        .Where(c => char.IsLetterOrDigit(c) || c is ' ' or '-' or '_').Select(c => c == ' ' ? '-' : c));
+    private static string Slug(string heading) =>
+        string.Concat(
+            LinkInHeading()
+                .Replace(heading, "${text}")
+                .Trim()
+                .ToLowerInvariant()
+                .Where(c => char.IsLetterOrDigit(c) || c is ' ' or '-' or '_')
+                .Select(c => c == ' ' ? '-' : c)
+        );
 
     [GeneratedRegex(
-        @"^ *(?<fence>```+|~~~+).*?^ *\k<fence> *$", RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
+        @"^ *(?<fence>```+|~~~+).*?^ *\k<fence> *$",
+        RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Fenced();
 
     /// <summary>Within a paragraph: a single stray backtick hides no links further down.</summary>
@@ -43,7 +52,8 @@ internal static partial class MarkdownText
 
     [GeneratedRegex(
         """\]\(\s*<?(?<target>[^)>\s]+)|^ *\[[^\]]+\]:\s*(?<target>\S+)|\s(href|src)="(?<target>[^"]*)["]""",
-        RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Link();
 
     [GeneratedRegex(@"\[`?(?<code>[A-Z]{1,3}\d+)`?\]\((?<target>[^)\s]+)\)", RegexOptions.ExplicitCapture)]

@@ -10,8 +10,11 @@ internal sealed class PageLinks(string root)
     public IReadOnlyList<string> Pages { get; } =
     [
         .. Directory.EnumerateFiles(root, "*.md"),
-        .. new[] { "docs", "examples" }.Select(f => Path.Combine(root, f)).Where(Directory.Exists)
-            .SelectMany(f => Directory.EnumerateFiles(f, "*.md", SearchOption.AllDirectories)).Order(StringComparer.Ordinal),
+        .. new[] { "docs", "examples" }
+            .Select(f => Path.Combine(root, f))
+            .Where(Directory.Exists)
+            .SelectMany(f => Directory.EnumerateFiles(f, "*.md", SearchOption.AllDirectories))
+            .Order(StringComparer.Ordinal),
     ];
 
     /// <summary>Links that lead to a file in the folder.</summary>
@@ -19,12 +22,15 @@ internal sealed class PageLinks(string root)
 
     /// <summary>One sentence for each link that leads nowhere, and each that leads to another rule than it says.</summary>
     public IReadOnlyList<string> Broken() =>
-    [
-        .. Pages.SelectMany(page => Inner(page).Select(target => FaultOf(page, target)).OfType<string>()),
-        .. Pages.SelectMany(page => MarkdownText.RuleLinks(TextOf(page))
-            .Where(l => !l.Target.EndsWith($"#{l.Code.ToLowerInvariant()}", StringComparison.Ordinal))
-            .Select(l => $"{Name(page)}: {l.Code} leads to {l.Target}")),
-    ];
+        [
+            .. Pages.SelectMany(page => Inner(page).Select(target => FaultOf(page, target)).OfType<string>()),
+            .. Pages.SelectMany(page =>
+                MarkdownText
+                    .RuleLinks(TextOf(page))
+                    .Where(l => !l.Target.EndsWith($"#{l.Code.ToLowerInvariant()}", StringComparison.Ordinal))
+                    .Select(l => $"{Name(page)}: {l.Code} leads to {l.Target}")
+            ),
+        ];
 
     private static IEnumerable<string> Inner(string page) =>
         MarkdownText.Links(TextOf(page)).Where(t => !Uri.TryCreate(t, UriKind.Absolute, out _));
@@ -39,7 +45,8 @@ internal sealed class PageLinks(string root)
             return $"{Name(page)}: {target} is not there";
         if (parts.Length == 1)
             return null;
-        return path.EndsWith(".md", StringComparison.Ordinal) && Places(path).Contains(parts[1]) ? null
+        return path.EndsWith(".md", StringComparison.Ordinal) && Places(path).Contains(parts[1])
+            ? null
             : $"{Name(page)}: {target} names no place on its page";
     }
 

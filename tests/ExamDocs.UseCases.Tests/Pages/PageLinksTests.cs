@@ -20,7 +20,9 @@ public sealed partial class PageLinksTests : IDisposable
     {
         var named = new[] { "src", "templates" }
             .SelectMany(f => Directory.EnumerateFiles(Path.Combine(RepositoryRoot.Path, f), "*.cs", SearchOption.AllDirectories))
-            .SelectMany(f => NamedPage().Matches(File.ReadAllText(f)).Select(m => m.Value)).Distinct(StringComparer.Ordinal).ToList();
+            .SelectMany(f => NamedPage().Matches(File.ReadAllText(f)).Select(m => m.Value))
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
         Assert.Contains("docs/record-format.md", named);
         Assert.All(named, page => Assert.True(File.Exists(Path.Combine(RepositoryRoot.Path, page)), page));
     }
@@ -53,7 +55,9 @@ public sealed partial class PageLinksTests : IDisposable
     {
         Directory.CreateDirectory(Path.Combine(folder, "docs"));
         File.WriteAllText(Path.Combine(folder, "README.md"), $"# Top\n\n{planted}\n");
-        File.WriteAllText(Path.Combine(folder, "docs", "page.md"), """
+        File.WriteAllText(
+            Path.Combine(folder, "docs", "page.md"),
+            """
             # What `blank` does: [it](page.md)
 
             ## The same
@@ -65,7 +69,8 @@ public sealed partial class PageLinksTests : IDisposable
             ```
 
             <a id="w2"></a>
-            """);
+            """
+        );
         return new PageLinks(folder);
     }
 

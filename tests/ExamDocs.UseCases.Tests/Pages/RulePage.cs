@@ -17,15 +17,22 @@ internal sealed partial record RulePage(string Head, IReadOnlyList<RuleSection> 
     /// <param name="title">Heading of the page.</param>
     /// <param name="rules">The rules on it, in order.</param>
     /// <param name="byHand">What is written by hand for a code; empty where nothing is.</param>
-    public static RulePage Of(string title, IReadOnlyList<RuleText> rules, Func<string, string> byHand) => new(
-        $"# {title}\n\n{Table(rules, _ => "")}\n[All rules](README.md)\n\n",
-        [.. rules.Select(r => new RuleSection(r.Code, Made(r), byHand(r.Code)))]);
+    public static RulePage Of(string title, IReadOnlyList<RuleText> rules, Func<string, string> byHand) =>
+        new(
+            $"# {title}\n\n{Table(rules, _ => "")}\n[All rules](README.md)\n\n",
+            [.. rules.Select(r => new RuleSection(r.Code, Made(r), byHand(r.Code)))]
+        );
 
     /// <summary>A table of the rules, each code with a link to its section.</summary>
     /// <param name="rules">The rules, in order.</param>
     /// <param name="page">The page a rule is on; empty for the same page.</param>
-    public static string Table(IEnumerable<RuleText> rules, Func<RuleText, string> page) => TableHead + string.Concat(rules.Select(r =>
-        $"| [{r.Code}]({page(r)}#{Anchor(r.Code)}) | {r.Weight} | {r.Title.Replace("|", "\\|", StringComparison.Ordinal)} |\n"));
+    public static string Table(IEnumerable<RuleText> rules, Func<RuleText, string> page) =>
+        TableHead
+        + string.Concat(
+            rules.Select(r =>
+                $"| [{r.Code}]({page(r)}#{Anchor(r.Code)}) | {r.Weight} | {r.Title.Replace("|", "\\|", StringComparison.Ordinal)} |\n"
+            )
+        );
 
     public static RulePage Read(string text)
     {
@@ -33,7 +40,8 @@ internal sealed partial record RulePage(string Head, IReadOnlyList<RuleSection> 
         var ends = starts.Skip(1).Select(m => m.Index).Append(text.Length);
         return new(
             starts.Count == 0 ? text : text[..starts[0].Index],
-            [.. starts.Zip(ends, (start, end) => Section(start.Groups["code"].Value.ToUpperInvariant(), text[start.Index..end]))]);
+            [.. starts.Zip(ends, (start, end) => Section(start.Groups["code"].Value.ToUpperInvariant(), text[start.Index..end]))]
+        );
     }
 
     public override string ToString() =>

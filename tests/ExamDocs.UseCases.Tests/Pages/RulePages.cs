@@ -1,4 +1,5 @@
 using ExamDocs.UseCases.Commands;
+
 namespace ExamDocs.UseCases.Tests.Pages;
 
 /// <summary>
@@ -27,7 +28,9 @@ internal sealed class RulePages(string folder, IReadOnlyList<RuleText> rules, IR
     /// <exception cref="InvalidOperationException">Something is written by hand for a rule that is not there any more.</exception>
     public void Rewrite()
     {
-        var byHand = Present().SelectMany(name => Read(name).Sections).Where(s => s.ByHand.Length > 0)
+        var byHand = Present()
+            .SelectMany(name => Read(name).Sections)
+            .Where(s => s.ByHand.Length > 0)
             .ToDictionary(s => s.Code, s => s.ByHand, StringComparer.Ordinal);
         var lost = byHand.Keys.Except(rules.Select(r => r.Code), StringComparer.Ordinal).ToList();
         if (lost.Count > 0)
@@ -47,7 +50,8 @@ internal sealed class RulePages(string folder, IReadOnlyList<RuleText> rules, IR
         if (string.Equals(wanted.ToString(), read.ToString(), StringComparison.Ordinal))
             return [];
         var altered = wanted.Sections.Except(read.Sections).ToList();
-        return altered.Count > 0 ? altered.Select(s => $"{family.Page} says something else of {s.Code} than the rule")
+        return altered.Count > 0
+            ? altered.Select(s => $"{family.Page} says something else of {s.Code} than the rule")
             : [$"{family.Page} has another head, order or section than the rules"];
     }
 

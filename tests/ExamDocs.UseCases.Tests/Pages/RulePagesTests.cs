@@ -1,4 +1,5 @@
 using ExamDocs.UseCases.Commands;
+
 namespace ExamDocs.UseCases.Tests.Pages;
 
 /// <summary>Every rule has its section on the page of its family, and the section says what the rule says.</summary>
@@ -44,7 +45,8 @@ public sealed class RulePagesTests : IDisposable
         Assert.Equal(["abc.md says something else of ABC002 than the rule"], Of(First, Second with { Why = "Another reason." }).Faults());
         Assert.Equal(
             ["abc.md says something else of ABC001 than the rule", "README.md says something else than the rules"],
-            Of(First with { Title = "Renamed" }, Second).Faults());
+            Of(First with { Title = "Renamed" }, Second).Faults()
+        );
     }
 
     [Fact]
@@ -53,11 +55,13 @@ public sealed class RulePagesTests : IDisposable
         Of(First).Rewrite();
         Assert.Equal(
             ["abc.md says something else of ABC002 than the rule", "README.md says something else than the rules"],
-            Of(First, Second).Faults());
+            Of(First, Second).Faults()
+        );
         Of(First, Second).Rewrite();
         Assert.Equal(
             ["abc.md has another head, order or section than the rules", "README.md says something else than the rules"],
-            Of(First).Faults());
+            Of(First).Faults()
+        );
     }
 
     [Fact]

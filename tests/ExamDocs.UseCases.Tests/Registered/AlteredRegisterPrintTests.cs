@@ -38,8 +38,16 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         Tampering.Alter(_visits.Register, "DELETE FROM ended_line");
         Tampering.Alter(_visits.Register, statement);
         var sheet = Path.Combine(Path.GetDirectoryName(_visits.Register)!, "labels.pdf");
-        var request = new LabelRequest { InputsOrNumbers = [label], OutFile = sheet, RegisterPath = _visits.Register, Today = Today };
-        var refused = await Assert.ThrowsAsync<RegisterAlteredException>(() => PrintLabels.RunAsync(request, TestContext.Current.CancellationToken));
+        var request = new LabelRequest
+        {
+            InputsOrNumbers = [label],
+            OutFile = sheet,
+            RegisterPath = _visits.Register,
+            Today = Today,
+        };
+        var refused = await Assert.ThrowsAsync<RegisterAlteredException>(() =>
+            PrintLabels.RunAsync(request, TestContext.Current.CancellationToken)
+        );
         Assert.StartsWith($"The register was altered or damaged: {named} is no longer", refused.Message, StringComparison.Ordinal);
         Assert.False(File.Exists(sheet));
     }
@@ -54,15 +62,25 @@ public sealed class AlteredRegisterPrintTests : IDisposable
         Tampering.Alter(visits.Register, "DELETE FROM line_end");
         Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(VerifyAsync));
 
-        Task<IReadOnlyList<VerifiedFile>> VerifyAsync() => VerifyDocuments.RunAsync(
-            new VerifyRequest { Files = [report], RegisterPath = visits.Register, Now = NodaTime.Instant.FromUtc(2027, 12, 31, 12, 0) }, TestContext.Current.CancellationToken);
+        Task<IReadOnlyList<VerifiedFile>> VerifyAsync() =>
+            VerifyDocuments.RunAsync(
+                new VerifyRequest
+                {
+                    Files = [report],
+                    RegisterPath = visits.Register,
+                    Now = NodaTime.Instant.FromUtc(2027, 12, 31, 12, 0),
+                },
+                TestContext.Current.CancellationToken
+            );
     }
 
     /// <summary>A next-examination label of the first visit, as the press would have issued it; the second visit has ended it.</summary>
     private string Label()
     {
         using var register = DocumentRegister.Open(_visits.Register, Today);
-        var pending = register.Take(new('D', 2027, "due-label", "job", [Visits.Item], Path.GetDirectoryName(_visits.Register)!) { Visit = 1 });
+        var pending = register.Take(
+            new('D', 2027, "due-label", "job", [Visits.Item], Path.GetDirectoryName(_visits.Register)!) { Visit = 1 }
+        );
         var label = register.Publish(pending, Encoding.UTF8.GetBytes("%PDF-1.7 stand-in"), 1, $$"""{"{{Visits.Item}}":"fit"}""").Number;
         Assert.False(register.Find(label)!.IsCurrent);
         return label;

@@ -25,7 +25,8 @@ public sealed class AlteredRegisterTests : IDisposable
     public void Dispose() => _visits.Dispose();
 
     [Fact]
-    public void As_it_was_stored_the_connector_stays_withdrawn() => Assert.Equal(Outcome.Withdraw, _visits.Check(Visit("V-2", "2026-11-02")).Outcome);
+    public void As_it_was_stored_the_connector_stays_withdrawn() =>
+        Assert.Equal(Outcome.Withdraw, _visits.Check(Visit("V-2", "2026-11-02")).Outcome);
 
     [Theory]
     [InlineData("UPDATE outcome SET outcome = 'fit', codes = '[]' WHERE visit = 2")]
@@ -54,19 +55,26 @@ public sealed class AlteredRegisterTests : IDisposable
     {
         var same = Visit("V-2", "2026-11-02");
         Assert.Equal(Outcome.Withdraw, _visits.Check(same).Outcome);
-        var sha256 = CheckAgainstRegister.All([_visits.File(same)], Today, KnownRules.BuiltIn, null)[0].Visit is { } visit ? RememberVisit.Of(visit).Json : [];
+        var sha256 = CheckAgainstRegister.All([_visits.File(same)], Today, KnownRules.BuiltIn, null)[0].Visit is { } visit
+            ? RememberVisit.Of(visit).Json
+            : [];
         Alter($"UPDATE visit SET sha256 = '{Convert.ToHexStringLower(SHA256.HashData(sha256))}' WHERE visit = 2");
         Tampering.AssertNamed(Assert.Throws<RegisterAlteredException>(() => _visits.Check(same)));
         Tampering.AssertNamed(await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(same)));
         AssertNothingCame(visits: 2);
     }
 
-    /// <summary>The entry alone says nothing of itself; its root does, and whoever enters something makes that from all of the log.</summary>
+    /// <summary>
+    /// The entry alone says nothing of itself; its root does, and whoever enters something makes that from all of the log.
+    /// </summary>
     [Fact]
     public async Task With_its_entry_altered_too_nothing_is_issued_and_the_check_of_the_register_finds_it()
     {
         Alter("UPDATE outcome SET outcome = 'fit', codes = '[]' WHERE visit = 2");
-        Alter("UPDATE log SET entry = CAST(replace(replace(CAST(entry AS TEXT), '\"withdraw\"', '\"fit\"'), '\"W6\"', '') AS BLOB) WHERE CAST(entry AS TEXT) LIKE '%\"visit\":2,%'");
+        Alter(
+            "UPDATE log SET entry = CAST(replace(replace(CAST(entry AS TEXT), '\"withdraw\"', '\"fit\"'), '\"W6\"', '') AS "
+                + "BLOB) WHERE CAST(entry AS TEXT) LIKE '%\"visit\":2,%'"
+        );
         Assert.Equal(Outcome.Fit, _visits.Check(Visit("V-2", "2026-11-02")).Outcome);
         var refused = await Assert.ThrowsAsync<RegisterAlteredException>(() => _visits.IssueAsync(Visit("V-2", "2026-11-02")));
         Assert.Contains("its log is no longer as it was recorded", refused.Message, StringComparison.Ordinal);
@@ -80,10 +88,30 @@ public sealed class AlteredRegisterTests : IDisposable
     {
         var index = Assert.Single(Read("SELECT sql FROM sqlite_schema WHERE name = 'log_by_visit'", 0));
         var expression = index[(index.IndexOf("((", StringComparison.Ordinal) + 2)..^2];
-        Assert.Contains("log_by_visit", Assert.Single(Read($"EXPLAIN QUERY PLAN SELECT position, entry FROM log WHERE {expression} IN (SELECT value FROM json_each('[1]')) ORDER BY position", 3),
-            line => line.Contains(" log ", StringComparison.Ordinal)), StringComparison.Ordinal);
-        Assert.Contains("log_by_visit", Assert.Single(Read($"EXPLAIN QUERY PLAN SELECT {expression} FROM log WHERE {expression} > 0 ORDER BY {expression} DESC LIMIT 1", 3)), StringComparison.Ordinal);
-        Assert.Contains("item_by_serial", Assert.Single(Read("EXPLAIN QUERY PLAN SELECT visit FROM item WHERE serial IN ('x')", 3)), StringComparison.Ordinal);
+        Assert.Contains(
+            "log_by_visit",
+            Assert.Single(
+                Read(
+                    $"EXPLAIN QUERY PLAN SELECT position, entry FROM log WHERE {expression} IN (SELECT value FROM "
+                        + "json_each('[1]')) ORDER BY position",
+                    3
+                ),
+                line => line.Contains(" log ", StringComparison.Ordinal)
+            ),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "log_by_visit",
+            Assert.Single(
+                Read($"EXPLAIN QUERY PLAN SELECT {expression} FROM log WHERE {expression} > 0 ORDER BY {expression} DESC LIMIT 1", 3)
+            ),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "item_by_serial",
+            Assert.Single(Read("EXPLAIN QUERY PLAN SELECT visit FROM item WHERE serial IN ('x')", 3)),
+            StringComparison.Ordinal
+        );
     }
 
     private void AssertNothingCame(int visits)

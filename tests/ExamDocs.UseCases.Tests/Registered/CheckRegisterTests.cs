@@ -11,7 +11,10 @@ using static ExamDocs.UseCases.Tests.Registered.Visits;
 
 namespace ExamDocs.UseCases.Tests.Registered;
 
-/// <summary>A register is sound where its records give what is stored of them; who alters an outcome and makes all the rest agree is found by deciding again.</summary>
+/// <summary>
+/// A register is sound where its records give what is stored of them; who alters an outcome and makes all the rest agree is found by
+/// deciding again.
+/// </summary>
 public sealed class CheckRegisterTests : IDisposable
 {
     private readonly Visits _visits = new();
@@ -23,7 +26,12 @@ public sealed class CheckRegisterTests : IDisposable
     {
         _visits.Import(Workspace.Example());
         _visits.Import(Visit("V-1", "2026-11-02", withdraw: true));
-        ImportVisits.Run([_visits.File(Visit("V-2", "2027-01-04")), _visits.File(Visit("V-3", "2027-05-03"))], _visits.Register, Today, KnownRules.BuiltIn);
+        ImportVisits.Run(
+            [_visits.File(Visit("V-2", "2027-01-04")), _visits.File(Visit("V-3", "2027-05-03"))],
+            _visits.Register,
+            Today,
+            KnownRules.BuiltIn
+        );
         _visits.Import(Released(Visit("V-4", "2027-06-07")));
         _visits.Import(Visit("V-1", "2026-11-02"));
         _visits.Import(Visit("V-2", "2027-01-04"));
@@ -44,7 +52,11 @@ public sealed class CheckRegisterTests : IDisposable
         Rewrite(column, from, to);
         using (var register = DocumentRegister.OpenToRead(_visits.Register, Today))
             Assert.Empty(register.Check());
-        Assert.Contains("Visit 1 (V-1): of CON-02 is stored", Assert.Single(Check().Faults, f => f.StartsWith("Visit 1 ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            "Visit 1 (V-1): of CON-02 is stored",
+            Assert.Single(Check().Faults, f => f.StartsWith("Visit 1 ", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -61,10 +73,16 @@ public sealed class CheckRegisterTests : IDisposable
     {
         _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
         Rewrite("codes", "[\"W6\"]", "[\"W2\"]");
-        Alter("UPDATE visit SET version = '0.0.1'", entry => entry.Replace($"\"version\":\"{ProgramVersion.Current}\"", "\"version\":\"0.0.1\"", StringComparison.Ordinal));
+        Alter("UPDATE visit SET version = '0.0.1'", entry =>
+            entry.Replace($"\"version\":\"{ProgramVersion.Current}\"", "\"version\":\"0.0.1\"", StringComparison.Ordinal)
+        );
         var found = Check();
         Assert.Empty(found.Faults);
-        Assert.Contains("It was decided by version 0.0.1; this one decides otherwise.", Assert.Single(found.Notes, n => n.StartsWith("Visit 1", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            "It was decided by version 0.0.1; this one decides otherwise.",
+            Assert.Single(found.Notes, n => n.StartsWith("Visit 1", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
         Assert.Equal((1, 1), (found.DecidedByOthers, found.DecidedOtherwise));
     }
 
@@ -73,7 +91,10 @@ public sealed class CheckRegisterTests : IDisposable
     {
         _visits.Import(Visit("V-1", "2026-05-11", withdraw: true));
         Execute("CREATE TRIGGER kinder AFTER INSERT ON outcome BEGIN UPDATE outcome SET outcome = 'fit'; END");
-        Assert.Equal("The trigger kinder of the database is not this program's, or was altered or switched off.", Assert.Single(Check().Faults));
+        Assert.Equal(
+            "The trigger kinder of the database is not this program's, or was altered or switched off.",
+            Assert.Single(Check().Faults)
+        );
         Execute("DROP TRIGGER kinder; DROP TRIGGER outcome_is_kept");
         Assert.Equal("Guards against change were taken away: outcome_is_kept.", Assert.Single(Check().Notes));
         Execute("CREATE TRIGGER outcome_is_kept BEFORE DELETE ON outcome WHEN 0 BEGIN SELECT 1; END");
@@ -112,7 +133,8 @@ public sealed class CheckRegisterTests : IDisposable
         };
         var done = false;
         Alter(
-            $"UPDATE outcome SET {column} = {(column == "never_releasable" ? to : $"'{to}'")} WHERE visit = 1 AND {column} = {(column == "never_releasable" ? from : $"'{from}'")}",
+            $"UPDATE outcome SET {column} = {(column == "never_releasable" ? to : $"'{to}'")} WHERE visit = 1 AND {column} = "
+                + $"{(column == "never_releasable" ? from : $"'{from}'")}",
             entry =>
             {
                 if (done || !entry.Contains("\"visit\":1,", StringComparison.Ordinal) || !entry.Contains(member, StringComparison.Ordinal))
@@ -121,19 +143,27 @@ public sealed class CheckRegisterTests : IDisposable
                 var whole = JsonNode.Parse(entry)!;
                 Assert.Contains(old, entry, StringComparison.Ordinal);
                 return column == "never_releasable" ? NeverReleasable(entry) : entry.Replace(old, altered, StringComparison.Ordinal);
-            });
+            }
+        );
         Assert.True(done, "No entry of the log was altered.");
     }
 
-    private static string NeverReleasable(string entry) => entry.Replace(",\"outcome\":", ",\"neverReleasable\":true,\"outcome\":", StringComparison.Ordinal) is var altered
-        && altered.Contains("nextBy", StringComparison.Ordinal) ? throw new InvalidOperationException("a withdrawn item has no next examination") : altered;
+    private static string NeverReleasable(string entry) =>
+        entry.Replace(",\"outcome\":", ",\"neverReleasable\":true,\"outcome\":", StringComparison.Ordinal) is var altered
+        && altered.Contains("nextBy", StringComparison.Ordinal)
+            ? throw new InvalidOperationException("a withdrawn item has no next examination")
+            : altered;
 
     private void Cut(int visit)
     {
-        Alter($"DELETE FROM line_end WHERE by_visit = {visit}", entry => entry.Contains($"\"byVisit\":{visit},", StringComparison.Ordinal) ? null : entry);
+        Alter($"DELETE FROM line_end WHERE by_visit = {visit}", entry =>
+            entry.Contains($"\"byVisit\":{visit},", StringComparison.Ordinal) ? null : entry
+        );
         foreach (var table in new[] { "person", "item", "makers_limits", "examination", "observation", "renewal", "outcome", "item_key" })
             Alter($"DELETE FROM {table} WHERE visit = {visit}", entry => entry);
-        Alter($"DELETE FROM visit WHERE visit = {visit}", entry => entry.Contains($"\"visit\":{visit},", StringComparison.Ordinal) ? null : entry);
+        Alter($"DELETE FROM visit WHERE visit = {visit}", entry =>
+            entry.Contains($"\"visit\":{visit},", StringComparison.Ordinal) ? null : entry
+        );
     }
 
     /// <summary>Alters rows and entries of the log, and writes every root and the count anew.</summary>
@@ -144,7 +174,10 @@ public sealed class CheckRegisterTests : IDisposable
         foreach (var name in Read(connection, "SELECT name FROM sqlite_schema WHERE type = 'trigger'", r => r.GetString(0)))
             Run(connection, $"DROP TRIGGER {name}");
         Run(connection, $"PRAGMA foreign_keys = OFF; {statement}");
-        var entries = Read(connection, "SELECT entry FROM log ORDER BY position", r => Encoding.UTF8.GetString(r.GetFieldValue<byte[]>(0))).Select(alter).OfType<string>().ToList();
+        var entries = Read(connection, "SELECT entry FROM log ORDER BY position", r => Encoding.UTF8.GetString(r.GetFieldValue<byte[]>(0)))
+            .Select(alter)
+            .OfType<string>()
+            .ToList();
         Run(connection, "DELETE FROM log; DELETE FROM checkpoint");
         var frontier = new MerkleFrontier();
         foreach (var entry in entries.Select(Encoding.UTF8.GetBytes))

@@ -22,7 +22,11 @@ public sealed class CorrectionTests : IDisposable
         var second = await _visits.IssueAsync(corrected, reason: "the description was mistyped");
 
         var (old, report) = (One(first, "report"), One(second, "report"));
-        Assert.Contains(Pdf.Squeeze($"Replaces {old.Document.Number}: the description was mistyped."), Pdf.Squeeze(Pdf.Text(_visits.FileOf(report))), StringComparison.Ordinal);
+        Assert.Contains(
+            Pdf.Squeeze($"Replaces {old.Document.Number}: the description was mistyped."),
+            Pdf.Squeeze(Pdf.Text(_visits.FileOf(report))),
+            StringComparison.Ordinal
+        );
         using var register = DocumentRegister.Open(_visits.Register);
         var ended = register.Find(old.Document.Number)!;
         Assert.Equal((DocumentEnd.Replaced, "the description was mistyped"), (ended.Ended, ended.EndedReason));
@@ -43,7 +47,9 @@ public sealed class CorrectionTests : IDisposable
         // The label that says when to examine next hung on what is withdrawn now.
         var due = register.Find(One(fit, "due-label").Document.Number)!;
         Assert.Equal(DocumentEnd.Ended, due.Ended);
-        Assert.Contains(withdrawn.Remarks, r => r.StartsWith(due.Number, StringComparison.Ordinal) && r.Contains("Take the label off", StringComparison.Ordinal));
+        Assert.Contains(withdrawn.Remarks, r =>
+            r.StartsWith(due.Number, StringComparison.Ordinal) && r.Contains("Take the label off", StringComparison.Ordinal)
+        );
         // The first version again releases nothing: the item is labelled once more, and the new label takes the old one's place.
         var label = register.Find(One(withdrawn, "quarantine-label").Document.Number)!;
         Assert.Equal([One(again, "quarantine-label").Document.Number], label.ReplacedBy);
@@ -80,9 +86,16 @@ public sealed class CorrectionTests : IDisposable
     {
         var issued = await _visits.IssueAsync(Visit("V-1", "2026-05-11", withdraw: true));
         var label = One(issued, "quarantine-label").Document.Number;
-        Assert.Contains(label, _visits.Check(Visit("V-2", "2026-11-02")).Reasons.Single(r => r.Code is "W10").Text, StringComparison.Ordinal);
+        Assert.Contains(
+            label,
+            _visits.Check(Visit("V-2", "2026-11-02")).Reasons.Single(r => r.Code is "W10").Text,
+            StringComparison.Ordinal
+        );
         Assert.Equal(Core.Records.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), label)).Outcome);
-        Assert.Equal(Core.Records.Outcome.Fit, _visits.Check(Released(Visit("V-2", "2026-11-02"), One(issued, "notice").Document.Number)).Outcome);
+        Assert.Equal(
+            Core.Records.Outcome.Fit,
+            _visits.Check(Released(Visit("V-2", "2026-11-02"), One(issued, "notice").Document.Number)).Outcome
+        );
         Assert.Equal(Core.Records.Outcome.Withdraw, _visits.Check(Released(Visit("V-2", "2026-11-02"), "Q-2026-000099")).Outcome);
     }
 

@@ -69,7 +69,11 @@ public sealed class EarlierWithdrawalTests : IDisposable
     [InlineData(false)]
     public void Of_versions_of_one_record_imported_in_one_go_each_withdrawal_counts(bool withdrawsAtLast)
     {
-        var files = (string[])[_visits.File(Visit("V-1", "2026-05-11", withdraw: !withdrawsAtLast)), _visits.File(Visit("V-1", "2026-05-11", withdraw: withdrawsAtLast))];
+        var files = (string[])
+            [
+                _visits.File(Visit("V-1", "2026-05-11", withdraw: !withdrawsAtLast)),
+                _visits.File(Visit("V-1", "2026-05-11", withdraw: withdrawsAtLast)),
+            ];
         Assert.Equal((2, 0), Counts(ImportVisits.Run(files, _visits.Register, Today, KnownRules.BuiltIn)));
         AssertOpen(Visit("V-2", "2026-11-02"));
     }
@@ -108,7 +112,8 @@ public sealed class EarlierWithdrawalTests : IDisposable
     [InlineData("maker", "Other Maker", "asked")]
     [InlineData("serial", null, "W10")]
     [InlineData("description", "Another word", "W10")]
-    public void With_the_same_owner_an_id_is_the_item_or_it_is_asked(string member, string? value, string expected) => Assert.Equal(expected, Found(owner: null, (member, value)));
+    public void With_the_same_owner_an_id_is_the_item_or_it_is_asked(string member, string? value, string expected) =>
+        Assert.Equal(expected, Found(owner: null, (member, value)));
 
     [Theory]
     [InlineData("serial", "OTHER-1", "nothing")]
@@ -176,12 +181,25 @@ public sealed class EarlierWithdrawalTests : IDisposable
     {
         var (withdrawing, after) = (_visits.File(Visit("V-1", first, withdraw: true)), _visits.File(Visit("V-2", second)));
         _visits.Import(Visit("V-0", "2025-05-11"));
-        foreach (var order in (string[][])[[withdrawing, after], [after, withdrawing]])
+        foreach (
+            var order in (string[][])
+                [
+                    [withdrawing, after],
+                    [after, withdrawing],
+                ]
+        )
         {
             var found = CheckAgainstRegister.All(order, Today, null, _visits.Register);
             Assert.Equal(order, found.Select(f => f.File));
             Assert.All(found, f => Assert.Equal(Outcome.Withdraw, f.Visit!.Items.Single(i => i.Item.Id is Item).Outcome));
-            Assert.Equal("W10", found.Single(f => string.Equals(f.File, after, StringComparison.Ordinal)).Visit!.Items.Single(i => i.Item.Id is Item).Reasons[0].Code);
+            Assert.Equal(
+                "W10",
+                found
+                    .Single(f => string.Equals(f.File, after, StringComparison.Ordinal))
+                    .Visit!.Items.Single(i => i.Item.Id is Item)
+                    .Reasons[0]
+                    .Code
+            );
         }
     }
 
@@ -198,7 +216,15 @@ public sealed class EarlierWithdrawalTests : IDisposable
         Assert.DoesNotContain(issued.Documents, d => d.Document.Kind is "certificate" or "due-label");
         var item = issued.Inputs[isFirstNamed ? 1 : 0].Visit!.Items.Single(i => i.Item.Id is Item);
         Assert.Equal((Outcome.Withdraw, "W10"), (item.Outcome, item.Reasons[0].Code));
-        Assert.Contains(issued.Documents.Single(d => d.Document.Kind is "quarantine-label" && d.Document.Number.EndsWith("000001", StringComparison.Ordinal)).Document.Number, item.Reasons[0].Text, StringComparison.Ordinal);
+        Assert.Contains(
+            issued
+                .Documents.Single(d =>
+                    d.Document.Kind is "quarantine-label" && d.Document.Number.EndsWith("000001", StringComparison.Ordinal)
+                )
+                .Document.Number,
+            item.Reasons[0].Text,
+            StringComparison.Ordinal
+        );
         var again = await _visits.IssueTogetherAsync(files);
         Assert.All(again.Documents, d => Assert.False(d.IssuedNow, d.Document.Kind));
         Assert.Equal(issued.Documents.Select(d => d.Document.Number), again.Documents.Select(d => d.Document.Number));
@@ -230,7 +256,9 @@ public sealed class EarlierWithdrawalTests : IDisposable
 
     [Fact]
     public void A_register_that_is_not_there_is_an_error_and_not_one_that_knows_nothing() =>
-        Assert.Throws<FileNotFoundException>(() => CheckAgainstRegister.All([_visits.File(Visit("V-1", "2026-05-11"))], Today, null, _visits.Register + "x"));
+        Assert.Throws<FileNotFoundException>(() =>
+            CheckAgainstRegister.All([_visits.File(Visit("V-1", "2026-05-11"))], Today, null, _visits.Register + "x")
+        );
 
     [Fact]
     public void A_check_writes_nothing_into_the_register()
@@ -251,7 +279,8 @@ public sealed class EarlierWithdrawalTests : IDisposable
             record["visit"]!["hiredFrom"]!["name"] = owner;
         var item = _visits.Check(record);
         return item.Reasons.Any(r => r.Code is "W10") ? "W10"
-            : item.Findings.Any(f => f.Code is "IDN011") && item.Outcome is Outcome.Undetermined ? "asked" : "nothing";
+            : item.Findings.Any(f => f.Code is "IDN011") && item.Outcome is Outcome.Undetermined ? "asked"
+            : "nothing";
     }
 
     private void AssertOpen(JsonObject record)

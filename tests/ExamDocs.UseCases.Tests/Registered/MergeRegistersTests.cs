@@ -39,7 +39,10 @@ public sealed class MergeRegistersTests : IDisposable
         var next = _here.Check(Visit("V-3", "2027-05-03"));
         Assert.Equal(ExamDocs.Core.Records.Outcome.Withdraw, next.Outcome);
         Assert.Contains(next.Reasons, r => r.Code is "W10");
-        Assert.Equal((0, 0), MergeRegisters.Run(_here.Register, _there.Register, Today) is var again ? (again.Visits, again.Documents) : default);
+        Assert.Equal(
+            (0, 0),
+            MergeRegisters.Run(_here.Register, _there.Register, Today) is var again ? (again.Visits, again.Documents) : default
+        );
     }
 
     [Fact]
@@ -48,7 +51,11 @@ public sealed class MergeRegistersTests : IDisposable
         _here.Import(Visit("V-1", "2026-05-11", withdraw: true));
         _there.Import(Visit("V-2", "2026-11-02"));
         var result = MergeRegisters.Run(_here.Register, _there.Register, Today);
-        Assert.Contains("CON-02 was withdrawn on 2026-05-11 in one register, and looked at again on 2026-11-02 in the other", Assert.Single(result.Remarks), StringComparison.Ordinal);
+        Assert.Contains(
+            "CON-02 was withdrawn on 2026-05-11 in one register, and looked at again on 2026-11-02 in the other",
+            Assert.Single(result.Remarks),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -58,8 +65,15 @@ public sealed class MergeRegistersTests : IDisposable
         var label = Label(_here.Register);
         _here.Import(Visit("V-2", "2026-11-02", withdraw: true));
         var result = await PrintLabels.RunAsync(
-            new LabelRequest { InputsOrNumbers = [label], OutFile = Path.Combine(Path.GetDirectoryName(_here.Register)!, "labels.pdf"), RegisterPath = _here.Register, Today = Today },
-            TestContext.Current.CancellationToken);
+            new LabelRequest
+            {
+                InputsOrNumbers = [label],
+                OutFile = Path.Combine(Path.GetDirectoryName(_here.Register)!, "labels.pdf"),
+                RegisterPath = _here.Register,
+                Today = Today,
+            },
+            TestContext.Current.CancellationToken
+        );
         Assert.StartsWith($"{label} no longer holds: CON-02 ended on 2026-11-02: was withdrawn", result.Refused, StringComparison.Ordinal);
         Assert.Empty(result.Labels);
     }

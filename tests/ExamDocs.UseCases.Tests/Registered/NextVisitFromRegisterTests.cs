@@ -53,7 +53,14 @@ public sealed class NextVisitFromRegisterTests : IDisposable
         using var workspace = new Workspace();
         ImportVisits.Run([Workspace.ExampleJson], _visits.Register, Today, KnownRules.BuiltIn);
         var file = Path.Combine(workspace.Folder, "next.xlsx");
-        Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(file, [], null, false) { Register = new FromRegister(_visits.Register, new LocalDate(2026, 12, 31), null, Today) }));
+        Assert.Null(
+            WriteCaptureWorkbook.Run(
+                new CaptureRequest(file, [], null, false)
+                {
+                    Register = new FromRegister(_visits.Register, new LocalDate(2026, 12, 31), null, Today),
+                }
+            )
+        );
         var visit = CheckRecord.Of(file, Today).Visit!;
         Assert.DoesNotContain(visit.Findings, f => f.Code.StartsWith("INT", StringComparison.Ordinal) || f.Code is "CON002");
         var ids = visit.Items.Select(i => i.Item.Id).ToList();
@@ -74,7 +81,11 @@ public sealed class NextVisitFromRegisterTests : IDisposable
         other.Rows("people").First(p => (string?)p["id"] == "ex1")["name"] = "Somebody Else";
         _visits.Import(other);
         var record = RegisterRecord.Of(_visits.Register, null, null, Today, out _)!;
-        var names = record.Examinations.ToDictionary(e => e.Item!, e => record.People.Single(p => p.Id == e.Examiner).Name, StringComparer.Ordinal);
+        var names = record.Examinations.ToDictionary(
+            e => e.Item!,
+            e => record.People.Single(p => p.Id == e.Examiner).Name,
+            StringComparer.Ordinal
+        );
         Assert.Equal("Somebody Else", names["CON-50"]);
         Assert.NotEqual("Somebody Else", names[Item]);
     }
@@ -90,7 +101,12 @@ public sealed class NextVisitFromRegisterTests : IDisposable
         var (first, second) = (Path.Combine(workspace.Folder, "first"), Path.Combine(workspace.Folder, "second"));
         Assert.Equal((2, 0), ExportRegister.Run(_visits.Register, first, Today));
         var copy = Path.Combine(workspace.Folder, "copy.db");
-        ImportVisits.Run([.. Directory.EnumerateFiles(Path.Combine(first, "visits")).Order(StringComparer.Ordinal)], copy, Today, KnownRules.BuiltIn);
+        ImportVisits.Run(
+            [.. Directory.EnumerateFiles(Path.Combine(first, "visits")).Order(StringComparer.Ordinal)],
+            copy,
+            Today,
+            KnownRules.BuiltIn
+        );
         ExportRegister.Run(copy, second, Today);
         foreach (var file in Directory.EnumerateFiles(Path.Combine(first, "visits")))
             Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(Path.Combine(second, "visits", Path.GetFileName(file))));

@@ -16,8 +16,10 @@ public sealed class SoundAfterStoriesTests : IDisposable
 {
     private static readonly LocalDate Today = new(2027, 12, 31);
 
-    private static readonly IReadOnlyDictionary<string, Story> Told =
-        IdentityStories.All.Concat(AssemblyStories.All).Concat(EndingStories.All).ToDictionary(story => story.Name, StringComparer.Ordinal);
+    private static readonly IReadOnlyDictionary<string, Story> Told = IdentityStories
+        .All.Concat(AssemblyStories.All)
+        .Concat(EndingStories.All)
+        .ToDictionary(story => story.Name, StringComparer.Ordinal);
 
     private readonly Workspace _workspace = new();
     private int _files;
@@ -51,8 +53,14 @@ public sealed class SoundAfterStoriesTests : IDisposable
         {
             AssertSound(place);
             var last = CheckAgainstRegister.All(Files(story.Runs[^1]), Today, null, place);
-            foreach (var item in story.Must.Where(m => m.Contains(" withdraw W10", StringComparison.Ordinal)).Select(m => m[..m.IndexOf(" withdraw", StringComparison.Ordinal)]))
-                Assert.All(last.SelectMany(i => i.Visit!.Items).Where(i => i.Item.Id == item), i => Assert.True(i.Outcome >= Outcome.Undetermined, $"{item} is {i.Outcome} where the registers were joined"));
+            foreach (
+                var item in story
+                    .Must.Where(m => m.Contains(" withdraw W10", StringComparison.Ordinal))
+                    .Select(m => m[..m.IndexOf(" withdraw", StringComparison.Ordinal)])
+            )
+                Assert.All(last.SelectMany(i => i.Visit!.Items).Where(i => i.Item.Id == item), i =>
+                    Assert.True(i.Outcome >= Outcome.Undetermined, $"{item} is {i.Outcome} where the registers were joined")
+                );
         }
     }
 
@@ -66,10 +74,13 @@ public sealed class SoundAfterStoriesTests : IDisposable
 
     private void Import(StoryVisit[] run, string place) => ImportVisits.Run(Files(run), place, Today, KnownRules.BuiltIn);
 
-    private string[] Files(IEnumerable<StoryVisit> visits) => [.. visits.Select(visit =>
-    {
-        var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
-        File.WriteAllText(path, visit.Json);
-        return path;
-    })];
+    private string[] Files(IEnumerable<StoryVisit> visits) =>
+        [
+            .. visits.Select(visit =>
+            {
+                var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
+                File.WriteAllText(path, visit.Json);
+                return path;
+            }),
+        ];
 }

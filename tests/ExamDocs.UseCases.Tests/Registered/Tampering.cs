@@ -18,8 +18,19 @@ internal static class Tampering
         if (statement.StartsWith("the record", StringComparison.Ordinal))
         {
             var record = Encoding.UTF8.GetBytes(
-                Assert.Single(Read(register, "SELECT CAST(record AS TEXT) FROM visit WHERE visit = 2", 0)).Replace("\"withdraw\"", "\"fit\"", StringComparison.Ordinal));
-            Assert.Equal(1, Run(connection, "UPDATE visit SET record = $1, sha256 = $2 WHERE visit = 2 AND sha256 <> $2", record, Convert.ToHexStringLower(SHA256.HashData(record))));
+                Assert
+                    .Single(Read(register, "SELECT CAST(record AS TEXT) FROM visit WHERE visit = 2", 0))
+                    .Replace("\"withdraw\"", "\"fit\"", StringComparison.Ordinal)
+            );
+            Assert.Equal(
+                1,
+                Run(
+                    connection,
+                    "UPDATE visit SET record = $1, sha256 = $2 WHERE visit = 2 AND sha256 <> $2",
+                    record,
+                    Convert.ToHexStringLower(SHA256.HashData(record))
+                )
+            );
             statement = statement["the record".Length..].TrimStart(';', ' ');
         }
         Assert.True(statement.Length == 0 || Run(connection, statement) > 0, "Nothing was altered.");
@@ -44,7 +55,11 @@ internal static class Tampering
         Assert.StartsWith("The register was altered or damaged: visit 2 (", refused.Message, StringComparison.Ordinal);
         // Of a visit that is gone only the log is left, which has the day on which it was stored.
         Assert.Matches(@"(V-1 of 2026-05-11|stored on 2027-12-31)\) is no longer as it was recorded", refused.Message);
-        Assert.Contains("Issue nothing from it. Run examdocs register check, and restore the register from the backup.", refused.Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "Issue nothing from it. Run examdocs register check, and restore the register from the backup.",
+            refused.Message,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain('\n', refused.Message);
     }
 

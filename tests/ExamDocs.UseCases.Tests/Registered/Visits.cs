@@ -41,7 +41,13 @@ internal sealed class Visits : IDisposable
     public static JsonObject Released(JsonObject record, string? document = null)
     {
         var day = (string)record["visit"]!["examinedOn"]!;
-        var release = new JsonObject { ["item"] = Item, ["by"] = "ex1", ["on"] = day, ["grounds"] = "Gate spring renewed by the maker" };
+        var release = new JsonObject
+        {
+            ["item"] = Item,
+            ["by"] = "ex1",
+            ["on"] = day,
+            ["grounds"] = "Gate spring renewed by the maker",
+        };
         if (document is not null)
             release["document"] = document;
         else
@@ -57,11 +63,19 @@ internal sealed class Visits : IDisposable
     public DeterminedItem Check(JsonObject record) =>
         CheckAgainstRegister.All([File(record)], Today, KnownRules.BuiltIn, Register)[0].Visit!.Items.Single(i => i.Item.Id is Item);
 
-    public Task<IssueResult> IssueAsync(JsonObject record, string? only = null, string? reason = null) => IssueDocuments.RunAsync(
-        _workspace.Request(File(record)) with { Today = Today, Only = only, Reason = reason }, TestContext.Current.CancellationToken);
+    public Task<IssueResult> IssueAsync(JsonObject record, string? only = null, string? reason = null) =>
+        IssueDocuments.RunAsync(
+            _workspace.Request(File(record)) with
+            {
+                Today = Today,
+                Only = only,
+                Reason = reason,
+            },
+            TestContext.Current.CancellationToken
+        );
 
-    public Task<IssueResult> IssueTogetherAsync(params string[] files) => IssueDocuments.RunAsync(
-        _workspace.Request(files[0]) with { Inputs = files, Today = Today }, TestContext.Current.CancellationToken);
+    public Task<IssueResult> IssueTogetherAsync(params string[] files) =>
+        IssueDocuments.RunAsync(_workspace.Request(files[0]) with { Inputs = files, Today = Today }, TestContext.Current.CancellationToken);
 
     public string FileOf(Issued issued) => _workspace.FileOf(issued);
 

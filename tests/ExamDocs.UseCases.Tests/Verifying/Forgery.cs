@@ -35,7 +35,10 @@ internal sealed class Forgery
 
     /// <summary>Changes the content of the first page.</summary>
     public void Content(Func<string, string> change) =>
-        _target.Replace(_page.ContentNumber, PdfTarget.Stream("", Encoding.Latin1.GetBytes(Different(Encoding.Latin1.GetString(_page.Content()), change))));
+        _target.Replace(
+            _page.ContentNumber,
+            PdfTarget.Stream("", Encoding.Latin1.GetBytes(Different(Encoding.Latin1.GetString(_page.Content()), change)))
+        );
 
     /// <summary>Draws something after all else, in points of the page.</summary>
     public void Draw(string drawing) => Content(c => $"q\n{c}\nQ\n{drawing}\n");
@@ -47,7 +50,11 @@ internal sealed class Forgery
     /// <summary>Changes every object that holds the words.</summary>
     public void Objects(string holding, Func<PdfDictionary, PdfDictionary> change)
     {
-        var found = _source.Objects.Where(o => Encoding.Latin1.GetString(o.Body.Span).Contains(holding, StringComparison.Ordinal) && o.Body.Span.StartsWith("<<"u8)).ToList();
+        var found = _source
+            .Objects.Where(o =>
+                Encoding.Latin1.GetString(o.Body.Span).Contains(holding, StringComparison.Ordinal) && o.Body.Span.StartsWith("<<"u8)
+            )
+            .ToList();
         Assert.NotEmpty(found);
         foreach (var o in found)
             Change(o.Number, change);
@@ -56,8 +63,16 @@ internal sealed class Forgery
     /// <summary>Changes the tables that say which letters the codes of fonts stand for.</summary>
     public void LetterTables(Func<string, string> change)
     {
-        foreach (var number in _source.Objects.Where(o => o.Body.Span.IndexOf("/ToUnicode"u8) >= 0).Select(o => o.Dictionary().Reference("ToUnicode")!.Value).Distinct())
-            _target.Replace(number, PdfTarget.Stream("", Encoding.Latin1.GetBytes(change(Encoding.Latin1.GetString(_source.Object(number).Stream(1 << 24))))));
+        foreach (
+            var number in _source
+                .Objects.Where(o => o.Body.Span.IndexOf("/ToUnicode"u8) >= 0)
+                .Select(o => o.Dictionary().Reference("ToUnicode")!.Value)
+                .Distinct()
+        )
+            _target.Replace(
+                number,
+                PdfTarget.Stream("", Encoding.Latin1.GetBytes(change(Encoding.Latin1.GetString(_source.Object(number).Stream(1 << 24)))))
+            );
     }
 
     /// <summary>A rectangle over the middle of a word, as it is drawn.</summary>
@@ -68,7 +83,10 @@ internal sealed class Forgery
         Assert.True(at >= 0, word);
         var corners = Letters.Skip(at).Take(word.Length).SelectMany(l => l.Corners).ToList();
         var (left, right, bottom, top) = (corners.Min(c => c.X), corners.Max(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.Y));
-        return string.Create(CultureInfo.InvariantCulture, $"{left - 1:0.##} {bottom - 1:0.##} {right - left + 2:0.##} {top - bottom + 4:0.##} re");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{left - 1:0.##} {bottom - 1:0.##} {right - left + 2:0.##} {top - bottom + 4:0.##} re"
+        );
     }
 
     private void Change(int number, Func<PdfDictionary, PdfDictionary> change)

@@ -61,7 +61,13 @@ public sealed class ForgeryTests(IssuedForVerifying issued)
         try
         {
             File.WriteAllBytes(Path.Combine(folder, "a.pdf"), pdf);
-            using var process = Process.Start(new ProcessStartInfo("pdftoppm", ["-r", "60", "-cropbox", "-singlefile", "a.pdf", "a"]) { WorkingDirectory = folder, RedirectStandardError = true })!;
+            using var process = Process.Start(
+                new ProcessStartInfo("pdftoppm", ["-r", "60", "-cropbox", "-singlefile", "a.pdf", "a"])
+                {
+                    WorkingDirectory = folder,
+                    RedirectStandardError = true,
+                }
+            )!;
             process.StandardError.ReadToEnd();
             process.WaitForExit();
             return SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, "a.ppm")));

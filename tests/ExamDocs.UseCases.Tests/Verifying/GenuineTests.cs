@@ -24,10 +24,18 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         using var workspace = new Workspace();
         var record = workspace.Write(Workspace.Example().Only("HAR-02", "BRG-02", "BRG-03", "CON-07"));
         var certificate = TestAuthority.One.Certificate("Maren Oakhollow");
-        var request = workspace.Request(record) with { Language = Language.Find(language)!, Signer = isSigned ? new DocumentSigner(TestAuthority.One.Key(certificate)) : null };
+        var request = workspace.Request(record) with
+        {
+            Language = Language.Find(language)!,
+            Signer = isSigned ? new DocumentSigner(TestAuthority.One.Key(certificate)) : null,
+        };
         var files = new List<string>();
         foreach (var only in (string?[])[null, "record", "check-sheet"])
-            files.AddRange((await IssueDocuments.RunAsync(request with { Only = only }, TestContext.Current.CancellationToken)).Documents.Take(only is null ? 99 : 1).Select(workspace.FileOf));
+            files.AddRange(
+                (await IssueDocuments.RunAsync(request with { Only = only }, TestContext.Current.CancellationToken))
+                    .Documents.Take(only is null ? 99 : 1)
+                    .Select(workspace.FileOf)
+            );
         var trust = SignatureTrust.FromPem(certificate.ExportCertificatePem())!;
 
         var registered = await VerifyAsync(files, workspace.Register, SignatureTrust.InNobody);
@@ -72,7 +80,9 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         Assert.Equal(Verdict.Valid, known.Verdict);
         var alone = Assert.Single(await VerifyAsync([file], null, SignatureTrust.InNobody));
         Assert.Equal(Verdict.CannotTell, alone.Verdict);
-        Assert.Contains(alone.Statements, s => s is { Question: "print", Answer: Answer.NotChecked } && s.Text.Contains("version 0.1.0", StringComparison.Ordinal));
+        Assert.Contains(alone.Statements, s =>
+            s is { Question: "print", Answer: Answer.NotChecked } && s.Text.Contains("version 0.1.0", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>The bytes differ in times alone, so that Poppler draws the same.</summary>
@@ -80,14 +90,37 @@ public sealed class GenuineTests(IssuedForVerifying issued)
     public async Task Printed_once_more_a_document_looks_the_same_to_poppler()
     {
         foreach (var file in new[] { issued.Report, issued.Label })
-            Assert.Equal(ForgeryTests.Drawn(await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken)), ForgeryTests.Drawn(await issued.ForgedAsync(file)));
+            Assert.Equal(
+                ForgeryTests.Drawn(await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken)),
+                ForgeryTests.Drawn(await issued.ForgedAsync(file))
+            );
     }
 
-    private static string Kind(string number) => number[0] switch { 'R' => "report", 'N' => "notice", 'Q' => "quarantine-label", 'D' => "due-label", 'C' => "certificate", 'E' => "record", 'S' => "check-sheet", _ => "" };
+    private static string Kind(string number) =>
+        number[0] switch
+        {
+            'R' => "report",
+            'N' => "notice",
+            'Q' => "quarantine-label",
+            'D' => "due-label",
+            'C' => "certificate",
+            'E' => "record",
+            'S' => "check-sheet",
+            _ => "",
+        };
 
     private static string Against(IReadOnlyList<VerifiedFile> verified) =>
         string.Join('\n', verified.SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{v.Number}: {s.Text}")));
 
     private static Task<IReadOnlyList<VerifiedFile>> VerifyAsync(IReadOnlyList<string> files, string? register, SignatureTrust trust) =>
-        VerifyDocuments.RunAsync(new VerifyRequest { Files = files, RegisterPath = register, Now = Now, Trust = trust }, TestContext.Current.CancellationToken);
+        VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Files = files,
+                RegisterPath = register,
+                Now = Now,
+                Trust = trust,
+            },
+            TestContext.Current.CancellationToken
+        );
 }

@@ -51,36 +51,77 @@ public sealed class IssuedForVerifying : IAsyncDisposable
     internal static Instant Now { get; } = Instant.FromUtc(2026, 5, 13, 9, 0);
 
     /// <summary>Finished and attached anew from the same pages, or from altered ones.</summary>
-    internal async Task<byte[]> ForgedAsync(string file, Func<string, string>? html = null, string? attachment = null, Func<string, string>? data = null)
+    internal async Task<byte[]> ForgedAsync(
+        string file,
+        Func<string, string>? html = null,
+        string? attachment = null,
+        Func<string, string>? data = null
+    )
     {
         var pdf = await File.ReadAllBytesAsync(file);
         var contents = DocumentContents.Of(pdf).Contents!;
         await using var renderer = new DocumentRenderer();
-        var page = await RecomposedDocument.HtmlAsync(RecomposedDocument.Jobs(contents, contents.Determined(KnownRules.BuiltIn)!)[0], contents.Basis, renderer, DrawnPictures.Of(pdf));
+        var page = await RecomposedDocument.HtmlAsync(
+            RecomposedDocument.Jobs(contents, contents.Determined(KnownRules.BuiltIn)!)[0],
+            contents.Basis,
+            renderer,
+            DrawnPictures.Of(pdf)
+        );
         var altered = html?.Invoke(page) ?? page;
         Assert.Equal(html is null, altered == page);
-        return Finisher.Finish(await PrintAsync(altered),
-            [.. EmbeddedFiles.Within(pdf).Select(d => d with { Content = d.Name == attachment && data is not null ? Changed(d.Content, data) : d.Content })]);
+        return Finisher.Finish(
+            await PrintAsync(altered),
+            [
+                .. EmbeddedFiles
+                    .Within(pdf)
+                    .Select(d => d with { Content = d.Name == attachment && data is not null ? Changed(d.Content, data) : d.Content }),
+            ]
+        );
     }
 
-    internal Task<byte[]> OfAnotherVersionAsync(string file) => ForgedAsync(file, null, "document.json",
-        json => json.Replace($"\"version\": \"{ProgramVersion.Current}\"", "\"version\": \"0.0.1\"", StringComparison.Ordinal));
+    internal Task<byte[]> OfAnotherVersionAsync(string file) =>
+        ForgedAsync(file, null, "document.json", json =>
+            json.Replace($"\"version\": \"{ProgramVersion.Current}\"", "\"version\": \"0.0.1\"", StringComparison.Ordinal)
+        );
 
     /// <summary>Printed by one browser for all tests.</summary>
     internal async Task<byte[]> PrintAsync(string html) => await (await _browser.Value).PrintAsync(html);
 
-    /// <summary>What verifying says of the bytes against a register that takes them for those issued, so that nothing but their content speaks.</summary>
-    internal async Task<VerifiedFile> VerifiedAsync(byte[] pdf, Func<DocumentStatus, DocumentStatus>? known = null, string name = "given.pdf", SignatureTrust? trust = null)
+    /// <summary>
+    /// What verifying says of the bytes against a register that takes them for those issued, so that nothing but their content speaks.
+    /// </summary>
+    internal async Task<VerifiedFile> VerifiedAsync(
+        byte[] pdf,
+        Func<DocumentStatus, DocumentStatus>? known = null,
+        string name = "given.pdf",
+        SignatureTrust? trust = null
+    )
     {
         var path = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, Guid.NewGuid().ToString("N"))).FullName, name);
         await File.WriteAllBytesAsync(path, pdf);
-        DocumentStatus Known(string number) => new()
+        DocumentStatus Known(string number) =>
+            new()
+            {
+                Number = number,
+                Kind = "report",
+                JobKey = "k",
+                Folder = Folder,
+                State = DocumentState.Issued,
+                Sha256 = Convert.ToHexStringLower(SHA256.HashData(pdf)),
+            };
+        var request = new VerifyRequest
         {
-            Number = number, Kind = "report", JobKey = "k", Folder = Folder, State = DocumentState.Issued,
-            Sha256 = Convert.ToHexStringLower(SHA256.HashData(pdf)),
+            Files = [path],
+            Now = Now,
+            Trust = trust ?? SignatureTrust.InNobody,
         };
-        var request = new VerifyRequest { Files = [path], Now = Now, Trust = trust ?? SignatureTrust.InNobody };
-        return Assert.Single(await VerifyDocuments.RunAsync(request, number => known is null ? Known(number) : known(Known(number)), TestContext.Current.CancellationToken));
+        return Assert.Single(
+            await VerifyDocuments.RunAsync(
+                request,
+                number => known is null ? Known(number) : known(Known(number)),
+                TestContext.Current.CancellationToken
+            )
+        );
     }
 
     /// <summary>What is wrong, question and sentence.</summary>

@@ -10,14 +10,25 @@ public sealed class UntouchedTests(ExampleIssued example)
     [Fact]
     public async Task Every_document_of_the_example_is_valid()
     {
-        var verified = await VerifyDocuments.RunAsync(new VerifyRequest
-        {
-            Files = [.. example.Result.Documents.Select(example.File)],
-            RegisterPath = Path.Combine(Path.GetDirectoryName(example.Folder)!, "register.db"),
-            Now = Instant.FromUtc(2026, 5, 13, 9, 0),
-        }, TestContext.Current.CancellationToken);
+        var verified = await VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Files = [.. example.Result.Documents.Select(example.File)],
+                RegisterPath = Path.Combine(Path.GetDirectoryName(example.Folder)!, "register.db"),
+                Now = Instant.FromUtc(2026, 5, 13, 9, 0),
+            },
+            TestContext.Current.CancellationToken
+        );
         Assert.True(verified.Count > 20);
-        Assert.Equal("", string.Join('\n', verified.Where(v => !v.IsValid).SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{v.Number}: {s.Text}"))));
+        Assert.Equal(
+            "",
+            string.Join(
+                '\n',
+                verified
+                    .Where(v => !v.IsValid)
+                    .SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{v.Number}: {s.Text}"))
+            )
+        );
         Assert.All(verified, v => Assert.Contains(v.Statements, s => s is { Question: "print", Answer: Answer.Holds }));
     }
 }

@@ -28,7 +28,14 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
     [Fact]
     public async Task Files_that_took_each_others_names_are_told()
     {
-        var fault = Assert.Single(Faults(await issued.VerifiedAsync(await File.ReadAllBytesAsync(issued.Report, TestContext.Current.CancellationToken), name: Path.GetFileName(issued.Label))));
+        var fault = Assert.Single(
+            Faults(
+                await issued.VerifiedAsync(
+                    await File.ReadAllBytesAsync(issued.Report, TestContext.Current.CancellationToken),
+                    name: Path.GetFileName(issued.Label)
+                )
+            )
+        );
         Assert.StartsWith($"name: the file is named {Path.GetFileNameWithoutExtension(issued.Label)}", fault, StringComparison.Ordinal);
     }
 
@@ -38,28 +45,67 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
         await FailsAsync("print: ", html => Body(html, "CON-07", "CON-08"));
         await FailsAsync("print: ", html => html.Replace("</body>", "<p>fit for use</p></body>", StringComparison.Ordinal));
         await FailsAsync("print: ", html => Body(html, "CON-07", ""));
-        await FailsAsync("print: ", html => Body(html, "CON-07", "\u0001").Replace("CON-01", "CON-07", StringComparison.Ordinal).Replace("\u0001", "CON-01", StringComparison.Ordinal));
+        await FailsAsync("print: ", html =>
+            Body(html, "CON-07", "\u0001")
+                .Replace("CON-01", "CON-07", StringComparison.Ordinal)
+                .Replace("\u0001", "CON-01", StringComparison.Ordinal)
+        );
         await FailsAsync("print: ", html => html.Replace("content: \"Page \"", "content: \"fit for use \"", StringComparison.Ordinal));
 
-        async Task FailsAsync(string question, Func<string, string> change) => Assert.StartsWith(question, Assert.Single(
-            Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, change)))), StringComparison.Ordinal);
+        async Task FailsAsync(string question, Func<string, string> change) =>
+            Assert.StartsWith(
+                question,
+                Assert.Single(Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, change)))),
+                StringComparison.Ordinal
+            );
 
-        static string Body(string html, string from, string to) => html[..html.IndexOf("<body", StringComparison.Ordinal)]
+        static string Body(string html, string from, string to) =>
+            html[..html.IndexOf("<body", StringComparison.Ordinal)]
             + html[html.IndexOf("<body", StringComparison.Ordinal)..].Replace(from, to, StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task Outcomes_within_that_were_changed_are_told() => Assert.StartsWith("outcome: the record within gives other outcomes", Assert.Single(
-        Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "outcome.json", json => json.Replace("\"outcome\": \"fit\"", "\"outcome\": \"withdraw\"", StringComparison.Ordinal))))), StringComparison.Ordinal);
+    public async Task Outcomes_within_that_were_changed_are_told() =>
+        Assert.StartsWith(
+            "outcome: the record within gives other outcomes",
+            Assert.Single(
+                Faults(
+                    await issued.VerifiedAsync(
+                        await issued.ForgedAsync(issued.Report, null, "outcome.json", json =>
+                            json.Replace("\"outcome\": \"fit\"", "\"outcome\": \"withdraw\"", StringComparison.Ordinal)
+                        )
+                    )
+                )
+            ),
+            StringComparison.Ordinal
+        );
 
     [Fact]
-    public async Task Reasons_within_that_were_changed_are_told() => Assert.StartsWith("outcome: the reasons within", Assert.Single(
-        Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "outcome.json", json => json.Replace("\"bearing\": \"for\"", "\"bearing\": \"neutral\"", StringComparison.Ordinal))))), StringComparison.Ordinal);
+    public async Task Reasons_within_that_were_changed_are_told() =>
+        Assert.StartsWith(
+            "outcome: the reasons within",
+            Assert.Single(
+                Faults(
+                    await issued.VerifiedAsync(
+                        await issued.ForgedAsync(issued.Report, null, "outcome.json", json =>
+                            json.Replace("\"bearing\": \"for\"", "\"bearing\": \"neutral\"", StringComparison.Ordinal)
+                        )
+                    )
+                )
+            ),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public async Task A_record_within_that_was_changed_is_told()
     {
-        var faults = Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "examdocs.json", json => json.Replace("\"clear\"", "\"doubt\"", StringComparison.Ordinal))));
+        var faults = Faults(
+            await issued.VerifiedAsync(
+                await issued.ForgedAsync(issued.Report, null, "examdocs.json", json =>
+                    json.Replace("\"clear\"", "\"doubt\"", StringComparison.Ordinal)
+                )
+            )
+        );
         Assert.Contains(faults, f => f.StartsWith("outcome: ", StringComparison.Ordinal));
     }
 
@@ -68,8 +114,14 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
     [InlineData("\"language\": \"en\"", "\"language\": \"de\"")]
     [InlineData("\"issuedOn\": \"2026-05-12\"", "\"issuedOn\": \"2026-05-11\"")]
     [InlineData("\"format\"", "\"further\": 1, \"format\"")]
-    public async Task What_it_rests_on_that_was_changed_is_told(string from, string to) => Assert.NotEmpty(
-        Faults(await issued.VerifiedAsync(await issued.ForgedAsync(issued.Report, null, "document.json", json => json.Replace(from, to, StringComparison.Ordinal)))));
+    public async Task What_it_rests_on_that_was_changed_is_told(string from, string to) =>
+        Assert.NotEmpty(
+            Faults(
+                await issued.VerifiedAsync(
+                    await issued.ForgedAsync(issued.Report, null, "document.json", json => json.Replace(from, to, StringComparison.Ordinal))
+                )
+            )
+        );
 
     [Fact]
     public async Task Another_version_is_not_held_to_its_words_but_to_its_outcome()
@@ -80,7 +132,9 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
         Assert.Equal(Verdict.Valid, verified.Verdict);
     }
 
-    /// <summary>Under another browser's name and with fonts of its own a page may be set a little otherwise, but no word changes its row.</summary>
+    /// <summary>
+    /// Under another browser's name and with fonts of its own a page may be set a little otherwise, but no word changes its row.
+    /// </summary>
     [Theory]
     [InlineData("table.schedule tbody tr:first-child td.outcome { position: relative; top: 9mm }")]
     [InlineData("table.schedule tbody tr:nth-child(2) th.id { position: relative; top: -8mm }")]
@@ -88,9 +142,13 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
     public async Task Words_moved_to_other_rows_are_told_whatever_browser_the_file_names(string style)
     {
         byte[] Renamed(byte[] pdf) => Forgery.Of(pdf, f => f.Objects("/Producer", facts => facts.Set("Producer", "(Skia/PDF m120)")));
-        var moved = await issued.VerifiedAsync(Renamed(await issued.ForgedAsync(issued.Report, html => html.Replace("</style>", style + "</style>", StringComparison.Ordinal))));
+        var moved = await issued.VerifiedAsync(
+            Renamed(await issued.ForgedAsync(issued.Report, html => html.Replace("</style>", style + "</style>", StringComparison.Ordinal)))
+        );
         Assert.Contains(Faults(moved), f => f.StartsWith("print: ", StringComparison.Ordinal));
-        var elsewhere = await issued.VerifiedAsync(Renamed(await File.ReadAllBytesAsync(issued.Report, TestContext.Current.CancellationToken)));
+        var elsewhere = await issued.VerifiedAsync(
+            Renamed(await File.ReadAllBytesAsync(issued.Report, TestContext.Current.CancellationToken))
+        );
         Assert.Empty(Faults(elsewhere));
         Assert.Contains(elsewhere.Statements, s => s is { Question: "print", Answer: Answer.NotChecked });
     }
@@ -99,9 +157,31 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
     public async Task What_the_register_says_of_the_number_is_told()
     {
         var pdf = await File.ReadAllBytesAsync(issued.Report, TestContext.Current.CancellationToken);
-        await SaysAsync("is replaced on 2026-06-01 by R-2026-000009 (slip of the pen)", d => d with { Ended = DocumentEnd.Replaced, EndedOn = new(2026, 6, 1), ReplacedBy = ["R-2026-000009"], EndedReason = "slip of the pen" });
-        await SaysAsync("is withdrawn on 2026-06-01 (wrong item)", d => d with { Ended = DocumentEnd.Withdrawn, EndedOn = new(2026, 6, 1), EndedReason = "wrong item" });
-        await SaysAsync("is void (the disk was full): nothing was ever issued under it", d => d with { State = DocumentState.Void, Sha256 = null, VoidReason = "the disk was full" });
+        await SaysAsync("is replaced on 2026-06-01 by R-2026-000009 (slip of the pen)", d =>
+            d with
+            {
+                Ended = DocumentEnd.Replaced,
+                EndedOn = new(2026, 6, 1),
+                ReplacedBy = ["R-2026-000009"],
+                EndedReason = "slip of the pen",
+            }
+        );
+        await SaysAsync("is withdrawn on 2026-06-01 (wrong item)", d =>
+            d with
+            {
+                Ended = DocumentEnd.Withdrawn,
+                EndedOn = new(2026, 6, 1),
+                EndedReason = "wrong item",
+            }
+        );
+        await SaysAsync("is void (the disk was full): nothing was ever issued under it", d =>
+            d with
+            {
+                State = DocumentState.Void,
+                Sha256 = null,
+                VoidReason = "the disk was full",
+            }
+        );
         await SaysAsync("is not issued yet", d => d with { State = DocumentState.Pending });
         await SaysAsync("is not the one that was issued", d => d with { Sha256 = new string('0', 64) });
 
@@ -117,7 +197,9 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
         var elsewhere = await AgainstAsync(empty, issued.Report);
         Assert.Empty(Faults(elsewhere));
         Assert.Equal(Verdict.CannotTell, elsewhere.Verdict);
-        Assert.Contains(elsewhere.Statements, s => s is { Question: "register", Answer: Answer.NotChecked } && s.Text.Contains("another register", StringComparison.Ordinal));
+        Assert.Contains(elsewhere.Statements, s =>
+            s is { Question: "register", Answer: Answer.NotChecked } && s.Text.Contains("another register", StringComparison.Ordinal)
+        );
         var none = await AgainstAsync(null, issued.Report);
         Assert.Empty(Faults(none));
         Assert.Equal(Verdict.CannotTell, none.Verdict);
@@ -131,7 +213,14 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
         var pdf = await File.ReadAllBytesAsync(issued.Label, TestContext.Current.CancellationToken);
         var random = new byte[50_000];
         new Random(7).NextBytes(random);
-        byte[][] inputs = [[], "%PDF-1.7\n%%EOF"u8.ToArray(), random, [.. "%PDF-1.7\n"u8, .. random], .. Enumerable.Range(1, 40).Select(n => pdf[..(pdf.Length * n / 41)])];
+        byte[][] inputs =
+        [
+            [],
+            "%PDF-1.7\n%%EOF"u8.ToArray(),
+            random,
+            [.. "%PDF-1.7\n"u8, .. random],
+            .. Enumerable.Range(1, 40).Select(n => pdf[..(pdf.Length * n / 41)]),
+        ];
         foreach (var input in inputs)
             Assert.Contains(Faults(await issued.VerifiedAsync(input)), f => f.StartsWith("data: ", StringComparison.Ordinal));
     }
@@ -149,12 +238,27 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
             pdf[at] ^= (byte)(1 << (at % 8));
             Assert.Contains(RegisterQuestions.Ask(number, pdf, _ => known), s => s is { Question: "bytes", Answer: Answer.Fails });
             if (at % 7919 == 0)
-                Assert.False((await issued.VerifiedAsync(pdf, asked => register.Find(asked.Number) ?? asked with { Sha256 = new string('0', 64) })).IsValid, $"byte {at}");
+                Assert.False(
+                    (
+                        await issued.VerifiedAsync(pdf, asked => register.Find(asked.Number) ?? asked with { Sha256 = new string('0', 64) })
+                    ).IsValid,
+                    $"byte {at}"
+                );
             pdf[at] ^= (byte)(1 << (at % 8));
         }
         Assert.Contains(RegisterQuestions.Ask(number, pdf, _ => known), s => s is { Question: "bytes", Answer: Answer.Holds });
     }
 
-    private static async Task<VerifiedFile> AgainstAsync(string? register, string file) => Assert.Single(await VerifyDocuments.RunAsync(
-        new VerifyRequest { Files = [file], RegisterPath = register, Now = Now }, TestContext.Current.CancellationToken));
+    private static async Task<VerifiedFile> AgainstAsync(string? register, string file) =>
+        Assert.Single(
+            await VerifyDocuments.RunAsync(
+                new VerifyRequest
+                {
+                    Files = [file],
+                    RegisterPath = register,
+                    Now = Now,
+                },
+                TestContext.Current.CancellationToken
+            )
+        );
 }

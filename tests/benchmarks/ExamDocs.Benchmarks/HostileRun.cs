@@ -18,9 +18,15 @@ internal static class HostileRun
     public static void One(string path)
     {
         var read = CheckRecord.Of(path, new LocalDate(2026, 5, 12));
-        var peak = File.ReadLines("/proc/self/status").First(l => l.StartsWith("VmHWM", StringComparison.Ordinal)).Split(' ', StringSplitOptions.RemoveEmptyEntries)[1];
-        var said = read.Unreadable ?? string.Create(CultureInfo.InvariantCulture,
-            $"{read.Visit!.Items.Count} items, {read.Visit.Items.Count(i => i.Outcome is Outcome.Withdraw)} withdrawn, {read.Visit.Findings.Count} findings");
+        var peak = File.ReadLines("/proc/self/status")
+            .First(l => l.StartsWith("VmHWM", StringComparison.Ordinal))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries)[1];
+        var said = read.Unreadable
+            ?? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{read.Visit!.Items.Count} items, {read.Visit.Items.Count(i => i.Outcome is Outcome.Withdraw)} withdrawn, "
+                    + $"{read.Visit.Findings.Count} findings"
+            );
         using var self = Process.GetCurrentProcess();
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{peak}\t{self.TotalProcessorTime.TotalSeconds}\t{said}"));
     }
@@ -30,13 +36,18 @@ internal static class HostileRun
     public static int All(string only)
     {
         var over = 0;
-        Console.WriteLine($"{"input",-62}{"CPU s",7}{"MiB",7}  said");
+        Console.WriteLine($"{"input", -62}{"CPU s", 7}{"MiB", 7}  said");
         foreach (var input in HostileCorpus.WithFolders.Where(i => i.Name.Contains(only, StringComparison.OrdinalIgnoreCase)))
         {
             var (seconds, mebibytes, said) = Run(input);
             var tooMuch = seconds > SecondsAllowed || mebibytes > MebibytesAllowed;
             over += tooMuch ? 1 : 0;
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Cut(input.Name, 61),-62}{seconds,7:0.0}{mebibytes,7:0}{(tooMuch ? " !" : "  ")}{Cut(said, 90)}"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Cut(input.Name, 61), -62}{seconds, 7:0.0}{mebibytes, 7:0}{(tooMuch ? " !" : "  ")}{Cut(said, 90)}"
+                )
+            );
         }
         Console.WriteLine($"{over} cost more than {SecondsAllowed} s of CPU or {MebibytesAllowed} MiB");
         return over;
@@ -49,7 +60,9 @@ internal static class HostileRun
         {
             var path = Path.Combine(folder.FullName, input.File);
             input.Make(path);
-            using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ["hostile-one", path]) { RedirectStandardOutput = true })!;
+            using var child = Process.Start(
+                new ProcessStartInfo(Environment.ProcessPath!, ["hostile-one", path]) { RedirectStandardOutput = true }
+            )!;
             if (!child.WaitForExit(Patience))
             {
                 var (seconds, held) = (child.TotalProcessorTime.TotalSeconds, child.PeakWorkingSet64);

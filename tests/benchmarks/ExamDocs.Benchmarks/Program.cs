@@ -36,22 +36,49 @@ if (args is ["rows"])
 }
 var examples = Path.Combine(Root(), "examples");
 var today = new LocalDate(2026, 5, 12);
-Console.WriteLine($"{"what",-46}{"ours ms",10}{"peer ms",10}{"ratio",8}  peer");
+Console.WriteLine($"{"what", -46}{"ours ms", 10}{"peer ms", 10}{"ratio", 8}  peer");
 
 var json = Repeat(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject(), times: 20);
-Compare("read, check and determine 1,240 items", 5,
-    () => { var r = JsonRecordReader.Read(json, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); },
-    () => { using var d = JsonDocument.Parse(json); }, "JsonDocument.Parse alone");
+Compare(
+    "read, check and determine 1,240 items",
+    5,
+    () =>
+    {
+        var r = JsonRecordReader.Read(json, "visit.json");
+        Determine.Visit(r.Record!, r.Findings, History.None, today);
+    },
+    () =>
+    {
+        using var d = JsonDocument.Parse(json);
+    },
+    "JsonDocument.Parse alone"
+);
 
 var unmeasured = Repeat(WithoutDiameters(JsonNode.Parse(File.ReadAllText(Path.Combine(examples, "visit.json")))!.AsObject()), times: 20);
-Compare("the same, against itself without measurements", 9,
-    () => { var r = JsonRecordReader.Read(json, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); },
-    () => { var r = JsonRecordReader.Read(unmeasured, "visit.json"); Determine.Visit(r.Record!, r.Findings, History.None, today); }, "the same record with every diameter taken out");
+Compare(
+    "the same, against itself without measurements",
+    9,
+    () =>
+    {
+        var r = JsonRecordReader.Read(json, "visit.json");
+        Determine.Visit(r.Record!, r.Findings, History.None, today);
+    },
+    () =>
+    {
+        var r = JsonRecordReader.Read(unmeasured, "visit.json");
+        Determine.Visit(r.Record!, r.Findings, History.None, today);
+    },
+    "the same record with every diameter taken out"
+);
 
 var workbook = File.ReadAllBytes(Path.Combine(examples, "visit.xlsx"));
-Compare("read the example workbook", 20,
+Compare(
+    "read the example workbook",
+    20,
     () => WorkbookRecordReader.Read(new MemoryStream(workbook), "visit.xlsx"),
-    () => ReadBare(workbook), "ZipArchive and XmlReader, nothing kept");
+    () => ReadBare(workbook),
+    "ZipArchive and XmlReader, nothing kept"
+);
 
 await ComparePrintingAsync();
 Console.WriteLine($"peak memory of this process: {Process.GetCurrentProcess().PeakWorkingSet64 / 1048576} MiB");
@@ -80,7 +107,12 @@ async Task ComparePrintingAsync()
     for (var i = 0; i < Times; i++)
         await PrintBareAsync(reused);
     other.Stop();
-    Print($"print a two-page document, {Times} times", one.Elapsed / Times, other.Elapsed / Times, "the same browser, one page reused, no lockdown");
+    Print(
+        $"print a two-page document, {Times} times",
+        one.Elapsed / Times,
+        other.Elapsed / Times,
+        "the same browser, one page reused, no lockdown"
+    );
 
     async Task PrintBareAsync(IPage to)
     {
@@ -103,15 +135,23 @@ static void Compare(string what, int times, Action ours, Action peer, string nam
     Print(what, Least(times, ours), Least(times, peer), name);
 }
 
-static TimeSpan Least(int times, Action action) => Enumerable.Range(0, times).Min(_ =>
-{
-    var watch = Stopwatch.StartNew();
-    action();
-    return watch.Elapsed;
-});
+static TimeSpan Least(int times, Action action) =>
+    Enumerable
+        .Range(0, times)
+        .Min(_ =>
+        {
+            var watch = Stopwatch.StartNew();
+            action();
+            return watch.Elapsed;
+        });
 
 static void Print(string what, TimeSpan ours, TimeSpan peer, string name) =>
-    Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what,-46}{ours.TotalMilliseconds,10:0.0}{peer.TotalMilliseconds,10:0.0}{ours / peer,8:0.0}  {name}"));
+    Console.WriteLine(
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{what, -46}{ours.TotalMilliseconds, 10:0.0}{peer.TotalMilliseconds, 10:0.0}{ours / peer, 8:0.0}  {name}"
+        )
+    );
 
 static void ReadBare(byte[] workbook)
 {
@@ -119,23 +159,32 @@ static void ReadBare(byte[] workbook)
     foreach (var part in zip.Entries.Where(e => e.FullName.EndsWith(".xml", StringComparison.Ordinal)))
     {
         using var xml = XmlReader.Create(part.Open());
-        while (xml.Read())
-        {
-        }
+        while (xml.Read()) { }
     }
 }
 
 // The example several times over, every identity with a number of its own.
 static byte[] Repeat(JsonObject record, int times)
 {
-    foreach (var (list, ids) in new (string, string[])[]
-    {
-        ("items", ["id", "fittedTo", "serial"]), ("examinations", ["item"]), ("renewals", ["item", "removedPart", "fittedPart"]),
-        ("remedies", ["item"]), ("releases", ["item"]), ("disposals", ["item"]),
-    })
+    foreach (
+        var (list, ids) in new (string, string[])[]
+        {
+            ("items", ["id", "fittedTo", "serial"]),
+            ("examinations", ["item"]),
+            ("renewals", ["item", "removedPart", "fittedPart"]),
+            ("remedies", ["item"]),
+            ("releases", ["item"]),
+            ("disposals", ["item"]),
+        }
+    )
     {
         var rows = record[list]!.AsArray();
-        foreach (var (row, copy) in Enumerable.Range(1, times - 1).SelectMany(n => rows.ToList().Select(r => (r!.DeepClone().AsObject(), n))).ToList())
+        foreach (
+            var (row, copy) in Enumerable
+                .Range(1, times - 1)
+                .SelectMany(n => rows.ToList().Select(r => (r!.DeepClone().AsObject(), n)))
+                .ToList()
+        )
         {
             foreach (var id in ids.Where(row.ContainsKey))
                 row[id] = $"{row[id]}-{copy}";

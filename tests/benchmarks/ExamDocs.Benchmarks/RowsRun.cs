@@ -19,22 +19,33 @@ internal static class RowsRun
     /// <summary>Times it is read again in the same process: what starting costs is no part of reading.</summary>
     private const int Warm = 7;
 
-    /// <summary>In the child: reads the file in one of the two ways, and prints CPU seconds, the most memory held, and what was read.</summary>
+    /// <summary>
+    /// In the child: reads the file in one of the two ways, and prints CPU seconds, the most memory held, and what was read.
+    /// </summary>
     public static void One(string how, string path)
     {
         var said = Once(how, path);
-        var peak = File.ReadLines("/proc/self/status").First(l => l.StartsWith("VmHWM", StringComparison.Ordinal)).Split(' ', StringSplitOptions.RemoveEmptyEntries)[1];
-        var cpu = Enumerable.Range(0, Warm).Min(_ =>
-        {
-            // What the time before left behind is not this one's to clear away.
-            GC.Collect();
-            GC.WaitForPendingFinalizers();
-            GC.Collect();
-            var before = Process.GetCurrentProcess().TotalProcessorTime;
-            Once(how, path);
-            return Process.GetCurrentProcess().TotalProcessorTime - before;
-        });
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{cpu.TotalSeconds:0.000}\t{int.Parse(peak, CultureInfo.InvariantCulture) / 1024}\t{said}"));
+        var peak = File.ReadLines("/proc/self/status")
+            .First(l => l.StartsWith("VmHWM", StringComparison.Ordinal))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries)[1];
+        var cpu = Enumerable
+            .Range(0, Warm)
+            .Min(_ =>
+            {
+                // What the time before left behind is not this one's to clear away.
+                GC.Collect();
+                GC.WaitForPendingFinalizers();
+                GC.Collect();
+                var before = Process.GetCurrentProcess().TotalProcessorTime;
+                Once(how, path);
+                return Process.GetCurrentProcess().TotalProcessorTime - before;
+            });
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{cpu.TotalSeconds:0.000}\t{int.Parse(peak, CultureInfo.InvariantCulture) / 1024}\t{said}"
+            )
+        );
     }
 
     private static string Once(string how, string path)
@@ -47,7 +58,12 @@ internal static class RowsRun
         if (how == "stepping")
             return string.Create(CultureInfo.InvariantCulture, $"{Stepping(file)} nodes");
         var read = WorkbookReader.Read(file, "rows.xlsx");
-        return read.Unreadable ?? string.Create(CultureInfo.InvariantCulture, $"{((Intake.ListNode)read.Root!.Members.First(m => m.Key == "disposals").Value).Elements.Count} rows, {read.Findings.Count} findings");
+        return read.Unreadable
+            ?? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{((Intake.ListNode)read.Root!.Members.First(m => m.Key == "disposals").Value).Elements.Count} rows, "
+                    + $"{read.Findings.Count} findings"
+            );
     }
 
     /// <summary>The guarded reader alone: every cell with its kind, text and format, all limits watched, nothing built of it.</summary>
@@ -56,7 +72,11 @@ internal static class RowsRun
         var budget = new ReadingBudget();
         using var package = WorkbookPackage.Open(file, budget);
         var directory = WorkbookDirectory.Read(package);
-        var rows = new SheetRows(SharedStrings.Read(package, directory.SharedStrings, budget), CellFormats.Read(package, directory.Styles), budget);
+        var rows = new SheetRows(
+            SharedStrings.Read(package, directory.SharedStrings, budget),
+            CellFormats.Read(package, directory.Styles),
+            budget
+        );
         return directory.Sheets.Sum(sheet =>
         {
             using var part = package.Read(sheet.Part);
@@ -74,15 +94,26 @@ internal static class RowsRun
             string[] ways = ["record", "cells", "taking", "stepping"];
             var rounds = Enumerable.Range(0, 3).Select(_ => ways.Select(way => Run(way, path)).ToList()).ToList();
             var (record, cells, taking, stepping) = (Least(0), Least(1), Least(2), Least(3));
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Rows} rows, {new FileInfo(path).Length / 1024} KiB, CPU seconds, the least of 21; times each of the two loops"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Rows} rows, {new FileInfo(path).Length / 1024} KiB, CPU seconds, the least of 21; times each of the two loops"
+                )
+            );
             Show("the whole record", record);
             Show("guarded cells alone", cells);
             Show("bare loop, texts taken", taking);
             Show("bare loop, stepping", stepping);
 
             Measured Least(int way) => rounds.Select(r => r[way]).MinBy(r => r.Seconds)!;
-            void Show(string what, Measured it) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{what,-24}{it.Seconds,8:0.000}{it.Mebibytes,6} MiB{it.Seconds / taking.Seconds,7:0.00}{it.Seconds / stepping.Seconds,7:0.00}   {it.Said}"));
+            void Show(string what, Measured it) =>
+                Console.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{what, -24}{it.Seconds, 8:0.000}{it.Mebibytes, 6} "
+                            + $"MiB{it.Seconds / taking.Seconds, 7:0.00}{it.Seconds / stepping.Seconds, 7:0.00}   {it.Said}"
+                    )
+                );
         }
         finally
         {
@@ -94,7 +125,9 @@ internal static class RowsRun
 
     private static Measured Run(string how, string path)
     {
-        using var child = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ["rows-one", how, path]) { RedirectStandardOutput = true })!;
+        using var child = Process.Start(
+            new ProcessStartInfo(Environment.ProcessPath!, ["rows-one", how, path]) { RedirectStandardOutput = true }
+        )!;
         var answer = child.StandardOutput.ReadToEnd().Trim().Split('\t');
         child.WaitForExit();
         return new(double.Parse(answer[0], CultureInfo.InvariantCulture), int.Parse(answer[1], CultureInfo.InvariantCulture), answer[2]);
@@ -115,7 +148,10 @@ internal static class RowsRun
         return nodes;
     }
 
-    /// <summary>The least that whoever wants the cells can do: the shared texts are kept, and of each cell its address, type, style and text are taken.</summary>
+    /// <summary>
+    /// The least that whoever wants the cells can do: the shared texts are kept, and of each cell its address, type, style and text are
+    /// taken.
+    /// </summary>
     private static long Taking(Stream file)
     {
         using var zip = new ZipArchive(file);
@@ -129,8 +165,11 @@ internal static class RowsRun
             }
         }
 
-        long cells = 0, length = 0;
-        string? address = null, type = null, style = null;
+        long cells = 0,
+            length = 0;
+        string? address = null,
+            type = null,
+            style = null;
         using var sheet = XmlReader.Create(zip.GetEntry("xl/sheet.xml")!.Open());
         while (sheet.Read())
         {
@@ -156,21 +195,49 @@ internal static class RowsRun
         const string Links = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
         using var zip = ZipFile.Open(path, ZipArchiveMode.Create);
         Part("[Content_Types].xml", w => w.Write("<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>"));
-        Part("_rels/.rels", w => w.Write($"<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"r\" Type=\"{Links}/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>"));
-        Part("xl/_rels/workbook.xml.rels", w => w.Write($"<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"s\" Type=\"{Links}/worksheet\" Target=\"sheet.xml\"/><Relationship Id=\"t\" Type=\"{Links}/sharedStrings\" Target=\"texts.xml\"/></Relationships>"));
-        Part("xl/workbook.xml", w => w.Write($"<workbook xmlns=\"{Main}\" xmlns:r=\"{Links}\"><sheets><sheet name=\"Disposals\" sheetId=\"1\" r:id=\"s\"/></sheets></workbook>"));
+        Part("_rels/.rels", w =>
+            w.Write(
+                "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship "
+                    + $"Id=\"r\" Type=\"{Links}/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>"
+            )
+        );
+        Part("xl/_rels/workbook.xml.rels", w =>
+            w.Write(
+                "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship "
+                    + $"Id=\"s\" Type=\"{Links}/worksheet\" Target=\"sheet.xml\"/><Relationship Id=\"t\" "
+                    + $"Type=\"{Links}/sharedStrings\" Target=\"texts.xml\"/></Relationships>"
+            )
+        );
+        Part("xl/workbook.xml", w =>
+            w.Write(
+                $"<workbook xmlns=\"{Main}\" xmlns:r=\"{Links}\"><sheets><sheet name=\"Disposals\" sheetId=\"1\" "
+                    + "r:id=\"s\"/></sheets></workbook>"
+            )
+        );
         Part("xl/texts.xml", w =>
         {
-            w.Write($"<sst xmlns=\"{Main}\" count=\"{2 + (2 * Rows)}\" uniqueCount=\"{4 + Rows}\"><si><t>item</t></si><si><t>action</t></si><si><t>quarantined</t></si><si><t>destroyed</t></si>");
+            w.Write(
+                $"<sst xmlns=\"{Main}\" count=\"{2 + (2 * Rows)}\" "
+                    + $"uniqueCount=\"{4 + Rows}\"><si><t>item</t></si><si><t>action</t></si><si><t>quarantined</t></si><si><t>destroyed</t></si>"
+            );
             for (var row = 0; row < Rows; row++)
                 w.Write(string.Create(CultureInfo.InvariantCulture, $"<si><t>ITEM-{row:000000}</t></si>"));
             w.Write("</sst>");
         });
         Part("xl/sheet.xml", w =>
         {
-            w.Write($"<worksheet xmlns=\"{Main}\"><sheetData><row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c r=\"B1\" t=\"s\"><v>1</v></c></row>");
+            w.Write(
+                $"<worksheet xmlns=\"{Main}\"><sheetData><row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c r=\"B1\" "
+                    + "t=\"s\"><v>1</v></c></row>"
+            );
             for (var row = 0; row < Rows; row++)
-                w.Write(string.Create(CultureInfo.InvariantCulture, $"<row r=\"{row + 2}\" spans=\"1:2\"><c r=\"A{row + 2}\" s=\"0\" t=\"s\"><v>{row + 4}</v></c><c r=\"B{row + 2}\" s=\"0\" t=\"s\"><v>{2 + (row % 2)}</v></c></row>"));
+                w.Write(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"<row r=\"{row + 2}\" spans=\"1:2\"><c r=\"A{row + 2}\" s=\"0\" t=\"s\"><v>{row + 4}</v></c><c "
+                            + $"r=\"B{row + 2}\" s=\"0\" t=\"s\"><v>{2 + (row % 2)}</v></c></row>"
+                    )
+                );
             w.Write("</sheetData></worksheet>");
         });
 

@@ -9,17 +9,25 @@ namespace ExamDocs.Core.Determination.CaseForService;
 internal static class DoubtEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
-        EarlierWithdrawals.Of(item).SelectMany(w => Ended(item, w))
+        EarlierWithdrawals
+            .Of(item)
+            .SelectMany(w => Ended(item, w))
             .Concat(EarlierDefects.Of(item).Select(Defect))
             .Concat(Ledger.Reasons(reasons, Heading.Doubts, "U1", "U2"));
 
     /// <summary>The examiner's own word, last.</summary>
-    public static IEnumerable<LedgerEntry> Conclusion(ItemCase item) => item.Deciding.Select(e => e.Examination.Conclusion switch
-    {
-        Records.Conclusion.Fit => Entry(Bearing.For, w => w.ExaminerConcludes(Records.Conclusion.Fit)),
-        Records.Conclusion.Withdraw => Entry(Bearing.Against, w => w.ExaminerConcludes(Records.Conclusion.Withdraw)) with { Code = "W6" },
-        _ => Entry(Bearing.Open, w => w.ExaminerConcludes(null)),
-    });
+    public static IEnumerable<LedgerEntry> Conclusion(ItemCase item) =>
+        item.Deciding.Select(e =>
+            e.Examination.Conclusion switch
+            {
+                Records.Conclusion.Fit => Entry(Bearing.For, w => w.ExaminerConcludes(Records.Conclusion.Fit)),
+                Records.Conclusion.Withdraw => Entry(Bearing.Against, w => w.ExaminerConcludes(Records.Conclusion.Withdraw)) with
+                {
+                    Code = "W6",
+                },
+                _ => Entry(Bearing.Open, w => w.ExaminerConcludes(null)),
+            }
+        );
 
     /// <summary>A withdrawal that is over, and by what; one that is open stands under history as a reason.</summary>
     private static IEnumerable<LedgerEntry> Ended(ItemCase item, EarlierWithdrawal withdrawal)
@@ -27,16 +35,27 @@ internal static class DoubtEvidence
         if (EarlierWithdrawals.IsOpen(item, withdrawal))
             yield break;
         yield return EarlierWithdrawals.EndedBy(item, withdrawal) is { } release
-            ? Entry(Bearing.For, w => w.EndedWithRelease(withdrawal.On, withdrawal.Why.In(w), release.Release.On!.Value, release.By, release.Release.Grounds, release.Release.Because is ReleaseReason.RecordedInError))
+            ? Entry(Bearing.For, w =>
+                w.EndedWithRelease(
+                    withdrawal.On,
+                    withdrawal.Why.In(w),
+                    release.Release.On!.Value,
+                    release.By,
+                    release.Release.Grounds,
+                    release.Release.Because is ReleaseReason.RecordedInError
+                )
+            )
             : Entry(Bearing.For, w => w.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)));
     }
 
-    private static LedgerEntry Defect(EarlierDefect earlier) => earlier switch
-    {
-        { IsStillThere: true } => Entry(Bearing.Neutral, w => w.RecordedAgain(earlier.Words.In(w))),
-        { AnsweredBy: { } by } => Entry(Bearing.For, w => w.ResolvedBy(earlier.Words.In(w), by.In(w))),
-        _ => Entry(Bearing.Open, w => w.NotFoundAgain(earlier.Words.In(w))) with { Code = EarlierDefects.Unanswered },
-    };
+    private static LedgerEntry Defect(EarlierDefect earlier) =>
+        earlier switch
+        {
+            { IsStillThere: true } => Entry(Bearing.Neutral, w => w.RecordedAgain(earlier.Words.In(w))),
+            { AnsweredBy: { } by } => Entry(Bearing.For, w => w.ResolvedBy(earlier.Words.In(w), by.In(w))),
+            _ => Entry(Bearing.Open, w => w.NotFoundAgain(earlier.Words.In(w))) with { Code = EarlierDefects.Unanswered },
+        };
 
-    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) => new(Heading.Doubts, bearing, new(say), Ledger.TheRecord);
+    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) =>
+        new(Heading.Doubts, bearing, new(say), Ledger.TheRecord);
 }

@@ -8,40 +8,51 @@ namespace ExamDocs.Core.Determination.CaseForService;
 internal static class HistoryEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
-    [
-        Use(item.Item),
-        .. item.Examination?.Examination.Exposure is { } exposure ? Exposure(exposure) : [],
-        .. Last(item),
-        .. item.Before.DistinctBy(e => (e.On, e.Examination.Conclusion)).Select(Earlier),
-        .. item.Before.Select(e => e.EventInService).Concat(item.Deciding.Select(e => e.EventInService)).Where(e => e is not null).Distinct()
-            .Select(e => Entry(Bearing.Neutral, w => w.EventHappened(e!.On, e.What))),
-        .. item.Context.Renewals.Where(r => Concerns(r.Row, item.ItemId)).Select(r => Entry(Bearing.Neutral, w => w.Renewed(r.Row))),
-        .. item.Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId)).Select(r => Entry(Bearing.Neutral, w => w.Remedied(r.Row))),
-        .. Ledger.Reasons(reasons, Heading.History, "W10", "U0"),
-    ];
+        [
+            Use(item.Item),
+            .. item.Examination?.Examination.Exposure is { } exposure ? Exposure(exposure) : [],
+            .. Last(item),
+            .. item.Before.DistinctBy(e => (e.On, e.Examination.Conclusion)).Select(Earlier),
+            .. item
+                .Before.Select(e => e.EventInService)
+                .Concat(item.Deciding.Select(e => e.EventInService))
+                .Where(e => e is not null)
+                .Distinct()
+                .Select(e => Entry(Bearing.Neutral, w => w.EventHappened(e!.On, e.What))),
+            .. item.Context.Renewals.Where(r => Concerns(r.Row, item.ItemId)).Select(r => Entry(Bearing.Neutral, w => w.Renewed(r.Row))),
+            .. item
+                .Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId))
+                .Select(r => Entry(Bearing.Neutral, w => w.Remedied(r.Row))),
+            .. Ledger.Reasons(reasons, Heading.History, "W10", "U0"),
+        ];
 
-    private static LedgerEntry Use(Item item) => item switch
-    {
-        { NeverUsed: true } => Entry(Bearing.For, w => w.NeverUsed),
-        { FirstUsed: { } first } => Entry(Bearing.Neutral, w => w.FirstUsed(first)),
-        _ => Entry(Bearing.Open, w => w.FirstUseNotRecorded),
-    };
+    private static LedgerEntry Use(Item item) =>
+        item switch
+        {
+            { NeverUsed: true } => Entry(Bearing.For, w => w.NeverUsed),
+            { FirstUsed: { } first } => Entry(Bearing.Neutral, w => w.FirstUsed(first)),
+            _ => Entry(Bearing.Open, w => w.FirstUseNotRecorded),
+        };
 
     /// <summary>Where only a store knows of one, that has a finding of its own.</summary>
-    private static IEnumerable<LedgerEntry> Last(ItemCase item) => item.LastExamined is { } last ? [Entry(Bearing.For, w => w.LastExamined(last))]
-        : item.Before.Count == 0 ? [Entry(Bearing.Open, w => w.NoEarlierExamination)] : [];
+    private static IEnumerable<LedgerEntry> Last(ItemCase item) =>
+        item.LastExamined is { } last ? [Entry(Bearing.For, w => w.LastExamined(last))]
+        : item.Before.Count == 0 ? [Entry(Bearing.Open, w => w.NoEarlierExamination)]
+        : [];
 
     private static IEnumerable<LedgerEntry> Exposure(Exposure exposure) =>
         exposure is { Use: null, Hardware: null, Ground: null, UserMassKg: null } ? [] : [Entry(Bearing.Neutral, w => w.Exposed(exposure))];
 
     private static LedgerEntry Earlier(EarlierExamination examination) =>
-        Entry(examination.Examination.Conclusion is Conclusion.Fit ? Bearing.For : Bearing.Neutral,
-            w => w.ExaminedEarlier(examination.On, examination.Examination.Conclusion));
+        Entry(examination.Examination.Conclusion is Conclusion.Fit ? Bearing.For : Bearing.Neutral, w =>
+            w.ExaminedEarlier(examination.On, examination.Examination.Conclusion)
+        );
 
     private static bool Concerns(Renewal renewal, string? id) =>
         id is not null && (Same(renewal.Item, id) || Same(renewal.FittedPart, id) || Same(renewal.RemovedPart, id));
 
     private static bool Same(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
 
-    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) => new(Heading.History, bearing, new(say), Ledger.TheRecord);
+    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) =>
+        new(Heading.History, bearing, new(say), Ledger.TheRecord);
 }

@@ -15,7 +15,9 @@ internal static class IdentityEvidence
             : Entry(Bearing.Open, w => w.ManufactureNotRecorded);
         if (item.Item.Declaration is { Reference: { } reference } declaration)
             yield return Entry(Bearing.For, w => w.Declaration(reference, declaration.On));
-        foreach (var entry in item.Wholes.SelectMany(whole => Permitted(item, whole)).Concat(Ledger.Reasons(reasons, Heading.Identity, "W8")))
+        foreach (
+            var entry in item.Wholes.SelectMany(whole => Permitted(item, whole)).Concat(Ledger.Reasons(reasons, Heading.Identity, "W8"))
+        )
             yield return entry;
     }
 
@@ -27,10 +29,16 @@ internal static class IdentityEvidence
         var lists = whole.Limits.All.Where(l => l.PermittedParts is not null).ToList();
         if (lists.Count == 0)
             return [Entry(Bearing.Neutral, w => w.FittedWithoutList(w.Name(whole.Item)))];
-        return lists.Where(l => l.Permits(item.Item.PartNumber) is true)
-            .Select(l => new LedgerEntry(Heading.Identity, Bearing.For,
-                new(w => w.PartPermitted(item.Item.PartNumber, w.Name(whole.Item))), LimitsSourceText.Of(l)));
+        return lists
+            .Where(l => l.Permits(item.Item.PartNumber) is true)
+            .Select(l => new LedgerEntry(
+                Heading.Identity,
+                Bearing.For,
+                new(w => w.PartPermitted(item.Item.PartNumber, w.Name(whole.Item))),
+                LimitsSourceText.Of(l)
+            ));
     }
 
-    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) => new(Heading.Identity, bearing, new(say), Ledger.TheRecord);
+    private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) =>
+        new(Heading.Identity, bearing, new(say), Ledger.TheRecord);
 }

@@ -15,20 +15,20 @@ internal static class Ledger
     /// <param name="reasons">Every reason that holds against it or limits it.</param>
     /// <param name="findings">The findings that reach it.</param>
     public static IReadOnlyList<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons, IReadOnlyList<Findings.Finding> findings) =>
-    [
-        .. IdentityEvidence.Of(item, reasons),
-        .. FindingEvidence.Of(findings, Heading.Identity),
-        .. HistoryEvidence.Of(item, reasons),
-        .. FindingEvidence.Of(findings, Heading.History),
-        .. ObservedEvidence.Of(item, reasons),
-        .. MeasuredEvidence.Of(item, reasons),
-        .. FindingEvidence.Of(findings, Heading.Measurements),
-        .. LimitsEvidence.Of(item, reasons),
-        .. FindingEvidence.Of(findings, Heading.Limits),
-        .. DoubtEvidence.Of(item, reasons),
-        .. FindingEvidence.Of(findings, Heading.Doubts),
-        .. DoubtEvidence.Conclusion(item),
-    ];
+        [
+            .. IdentityEvidence.Of(item, reasons),
+            .. FindingEvidence.Of(findings, Heading.Identity),
+            .. HistoryEvidence.Of(item, reasons),
+            .. FindingEvidence.Of(findings, Heading.History),
+            .. ObservedEvidence.Of(item, reasons),
+            .. MeasuredEvidence.Of(item, reasons),
+            .. FindingEvidence.Of(findings, Heading.Measurements),
+            .. LimitsEvidence.Of(item, reasons),
+            .. FindingEvidence.Of(findings, Heading.Limits),
+            .. DoubtEvidence.Of(item, reasons),
+            .. FindingEvidence.Of(findings, Heading.Doubts),
+            .. DoubtEvidence.Conclusion(item),
+        ];
 
     /// <summary>The reasons with these codes as evidence against, or open where they leave the item undetermined.</summary>
     public static IEnumerable<LedgerEntry> Reasons(IReadOnlyList<Reason> reasons, Heading heading, params string[] codes) =>

@@ -20,8 +20,14 @@ internal static class LimitsEvidence
     private static bool IsKnown(ItemCase item) => item.Life.End is not null || item.Life.UseHasNotBegun || !item.LacksTimeLimit;
 
     private static string SourceOf(ItemCase item) =>
-        item.Limits.All.Count == 0 ? Ledger.TheRecord : string.Join("; ", item.Limits.All.Select(l => LimitsSourceText.Of(l)).Distinct(StringComparer.Ordinal));
+        item.Limits.All.Count == 0
+            ? Ledger.TheRecord
+            : string.Join("; ", item.Limits.All.Select(l => LimitsSourceText.Of(l)).Distinct(StringComparer.Ordinal));
 
     private static IEnumerable<string> Whys(ItemCase item) =>
-        item.Deciding.Where(e => e.On is not null).Select(e => e.IntervalFrom(e.On!.Value)?.Why).OfType<string>().Distinct(StringComparer.Ordinal);
+        item
+            .Deciding.Where(e => e.On is not null)
+            .Select(e => e.IntervalFrom(e.On!.Value)?.Why)
+            .OfType<string>()
+            .Distinct(StringComparer.Ordinal);
 }

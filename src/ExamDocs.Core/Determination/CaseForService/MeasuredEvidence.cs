@@ -6,8 +6,11 @@ namespace ExamDocs.Core.Determination.CaseForService;
 internal static class MeasuredEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
-        (item.Measured?.Sentences ?? []).Select(s => new LedgerEntry(Heading.Measurements, Bearing.Neutral, s.Said, s.Source))
-            .Concat(item.Deciding.SelectMany(e => e.Examination.Tests)
-            .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, new(w => w.Tested(t)), Ledger.TheRecord)))
+        (item.Measured?.Sentences ?? [])
+            .Select(s => new LedgerEntry(Heading.Measurements, Bearing.Neutral, s.Said, s.Source))
+            .Concat(
+                item.Deciding.SelectMany(e => e.Examination.Tests)
+                    .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, new(w => w.Tested(t)), Ledger.TheRecord))
+            )
             .Concat(Ledger.Reasons(reasons, Heading.Measurements, "W7"));
 }

@@ -19,7 +19,10 @@ internal static class ObservedEvidence
     }
 
     private static IEnumerable<LedgerEntry> Known(
-        IReadOnlyList<Criterion> criteria, List<(Observation Observation, Criterion? Criterion, string Path)> seen, CriterionClass of)
+        IReadOnlyList<Criterion> criteria,
+        List<(Observation Observation, Criterion? Criterion, string Path)> seen,
+        CriterionClass of
+    )
     {
         foreach (var criterion in criteria.Where(c => c.Class == of))
         {
@@ -27,31 +30,44 @@ internal static class ObservedEvidence
             foreach (var (observation, _, _) in answers)
                 yield return Observed(observation, criterion);
             if (answers.Count == 0 && criterion.Required)
-                yield return new(HeadingOf(criterion), Bearing.Open, new(w => w.NoAnswerYet(criterion.Id)), criterion.Source) { Criterion = criterion.Id };
+                yield return new(HeadingOf(criterion), Bearing.Open, new(w => w.NoAnswerYet(criterion.Id)), criterion.Source)
+                {
+                    Criterion = criterion.Id,
+                };
         }
     }
 
     private static LedgerEntry Observed(Observation observation, Criterion? criterion) =>
-        new(HeadingOf(criterion), BearingOf(observation, criterion), new(w => w.Answered(observation)), criterion?.Source ?? Ledger.TheRecord)
+        new(
+            HeadingOf(criterion),
+            BearingOf(observation, criterion),
+            new(w => w.Answered(observation)),
+            criterion?.Source ?? Ledger.TheRecord
+        )
         {
             Criterion = observation.Criterion,
             State = observation.State,
-            IsRoutine = criterion is not null && observation is { Note: null, Photo: null, State: ObservedState.Clear or ObservedState.NoSign or ObservedState.NotApplicable },
+            IsRoutine =
+                criterion is not null
+                && observation
+                    is { Note: null, Photo: null, State: ObservedState.Clear or ObservedState.NoSign or ObservedState.NotApplicable },
         };
 
-    private static Bearing BearingOf(Observation observation, Criterion? criterion) => observation.State switch
-    {
-        ObservedState.Defect or ObservedState.Doubt => Bearing.Against,
-        null or ObservedState.NotExamined => Bearing.Open,
-        { } state when criterion is null || !criterion.Allows(state) => Bearing.Open,
-        ObservedState.Clear or ObservedState.NoSign => Bearing.For,
-        _ => Bearing.Neutral,
-    };
+    private static Bearing BearingOf(Observation observation, Criterion? criterion) =>
+        observation.State switch
+        {
+            ObservedState.Defect or ObservedState.Doubt => Bearing.Against,
+            null or ObservedState.NotExamined => Bearing.Open,
+            { } state when criterion is null || !criterion.Allows(state) => Bearing.Open,
+            ObservedState.Clear or ObservedState.NoSign => Bearing.For,
+            _ => Bearing.Neutral,
+        };
 
-    private static Heading HeadingOf(Criterion? criterion) => criterion?.Class switch
-    {
-        CriterionClass.Judged => Heading.Judged,
-        CriterionClass.Advisory => Heading.Advisory,
-        _ => Heading.Decisive,
-    };
+    private static Heading HeadingOf(Criterion? criterion) =>
+        criterion?.Class switch
+        {
+            CriterionClass.Judged => Heading.Judged,
+            CriterionClass.Advisory => Heading.Advisory,
+            _ => Heading.Decisive,
+        };
 }

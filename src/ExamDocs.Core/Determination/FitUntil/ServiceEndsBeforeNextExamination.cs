@@ -6,8 +6,13 @@ namespace ExamDocs.Core.Determination.FitUntil;
 /// <summary>D2. Nobody will look at it again before its service ends.</summary>
 internal sealed class ServiceEndsBeforeNextExamination : IUntilRule
 {
-    public OutcomeRuleInfo Info { get; } = new("D2", "Its end of service falls before the next examination is due",
-        "The limit would pass unnoticed between two examinations.", "the maker's instructions recorded in the limits");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "D2",
+            "Its end of service falls before the next examination is due",
+            "The limit would pass unnoticed between two examinations.",
+            "the maker's instructions recorded in the limits"
+        );
 
     public IEnumerable<(LocalDate LastDay, Reason Reason)> Days(ItemCase item, Verdicts verdicts)
     {

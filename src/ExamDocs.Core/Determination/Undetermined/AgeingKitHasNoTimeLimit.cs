@@ -5,9 +5,13 @@ namespace ExamDocs.Core.Determination.Undetermined;
 /// <summary>U5. For kit of metal alone the same gap is a warning.</summary>
 internal sealed class AgeingKitHasNoTimeLimit : IItemRule
 {
-    public OutcomeRuleInfo Info { get; } = new("U5", "Textile or plastic kit has no time limit recorded",
-        "Textile and plastic age unseen; how long they serve is the maker's to say, or to say that there is no limit.",
-        "Regulation (EU) 2016/425 Annex II 2.4 (from memory)");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "U5",
+            "Textile or plastic kit has no time limit recorded",
+            "Textile and plastic age unseen; how long they serve is the maker's to say, or to say that there is no limit.",
+            "Regulation (EU) 2016/425 Annex II 2.4 (from memory)"
+        );
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
     {

@@ -7,9 +7,13 @@ namespace ExamDocs.Core.Determination.Undetermined;
 /// <summary>U2. An answer without a word, and one against a criterion that does not exist, are no answers.</summary>
 internal sealed class AnswerIsNotAllowed : IItemRule
 {
-    public OutcomeRuleInfo Info { get; } = new("U2", "An answer is not one that the criterion allows",
-        "A misspelt answer, or one that dodges a question which must be answered, is no answer.",
-        "record format examdocs/1 and the criteria catalogue");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "U2",
+            "An answer is not one that the criterion allows",
+            "A misspelt answer, or one that dodges a question which must be answered, is no answer.",
+            "record format examdocs/1 and the criteria catalogue"
+        );
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from examination in item.Deciding

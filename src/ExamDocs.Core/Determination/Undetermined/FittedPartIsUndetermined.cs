@@ -7,12 +7,18 @@ namespace ExamDocs.Core.Determination.Undetermined;
 /// <summary>U6. From the part to the whole, never the other way round.</summary>
 internal sealed class FittedPartIsUndetermined : IItemRule
 {
-    public OutcomeRuleInfo Info { get; } = new("U6", "A part fitted to it is undetermined",
-        "An item is used with the parts on it: nothing can be said of the whole that cannot be said of the part.",
-        "common practice, no source");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "U6",
+            "A part fitted to it is undetermined",
+            "An item is used with the parts on it: nothing can be said of the whole that cannot be said of the part.",
+            "common practice, no source"
+        );
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
-        item.Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined).Select(part => Info.Because(w => w.PartUndetermined(w.Name(part.Item))))
+        item
+            .Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined)
+            .Select(part => Info.Because(w => w.PartUndetermined(w.Name(part.Item))))
             .Concat(item.PartsElsewhere.SelectMany(part => Elsewhere(item, part)));
 
     /// <summary>Past its next examination, or past its last day of use, nothing can be said of it.</summary>

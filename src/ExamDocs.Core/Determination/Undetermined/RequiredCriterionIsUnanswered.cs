@@ -5,14 +5,20 @@ namespace ExamDocs.Core.Determination.Undetermined;
 /// <summary>U1.</summary>
 internal sealed class RequiredCriterionIsUnanswered : IItemRule
 {
-    public OutcomeRuleInfo Info { get; } = new("U1", "A required criterion has no answer or was not examined",
-        "A thorough examination leaves out nothing that could end the item's service.",
-        "SI 1998/2307 reg 2(1): thorough examination");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "U1",
+            "A required criterion has no answer or was not examined",
+            "A thorough examination leaves out nothing that could end the item's service.",
+            "SI 1998/2307 reg 2(1): thorough examination"
+        );
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from examination in item.Deciding
         from criterion in item.Category?.Criteria ?? []
         where criterion.IsMissingIn(examination.Examination)
         let isAnswered = criterion.AnswersIn(examination.Examination).Any()
-        select Info.Because(w => isAnswered ? w.CriterionNotExamined(criterion.Id, criterion.Question) : w.NoAnswer(criterion.Id, criterion.Question));
+        select Info.Because(w =>
+            isAnswered ? w.CriterionNotExamined(criterion.Id, criterion.Question) : w.NoAnswer(criterion.Id, criterion.Question)
+        );
 }

@@ -7,9 +7,13 @@ namespace ExamDocs.Core.Determination.Withdraw;
 /// <summary>W4. The day a defect becomes a danger is already a day of danger.</summary>
 internal sealed class DefectIsDangerNow : IExaminationRule
 {
-    public OutcomeRuleInfo Info { get; } = new("W4", "A recorded defect is a danger now",
-        "An item with a defect that is a danger may not be used before the defect is put right.",
-        "SI 1998/2307 reg 10(3)");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "W4",
+            "A recorded defect is a danger now",
+            "An item with a defect that is a danger may not be used before the defect is put right.",
+            "SI 1998/2307 reg 10(3)"
+        );
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
     {

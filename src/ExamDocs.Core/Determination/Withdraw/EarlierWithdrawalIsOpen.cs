@@ -8,9 +8,13 @@ namespace ExamDocs.Core.Determination.Withdraw;
 /// </summary>
 internal sealed class EarlierWithdrawalIsOpen : IItemRule
 {
-    public OutcomeRuleInfo Info { get; } = new("W10", "An earlier withdrawal is still open",
-        "What was taken out stays out until someone competent says in writing why it may come back.",
-        "EN 365:2004 (from memory): not used again until a competent person confirms it in writing");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "W10",
+            "An earlier withdrawal is still open",
+            "What was taken out stays out until someone competent says in writing why it may come back.",
+            "EN 365:2004 (from memory): not used again until a competent person confirms it in writing"
+        );
 
     /// <summary>
     /// What another version of this same visit withdrew, and what was withdrawn only because something else was, is not said
@@ -19,8 +23,12 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from withdrawal in EarlierWithdrawals.Of(item)
         where !ItemIsDestroyed.IsForThat(withdrawal) && EarlierWithdrawals.IsOpen(item, withdrawal)
-        where !IsEcho(withdrawal) || (verdicts.EchoesCount && verdicts[item].Withdraw.TrueForAll(r => string.Equals(r.Code, Info.Code, StringComparison.Ordinal)))
-        let released = item.Releases.Any(r => EarlierWithdrawals.EffectOf(item, r.Row, withdrawal) is not (Known.ReleaseEffect.OfAnother or Known.ReleaseEffect.Ends))
+        where
+            !IsEcho(withdrawal)
+            || (verdicts.EchoesCount && verdicts[item].Withdraw.TrueForAll(r => string.Equals(r.Code, Info.Code, StringComparison.Ordinal)))
+        let released = item.Releases.Any(r =>
+            EarlierWithdrawals.EffectOf(item, r.Row, withdrawal) is not (Known.ReleaseEffect.OfAnother or Known.ReleaseEffect.Ends)
+        )
         select Because(withdrawal, released);
 
     private Reason Because(EarlierWithdrawal withdrawal, bool released) =>

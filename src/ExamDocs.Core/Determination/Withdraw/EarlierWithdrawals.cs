@@ -39,8 +39,19 @@ internal static class EarlierWithdrawals
         var days = own.Select(w => w.On).ToHashSet();
         return
         [
-            .. own.Select(w => w with { Past = w.Past with { Documents = [.. stored.Where(s => s.On == w.On).SelectMany(s => s.Documents.Append(s.Document)).OfType<string>()] } }),
-            .. stored.OrderBy(w => w.On).ThenBy(InWords, StringComparer.Ordinal).Select(w => Remembered(w) with { MayBeUnnamed = days.Contains(w.On) }),
+            .. own.Select(w =>
+                w with
+                {
+                    Past = w.Past with
+                    {
+                        Documents = [.. stored.Where(s => s.On == w.On).SelectMany(s => s.Documents.Append(s.Document)).OfType<string>()],
+                    },
+                }
+            ),
+            .. stored
+                .OrderBy(w => w.On)
+                .ThenBy(InWords, StringComparer.Ordinal)
+                .Select(w => Remembered(w) with { MayBeUnnamed = days.Contains(w.On) }),
         ];
     }
 
@@ -56,36 +67,66 @@ internal static class EarlierWithdrawals
         EndedBy(item, withdrawal, day) is null && !IsRenewed(item, withdrawal, day);
 
     public static bool IsRenewed(ItemCase item, EarlierWithdrawal withdrawal, LocalDate? day = null) =>
-        WithdrawalEnd.IsRenewed(withdrawal.Past, item.Item.Id, [.. item.Context.Record.Renewals, .. item.Context.History.Renewals], day ?? item.ExaminedOn);
+        WithdrawalEnd.IsRenewed(
+            withdrawal.Past,
+            item.Item.Id,
+            [.. item.Context.Record.Renewals, .. item.Context.History.Renewals],
+            day ?? item.ExaminedOn
+        );
 
     /// <summary>The release that ended it; null where none did.</summary>
     public static KnownRelease? EndedBy(ItemCase item, EarlierWithdrawal withdrawal, LocalDate? day = null) =>
-        ReleasesOf(item).FirstOrDefault(r => !(r.Release.On > (day ?? item.ExaminedOn ?? item.Context.AsOf)) && EffectOf(item, r.Release, withdrawal) is ReleaseEffect.Ends);
+        ReleasesOf(item)
+            .FirstOrDefault(r =>
+                !(r.Release.On > (day ?? item.ExaminedOn ?? item.Context.AsOf))
+                && EffectOf(item, r.Release, withdrawal) is ReleaseEffect.Ends
+            );
 
     /// <summary>What a release comes to for a withdrawal of the item.</summary>
     public static ReleaseEffect EffectOf(ItemCase item, Release release, EarlierWithdrawal withdrawal)
     {
-        var named = withdrawal is { IsInRecord: true } or { MayBeUnnamed: true } && release is { Document: null, WithdrawnOn: null }
-            ? release with { WithdrawnOn = withdrawal.On } : release;
+        var named =
+            withdrawal is { IsInRecord: true } or { MayBeUnnamed: true } && release is { Document: null, WithdrawnOn: null }
+                ? release with
+                {
+                    WithdrawnOn = withdrawal.On,
+                }
+                : release;
         return WithdrawalEnd.Of(named, withdrawal.Past, MakingGood(item));
     }
 
     /// <summary>Of this record, given by somebody it knows; and of others.</summary>
     private static IEnumerable<KnownRelease> ReleasesOf(ItemCase item) =>
-        item.Releases.Where(r => item.Context.KnowsPerson(r.Row.By)).Select(r => new KnownRelease(r.Row, item.Context.PersonWithId(r.Row.By)?.Name ?? r.Row.By, r))
+        item
+            .Releases.Where(r => item.Context.KnowsPerson(r.Row.By))
+            .Select(r => new KnownRelease(r.Row, item.Context.PersonWithId(r.Row.By)?.Name ?? r.Row.By, r))
             .Concat(item.Context.History.Releases.Where(r => IsOf(item, r.ItemId)).Select(r => new KnownRelease(r.Release, r.By, null)));
 
     /// <summary>Days of remedies of the item, and of renewals of its parts, on any record.</summary>
     private static IEnumerable<LocalDate> MakingGood(ItemCase item) =>
-        item.Context.Record.Remedies.Concat(item.Context.History.Remedies).Where(r => IsOf(item, r.Item)).Select(r => r.DoneOn)
-            .Concat(item.Context.Record.Renewals.Concat(item.Context.History.Renewals).Where(r => IsOf(item, r.Item)).Select(r => r.DoneOn)).OfType<LocalDate>();
+        item
+            .Context.Record.Remedies.Concat(item.Context.History.Remedies)
+            .Where(r => IsOf(item, r.Item))
+            .Select(r => r.DoneOn)
+            .Concat(item.Context.Record.Renewals.Concat(item.Context.History.Renewals).Where(r => IsOf(item, r.Item)).Select(r => r.DoneOn))
+            .OfType<LocalDate>();
 
     private static EarlierWithdrawal? InRecord(ItemCase item, ExaminationCase examination)
     {
         var reasons = OutcomeRules.OfExamination.SelectMany(r => r.Reasons(item, examination)).ToList();
-        return reasons.Count == 0 || examination.On is not { } on ? null : new EarlierWithdrawal(
-            new PastWithdrawal(item.Item.Id ?? "", null, on, [.. reasons.Select(r => r.Reason.Code)], reasons.Exists(r => r.NeverReleasable)),
-            new Sentence(w => string.Join("; ", reasons.Select(r => r.Reason.Said.In(w)))), IsInRecord: true);
+        return reasons.Count == 0 || examination.On is not { } on
+            ? null
+            : new EarlierWithdrawal(
+                new PastWithdrawal(
+                    item.Item.Id ?? "",
+                    null,
+                    on,
+                    [.. reasons.Select(r => r.Reason.Code)],
+                    reasons.Exists(r => r.NeverReleasable)
+                ),
+                new Sentence(w => string.Join("; ", reasons.Select(r => r.Reason.Said.In(w)))),
+                IsInRecord: true
+            );
     }
 
     private static EarlierWithdrawal Remembered(PastWithdrawal w) => new(w, Sentence.AsIs(string.Join(", ", w.Codes)), IsInRecord: false);
@@ -93,5 +134,6 @@ internal static class EarlierWithdrawals
     private static bool IsOf(ItemCase item, string? id) => item.Item.Id is { } own && string.Equals(own, id, StringComparison.Ordinal);
 
     /// <summary>So that a store may remember them in any order.</summary>
-    private static string InWords(PastWithdrawal w) => $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfThisVisit}";
+    private static string InWords(PastWithdrawal w) =>
+        $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfThisVisit}";
 }

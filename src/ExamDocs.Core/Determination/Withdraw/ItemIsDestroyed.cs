@@ -6,12 +6,23 @@ namespace ExamDocs.Core.Determination.Withdraw;
 /// <summary>W11. In this record or in one before it.</summary>
 internal sealed class ItemIsDestroyed : IItemRule
 {
-    public OutcomeRuleInfo Info { get; } = new("W11", "It was recorded as destroyed",
-        "What was destroyed cannot be in service: what bears its id now is something else, or the record is wrong.", "common practice, no source");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "W11",
+            "It was recorded as destroyed",
+            "What was destroyed cannot be in service: what bears its id now is something else, or the record is wrong.",
+            "common practice, no source"
+        );
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
     {
-        var disposals = item.Context.Disposals.Where(d => item.ItemId is not null && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal) && d.Row.Action is DisposalAction.Destroyed).ToList();
+        var disposals = item
+            .Context.Disposals.Where(d =>
+                item.ItemId is not null
+                && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal)
+                && d.Row.Action is DisposalAction.Destroyed
+            )
+            .ToList();
         if (disposals.Count > 0 || item.Item.Status is ItemStatus.Destroyed)
             yield return Info.Because(w => w.Destroyed(disposals.Min(d => d.Row.On), null));
         foreach (var earlier in EarlierWithdrawals.Of(item).Where(w => IsForThat(w) && EarlierWithdrawals.IsOpen(item, w)))

@@ -5,9 +5,13 @@ namespace ExamDocs.Core.Determination.Withdraw;
 /// <summary>W5. The last day of a limit is inside it.</summary>
 internal sealed class ServiceHasEnded : IExaminationRule
 {
-    public OutcomeRuleInfo Info { get; } = new("W5", "The end of service has passed, or it was stored too long or cleaned too often",
-        "The maker's limit overrides the examiner's favourable view, never the unfavourable one.",
-        "the maker's instructions recorded in the limits; that they override is common practice, no source");
+    public OutcomeRuleInfo Info { get; } =
+        new(
+            "W5",
+            "The end of service has passed, or it was stored too long or cleaned too often",
+            "The maker's limit overrides the examiner's favourable view, never the unfavourable one.",
+            "the maker's instructions recorded in the limits; that they override is common practice, no source"
+        );
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
     {

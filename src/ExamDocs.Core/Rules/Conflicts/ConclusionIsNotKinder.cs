@@ -18,9 +18,20 @@ public sealed class WithdrawnCase(ExaminationCase examination) : ICase
 
 public sealed class ConclusionIsNotKinder : Rule<WithdrawnCase>
 {
-    public ConclusionIsNotKinder() : base(new RuleInfo("CON001", Severity.Error, "The examiner's conclusion is not kinder than the rules",
-        "An item with a reason to withdraw is withdrawn, whatever the conclusion says; the record must not say two things.",
-        "Change the conclusion to withdraw, or correct the answer that is wrong.", "SI 1998/2307 reg 10(1) and (3)")) =>
-        Forbid(w => w.Examination.Examination.Conclusion is Conclusion.Fit, "/conclusion",
-            _ => "the conclusion is fit, and there is a reason to withdraw the item");
+    public ConclusionIsNotKinder()
+        : base(
+            new RuleInfo(
+                "CON001",
+                Severity.Error,
+                "The examiner's conclusion is not kinder than the rules",
+                "An item with a reason to withdraw is withdrawn, whatever the conclusion says; the record must not say two things.",
+                "Change the conclusion to withdraw, or correct the answer that is wrong.",
+                "SI 1998/2307 reg 10(1) and (3)"
+            )
+        ) =>
+        Forbid(
+            w => w.Examination.Examination.Conclusion is Conclusion.Fit,
+            "/conclusion",
+            _ => "the conclusion is fit, and there is a reason to withdraw the item"
+        );
 }

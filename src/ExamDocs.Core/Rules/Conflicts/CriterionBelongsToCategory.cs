@@ -5,11 +5,30 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class CriterionBelongsToCategory : Rule<ExaminationCase>
 {
-    public CriterionBelongsToCategory() : base(new RuleInfo("CON015", Severity.Error, "Every criterion answered is one of the category's",
-        "An answer to a question that is not asked leaves the question that is asked without one.",
-        "Type a criterion of the item's category; examdocs criteria lists them.", "criteria catalogue")) =>
-        Each(e => e.Category is null ? [] : e.Observations.Where(o => o.Criterion is null).Select(o => new Fault(
-            $"{o.Path[e.Path.Length..]}/criterion",
-            o.Observation.Criterion is { } typed ? $"'{typed}' is not a criterion of {e.Category.Id}" : "an answer does not say to which criterion",
-            o.Observation.Criterion is { } t && NearMiss.Of(t, e.Category.Criteria.Select(c => c.Id)) is { } near ? $"Did you mean '{near}'?" : null)));
+    public CriterionBelongsToCategory()
+        : base(
+            new RuleInfo(
+                "CON015",
+                Severity.Error,
+                "Every criterion answered is one of the category's",
+                "An answer to a question that is not asked leaves the question that is asked without one.",
+                "Type a criterion of the item's category; examdocs criteria lists them.",
+                "criteria catalogue"
+            )
+        ) =>
+        Each(e =>
+            e.Category is null
+                ? []
+                : e
+                    .Observations.Where(o => o.Criterion is null)
+                    .Select(o => new Fault(
+                        $"{o.Path[e.Path.Length..]}/criterion",
+                        o.Observation.Criterion is { } typed
+                            ? $"'{typed}' is not a criterion of {e.Category.Id}"
+                            : "an answer does not say to which criterion",
+                        o.Observation.Criterion is { } t && NearMiss.Of(t, e.Category.Criteria.Select(c => c.Id)) is { } near
+                            ? $"Did you mean '{near}'?"
+                            : null
+                    ))
+        );
 }

@@ -7,11 +7,27 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class DefectMatchesObservation : ExaminationRule
 {
-    public DefectMatchesObservation() : base(new RuleInfo("CON019", Severity.Error, "A defect and the observation it belongs to agree",
-        "A criterion cannot be clear and have a defect that is a danger; on a decisive criterion any defect ends the service, whenever it becomes a danger.",
-        "Name the criterion that has the defect, and answer it with defect.", "record format examdocs/1")) =>
-        Each(e => e.Category is null ? [] : e.Examination.Defects.Select((d, i) => Problem(d, e) is { } problem
-            ? new Fault($"/defects/{Index.Of(i)}/criterion", problem) : null).OfType<Fault>());
+    public DefectMatchesObservation()
+        : base(
+            new RuleInfo(
+                "CON019",
+                Severity.Error,
+                "A defect and the observation it belongs to agree",
+                "A criterion cannot be clear and have a defect that is a danger; on a decisive criterion any defect ends the "
+                    + "service, whenever it becomes a danger.",
+                "Name the criterion that has the defect, and answer it with defect.",
+                "record format examdocs/1"
+            )
+        ) =>
+        Each(e =>
+            e.Category is null
+                ? []
+                : e
+                    .Examination.Defects.Select(
+                        (d, i) => Problem(d, e) is { } problem ? new Fault($"/defects/{Index.Of(i)}/criterion", problem) : null
+                    )
+                    .OfType<Fault>()
+        );
 
     private static string? Problem(Defect defect, ExaminationCase e)
     {
@@ -21,8 +37,12 @@ public sealed class DefectMatchesObservation : ExaminationRule
             return $"'{defect.Criterion}' is not a criterion of {e.Category.Id}";
         if (criterion.Class is not CriterionClass.Decisive && defect is { Danger: Danger.Later, ImminentRisk: not true })
             return null;
-        var answers = e.Examination.Observations.Where(o => string.Equals(o.Criterion, defect.Criterion, StringComparison.Ordinal)).ToList();
+        var answers = e
+            .Examination.Observations.Where(o => string.Equals(o.Criterion, defect.Criterion, StringComparison.Ordinal))
+            .ToList();
         return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null)
-            ? null : $"{defect.Criterion} has a defect, and its answer is {answers.Select(o => o.StateAsTyped).FirstOrDefault() ?? "not recorded"}";
+            ? null
+            : $"{defect.Criterion} has a defect, and its answer is "
+                + $"{answers.Select(o => o.StateAsTyped).FirstOrDefault() ?? "not recorded"}";
     }
 }

@@ -6,24 +6,41 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class DestroyedKitIsNotFit : ExaminationRule
 {
-    public DestroyedKitIsNotFit() : base(new RuleInfo("CON018", Severity.Error, "What is lost, quarantined or not presented is not concluded fit",
-        "Nobody can examine what was not there.",
-        "Correct the status or the disposal, or the examination.", "common practice, no source")) =>
-        Forbid(e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e), "/conclusion", e => $"the conclusion is fit, and the item is recorded as {How(e)}");
+    public DestroyedKitIsNotFit()
+        : base(
+            new RuleInfo(
+                "CON018",
+                Severity.Error,
+                "What is lost, quarantined or not presented is not concluded fit",
+                "Nobody can examine what was not there.",
+                "Correct the status or the disposal, or the examination.",
+                "common practice, no source"
+            )
+        ) =>
+        Forbid(
+            e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e),
+            "/conclusion",
+            e => $"the conclusion is fit, and the item is recorded as {How(e)}"
+        );
 
     private static bool IsGone(ExaminationCase e) => How(e) is not null;
 
-    private static string? How(ExaminationCase e) => e.Item?.Item.Status switch
-    {
-        ItemStatus.Lost => "lost",
-        ItemStatus.NotPresented => "not presented",
-        _ => e.Context.Disposals.Any(d => d.ItemId is not null && string.Equals(d.ItemId, e.ItemId, StringComparison.Ordinal) && StillHolds(d.Row, e))
-            ? "quarantined or sent for repair" : null,
-    };
+    private static string? How(ExaminationCase e) =>
+        e.Item?.Item.Status switch
+        {
+            ItemStatus.Lost => "lost",
+            ItemStatus.NotPresented => "not presented",
+            _ => e.Context.Disposals.Any(d =>
+                d.ItemId is not null && string.Equals(d.ItemId, e.ItemId, StringComparison.Ordinal) && StillHolds(d.Row, e)
+            )
+                ? "quarantined or sent for repair"
+                : null,
+        };
 
     /// <summary>Quarantine and repair before the examination may be over. What was destroyed is withdrawn for good (W11).</summary>
     private static bool StillHolds(Disposal disposal, ExaminationCase e) =>
-        disposal.Action is null || (disposal.Action is not DisposalAction.Destroyed && (disposal.On is null || disposal.On >= e.On))
+        disposal.Action is null
+        || (disposal.Action is not DisposalAction.Destroyed && (disposal.On is null || disposal.On >= e.On))
         || (disposal.Action is DisposalAction.Quarantined && !IsReleased(disposal, e));
 
     private static bool IsReleased(Disposal disposal, ExaminationCase e) =>

@@ -8,27 +8,56 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     /// <summary>Every id is compared with every other: a record with more slips than this is a wreck, and a hint no help.</summary>
     private const int MostCompared = 200;
 
-    public ItemReferredToExists() : base(new RuleInfo("CON002", Severity.Error, "Every item referred to is in the record",
-        "A row about an item that is not there says something about nothing, and what it says is lost. What is fitted to what may be in another record.",
-        "Type the id of an item of this record.", "record format examdocs/1")) =>
-        Each(v => References(v.Context)
-            .Where(r => r.Id is not null && !v.Context.KnowsItem(r.Id) && !(r.MayBeElsewhere && v.Context.History.Elsewhere.Contains(r.Id, StringComparer.Ordinal)))
-            .SelectMany((r, n) => Missing(r, v.Context, compared: n < MostCompared)));
+    public ItemReferredToExists()
+        : base(
+            new RuleInfo(
+                "CON002",
+                Severity.Error,
+                "Every item referred to is in the record",
+                "A row about an item that is not there says something about nothing, and what it says is lost. What is "
+                    + "fitted to what may be in another record.",
+                "Type the id of an item of this record.",
+                "record format examdocs/1"
+            )
+        ) =>
+        Each(v =>
+            References(v.Context)
+                .Where(r =>
+                    r.Id is not null
+                    && !v.Context.KnowsItem(r.Id)
+                    && !(r.MayBeElsewhere && v.Context.History.Elsewhere.Contains(r.Id, StringComparer.Ordinal))
+                )
+                .SelectMany((r, n) => Missing(r, v.Context, compared: n < MostCompared))
+        );
 
     /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
     /// <summary>One fault; where an item must be held that the id may have meant, one for each that is as near as the nearest.</summary>
-    private static IEnumerable<Fault> Missing((string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere) reference, RecordContext context, bool compared)
+    private static IEnumerable<Fault> Missing(
+        (string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere) reference,
+        RecordContext context,
+        bool compared
+    )
     {
         if (reference.Id is "")
             return [new Fault(reference.Path, "the row does not say of which item it is")];
         var spelt = context.ItemsSpeltLike(reference.Id).Select(i => i.ItemId!).Distinct(StringComparer.Ordinal).ToList();
-        var near = spelt.Count > 0 ? spelt : compared ? NearMiss.AllOf(reference.Id!, context.ItemIds) : [];
+        var near =
+            spelt.Count > 0 ? spelt
+            : compared ? NearMiss.AllOf(reference.Id!, context.ItemIds)
+            : [];
         var message = $"there is no item '{reference.Id}' in this record";
         var hint = near.Count == 0 ? null : $"Did you mean {string.Join(" or ", near.Select(id => $"'{id}'"))}?";
         var held = spelt.Count > 0 || (reference.About is null && reference.MayMean) ? near : [];
-        return [.. held.Append(reference.About).DefaultIfEmpty(null).Where(id => id is not null || held.Count == 0).Distinct(StringComparer.Ordinal).Select(id => new Fault(reference.Path, message, hint, id))];
+        return
+        [
+            .. held.Append(reference.About)
+                .DefaultIfEmpty(null)
+                .Where(id => id is not null || held.Count == 0)
+                .Distinct(StringComparer.Ordinal)
+                .Select(id => new Fault(reference.Path, message, hint, id)),
+        ];
     }
 
     /// <summary>
@@ -36,14 +65,19 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     /// be held until that is known: a part that may be on it, a record that it is gone.
     /// </summary>
     private static IEnumerable<(string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere)> References(RecordContext c) =>
-        c.Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true, true))
+        c
+            .Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true, true))
             .Concat(c.Examinations.Select(e => ($"{e.Path}/item", e.ItemId, (string?)null, false, false)))
-            .Concat(c.Renewals.SelectMany(r => new[]
-            {
-                ($"{r.Path}/item", r.Row.Item, null, false, true),
-                ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item, false, true),
-                ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item, false, true),
-            }))
+            .Concat(
+                c.Renewals.SelectMany(r =>
+                    new[]
+                    {
+                        ($"{r.Path}/item", r.Row.Item, null, false, true),
+                        ($"{r.Path}/removedPart", r.Row.RemovedPart, r.Row.Item, false, true),
+                        ($"{r.Path}/fittedPart", r.Row.FittedPart, r.Row.Item, false, true),
+                    }
+                )
+            )
             .Concat(c.Remedies.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true, false)))
             .Concat(c.Releases.Select(r => ($"{r.Path}/item", r.Row.Item, (string?)null, true, false)))
             .Concat(c.Disposals.Select(r => ($"{r.Path}/item", (string?)(r.Row.Item ?? ""), (string?)null, true, false)));

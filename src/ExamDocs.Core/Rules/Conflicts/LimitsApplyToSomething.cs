@@ -7,19 +7,35 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class LimitsApplyToSomething : Rule<RowCase<MakersLimits>>
 {
-    public LimitsApplyToSomething() : base(new RuleInfo("CON011", Severity.Warning, "Maker's limits apply to an item of the record",
-        "Limits under a misspelt model hold for nothing, and the item they were meant for goes without.",
-        "Spell maker and model in the limits as they are spelt at the item.", "common practice, no source")) =>
-        Forbid(l => IsUnused(l) && !l.Context.MissedLimits.Contains(l) && IsLikeSome(l), "/model",
-            l => $"no item of the record is a {l.Row.Maker} {l.Row.Model}{(l.Row.PartNumber is { } n ? $" with part number {n}" : "")} that these limits apply to, and one like it has no limits");
+    public LimitsApplyToSomething()
+        : base(
+            new RuleInfo(
+                "CON011",
+                Severity.Warning,
+                "Maker's limits apply to an item of the record",
+                "Limits under a misspelt model hold for nothing, and the item they were meant for goes without.",
+                "Spell maker and model in the limits as they are spelt at the item.",
+                "common practice, no source"
+            )
+        ) =>
+        Forbid(
+            l => IsUnused(l) && !l.Context.MissedLimits.Contains(l) && IsLikeSome(l),
+            "/model",
+            l =>
+                $"no item of the record is a {l.Row.Maker} "
+                + $"{l.Row.Model}{(l.Row.PartNumber is { } n ? $" with part number {n}" : "")} that these limits apply to, and "
+                + "one like it has no limits"
+        );
 
-    private static bool IsUnused(RowCase<MakersLimits> limits) => limits.Row is { Maker: { } maker, Model: { } model }
-        && !limits.Context.Models.Contains(LimitsIndex.Key(maker, model));
+    private static bool IsUnused(RowCase<MakersLimits> limits) =>
+        limits.Row is { Maker: { } maker, Model: { } model } && !limits.Context.Models.Contains(LimitsIndex.Key(maker, model));
 
     /// <summary>A list of limits may be longer than the record; only one that an item may have missed is worth a word.</summary>
     private static bool IsLikeSome(RowCase<MakersLimits> limits)
     {
         var (maker, model) = (LimitsName.Of(limits.Row.Maker)!, LimitsName.Of(limits.Row.Model)!);
-        return limits.Context.WithoutLimits.Any(n => (n.Maker is not null && maker.IsNear(n.Maker, isOther: false)) || (n.Model is not null && model.IsNear(n.Model, isOther: false)));
+        return limits.Context.WithoutLimits.Any(n =>
+            (n.Maker is not null && maker.IsNear(n.Maker, isOther: false)) || (n.Model is not null && model.IsNear(n.Model, isOther: false))
+        );
     }
 }

@@ -6,8 +6,20 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class NeverUsedKitIsNotInUse : Rule<ItemCase>
 {
-    public NeverUsedKitIsNotInUse() : base(new RuleInfo("CON034", Severity.Warning, "Kit never used is not recorded as in use",
-        "Of kit never used the time in use is not counted; what is in use has a first day.",
-        "Type stored as the status; or take out neverUsed and type the date of first use.", "record format examdocs/1")) =>
-        Forbid(i => i.Item is { NeverUsed: true, FirstUsed: null, Status: ItemStatus.InUse }, "/neverUsed", _ => "it is said never to have been used, and its status is in-use");
+    public NeverUsedKitIsNotInUse()
+        : base(
+            new RuleInfo(
+                "CON034",
+                Severity.Warning,
+                "Kit never used is not recorded as in use",
+                "Of kit never used the time in use is not counted; what is in use has a first day.",
+                "Type stored as the status; or take out neverUsed and type the date of first use.",
+                "record format examdocs/1"
+            )
+        ) =>
+        Forbid(
+            i => i.Item is { NeverUsed: true, FirstUsed: null, Status: ItemStatus.InUse },
+            "/neverUsed",
+            _ => "it is said never to have been used, and its status is in-use"
+        );
 }

@@ -11,14 +11,55 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
 
     private static readonly HashSet<string> NoUse = new(StringComparer.OrdinalIgnoreCase)
     {
-        "none", "nil", "no", "no use", "never", "never used", "not used", "not yet used", "unused", "not in use", "new", "stored", "in store", "in the store", "in stock", "-", "n/a",
-        "keine", "keiner", "nie", "nie benutzt", "unbenutzt", "nicht benutzt", "neu", "gelagert", "im Lager",
-        "aucun", "aucune", "jamais", "jamais utilisé", "jamais utilisée", "non utilisé", "non utilisée", "neuf", "neuve", "en stock",
+        "none",
+        "nil",
+        "no",
+        "no use",
+        "never",
+        "never used",
+        "not used",
+        "not yet used",
+        "unused",
+        "not in use",
+        "new",
+        "stored",
+        "in store",
+        "in the store",
+        "in stock",
+        "-",
+        "n/a",
+        "keine",
+        "keiner",
+        "nie",
+        "nie benutzt",
+        "unbenutzt",
+        "nicht benutzt",
+        "neu",
+        "gelagert",
+        "im Lager",
+        "aucun",
+        "aucune",
+        "jamais",
+        "jamais utilisé",
+        "jamais utilisée",
+        "non utilisé",
+        "non utilisée",
+        "neuf",
+        "neuve",
+        "en stock",
     };
 
-    public NeverUsedKitShowsNoUse() : base(new RuleInfo("CON032", Severity.Error, "Kit never used has no use recorded, now or at an earlier examination",
-        "Of kit never used the time in use is not counted: one that is in use after all would be kept beyond its limit.",
-        "Take out neverUsed and type the date of first use; or type none as the use and the ground, where it was never exposed.", "record format examdocs/1")) =>
+    public NeverUsedKitShowsNoUse()
+        : base(
+            new RuleInfo(
+                "CON032",
+                Severity.Error,
+                "Kit never used has no use recorded, now or at an earlier examination",
+                "Of kit never used the time in use is not counted: one that is in use after all would be kept beyond its limit.",
+                "Take out neverUsed and type the date of first use; or type none as the use and the ground, where it was never exposed.",
+                "record format examdocs/1"
+            )
+        ) =>
         Forbid(i => i.Item.NeverUsed is true && Use(i) is not null, "/neverUsed", i => $"it is said never to have been used, and {Use(i)}");
 
     /// <summary>What shows its use, in words; null where nothing does.</summary>
@@ -26,7 +67,10 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
     {
         if (item.Deciding.Any(e => IsExposed(e.Examination)))
             return "its examination records what it was exposed to";
-        return item.Before.Where(e => IsExposed(e.Examination)).Select(e => $"its examination of {Say.Day(e.On)} records what it was exposed to").FirstOrDefault();
+        return item
+            .Before.Where(e => IsExposed(e.Examination))
+            .Select(e => $"its examination of {Say.Day(e.On)} records what it was exposed to")
+            .FirstOrDefault();
     }
 
     /// <summary>The hardware that it is made to run on says nothing of use.</summary>
@@ -34,6 +78,7 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
         examination.Exposure is { } e && (e.UserMassKg is not null || SaysUse(e.Use) || SaysUse(e.Ground));
 
     /// <summary>Whatever is not plainly no use is use.</summary>
-    private static bool SaysUse(string? text) => text is not null && text.Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-        .Any(part => !NoUse.Contains(part));
+    private static bool SaysUse(string? text) =>
+        text is not null
+        && text.Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Any(part => !NoUse.Contains(part));
 }

@@ -9,23 +9,55 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
 {
-    public ReleaseNamesAWithdrawal() : base(new RuleInfo("CON040", Severity.Error, "A release names a withdrawal that is known",
-        "A release of something that nobody withdrew may be meant for another item, or for a withdrawal that this record and the register do not know.",
-        "Type the number on the quarantine label, the notice or the report; or the day under withdrawnOn. The register that was asked must be the one that knows of it.",
-        "record format examdocs/1")) =>
-        Each(r => r.Context.ItemsWithId(r.Row.Item).Where(item => !IsOfQuarantine(r, item) && EarlierWithdrawals.Of(item).All(w => EarlierWithdrawals.EffectOf(item, r.Row, w) is ReleaseEffect.OfAnother))
-            .Select(item => new Fault(Member(r.Row), Words(r.Row, item))).Take(1));
+    public ReleaseNamesAWithdrawal()
+        : base(
+            new RuleInfo(
+                "CON040",
+                Severity.Error,
+                "A release names a withdrawal that is known",
+                "A release of something that nobody withdrew may be meant for another item, or for a withdrawal that this "
+                    + "record and the register do not know.",
+                "Type the number on the quarantine label, the notice or the report; or the day under withdrawnOn. The "
+                    + "register that was asked must be the one that knows of it.",
+                "record format examdocs/1"
+            )
+        ) =>
+        Each(r =>
+            r.Context.ItemsWithId(r.Row.Item)
+                .Where(item =>
+                    !IsOfQuarantine(r, item)
+                    && EarlierWithdrawals.Of(item).All(w => EarlierWithdrawals.EffectOf(item, r.Row, w) is ReleaseEffect.OfAnother)
+                )
+                .Select(item => new Fault(Member(r.Row), Words(r.Row, item)))
+                .Take(1)
+        );
 
     /// <summary>Quarantined by a row of this record, whoever withdrew it: the release ends the quarantine.</summary>
-    private static bool IsOfQuarantine(RowCase<Release> release, ItemCase item) => release.Row.Document is null
-        && release.Context.Disposals.Any(d => item.ItemId is not null && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal) && d.Row.Action is DisposalAction.Quarantined
-            && d.Row.On <= release.Row.On && (release.Row.WithdrawnOn is null || release.Row.WithdrawnOn == d.Row.On));
+    private static bool IsOfQuarantine(RowCase<Release> release, ItemCase item) =>
+        release.Row.Document is null
+        && release.Context.Disposals.Any(d =>
+            item.ItemId is not null
+            && string.Equals(d.ItemId, item.ItemId, StringComparison.Ordinal)
+            && d.Row.Action is DisposalAction.Quarantined
+            && d.Row.On <= release.Row.On
+            && (release.Row.WithdrawnOn is null || release.Row.WithdrawnOn == d.Row.On)
+        );
 
-    private static string Member(Release release) => release switch { { Document: not null } => "/document", { WithdrawnOn: not null } => "/withdrawnOn", _ => "" };
+    private static string Member(Release release) =>
+        release switch
+        {
+            { Document: not null } => "/document",
+            { WithdrawnOn: not null } => "/withdrawnOn",
+            _ => "",
+        };
 
     private static string Words(Release release, ItemCase item)
     {
-        var known = EarlierWithdrawals.Of(item).Select(w => w.Document is null ? Say.Day(w.On) : $"{w.Document} of {Say.Day(w.On)}").Distinct(StringComparer.Ordinal).ToList();
+        var known = EarlierWithdrawals
+            .Of(item)
+            .Select(w => w.Document is null ? Say.Day(w.On) : $"{w.Document} of {Say.Day(w.On)}")
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
         var which = known.Count == 0 ? "no withdrawal of the item is known" : $"known of the item: {string.Join(", ", known.Take(3))}";
         return release switch
         {

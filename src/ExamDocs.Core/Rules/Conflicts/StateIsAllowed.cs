@@ -6,13 +6,30 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class StateIsAllowed : Rule<ExaminationCase>
 {
-    public StateIsAllowed() : base(new RuleInfo("CON016", Severity.Error, "Every answer is one that its criterion allows",
-        "A question that must be answered cannot be called not applicable, and a hard reject criterion cannot be called normal wear.",
-        "Type an answer that the criterion allows; in doubt type doubt.", "criteria catalogue")) =>
-        Each(e => e.Observations.Where(o => IsRefused(o.Observation, o.Criterion)).Select(o => new Fault(
-            $"{o.Path[e.Path.Length..]}/state",
-            o.Observation.StateAsTyped is { } typed ? $"'{typed}' is not an answer that {o.Observation.Criterion} allows" : $"{o.Observation.Criterion ?? "a criterion"} has no answer",
-            o.Criterion is null ? $"Allowed: {string.Join(", ", Words.States.All)}." : $"Allowed: {string.Join(", ", Words.States.All.Where(w => o.Criterion.Allows(Words.States.Find(w)!.Value)))}.")));
+    public StateIsAllowed()
+        : base(
+            new RuleInfo(
+                "CON016",
+                Severity.Error,
+                "Every answer is one that its criterion allows",
+                "A question that must be answered cannot be called not applicable, and a hard reject criterion cannot be "
+                    + "called normal wear.",
+                "Type an answer that the criterion allows; in doubt type doubt.",
+                "criteria catalogue"
+            )
+        ) =>
+        Each(e =>
+            e.Observations.Where(o => IsRefused(o.Observation, o.Criterion))
+                .Select(o => new Fault(
+                    $"{o.Path[e.Path.Length..]}/state",
+                    o.Observation.StateAsTyped is { } typed
+                        ? $"'{typed}' is not an answer that {o.Observation.Criterion} allows"
+                        : $"{o.Observation.Criterion ?? "a criterion"} has no answer",
+                    o.Criterion is null
+                        ? $"Allowed: {string.Join(", ", Words.States.All)}."
+                        : $"Allowed: {string.Join(", ", Words.States.All.Where(w => o.Criterion.Allows(Words.States.Find(w)!.Value)))}."
+                ))
+        );
 
     /// <summary>A word that is no state at all is told here too: only here are the words known that this criterion allows.</summary>
     private static bool IsRefused(Observation observation, Criteria.Criterion? criterion) =>

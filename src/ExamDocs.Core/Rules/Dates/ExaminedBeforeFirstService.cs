@@ -8,14 +8,32 @@ namespace ExamDocs.Core.Rules.Dates;
 
 public sealed class ExaminedBeforeFirstService : RegimeRule
 {
-    public ExaminedBeforeFirstService() : base(new RuleInfo("DAT016", Severity.Warning, "It entered service with a recent declaration or an examination",
-        "New kit may enter service unexamined only with a declaration of conformity made not more than 12 months before.",
-        "Record the declaration's date, or the evidence of the examination before first use.", "SI 1998/2307 reg 9(1) (read in SR 1999/304 reg 9)"))
+    public ExaminedBeforeFirstService()
+        : base(
+            new RuleInfo(
+                "DAT016",
+                Severity.Warning,
+                "It entered service with a recent declaration or an examination",
+                "New kit may enter service unexamined only with a declaration of conformity made not more than 12 months before.",
+                "Record the declaration's date, or the evidence of the examination before first use.",
+                "SI 1998/2307 reg 9(1) (read in SR 1999/304 reg 9)"
+            )
+        )
     {
-        Forbid(e => e.Item is { } item && IsUnexamined(item, e) && TooOld(item.Item), "/firstUsed",
-            e => $"first used on {e.Item!.Item.FirstUsed} more than {Months} months after the declaration of conformity, with no examination before that recorded");
-        Forbid(e => e.Item is { } item && IsUnexamined(item, e) && item.Item.Declaration?.On > item.Item.FirstUsed?.Latest, "/firstUsed",
-            e => $"first used on {e.Item!.Item.FirstUsed} before the declaration of conformity was made, with no examination before that recorded");
+        Forbid(
+            e => e.Item is { } item && IsUnexamined(item, e) && TooOld(item.Item),
+            "/firstUsed",
+            e =>
+                $"first used on {e.Item!.Item.FirstUsed} more than {Months} months after the declaration of conformity, with "
+                + "no examination before that recorded"
+        );
+        Forbid(
+            e => e.Item is { } item && IsUnexamined(item, e) && item.Item.Declaration?.On > item.Item.FirstUsed?.Latest,
+            "/firstUsed",
+            e =>
+                $"first used on {e.Item!.Item.FirstUsed} before the declaration of conformity was made, with no examination "
+                + "before that recorded"
+        );
     }
 
     private static string Months => FirstService.DeclarationMonths.ToString(CultureInfo.InvariantCulture);
@@ -24,10 +42,12 @@ public sealed class ExaminedBeforeFirstService : RegimeRule
     protected override string PathOf(ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
 
     /// <summary>Counted from the first day that the first use can mean, so that nobody is warned of what may not be so.</summary>
-    private static bool TooOld(Item item) => item is { Declaration.On: { } declared, FirstUsed: { } first }
+    private static bool TooOld(Item item) =>
+        item is { Declaration.On: { } declared, FirstUsed: { } first }
         && first.Earliest > CorrespondingDate.AddMonths(declared, FirstService.DeclarationMonths);
 
-    private static bool IsUnexamined(ItemCase item, ExaminationCase e) => item.Item.TransferEvidence is null
+    private static bool IsUnexamined(ItemCase item, ExaminationCase e) =>
+        item.Item.TransferEvidence is null
         && !(item.LastExamined?.Earliest <= item.Item.FirstUsed?.Latest)
         && e.Examination.Basis is not (Basis.FirstUse or Basis.Installation);
 }

@@ -7,10 +7,17 @@ namespace ExamDocs.Core.Rules.Dates;
 
 public sealed class ExaminedInTime : ExaminationRule
 {
-    public ExaminedInTime() : base(new RuleInfo("DAT011", Severity.Warning, "It was examined before the last interval ran out",
-        "Kit used after its due date was used unexamined; the owner should know.",
-        "Nothing to type: tell the owner, and examine what happened to the item in the meantime.", "SI 1998/2307 reg 9(3)(a)")) =>
-        Forbid(e => e.On > Due(e), "", e => $"overdue when examined: it was due by {Say.Day(Due(e)!.Value)}");
+    public ExaminedInTime()
+        : base(
+            new RuleInfo(
+                "DAT011",
+                Severity.Warning,
+                "It was examined before the last interval ran out",
+                "Kit used after its due date was used unexamined; the owner should know.",
+                "Nothing to type: tell the owner, and examine what happened to the item in the meantime.",
+                "SI 1998/2307 reg 9(3)(a)"
+            )
+        ) => Forbid(e => e.On > Due(e), "", e => $"overdue when examined: it was due by {Say.Day(Due(e)!.Value)}");
 
     /// <summary>Counted from the last day that the earlier date can mean, so that nobody is called late who may not be.</summary>
     private static LocalDate? Due(ExaminationCase e) =>

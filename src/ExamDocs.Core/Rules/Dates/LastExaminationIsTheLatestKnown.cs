@@ -6,11 +6,22 @@ namespace ExamDocs.Core.Rules.Dates;
 
 public sealed class LastExaminationIsTheLatestKnown : Rule<ItemCase>
 {
-    public LastExaminationIsTheLatestKnown() : base(new RuleInfo("DAT017", Severity.Warning, "The last examination recorded is the latest that the register knows",
-        "The report gives the date, the next examination is reckoned from it, and what the later one found is easily overlooked.",
-        "Read what the later examination found, and type its date.", "SI 1998/2307 Schedule 1 para 4")) =>
-        Each(i => i.Deciding.Count == 0 || Latest(i) is not { } latest || i.LastExamined?.Latest >= latest.On ? []
-            : [new Fault("/lastExamined", Words(i, latest))]);
+    public LastExaminationIsTheLatestKnown()
+        : base(
+            new RuleInfo(
+                "DAT017",
+                Severity.Warning,
+                "The last examination recorded is the latest that the register knows",
+                "The report gives the date, the next examination is reckoned from it, and what the later one found is easily overlooked.",
+                "Read what the later examination found, and type its date.",
+                "SI 1998/2307 Schedule 1 para 4"
+            )
+        ) =>
+        Each(i =>
+            i.Deciding.Count == 0 || Latest(i) is not { } latest || i.LastExamined?.Latest >= latest.On
+                ? []
+                : [new Fault("/lastExamined", Words(i, latest))]
+        );
 
     private static EarlierExamination? Latest(ItemCase item) => item.Before.LastOrDefault(e => e.Stored is not null);
 

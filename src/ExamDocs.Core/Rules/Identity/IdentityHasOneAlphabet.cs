@@ -6,19 +6,37 @@ namespace ExamDocs.Core.Rules.Identity;
 
 public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
 {
-    public IdentityHasOneAlphabet() : base(new RuleInfo("IDN007", Severity.Error, "An identity mixes no alphabets and is in none that looks like another",
-        "A Cyrillic А and a Latin A look the same on paper and are two different numbers to a search.",
-        "Type the identity again on one keyboard layout.", "Unicode Technical Standard 39 (mixed scripts)")) =>
-        Each(i => Identities(i).Where(x => x.Text is not null).Select(x =>
-            IsMixed(x.Text!) ? new Fault(x.Member, $"'{x.Text}' mixes letters of two alphabets")
-            : IsDisguised(x.Text!) ? new Fault(x.Member, $"'{x.Text}' is made of Greek or Cyrillic letters that all look like Latin ones")
-            : null).OfType<Fault>());
+    public IdentityHasOneAlphabet()
+        : base(
+            new RuleInfo(
+                "IDN007",
+                Severity.Error,
+                "An identity mixes no alphabets and is in none that looks like another",
+                "A Cyrillic А and a Latin A look the same on paper and are two different numbers to a search.",
+                "Type the identity again on one keyboard layout.",
+                "Unicode Technical Standard 39 (mixed scripts)"
+            )
+        ) =>
+        Each(i =>
+            Identities(i)
+                .Where(x => x.Text is not null)
+                .Select(x =>
+                    IsMixed(x.Text!) ? new Fault(x.Member, $"'{x.Text}' mixes letters of two alphabets")
+                    : IsDisguised(x.Text!)
+                        ? new Fault(x.Member, $"'{x.Text}' is made of Greek or Cyrillic letters that all look like Latin ones")
+                    : null
+                )
+                .OfType<Fault>()
+        );
 
     private static IEnumerable<(string Member, string? Text)> Identities(ItemCase i) =>
-    [
-        ("/id", i.Item.Id), ("/serial", i.Item.Serial), ("/ownersMark", i.Item.OwnersMark),
-        ("/partNumber", i.Item.PartNumber), ("/fittedTo", i.Item.FittedTo),
-    ];
+        [
+            ("/id", i.Item.Id),
+            ("/serial", i.Item.Serial),
+            ("/ownersMark", i.Item.OwnersMark),
+            ("/partNumber", i.Item.PartNumber),
+            ("/fittedTo", i.Item.FittedTo),
+        ];
 
     private static bool IsMixed(string text) => text.EnumerateRunes().Where(Rune.IsLetter).Select(Alphabet).Distinct().Skip(1).Any();
 
@@ -32,11 +50,12 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
     private static readonly HashSet<char> LookLatin = [.. "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧοАВЕЅІЈКМНОРСТУХаеорсухѕіј"];
 
     /// <summary>Latin, Greek and Cyrillic letters are the ones mistaken for each other; every other letter is of a third kind.</summary>
-    private static char Alphabet(Rune rune) => rune.Value switch
-    {
-        < 0x0250 or >= 0x1E00 and < 0x1F00 => 'L',
-        >= 0x0370 and < 0x0400 or >= 0x1F00 and < 0x2000 => 'G',
-        >= 0x0400 and < 0x0530 => 'C',
-        _ => 'O',
-    };
+    private static char Alphabet(Rune rune) =>
+        rune.Value switch
+        {
+            < 0x0250 or >= 0x1E00 and < 0x1F00 => 'L',
+            >= 0x0370 and < 0x0400 or >= 0x1F00 and < 0x2000 => 'G',
+            >= 0x0400 and < 0x0530 => 'C',
+            _ => 'O',
+        };
 }

@@ -6,11 +6,18 @@ namespace ExamDocs.Core.Rules.Identity;
 
 public sealed class ItemWasPresented : Rule<ItemCase>
 {
-    public ItemWasPresented() : base(new RuleInfo("IDN006", Severity.Warning, "Every item of the record was examined",
-        "An item on the list that nobody has looked at is not covered by the report.",
-        "Examine it, or leave it out of the record; until then it is undetermined.", "SI 1998/2307 reg 9(3)")) =>
-        Forbid(i => i.Deciding.Count == 0, "", i => $"it was not examined at this visit{Why(i.Item.Status)}");
+    public ItemWasPresented()
+        : base(
+            new RuleInfo(
+                "IDN006",
+                Severity.Warning,
+                "Every item of the record was examined",
+                "An item on the list that nobody has looked at is not covered by the report.",
+                "Examine it, or leave it out of the record; until then it is undetermined.",
+                "SI 1998/2307 reg 9(3)"
+            )
+        ) => Forbid(i => i.Deciding.Count == 0, "", i => $"it was not examined at this visit{Why(i.Item.Status)}");
 
-    private static string Why(ItemStatus? status) => status is null or ItemStatus.InUse or ItemStatus.Stored
-        ? "" : $" ({Words.Statuses.WordFor(status.Value)})";
+    private static string Why(ItemStatus? status) =>
+        status is null or ItemStatus.InUse or ItemStatus.Stored ? "" : $" ({Words.Statuses.WordFor(status.Value)})";
 }

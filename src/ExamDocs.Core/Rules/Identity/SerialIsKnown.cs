@@ -5,8 +5,20 @@ namespace ExamDocs.Core.Rules.Identity;
 
 public sealed class SerialIsKnown : Rule<ItemCase>
 {
-    public SerialIsKnown() : base(new RuleInfo("IDN004", Severity.Warning, "The maker's serial number is known",
-        "An item traced by the owner's mark alone cannot be found in a maker's safety notice.",
-        "Type the serial number if it can still be read.", "common practice, no source")) =>
-        Forbid(i => i.Item is { Serial: null, OwnersMark: not null }, "/serial", i => $"it bears no serial number and is traced by the owner's mark {i.Item.OwnersMark}");
+    public SerialIsKnown()
+        : base(
+            new RuleInfo(
+                "IDN004",
+                Severity.Warning,
+                "The maker's serial number is known",
+                "An item traced by the owner's mark alone cannot be found in a maker's safety notice.",
+                "Type the serial number if it can still be read.",
+                "common practice, no source"
+            )
+        ) =>
+        Forbid(
+            i => i.Item is { Serial: null, OwnersMark: not null },
+            "/serial",
+            i => $"it bears no serial number and is traced by the owner's mark {i.Item.OwnersMark}"
+        );
 }

@@ -9,12 +9,23 @@ public sealed class SerialIsUnique : Rule<VisitCase>
 {
     private const int Named = 20;
 
-    public SerialIsUnique() : base(new RuleInfo("IDN002", Severity.Warning, "No two items of one maker and model share a serial number",
-        "A shared number may be a batch number, or one item written down twice.",
-        "Check the marking; where it is a batch number, mark the items yourself and record that mark.", "common practice, no source")) =>
-        Each(v => v.Context.Items.Where(i => i.Item.Serial is not null)
-            .GroupBy(i => (FirmName.Fold(i.Item.Maker), Key(i.Item.Model), Key(i.Item.Serial))).Where(g => g.Key.Item3 is not "" && g.Skip(1).Any())
-            .SelectMany(Shared));
+    public SerialIsUnique()
+        : base(
+            new RuleInfo(
+                "IDN002",
+                Severity.Warning,
+                "No two items of one maker and model share a serial number",
+                "A shared number may be a batch number, or one item written down twice.",
+                "Check the marking; where it is a batch number, mark the items yourself and record that mark.",
+                "common practice, no source"
+            )
+        ) =>
+        Each(v =>
+            v.Context.Items.Where(i => i.Item.Serial is not null)
+                .GroupBy(i => (FirmName.Fold(i.Item.Maker), Key(i.Item.Model), Key(i.Item.Serial)))
+                .Where(g => g.Key.Item3 is not "" && g.Skip(1).Any())
+                .SelectMany(Shared)
+        );
 
     private static string Key(string? text) => Folded.Keys(text) is { Count: > 0 } keys ? keys[0] : "";
 
@@ -28,7 +39,9 @@ public sealed class SerialIsUnique : Rule<VisitCase>
     private static string Sharing(IEnumerable<ItemCase> items)
     {
         var ids = items.Select(o => o.Item.Id).ToList();
-        return ids.Count <= Named ? string.Join(", ", ids) : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more");
+        return ids.Count <= Named
+            ? string.Join(", ", ids)
+            : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more");
     }
 
     /// <summary>The faults carry whole pointers: items are looked at together.</summary>

@@ -7,13 +7,25 @@ namespace ExamDocs.Core.Rules.Measurement;
 /// <summary>A mean outside the limit is W7's; this speaks of those inside it and not clear of it.</summary>
 public sealed class MeanIsClearOfLimit : ExaminationRule
 {
-    public MeanIsClearOfLimit() : base(new RuleInfo("MEA005", Severity.Warning, "Every mean diameter is clear of the maker's limit by its uncertainty",
-        "A mean just inside the limit may be outside it by a better measurement.",
-        "Measure the place again, more often or with a finer calliper; where it stays close, enter a doubt.", "JCGM 100:2008 4.2.3, 4.2.4, F.2.2.1, G.4 (expanded uncertainty, 95 %)")) =>
-        Each(e => MeasuredNow.Of(e) is { Profile: { Band: { } band } profile }
-            ? profile.Stations.Where(s => s.IsTooCloseToCall).Select(s => new Fault(MeasuredNow.Member(s), Words(s, band)))
-            : []);
+    public MeanIsClearOfLimit()
+        : base(
+            new RuleInfo(
+                "MEA005",
+                Severity.Warning,
+                "Every mean diameter is clear of the maker's limit by its uncertainty",
+                "A mean just inside the limit may be outside it by a better measurement.",
+                "Measure the place again, more often or with a finer calliper; where it stays close, enter a doubt.",
+                "JCGM 100:2008 4.2.3, 4.2.4, F.2.2.1, G.4 (expanded uncertainty, 95 %)"
+            )
+        ) =>
+        Each(e =>
+            MeasuredNow.Of(e) is { Profile: { Band: { } band } profile }
+                ? profile.Stations.Where(s => s.IsTooCloseToCall).Select(s => new Fault(MeasuredNow.Member(s), Words(s, band)))
+                : []
+        );
 
     private static string Words(ProfileStation station, DiameterBand band) =>
-        $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Uncertainty(station.Uncertainty!)} {StationPlace.Of(station.PositionMm)} is too close to call against the maker's {Say.Number(band.Least)} to {Say.Number(band.Most)} mm: measure again, or enter a doubt";
+        $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Uncertainty(station.Uncertainty!)} "
+        + $"{StationPlace.Of(station.PositionMm)} is too close to call against the maker's {Say.Number(band.Least)} to "
+        + $"{Say.Number(band.Most)} mm: measure again, or enter a doubt";
 }

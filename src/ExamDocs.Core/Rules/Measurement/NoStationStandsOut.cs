@@ -8,22 +8,40 @@ namespace ExamDocs.Core.Rules.Measurement;
 /// <summary>Compares the rope with itself, whether or not the maker gives a tolerance; it knows no limit.</summary>
 public sealed class NoStationStandsOut : ExaminationRule
 {
-    public NoStationStandsOut() : base(new RuleInfo("MEA006", Severity.Warning, "No part of the rope is thinner or thicker than the rest of it",
-        "A short thin or thick length tells of damage underneath, even where every mean is inside the maker's tolerance.",
-        "Feel and look at the place again, bend the rope there, and measure it again.", "Iglewicz and Hoaglin 1993 (modified z above 3.5); runs: common practice, no source")) =>
-        Each(e => MeasuredNow.Of(e) is { } measured ? Faults(measured.Profile) : []);
+    public NoStationStandsOut()
+        : base(
+            new RuleInfo(
+                "MEA006",
+                Severity.Warning,
+                "No part of the rope is thinner or thicker than the rest of it",
+                "A short thin or thick length tells of damage underneath, even where every mean is inside the maker's tolerance.",
+                "Feel and look at the place again, bend the rope there, and measure it again.",
+                "Iglewicz and Hoaglin 1993 (modified z above 3.5); runs: common practice, no source"
+            )
+        ) => Each(e => MeasuredNow.Of(e) is { } measured ? Faults(measured.Profile) : []);
 
     private static IEnumerable<Fault> Faults(MeasuredProfile profile)
     {
         foreach (var station in profile.Stations.Where(s => s.StandsOut))
         {
-            yield return new Fault(MeasuredNow.Member(station),
-                $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Of(station.PositionMm)} stands out from the median {StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again {StationPlace.Of(station.PositionMm)}");
+            yield return new Fault(
+                MeasuredNow.Member(station),
+                $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Of(station.PositionMm)} stands out "
+                    + $"from the median {StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again "
+                    + $"{StationPlace.Of(station.PositionMm)}"
+            );
         }
         if (profile.LongestRun is { } run && !profile.InOrder.Where(run.Holds).All(s => s.StandsOut))
         {
-            yield return new Fault("/diameters", string.Create(CultureInfo.InvariantCulture,
-                $"{run.Stations} neighbouring stations are {(run.IsThinner ? "thinner" : "thicker")} than the median {StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again from {Say.Number(run.FromMm)} to {Say.Number(run.ToMm)} mm"));
+            yield return new Fault(
+                "/diameters",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{run.Stations} neighbouring stations are {(run.IsThinner ? "thinner" : "thicker")} than the median "
+                        + $"{StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again from {Say.Number(run.FromMm)} to "
+                        + $"{Say.Number(run.ToMm)} mm"
+                )
+            );
         }
     }
 }

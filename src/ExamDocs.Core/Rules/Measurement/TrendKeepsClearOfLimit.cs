@@ -8,12 +8,22 @@ namespace ExamDocs.Core.Rules.Measurement;
 /// <summary>Warns where the trend would reach the maker's limit while the item is still meant to serve.</summary>
 public sealed class TrendKeepsClearOfLimit : ExaminationRule
 {
-    public TrendKeepsClearOfLimit() : base(new RuleInfo("MEA007", Severity.Warning, "The diameter does not head for the maker's limit within the time of service",
-        "Wear that goes on as it has gone reaches the limit on a day that can be reckoned ahead.",
-        "Weigh the time proposed; where you agree, enter the defect with the time by which it could become a danger.", "Sen 1968 (Theil-Sen); least squares with a 95 % prediction band; the maker's limit")) =>
-        Each(e => MeasuredNow.Of(e) is { Trend.Governing: { } governing } && Bites(e.Item!, governing.Reaches!.Value)
-            ? [new Fault("/diameters", $"{TrendSentences.Projected(governing)}; it binds only when entered among the defects")]
-            : []);
+    public TrendKeepsClearOfLimit()
+        : base(
+            new RuleInfo(
+                "MEA007",
+                Severity.Warning,
+                "The diameter does not head for the maker's limit within the time of service",
+                "Wear that goes on as it has gone reaches the limit on a day that can be reckoned ahead.",
+                "Weigh the time proposed; where you agree, enter the defect with the time by which it could become a danger.",
+                "Sen 1968 (Theil-Sen); least squares with a 95 % prediction band; the maker's limit"
+            )
+        ) =>
+        Each(e =>
+            MeasuredNow.Of(e) is { Trend.Governing: { } governing } && Bites(e.Item!, governing.Reaches!.Value)
+                ? [new Fault("/diameters", $"{TrendSentences.Projected(governing)}; it binds only when entered among the defects")]
+                : []
+        );
 
     /// <summary>By the end of service or the next examination, whichever is later; where neither is known, ever.</summary>
     private static bool Bites(ItemCase item, LocalDate reaches)

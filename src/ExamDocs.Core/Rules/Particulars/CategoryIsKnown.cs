@@ -6,11 +6,29 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class CategoryIsKnown : Rule<ItemCase>
 {
-    public CategoryIsKnown() : base(new RuleInfo("PAR028", Severity.Error, "The category is one of the catalogue's",
-        "The category says what must be examined.",
-        Hint(KnownRules.BuiltIn), "criteria catalogue")) =>
-        Each(i => i.Item.Category is { } typed && i.Category is null
-            ? [new Fault("/category", $"'{typed}' is not a category that is known", Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules))] : []);
+    public CategoryIsKnown()
+        : base(
+            new RuleInfo(
+                "PAR028",
+                Severity.Error,
+                "The category is one of the catalogue's",
+                "The category says what must be examined.",
+                Hint(KnownRules.BuiltIn),
+                "criteria catalogue"
+            )
+        ) =>
+        Each(i =>
+            i.Item.Category is { } typed && i.Category is null
+                ?
+                [
+                    new Fault(
+                        "/category",
+                        $"'{typed}' is not a category that is known",
+                        Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules)
+                    ),
+                ]
+                : []
+        );
 
     /// <summary>The ids, with those that the user added.</summary>
     internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Categories.Select(c => c.Id))}.";

@@ -4,8 +4,15 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class DateExaminedIsStated : ExaminationRule
 {
-    public DateExaminedIsStated() : base(new RuleInfo("PAR013", Severity.Error, "The date of the examination is stated",
-        "Every limit and the next due date are counted from it.",
-        "Type the date examined, for the visit or for the examination itself.", "SI 1998/2307 Schedule 1 para 8(f) (from memory)")) =>
-        Forbid(e => e.On is null, "/examinedOn", _ => "the date of the examination is missing or cannot be read");
+    public DateExaminedIsStated()
+        : base(
+            new RuleInfo(
+                "PAR013",
+                Severity.Error,
+                "The date of the examination is stated",
+                "Every limit and the next due date are counted from it.",
+                "Type the date examined, for the visit or for the examination itself.",
+                "SI 1998/2307 Schedule 1 para 8(f) (from memory)"
+            )
+        ) => Forbid(e => e.On is null, "/examinedOn", _ => "the date of the examination is missing or cannot be read");
 }

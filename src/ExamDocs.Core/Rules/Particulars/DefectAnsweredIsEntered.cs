@@ -5,12 +5,26 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class DefectAnsweredIsEntered : RegimeRule
 {
-    public DefectAnsweredIsEntered() : base(new RuleInfo("PAR032", Severity.Error, "Whatever is answered with defect is entered as a defect",
-        "The report names the part, describes the defect, says whether it is a danger and what must be done; an answer alone says none of it.",
-        "Add the defect with its part, description, danger and remedy; the item is withdrawn, told and labelled in any case.",
-        "SI 1998/2307 Schedule 1 para 8(a) to (c)")) =>
-        Each(e => e.Observations
-            .Where(o => o.Observation is { State: ObservedState.Defect, Criterion: not null }
-                && !e.Examination.Defects.Any(d => string.Equals(d.Criterion, o.Observation.Criterion, StringComparison.Ordinal)))
-            .Select(o => new Fault($"{o.Path[e.Path.Length..]}/state", $"{o.Observation.Criterion} is answered with defect, and no defect is entered for it")));
+    public DefectAnsweredIsEntered()
+        : base(
+            new RuleInfo(
+                "PAR032",
+                Severity.Error,
+                "Whatever is answered with defect is entered as a defect",
+                "The report names the part, describes the defect, says whether it is a danger and what must be done; an "
+                    + "answer alone says none of it.",
+                "Add the defect with its part, description, danger and remedy; the item is withdrawn, told and labelled in any case.",
+                "SI 1998/2307 Schedule 1 para 8(a) to (c)"
+            )
+        ) =>
+        Each(e =>
+            e.Observations.Where(o =>
+                    o.Observation is { State: ObservedState.Defect, Criterion: not null }
+                    && !e.Examination.Defects.Any(d => string.Equals(d.Criterion, o.Observation.Criterion, StringComparison.Ordinal))
+                )
+                .Select(o => new Fault(
+                    $"{o.Path[e.Path.Length..]}/state",
+                    $"{o.Observation.Criterion} is answered with defect, and no defect is entered for it"
+                ))
+        );
 }

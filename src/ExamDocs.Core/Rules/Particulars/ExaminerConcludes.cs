@@ -4,9 +4,17 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class ExaminerConcludes : ExaminationRule
 {
-    public ExaminerConcludes() : base(new RuleInfo("PAR018", Severity.Error, "The examiner is named and concludes",
-        "The rules weigh what was recorded; whether the item would be safe is the competent person's own word.",
-        "Name the examiner, and type fit or withdraw as the conclusion.", "SI 1998/2307 Schedule 1 para 7(b)"))
+    public ExaminerConcludes()
+        : base(
+            new RuleInfo(
+                "PAR018",
+                Severity.Error,
+                "The examiner is named and concludes",
+                "The rules weigh what was recorded; whether the item would be safe is the competent person's own word.",
+                "Name the examiner, and type fit or withdraw as the conclusion.",
+                "SI 1998/2307 Schedule 1 para 7(b)"
+            )
+        )
     {
         Require(e => e.Examination.Item, "/item", "the examination does not say which item it is of");
         Require(e => e.Examination.Examiner, "/examiner", "the examiner is not named");

@@ -4,11 +4,22 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class LoadIsMarked : RegimeRule
 {
-    public LoadIsMarked() : base(new RuleInfo("PAR006", Severity.Warning, "The load is marked on the item",
-        "A load that stands only in a document is easily forgotten in use.",
-        "Mark the load on the item, or keep it with the document named as its basis.", "SI 1998/2307 Schedule 1 para 5")) =>
-        Forbid(e => e.Item is { Item.SafeWorkingLoad: { NotMarked: true, Basis: not null } }, "/safeWorkingLoad",
-            e => $"no safe working load is marked on the item (basis: {e.Item!.Item.SafeWorkingLoad!.Basis})");
+    public LoadIsMarked()
+        : base(
+            new RuleInfo(
+                "PAR006",
+                Severity.Warning,
+                "The load is marked on the item",
+                "A load that stands only in a document is easily forgotten in use.",
+                "Mark the load on the item, or keep it with the document named as its basis.",
+                "SI 1998/2307 Schedule 1 para 5"
+            )
+        ) =>
+        Forbid(
+            e => e.Item is { Item.SafeWorkingLoad: { NotMarked: true, Basis: not null } },
+            "/safeWorkingLoad",
+            e => $"no safe working load is marked on the item (basis: {e.Item!.Item.SafeWorkingLoad!.Basis})"
+        );
 
     /// <summary>The fault stands at the item, where the value is typed.</summary>
     protected override string PathOf(Cases.ExaminationCase subject) => subject.Item?.Path ?? subject.Path;

@@ -10,12 +10,30 @@ public sealed class OwnIntervalIsNotLong : ExaminationRule
 {
     private const int LongestBuiltIn = 12;
 
-    public OwnIntervalIsNotLong() : base(new RuleInfo("PAR040", Severity.Warning, "A regime of the user's own gives kit that lifts or holds persons 12 months at most",
-        "No law or standard that the program knows lets such kit go longer; a longer interval may be a slip in the user's own file.",
-        "Look the interval up in the law that the regime is for, and correct the file; or let the examiner set an earlier date.",
-        "EN 365:2004 4.4 (unofficial copy)")) =>
-        Each(e => e.Item?.Item.Purpose is Purpose.Other ? [] : e.Regimes.Where(r => r.AddedFrom is not null && MonthsOf(r, e) > LongestBuiltIn)
-            .Select(r => new Fault("/regime", $"the regime {r.Id}, a regime of the user's own from {r.AddedFrom}, gives {Number(MonthsOf(r, e))} months to kit that lifts or holds persons", Item: e.ItemId)));
+    public OwnIntervalIsNotLong()
+        : base(
+            new RuleInfo(
+                "PAR040",
+                Severity.Warning,
+                "A regime of the user's own gives kit that lifts or holds persons 12 months at most",
+                "No law or standard that the program knows lets such kit go longer; a longer interval may be a slip in the "
+                    + "user's own file.",
+                "Look the interval up in the law that the regime is for, and correct the file; or let the examiner set an earlier date.",
+                "EN 365:2004 4.4 (unofficial copy)"
+            )
+        ) =>
+        Each(e =>
+            e.Item?.Item.Purpose is Purpose.Other
+                ? []
+                : e
+                    .Regimes.Where(r => r.AddedFrom is not null && MonthsOf(r, e) > LongestBuiltIn)
+                    .Select(r => new Fault(
+                        "/regime",
+                        $"the regime {r.Id}, a regime of the user's own from {r.AddedFrom}, gives {Number(MonthsOf(r, e))} "
+                            + "months to kit that lifts or holds persons",
+                        Item: e.ItemId
+                    ))
+        );
 
     /// <summary>By its table alone: a basis may shorten it this time and not the next.</summary>
     private static int MonthsOf(Regime regime, ExaminationCase e) => regime.MonthsFor(e.Item?.Item.Purpose, e.On);

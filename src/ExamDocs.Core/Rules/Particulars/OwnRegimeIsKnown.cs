@@ -5,12 +5,24 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class OwnRegimeIsKnown : ExaminationRule
 {
-    public OwnRegimeIsKnown() : base(new RuleInfo("PAR027", Severity.Error, "An examination's own regime is one that is known",
-        "The regime sets the interval, the particulars and whom to tell.",
-        Hint(KnownRules.BuiltIn), "record format examdocs/1")) =>
-        Each(e => e.Examination.Regime is { } typed && e.Regime is null
-            ? [new Fault("/regime", $"'{typed}' is not a regime that is known", Hint(e.Context.Rules))] : []);
+    public OwnRegimeIsKnown()
+        : base(
+            new RuleInfo(
+                "PAR027",
+                Severity.Error,
+                "An examination's own regime is one that is known",
+                "The regime sets the interval, the particulars and whom to tell.",
+                Hint(KnownRules.BuiltIn),
+                "record format examdocs/1"
+            )
+        ) =>
+        Each(e =>
+            e.Examination.Regime is { } typed && e.Regime is null
+                ? [new Fault("/regime", $"'{typed}' is not a regime that is known", Hint(e.Context.Rules))]
+                : []
+        );
 
     /// <summary>The ids, with those that the user added.</summary>
-    internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}; or leave it empty for the visit's.";
+    internal static string Hint(KnownRules rules) =>
+        $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}; or leave it empty for the visit's.";
 }

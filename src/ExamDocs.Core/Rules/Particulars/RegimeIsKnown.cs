@@ -6,12 +6,29 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class RegimeIsKnown : Rule<VisitCase>
 {
-    public RegimeIsKnown() : base(new RuleInfo("PAR026", Severity.Error, "The regime is one that is known",
-        "The regime sets the interval, the particulars and whom to tell.",
-        Hint(KnownRules.BuiltIn), "record format examdocs/1")) =>
-        Each(v => v.Context.Rules.FindRegime(v.Visit.Regime) is null
-            ? [new Fault("/regime", v.Visit.Regime is { } typed ? $"'{typed}' is not a regime that is known" : "the regime is missing", Hint(v.Context.Rules))]
-            : []);
+    public RegimeIsKnown()
+        : base(
+            new RuleInfo(
+                "PAR026",
+                Severity.Error,
+                "The regime is one that is known",
+                "The regime sets the interval, the particulars and whom to tell.",
+                Hint(KnownRules.BuiltIn),
+                "record format examdocs/1"
+            )
+        ) =>
+        Each(v =>
+            v.Context.Rules.FindRegime(v.Visit.Regime) is null
+                ?
+                [
+                    new Fault(
+                        "/regime",
+                        v.Visit.Regime is { } typed ? $"'{typed}' is not a regime that is known" : "the regime is missing",
+                        Hint(v.Context.Rules)
+                    ),
+                ]
+                : []
+        );
 
     /// <summary>The ids, with those that the user added.</summary>
     internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";

@@ -5,11 +5,17 @@ namespace ExamDocs.Core.Rules.Particulars;
 
 public sealed class SafeWorkingLoadIsStated : RegimeRule
 {
-    public SafeWorkingLoadIsStated() : base(new RuleInfo("PAR005", Severity.Error, "The safe working load is stated with its unit",
-        "Whoever uses the item must know what it may carry; the report states it, or that none is marked and why.",
-        "Type the load marked on the item, with its unit; where none is marked, say so and give the basis.",
-        "SI 1998/2307 Schedule 1 para 5")) =>
-        Each(e => e.Item is null ? [] : Faults(e.Item));
+    public SafeWorkingLoadIsStated()
+        : base(
+            new RuleInfo(
+                "PAR005",
+                Severity.Error,
+                "The safe working load is stated with its unit",
+                "Whoever uses the item must know what it may carry; the report states it, or that none is marked and why.",
+                "Type the load marked on the item, with its unit; where none is marked, say so and give the basis.",
+                "SI 1998/2307 Schedule 1 para 5"
+            )
+        ) => Each(e => e.Item is null ? [] : Faults(e.Item));
 
     /// <summary>The fault stands at the item, where the value is typed.</summary>
     protected override string PathOf(ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
@@ -24,6 +30,9 @@ public sealed class SafeWorkingLoadIsStated : RegimeRule
         else if (load is { NotMarked: false, Unit: null })
             yield return new("/safeWorkingLoad/unit", "the safe working load has no unit");
         else if (load is { NotMarked: true, Value: not null })
-            yield return new("/safeWorkingLoad/notMarked", "the safe working load is said to be not marked, and a value is given all the same");
+            yield return new(
+                "/safeWorkingLoad/notMarked",
+                "the safe working load is said to be not marked, and a value is given all the same"
+            );
     }
 }

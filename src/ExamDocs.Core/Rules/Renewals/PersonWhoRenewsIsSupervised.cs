@@ -6,8 +6,15 @@ namespace ExamDocs.Core.Rules.Renewals;
 
 public sealed class PersonWhoRenewsIsSupervised : Rule<RowCase<Renewal>>
 {
-    public PersonWhoRenewsIsSupervised() : base(new RuleInfo("REN004", Severity.Error, "A renewal is done under a named competent person",
-        "Whoever fits the part, someone competent must have looked over it and must be named.",
-        "Type the id of the person who supervised; one's own where a competent person did the work.", "common practice, no source")) =>
-        Require(r => r.Row.SupervisedBy, "/supervisedBy", "the renewal does not say under whose supervision it was done");
+    public PersonWhoRenewsIsSupervised()
+        : base(
+            new RuleInfo(
+                "REN004",
+                Severity.Error,
+                "A renewal is done under a named competent person",
+                "Whoever fits the part, someone competent must have looked over it and must be named.",
+                "Type the id of the person who supervised; one's own where a competent person did the work.",
+                "common practice, no source"
+            )
+        ) => Require(r => r.Row.SupervisedBy, "/supervisedBy", "the renewal does not say under whose supervision it was done");
 }

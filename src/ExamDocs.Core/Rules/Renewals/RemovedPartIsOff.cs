@@ -9,23 +9,49 @@ namespace ExamDocs.Core.Rules.Renewals;
 
 public sealed class RemovedPartIsOff : Rule<ItemCase>
 {
-    public RemovedPartIsOff() : base(new RuleInfo("REN005", Severity.Error, "A part that a renewal took off does not say that it is still fitted",
-        "A part that was taken off and still says so was put back, or was never off: its defects are the item's.",
-        "Clear fittedTo of the part where it is off; record the renewal that put it back where it is on.", "common practice, no source")) =>
-        Each(i => i.Item is { Id: { } part, FittedTo: { } whole } && TakenOffOn(i, part, whole) is { } day
-            ? Reached(i, whole).Select(item => new Fault("/fittedTo", $"{part} was taken off {whole} on {Say.Day(day)}, and its own row says that it is still fitted there", Item: item))
-            : []);
+    public RemovedPartIsOff()
+        : base(
+            new RuleInfo(
+                "REN005",
+                Severity.Error,
+                "A part that a renewal took off does not say that it is still fitted",
+                "A part that was taken off and still says so was put back, or was never off: its defects are the item's.",
+                "Clear fittedTo of the part where it is off; record the renewal that put it back where it is on.",
+                "common practice, no source"
+            )
+        ) =>
+        Each(i =>
+            i.Item is { Id: { } part, FittedTo: { } whole } && TakenOffOn(i, part, whole) is { } day
+                ? Reached(i, whole)
+                    .Select(item => new Fault(
+                        "/fittedTo",
+                        $"{part} was taken off {whole} on {Say.Day(day)}, and its own row says that it is still fitted there",
+                        Item: item
+                    ))
+                : []
+        );
 
     /// <summary>The part, and the item that it is or is not on.</summary>
-    private static IEnumerable<string?> Reached(ItemCase item, string whole) => item.Context.ItemsSpeltLike(whole).Select(w => w.ItemId).Prepend(item.ItemId).Distinct(StringComparer.Ordinal);
+    private static IEnumerable<string?> Reached(ItemCase item, string whole) =>
+        item.Context.ItemsSpeltLike(whole).Select(w => w.ItemId).Prepend(item.ItemId).Distinct(StringComparer.Ordinal);
 
     /// <summary>The day of the renewal that took it off, of this record or of another; null where a later one put it back.</summary>
     private static LocalDate? TakenOffOn(ItemCase item, string part, string whole)
     {
         var record = item.Context.Record;
         if (Assembly.IsRemoved(item.Context, part, whole))
-            return record.Renewals.Where(r => Folded.Same(r.RemovedPart, part) && Folded.Same(r.Item, whole)).Max(r => r.DoneOn) ?? record.Visit.ExaminedOn;
-        return record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole)) ? null
-            : item.Context.History.Fittings.Where(f => f.Word is FittingWord.TakenOff && string.Equals(f.Part, part, StringComparison.Ordinal) && Folded.Same(f.Whole, whole) && !(f.On > record.Visit.ExaminedOn)).Select(f => (LocalDate?)f.On).Max();
+            return record.Renewals.Where(r => Folded.Same(r.RemovedPart, part) && Folded.Same(r.Item, whole)).Max(r => r.DoneOn)
+                ?? record.Visit.ExaminedOn;
+        return record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole))
+            ? null
+            : item
+                .Context.History.Fittings.Where(f =>
+                    f.Word is FittingWord.TakenOff
+                    && string.Equals(f.Part, part, StringComparison.Ordinal)
+                    && Folded.Same(f.Whole, whole)
+                    && !(f.On > record.Visit.ExaminedOn)
+                )
+                .Select(f => (LocalDate?)f.On)
+                .Max();
     }
 }

@@ -6,14 +6,30 @@ namespace ExamDocs.Core.Rules.Renewals;
 
 public sealed class RenewalIsComplete : Rule<RowCase<Renewal>>
 {
-    public RenewalIsComplete() : base(new RuleInfo("REN001", Severity.Error, "A renewal says what was renewed, by whom and when",
-        "A new part changes the assembly: the record of who fitted what is all that anyone has afterwards.",
-        "Type the item, the part removed or fitted, who did it, and the day.", "common practice, no source"))
+    public RenewalIsComplete()
+        : base(
+            new RuleInfo(
+                "REN001",
+                Severity.Error,
+                "A renewal says what was renewed, by whom and when",
+                "A new part changes the assembly: the record of who fitted what is all that anyone has afterwards.",
+                "Type the item, the part removed or fitted, who did it, and the day.",
+                "common practice, no source"
+            )
+        )
     {
         Require(r => r.Row.Item, "/item", "the renewal does not say of which item");
         Require(r => r.Row.DoneBy, "/doneBy", "the renewal does not say by whom it was done");
         Forbid(r => r.Row.DoneOn is null, "/doneOn", _ => "the renewal has no date");
-        Forbid(r => r.Row is { RemovedPart: null, FittedPart: null }, "", _ => "the renewal names neither a part removed nor a part fitted");
-        Forbid(r => r.Row.FittedPart is not null && string.Equals(r.Row.FittedPart, r.Row.RemovedPart, StringComparison.Ordinal), "/fittedPart", _ => "the part removed and the part fitted are the same");
+        Forbid(
+            r => r.Row is { RemovedPart: null, FittedPart: null },
+            "",
+            _ => "the renewal names neither a part removed nor a part fitted"
+        );
+        Forbid(
+            r => r.Row.FittedPart is not null && string.Equals(r.Row.FittedPart, r.Row.RemovedPart, StringComparison.Ordinal),
+            "/fittedPart",
+            _ => "the part removed and the part fitted are the same"
+        );
     }
 }

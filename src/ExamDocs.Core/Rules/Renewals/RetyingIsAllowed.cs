@@ -6,11 +6,22 @@ namespace ExamDocs.Core.Rules.Renewals;
 
 public sealed class RetyingIsAllowed : Rule<RowCase<Renewal>>
 {
-    public RetyingIsAllowed() : base(new RuleInfo("REN011", Severity.Error, "A termination is re-tied only by whom its maker lets",
-        "A stopper that its maker alone may tie says nothing any more once somebody else has tied it.",
-        "Fit a part tied by its maker, or record what the maker's instructions say of re-tying and who re-tied it.",
-        "the maker's instructions recorded in the limits")) =>
-        Forbid(r => r.Row.RetiedBy is not null && Objection(r) is not null, "/retiedBy", r => $"re-tied by {r.Row.RetiedBy}, and {Objection(r)}");
+    public RetyingIsAllowed()
+        : base(
+            new RuleInfo(
+                "REN011",
+                Severity.Error,
+                "A termination is re-tied only by whom its maker lets",
+                "A stopper that its maker alone may tie says nothing any more once somebody else has tied it.",
+                "Fit a part tied by its maker, or record what the maker's instructions say of re-tying and who re-tied it.",
+                "the maker's instructions recorded in the limits"
+            )
+        ) =>
+        Forbid(
+            r => r.Row.RetiedBy is not null && Objection(r) is not null,
+            "/retiedBy",
+            r => $"re-tied by {r.Row.RetiedBy}, and {Objection(r)}"
+        );
 
     /// <summary>The part's own limits speak first, else those of the item it is fitted to; of several the strictest holds.</summary>
     private static string? Objection(RowCase<Renewal> renewal)
@@ -31,7 +42,8 @@ public sealed class RetyingIsAllowed : Rule<RowCase<Renewal>>
         [.. items.SelectMany(i => i.Limits.All).Select(l => l.Retying).OfType<Retying>()];
 
     private static bool IsCompetent(RowCase<Renewal> renewal) =>
-        Same(renewal.Row.RetiedBy, renewal.Row.SupervisedBy) || renewal.Context.Examinations.Any(e => Same(renewal.Row.RetiedBy, e.Examination.Examiner));
+        Same(renewal.Row.RetiedBy, renewal.Row.SupervisedBy)
+        || renewal.Context.Examinations.Any(e => Same(renewal.Row.RetiedBy, e.Examination.Examiner));
 
     private static bool Same(string? one, string? other) => string.Equals(one, other, StringComparison.Ordinal);
 }

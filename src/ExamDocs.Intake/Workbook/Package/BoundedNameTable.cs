@@ -23,11 +23,13 @@ internal sealed class BoundedNameTable : NameTable
 
     public override string Add(string key) => Get(key) ?? Counted(base.Add(key));
 
-    public override string Add(char[] key, int start, int len) => Letter(key, start, len) ?? Get(key, start, len) ?? Counted(base.Add(key, start, len));
+    public override string Add(char[] key, int start, int len) =>
+        Letter(key, start, len) ?? Get(key, start, len) ?? Counted(base.Add(key, start, len));
 
     private string? Letter(char[] key, int start, int len) => len == 1 && key[start] < _letters.Length ? _letters[key[start]] : null;
 
-    private string Counted(string name) => ++_count <= WorkbookLimits.Names
-        ? name
-        : throw new UnreadableWorkbookException("The workbook's parts use more different names than any workbook does.");
+    private string Counted(string name) =>
+        ++_count <= WorkbookLimits.Names
+            ? name
+            : throw new UnreadableWorkbookException("The workbook's parts use more different names than any workbook does.");
 }

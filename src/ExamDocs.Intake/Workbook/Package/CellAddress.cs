@@ -33,7 +33,9 @@ internal static class CellAddress
     public static (int Row, int Column)? Parse(string address)
     {
         var letters = address.AsSpan().IndexOfAnyExceptInRange('A', 'Z');
-        return letters > 0 && Column(address) is { } column
+        return
+            letters > 0
+            && Column(address) is { } column
             && int.TryParse(address.AsSpan(letters), NumberStyles.None, CultureInfo.InvariantCulture, out var row)
             && row is > 0 and <= WorkbookLimits.LastRow
             ? (row, column)

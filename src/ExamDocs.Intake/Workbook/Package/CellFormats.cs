@@ -12,9 +12,7 @@ internal sealed class CellFormats
     private readonly StruckStyles _struck = new();
     private (NumberFormat Format, bool IsStruck)[] _formats = [];
 
-    private CellFormats()
-    {
-    }
+    private CellFormats() { }
 
     /// <summary>Whether a conditional format of this index strikes out.</summary>
     public bool Strikes(string? conditional) => _struck.Strikes(Number(conditional));
@@ -45,13 +43,15 @@ internal sealed class CellFormats
     /// <summary>Whether a style draws a line through what it shows.</summary>
     public bool IsStruck(string? style) => At(style).IsStruck;
 
-    private (NumberFormat Format, bool IsStruck) At(string? style) => Number(style) is var index && index < _formats.Length ? _formats[index] : default;
+    private (NumberFormat Format, bool IsStruck) At(string? style) =>
+        Number(style) is var index && index < _formats.Length ? _formats[index] : default;
 
     private (NumberFormat, bool) Made(CellStyle style)
     {
         var format = _custom.TryGetValue(style.Format, out var custom) ? custom : NumberFormat.BuiltIn(style.Format);
         // Programs differ in whether a style that says it takes no font of its own takes that of the style it is named after.
-        var isStruck = _struck.Has(style.Font, style.Border)
+        var isStruck =
+            _struck.Has(style.Font, style.Border)
             || (style.Named < _named.Count && style.TakesFontOfNamed && _struck.Has(_named[style.Named].Font, _named[style.Named].Border));
         return (format, isStruck);
     }
@@ -68,9 +68,14 @@ internal sealed class CellFormats
             _struck.Look(reader, section);
     }
 
-    private static CellStyle Style(PartReader reader) => new(
-        Number(reader.Attribute("numFmtId")), Number(reader.Attribute("fontId")), Number(reader.Attribute("borderId")), Number(reader.Attribute("xfId")),
-        reader.Attribute("applyFont") is { } applies && !WorkbookDirectory.IsTrue(applies));
+    private static CellStyle Style(PartReader reader) =>
+        new(
+            Number(reader.Attribute("numFmtId")),
+            Number(reader.Attribute("fontId")),
+            Number(reader.Attribute("borderId")),
+            Number(reader.Attribute("xfId")),
+            reader.Attribute("applyFont") is { } applies && !WorkbookDirectory.IsTrue(applies)
+        );
 
     private static int Number(string? attribute) =>
         int.TryParse(attribute, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;

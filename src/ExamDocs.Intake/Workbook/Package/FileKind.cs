@@ -10,7 +10,8 @@ internal static class FileKind
 
     /// <summary>Whether the bytes begin as an archive, which a workbook is, or as an older Office file.</summary>
     /// <param name="first">Four at least, where the file has so many.</param>
-    public static bool IsPackage(ReadOnlySpan<byte> first) => first.StartsWith("PK\x03\x04"u8) || first.StartsWith(CompoundFile.AsSpan(0, 4));
+    public static bool IsPackage(ReadOnlySpan<byte> first) =>
+        first.StartsWith("PK\x03\x04"u8) || first.StartsWith(CompoundFile.AsSpan(0, 4));
 
     /// <summary>Why these bytes cannot be opened as a zip archive; null where they may be one.</summary>
     public static string? WhyNotZip(ReadOnlySpan<byte> file)

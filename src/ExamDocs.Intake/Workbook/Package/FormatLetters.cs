@@ -10,9 +10,7 @@ internal sealed class FormatLetters
 {
     private readonly HashSet<char> _letters = [];
 
-    private FormatLetters()
-    {
-    }
+    private FormatLetters() { }
 
     /// <summary>A bracket such as [h], which counts on past a day.</summary>
     public bool Elapsed { get; private set; }
@@ -23,7 +21,8 @@ internal sealed class FormatLetters
     public static FormatLetters In(string code)
     {
         var found = new FormatLetters();
-        var rest = found.Bare(code)
+        var rest = found
+            .Bare(code)
             .Replace("general", "", StringComparison.Ordinal)
             .Replace("am/pm", "h", StringComparison.Ordinal)
             .Replace("a/p", "h", StringComparison.Ordinal)
@@ -60,11 +59,13 @@ internal sealed class FormatLetters
         return bare.ToString();
     }
 
-    private static int EndOf(string code, int from, char closing) =>
-        code.IndexOf(closing, from) is >= 0 and var end ? end : code.Length;
+    private static int EndOf(string code, int from, char closing) => code.IndexOf(closing, from) is >= 0 and var end ? end : code.Length;
 
     private static bool IsElapsed(string bracket) =>
-        bracket.Length > 0 && (bracket.AsSpan().IndexOfAnyExcept('h', 'H') < 0
+        bracket.Length > 0
+        && (
+            bracket.AsSpan().IndexOfAnyExcept('h', 'H') < 0
             || bracket.AsSpan().IndexOfAnyExcept('m', 'M') < 0
-            || bracket.AsSpan().IndexOfAnyExcept('s', 'S') < 0);
+            || bracket.AsSpan().IndexOfAnyExcept('s', 'S') < 0
+        );
 }

@@ -8,17 +8,21 @@ internal static class GuardedXml
 {
     /// <param name="part">The part as its package opens it, guarded; it is closed with the reader.</param>
     /// <param name="keepAll">Comments and processing instructions too, for a faithful copy.</param>
-    public static XmlReader Open(Stream part, bool keepAll) => XmlReader.Create(part, new XmlReaderSettings
-    {
-        DtdProcessing = DtdProcessing.Prohibit,
-        XmlResolver = null,
-        NameTable = new BoundedNameTable(),
-        IgnoreComments = !keepAll,
-        IgnoreProcessingInstructions = !keepAll,
-        IgnoreWhitespace = false,
-        MaxCharactersInDocument = WorkbookLimits.PartBytes,
-        CloseInput = true,
-    });
+    public static XmlReader Open(Stream part, bool keepAll) =>
+        XmlReader.Create(
+            part,
+            new XmlReaderSettings
+            {
+                DtdProcessing = DtdProcessing.Prohibit,
+                XmlResolver = null,
+                NameTable = new BoundedNameTable(),
+                IgnoreComments = !keepAll,
+                IgnoreProcessingInstructions = !keepAll,
+                IgnoreWhitespace = false,
+                MaxCharactersInDocument = WorkbookLimits.PartBytes,
+                CloseInput = true,
+            }
+        );
 
     /// <summary>Steps to the next node.</summary>
     /// <returns>False at the end of the part.</returns>

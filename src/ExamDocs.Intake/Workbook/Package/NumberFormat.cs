@@ -27,15 +27,16 @@ internal readonly record struct NumberFormat(FormatKind Kind, byte Zeros = 0)
     /// Formats that the file format numbers instead of spelling out: ECMA-376 1st ed. Part 4, 3.8.30 (numFmt), the
     /// East Asian ones included.
     /// </summary>
-    public static NumberFormat BuiltIn(int id) => id switch
-    {
-        >= 14 and <= 17 or >= 27 and <= 31 or 36 or >= 50 and <= 54 or 57 or 58 => new(FormatKind.Date),
-        22 => new(FormatKind.DateAndTime),
-        >= 18 and <= 21 or 45 or 47 or >= 32 and <= 35 or 55 or 56 => new(FormatKind.Time),
-        46 => new(FormatKind.Duration),
-        9 or 10 => new(FormatKind.Percent),
-        _ => new(FormatKind.Plain),
-    };
+    public static NumberFormat BuiltIn(int id) =>
+        id switch
+        {
+            >= 14 and <= 17 or >= 27 and <= 31 or 36 or >= 50 and <= 54 or 57 or 58 => new(FormatKind.Date),
+            22 => new(FormatKind.DateAndTime),
+            >= 18 and <= 21 or 45 or 47 or >= 32 and <= 35 or 55 or 56 => new(FormatKind.Time),
+            46 => new(FormatKind.Duration),
+            9 or 10 => new(FormatKind.Percent),
+            _ => new(FormatKind.Plain),
+        };
 
     public static NumberFormat Of(string code)
     {

@@ -44,7 +44,9 @@ internal sealed class PartReader : IDisposable
 
     public string? Attribute(string name) => Bounded(_xml.GetAttribute(name));
 
-    /// <summary>Steps to the element's next attribute, whose value is then <see cref="Value"/>; back to the element after the last.</summary>
+    /// <summary>
+    /// Steps to the element's next attribute, whose value is then <see cref="Value"/>; back to the element after the last.
+    /// </summary>
     /// <returns>Its name with its prefix; null after the last.</returns>
     public string? NextAttribute()
     {

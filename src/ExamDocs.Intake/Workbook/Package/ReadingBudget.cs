@@ -1,4 +1,5 @@
 using ExamDocs.Intake.Binding;
+
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>What has been read so far, over all parts, against the limits.</summary>

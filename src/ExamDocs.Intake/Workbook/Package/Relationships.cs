@@ -38,13 +38,16 @@ internal static class Relationships
         return $"{part[..slash]}_rels/{part[slash..]}.rels";
     }
 
-    private static Relationship One(PartReader reader, string folder) => new(
-        reader.Attribute("Id") ?? "",
-        reader.Attribute("Type") ?? "",
-        IsExternal(reader) ? reader.Attribute("Target") ?? "" : Resolve(folder, reader.Attribute("Target") ?? ""),
-        IsExternal(reader));
+    private static Relationship One(PartReader reader, string folder) =>
+        new(
+            reader.Attribute("Id") ?? "",
+            reader.Attribute("Type") ?? "",
+            IsExternal(reader) ? reader.Attribute("Target") ?? "" : Resolve(folder, reader.Attribute("Target") ?? ""),
+            IsExternal(reader)
+        );
 
-    private static bool IsExternal(PartReader reader) => string.Equals(reader.Attribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase);
+    private static bool IsExternal(PartReader reader) =>
+        string.Equals(reader.Attribute("TargetMode"), "External", StringComparison.OrdinalIgnoreCase);
 
     private static string Resolve(string folder, string target)
     {

@@ -12,9 +12,7 @@ internal sealed class SharedStrings
     /// <summary>Those struck out in whole or in part, of which there are few.</summary>
     private readonly HashSet<int> _struck = [];
 
-    private SharedStrings()
-    {
-    }
+    private SharedStrings() { }
 
     public int Count => _texts.Count;
 

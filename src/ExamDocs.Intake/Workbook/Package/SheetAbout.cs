@@ -79,8 +79,12 @@ internal sealed partial class SheetAbout
 
     private void AddColumn(PartReader reader, CellFormats formats)
     {
-        if (!int.TryParse(reader.Attribute("min"), NumberStyles.None, CultureInfo.InvariantCulture, out var from)
-            || !int.TryParse(reader.Attribute("max"), NumberStyles.None, CultureInfo.InvariantCulture, out var to) || from < 1 || to > WorkbookLimits.LastColumn)
+        if (
+            !int.TryParse(reader.Attribute("min"), NumberStyles.None, CultureInfo.InvariantCulture, out var from)
+            || !int.TryParse(reader.Attribute("max"), NumberStyles.None, CultureInfo.InvariantCulture, out var to)
+            || from < 1
+            || to > WorkbookLimits.LastColumn
+        )
             return;
         if (formats.IsStruck(reader.Attribute("style")) && _struckColumns.Count < MostKept)
             _struckColumns.Add((from, to));
@@ -95,8 +99,13 @@ internal sealed partial class SheetAbout
         Merges++;
         FirstMerge ??= range;
         var ends = range.Split(':');
-        if (ends.Length == 2 && CellAddress.Parse(ends[0]) is { } first && CellAddress.Parse(ends[1]) is { } last
-            && last.Row > first.Row && MergedRows.Count < MostKept)
+        if (
+            ends.Length == 2
+            && CellAddress.Parse(ends[0]) is { } first
+            && CellAddress.Parse(ends[1]) is { } last
+            && last.Row > first.Row
+            && MergedRows.Count < MostKept
+        )
             MergedRows.Add((first.Row, last.Row, first.Column));
     }
 
@@ -108,6 +117,10 @@ internal sealed partial class SheetAbout
     }
 
     /// <summary>ECMA-376 1st ed. Part 4, 3.3.1.46: what stands for the page, the date, a font and the like.</summary>
-    [GeneratedRegex("&(\"[^\"]*\"|K[0-9A-Fa-f]{6}|K[0-9]{2}[+-][0-9]{3}|[0-9]{1,3}|[A-JL-Z])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        "&(\"[^\"]*\"|K[0-9A-Fa-f]{6}|K[0-9]{2}[+-][0-9]{3}|[0-9]{1,3}|[A-JL-Z])",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Codes();
 }

@@ -7,8 +7,12 @@ internal static class SheetComments
     public static SortedDictionary<(int Row, int Column), List<string>> Of(WorkbookPackage package, string sheetPart, ReadingBudget budget)
     {
         var found = new SortedDictionary<(int Row, int Column), List<string>>();
-        foreach (var link in Relationships.Of(package, sheetPart).Where(l => !l.External && (l.IsOf("comments") || l.IsOf("threadedComment")) && package.Has(l.Target))
-            .DistinctBy(l => l.Target, StringComparer.OrdinalIgnoreCase))
+        foreach (
+            var link in Relationships
+                .Of(package, sheetPart)
+                .Where(l => !l.External && (l.IsOf("comments") || l.IsOf("threadedComment")) && package.Has(l.Target))
+                .DistinctBy(l => l.Target, StringComparer.OrdinalIgnoreCase)
+        )
         {
             using var reader = package.Read(link.Target);
             while (reader.Read())

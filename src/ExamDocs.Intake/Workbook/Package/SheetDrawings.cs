@@ -15,7 +15,12 @@ internal sealed record SheetDrawings(IReadOnlyList<(int Row, int Column, string 
     {
         var texts = new List<(int, int, string)>();
         var others = 0;
-        foreach (var link in Relationships.Of(package, sheetPart).Where(l => !l.External && package.Has(l.Target)).DistinctBy(l => l.Target, StringComparer.OrdinalIgnoreCase))
+        foreach (
+            var link in Relationships
+                .Of(package, sheetPart)
+                .Where(l => !l.External && package.Has(l.Target))
+                .DistinctBy(l => l.Target, StringComparer.OrdinalIgnoreCase)
+        )
         {
             if (link.IsOf("drawing"))
                 others += Drawing(package, link.Target, texts, budget);
@@ -75,7 +80,9 @@ internal sealed record SheetDrawings(IReadOnlyList<(int Row, int Column, string 
 
     /// <summary>Counted from 0 in the file, from 1 here.</summary>
     private static int Number(PartReader reader, int most) =>
-        int.TryParse(RichText.Whole(reader), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number < most ? number + 1 : 1;
+        int.TryParse(RichText.Whole(reader), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number < most
+            ? number + 1
+            : 1;
 
     /// <summary>What an old drawing holds beside the boxes of notes. One that no parser reads counts as one thing.</summary>
     private static int Controls(WorkbookPackage package, string part)

@@ -49,7 +49,8 @@ internal sealed class SheetRows(SharedStrings texts, CellFormats formats, Readin
 
     private static (string? Number, bool Hidden, string? Style) RowAttributes(PartReader reader)
     {
-        string? number = null, style = null;
+        string? number = null,
+            style = null;
         var hidden = false;
         while (reader.NextAttribute() is { } name)
         {
@@ -67,8 +68,10 @@ internal sealed class SheetRows(SharedStrings texts, CellFormats formats, Readin
     {
         if (attribute is null)
             return before + 1;
-        return int.TryParse(attribute, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            && number > before && number <= WorkbookLimits.LastRow
+        return
+            int.TryParse(attribute, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && number > before
+            && number <= WorkbookLimits.LastRow
             ? number
             : throw new UnreadableWorkbookException("The workbook's rows are numbered wrongly. It may be damaged; save it again.");
     }
@@ -107,15 +110,24 @@ internal sealed class SheetRows(SharedStrings texts, CellFormats formats, Readin
     /// <summary>What a cell says of itself, in one walk: there are more cells than anything else.</summary>
     private static (string? Address, string? Type, string? Style) Attributes(PartReader reader)
     {
-        string? address = null, type = null, style = null;
+        string? address = null,
+            type = null,
+            style = null;
         while (reader.NextAttribute() is { } name)
         {
             switch (name)
             {
-                case "r": address = reader.Value; break;
-                case "t": type = reader.Value; break;
-                case "s": style = reader.Value; break;
-                default: break;
+                case "r":
+                    address = reader.Value;
+                    break;
+                case "t":
+                    type = reader.Value;
+                    break;
+                case "s":
+                    style = reader.Value;
+                    break;
+                default:
+                    break;
             }
         }
         return (address, type, style);
@@ -147,15 +159,16 @@ internal sealed class SheetRows(SharedStrings texts, CellFormats formats, Readin
         return isFormula && kind is not CellKind.Text ? new Cell(column, CellKind.FormulaWithoutValue, "", format, true) : null;
     }
 
-    private static CellKind KindOf(string? type) => type switch
-    {
-        null or "n" => CellKind.Number,
-        "s" or "str" or "inlineStr" => CellKind.Text,
-        "b" => CellKind.Boolean,
-        "d" => CellKind.IsoDate,
-        "e" => CellKind.Error,
-        _ => CellKind.Damaged,
-    };
+    private static CellKind KindOf(string? type) =>
+        type switch
+        {
+            null or "n" => CellKind.Number,
+            "s" or "str" or "inlineStr" => CellKind.Text,
+            "b" => CellKind.Boolean,
+            "d" => CellKind.IsoDate,
+            "e" => CellKind.Error,
+            _ => CellKind.Damaged,
+        };
 
     private (CellKind Kind, string Raw) Shared(string index)
     {

@@ -45,7 +45,8 @@ internal sealed class StruckStyles
         if (reader.Is("border"))
         {
             _border++;
-            _crosses = WorkbookDirectory.IsTrue(reader.Attribute("diagonalUp")) || WorkbookDirectory.IsTrue(reader.Attribute("diagonalDown"));
+            _crosses =
+                WorkbookDirectory.IsTrue(reader.Attribute("diagonalUp")) || WorkbookDirectory.IsTrue(reader.Attribute("diagonalDown"));
         }
         else if (_crosses && reader.Is("diagonal") && reader.Attribute("style") is { } style && style is not "none")
         {

@@ -4,7 +4,8 @@ using ExamDocs.Intake.Binding;
 namespace ExamDocs.Intake.Workbook.Package;
 
 /// <summary>
-/// Counts and sums what a part unpacks to, and stops one that goes on and on without a tag: a parser would hold such an attribute or text in memory whole.
+/// Counts and sums what a part unpacks to, and stops one that goes on and on without a tag: a parser would hold such an attribute or text
+/// in memory whole.
 /// </summary>
 internal sealed class TagDistanceStream(Stream inner, uint checkSum, ReadingBudget budget) : Stream
 {
@@ -38,9 +39,7 @@ internal sealed class TagDistanceStream(Stream inner, uint checkSum, ReadingBudg
         return read;
     }
 
-    public override void Flush()
-    {
-    }
+    public override void Flush() { }
 
     public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
 

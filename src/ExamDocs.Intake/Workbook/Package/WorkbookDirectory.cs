@@ -1,11 +1,18 @@
 using ExamDocs.Intake.Binding;
+
 namespace ExamDocs.Intake.Workbook.Package;
 
 internal sealed record SheetEntry(string Name, string Part, bool Hidden);
 
 /// <summary>What the workbook's main part says: its sheets in tab order, and which day its dates count from.</summary>
 internal sealed record WorkbookDirectory(
-    IReadOnlyList<SheetEntry> Sheets, bool Counts1904, string? SharedStrings, string? Styles, bool LinksOthers, string Main)
+    IReadOnlyList<SheetEntry> Sheets,
+    bool Counts1904,
+    string? SharedStrings,
+    string? Styles,
+    bool LinksOthers,
+    string Main
+)
 {
     /// <summary>Names of sheets of another kind, made of a chart, a dialogue or commands, which have no rows.</summary>
     public IReadOnlyList<string> WithoutRows { get; private init; } = [];
@@ -19,8 +26,14 @@ internal sealed record WorkbookDirectory(
         var links = Relationships.Of(package, main.Target).FindAll(r => !r.External);
         var others = new List<string>();
         var (sheets, counts1904) = ReadMain(package, main.Target, links, others);
-        return new(sheets, counts1904, Part(package, links, "sharedStrings"), Part(package, links, "styles"),
-            links.Exists(r => r.IsOf("externalLink")), main.Target)
+        return new(
+            sheets,
+            counts1904,
+            Part(package, links, "sharedStrings"),
+            Part(package, links, "styles"),
+            links.Exists(r => r.IsOf("externalLink")),
+            main.Target
+        )
         {
             WithoutRows = others,
         };
@@ -30,7 +43,11 @@ internal sealed record WorkbookDirectory(
         links.Find(r => r.IsOf(kind)) is { } link && package.Has(link.Target) ? link.Target : null;
 
     private static (List<SheetEntry> Sheets, bool Counts1904) ReadMain(
-        WorkbookPackage package, string part, List<Relationship> links, List<string> others)
+        WorkbookPackage package,
+        string part,
+        List<Relationship> links,
+        List<string> others
+    )
     {
         var sheets = new List<SheetEntry>();
         var counts1904 = false;

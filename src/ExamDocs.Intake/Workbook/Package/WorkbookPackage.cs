@@ -56,9 +56,10 @@ internal sealed class WorkbookPackage : IDisposable
     public PartReader Read(string part) => new(Open(part));
 
     /// <summary>What a part unpacks to, counted, summed and stopped where it goes on and on.</summary>
-    public Stream Open(string part) => _parts.TryGetValue(Normal(part), out var entry)
-        ? Open(entry)
-        : throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
+    public Stream Open(string part) =>
+        _parts.TryGetValue(Normal(part), out var entry)
+            ? Open(entry)
+            : throw new UnreadableWorkbookException("A part of the workbook is missing. It may be damaged; save it again.");
 
     /// <inheritdoc cref="Open(string)"/>
     public Stream Open(ZipArchiveEntry entry) => new TagDistanceStream(entry.Open(), entry.Crc32, _budget);
@@ -73,7 +74,7 @@ internal sealed class WorkbookPackage : IDisposable
         // Grown step by step it would leave half a dozen large buffers behind.
         var copy = new MemoryStream(stream.CanSeek ? (int)Math.Clamp(stream.Length, 0, WorkbookLimits.FileBytes) : 0);
         var buffer = new byte[81920];
-        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0;)
+        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0; )
         {
             copy.Write(buffer, 0, read);
             if (copy.Length > WorkbookLimits.FileBytes)
@@ -103,7 +104,9 @@ internal sealed class WorkbookPackage : IDisposable
         foreach (var entry in _archive.Entries)
         {
             if (entry.IsEncrypted)
-                throw new UnreadableWorkbookException("The workbook is protected with a password. Take the password off and save it again.");
+                throw new UnreadableWorkbookException(
+                    "The workbook is protected with a password. Take the password off and save it again."
+                );
             total += entry.Length;
             if (entry.Length > WorkbookLimits.PartBytes || total > WorkbookLimits.TotalBytes)
                 throw new UnreadableWorkbookException("The workbook unpacks to more than any recorded visit needs.");

@@ -23,12 +23,20 @@ internal sealed partial record AnswerCell(string State, string Note)
     /// Whether an answer that is not adverse is followed by another: by its word at the beginning of the note, after clear
     /// by an adverse one anywhere. A "no" before it makes no difference, for who found nothing types clear alone.
     /// </summary>
-    public bool NamesAnother => State is not ("defect" or "doubt")
-        && (OtherFirst().IsMatch(Note) || (State is "clear" && AdverseAnywhere().IsMatch(Note)));
+    public bool NamesAnother =>
+        State is not ("defect" or "doubt") && (OtherFirst().IsMatch(Note) || (State is "clear" && AdverseAnywhere().IsMatch(Note)));
 
-    [GeneratedRegex(@"\A\W*((defect|doubt|withdr)|(clear|noted|no-sign|not-examined|not-applicable)\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\A\W*((defect|doubt|withdr)|(clear|noted|no-sign|not-examined|not-applicable)\b)",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex OtherFirst();
 
-    [GeneratedRegex(@"\b(defect|doubt|withdr)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\b(defect|doubt|withdr)",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex AdverseAnywhere();
 }

@@ -16,7 +16,9 @@ internal static class CellDigits
     /// <summary>Null where it is no number, or one outside any measure.</summary>
     public static double? Parse(string raw) =>
         double.TryParse(raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
-        && double.IsFinite(number) && Math.Abs(number) < 1e28 && (number == 0 || Math.Abs(number) >= Smallest)
+        && double.IsFinite(number)
+        && Math.Abs(number) < 1e28
+        && (number == 0 || Math.Abs(number) >= Smallest)
             ? number
             : null;
 

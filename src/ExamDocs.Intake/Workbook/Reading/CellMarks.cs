@@ -38,7 +38,14 @@ internal sealed class CellMarks
         foreach (var cell in row.Cells)
         {
             if (cell.IsStruck && headings.ColumnAt(cell.Column) is { Group: not ColumnGroup.LastTime })
-                Report(BesideFindings.StruckOut, ReadingNotes.Outside(_sheet.Name), row.Number, cell.Column, $"the heading '{CellReading.Shown(cell.Raw)}' is struck out", null);
+                Report(
+                    BesideFindings.StruckOut,
+                    ReadingNotes.Outside(_sheet.Name),
+                    row.Number,
+                    cell.Column,
+                    $"the heading '{CellReading.Shown(cell.Raw)}' is struck out",
+                    null
+                );
         }
         foreach (var (column, text) in TakeComments(row.Number))
         {
@@ -52,7 +59,9 @@ internal sealed class CellMarks
     /// <param name="isItem">Whether that is an item.</param>
     public void Row(RowView row, DraftObject? target, bool isItem)
     {
-        var (pointer, item) = target is null ? (ReadingNotes.Outside(_sheet.Name), null) : (target.Pointer, target.Text("id") ?? target.Text("item"));
+        var (pointer, item) = target is null
+            ? (ReadingNotes.Outside(_sheet.Name), null)
+            : (target.Pointer, target.Text("id") ?? target.Text("item"));
         var number = row.Stands.Number;
         if (isItem)
             _items[number] = (pointer, item);
@@ -89,12 +98,27 @@ internal sealed class CellMarks
                 AddElsewhere(row, column, text);
         }
         if (_firstElsewhere is not null)
-            _notes.Report(BesideFindings.CommentElsewhere, ReadingNotes.Outside(_sheet.Name, _firstElsewhere), $"{_sheet.Name}!{_firstElsewhere}", string.Create(
-                CultureInfo.InvariantCulture, $"comments on the sheet {_sheet.Name} that are not read: {_elsewhere}, the first says '{CellReading.Shown(_firstText!)}'"));
+            _notes.Report(
+                BesideFindings.CommentElsewhere,
+                ReadingNotes.Outside(_sheet.Name, _firstElsewhere),
+                $"{_sheet.Name}!{_firstElsewhere}",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"comments on the sheet {_sheet.Name} that are not read: {_elsewhere}, the first says "
+                        + $"'{CellReading.Shown(_firstText!)}'"
+                )
+            );
         foreach (var (from, to, column) in about.MergedRows)
         {
             foreach (var (row, (pointer, item)) in _items.Where(i => i.Key > from && i.Key <= to).OrderBy(i => i.Key))
-                Report(BesideFindings.MergedRows, pointer, row, column, string.Create(CultureInfo.InvariantCulture, $"the cell is merged with row {from}"), item);
+                Report(
+                    BesideFindings.MergedRows,
+                    pointer,
+                    row,
+                    column,
+                    string.Create(CultureInfo.InvariantCulture, $"the cell is merged with row {from}"),
+                    item
+                );
         }
     }
 
@@ -113,7 +137,8 @@ internal sealed class CellMarks
     {
         if (struck.Count == 0)
             return;
-        var more = struck.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", and so are {struck.Count - 1} more cells of the row");
+        var more =
+            struck.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", and so are {struck.Count - 1} more cells of the row");
         Report(BesideFindings.StruckOut, pointer, row, struck[0].Column, $"'{CellReading.Shown(struck[0].Raw)}' is struck out{more}", item);
     }
 

@@ -31,7 +31,11 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             CellKind.Boolean => Boolean(cell.Raw is "1" or "true", kind, pointer),
             CellKind.IsoDate => IsoDate(cell.Raw, kind, pointer),
             CellKind.Error => Report(WorkbookFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
-            CellKind.FormulaWithoutValue => Report(WorkbookFindings.FormulaWithoutValue, pointer, "the formula was saved without its result"),
+            CellKind.FormulaWithoutValue => Report(
+                WorkbookFindings.FormulaWithoutValue,
+                pointer,
+                "the formula was saved without its result"
+            ),
             _ => Report(WorkbookFindings.UnreadableCell, pointer, "the cell's content is damaged"),
         };
     }
@@ -39,23 +43,35 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     /// <summary>At most forty characters of what stands in a cell, for a message.</summary>
     public static string Shown(string raw) => raw.Length <= 40 ? raw : raw[..(char.IsHighSurrogate(raw[39]) ? 39 : 40)] + "…";
 
-    private SourceNode? Text(string text, ColumnKind kind, JsonPlace pointer) => kind switch
-    {
-        ColumnKind.List => List(text, pointer),
-        ColumnKind.Flag when text.Equals("yes", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, true),
-        ColumnKind.Flag when text.Equals("no", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, false),
-        ColumnKind.Number or ColumnKind.NumberInList => NumberTyped(text, pointer),
-        ColumnKind.Date when Dates is { } order && TypedDate.Iso(text, order) is { } iso => Ordered(iso, text, pointer),
-        _ => new TextNode(pointer, text),
-    };
+    private SourceNode? Text(string text, ColumnKind kind, JsonPlace pointer) =>
+        kind switch
+        {
+            ColumnKind.List => List(text, pointer),
+            ColumnKind.Flag when text.Equals("yes", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, true),
+            ColumnKind.Flag when text.Equals("no", StringComparison.OrdinalIgnoreCase) => new BooleanNode(pointer, false),
+            ColumnKind.Number or ColumnKind.NumberInList => NumberTyped(text, pointer),
+            ColumnKind.Date when Dates is { } order && TypedDate.Iso(text, order) is { } iso => Ordered(iso, text, pointer),
+            _ => new TextNode(pointer, text),
+        };
 
     /// <summary>What can be said only when all is read: how dates were read, and whether decimals were typed in two ways.</summary>
     public void Finish()
     {
         if (_firstOrdered is not null)
-            notes.Report(WorkbookFindings.DatesInOrder, _firstOrdered, string.Create(CultureInfo.InvariantCulture, $"dates read in the order {DateOrders.Words[(int)Dates!]}: {_ordered}, this being the first"));
+            notes.Report(
+                WorkbookFindings.DatesInOrder,
+                _firstOrdered,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"dates read in the order {DateOrders.Words[(int)Dates!]}: {_ordered}, this being the first"
+                )
+            );
         foreach (var (pointer, typed) in _decimalComma is null ? [] : _pointsBeforeThree)
-            notes.Report(WorkbookFindings.NumberReadTwoWays, pointer, $"{Shown(typed)} has a point, and {Shown(_decimalComma!)} elsewhere a comma before its decimals");
+            notes.Report(
+                WorkbookFindings.NumberReadTwoWays,
+                pointer,
+                $"{Shown(typed)} has a point, and {Shown(_decimalComma!)} elsewhere a comma before its decimals"
+            );
     }
 
     private TextNode Ordered(string iso, string typed, JsonPlace pointer)
@@ -90,7 +106,9 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         }
         if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
             throw new UnreadableWorkbookException("The workbook lists more things in its cells than any recorded visit does.");
-        var nodes = entries.Select((entry, n) => new TextNode(string.Create(CultureInfo.InvariantCulture, $"{pointer}/{n}"), entry)).ToList();
+        var nodes = entries
+            .Select((entry, n) => new TextNode(string.Create(CultureInfo.InvariantCulture, $"{pointer}/{n}"), entry))
+            .ToList();
         return new ListNode(pointer, nodes);
     }
 
@@ -120,9 +138,10 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         return Digits(number, cell, kind, pointer);
     }
 
-    private string DateMessage(double number) => SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day
-        ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
-        : "the cell holds a time";
+    private string DateMessage(double number) =>
+        SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day
+            ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
+            : "the cell holds a time";
 
     private TextNode? Date(double number, Cell cell, JsonPlace pointer)
     {
@@ -133,7 +152,8 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             return Report(WorkbookFindings.TimeNotDate, pointer, "the cell holds a time of day or a span of hours") as TextNode;
         if (SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day)
             return new TextNode(pointer, NodaTime.Text.LocalDatePattern.Iso.Format(day));
-        return Report(WorkbookFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar") as TextNode;
+        return Report(WorkbookFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar")
+            as TextNode;
     }
 
     private SourceNode Digits(double number, Cell cell, ColumnKind kind, JsonPlace pointer)
@@ -145,9 +165,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             Report(WorkbookFindings.DigitsLost, pointer, $"{Shown(digits)} stands in a number cell");
         else if (kind is ColumnKind.Identity)
             Report(WorkbookFindings.NumberAsIdentity, pointer, $"{digits} stands in a number cell");
-        return kind is ColumnKind.List
-            ? new ListNode(pointer, [new TextNode($"{pointer}/0", digits)])
-            : new TextNode(pointer, digits);
+        return kind is ColumnKind.List ? new ListNode(pointer, [new TextNode($"{pointer}/0", digits)]) : new TextNode(pointer, digits);
     }
 
     private SourceNode? Report(RuleInfo rule, JsonPlace pointer, string message)

@@ -43,8 +43,13 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
             filling.Fill(observation, row, c => c.Path is "criterion" or "photo");
             index.AddObservation(observations, criterion, observation);
             if (belongs)
-                notes.Report(WorkbookFindings.PhotoWithoutObservation, $"{observation.Pointer}/photo", row.Place,
-                    $"there is no observation of '{criterion ?? "no criterion"}' to put the photo to", key.Text("item"));
+                notes.Report(
+                    WorkbookFindings.PhotoWithoutObservation,
+                    $"{observation.Pointer}/photo",
+                    row.Place,
+                    $"there is no observation of '{criterion ?? "no criterion"}' to put the photo to",
+                    key.Text("item")
+                );
         }
         else
         {
@@ -88,15 +93,27 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         if (item is null)
             notes.Report(WorkbookFindings.NoItemNamed, pointer, row.Place, "the row names no item");
         else if (!belongs)
-            notes.Report(WorkbookFindings.NoExamination, pointer, row.Place, day is null
-                ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
-                : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}", item);
+            notes.Report(
+                WorkbookFindings.NoExamination,
+                pointer,
+                row.Place,
+                day is null
+                    ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
+                    : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}",
+                item
+            );
     }
 
     private void CheckEarlier(DraftObject examination, DraftObject entry, RowView row, DraftObject key)
     {
         index.AddObservation(examination.List("observations"), entry.Text("criterion"), entry);
         if (key.Text("examinedOn") is null)
-            notes.Report(WorkbookFindings.EarlierWithoutDate, $"{entry.Pointer}/examinedOn", row.Place, "the date is missing", key.Text("item"));
+            notes.Report(
+                WorkbookFindings.EarlierWithoutDate,
+                $"{entry.Pointer}/examinedOn",
+                row.Place,
+                "the date is missing",
+                key.Text("item")
+            );
     }
 }

@@ -42,7 +42,8 @@ internal sealed class DraftObject(string pointer, int likely = 0)
 
     private static SourceNode Frozen(object draft) => draft is DraftObject inner ? inner.Freeze() : ((DraftList)draft).Freeze();
 
-    private T? Find<T>(string name) where T : class
+    private T? Find<T>(string name)
+        where T : class
     {
         foreach (var (at, draft) in _drafts ?? [])
         {
@@ -52,7 +53,8 @@ internal sealed class DraftObject(string pointer, int likely = 0)
         return null;
     }
 
-    private T Added<T>(string name, T draft) where T : class
+    private T Added<T>(string name, T draft)
+        where T : class
     {
         (_drafts ??= []).Add((_members.Count, draft));
         _members.Add(KeyValuePair.Create<string, SourceNode>(name, null!));

@@ -42,16 +42,25 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         if (id is not null)
             examination.Add("item", new TextNode($"{examination.Pointer}/item", id));
         filling.Fill(examination, row, c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion);
-        notes.Place($"{examination.Pointer}/item", row, row.Columns.FirstOrDefault(c => c.Column.Path is "id").Index is var at and > 0 ? at : 1);
+        notes.Place(
+            $"{examination.Pointer}/item",
+            row,
+            row.Columns.FirstOrDefault(c => c.Column.Path is "id").Index is var at and > 0 ? at : 1
+        );
         AddObservations(examination, row);
         grey.AddInItemRow(examination);
         if (!index.AddInItemRow(id, examination))
             ReportSameDay(examination, row, id);
     }
 
-    private void ReportSameDay(DraftObject examination, RowView row, string? item) => notes.Report(
-        WorkbookFindings.TwoExaminationsOfOneDay, $"{examination.Pointer}/examinedOn", row.Place,
-        "the item has two examinations of one day", item);
+    private void ReportSameDay(DraftObject examination, RowView row, string? item) =>
+        notes.Report(
+            WorkbookFindings.TwoExaminationsOfOneDay,
+            $"{examination.Pointer}/examinedOn",
+            row.Place,
+            "the item has two examinations of one day",
+            item
+        );
 
     private void AddObservations(DraftObject examination, RowView row)
     {

@@ -18,7 +18,9 @@ internal sealed class GreyCells(ReadingNotes notes)
         foreach (var cell in row.Cells)
         {
             if (row.ColumnAt(cell.Column) is { Group: ColumnGroup.LastTime } column)
-                _filled.Add((item.Text("id") ?? "", column.Path, cell.Raw, $"{item.Pointer}/{row.Reference(cell.Column)}", row.Address(cell.Column)));
+                _filled.Add(
+                    (item.Text("id") ?? "", column.Path, cell.Raw, $"{item.Pointer}/{row.Reference(cell.Column)}", row.Address(cell.Column))
+                );
         }
     }
 
@@ -30,15 +32,23 @@ internal sealed class GreyCells(ReadingNotes notes)
     {
         if (_filled.Count == 0)
             return;
-        var latest = ((ListNode)record.Find("examinations")!).Elements.OfType<ObjectNode>()
-            .Where(e => !_inItemRow.Contains(e.Pointer)).GroupBy(e => Text(e, "item") ?? "", StringComparer.Ordinal)
+        var latest = ((ListNode)record.Find("examinations")!)
+            .Elements.OfType<ObjectNode>()
+            .Where(e => !_inItemRow.Contains(e.Pointer))
+            .GroupBy(e => Text(e, "item") ?? "", StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => g.MaxBy(e => Text(e, "examinedOn"), StringComparer.Ordinal)!, StringComparer.Ordinal);
         foreach (var (item, criterion, text, pointer, address) in _filled)
         {
             var last = latest.GetValueOrDefault(item);
             var shown = LastSeen.Of(last, last is null ? null : Text(last, "examinedOn"), criterion);
             if (!string.Equals(Heading.Normal(text), Heading.Normal(shown ?? ""), StringComparison.Ordinal))
-                notes.Report(BesideFindings.LastTimeAltered, pointer, address, $"'{CellReading.Shown(text)}' is not what was seen for {criterion} last time", item);
+                notes.Report(
+                    BesideFindings.LastTimeAltered,
+                    pointer,
+                    address,
+                    $"'{CellReading.Shown(text)}' is not what was seen for {criterion} last time",
+                    item
+                );
         }
     }
 

@@ -17,7 +17,9 @@ internal sealed class HeadingMap
     /// <summary>The columns that the sheet's shape has, from left to right.</summary>
     public List<(int Index, Column Column)> Known => _known;
 
-    /// <summary>Where the state and the note of each criterion stand, in the order of their columns; notes without a state come last.</summary>
+    /// <summary>
+    /// Where the state and the note of each criterion stand, in the order of their columns; notes without a state come last.
+    /// </summary>
     public IReadOnlyList<CriterionColumns> Criteria => field ??= [.. CriterionColumns.Of(_known)];
 
     /// <param name="first">The sheet's first filled row; anything but row 1 holds no headings.</param>
@@ -44,9 +46,11 @@ internal sealed class HeadingMap
     /// Headings that every row needs and the sheet lacks; those of an examination only where the sheet has any of one, for
     /// an item may stand there without.
     /// </summary>
-    public IEnumerable<string> Missing => _shape.Columns
-        .Where(c => c.IsNeeded && (c.Group is ColumnGroup.Item || _known.Exists(k => k.Column.Group is not ColumnGroup.Item)))
-        .Where(c => !_known.Exists(k => k.Column == c)).Select(c => c.Heading);
+    public IEnumerable<string> Missing =>
+        _shape
+            .Columns.Where(c => c.IsNeeded && (c.Group is ColumnGroup.Item || _known.Exists(k => k.Column.Group is not ColumnGroup.Item)))
+            .Where(c => !_known.Exists(k => k.Column == c))
+            .Select(c => c.Heading);
 
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string typed) => HeadingWords.Near(_shape, typed);

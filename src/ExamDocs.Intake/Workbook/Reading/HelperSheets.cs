@@ -24,7 +24,10 @@ internal static class HelperSheets
         {
             var (first, second) = (At(row, 1), At(row, 2));
             var isNumber = first.Length > 0 && first.All(char.IsAsciiDigit);
-            var known = lines.Contains((first, second)) || (second.Length == 0 && first is WorkbookShape.GuideName) || (isNumber && numbered.Contains(second));
+            var known =
+                lines.Contains((first, second))
+                || (second.Length == 0 && first is WorkbookShape.GuideName)
+                || (isNumber && numbered.Contains(second));
             var isFirstKnown = isNumber || lines.Any(l => string.Equals(l.First, first, StringComparison.Ordinal));
             foreach (var cell in row.Cells)
             {
@@ -38,8 +41,12 @@ internal static class HelperSheets
     /// <summary>Each column holds one of the longer lists of words, whole and in its order.</summary>
     private static (string, string)? StrayWord(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
-        var lists = WorkbookShape.For(rules).SelectMany(s => s.Columns).Select(c => c.Words)
-            .Where(w => string.Join(',', w).Length > DropDowns.LongestLiteral).ToList();
+        var lists = WorkbookShape
+            .For(rules)
+            .SelectMany(s => s.Columns)
+            .Select(c => c.Words)
+            .Where(w => string.Join(',', w).Length > DropDowns.LongestLiteral)
+            .ToList();
         foreach (var column in rows.SelectMany(r => r.Cells.Select(c => (Row: r, Cell: c))).GroupBy(c => c.Cell.Column))
         {
             var words = column.Select(c => c.Cell.Raw).ToList();

@@ -33,7 +33,12 @@ internal sealed class ItemDetailRows(RowFilling filling, ReadingNotes notes)
         if (id is null || !_items.TryGetValue(id, out var item))
         {
             if (id is not null)
-                notes.Report(WorkbookFindings.NoSuchItem, key.Pointer, row.Place, $"no item of this workbook has the id '{CellReading.Shown(id)}'");
+                notes.Report(
+                    WorkbookFindings.NoSuchItem,
+                    key.Pointer,
+                    row.Place,
+                    $"no item of this workbook has the id '{CellReading.Shown(id)}'"
+                );
             return key;
         }
         var entry = item.List(shape.Path).AddObject();

@@ -51,19 +51,32 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     }
 
     /// <summary>The places written down, and for every row its columns.</summary>
-    public IEnumerator<KeyValuePair<string, string>> GetEnumerator() => _exact.Select(p => KeyValuePair.Create(p.Key, p.Value.Address))
-        .Concat(Rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.ToString())))
-        .Concat(Rows.SelectMany(r => r.Value.Columns.Where(c => IsMember(c.Column))
-            .Select(c => $"{r.Key}/{c.Column.Path}").Distinct(StringComparer.Ordinal)
-            .Where(key => !_exact.ContainsKey(key)).Select(key => KeyValuePair.Create(key, this[key]))))
-        .GetEnumerator();
+    public IEnumerator<KeyValuePair<string, string>> GetEnumerator() =>
+        _exact
+            .Select(p => KeyValuePair.Create(p.Key, p.Value.Address))
+            .Concat(Rows.Where(r => !_exact.ContainsKey(r.Key)).Select(r => KeyValuePair.Create(r.Key, r.Value.ToString())))
+            .Concat(
+                Rows.SelectMany(r =>
+                    r.Value.Columns.Where(c => IsMember(c.Column))
+                        .Select(c => $"{r.Key}/{c.Column.Path}")
+                        .Distinct(StringComparer.Ordinal)
+                        .Where(key => !_exact.ContainsKey(key))
+                        .Select(key => KeyValuePair.Create(key, this[key]))
+                )
+            )
+            .GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    private static bool IsMember(Column column) => column.Group is not (ColumnGroup.Criterion or ColumnGroup.CriterionNote or ColumnGroup.LastTime);
+    private static bool IsMember(Column column) =>
+        column.Group is not (ColumnGroup.Criterion or ColumnGroup.CriterionNote or ColumnGroup.LastTime);
 
-    private IEnumerable<KeyValuePair<string, RowPlace>> Rows => _rows.Concat(_lists.SelectMany(list => list.Value.All
-        .Select(r => KeyValuePair.Create(string.Create(CultureInfo.InvariantCulture, $"{list.Key}/{r.Index}"), r.Row))));
+    private IEnumerable<KeyValuePair<string, RowPlace>> Rows =>
+        _rows.Concat(
+            _lists.SelectMany(list =>
+                list.Value.All.Select(r => KeyValuePair.Create(string.Create(CultureInfo.InvariantCulture, $"{list.Key}/{r.Index}"), r.Row))
+            )
+        );
 
     private void AddLoose(string pointer, RowPlace row)
     {
@@ -73,8 +86,11 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     private RowPlace? RowOf(string pointer)
     {
-        if (ElementOf(pointer, out var list) is { } index && _lists.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(list, out var runs)
-            && runs.Find(index) is { } row)
+        if (
+            ElementOf(pointer, out var list) is { } index
+            && _lists.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(list, out var runs)
+            && runs.Find(index) is { } row
+        )
             return row;
         return _rows.TryGetValue(pointer, out var loose) ? loose : null;
     }
@@ -90,7 +106,10 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     {
         var end = pointer.LastIndexOf('/');
         list = pointer.AsSpan(0, Math.Max(end, 0));
-        return end > 1 && list.LastIndexOf('/') == 0 && int.TryParse(pointer.AsSpan(end + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+        return
+            end > 1
+            && list.LastIndexOf('/') == 0
+            && int.TryParse(pointer.AsSpan(end + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var index)
             ? index
             : null;
     }
@@ -111,15 +130,21 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
         var criterion = path.StartsWith(Observations, StringComparison.Ordinal) ? path[Observations.Length..] : null;
         foreach (var (index, column) in row.Columns)
         {
-            if (IsMember(column) ? Meets(column.Path, path) : column.Group is not ColumnGroup.LastTime && string.Equals(column.Path, criterion, StringComparison.Ordinal))
+            if (
+                IsMember(column)
+                    ? Meets(column.Path, path)
+                    : column.Group is not ColumnGroup.LastTime && string.Equals(column.Path, criterion, StringComparison.Ordinal)
+            )
                 return row.Address(index);
         }
         return null;
     }
 
     /// <summary>The same member, one within it, or the one it is within.</summary>
-    private static bool Meets(string column, string path) => string.Equals(column, path, StringComparison.Ordinal)
-        || column.StartsWith(path + "/", StringComparison.Ordinal) || path.StartsWith(column + "/", StringComparison.Ordinal);
+    private static bool Meets(string column, string path) =>
+        string.Equals(column, path, StringComparison.Ordinal)
+        || column.StartsWith(path + "/", StringComparison.Ordinal)
+        || path.StartsWith(column + "/", StringComparison.Ordinal);
 
     [StructLayout(LayoutKind.Auto)]
     private readonly record struct CellPlace(RowPlace Row, int Column, string? Written)

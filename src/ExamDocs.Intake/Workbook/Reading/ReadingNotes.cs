@@ -39,8 +39,7 @@ internal sealed class ReadingNotes
     }
 
     /// <summary>A pointer for a place outside the record: the sheet, or a cell on it.</summary>
-    public static string Outside(string sheet, string? cell = null) =>
-        cell is null ? $"/{Escape(sheet)}" : $"/{Escape(sheet)}/{cell}";
+    public static string Outside(string sheet, string? cell = null) => cell is null ? $"/{Escape(sheet)}" : $"/{Escape(sheet)}/{cell}";
 
     /// <summary>RFC 6901: ~ and / within a member's name.</summary>
     public static string Escape(string name) =>

@@ -48,15 +48,27 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
         {
             if (row.Knows(cell.Column))
                 continue;
-            var (pointer, item) = target is null ? (ReadingNotes.Outside(row.Sheet), null) : (target.Pointer, target.Text("id") ?? target.Text("item"));
+            var (pointer, item) = target is null
+                ? (ReadingNotes.Outside(row.Sheet), null)
+                : (target.Pointer, target.Text("id") ?? target.Text("item"));
             var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
             if (row.HeadingTyped(cell.Column) is { } heading)
-                notes.Report(WorkbookFindings.UnknownColumn, $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}", address,
-                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}", item,
-                    row.Near(heading) is { } near ? $"Did you mean '{near}'? {WorkbookFindings.UnknownColumn.Hint}" : null);
+                notes.Report(
+                    WorkbookFindings.UnknownColumn,
+                    $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}",
+                    address,
+                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}",
+                    item,
+                    row.Near(heading) is { } near ? $"Did you mean '{near}'? {WorkbookFindings.UnknownColumn.Hint}" : null
+                );
             else
-                notes.Report(WorkbookFindings.NoHeading, $"{pointer}/{reference}", address,
-                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading", item);
+                notes.Report(
+                    WorkbookFindings.NoHeading,
+                    $"{pointer}/{reference}",
+                    address,
+                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading",
+                    item
+                );
         }
     }
 
@@ -75,7 +87,11 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
         else
             observation.Add(State.Path, new TextNode(pointer, both.State));
         if (note is not null && both.Note.Length > 0)
-            notes.Report(AnswerRules.TwoNotes, pointer, $"'{CellReading.Shown(both.Note)}' stands after the answer, and a note in its own column");
+            notes.Report(
+                AnswerRules.TwoNotes,
+                pointer,
+                $"'{CellReading.Shown(both.Note)}' stands after the answer, and a note in its own column"
+            );
         var said = both.NamesAnother ? typed.Raw : both.Note;
         if (note is { } own)
             Put(observation, Note, said.Length == 0 ? own : own with { Kind = CellKind.Text, Raw = $"{said}; {own.Raw}" });

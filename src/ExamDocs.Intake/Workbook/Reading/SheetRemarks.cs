@@ -31,17 +31,46 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
         foreach (var heading in headings?.Missing ?? [])
             Say(WorkbookFindings.ColumnMissing, "A1", $"the sheet {sheet.Name} has no column '{heading}'");
         if (about.FirstMerge is { } merge)
-            Say(WorkbookFindings.MergedCells, merge.Split(':')[0], string.Create(CultureInfo.InvariantCulture, $"merged cells on the sheet {sheet.Name}: {about.Merges} times, {CellReading.Shown(merge)} being the first"));
+            Say(
+                WorkbookFindings.MergedCells,
+                merge.Split(':')[0],
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"merged cells on the sheet {sheet.Name}: {about.Merges} times, {CellReading.Shown(merge)} being the first"
+                )
+            );
         if (sheet.Hidden)
             Say(WorkbookFindings.HiddenRead, "A1", $"the sheet {sheet.Name} is hidden");
         if (about.FirstHiddenColumn is { } column)
-            Say(WorkbookFindings.HiddenRead, $"{column}1", string.Create(CultureInfo.InvariantCulture, $"hidden columns on the sheet {sheet.Name}: {about.HiddenColumns}, {column} being the first"));
+            Say(
+                WorkbookFindings.HiddenRead,
+                $"{column}1",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"hidden columns on the sheet {sheet.Name}: {about.HiddenColumns}, {column} being the first"
+                )
+            );
         if (_firstHidden is not null)
-            Say(WorkbookFindings.HiddenRead, _firstHidden, string.Create(CultureInfo.InvariantCulture, $"hidden rows on the sheet {sheet.Name}: {_hidden}, this being the first"));
+            Say(
+                WorkbookFindings.HiddenRead,
+                _firstHidden,
+                string.Create(CultureInfo.InvariantCulture, $"hidden rows on the sheet {sheet.Name}: {_hidden}, this being the first")
+            );
         if (_firstFormula is not null && about.LinksOtherWorkbooks)
-            Say(WorkbookFindings.OtherWorkbooks, _firstFormula, string.Create(CultureInfo.InvariantCulture, $"the workbook is linked to others, and has formulas on the sheet {sheet.Name}: {_formulas}, this being the first"));
+            Say(
+                WorkbookFindings.OtherWorkbooks,
+                _firstFormula,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the workbook is linked to others, and has formulas on the sheet {sheet.Name}: {_formulas}, this being the first"
+                )
+            );
         else if (_firstFormula is not null)
-            Say(WorkbookFindings.FormulaResult, _firstFormula, string.Create(CultureInfo.InvariantCulture, $"formulas on the sheet {sheet.Name}: {_formulas}, this being the first"));
+            Say(
+                WorkbookFindings.FormulaResult,
+                _firstFormula,
+                string.Create(CultureInfo.InvariantCulture, $"formulas on the sheet {sheet.Name}: {_formulas}, this being the first")
+            );
     }
 
     /// <summary>What a sheet shows beside its cells, of one that is read as of one that is not.</summary>
@@ -50,12 +79,22 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
         foreach (var (row, at, text) in drawings.Texts)
             Say(BesideFindings.TextInDrawing, CellAddress.Of(row, at), $"a text drawn over the sheet says '{CellReading.Shown(text)}'");
         if (drawings.Others + about.Objects > 0)
-            Say(BesideFindings.DrawingNotRead, "A1", string.Create(CultureInfo.InvariantCulture, $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"));
+            Say(
+                BesideFindings.DrawingNotRead,
+                "A1",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"
+                )
+            );
         if (about.HeadersAndFooters.Find(t => !string.Equals(t, sheet.Name, StringComparison.Ordinal)) is { } printed)
             Say(BesideFindings.HeaderOrFooter, "A1", $"above or below the sheet {sheet.Name} is printed '{CellReading.Shown(printed)}'");
         if (about.StrikingFormat is { } range)
-            Say(BesideFindings.StrikingFormat, CellAddress.Parse(range.Split(':', ' ')[0]) is { } cell ? CellAddress.Of(cell.Row, cell.Column) : "A1",
-                $"a conditional format of the sheet {sheet.Name} strikes out what it applies to");
+            Say(
+                BesideFindings.StrikingFormat,
+                CellAddress.Parse(range.Split(':', ' ')[0]) is { } cell ? CellAddress.Of(cell.Row, cell.Column) : "A1",
+                $"a conditional format of the sheet {sheet.Name} strikes out what it applies to"
+            );
     }
 
     private static string Reference(Cell cell, SheetRow row) =>

@@ -33,7 +33,11 @@ internal static partial class TypedDate
         return DateText.ReadPartial(iso) is null ? null : iso;
     }
 
-    [GeneratedRegex(@"\A(?<a>[0-9]{1,4})(?<s>[./ -])(?<b>[0-9]{1,2})\k<s>(?<c>[0-9]{1,4})\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\A(?<a>[0-9]{1,4})(?<s>[./ -])(?<b>[0-9]{1,2})\k<s>(?<c>[0-9]{1,4})\z",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Three();
 
     [GeneratedRegex(@"\A(?<month>[0-9]{1,2})[./ -](?<year>[0-9]{4})\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]

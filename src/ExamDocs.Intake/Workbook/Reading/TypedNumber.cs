@@ -35,10 +35,16 @@ internal sealed partial record TypedNumber(TypedNumberKind Kind, string? Plain)
             return new(BeforeThree().IsMatch(text) ? TypedNumberKind.PointBeforeThree : TypedNumberKind.Plain, text);
         if (!Commaed().IsMatch(text))
             return new(TypedNumberKind.None, null);
-        return BeforeThree().IsMatch(text) ? new(TypedNumberKind.CommaBeforeThree, null) : new(TypedNumberKind.DecimalComma, text.Replace(',', '.'));
+        return BeforeThree().IsMatch(text)
+            ? new(TypedNumberKind.CommaBeforeThree, null)
+            : new(TypedNumberKind.DecimalComma, text.Replace(',', '.'));
     }
 
-    [GeneratedRegex(@"\A[+-]?[0-9]{1,3}([ \u00A0\u2009\u202F'\u2019][0-9]{3})+([.,][0-9]+)?\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\A[+-]?[0-9]{1,3}([ \u00A0\u2009\u202F'\u2019][0-9]{3})+([.,][0-9]+)?\z",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Grouped();
 
     [GeneratedRegex(@"[ \u00A0\u2009\u202F'\u2019]", RegexOptions.CultureInvariant, 1000)]

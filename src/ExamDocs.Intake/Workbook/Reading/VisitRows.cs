@@ -13,18 +13,22 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
     private bool _hasHelp;
 
     /// <summary>The headings, then the row that declares the order of dates, wherever it stands: it bears on the others.</summary>
-    public static IEnumerable<SheetRow> Ordered(IEnumerable<SheetRow> rows) => rows.OrderBy(row => HeadingOf(row) switch
-    {
-        VisitSheet.ParticularHeading => 0,
-        VisitSheet.DateOrderHeading => 1,
-        _ => 2,
-    });
+    public static IEnumerable<SheetRow> Ordered(IEnumerable<SheetRow> rows) =>
+        rows.OrderBy(row =>
+            HeadingOf(row) switch
+            {
+                VisitSheet.ParticularHeading => 0,
+                VisitSheet.DateOrderHeading => 1,
+                _ => 2,
+            }
+        );
 
     /// <returns>Whether the row is a particular of the visit.</returns>
     public bool Add(string sheet, SheetRow row)
     {
         var cells = row.Cells.ToDictionary(c => c.Column);
-        string At(int column) => $"{sheet}!{CellAddress.Letters(column)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+        string At(int column) =>
+            $"{sheet}!{CellAddress.Letters(column)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
         var heading = HeadingOf(row);
         if (heading is VisitSheet.ParticularHeading)
         {
@@ -32,25 +36,45 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             return false;
         }
         foreach (var stray in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
-            notes.Report(WorkbookFindings.NoHeading, Outside(stray.Column), At(stray.Column), $"'{CellReading.Shown(stray.Raw)}' stands under no heading");
+            notes.Report(
+                WorkbookFindings.NoHeading,
+                Outside(stray.Column),
+                At(stray.Column),
+                $"'{CellReading.Shown(stray.Raw)}' stands under no heading"
+            );
         Cell? value = cells.TryGetValue(ValueColumn, out var second) ? second : null;
         var column = VisitSheet.Shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal));
-        if (_hasHelp && cells.TryGetValue(HelpColumn, out var help) && !string.Equals(Heading.Normal(help.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal))
-            notes.Report(BesideFindings.HelperAltered, Outside(HelpColumn), At(HelpColumn), $"'{CellReading.Shown(help.Raw)}' stands where the program says what to type");
+        if (
+            _hasHelp
+            && cells.TryGetValue(HelpColumn, out var help)
+            && !string.Equals(Heading.Normal(help.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal)
+        )
+            notes.Report(
+                BesideFindings.HelperAltered,
+                Outside(HelpColumn),
+                At(HelpColumn),
+                $"'{CellReading.Shown(help.Raw)}' stands where the program says what to type"
+            );
         if (heading is VisitSheet.DateOrderHeading)
             Declare(value, At(ValueColumn));
         else if (column is not null)
             Put(heading is VisitSheet.FormatHeading ? record : record.Child("visit"), column, value, At(ValueColumn));
         else if (value is not null)
-            notes.Report(WorkbookFindings.UnknownColumn, $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}", At(ValueColumn),
+            notes.Report(
+                WorkbookFindings.UnknownColumn,
+                $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
+                At(ValueColumn),
                 $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is no particular of a visit",
-                hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null);
+                hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null
+            );
         return column is not null;
 
-        string Outside(int at) => $"/visit/{CellAddress.Letters(at)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+        string Outside(int at) =>
+            $"/visit/{CellAddress.Letters(at)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
     }
 
-    private static string HeadingOf(SheetRow row) => row.Cells[0] is { Column: ParticularColumn, Kind: CellKind.Text } first ? Heading.Key(first.Raw) : "";
+    private static string HeadingOf(SheetRow row) =>
+        row.Cells[0] is { Column: ParticularColumn, Kind: CellKind.Text } first ? Heading.Key(first.Raw) : "";
 
     private void Declare(Cell? value, string address)
     {
@@ -58,7 +82,13 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             return;
         reading.Dates = DateOrders.Find(filled.Raw);
         if (reading.Dates is null)
-            notes.Report(IntakeRules.UnknownWord, "/visit/date order", address, $"'{CellReading.Shown(filled.Raw)}' is no order of dates", hint: $"Allowed: {string.Join(", ", DateOrders.Words)}.");
+            notes.Report(
+                IntakeRules.UnknownWord,
+                "/visit/date order",
+                address,
+                $"'{CellReading.Shown(filled.Raw)}' is no order of dates",
+                hint: $"Allowed: {string.Join(", ", DateOrders.Words)}."
+            );
     }
 
     private void Put(DraftObject target, Column column, Cell? value, string address)

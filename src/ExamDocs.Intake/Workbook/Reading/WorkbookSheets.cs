@@ -8,8 +8,7 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// Tells what each sheet of a workbook is: by its name, or failing that by its headings. One that is not read is passed
 /// over only where nothing stands on it but what the program writes there.
 /// </summary>
-internal sealed class WorkbookSheets(
-    WorkbookPackage package, SheetRows rows, ReadingBudget budget, ReadingNotes notes, KnownRules rules)
+internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, ReadingBudget budget, ReadingNotes notes, KnownRules rules)
 {
     /// <summary>Null where the sheet is not to be read; what was wrong with it is then reported.</summary>
     public SheetShape? ShapeOf(SheetEntry sheet)
@@ -22,19 +21,29 @@ internal sealed class WorkbookSheets(
             return NotRead(sheet);
         if (ByHeadings(sheet) is { } shape)
         {
-            notes.Report(BesideFindings.KnownByHeadings, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1", $"the sheet '{CellReading.Shown(sheet.Name)}' is read as {shape.Name}");
+            notes.Report(
+                BesideFindings.KnownByHeadings,
+                ReadingNotes.Outside(sheet.Name),
+                $"{sheet.Name}!A1",
+                $"the sheet '{CellReading.Shown(sheet.Name)}' is read as {shape.Name}"
+            );
             return shape;
         }
         if (stray is var (address, text))
-            notes.Report(BesideFindings.HelperAltered, ReadingNotes.Outside(sheet.Name, address), $"{sheet.Name}!{address}", $"'{CellReading.Shown(text)}' is not what the program writes there");
+            notes.Report(
+                BesideFindings.HelperAltered,
+                ReadingNotes.Outside(sheet.Name, address),
+                $"{sheet.Name}!{address}",
+                $"'{CellReading.Shown(text)}' is not what the program writes there"
+            );
         else
             ReportUnknown(sheet);
         return NotRead(sheet);
     }
 
     /// <summary>What the file holds of a sheet beside its rows, which are read next.</summary>
-    public SheetBeside Beside(SheetEntry sheet, bool linksOthers) => new(
-        SheetComments.Of(package, sheet.Part, budget), SheetDrawings.Of(package, sheet.Part, budget), () =>
+    public SheetBeside Beside(SheetEntry sheet, bool linksOthers) =>
+        new(SheetComments.Of(package, sheet.Part, budget), SheetDrawings.Of(package, sheet.Part, budget), () =>
         {
             rows.About.LinksOtherWorkbooks = linksOthers;
             return rows.About;
@@ -57,8 +66,12 @@ internal sealed class WorkbookSheets(
     {
         using var part = package.Read(sheet.Part);
         if (FindingsSheet.KindOf(rows.Read(part)) is UnknownSheetKind.Other)
-            notes.Report(WorkbookFindings.UnknownSheet, ReadingNotes.Outside(sheet.Name), $"{sheet.Name}!A1",
-                $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it");
+            notes.Report(
+                WorkbookFindings.UnknownSheet,
+                ReadingNotes.Outside(sheet.Name),
+                $"{sheet.Name}!A1",
+                $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it"
+            );
     }
 
     /// <summary>What lies over a sheet, and comments on it, are looked at even where its cells are not read.</summary>

@@ -50,7 +50,10 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
     public bool Names { get; init; }
 
     /// <summary>An answer, a conclusion, an identity, a date or one of a few words: what an outcome hangs on.</summary>
-    public bool Decides => Names || Words.Count > 0 || Kind is ColumnKind.Identity or ColumnKind.Date
+    public bool Decides =>
+        Names
+        || Words.Count > 0
+        || Kind is ColumnKind.Identity or ColumnKind.Date
         || Group is ColumnGroup.Criterion or ColumnGroup.CriterionNote or ColumnGroup.Conclusion;
 
     /// <summary>Width in characters; longer text wraps.</summary>
@@ -63,8 +66,7 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
     public static Column Id(string heading, string path, string help) =>
         new(heading, path, ColumnKind.Text, help) { Width = 16, Names = true };
 
-    public static Column Identity(string heading, string path, string help) =>
-        new(heading, path, ColumnKind.Identity, help) { Width = 16 };
+    public static Column Identity(string heading, string path, string help) => new(heading, path, ColumnKind.Identity, help) { Width = 16 };
 
     public static Column Date(string heading, string path, string help) =>
         new(heading, path, ColumnKind.Date, help + " Year-month-day, for example 2026-05-11.") { Width = 13 };

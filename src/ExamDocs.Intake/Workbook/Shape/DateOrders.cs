@@ -15,5 +15,6 @@ internal static class DateOrders
     public static IReadOnlyList<string> Words { get; } = ["day-month-year", "month-day-year", "year-month-day"];
 
     /// <summary>Null where the word is none of them.</summary>
-    public static DateOrder? Find(string word) => Words.ToList().IndexOf(Heading.Normal(word).Replace(' ', '-').Replace('/', '-')) is >= 0 and var at ? (DateOrder)at : null;
+    public static DateOrder? Find(string word) =>
+        Words.ToList().IndexOf(Heading.Normal(word).Replace(' ', '-').Replace('/', '-')) is >= 0 and var at ? (DateOrder)at : null;
 }

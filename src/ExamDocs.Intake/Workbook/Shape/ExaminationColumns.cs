@@ -7,36 +7,52 @@ namespace ExamDocs.Intake.Workbook.Shape;
 internal static class ExaminationColumns
 {
     /// <summary>In the row of the item that was examined.</summary>
-    public static IReadOnlyList<Column> Particulars { get; } =
-        [.. Before, ExaminedOn("Left empty, the visit's date counts."), .. After];
+    public static IReadOnlyList<Column> Particulars { get; } = [.. Before, ExaminedOn("Left empty, the visit's date counts."), .. After];
 
     /// <summary>On the sheet of earlier examinations, after item and date.</summary>
     public static IEnumerable<Column> WithoutDate => [.. Before, .. After];
 
     public static Column Conclusion { get; } =
-        Column.Word("conclusion", "conclusion", Words.Conclusions.All, "The examiner's own conclusion.") with { Group = ColumnGroup.Conclusion, IsNeeded = true };
+        Column.Word("conclusion", "conclusion", Words.Conclusions.All, "The examiner's own conclusion.") with
+        {
+            Group = ColumnGroup.Conclusion,
+            IsNeeded = true,
+        };
 
-    private static IEnumerable<Column> Before => InGroup(
-        Column.Id("examiner", "examiner", "Id of the person who examined it.") with { IsNeeded = true },
-        Column.Id("author", "author", "Id of the person who writes the report; left empty, the examiner."),
-        Column.Id("authenticated by", "authenticatedBy", "Id of the person who signs; left empty, the examiner."),
-        Column.Id("regime", "regime", "The law that applies, where it is not the visit's."),
-        Column.Word("basis", "basis", Words.Bases.All, "Why it was examined.") with { IsNeeded = true },
-        Column.Identity("scheme reference", "scheme/reference", "Where an examination scheme applies: its reference."),
-        Column.Text("scheme author", "scheme/author", "Who drew the scheme up."),
-        Column.Number("scheme months", "scheme/months", "The scheme's interval in whole months."),
-        Column.Text("event", "event/what", "The exceptional circumstance that called for the examination."),
-        Column.Date("event on", "event/on", "When that was."));
+    private static IEnumerable<Column> Before =>
+        InGroup(
+            Column.Id("examiner", "examiner", "Id of the person who examined it.") with
+            {
+                IsNeeded = true,
+            },
+            Column.Id("author", "author", "Id of the person who writes the report; left empty, the examiner."),
+            Column.Id("authenticated by", "authenticatedBy", "Id of the person who signs; left empty, the examiner."),
+            Column.Id("regime", "regime", "The law that applies, where it is not the visit's."),
+            Column.Word("basis", "basis", Words.Bases.All, "Why it was examined.") with
+            {
+                IsNeeded = true,
+            },
+            Column.Identity("scheme reference", "scheme/reference", "Where an examination scheme applies: its reference."),
+            Column.Text("scheme author", "scheme/author", "Who drew the scheme up."),
+            Column.Number("scheme months", "scheme/months", "The scheme's interval in whole months."),
+            Column.Text("event", "event/what", "The exceptional circumstance that called for the examination."),
+            Column.Date("event on", "event/on", "When that was.")
+        );
 
-    private static IEnumerable<Column> After => InGroup(
-        Column.Date("next by", "nextBy", "An earlier latest date for the next examination, where the examiner sets one."),
-        Column.Text("hardware", "exposure/hardware", "What it runs on or bears against."),
-        Column.Text("ground", "exposure/ground", "What it works in, for example sandy."),
-        Column.Number("user mass kg", "exposure/userMassKg", "The user with all kit, kilograms."),
-        Column.Text("use", "exposure/use", "How often it is used, for example daily."));
+    private static IEnumerable<Column> After =>
+        InGroup(
+            Column.Date("next by", "nextBy", "An earlier latest date for the next examination, where the examiner sets one."),
+            Column.Text("hardware", "exposure/hardware", "What it runs on or bears against."),
+            Column.Text("ground", "exposure/ground", "What it works in, for example sandy."),
+            Column.Number("user mass kg", "exposure/userMassKg", "The user with all kit, kilograms."),
+            Column.Text("use", "exposure/use", "How often it is used, for example daily.")
+        );
 
     public static Column ExaminedOn(string help) =>
-        Column.Date("examined on", "examinedOn", "When it was examined. " + help) with { Group = ColumnGroup.Examination };
+        Column.Date("examined on", "examinedOn", "When it was examined. " + help) with
+        {
+            Group = ColumnGroup.Examination,
+        };
 
     /// <summary>A column for the state and one for the note, for each criterion of the category.</summary>
     /// <param name="category">The category.</param>
@@ -55,8 +71,12 @@ internal static class ExaminationColumns
                 Words = states,
                 Width = 14,
             };
-            yield return new Column($"{criterion.Id} note", criterion.Id, ColumnKind.Text,
-                $"What was seen for {criterion.Id}. Needed with noted, doubt and defect.")
+            yield return new Column(
+                $"{criterion.Id} note",
+                criterion.Id,
+                ColumnKind.Text,
+                $"What was seen for {criterion.Id}. Needed with noted, doubt and defect."
+            )
             {
                 Group = ColumnGroup.CriterionNote,
                 Width = 22,
@@ -64,12 +84,17 @@ internal static class ExaminationColumns
         }
     }
 
-    private static Column LastTime(Criterion criterion) => new($"{criterion.Id} last time", criterion.Id, ColumnKind.Text,
-        $"What was seen for {criterion.Id} at the last examination. For you to compare with; nothing here is read.")
-    {
-        Group = ColumnGroup.LastTime,
-        Width = 18,
-    };
+    private static Column LastTime(Criterion criterion) =>
+        new(
+            $"{criterion.Id} last time",
+            criterion.Id,
+            ColumnKind.Text,
+            $"What was seen for {criterion.Id} at the last examination. For you to compare with; nothing here is read."
+        )
+        {
+            Group = ColumnGroup.LastTime,
+            Width = 18,
+        };
 
     private static string Help(Criterion criterion, IEnumerable<string> states)
     {
@@ -83,6 +108,5 @@ internal static class ExaminationColumns
         return $"{criterion.Question} {weight} {needed} Allowed: {string.Join(", ", states)}.";
     }
 
-    private static IEnumerable<Column> InGroup(params Column[] columns) =>
-        columns.Select(c => c with { Group = ColumnGroup.Examination });
+    private static IEnumerable<Column> InGroup(params Column[] columns) => columns.Select(c => c with { Group = ColumnGroup.Examination });
 }

@@ -20,35 +20,37 @@ internal sealed class HeadingWords
     private HeadingWords(KnownRules rules) => _others = ByOther(InCommonUse.Concat(rules.Headings));
 
     /// <summary>Other names of columns, from everyday spreadsheets: common practice, no source.</summary>
-    public static IReadOnlyDictionary<string, IReadOnlyList<string>> InCommonUse { get; } = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
-    {
-        ["id"] = ["item id", "item no", "item number", "identifier"],
-        ["description"] = ["item description"],
-        ["maker"] = ["manufacturer", "make", "maker's name"],
-        ["model"] = ["model name"],
-        ["part number"] = ["part no", "p/n"],
-        ["serial"] = ["serial number", "serial no", "s/n"],
-        ["owner's mark"] = ["owners mark", "owner mark"],
-        ["manufactured"] = ["date of manufacture", "manufacture date", "manufactured on", "year of manufacture"],
-        ["purchased"] = ["date of purchase", "purchase date"],
-        ["first used"] = ["date of first use", "first use"],
-        ["obsolete on"] = ["obsolescence date", "date of obsolescence"],
-        ["safe working load"] = ["swl"],
-        ["safe working load unit"] = ["swl unit"],
-        ["last examined"] = ["last examination", "date of last examination"],
-        ["examined on"] = ["date of examination", "examination date", "date examined"],
-        ["examiner"] = ["examined by"],
-        ["name"] = ["full name"],
-        ["qualifications"] = ["qualification"],
-        ["nominal diameter mm"] = ["nominal diameter"],
-        ["position mm"] = ["position"],
-    };
+    public static IReadOnlyDictionary<string, IReadOnlyList<string>> InCommonUse { get; } =
+        new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
+        {
+            ["id"] = ["item id", "item no", "item number", "identifier"],
+            ["description"] = ["item description"],
+            ["maker"] = ["manufacturer", "make", "maker's name"],
+            ["model"] = ["model name"],
+            ["part number"] = ["part no", "p/n"],
+            ["serial"] = ["serial number", "serial no", "s/n"],
+            ["owner's mark"] = ["owners mark", "owner mark"],
+            ["manufactured"] = ["date of manufacture", "manufacture date", "manufactured on", "year of manufacture"],
+            ["purchased"] = ["date of purchase", "purchase date"],
+            ["first used"] = ["date of first use", "first use"],
+            ["obsolete on"] = ["obsolescence date", "date of obsolescence"],
+            ["safe working load"] = ["swl"],
+            ["safe working load unit"] = ["swl unit"],
+            ["last examined"] = ["last examination", "date of last examination"],
+            ["examined on"] = ["date of examination", "examination date", "date examined"],
+            ["examiner"] = ["examined by"],
+            ["name"] = ["full name"],
+            ["qualifications"] = ["qualification"],
+            ["nominal diameter mm"] = ["nominal diameter"],
+            ["position mm"] = ["position"],
+        };
 
     /// <summary>The heading that each other name stands for, both as they are matched; of two the first.</summary>
-    public static Dictionary<string, string> ByOther(IEnumerable<KeyValuePair<string, IReadOnlyList<string>>> words) => words
-        .SelectMany(h => h.Value.Select(other => (Other: Heading.Key(other), Name: Heading.Key(h.Key))))
-        .DistinctBy(h => h.Other, StringComparer.Ordinal)
-        .ToDictionary(h => h.Other, h => h.Name, StringComparer.Ordinal);
+    public static Dictionary<string, string> ByOther(IEnumerable<KeyValuePair<string, IReadOnlyList<string>>> words) =>
+        words
+            .SelectMany(h => h.Value.Select(other => (Other: Heading.Key(other), Name: Heading.Key(h.Key))))
+            .DistinctBy(h => h.Other, StringComparer.Ordinal)
+            .ToDictionary(h => h.Other, h => h.Name, StringComparer.Ordinal);
 
     public static HeadingWords Of(KnownRules rules) => Made.GetValue(rules, r => new HeadingWords(r));
 

@@ -7,10 +7,22 @@ internal static class ItemColumns
 {
     public static IReadOnlyList<Column> All { get; } =
     [
-        Column.Id("id", "id", "The item's own name in this record; no other item has it.") with { IsNeeded = true },
-        Column.Text("description", "description", "What it is, in words that tell it from the rest.", 28) with { IsNeeded = true },
-        Column.Text("maker", "maker", "As marked on the item.") with { Names = true },
-        Column.Text("model", "model", "As marked on the item.") with { Names = true },
+        Column.Id("id", "id", "The item's own name in this record; no other item has it.") with
+        {
+            IsNeeded = true,
+        },
+        Column.Text("description", "description", "What it is, in words that tell it from the rest.", 28) with
+        {
+            IsNeeded = true,
+        },
+        Column.Text("maker", "maker", "As marked on the item.") with
+        {
+            Names = true,
+        },
+        Column.Text("model", "model", "As marked on the item.") with
+        {
+            Names = true,
+        },
         Column.Identity("part number", "partNumber", "As marked on the item."),
         Column.Identity("serial", "serial", "As marked on the item, every nought included."),
         Column.Identity("owner's mark", "ownersMark", "The mark its owner gave it."),

@@ -17,22 +17,34 @@ internal static class VisitSheet
     /// <summary>Heading of the row that says in which order the dates of the workbook are typed; it goes to no record.</summary>
     public const string DateOrderHeading = "date order";
 
-    public static SheetShape Shape { get; } = new("Visit", SheetRole.Visit, "visit",
-    [
-        Id(FormatHeading, "format", "Leave as it is."),
-        Word(DateOrderHeading, "dateOrder", DateOrders.Words, "Only where dates are typed otherwise than 2026-05-11: the order in which they are."),
-        Identity("reference", "reference", "Your own reference for the visit."),
-        Id("regime", "regime", "The law that applies, for example gb-loler."),
-        Text("employer name", "employer/name", "For whom the examination is made."),
-        Text("employer address", "employer/address", "Postal address."),
-        Text("premises name", "premises/name", "Where it is made."),
-        Text("premises address", "premises/address", "Postal address."),
-        Text("hired from name", "hiredFrom/name", "The owner the kit is hired from, where it is."),
-        Text("hired from address", "hiredFrom/address", "Postal address."),
-        Text("enforcing authority name", "enforcingAuthority/name", "Where one is known."),
-        Text("enforcing authority address", "enforcingAuthority/address", "Postal address."),
-        Date("examined on", "examinedOn", "When the examination was made."),
-        Date("reported on", "reportedOn", "Date of the report."),
-    ])
-    { About = "For whom, where, when and under which law." };
+    public static SheetShape Shape { get; } =
+        new(
+            "Visit",
+            SheetRole.Visit,
+            "visit",
+            [
+                Id(FormatHeading, "format", "Leave as it is."),
+                Word(
+                    DateOrderHeading,
+                    "dateOrder",
+                    DateOrders.Words,
+                    "Only where dates are typed otherwise than 2026-05-11: the order in which they are."
+                ),
+                Identity("reference", "reference", "Your own reference for the visit."),
+                Id("regime", "regime", "The law that applies, for example gb-loler."),
+                Text("employer name", "employer/name", "For whom the examination is made."),
+                Text("employer address", "employer/address", "Postal address."),
+                Text("premises name", "premises/name", "Where it is made."),
+                Text("premises address", "premises/address", "Postal address."),
+                Text("hired from name", "hiredFrom/name", "The owner the kit is hired from, where it is."),
+                Text("hired from address", "hiredFrom/address", "Postal address."),
+                Text("enforcing authority name", "enforcingAuthority/name", "Where one is known."),
+                Text("enforcing authority address", "enforcingAuthority/address", "Postal address."),
+                Date("examined on", "examinedOn", "When the examination was made."),
+                Date("reported on", "reportedOn", "Date of the report."),
+            ]
+        )
+        {
+            About = "For whom, where, when and under which law.",
+        };
 }

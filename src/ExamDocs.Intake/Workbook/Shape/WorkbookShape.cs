@@ -16,43 +16,74 @@ internal static class WorkbookShape
     /// <summary>Sheets after the item sheets, in tab order.</summary>
     /// <param name="readings">Reading columns of the diameter sheet.</param>
     public static IReadOnlyList<SheetShape> AfterItems(int readings) =>
-    [
-        OtherSheets.NotTheSame, OtherSheets.Limits, OtherSheets.Diameters(readings), OtherSheets.Tests, OtherSheets.Defects, OtherSheets.Renewals,
-        OtherSheets.Remedies, OtherSheets.Releases, OtherSheets.Disposals, OtherSheets.Photos,
-        OtherSheets.EarlierExaminations, OtherSheets.EarlierObservations,
-    ];
+        [
+            OtherSheets.NotTheSame,
+            OtherSheets.Limits,
+            OtherSheets.Diameters(readings),
+            OtherSheets.Tests,
+            OtherSheets.Defects,
+            OtherSheets.Renewals,
+            OtherSheets.Remedies,
+            OtherSheets.Releases,
+            OtherSheets.Disposals,
+            OtherSheets.Photos,
+            OtherSheets.EarlierExaminations,
+            OtherSheets.EarlierObservations,
+        ];
 
     /// <summary>Every sheet that the reader knows by itself.</summary>
     public static IReadOnlyList<SheetShape> Known { get; } = For(KnownRules.BuiltIn);
 
     /// <summary>Every sheet that the reader knows, with those of the categories that the user added.</summary>
-    public static IReadOnlyList<SheetShape> For(KnownRules rules) => ReferenceEquals(rules, KnownRules.BuiltIn) && Known is not null ? Known :
-    [
-        new(GuideName, SheetRole.Guide, "", []), new(WordsName, SheetRole.Guide, "", []),
-        VisitSheet.Shape, OtherSheets.People, .. rules.Categories.Select(c => Items(c, lastTime: true)), OtherItems,
-        .. AfterItems(OtherSheets.MostReadings),
-    ];
+    public static IReadOnlyList<SheetShape> For(KnownRules rules) =>
+        ReferenceEquals(rules, KnownRules.BuiltIn) && Known is not null
+            ? Known
+            :
+            [
+                new(GuideName, SheetRole.Guide, "", []),
+                new(WordsName, SheetRole.Guide, "", []),
+                VisitSheet.Shape,
+                OtherSheets.People,
+                .. rules.Categories.Select(c => Items(c, lastTime: true)),
+                OtherItems,
+                .. AfterItems(OtherSheets.MostReadings),
+            ];
 
     /// <summary>Items of a category that the catalogue does not have; their observations stand on the observation sheet.</summary>
-    public static SheetShape OtherItems => new(OtherItemsName, SheetRole.Items, "items",
-    [
-        .. ItemColumns.All,
-        Column.Id("category", "category", "What kind of item it is."),
-        .. ExaminationColumns.Particulars,
-        ExaminationColumns.Conclusion,
-    ])
-    { About = "Items of other categories." };
+    public static SheetShape OtherItems =>
+        new(
+            OtherItemsName,
+            SheetRole.Items,
+            "items",
+            [
+                .. ItemColumns.All,
+                Column.Id("category", "category", "What kind of item it is."),
+                .. ExaminationColumns.Particulars,
+                ExaminationColumns.Conclusion,
+            ]
+        )
+        {
+            About = "Items of other categories.",
+        };
 
     /// <param name="category">What kind of items they are.</param>
     /// <param name="lastTime">With what was seen at the visit before beside each answer.</param>
-    public static SheetShape Items(Category category, bool lastTime) => new(category.Plural, SheetRole.Items, "items",
-    [
-        .. ItemColumns.All,
-        .. ExaminationColumns.Particulars,
-        .. ExaminationColumns.Criteria(category, lastTime),
-        ExaminationColumns.Conclusion,
-    ])
-    { Category = category, About = "One row per item, with what was examined on it." };
+    public static SheetShape Items(Category category, bool lastTime) =>
+        new(
+            category.Plural,
+            SheetRole.Items,
+            "items",
+            [
+                .. ItemColumns.All,
+                .. ExaminationColumns.Particulars,
+                .. ExaminationColumns.Criteria(category, lastTime),
+                ExaminationColumns.Conclusion,
+            ]
+        )
+        {
+            Category = category,
+            About = "One row per item, with what was examined on it.",
+        };
 
     /// <summary>The sheet of this name; null where there is none.</summary>
     public static SheetShape? Find(string sheetName, KnownRules rules)

@@ -8,9 +8,7 @@ namespace ExamDocs.Intake.Workbook.Writing;
 internal sealed class CaptureRow : Dictionary<string, SourceNode>
 {
     public CaptureRow()
-        : base(StringComparer.Ordinal)
-    {
-    }
+        : base(StringComparer.Ordinal) { }
 
     public void Put(string heading, SourceNode? node)
     {
@@ -49,16 +47,21 @@ internal sealed class CaptureRows
         _examinations = CapturedExamination.All(record, _tree, historyOnly);
         _inItemRow = _examinations.Where(e => e.InItemRow).ToDictionary(e => e.Item!, StringComparer.Ordinal);
         _sheetCategories = sheets.Select(s => s.Category?.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        _firstOfId = Entries("items").Where(i => Text(i, "id") is not null)
+        _firstOfId = Entries("items")
+            .Where(i => Text(i, "id") is not null)
             .DistinctBy(i => Text(i, "id"), StringComparer.Ordinal)
             .ToDictionary(i => Text(i, "id")!, StringComparer.Ordinal);
-        _lastOf = new(() => _examinations.Where(e => e is { InItemRow: false, Item: not null }).GroupBy(e => e.Item!, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => g.MaxBy(e => e.Day, StringComparer.Ordinal)!, StringComparer.Ordinal));
+        _lastOf = new(() =>
+            _examinations
+                .Where(e => e is { InItemRow: false, Item: not null })
+                .GroupBy(e => e.Item!, StringComparer.Ordinal)
+                .ToDictionary(g => g.Key, g => g.MaxBy(e => e.Day, StringComparer.Ordinal)!, StringComparer.Ordinal)
+        );
     }
 
     /// <summary>Most readings at one place.</summary>
-    public int MostReadings => _examinations.SelectMany(e => e.Entries("diameters"))
-        .Max(d => (d.Find("readingsMm") as ListNode)?.Elements.Count) ?? 0;
+    public int MostReadings =>
+        _examinations.SelectMany(e => e.Entries("diameters")).Max(d => (d.Find("readingsMm") as ListNode)?.Elements.Count) ?? 0;
 
     public CaptureRow Visit()
     {
@@ -68,16 +71,17 @@ internal sealed class CaptureRows
         return row;
     }
 
-    public IEnumerable<CaptureRow> Of(SheetShape sheet) => sheet.Role switch
-    {
-        SheetRole.Items => Entries("items").Where(i => IsOn(sheet, i)).Select(i => ItemRow(sheet, i)),
-        SheetRole.ItemDetail => Entries("items").SelectMany(i => ItemDetailRows(i, sheet)),
-        SheetRole.RecordList => Entries(sheet.Path).Select(e => Row(e, sheet.Columns)),
-        SheetRole.EarlierExaminations => _examinations.Where(e => !e.InItemRow).Select(e => EarlierRow(e, sheet)),
-        SheetRole.EarlierObservations => _examinations.SelectMany(e => DetailRows(e, OnObservationSheet(e), sheet, e.Day)),
-        SheetRole.Photos => _examinations.SelectMany(e => DetailRows(e, WithPhoto(e), sheet, null)),
-        _ => _examinations.SelectMany(e => DetailRows(e, e.Entries(sheet.Path), sheet, e.InItemRow ? null : e.Day)),
-    };
+    public IEnumerable<CaptureRow> Of(SheetShape sheet) =>
+        sheet.Role switch
+        {
+            SheetRole.Items => Entries("items").Where(i => IsOn(sheet, i)).Select(i => ItemRow(sheet, i)),
+            SheetRole.ItemDetail => Entries("items").SelectMany(i => ItemDetailRows(i, sheet)),
+            SheetRole.RecordList => Entries(sheet.Path).Select(e => Row(e, sheet.Columns)),
+            SheetRole.EarlierExaminations => _examinations.Where(e => !e.InItemRow).Select(e => EarlierRow(e, sheet)),
+            SheetRole.EarlierObservations => _examinations.SelectMany(e => DetailRows(e, OnObservationSheet(e), sheet, e.Day)),
+            SheetRole.Photos => _examinations.SelectMany(e => DetailRows(e, WithPhoto(e), sheet, null)),
+            _ => _examinations.SelectMany(e => DetailRows(e, e.Entries(sheet.Path), sheet, e.InItemRow ? null : e.Day)),
+        };
 
     private static CaptureRow Row(ObjectNode node, IEnumerable<Column> columns)
     {
@@ -116,8 +120,7 @@ internal sealed class CaptureRows
     private void PutLastTime(CaptureRow row, SheetShape sheet, string? item)
     {
         var columns = sheet.Columns.Where(c => c.Group is ColumnGroup.LastTime).ToList();
-        var last = columns.Count == 0 || item is null ? null
-            : _lastOf.Value.GetValueOrDefault(item);
+        var last = columns.Count == 0 || item is null ? null : _lastOf.Value.GetValueOrDefault(item);
         foreach (var column in columns)
         {
             row.Put(column.Heading, LastSeen.Of(last?.Node, last?.Day, column.Path));
@@ -142,7 +145,11 @@ internal sealed class CaptureRows
     }
 
     private static IEnumerable<CaptureRow> DetailRows(
-        CapturedExamination examination, IEnumerable<ObjectNode> entries, SheetShape sheet, string? day)
+        CapturedExamination examination,
+        IEnumerable<ObjectNode> entries,
+        SheetShape sheet,
+        string? day
+    )
     {
         foreach (var entry in entries)
         {
@@ -161,7 +168,8 @@ internal sealed class CaptureRows
     {
         var category = examination is { InItemRow: true, Item: { } id } ? _rules.FindCategory(Text(_firstOfId[id], "category")) : null;
         return category is not null && _sheetCategories.Contains(category.Id)
-            ? examination.Entries("observations")
+            ? examination
+                .Entries("observations")
                 .Where(o => category.Find(Text(o, "criterion")) is not null && HasContent(o))
                 .DistinctBy(o => Text(o, "criterion"), StringComparer.Ordinal)
             : [];

@@ -10,20 +10,29 @@ internal sealed record CapturedExamination(ObjectNode Node, bool InItemRow, stri
 {
     public string? Item => Node.Find("item") is TextNode { Text: var id } ? id : null;
 
-    public IEnumerable<ObjectNode> Entries(string list) =>
-        (Node.Find(list) as ListNode)?.Elements.OfType<ObjectNode>() ?? [];
+    public IEnumerable<ObjectNode> Entries(string list) => (Node.Find(list) as ListNode)?.Elements.OfType<ObjectNode>() ?? [];
 
     public static List<CapturedExamination> All(ExaminationRecord record, ObjectNode tree, bool historyOnly)
     {
         var nodes = ((ListNode)tree.Find("examinations")!).Elements.Cast<ObjectNode>().ToList();
         var items = record.Items.Select(i => i.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        var inRow = record.Examinations.Select((e, n) => (Examination: e, Index: n))
+        var inRow = record
+            .Examinations.Select((e, n) => (Examination: e, Index: n))
             .Where(x => !historyOnly && x.Examination.Item is { } id && items.Contains(id))
             .GroupBy(x => x.Examination.Item, StringComparer.Ordinal)
             .Select(g => g.MaxBy(x => (x.Examination.DayAt(record.Visit) ?? LocalDate.MaxIsoValue, x.Index)).Index)
             .ToHashSet();
-        return [.. record.Examinations.Select((e, n) => new CapturedExamination(
-            nodes[n], inRow.Contains(n), e.DayAt(record.Visit) is { } day ? NodaTime.Text.LocalDatePattern.Iso.Format(day) : null))];
+        return
+        [
+            .. record.Examinations.Select(
+                (e, n) =>
+                    new CapturedExamination(
+                        nodes[n],
+                        inRow.Contains(n),
+                        e.DayAt(record.Visit) is { } day ? NodaTime.Text.LocalDatePattern.Iso.Format(day) : null
+                    )
+            ),
+        ];
     }
 }
 

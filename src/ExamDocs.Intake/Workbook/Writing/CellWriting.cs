@@ -28,14 +28,15 @@ internal static class CellWriting
         cell.SetValue<string>(Storable(text));
     }
 
-    private static string Text(SourceNode node) => node switch
-    {
-        TextNode text => text.Text,
-        NumberNode number => number.Raw,
-        BooleanNode flag => flag.Value ? "yes" : "no",
-        ListNode list => string.Join("; ", list.Elements.Select(Text)),
-        _ => "",
-    };
+    private static string Text(SourceNode node) =>
+        node switch
+        {
+            TextNode text => text.Text,
+            NumberNode number => number.Raw,
+            BooleanNode flag => flag.Value ? "yes" : "no",
+            ListNode list => string.Join("; ", list.Elements.Select(Text)),
+            _ => "",
+        };
 
     /// <summary>Half of a character pair cannot be stored; the mark put in its place is refused when read again.</summary>
     private static string Storable(string text)

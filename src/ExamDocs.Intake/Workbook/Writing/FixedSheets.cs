@@ -11,18 +11,28 @@ internal static class FixedSheets
     private static readonly string[] Guide =
     [
         "Fill in the Visit and People sheets first, then one row per item on the sheet of its kind.",
-        "Point at a heading to read what belongs under it. A heading's colour shows its group, and its note says so in words: item, examination, criterion, conclusion.",
+        "Point at a heading to read what belongs under it. A heading's colour shows its group, and its note says so in "
+            + "words: item, examination, criterion, conclusion.",
         "Every item needs an id of its own. Other sheets name the item by that id, and people by theirs.",
-        "Each criterion has two columns: the answer, chosen from a list, and a note. Leave nothing out: a criterion without an answer leaves the item undetermined. The answers noted, doubt and defect need a note.",
-        "clear: examined, nothing found. noted: something seen that does not end its service. doubt: not sure it is safe, so it is taken out. defect: it fails. no-sign: nobody to ask, and no sign found. not-examined, not-applicable: as they say.",
-        "Dates are typed year-month-day, for example 2026-05-11. Where only the month or the year is known, type that: 2024-02 or 2024. Where your dates stand in another order, say so on the Visit sheet.",
-        "Numbers have a point or a comma before the decimals, the same everywhere, and no marks between thousands. Units stand in the heading or in their own column.",
+        "Each criterion has two columns: the answer, chosen from a list, and a note. Leave nothing out: a criterion without "
+            + "an answer leaves the item undetermined. The answers noted, doubt and defect need a note.",
+        "clear: examined, nothing found. noted: something seen that does not end its service. doubt: not sure it is safe, so "
+            + "it is taken out. defect: it fails. no-sign: nobody to ask, and no sign found. not-examined, not-applicable: as they "
+            + "say.",
+        "Dates are typed year-month-day, for example 2026-05-11. Where only the month or the year is known, type that: "
+            + "2024-02 or 2024. Where your dates stand in another order, say so on the Visit sheet.",
+        "Numbers have a point or a comma before the decimals, the same everywhere, and no marks between thousands. Units "
+            + "stand in the heading or in their own column.",
         "Where a cell takes several things, separate them with semicolons.",
         "Write defects that are, or could become, a danger on the Defects sheet as well, measurements on Diameters, tests on Tests.",
-        "On Diameters, Tests, Defects and Photos, the date may be left empty: the row then belongs to the examination in the item's own row. Examinations before this visit stand on the two sheets of earlier ones.",
-        "Headings are locked, without a password: lift the protection of a sheet to move its columns. Sheets may be left empty. Columns and sheets of your own are not read, and what stands in them is reported.",
-        "In a workbook made from an earlier record, the grey columns show what was seen last time. They are there to compare with; nothing in them is read.",
-        "What the makers' instructions allow goes on Limits, with the document, revision and page. No limit is assumed where none is recorded.",
+        "On Diameters, Tests, Defects and Photos, the date may be left empty: the row then belongs to the examination in the "
+            + "item's own row. Examinations before this visit stand on the two sheets of earlier ones.",
+        "Headings are locked, without a password: lift the protection of a sheet to move its columns. Sheets may be left "
+            + "empty. Columns and sheets of your own are not read, and what stands in them is reported.",
+        "In a workbook made from an earlier record, the grey columns show what was seen last time. They are there to compare "
+            + "with; nothing in them is read.",
+        "What the makers' instructions allow goes on Limits, with the document, revision and page. No limit is assumed where "
+            + "none is recorded.",
     ];
 
     public static void WriteGuide(XLWorkbook workbook, IEnumerable<SheetShape> sheets)
@@ -43,7 +53,8 @@ internal static class FixedSheets
 
     /// <summary>What stands on the guide below its title; the reader knows it again.</summary>
     public static IEnumerable<(string First, string Second)> GuideLines(IEnumerable<SheetShape> sheets) =>
-        Guide.Select((line, n) => (string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), line))
+        Guide
+            .Select((line, n) => (string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), line))
             .Concat(sheets.Select(shape => ($"Sheet {shape.Name}", shape.About)));
 
     public static void WriteVisit(XLWorkbook workbook, CaptureRow values)

@@ -43,30 +43,31 @@ internal static class HeadingStyle
         cell.Comment.Style.Size.SetWidth(34).Size.SetHeight(Math.Max(3, (text.Length / 34) + 2) * RowHeight.OfLine);
     }
 
-    private static string GroupName(Column column) => column.Group switch
-    {
-        ColumnGroup.Examination => "Examination. ",
-        ColumnGroup.Criterion => "Criterion. ",
-        ColumnGroup.CriterionNote => "Note to a criterion. ",
-        ColumnGroup.LastTime => "Last time. ",
-        ColumnGroup.Conclusion => "Conclusion. ",
-        _ => "",
-    };
+    private static string GroupName(Column column) =>
+        column.Group switch
+        {
+            ColumnGroup.Examination => "Examination. ",
+            ColumnGroup.Criterion => "Criterion. ",
+            ColumnGroup.CriterionNote => "Note to a criterion. ",
+            ColumnGroup.LastTime => "Last time. ",
+            ColumnGroup.Conclusion => "Conclusion. ",
+            _ => "",
+        };
 
     /// <summary>A criterion's help lists its words already.</summary>
-    private static string Choice(Column column) => column.Words.Count == 0 || column.Group is ColumnGroup.Criterion
-        ? ""
-        : $" One of: {string.Join(", ", column.Words)}.";
+    private static string Choice(Column column) =>
+        column.Words.Count == 0 || column.Group is ColumnGroup.Criterion ? "" : $" One of: {string.Join(", ", column.Words)}.";
 
-    private static string Fill(Column column) => column.Group switch
-    {
-        ColumnGroup.Examination => "#E2EFDA",
-        ColumnGroup.Criterion => "#FFE699",
-        ColumnGroup.CriterionNote => "#FFF7DB",
-        ColumnGroup.LastTime => "#E7E6E6",
-        ColumnGroup.Conclusion => "#F4CCCC",
-        _ => "#DDEBF7",
-    };
+    private static string Fill(Column column) =>
+        column.Group switch
+        {
+            ColumnGroup.Examination => "#E2EFDA",
+            ColumnGroup.Criterion => "#FFE699",
+            ColumnGroup.CriterionNote => "#FFF7DB",
+            ColumnGroup.LastTime => "#E7E6E6",
+            ColumnGroup.Conclusion => "#F4CCCC",
+            _ => "#DDEBF7",
+        };
 
     /// <summary>Wide enough for the heading's longest word and for the longest word that may be chosen.</summary>
     public static double Width(Column column)

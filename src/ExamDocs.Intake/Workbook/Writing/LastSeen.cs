@@ -9,9 +9,11 @@ internal static class LastSeen
     /// <returns>Null where nothing was seen for it.</returns>
     public static string? Of(ObjectNode? examination, string? day, string criterion)
     {
-        var seen = (examination?.Find("observations") as ListNode)?.Elements.OfType<ObjectNode>()
+        var seen = (examination?.Find("observations") as ListNode)
+            ?.Elements.OfType<ObjectNode>()
             .Where(o => string.Equals(Text(o, "criterion"), criterion, StringComparison.Ordinal))
-            .Select(o => string.Join(": ", new[] { Text(o, "state"), Text(o, "note") }.OfType<string>())) ?? [];
+            .Select(o => string.Join(": ", new[] { Text(o, "state"), Text(o, "note") }.OfType<string>()))
+            ?? [];
         return string.Join("; ", seen) is { Length: > 0 } text ? $"{day ?? "no date"} {text}" : null;
     }
 

@@ -9,33 +9,37 @@ namespace ExamDocs.Intake.Workbook.Writing;
 /// </summary>
 internal static class NextVisit
 {
-    public static ExaminationRecord Of(ExaminationRecord record) => new()
-    {
-        Format = record.Format,
-        Visit = record.Visit with { Reference = null, ExaminedOn = null, ReportedOn = null },
-        People = record.People,
-        Items = [.. record.Items.Select(item => item with { LastExamined = LastExamined(item, record), FittedTo = FittedTo(item, record) })],
-        Limits = record.Limits,
-        Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = e.DayAt(record.Visit) })],
-        Renewals = record.Renewals,
-        Remedies = record.Remedies,
-        Releases = record.Releases,
-        Disposals = record.Disposals,
-    };
+    public static ExaminationRecord Of(ExaminationRecord record) =>
+        new()
+        {
+            Format = record.Format,
+            Visit = record.Visit with { Reference = null, ExaminedOn = null, ReportedOn = null },
+            People = record.People,
+            Items =
+            [
+                .. record.Items.Select(item => item with { LastExamined = LastExamined(item, record), FittedTo = FittedTo(item, record) }),
+            ],
+            Limits = record.Limits,
+            Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = e.DayAt(record.Visit) })],
+            Renewals = record.Renewals,
+            Remedies = record.Remedies,
+            Releases = record.Releases,
+            Disposals = record.Disposals,
+        };
 
     /// <summary>What was taken off is not on any more.</summary>
     private static string? FittedTo(Item item, ExaminationRecord record) =>
-        item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, new Core.Identity.FoldedIds(), part, whole) ? null : item.FittedTo;
+        item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, new Core.Identity.FoldedIds(), part, whole)
+            ? null
+            : item.FittedTo;
 
     /// <summary>The latest examination recorded here, unless a later one was recorded already.</summary>
     private static PartialDate? LastExamined(Item item, ExaminationRecord record)
     {
-        var latest = record.Examinations
-            .Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal))
+        var latest = record
+            .Examinations.Where(e => item.Id is not null && string.Equals(e.Item, item.Id, StringComparison.Ordinal))
             .Select(e => e.DayAt(record.Visit))
             .Max();
-        return latest is { } day && (item.LastExamined is null || item.LastExamined.Latest < day)
-            ? PartialDate.Of(day)
-            : item.LastExamined;
+        return latest is { } day && (item.LastExamined is null || item.LastExamined.Latest < day) ? PartialDate.Of(day) : item.LastExamined;
     }
 }

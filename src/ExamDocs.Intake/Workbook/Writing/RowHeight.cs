@@ -20,7 +20,9 @@ internal static class RowHeight
     public static void Set(IXLWorksheet sheet, int row, IEnumerable<double> widths)
     {
         var width = widths.ToList();
-        var lines = sheet.Row(row).CellsUsed(XLCellsUsedOptions.Contents)
+        var lines = sheet
+            .Row(row)
+            .CellsUsed(XLCellsUsedOptions.Contents)
             .Where(c => c.Address.ColumnNumber <= width.Count)
             .Select(c => Lines(c.GetString(), width[c.Address.ColumnNumber - 1]))
             .DefaultIfEmpty(1)

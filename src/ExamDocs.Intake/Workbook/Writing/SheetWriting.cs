@@ -62,10 +62,20 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
     /// What nobody is to type in is locked, headings above all: a heading mistyped makes a column unread. There is no
     /// password, so whoever wants to move columns can.
     /// </summary>
-    public static void Protect(IXLWorksheet sheet) => sheet.Protect().AllowElement(
-        XLSheetProtectionElements.FormatCells | XLSheetProtectionElements.FormatColumns | XLSheetProtectionElements.FormatRows
-        | XLSheetProtectionElements.InsertRows | XLSheetProtectionElements.DeleteRows | XLSheetProtectionElements.Sort
-        | XLSheetProtectionElements.AutoFilter | XLSheetProtectionElements.InsertHyperlinks | XLSheetProtectionElements.EditObjects);
+    public static void Protect(IXLWorksheet sheet) =>
+        sheet
+            .Protect()
+            .AllowElement(
+                XLSheetProtectionElements.FormatCells
+                    | XLSheetProtectionElements.FormatColumns
+                    | XLSheetProtectionElements.FormatRows
+                    | XLSheetProtectionElements.InsertRows
+                    | XLSheetProtectionElements.DeleteRows
+                    | XLSheetProtectionElements.Sort
+                    | XLSheetProtectionElements.AutoFilter
+                    | XLSheetProtectionElements.InsertHyperlinks
+                    | XLSheetProtectionElements.EditObjects
+            );
 
     private static int WriteRows(IXLWorksheet sheet, IReadOnlyList<Column> columns, IEnumerable<CaptureRow> rows)
     {

@@ -17,8 +17,10 @@ public sealed class LedgerTests
         var headings = Ledger(GoodRecord.For(category)).Select(e => e.Heading).ToList();
 
         Assert.Equal(headings.Order(), headings);
-        Assert.Equal([Heading.Identity, Heading.History, Heading.Decisive, Heading.Judged, Heading.Advisory, Heading.Limits, Heading.Doubts],
-            headings.Distinct().Where(h => h is not Heading.Measurements));
+        Assert.Equal(
+            [Heading.Identity, Heading.History, Heading.Decisive, Heading.Judged, Heading.Advisory, Heading.Limits, Heading.Doubts],
+            headings.Distinct().Where(h => h is not Heading.Measurements)
+        );
     }
 
     [Theory, MemberData(nameof(Categories))]
@@ -33,7 +35,9 @@ public sealed class LedgerTests
         });
     }
 
-    /// <summary>Every answer to every criterion of every category: evidence against means an outcome that is not fit, and the other way round.</summary>
+    /// <summary>
+    /// Every answer to every criterion of every category: evidence against means an outcome that is not fit, and the other way round.
+    /// </summary>
     [Theory, MemberData(nameof(Categories))]
     public void The_ledger_and_the_outcome_agree(string category)
     {
@@ -50,12 +54,19 @@ public sealed class LedgerTests
     [Fact]
     public void Every_reason_stands_in_the_ledger()
     {
-        var record = GoodRecord.For("rope-bridge").Answer("cover-abrasion", "defect").Later("cover-abrasion", "2026-08-01").Later("", "2026-05-11").Station(180, 9.0m, 9.0m);
+        var record = GoodRecord
+            .For("rope-bridge")
+            .Answer("cover-abrasion", "defect")
+            .Later("cover-abrasion", "2026-08-01")
+            .Later("", "2026-05-11")
+            .Station(180, 9.0m, 9.0m);
         record.Limits().With("nominalDiameterMm", 11.0).With("diameterTolerancePercent", 10)["maxUseYears"] = 1;
         var item = Decided.From(record).Item();
 
         Assert.Equal(["W4", "W5", "W7"], item.Reasons.Select(r => r.Code).Where(c => c[0] is 'W').Distinct(StringComparer.Ordinal));
-        Assert.All(item.Reasons.Where(r => r.Code[0] is 'W'), r => Assert.Contains(item.CaseForService, e => e.Code == r.Code && e.Text == r.Text && e.Bearing is Bearing.Against));
+        Assert.All(item.Reasons.Where(r => r.Code[0] is 'W'), r =>
+            Assert.Contains(item.CaseForService, e => e.Code == r.Code && e.Text == r.Text && e.Bearing is Bearing.Against)
+        );
         AssertAgrees(item);
     }
 
@@ -63,9 +74,19 @@ public sealed class LedgerTests
     public void A_withdrawal_that_was_released_stands_under_doubts_with_what_resolved_it()
     {
         var record = WithEarlier("connector", e => (e["conclusion"], e["examinedOn"]) = ("withdraw", "2025-11-20"));
-        record["releases"] = new JsonArray(new JsonObject { ["item"] = GoodRecord.Id, ["by"] = "ex1", ["on"] = "2026-05-11", ["grounds"] = "gate closes by itself again" });
+        record["releases"] = new JsonArray(
+            new JsonObject
+            {
+                ["item"] = GoodRecord.Id,
+                ["by"] = "ex1",
+                ["on"] = "2026-05-11",
+                ["grounds"] = "gate closes by itself again",
+            }
+        );
 
-        var entry = Assert.Single(Ledger(record), e => e.Heading is Heading.Doubts && e.Text.StartsWith("withdrawn", StringComparison.Ordinal));
+        var entry = Assert.Single(Ledger(record), e =>
+            e.Heading is Heading.Doubts && e.Text.StartsWith("withdrawn", StringComparison.Ordinal)
+        );
         Assert.Equal(Bearing.For, entry.Bearing);
         Assert.Contains("released on 11 May 2026 by Odile Farrowby: gate closes by itself again", entry.Text, StringComparison.Ordinal);
     }
@@ -78,9 +99,20 @@ public sealed class LedgerTests
     {
         var record = WithEarlier("harness", e => e["examinedOn"] = "2025-11-20");
         var earlier = record["examinations"]!.AsArray()[1]!.AsObject();
-        earlier["defects"] = new JsonArray(JsonNode.Parse("""{"criterion":"abrasion","description":"leg strap worn","danger":"later","becomesDangerOn":"2026-04-01","remedy":"renew the strap"}"""));
+        earlier["defects"] = new JsonArray(
+            JsonNode.Parse(
+                """{"criterion":"abrasion","description":"leg strap worn","danger":"later","becomesDangerOn":"2026-04-01","remedy":"renew the strap"}"""
+            )
+        );
         if (remedied is not null)
-            record["remedies"] = new JsonArray(new JsonObject { ["item"] = GoodRecord.Id, ["what"] = "strap renewed", ["doneOn"] = remedied });
+            record["remedies"] = new JsonArray(
+                new JsonObject
+                {
+                    ["item"] = GoodRecord.Id,
+                    ["what"] = "strap renewed",
+                    ["doneOn"] = remedied,
+                }
+            );
         var decided = Decided.From(record);
 
         var entry = Assert.Single(decided.Item().CaseForService, e => e.Text.StartsWith("leg strap worn", StringComparison.Ordinal));
@@ -107,7 +139,10 @@ public sealed class LedgerTests
     public void The_examiners_conclusion_comes_last()
     {
         Assert.Equal("the examiner concludes: fit", Ledger(GoodRecord.For("sling"))[^1].Text);
-        Assert.Equal(("W6", Bearing.Against), Ledger(GoodRecord.For("sling").Conclude("withdraw"))[^1] is var last ? (last.Code, last.Bearing) : default);
+        Assert.Equal(
+            ("W6", Bearing.Against),
+            Ledger(GoodRecord.For("sling").Conclude("withdraw"))[^1] is var last ? (last.Code, last.Bearing) : default
+        );
     }
 
     private static void AssertAgrees(DeterminedItem item)

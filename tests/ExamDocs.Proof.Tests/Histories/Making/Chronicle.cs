@@ -6,7 +6,14 @@ namespace ExamDocs.Proof.Tests.Histories.Making;
 /// <summary>Makes the history of a seed: visits of some firms to a handful of things, in the runs in which they are handed in.</summary>
 internal sealed class Chronicle
 {
-    private static readonly string[] Firms = ["Alderwick Trees Ltd", "Brackmoor Arb", "Carrowfell and Daughters Ltd", "Dunmere Ropes", "Elmstowe Hire Ltd"];
+    private static readonly string[] Firms =
+    [
+        "Alderwick Trees Ltd",
+        "Brackmoor Arb",
+        "Carrowfell and Daughters Ltd",
+        "Dunmere Ropes",
+        "Elmstowe Hire Ltd",
+    ];
 
     private readonly Dice _dice;
     private readonly bool _prints;
@@ -31,7 +38,10 @@ internal sealed class Chronicle
         Chronicle chronicle = new(seed, prints);
         chronicle.Tell();
         var runs = chronicle._runs.ConvertAll(run => new Run(
-            [.. run.Select(r => r.Record.ToJsonString())], chronicle._day.AddDays(10), prints ? [.. run.Select(r => r.Label)] : null));
+            [.. run.Select(r => r.Record.ToJsonString())],
+            chronicle._day.AddDays(10),
+            prints ? [.. run.Select(r => r.Label)] : null
+        ));
         return chronicle._dice.Chance(25) ? [.. runs.OrderBy(_ => chronicle._dice.Next())] : runs;
     }
 
@@ -61,7 +71,10 @@ internal sealed class Chronicle
         var owner = _dice.Of(_things).Owner;
         var here = _things.Where(thing => thing.Owner == owner && _dice.Chance(80)).ToList();
         var halves = here.Count > 1 && _dice.Chance(40) ? here.GroupBy(_ => _dice.Below(2)).Select(half => half.ToList()).ToList() : [here];
-        var records = halves.Select((half, n) => Record($"V-{visit}{"abc"[n]}", owner, half)).Where(r => r.Record["items"]!.AsArray().Count > 0).ToList();
+        var records = halves
+            .Select((half, n) => Record($"V-{visit}{"abc"[n]}", owner, half))
+            .Where(r => r.Record["items"]!.AsArray().Count > 0)
+            .ToList();
         if (records.Count > 0 && (_runs.Count == 0 || !_dice.Chance(20)))
         {
             _runs.Add(records);

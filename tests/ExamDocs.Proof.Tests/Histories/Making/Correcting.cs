@@ -51,7 +51,17 @@ internal static class Correcting
 
     private static void LeaveOut(JsonObject record, string id)
     {
-        foreach (var (list, key) in new[] { ("items", "id"), ("examinations", "item"), ("releases", "item"), ("remedies", "item"), ("disposals", "item"), ("renewals", "item") })
+        foreach (
+            var (list, key) in new[]
+            {
+                ("items", "id"),
+                ("examinations", "item"),
+                ("releases", "item"),
+                ("remedies", "item"),
+                ("disposals", "item"),
+                ("renewals", "item"),
+            }
+        )
         {
             foreach (var row in (record[list] as JsonArray ?? []).Where(row => (string?)row![key] == id).ToList())
             {

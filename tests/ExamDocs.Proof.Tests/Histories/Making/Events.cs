@@ -29,10 +29,18 @@ internal static class Events
                 Defect(record, examination, "marking", new JsonObject { ["danger"] = "now" });
                 break;
             case 8:
-                Defect(record, examination, "marking", new JsonObject
-                {
-                    ["danger"] = "later", ["becomesDangerOn"] = Flawless.Text(DateOnly.ParseExact(Visits.Day(record), "yyyy-MM-dd").AddDays(dice.Between(40, 300))),
-                });
+                Defect(
+                    record,
+                    examination,
+                    "marking",
+                    new JsonObject
+                    {
+                        ["danger"] = "later",
+                        ["becomesDangerOn"] = Flawless.Text(
+                            DateOnly.ParseExact(Visits.Day(record), "yyyy-MM-dd").AddDays(dice.Between(40, 300))
+                        ),
+                    }
+                );
                 return false;
             case 9:
                 examination["observations"]!.AsArray().RemoveAt(0);
@@ -56,7 +64,12 @@ internal static class Events
         defect["description"] = "worn";
         defect["part"] = "the label";
         defect["remedy"] = "renew it";
-        defect["notified"] = new JsonObject { ["whom"] = "The keeper", ["how"] = "by word", ["on"] = Visits.Day(record) };
+        defect["notified"] = new JsonObject
+        {
+            ["whom"] = "The keeper",
+            ["how"] = "by word",
+            ["on"] = Visits.Day(record),
+        };
         Draft.List(examination, "defects").Add(defect);
         Visits.Answer(examination, criterion, "defect");
     }
@@ -73,7 +86,9 @@ internal static class Events
         var on = DateOnly.ParseExact(Visits.Day(record), "yyyy-MM-dd");
         JsonObject release = new()
         {
-            ["item"] = id, ["by"] = dice.Chance(95) ? "ex1" : "ex7", ["on"] = Flawless.Text(on.AddDays(dice.One(0, 0, 0, 0, 0, 0, -1, 1, -400))),
+            ["item"] = id,
+            ["by"] = dice.Chance(95) ? "ex1" : "ex7",
+            ["on"] = Flawless.Text(on.AddDays(dice.One(0, 0, 0, 0, 0, 0, -1, 1, -400))),
             ["grounds"] = dice.Chance(90) ? "cleaned and looked at again" : dice.One(".", "fine", "ok ok"),
         };
         if (label is not null && dice.Chance(50))
@@ -93,15 +108,31 @@ internal static class Events
         Draft.List(record, "releases").Add(release);
         if (dice.Chance(50))
         {
-            Draft.List(record, "remedies").Add(new JsonObject
-            {
-                ["item"] = id, ["what"] = "cleaned", ["doneBy"] = "Ada Fenn", ["doneOn"] = Flawless.Text(on.AddDays(dice.One(0, 0, -1, -500))), ["evidence"] = "a note",
-            });
+            Draft
+                .List(record, "remedies")
+                .Add(
+                    new JsonObject
+                    {
+                        ["item"] = id,
+                        ["what"] = "cleaned",
+                        ["doneBy"] = "Ada Fenn",
+                        ["doneOn"] = Flawless.Text(on.AddDays(dice.One(0, 0, -1, -500))),
+                        ["evidence"] = "a note",
+                    }
+                );
         }
     }
 
-    public static void Dispose(JsonObject record, string id, Dice dice) => Draft.List(record, "disposals").Add(new JsonObject
-    {
-        ["item"] = id, ["action"] = dice.One("quarantined", "sent for repair", "destroyed"), ["by"] = "Ada Fenn", ["on"] = Visits.Day(record),
-    });
+    public static void Dispose(JsonObject record, string id, Dice dice) =>
+        Draft
+            .List(record, "disposals")
+            .Add(
+                new JsonObject
+                {
+                    ["item"] = id,
+                    ["action"] = dice.One("quarantined", "sent for repair", "destroyed"),
+                    ["by"] = "Ada Fenn",
+                    ["on"] = Visits.Day(record),
+                }
+            );
 }

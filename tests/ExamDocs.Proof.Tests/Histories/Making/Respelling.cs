@@ -26,14 +26,15 @@ internal static class Respelling
     }
 
     /// <summary>Another spelling of the same firm.</summary>
-    public static string Firm(string name, Dice dice) => dice.Below(5) switch
-    {
-        0 => name.ToUpperInvariant(),
-        1 => name.Replace(" Ltd", "", StringComparison.Ordinal),
-        2 => name.Replace(" Ltd", "", StringComparison.Ordinal) + dice.One(" Limited", " Ltd.", ", Ltd"),
-        3 => name.Replace(" ", "  ", StringComparison.Ordinal),
-        _ => name.ToLowerInvariant(),
-    };
+    public static string Firm(string name, Dice dice) =>
+        dice.Below(5) switch
+        {
+            0 => name.ToUpperInvariant(),
+            1 => name.Replace(" Ltd", "", StringComparison.Ordinal),
+            2 => name.Replace(" Ltd", "", StringComparison.Ordinal) + dice.One(" Limited", " Ltd.", ", Ltd"),
+            3 => name.Replace(" ", "  ", StringComparison.Ordinal),
+            _ => name.ToLowerInvariant(),
+        };
 
     /// <summary>Another marking: a letter or digit more, fewer or other.</summary>
     public static string Slip(string text, Dice dice) =>
@@ -47,7 +48,11 @@ internal static class Respelling
         {
             var isGap = text[at] is ' ' or '-' or '/';
             var isBetween = isGap && at > 0 && at + 1 < text.Length && char.IsDigit(text[at - 1]) && char.IsDigit(text[at + 1]);
-            other.Append(isBetween ? dice.One("-", "/", ".") : isGap ? dice.One("", " ", "-", "/") : text[at].ToString());
+            other.Append(
+                isBetween ? dice.One("-", "/", ".")
+                : isGap ? dice.One("", " ", "-", "/")
+                : text[at].ToString()
+            );
         }
 
         return other.ToString();

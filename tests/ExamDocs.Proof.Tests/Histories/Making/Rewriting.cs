@@ -21,25 +21,39 @@ internal static class Rewriting
 
     /// <summary>The same records in other runs' order, and in another order within each run.</summary>
     public static IReadOnlyList<Run> Shuffled(IReadOnlyList<Run> history, Dice dice) =>
-        [.. history.OrderBy(_ => dice.Next()).Select(run => run with { Records = [.. run.Records.OrderBy(_ => dice.Next())], Labels = null })];
+        [
+            .. history
+                .OrderBy(_ => dice.Next())
+                .Select(run => run with { Records = [.. run.Records.OrderBy(_ => dice.Next())], Labels = null }),
+        ];
 
     /// <summary>A last visit to everything that was ever recorded: each item found clear, as it was written last.</summary>
     public static Run LookAgain(IReadOnlyList<Run> history, DateOnly on)
     {
         Dice dice = new(1);
-        var records = history.SelectMany(run => run.Records).Select(json => JsonNode.Parse(json)!.AsObject())
-            .DistinctBy(record => (string?)record["visit"]!["employer"]!["name"]).Select((record, at) =>
-            {
-                var again = Visits.Empty($"LAST-{at}", on, (string)record["visit"]!["employer"]!["name"]!, (string?)record["visit"]!["hiredFrom"]?["name"]);
-                foreach (var row in record["items"]!.AsArray().Select(row => row!.DeepClone().AsObject()))
+        var records = history
+            .SelectMany(run => run.Records)
+            .Select(json => JsonNode.Parse(json)!.AsObject())
+            .DistinctBy(record => (string?)record["visit"]!["employer"]!["name"])
+            .Select(
+                (record, at) =>
                 {
-                    row["status"] = "in-use";
-                    row.Remove("fittedTo");
-                    Visits.Add(again, row, true, dice);
-                }
+                    var again = Visits.Empty(
+                        $"LAST-{at}",
+                        on,
+                        (string)record["visit"]!["employer"]!["name"]!,
+                        (string?)record["visit"]!["hiredFrom"]?["name"]
+                    );
+                    foreach (var row in record["items"]!.AsArray().Select(row => row!.DeepClone().AsObject()))
+                    {
+                        row["status"] = "in-use";
+                        row.Remove("fittedTo");
+                        Visits.Add(again, row, true, dice);
+                    }
 
-                return again.ToJsonString();
-            });
+                    return again.ToJsonString();
+                }
+            );
         return new Run([.. records], on.AddDays(1));
     }
 
@@ -49,13 +63,19 @@ internal static class Rewriting
         Dictionary<string, string> ids = new(StringComparer.Ordinal);
         foreach (var row in record["items"]!.AsArray().Select(row => row!.AsObject()))
         {
-            foreach (var member in new[] { "id", "serial", "ownersMark", "formerly", "fittedTo" }.Where(m => (string?)row[m] is { Length: > 0 }))
+            foreach (
+                var member in new[] { "id", "serial", "ownersMark", "formerly", "fittedTo" }.Where(m => (string?)row[m] is { Length: > 0 })
+            )
             {
                 row[member] = Spelt(ids, (string)row[member]!, dice);
             }
         }
 
-        foreach (var row in new[] { "examinations", "releases", "remedies", "renewals", "disposals" }.SelectMany(list => record[list] as JsonArray ?? []))
+        foreach (
+            var row in new[] { "examinations", "releases", "remedies", "renewals", "disposals" }.SelectMany(list =>
+                record[list] as JsonArray ?? []
+            )
+        )
         {
             foreach (var member in References.Where(m => (string?)row![m] is { Length: > 0 }))
             {
@@ -77,7 +97,8 @@ internal static class Rewriting
         {
             // A small l is both a letter and a 1; in capitals it would be the letter alone.
             spelt = text.Contains('l', StringComparison.Ordinal) ? text : Respelling.Marking(text, dice);
-            ids[text] = spelt = Spelling.Of(spelt) is { } other && Spelling.Of(text)?.IsLike(other) == true && !ids.ContainsValue(spelt) ? spelt : text;
+            ids[text] = spelt =
+                Spelling.Of(spelt) is { } other && Spelling.Of(text)?.IsLike(other) == true && !ids.ContainsValue(spelt) ? spelt : text;
         }
 
         return spelt;
@@ -94,7 +115,17 @@ internal static class Rewriting
         var record = JsonNode.Parse(json)!.AsObject();
         var ids = record["items"]!.AsArray().Where((_, at) => at % 2 == half).Select(row => (string?)row!["id"]).ToHashSet();
         record["visit"]!["reference"] = (string)record["visit"]!["reference"]! + (half == 0 ? "" : "-more");
-        foreach (var (list, key) in new[] { ("items", "id"), ("examinations", "item"), ("releases", "item"), ("remedies", "item"), ("renewals", "item"), ("disposals", "item") })
+        foreach (
+            var (list, key) in new[]
+            {
+                ("items", "id"),
+                ("examinations", "item"),
+                ("releases", "item"),
+                ("remedies", "item"),
+                ("renewals", "item"),
+                ("disposals", "item"),
+            }
+        )
         {
             foreach (var row in (record[list] as JsonArray ?? []).Where(row => !ids.Contains((string?)row![key])).ToList())
             {

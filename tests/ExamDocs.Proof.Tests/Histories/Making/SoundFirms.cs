@@ -47,14 +47,29 @@ internal sealed class SoundFirms
 
     private Thing Made(string owner, int n, bool marksOnly)
     {
-        var (category, tag) = (n % 10) switch { < 3 => ("harness", "H"), < 6 => ("rope-bridge", "RB"), < 9 => ("connector", "C"), _ => ("helmet", "M") };
+        var (category, tag) = (n % 10) switch
+        {
+            < 3 => ("harness", "H"),
+            < 6 => ("rope-bridge", "RB"),
+            < 9 => ("connector", "C"),
+            _ => ("helmet", "M"),
+        };
         // The maker stamps a batch of connectors alike; a firm buys ten at a time, and others buy from the same batch.
         _batch = n % 10 == 6 ? _dice.Between(1, 40) : _batch;
-        var serial = marksOnly ? null : category == "connector" ? $"B{_batch}" : $"S{++_serials}";
+        var serial =
+            marksOnly ? null
+            : category == "connector" ? $"B{_batch}"
+            : $"S{++_serials}";
         return new Thing
         {
-            Category = category, Owner = owner, Id = $"{tag}-{n + 1:00}", Maker = _dice.One("Fennick Works Ltd", "Osk and Lund"), PartNumber = "SP-11",
-            Serial = serial, Mark = serial is null || category == "connector" ? $"{tag}{n + 1}" : null, Made = _dice.One("2022-03", "2022-09", "2023-01"),
+            Category = category,
+            Owner = owner,
+            Id = $"{tag}-{n + 1:00}",
+            Maker = _dice.One("Fennick Works Ltd", "Osk and Lund"),
+            PartNumber = "SP-11",
+            Serial = serial,
+            Mark = serial is null || category == "connector" ? $"{tag}{n + 1}" : null,
+            Made = _dice.One("2022-03", "2022-09", "2023-01"),
         };
     }
 
@@ -93,8 +108,14 @@ internal sealed class SoundFirms
                 var part = kit.Find(thing => thing.On == old);
                 var replacement = new Thing
                 {
-                    Category = old.Category, Owner = name, Id = _dice.Chance(30) ? old.Id : $"N-{_serials}", Maker = old.Maker, PartNumber = old.PartNumber,
-                    Serial = $"S{++_serials}", Mark = null, Made = "2024-06",
+                    Category = old.Category,
+                    Owner = name,
+                    Id = _dice.Chance(30) ? old.Id : $"N-{_serials}",
+                    Maker = old.Maker,
+                    PartNumber = old.PartNumber,
+                    Serial = $"S{++_serials}",
+                    Mark = null,
+                    Made = "2024-06",
                     Since = ("2024-08", "2024-09-01", null),
                 };
                 kit.Add(replacement);
@@ -113,7 +134,11 @@ internal sealed class SoundFirms
 
     private void Sell(List<Thing> from, (string Name, List<Thing> Kit) to)
     {
-        foreach (var sold in from.Where(thing => thing.Category == "connector" && thing.On is null && !_withdrawn.Contains(thing)).Take(2).ToList())
+        foreach (
+            var sold in from.Where(thing => thing.Category == "connector" && thing.On is null && !_withdrawn.Contains(thing))
+                .Take(2)
+                .ToList()
+        )
         {
             from.Remove(sold);
             (sold.Owner, sold.Id) = (to.Name, FormattableString.Invariant($"{sold.Id}-{to.Kit.Count}"));

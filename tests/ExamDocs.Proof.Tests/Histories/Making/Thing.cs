@@ -39,11 +39,24 @@ internal sealed class Thing
     public static Thing Drawn(Dice dice, string owner)
     {
         var category = dice.One("rope-bridge", "rope-bridge", "harness", "harness", "connector", "helmet");
-        var id = (category switch { "rope-bridge" => "RB-", "harness" => "H-", "connector" => "C-1-", _ => "M " }) + dice.One("1", "10", "2", "014");
+        var id =
+            (
+                category switch
+                {
+                    "rope-bridge" => "RB-",
+                    "harness" => "H-",
+                    "connector" => "C-1-",
+                    _ => "M ",
+                }
+            ) + dice.One("1", "10", "2", "014");
         var hasSerial = dice.Chance(85);
         return new Thing
         {
-            Category = category, Owner = owner, Id = id, Maker = dice.One("Fennick Works Ltd", "Osk and Lund"), PartNumber = dice.One("SP-11", "SP-12-4", "K10"),
+            Category = category,
+            Owner = owner,
+            Id = id,
+            Maker = dice.One("Fennick Works Ltd", "Osk and Lund"),
+            PartNumber = dice.One("SP-11", "SP-12-4", "K10"),
             Serial = hasSerial ? dice.One("Q100", "Q101", "A 55-2", "IO77", "7") : null,
             Mark = hasSerial && dice.Chance(50) ? null : "OM-" + dice.One("1", "20", "31"),
             Made = dice.One("2022-03", "2022-03-09", "2022", "2021-11", "2022-08"),
@@ -55,9 +68,18 @@ internal sealed class Thing
     {
         JsonObject row = new()
         {
-            ["id"] = Id, ["category"] = Category, ["description"] = "Some kit", ["maker"] = Maker, ["model"] = "Model " + Category,
-            ["partNumber"] = PartNumber, ["manufactured"] = Made, ["purchased"] = Since.Bought, ["firstUsed"] = Since.Used,
-            ["safeWorkingLoad"] = new JsonObject { ["value"] = 140, ["unit"] = "kg" }, ["lastExamined"] = Since.Examined, ["status"] = "in-use",
+            ["id"] = Id,
+            ["category"] = Category,
+            ["description"] = "Some kit",
+            ["maker"] = Maker,
+            ["model"] = "Model " + Category,
+            ["partNumber"] = PartNumber,
+            ["manufactured"] = Made,
+            ["purchased"] = Since.Bought,
+            ["firstUsed"] = Since.Used,
+            ["safeWorkingLoad"] = new JsonObject { ["value"] = 140, ["unit"] = "kg" },
+            ["lastExamined"] = Since.Examined,
+            ["status"] = "in-use",
             ["purpose"] = Category == "helmet" ? "fall-arrest-only" : "lifts-persons",
         };
         foreach (var (member, value) in new[] { ("serial", Serial), ("ownersMark", Mark) })

@@ -11,8 +11,13 @@ internal static class Visits
     {
         JsonObject visit = new()
         {
-            ["reference"] = reference, ["regime"] = "gb-loler", ["employer"] = Flawless.Party(employer), ["premises"] = Flawless.Party("The yard"),
-            ["enforcingAuthority"] = Flawless.Party("An authority"), ["examinedOn"] = Flawless.Text(on), ["reportedOn"] = Flawless.Text(on),
+            ["reference"] = reference,
+            ["regime"] = "gb-loler",
+            ["employer"] = Flawless.Party(employer),
+            ["premises"] = Flawless.Party("The yard"),
+            ["enforcingAuthority"] = Flawless.Party("An authority"),
+            ["examinedOn"] = Flawless.Text(on),
+            ["reportedOn"] = Flawless.Text(on),
         };
         if (hiredFrom is not null)
         {
@@ -21,12 +26,21 @@ internal static class Visits
 
         return new JsonObject
         {
-            ["format"] = "examdocs/1", ["visit"] = visit,
-            ["people"] = new JsonArray(new JsonObject
-            {
-                ["id"] = "ex1", ["name"] = "Ada Fenn", ["address"] = "2 Some Lane, Norshire", ["qualifications"] = "Guild examiner", ["selfEmployed"] = true,
-            }),
-            ["items"] = new JsonArray(), ["limits"] = new JsonArray(), ["examinations"] = new JsonArray(),
+            ["format"] = "examdocs/1",
+            ["visit"] = visit,
+            ["people"] = new JsonArray(
+                new JsonObject
+                {
+                    ["id"] = "ex1",
+                    ["name"] = "Ada Fenn",
+                    ["address"] = "2 Some Lane, Norshire",
+                    ["qualifications"] = "Guild examiner",
+                    ["selfEmployed"] = true,
+                }
+            ),
+            ["items"] = new JsonArray(),
+            ["limits"] = new JsonArray(),
+            ["examinations"] = new JsonArray(),
         };
     }
 
@@ -52,7 +66,9 @@ internal static class Visits
 
     public static void Answer(JsonObject examination, string criterion, string state)
     {
-        foreach (var answer in examination["observations"]!.AsArray().Select(o => o!.AsObject()).Where(o => (string?)o["criterion"] == criterion))
+        foreach (
+            var answer in examination["observations"]!.AsArray().Select(o => o!.AsObject()).Where(o => (string?)o["criterion"] == criterion)
+        )
         {
             (answer["state"], answer["note"]) = (state, "seen");
         }
@@ -62,15 +78,25 @@ internal static class Visits
 
     private static void AddLimits(JsonArray limits, JsonObject row)
     {
-        if ((string?)row["maker"] is not { Length: > 0 } maker || limits.Any(l => (string?)l!["maker"] == maker && (string?)l["model"] == (string?)row["model"]))
+        if (
+            (string?)row["maker"] is not { Length: > 0 } maker
+            || limits.Any(l => (string?)l!["maker"] == maker && (string?)l["model"] == (string?)row["model"])
+        )
         {
             return;
         }
 
         JsonObject limit = new()
         {
-            ["maker"] = maker, ["model"] = (string)row["model"]!, ["maxAgeYears"] = 10,
-            ["source"] = new JsonObject { ["title"] = "Instructions", ["revision"] = "1", ["page"] = "2" },
+            ["maker"] = maker,
+            ["model"] = (string)row["model"]!,
+            ["maxAgeYears"] = 10,
+            ["source"] = new JsonObject
+            {
+                ["title"] = "Instructions",
+                ["revision"] = "1",
+                ["page"] = "2",
+            },
         };
         if ((string?)row["category"] == "harness")
         {

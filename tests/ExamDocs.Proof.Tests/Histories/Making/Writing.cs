@@ -48,15 +48,22 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
     /// <summary>A part is taken off one of the wholes, sometimes another is put on.</summary>
     public void Renew(IReadOnlyList<Thing> things)
     {
-        if (things.FirstOrDefault(whole => whole.Category == "harness" && _ids.ContainsKey(whole)) is not { } harness || !dice.Chance(25)
-            || world.Find(thing => thing.On == harness) is not { } old)
+        if (
+            things.FirstOrDefault(whole => whole.Category == "harness" && _ids.ContainsKey(whole)) is not { } harness
+            || !dice.Chance(25)
+            || world.Find(thing => thing.On == harness) is not { } old
+        )
         {
             return;
         }
 
         JsonObject renewal = new()
         {
-            ["item"] = _ids[harness], ["removedPart"] = _ids.GetValueOrDefault(old, old.Id), ["reason"] = "worn", ["doneBy"] = "ex1", ["supervisedBy"] = "ex1",
+            ["item"] = _ids[harness],
+            ["removedPart"] = _ids.GetValueOrDefault(old, old.Id),
+            ["reason"] = "worn",
+            ["doneBy"] = "ex1",
+            ["supervisedBy"] = "ex1",
             ["doneOn"] = Visits.Day(record),
         };
         old.On = null;
@@ -86,13 +93,19 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
         foreach (var member in new[] { "id", "serial", "partNumber", "ownersMark" }.Where(m => row[m] is not null && dice.Chance(noise)))
         {
             var spelt = Respelling.Marking((string)row[member]!, dice).Trim();
-            row[member] = dice.Chance(85) || member == "id" ? spelt : dice.Chance(50) ? Respelling.Slip(spelt, dice) : null;
+            row[member] =
+                dice.Chance(85) || member == "id" ? spelt
+                : dice.Chance(50) ? Respelling.Slip(spelt, dice)
+                : null;
         }
 
         var maker = (string)row["maker"]!;
         if (!_makers.TryGetValue(maker, out var typed))
         {
-            typed = !dice.Chance(noise) ? maker : dice.Chance(80) ? Respelling.Firm(maker, dice) : Respelling.Slip(maker, dice);
+            typed =
+                !dice.Chance(noise) ? maker
+                : dice.Chance(80) ? Respelling.Firm(maker, dice)
+                : Respelling.Slip(maker, dice);
             _makers[maker] = typed;
         }
 
@@ -115,9 +128,14 @@ internal sealed class Writing(JsonObject record, List<Thing> world, int noise, D
             row["formerly"] = thing.Formerly[^1];
         }
 
-        if (world.Find(other => other != thing && other.IsRecorded && (other.Id == thing.Id || other.Serial == thing.Serial)) is { } double_ && dice.Chance(40))
+        if (
+            world.Find(other => other != thing && other.IsRecorded && (other.Id == thing.Id || other.Serial == thing.Serial)) is { } double_
+            && dice.Chance(40)
+        )
         {
-            row["notTheSameAs"] = new JsonArray(new JsonObject { ["id"] = double_.Id, ["because"] = dice.Chance(90) ? "the plate on this one says so" : null });
+            row["notTheSameAs"] = new JsonArray(
+                new JsonObject { ["id"] = double_.Id, ["because"] = dice.Chance(90) ? "the plate on this one says so" : null }
+            );
         }
     }
 }

@@ -16,14 +16,33 @@ internal sealed class StoryItem
         _day = day;
         _row = new JsonObject
         {
-            ["id"] = id, ["category"] = category, ["description"] = "A " + category, ["maker"] = "Fennick Works", ["model"] = "Model " + category,
-            ["partNumber"] = "SP-11", ["serial"] = serial, ["manufactured"] = "2024-02", ["purchased"] = "2024-04", ["firstUsed"] = "2024-05-20",
-            ["safeWorkingLoad"] = new JsonObject { ["value"] = 150, ["unit"] = "kg" }, ["lastExamined"] = "2025-11-10", ["purpose"] = "lifts-persons", ["status"] = "in-use",
+            ["id"] = id,
+            ["category"] = category,
+            ["description"] = "A " + category,
+            ["maker"] = "Fennick Works",
+            ["model"] = "Model " + category,
+            ["partNumber"] = "SP-11",
+            ["serial"] = serial,
+            ["manufactured"] = "2024-02",
+            ["purchased"] = "2024-04",
+            ["firstUsed"] = "2024-05-20",
+            ["safeWorkingLoad"] = new JsonObject { ["value"] = 150, ["unit"] = "kg" },
+            ["lastExamined"] = "2025-11-10",
+            ["purpose"] = "lifts-persons",
+            ["status"] = "in-use",
         };
         _examination = new JsonObject
         {
-            ["item"] = id, ["examiner"] = "ex1", ["basis"] = "six-month", ["conclusion"] = "fit", ["observations"] = new JsonArray(
-                [.. Catalogue.Find(category)!.Criteria.Where(c => c.Required).Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" })]),
+            ["item"] = id,
+            ["examiner"] = "ex1",
+            ["basis"] = "six-month",
+            ["conclusion"] = "fit",
+            ["observations"] = new JsonArray([
+                .. Catalogue
+                    .Find(category)!
+                    .Criteria.Where(c => c.Required)
+                    .Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" }),
+            ]),
         };
     }
 
@@ -46,7 +65,17 @@ internal sealed class StoryItem
     }
 
     /// <summary>A cut, which ends its service.</summary>
-    public StoryItem Cut() => Found(_row["category"]!.ToString() switch { "rope-bridge" => "cover-cut", "harness" => "webbing-cut", "connector" => "cracks", _ => "shell" }, "defect");
+    public StoryItem Cut() =>
+        Found(
+            _row["category"]!.ToString() switch
+            {
+                "rope-bridge" => "cover-cut",
+                "harness" => "webbing-cut",
+                "connector" => "cracks",
+                _ => "shell",
+            },
+            "defect"
+        );
 
     public StoryItem SawContact() => Found("saw-contact", "defect");
 
@@ -72,11 +101,23 @@ internal sealed class StoryItem
     {
         Found("marking", "defect").Concluded();
         _examination["conclusion"] = "fit";
-        _examination["defects"] = new JsonArray(new JsonObject
-        {
-            ["criterion"] = "marking", ["part"] = "the label", ["description"] = "wearing off", ["danger"] = "later", ["becomesDangerOn"] = dangerOn, ["remedy"] = "mark it anew",
-            ["notified"] = new JsonObject { ["whom"] = "The keeper", ["how"] = "by word", ["on"] = _day },
-        });
+        _examination["defects"] = new JsonArray(
+            new JsonObject
+            {
+                ["criterion"] = "marking",
+                ["part"] = "the label",
+                ["description"] = "wearing off",
+                ["danger"] = "later",
+                ["becomesDangerOn"] = dangerOn,
+                ["remedy"] = "mark it anew",
+                ["notified"] = new JsonObject
+                {
+                    ["whom"] = "The keeper",
+                    ["how"] = "by word",
+                    ["on"] = _day,
+                },
+            }
+        );
         return this;
     }
 
@@ -119,11 +160,20 @@ internal sealed class StoryItem
     {
         if (limits.Any(l => (string?)l!["maker"] == (string?)_row["maker"] && (string?)l["model"] == (string?)_row["model"]))
             return;
-        limits.Add(new JsonObject
-        {
-            ["maker"] = (string?)_row["maker"], ["model"] = (string?)_row["model"], ["maxAgeYears"] = 10,
-            ["permittedParts"] = (string?)_row["category"] is "harness" ? new JsonArray("SP-11", "SP-11-B") : null,
-            ["source"] = new JsonObject { ["title"] = "Instructions", ["revision"] = "3", ["page"] = "12" },
-        });
+        limits.Add(
+            new JsonObject
+            {
+                ["maker"] = (string?)_row["maker"],
+                ["model"] = (string?)_row["model"],
+                ["maxAgeYears"] = 10,
+                ["permittedParts"] = (string?)_row["category"] is "harness" ? new JsonArray("SP-11", "SP-11-B") : null,
+                ["source"] = new JsonObject
+                {
+                    ["title"] = "Instructions",
+                    ["revision"] = "3",
+                    ["page"] = "12",
+                },
+            }
+        );
     }
 }

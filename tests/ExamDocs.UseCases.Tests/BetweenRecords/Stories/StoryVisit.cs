@@ -16,14 +16,27 @@ internal sealed class StoryVisit
             ["format"] = "examdocs/1",
             ["visit"] = new JsonObject
             {
-                ["reference"] = reference, ["regime"] = "gb-loler", ["employer"] = Party(employer), ["premises"] = Party("The yard"),
-                ["enforcingAuthority"] = Party("An authority"), ["examinedOn"] = day, ["reportedOn"] = day,
+                ["reference"] = reference,
+                ["regime"] = "gb-loler",
+                ["employer"] = Party(employer),
+                ["premises"] = Party("The yard"),
+                ["enforcingAuthority"] = Party("An authority"),
+                ["examinedOn"] = day,
+                ["reportedOn"] = day,
             },
-            ["people"] = new JsonArray(new JsonObject
-            {
-                ["id"] = "ex1", ["name"] = "Ada Fenn", ["address"] = "2 Some Lane", ["qualifications"] = "Guild examiner", ["selfEmployed"] = true,
-            }),
-            ["items"] = new JsonArray(), ["limits"] = new JsonArray(), ["examinations"] = new JsonArray(),
+            ["people"] = new JsonArray(
+                new JsonObject
+                {
+                    ["id"] = "ex1",
+                    ["name"] = "Ada Fenn",
+                    ["address"] = "2 Some Lane",
+                    ["qualifications"] = "Guild examiner",
+                    ["selfEmployed"] = true,
+                }
+            ),
+            ["items"] = new JsonArray(),
+            ["limits"] = new JsonArray(),
+            ["examinations"] = new JsonArray(),
         };
     }
 
@@ -43,21 +56,67 @@ internal sealed class StoryVisit
 
     /// <summary>Released on the day of the visit by its examiner, on grounds that are a sentence, unless something else is said.</summary>
     public StoryVisit Released(
-        string item, string? withdrawnOn, string? because = null, string? on = null, string grounds = "looked at again in daylight", string by = "ex1", string? document = null) =>
-        Row("releases", new()
-        {
-            ["item"] = item, ["by"] = by, ["on"] = on ?? _day, ["withdrawnOn"] = withdrawnOn, ["because"] = because, ["grounds"] = grounds, ["document"] = document,
-        });
+        string item,
+        string? withdrawnOn,
+        string? because = null,
+        string? on = null,
+        string grounds = "looked at again in daylight",
+        string by = "ex1",
+        string? document = null
+    ) =>
+        Row(
+            "releases",
+            new()
+            {
+                ["item"] = item,
+                ["by"] = by,
+                ["on"] = on ?? _day,
+                ["withdrawnOn"] = withdrawnOn,
+                ["because"] = because,
+                ["grounds"] = grounds,
+                ["document"] = document,
+            }
+        );
 
     public StoryVisit Repaired(string item, string? on = null) =>
-        Row("remedies", new() { ["item"] = item, ["what"] = "renewed the gate", ["doneBy"] = "Fennick Works", ["doneOn"] = on ?? _day, ["evidence"] = "their note" });
+        Row(
+            "remedies",
+            new()
+            {
+                ["item"] = item,
+                ["what"] = "renewed the gate",
+                ["doneBy"] = "Fennick Works",
+                ["doneOn"] = on ?? _day,
+                ["evidence"] = "their note",
+            }
+        );
 
-    public StoryVisit Renewed(string whole, string? removed, string? fitted, string? on = null) => Row("renewals", new()
-    {
-        ["item"] = whole, ["removedPart"] = removed, ["fittedPart"] = fitted, ["reason"] = "worn", ["doneBy"] = "ex1", ["supervisedBy"] = "ex1", ["doneOn"] = on ?? _day,
-    });
+    public StoryVisit Renewed(string whole, string? removed, string? fitted, string? on = null) =>
+        Row(
+            "renewals",
+            new()
+            {
+                ["item"] = whole,
+                ["removedPart"] = removed,
+                ["fittedPart"] = fitted,
+                ["reason"] = "worn",
+                ["doneBy"] = "ex1",
+                ["supervisedBy"] = "ex1",
+                ["doneOn"] = on ?? _day,
+            }
+        );
 
-    public StoryVisit Disposed(string item, string action) => Row("disposals", new() { ["item"] = item, ["action"] = action, ["by"] = "Ada Fenn", ["on"] = _day });
+    public StoryVisit Disposed(string item, string action) =>
+        Row(
+            "disposals",
+            new()
+            {
+                ["item"] = item,
+                ["action"] = action,
+                ["by"] = "Ada Fenn",
+                ["on"] = _day,
+            }
+        );
 
     private static JsonObject Party(string name) => new() { ["name"] = name, ["address"] = "1 Some Lane, Norshire" };
 
@@ -68,12 +127,13 @@ internal sealed class StoryVisit
         return this;
     }
 
-    private StoryVisit Row(string list, JsonObject row) => With(() =>
-    {
-        if (_record[list] is null)
-            _record[list] = new JsonArray();
-        _record[list]!.AsArray().Add(row);
-    });
+    private StoryVisit Row(string list, JsonObject row) =>
+        With(() =>
+        {
+            if (_record[list] is null)
+                _record[list] = new JsonArray();
+            _record[list]!.AsArray().Add(row);
+        });
 
     private StoryVisit With(Action change)
     {

@@ -5,7 +5,8 @@ internal class Roof
 {
     public static int Height { get; set; }
 
-    public static T Give<T>() where T : new() => new();
+    public static T Give<T>()
+        where T : new() => new();
 }
 
 internal interface IRoof;

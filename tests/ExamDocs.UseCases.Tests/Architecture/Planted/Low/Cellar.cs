@@ -24,7 +24,8 @@ internal sealed class ByTypeArgument
 
 internal abstract class ByConstraint
 {
-    public abstract T Make<T>() where T : IRoof;
+    public abstract T Make<T>()
+        where T : IRoof;
 }
 
 [Roof]
@@ -45,11 +46,12 @@ internal sealed class ByCall
 
 internal sealed class ByTypeOf
 {
-    public static string Name(int number) => number switch
-    {
-        0 or 1 or 2 or 3 or 4 => "none",
-        _ => typeof(Roof).Name,
-    };
+    public static string Name(int number) =>
+        number switch
+        {
+            0 or 1 or 2 or 3 or 4 => "none",
+            _ => typeof(Roof).Name,
+        };
 }
 
 internal sealed class ByCatch
