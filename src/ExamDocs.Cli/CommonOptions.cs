@@ -64,8 +64,8 @@ internal static class CommonOptions
     public static RegisterPlace? RegisterToWrite(ParseResult parsed, string? folder = null)
     {
         var place = Place(parsed);
-        foreach (var stray in place.Strays(new[] { ".", folder }.OfType<string>()))
-            parsed.InvocationConfiguration.Error.WriteLine(stray);
+        foreach (var unused in place.UnusedRegisters(new[] { ".", folder }.OfType<string>()))
+            parsed.InvocationConfiguration.Error.WriteLine(unused);
         if (place.Objection is not { } objection)
         {
             place.MakeFolder();

@@ -12,8 +12,8 @@ internal static class ExitCode
     /// <summary>An input is unreadable or the command is wrong; nothing was issued.</summary>
     public const int Refused = 2;
 
-    /// <summary>Machinery failed; what was issued is whole, run again to go on.</summary>
-    public const int Machinery = 3;
+    /// <summary>Browser, disk or register failed; what was issued is whole, run again to go on.</summary>
+    public const int Stopped = 3;
 
     /// <summary>Of a document it could not be told whether it is genuine and current; nothing speaks against it.</summary>
     public const int CannotTell = 4;

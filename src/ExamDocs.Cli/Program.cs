@@ -21,7 +21,7 @@ var root = new RootCommand(
 };
 
 var parsed = root.Parse(args);
-var wrong = Mistakes.In(parsed);
+var wrong = CommandLineErrors.In(parsed);
 if (wrong.Count > 0)
 {
     foreach (var mistake in wrong)

@@ -35,7 +35,7 @@ public static class Determine
         return new DeterminedVisit(
             context,
             [.. context.Items.Select(i => Close(i, verdicts[i]))],
-            [.. context.Strays.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
+            [.. context.Unlisted.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
             findings,
             intake
         );
@@ -43,7 +43,7 @@ public static class Determine
 
     private static void Withdraw(RecordContext context, Verdicts verdicts)
     {
-        foreach (var item in context.Items.Concat(context.Strays))
+        foreach (var item in context.Items.Concat(context.Unlisted))
         {
             var reasons = OutcomeRules.OfExamination.SelectMany(rule => item.Deciding.SelectMany(e => rule.Reasons(item, e))).ToList();
             AddNew(verdicts[item].Withdraw, reasons.Select(r => r.Reason));

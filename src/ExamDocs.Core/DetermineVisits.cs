@@ -24,7 +24,7 @@ public sealed record DecidedVisit(DeterminedVisit Visit, IReadOnlyList<KnownLine
 public interface IKnownVisits
 {
     /// <summary>Null where no register is asked.</summary>
-    RegisterAsked? Asked { get; }
+    RegisterConsulted? Asked { get; }
 
     /// <summary>Visits that a record may have to do with, in any order; the same record read before left out.</summary>
     IReadOnlyList<KnownVisit> Touching(VisitToDecide visit);

@@ -68,7 +68,7 @@ internal static class BlankCommand
         };
         SigningOptions.AddTo(command);
         command.Validators.Add(CheckPaper);
-        command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
+        command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
@@ -139,7 +139,7 @@ internal static class BlankCommand
         if ((result.Refused ?? result.Failure) is { } stopped)
         {
             await Console.Error.WriteLineAsync(stopped);
-            return result.Refused is null ? ExitCode.Machinery : ExitCode.Refused;
+            return result.Refused is null ? ExitCode.Stopped : ExitCode.Refused;
         }
         if (!parsed.GetValue(CommonOptions.Quiet))
             PrintList(result, file);

@@ -36,7 +36,7 @@ internal static class CheckCommand
             Annotate,
             CommonOptions.Rules,
         };
-        command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(Run(parsed))));
+        command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
 
@@ -50,8 +50,8 @@ internal static class CheckCommand
         if (copy is not null && AnnotateWorkbook.WhyNot(paths, copy) is { } refused)
             return Refuse(refused);
         var place = CommonOptions.Place(parsed);
-        foreach (var stray in place.Strays("."))
-            Console.Error.WriteLine(stray);
+        foreach (var unused in place.UnusedRegisters("."))
+            Console.Error.WriteLine(unused);
         if (place.Objection is { } objection)
             return Refuse(objection);
         var isThere = place.Exists;

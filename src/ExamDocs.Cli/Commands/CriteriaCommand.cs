@@ -55,7 +55,7 @@ internal static class CriteriaCommand
     }
 
     private static string Hint(string id, KnownRules rules) =>
-        NearMiss.Of(id, rules.Categories.Select(c => c.Id)) is { } near ? $" Did you mean '{near}'?" : "";
+        SpellingSuggestion.Of(id, rules.Categories.Select(c => c.Id)) is { } near ? $" Did you mean '{near}'?" : "";
 
     private static string Text(Category category) =>
         string.Join(

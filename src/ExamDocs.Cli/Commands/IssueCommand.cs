@@ -58,7 +58,7 @@ internal static class IssueCommand
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
-        command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
+        command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
@@ -94,7 +94,7 @@ internal static class IssueCommand
         );
         CommonOptions.SayWhereMade(parsed, register, wasThere);
         Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
-        return result.Failure is not null ? ExitCode.Machinery
+        return result.Failure is not null ? ExitCode.Stopped
             : result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))
             : CheckCommand.ExitOf(result.Inputs);
     }

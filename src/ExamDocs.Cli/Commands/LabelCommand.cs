@@ -82,7 +82,7 @@ internal static class LabelCommand
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
-        command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
+        command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
@@ -124,7 +124,7 @@ internal static class LabelCommand
         if ((result.Refused ?? result.Failure) is { } stopped)
         {
             await Console.Error.WriteLineAsync(stopped);
-            return result.Refused is null ? ExitCode.Machinery : ExitCode.Refused;
+            return result.Refused is null ? ExitCode.Stopped : ExitCode.Refused;
         }
         if (!parsed.GetValue(CommonOptions.Quiet))
         {

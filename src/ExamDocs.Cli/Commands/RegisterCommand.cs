@@ -74,7 +74,7 @@ internal static class RegisterCommand
             command.Add(argument);
         foreach (var option in symbols.OfType<Option>())
             command.Add(option);
-        command.SetAction((parsed, _) => Machinery.GuardAsync(() => Task.FromResult(run(parsed))));
+        command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(run(parsed))));
         return command;
     }
 
@@ -175,8 +175,8 @@ internal static class RegisterCommand
     internal static RegisterPlace? Existing(ParseResult parsed)
     {
         var place = CommonOptions.Place(parsed);
-        foreach (var stray in place.Strays("."))
-            Console.Error.WriteLine(stray);
+        foreach (var unused in place.UnusedRegisters("."))
+            Console.Error.WriteLine(unused);
         if (place.Exists)
             return place;
         Refuse(place.Missing);

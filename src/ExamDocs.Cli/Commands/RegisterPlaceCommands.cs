@@ -53,7 +53,7 @@ internal static class RegisterPlaceCommands
         if (!place.Exists)
         {
             Console.WriteLine(place.Shown);
-            return place.NamedBy is null ? Told(parsed, place.Missing) : RegisterCommand.Refuse(place.Missing);
+            return place.NamedBy is null ? Say(parsed, place.Missing) : RegisterCommand.Refuse(place.Missing);
         }
         using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
         Console.WriteLine(register.Place);
@@ -62,12 +62,12 @@ internal static class RegisterPlaceCommands
             $"named by {place.NamedBy ?? "nobody: the usual place"}; kept since "
                 + $"{LocalDatePattern.Iso.Format(register.KeptSince)}; identity {register.Identity}"
         );
-        foreach (var stray in place.Strays("."))
-            Console.Error.WriteLine(stray);
+        foreach (var unused in place.UnusedRegisters("."))
+            Console.Error.WriteLine(unused);
         return ExitCode.Done;
     }
 
-    private static int Told(ParseResult parsed, string what)
+    private static int Say(ParseResult parsed, string what)
     {
         RegisterCommand.Say(parsed, what);
         return ExitCode.Done;

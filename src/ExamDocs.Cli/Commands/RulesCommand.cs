@@ -51,7 +51,7 @@ internal static class RulesCommand
     }
 
     private static string Hint(string code) =>
-        NearMiss.Of(code, RuleList.All.Select(r => r.Code)) is { } near ? $" Did you mean '{near}'?" : "";
+        SpellingSuggestion.Of(code, RuleList.All.Select(r => r.Code)) is { } near ? $" Did you mean '{near}'?" : "";
 
     private static string Line(RuleText rule) => $"{rule.Code, -7} {rule.Weight, -12} {rule.Title}";
 

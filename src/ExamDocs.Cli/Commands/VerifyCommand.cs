@@ -39,7 +39,7 @@ internal static class VerifyCommand
             Json,
             CommonOptions.Rules,
         };
-        command.SetAction((parsed, cancellation) => Machinery.GuardAsync(() => RunAsync(parsed, cancellation)));
+        command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 

@@ -28,7 +28,7 @@ public sealed class ItemCase : ICase
     }
 
     /// <summary>What is examined under an id that no item of the record has: nothing is known of it but the examination.</summary>
-    internal static ItemCase Stray(RecordContext context, IReadOnlyList<ExaminationCase> examinations) =>
+    internal static ItemCase Unlisted(RecordContext context, IReadOnlyList<ExaminationCase> examinations) =>
         new(context, new Item { Id = examinations[0].ItemId }, examinations[0].Path, examinations);
 
     public RecordContext Context { get; }

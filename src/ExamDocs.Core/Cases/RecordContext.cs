@@ -36,7 +36,7 @@ public sealed class RecordContext
         _examinations = Examinations.Where(e => e.ItemId is not null).ToLookup(e => e.ItemId!, StringComparer.Ordinal);
         Items = [.. record.Items.Select((item, i) => new ItemCase(this, item, At("items", i)))];
         _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
-        Strays = [.. FindStrays().Select(own => ItemCase.Stray(this, own))];
+        Unlisted = [.. FindUnlisted().Select(own => ItemCase.Unlisted(this, own))];
         Renewals = Rows(record.Renewals, "renewals", r => r.Item);
         Remedies = Rows(record.Remedies, "remedies", r => r.Item);
         Releases = Rows(record.Releases, "releases", r => r.Item);
@@ -91,7 +91,7 @@ public sealed class RecordContext
     public IReadOnlyList<ItemCase> Items { get; }
 
     /// <summary>Things examined that no item of the record stands for: a misspelt id must not bury a danger.</summary>
-    public IReadOnlyList<ItemCase> Strays { get; }
+    public IReadOnlyList<ItemCase> Unlisted { get; }
 
     public IReadOnlyList<ExaminationCase> Examinations { get; }
 
@@ -144,14 +144,14 @@ public sealed class RecordContext
     /// <summary>All ids of persons.</summary>
     public IEnumerable<string> PersonIds => _people.Select(g => g.Key);
 
-    private IEnumerable<IReadOnlyList<ExaminationCase>> FindStrays()
+    private IEnumerable<IReadOnlyList<ExaminationCase>> FindUnlisted()
     {
-        var strays = Examinations.Where(e => !KnowsItem(e.ItemId)).ToList();
-        return strays
+        var unlisted = Examinations.Where(e => !KnowsItem(e.ItemId)).ToList();
+        return unlisted
             .Where(e => e.ItemId is null)
             .Select(e => (IReadOnlyList<ExaminationCase>)[e])
             .Concat(
-                strays
+                unlisted
                     .Where(e => e.ItemId is not null)
                     .GroupBy(e => e.ItemId, StringComparer.Ordinal)
                     .Select(g => (IReadOnlyList<ExaminationCase>)[.. g])

@@ -147,13 +147,13 @@ public sealed class DeterminedVisit
     internal DeterminedVisit(
         RecordContext context,
         IReadOnlyList<DeterminedItem> items,
-        IReadOnlyList<DeterminedItem> strays,
+        IReadOnlyList<DeterminedItem> unlisted,
         IReadOnlyList<Finding> findings,
         IReadOnlyList<Finding> reading
     )
     {
         (Record, Rules, AsOf, History) = (context.Record, context.Rules, context.AsOf, context.History);
-        (Items, Strays, Findings, Reading) = (items, strays, findings, reading);
+        (Items, Unlisted, Findings, Reading) = (items, unlisted, findings, reading);
     }
 
     public ExaminationRecord Record { get; }
@@ -176,10 +176,10 @@ public sealed class DeterminedVisit
     /// What was examined under an id that no item of the record has, and has a reason to withdraw: it is told and
     /// labelled under the id as typed, so that a slip of the pen buries no danger.
     /// </summary>
-    public IReadOnlyList<DeterminedItem> Strays { get; }
+    public IReadOnlyList<DeterminedItem> Unlisted { get; }
 
-    /// <summary>Items and strays.</summary>
-    public IEnumerable<DeterminedItem> Everything => Items.Concat(Strays);
+    /// <summary>Items and unlisted.</summary>
+    public IEnumerable<DeterminedItem> Everything => Items.Concat(Unlisted);
 
     public IReadOnlyList<Finding> Findings { get; }
 

@@ -9,7 +9,7 @@ namespace ExamDocs.Core.Determination;
 internal sealed class Verdicts(RecordContext context)
 {
     private readonly Dictionary<ItemCase, Verdict> _verdicts = context
-        .Items.Concat(context.Strays)
+        .Items.Concat(context.Unlisted)
         .ToDictionary(i => i, _ => new Verdict());
 
     public Verdict this[ItemCase item] => _verdicts[item];

@@ -63,7 +63,7 @@ internal sealed class KnownItems
     /// <summary>
     /// What the entry's record says of its item is said of the other entry too: by what is written on both, or by its own word.
     /// </summary>
-    public bool SpeaksFor(KnownEntry entry, KnownEntry other) =>
+    public bool CountsFor(KnownEntry entry, KnownEntry other) =>
         ReferenceEquals(entry, other) || AreOneThing(entry, other) || SameItem.IsFormerly(entry, other);
 
     /// <summary>Two ids of one visit bear the serial, of one maker: it is a batch number and identifies nothing.</summary>

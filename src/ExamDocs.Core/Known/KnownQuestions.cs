@@ -12,7 +12,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     public IEnumerable<IdentityQuestion> Of(KnownEntry entry)
     {
         // What only a third record ties to it, by a word of its own, does not tell which of the two this is.
-        var same = items.SameAs(entry).Where(s => items.SpeaksFor(entry, s)).ToList();
+        var same = items.SameAs(entry).Where(s => items.CountsFor(entry, s)).ToList();
         var asked = new HashSet<KnownEntry>(same);
         foreach (var other in items.NearBefore(entry).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
         {

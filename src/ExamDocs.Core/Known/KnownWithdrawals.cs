@@ -66,7 +66,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
                 )
                 where person is not null
                 from named in Named(release, entry)
-                where entries.Where(e => IsNamedBy(named, e)).All(e => items.SpeaksFor(entry, e))
+                where entries.Where(e => IsNamedBy(named, e)).All(e => items.CountsFor(entry, e))
                 select new PastRelease(id, person.Name, named with { Item = id })
             )
                 .OrderBy(r => r.Release.On)
@@ -159,7 +159,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         entry.IsNameAlone
         || entries
             .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is "W8" or "W9")))
-            .All(w => items.SpeaksFor(entry, w));
+            .All(w => items.CountsFor(entry, w));
 
     private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry)
     {

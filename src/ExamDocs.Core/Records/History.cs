@@ -159,7 +159,7 @@ public enum AnswerFaultKind
 /// <summary>The register that was asked for what is known from before.</summary>
 /// <param name="Identity">Of the register, made once.</param>
 /// <param name="KeptSince">The day it was made.</param>
-public sealed record RegisterAsked(string Identity, LocalDate? KeptSince);
+public sealed record RegisterConsulted(string Identity, LocalDate? KeptSince);
 
 /// <summary>What is known of the items of a record from all others, in any order. Plain data: rules know no store.</summary>
 public sealed record History(IReadOnlyList<PastWithdrawal> Withdrawals)
@@ -198,5 +198,5 @@ public sealed record History(IReadOnlyList<PastWithdrawal> Withdrawals)
     public IReadOnlyList<string> LeftOut { get; init; } = [];
 
     /// <summary>Null where no register was asked.</summary>
-    public RegisterAsked? Asked { get; init; }
+    public RegisterConsulted? Asked { get; init; }
 }

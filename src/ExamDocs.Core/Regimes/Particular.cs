@@ -20,4 +20,4 @@ public sealed record Particular
 /// <summary>A rule that a regime asks for besides those about its particulars and duties.</summary>
 /// <param name="Code">For example CON006.</param>
 /// <param name="Source">The provision it rests on.</param>
-public sealed record AskedRule(string Code, string Source);
+public sealed record RegimeCheck(string Code, string Source);

@@ -29,7 +29,7 @@ public sealed record Regime
     public required IReadOnlyList<Period<RetentionRule>> Retention { get; init; }
 
     /// <summary>Rules it asks for besides those that its particulars and duties name.</summary>
-    public IReadOnlyList<AskedRule> Checks { get; init; } = [];
+    public IReadOnlyList<RegimeCheck> Checks { get; init; } = [];
 
     /// <summary>Kit that it leaves to another regime, where an examination names that one.</summary>
     public IReadOnlyList<HandedOver> HandsOver { get; init; } = [];

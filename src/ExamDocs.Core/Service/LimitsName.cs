@@ -39,6 +39,6 @@ internal sealed class LimitsName(string folded)
             return false;
         if (isOther && (_folded.Length < ShortName || !string.Equals(_digits, actual._digits, StringComparison.Ordinal)))
             return false;
-        return NearMiss.IsNear(actual._folded, _folded);
+        return SpellingSuggestion.IsNear(actual._folded, _folded);
     }
 }

@@ -48,10 +48,10 @@ public sealed class ServiceLife
     public IReadOnlyList<CountedLimit> Limits { get; }
 
     /// <summary>The limit that ends first; null where none can be counted.</summary>
-    public CountedLimit? Biting => Limits.MinBy(l => l.LastDay);
+    public CountedLimit? GoverningLimit => Limits.MinBy(l => l.LastDay);
 
     /// <summary>Last day of service, inclusive; null where no limit can be counted.</summary>
-    public LocalDate? End => Biting?.LastDay;
+    public LocalDate? End => GoverningLimit?.LastDay;
 
     /// <summary>Limits that are recorded and cannot be counted, each in words.</summary>
     public IReadOnlyList<Sentence> Uncountable { get; }
@@ -70,7 +70,7 @@ public sealed class ServiceLife
     {
         get
         {
-            if (Biting is { } biting)
+            if (GoverningLimit is { } biting)
                 return new(w => w.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
             if (UseHasNotBegun)
                 return new(w => w.UseNotBegun(_applying.First(l => l.MaxUseYears is not null)));

@@ -169,7 +169,7 @@ internal sealed class PrintedBody
     /// to be struck off first: a shorter one stands within them.
     /// </summary>
     private bool Strike(int index, string text) =>
-        FoldedText.RunsLeft(text) ? StandsInWords(text) : StrikeWhole(index, FoldedText.Of(text)) || StrikeParted(index, text);
+        FoldedText.RunsLeft(text) ? IsFoundAmongWords(text) : StrikeWhole(index, FoldedText.Of(text)) || StrikeParted(index, text);
 
     /// <summary>
     /// What was not struck off, each stretch in one. Letters from right to left are never struck off: of them as many are
@@ -292,7 +292,7 @@ internal sealed class PrintedBody
     /// Letters from right to left stand in the file in the order in which they are seen. How the words of a line are
     /// mixed cannot be undone with certainty; each word must be there whole, from either side.
     /// </summary>
-    private bool StandsInWords(string text) =>
+    private bool IsFoundAmongWords(string text) =>
         text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
             .SelectMany(Runs)
             .All(run =>

@@ -178,7 +178,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     {
         foreach (var member in node.Members.Where(m => !_known.Contains(m.Key)))
         {
-            var near = NearMiss.Of(member.Key, _known);
+            var near = SpellingSuggestion.Of(member.Key, _known);
             sink.Report(
                 IntakeRules.UnknownMember,
                 member.Value.Pointer,
@@ -295,7 +295,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
 
     private void ReportWord(SourceNode member, string typed, IReadOnlyList<string> allowed, bool listed = true)
     {
-        var near = NearMiss.Of(typed, allowed);
+        var near = SpellingSuggestion.Of(typed, allowed);
         var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
         sink.Report(
             IntakeRules.UnknownWord,

@@ -94,7 +94,7 @@ public static class CsvRecordReader
         {
             if (sheet.Shape is { } shape)
                 reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows, SheetBeside.Nothing);
-            else if (sheet.Stray is var (address, text))
+            else if (sheet.UnreadValue is var (address, text))
                 notes.Report(
                     BesideFindings.HelperAltered,
                     ReadingNotes.Outside(sheet.Name, address),
@@ -141,9 +141,13 @@ public static class CsvRecordReader
         var named = CsvSheetName.Find(file.Name, rules);
         if (named is { Role: not SheetRole.Guide })
             return new CsvSheet(file.Name, named, rows);
-        var stray = named is null ? null : HelperSheets.StrayOn(named, rows, rules);
-        var isOurs = named is not null && stray is null;
-        return new CsvSheet(file.Name, isOurs ? null : ShapeByHeadings.Find(rows[0], rules), rows) { IsOurs = isOurs, Stray = stray };
+        var unread = named is null ? null : HelperSheets.UnreadValueOn(named, rows, rules);
+        var isOurs = named is not null && unread is null;
+        return new CsvSheet(file.Name, isOurs ? null : ShapeByHeadings.Find(rows[0], rules), rows)
+        {
+            IsOurs = isOurs,
+            UnreadValue = unread,
+        };
     }
 
     /// <param name="Name">The file's name.</param>
@@ -155,6 +159,6 @@ public static class CsvRecordReader
         public bool IsOurs { get; init; }
 
         /// <summary>What was typed among that.</summary>
-        public (string Address, string Text)? Stray { get; init; }
+        public (string Address, string Text)? UnreadValue { get; init; }
     }
 }

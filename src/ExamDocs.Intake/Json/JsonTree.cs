@@ -71,8 +71,8 @@ internal static class JsonTree
             // A list of the record itself; those within its rows are shorter than the values allowed.
             if (reader.CurrentDepth == 1)
                 (rows, inList) = (0, isRecord && reader.TokenType is JsonTokenType.StartArray);
-            else if (inList && reader.CurrentDepth == 2 && (rows += value) > Entanglement.Rows)
-                return Entanglement.TooManyRows;
+            else if (inList && reader.CurrentDepth == 2 && (rows += value) > RecordSizeLimit.Rows)
+                return RecordSizeLimit.TooManyRows;
         }
         return values > MaxValues ? "the file holds more values than any recorded visit needs" : null;
     }

@@ -32,7 +32,7 @@ internal ref struct JpegHeader
         while (header.Marker() is var marker and not EndOfImage)
             header.Segment(marker);
         return header._size is { } size && header._scans > 0
-            ? (size with { BytesHeldWhole = header._inPasses ? header._coefficients * sizeof(short) : 0 }).Bearable()
+            ? (size with { BytesHeldWhole = header._inPasses ? header._coefficients * sizeof(short) : 0 }).WithinLimits()
             : throw PhotoRefusedException.Damaged();
     }
 
@@ -79,7 +79,7 @@ internal ref struct JpegHeader
         var (height, width) = (BinaryPrimitives.ReadUInt16BigEndian(body[1..]), BinaryPrimitives.ReadUInt16BigEndian(body[3..]));
         if (height == 0 || width == 0)
             throw PhotoRefusedException.Damaged();
-        _size = new PictureHeader(width, height, 0).Bearable();
+        _size = new PictureHeader(width, height, 0).WithinLimits();
         _inPasses = marker == 0xC2;
         _coefficients = Coefficients(width, height, body[6..]);
     }

@@ -16,7 +16,7 @@ internal readonly record struct PictureHeader(int Width, int Height, long BytesH
     public long Pixels => (long)Width * Height;
 
     /// <exception cref="PhotoRefusedException">It would unpack to more than a picture may.</exception>
-    public PictureHeader Bearable()
+    public PictureHeader WithinLimits()
     {
         if (Width > PhotoLimits.Side || Height > PhotoLimits.Side || Pixels > PhotoLimits.Pixels)
             throw TooLarge("is larger than we read");

@@ -52,7 +52,7 @@ internal static class PngChunks
         return new PictureHeader((int)width, (int)height, interlaced ? (long)width * height * 4 * (body[8] > 8 ? 2 : 1) : 0)
         {
             Orientation = 1,
-        }.Bearable();
+        }.WithinLimits();
     }
 
     private static int ChunkLength(byte[] file, int at)

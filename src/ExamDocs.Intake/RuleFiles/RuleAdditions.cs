@@ -60,7 +60,7 @@ public static class RuleAdditions
 
     private static IEnumerable<string> Against(string id, IEnumerable<string> known, string kind) =>
         known
-            .Where(k => LookAlike.Of(id, k))
+            .Where(k => ConfusableIds.Of(id, k))
             .Take(1)
             .Select(k => $"/id: there is a {kind} '{k}', and '{id}' would replace it or be taken for it; type another id");
 }

@@ -34,7 +34,7 @@ public static class CheckRegister
         var read = EmbeddedRecord.Read(json, "register");
         if (
             read.Record is not { } record
-            || Entanglement.Of(record, read.Findings) is not null
+            || RecordSizeLimit.Of(record, read.Findings) is not null
             || (visit.AsOf ?? visit.StoredOn) is not { } asOf
         )
             return null;

@@ -19,7 +19,7 @@ public static class IssueDocuments
         await using var run = RegisteredRun.Open(request.RegisterPath, request.OutFolder, request.Today, request.Rules, request.Reason);
         var refused = new List<Refusal>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
-        return Record(run, [.. refused, .. run.Press.Refused], failure, request);
+        return Record(run, [.. refused, .. run.Prints.Refused], failure, request);
     }
 
     /// <summary>A run that reads nothing whole, or has nothing to issue, makes no register.</summary>
@@ -47,10 +47,10 @@ public static class IssueDocuments
 
     private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
     {
-        DocumentsFile.Write(request.OutFolder, run.Press.Documents, refused);
+        DocumentsFile.Write(request.OutFolder, run.Prints.Documents, refused);
         if (failure is null && request.Only is null)
             run.TakeBack();
         CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Signer);
-        return new IssueResult(run.Inputs, run.Press.Documents, refused, run.Remarks, run.Press.Unprintable, failure);
+        return new IssueResult(run.Inputs, run.Prints.Documents, refused, run.Remarks, run.Prints.Unprintable, failure);
     }
 }

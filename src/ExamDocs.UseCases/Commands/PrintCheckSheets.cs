@@ -27,18 +27,18 @@ public static class PrintCheckSheets
             request.Today,
             request.Rules
         );
-        var press = run.Press;
+        var prints = run.Prints;
         var jobs = ComposeDocuments
             .CheckSheets(visit)
             .Where(j => IsChosen(j.Items[0], request))
             .Select(j => j with { Language = request.Language, Signer = request.Signer });
-        var failure = await press.RunAsync([.. jobs], cancellation);
-        if (failure is null && press.Documents.Count > 0)
+        var failure = await prints.RunAsync([.. jobs], cancellation);
+        if (failure is null && prints.Documents.Count > 0)
             WholeFile.Write(
                 request.OutFile,
-                JoinedPages.Of([.. press.Documents.Select(d => press.Content(d.Document))], request.Language.Words.CheckSheet.Pile)
+                JoinedPages.Of([.. prints.Documents.Select(d => prints.Content(d.Document))], request.Language.Words.CheckSheet.Pile)
             );
-        return new CheckSheetResult(press.Documents, null, press.Unprintable, failure);
+        return new CheckSheetResult(prints.Documents, null, prints.Unprintable, failure);
     }
 
     private static bool IsChosen(DeterminedItem item, CheckSheetRequest request) =>

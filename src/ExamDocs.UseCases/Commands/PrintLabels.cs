@@ -42,10 +42,10 @@ public static partial class PrintLabels
 
         var others = new List<DocumentJob>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input.Visit!, ended, request, stock, others), cancellation);
-        List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. run.Press.Documents];
+        List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. run.Prints.Documents];
         var refused =
-            failure is null && labels.Count > 0 ? Place([.. labels.Select(l => run.Press.Content(l.Document))], request, stock) : null;
-        return new LabelResult(run.Inputs, labels, refused, run.Press.Unprintable, failure)
+            failure is null && labels.Count > 0 ? Place([.. labels.Select(l => run.Prints.Content(l.Document))], request, stock) : null;
+        return new LabelResult(run.Inputs, labels, refused, run.Prints.Unprintable, failure)
         {
             Remarks = [.. run.Remarks, .. Others(others)],
         };

@@ -36,7 +36,7 @@ internal static class ComposeDocuments
     {
         var certified = visit.Items.Select(i => (Item: i, Renewals: CertifiableRenewals.Of(visit, i))).ToList();
         var refused = visit
-            .Everything.Where(i => !i.MayBeReported || visit.Strays.Contains(i))
+            .Everything.Where(i => !i.MayBeReported || visit.Unlisted.Contains(i))
             .Concat(certified.Where(c => c.Renewals.Refused).Select(c => c.Item))
             .Distinct()
             .Select(Refusal.Of);

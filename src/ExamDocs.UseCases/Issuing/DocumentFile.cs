@@ -96,11 +96,13 @@ internal static class DocumentFile
                     Signature = Signature,
                     CopyOf = CopyOf,
                     Replaces = Replaces,
-                    History = Told(new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }),
+                    History = WithKnown(
+                        new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }
+                    ),
                 };
 
         /// <summary>Documents of earlier versions have no more than withdrawals and examinations.</summary>
-        private History Told(History history) => Known?.Read(history) ?? history;
+        private History WithKnown(History history) => Known?.Read(history) ?? history;
     }
 
     private sealed record Reading(decimal Metres, decimal SignFactor);

@@ -20,7 +20,7 @@ internal sealed record KnownFile(
     IReadOnlyList<AnswerFault> AnswerFaults,
     IReadOnlyList<string> Elsewhere,
     IReadOnlyList<string> LeftOut,
-    RegisterAsked? Asked
+    RegisterConsulted? Asked
 )
 {
     internal sealed record Part(

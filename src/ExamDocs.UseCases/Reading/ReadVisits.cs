@@ -15,7 +15,7 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
 {
     /// <summary>Why nothing can be decided; null where it can.</summary>
     public string? Unreadable { get; } =
-        Read.Record is { } record ? Entanglement.Of(record, Read.Findings) : Read.Unreadable ?? "it cannot be read";
+        Read.Record is { } record ? RecordSizeLimit.Of(record, Read.Findings) : Read.Unreadable ?? "it cannot be read";
 
     private VisitPhotos? Photos { get; init; }
 

@@ -47,7 +47,7 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     /// </summary>
     public (LocalDate Day, int LessWithdrawn, int Number)? NamedBefore { get; init; }
 
-    public RegisterAsked? Asked { get; } = new(register.Identity, register.KeptSince);
+    public RegisterConsulted? Asked { get; } = new(register.Identity, register.KeptSince);
 
     /// <exception cref="RegisterAlteredException">One of them is not as the log has it.</exception>
     public IReadOnlyList<KnownVisit> Touching(VisitToDecide visit) =>

@@ -51,7 +51,7 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
 
     /// <summary>One sentence for each register that lies in a folder worked in and is not the one in use.</summary>
     /// <param name="folders">Folders worked in.</param>
-    public IEnumerable<string> Strays(params IEnumerable<string> folders) =>
+    public IEnumerable<string> UnusedRegisters(params IEnumerable<string> folders) =>
         from file in folders.Select(f => Path.GetFullPath(Path.Combine(f, FileName))).Distinct(StringComparer.Ordinal)
         where File.Exists(file) && !IsThis(file)
         select $"{file} is not the register in use, which is {Shown}. Name it with --register to use it, or join it: examdocs "

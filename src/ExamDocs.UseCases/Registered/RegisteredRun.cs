@@ -21,19 +21,19 @@ internal sealed class RegisteredRun : IAsyncDisposable
     private RegisteredRun(DocumentRegister register, string folder, LocalDate today, KnownRules rules, string? reason)
     {
         (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason));
-        Press = new Press(register, _corrections, folder, today);
+        Prints = new PrintRun(register, _corrections, folder, today);
         _remarks = [.. register.Recover()];
     }
 
     public DocumentRegister Register { get; }
 
-    public Press Press { get; }
+    public PrintRun Prints { get; }
 
     /// <summary>The inputs as checked, in the order read.</summary>
     public IReadOnlyList<CheckedInput> Inputs => _inputs;
 
     /// <summary>Sentences that hold nothing back.</summary>
-    public IReadOnlyList<string> Remarks => [.. _remarks, .. Press.Remarks];
+    public IReadOnlyList<string> Remarks => [.. _remarks, .. Prints.Remarks];
 
     /// <param name="place">The register; made where it is missing.</param>
     /// <param name="folder">Where the documents go.</param>
@@ -78,7 +78,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
             _inputs[n] = decided.Naming(Register, n);
             var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
             _corrections.Take(visit, number);
-            if (await Press.RunAsync(compose(_inputs[n], EndedLines.Of(Register, number, visit)), cancellation) is { } failure)
+            if (await Prints.RunAsync(compose(_inputs[n], EndedLines.Of(Register, number, visit)), cancellation) is { } failure)
                 return failure;
         }
         return null;
@@ -86,11 +86,11 @@ internal sealed class RegisteredRun : IAsyncDisposable
 
     /// <summary>Takes back what the corrected records no longer bear out.</summary>
     public void TakeBack() =>
-        _remarks.AddRange(_corrections.TakeBack(Press.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
+        _remarks.AddRange(_corrections.TakeBack(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
 
     public async ValueTask DisposeAsync()
     {
-        await Press.DisposeAsync();
+        await Prints.DisposeAsync();
         Register.Dispose();
     }
 }

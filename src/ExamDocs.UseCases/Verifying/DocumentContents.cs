@@ -49,7 +49,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
 
     /// <summary>Determined once more, on the day and with the history that it names; null where it cannot be.</summary>
     public DeterminedVisit? Determined(KnownRules rules) =>
-        Record.Record is not { } record || Entanglement.Of(record, Record.Findings) is not null
+        Record.Record is not { } record || RecordSizeLimit.Of(record, Record.Findings) is not null
             ? null
             : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
 

@@ -20,7 +20,7 @@ public sealed class WhatDeterminesReportsTests
         var record = GoodRecord.For("pulley").Answer("cracks", "defect");
         record.Exam()["item"] = "SLIP";
         var visit = Visit(record);
-        var stray = Assert.Single(visit.Strays);
+        var stray = Assert.Single(visit.Unlisted);
         Assert.Equal(("SLIP", Outcome.Withdraw), (stray.Item.Id, stray.Outcome));
         Assert.Contains(stray.Reasons, r => r.Code == "W1");
         Assert.Equal([GoodRecord.Id, "SLIP"], visit.Everything.Select(i => i.Item.Id));

@@ -71,7 +71,7 @@ public sealed class RegimeWordsTests
             .ToList();
         Assert.True(askable.Count > 2);
         var fault = $"/: PAR999 is no rule that a regime can ask for; type one of {string.Join(", ", askable)}, or take it out";
-        Assert.Equal([fault], RegimeFaults.Of(Gb with { Checks = [.. Gb.Checks, new AskedRule("PAR999", "invented")] }));
+        Assert.Equal([fault], RegimeFaults.Of(Gb with { Checks = [.. Gb.Checks, new RegimeCheck("PAR999", "invented")] }));
         Assert.Equal(
             [fault],
             RegimeFaults.Of(
@@ -178,7 +178,7 @@ public sealed class RegimeWordsTests
         var duty = Gb with
         {
             Duties = [.. Gb.Duties.Select(p => p with { Entries = [p.Entries[0] with { Checks = ["PAR999"], Source = "duty" }] })],
-            Checks = [new AskedRule("PAR999", "beside")],
+            Checks = [new RegimeCheck("PAR999", "beside")],
         };
         Assert.Equal("duty", duty.SourceOf("PAR999", day));
         Assert.Equal("particular", (duty with { Particulars = particular.Particulars }).SourceOf("PAR999", day));

@@ -7,7 +7,7 @@ using ExamDocs.Documents.Tests.Printing;
 namespace ExamDocs.Documents.Tests.Finishing;
 
 /// <summary>Files that are not what the browser writes: each is refused by name, none breaks the program.</summary>
-public sealed class DamagedPdfTests(Press press)
+public sealed class DamagedPdfTests(SharedBrowser browser)
 {
     [Theory]
     [InlineData("")]
@@ -22,7 +22,7 @@ public sealed class DamagedPdfTests(Press press)
     [Fact]
     public async Task Damage_anywhere_is_refused_or_harmless()
     {
-        var printed = await press.PrintAsync(
+        var printed = await browser.PrintAsync(
             "<!DOCTYPE html><html lang='en'><title>t</title><h1>One</h1><table><tr><th>a<td>b</table><ul><li>x</ul>"
         );
         var random = new Random(20260512);

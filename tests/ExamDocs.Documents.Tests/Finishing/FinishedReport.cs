@@ -12,13 +12,13 @@ internal static class FinishedReport
 
     public static readonly byte[] Outcome = Encoding.UTF8.GetBytes("{\"outcome\":\"withdraw\"}");
 
-    private static readonly ConditionalWeakTable<Press, byte[]> Once = [];
+    private static readonly ConditionalWeakTable<SharedBrowser, byte[]> Once = [];
 
     public static AttachedData[] Attached =>
         [new("outcome.json", "What was determined", Outcome), new("examdocs.json", "What was recorded", Record)];
 
     /// <summary>Finished once; nobody changes it.</summary>
-    public static byte[] Of(Press press) => Once.GetValue(press, Anew);
+    public static byte[] Of(SharedBrowser browser) => Once.GetValue(browser, Anew);
 
-    public static byte[] Anew(Press press) => Finisher.Finish(press.Report, Attached);
+    public static byte[] Anew(SharedBrowser browser) => Finisher.Finish(browser.Report, Attached);
 }

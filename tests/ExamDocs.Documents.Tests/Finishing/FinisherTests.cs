@@ -8,7 +8,7 @@ using SkiaSharp;
 namespace ExamDocs.Documents.Tests.Finishing;
 
 /// <summary>What other people's programs find in a finished file.</summary>
-public sealed class FinisherTests(Press press)
+public sealed class FinisherTests(SharedBrowser browser)
 {
     private static readonly XNamespace Rdf = "http://www.w3.org/1999/02/22-rdf-syntax-ns#";
     private static readonly XNamespace PdfA = "http://www.aiim.org/pdfa/ns/id/";
@@ -18,22 +18,22 @@ public sealed class FinisherTests(Press press)
 
     [Fact]
     public void Qpdf_finds_nothing_wrong() =>
-        Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(FinishedReport.Of(press)), StringComparison.Ordinal);
+        Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(FinishedReport.Of(browser)), StringComparison.Ordinal);
 
     [Fact]
-    public void The_same_file_and_data_give_the_same_bytes() => Assert.Equal(FinishedReport.Of(press), FinishedReport.Anew(press));
+    public void The_same_file_and_data_give_the_same_bytes() => Assert.Equal(FinishedReport.Of(browser), FinishedReport.Anew(browser));
 
     [Fact]
     public void Another_record_gives_another_identifier()
     {
-        var other = Finisher.Finish(press.Report, [new("examdocs.json", "What was recorded", "{}"u8.ToArray())]);
-        Assert.NotEqual(Identifier(FinishedReport.Of(press)), Identifier(other));
+        var other = Finisher.Finish(browser.Report, [new("examdocs.json", "What was recorded", "{}"u8.ToArray())]);
+        Assert.NotEqual(Identifier(FinishedReport.Of(browser)), Identifier(other));
     }
 
     [Fact]
     public void The_data_come_out_byte_for_byte()
     {
-        var files = Tool.Attachments(FinishedReport.Of(press));
+        var files = Tool.Attachments(FinishedReport.Of(browser));
         Assert.Equal(["examdocs.json", "outcome.json"], files.Keys.Order(StringComparer.Ordinal));
         Assert.Equal(FinishedReport.Record, files["examdocs.json"]);
         Assert.Equal(FinishedReport.Outcome, files["outcome.json"]);
@@ -43,7 +43,7 @@ public sealed class FinisherTests(Press press)
     public void Each_file_says_how_the_document_depends_on_it()
     {
         // ISO 19005-3, 6.8: AF in the catalog, AFRelationship, and the type of each file.
-        var json = Tool.QpdfJson(FinishedReport.Of(press));
+        var json = Tool.QpdfJson(FinishedReport.Of(browser));
         var catalog = json.Values.Single(o => o["/Type"]?.ToString() is "/Catalog");
         Assert.Equal(2, catalog["/AF"]!.AsArray().Count);
         Assert.Equal(2, json.Values.Count(o => o["/AFRelationship"]?.ToString() is "/Data"));
@@ -56,16 +56,16 @@ public sealed class FinisherTests(Press press)
     [Fact]
     public void Pages_text_and_fonts_stay()
     {
-        var finished = FinishedReport.Of(press);
-        Assert.Equal(press.ReportText, Tool.PdfText(finished));
-        Assert.Equal(Tool.PdfFonts(press.Report).Split('\n').Select(FontName), Tool.PdfFonts(finished).Split('\n').Select(FontName));
-        Assert.Equal(Tool.Raster(press.Report, 60), Tool.Raster(finished, 60));
+        var finished = FinishedReport.Of(browser);
+        Assert.Equal(browser.ReportText, Tool.PdfText(finished));
+        Assert.Equal(Tool.PdfFonts(browser.Report).Split('\n').Select(FontName), Tool.PdfFonts(finished).Split('\n').Select(FontName));
+        Assert.Equal(Tool.Raster(browser.Report, 60), Tool.Raster(finished, 60));
     }
 
     [Fact]
     public async Task Tags_and_bookmarks_stay()
     {
-        var printed = await press.PrintAsync(
+        var printed = await browser.PrintAsync(
             "<!DOCTYPE html><html "
                 + "lang='en'><title>t</title><h1>One</h1><h2>Two</h2><table><thead><tr><th>a<th>b<tbody><tr><td>c<td>d</table><ul><li>x</ul>"
         );
@@ -80,7 +80,7 @@ public sealed class FinisherTests(Press press)
     [Fact]
     public void It_says_what_it_is_as_pdf_a_and_pdf_ua_ask()
     {
-        var metadata = Metadata(FinishedReport.Of(press));
+        var metadata = Metadata(FinishedReport.Of(browser));
         Assert.Equal("3", Assert.Single(metadata.Descendants(PdfA + "part")).Value);
         Assert.Equal("A", Assert.Single(metadata.Descendants(PdfA + "conformance")).Value);
         Assert.Equal("1", Assert.Single(metadata.Descendants(PdfUa + "part")).Value);
@@ -90,7 +90,7 @@ public sealed class FinisherTests(Press press)
     [Fact]
     public void Title_and_dates_are_the_same_in_both_places()
     {
-        var finished = FinishedReport.Of(press);
+        var finished = FinishedReport.Of(browser);
         var metadata = Metadata(finished);
         var info = Tool.PdfInfo(finished);
         Assert.Contains($"Title:           {metadata.Descendants(Dublin + "title").Single().Value}\n", info, StringComparison.Ordinal);
@@ -112,7 +112,7 @@ public sealed class FinisherTests(Press press)
     [Fact]
     public void A_page_with_an_undescribed_picture_claims_less()
     {
-        var finished = Finisher.Finish(Replace(press.Report, "/Alt (", "/Xlt ("), []);
+        var finished = Finisher.Finish(Replace(browser.Report, "/Alt (", "/Xlt ("), []);
         var metadata = Metadata(finished);
         Assert.Empty(metadata.Descendants(PdfUa + "part"));
         Assert.Equal("U", metadata.Descendants(PdfA + "conformance").Single().Value);
@@ -130,7 +130,7 @@ public sealed class FinisherTests(Press press)
     [InlineData("<h1>One</h1><img width='9' height='9' src='data:image/gif;base64,R0lGODlhAQABAAAAACwAAAAAAQABAAA='>", false)]
     public async Task Accessible_is_claimed_only_where_headings_and_pictures_allow_it(string body, bool claimed)
     {
-        var metadata = Metadata(Finisher.Finish(await press.PrintAsync($"<!DOCTYPE html><html lang='en'><title>t</title>{body}"), []));
+        var metadata = Metadata(Finisher.Finish(await browser.PrintAsync($"<!DOCTYPE html><html lang='en'><title>t</title>{body}"), []));
         Assert.Equal(claimed ? 1 : 0, metadata.Descendants(PdfUa + "part").Count());
         Assert.Equal(claimed ? "A" : "U", metadata.Descendants(PdfA + "conformance").Single().Value);
     }
@@ -138,7 +138,7 @@ public sealed class FinisherTests(Press press)
     [Fact]
     public async Task A_title_of_any_letters_is_kept()
     {
-        var printed = await press.PrintAsync("<!DOCTYPE html><html lang='de'><title>Prüfung (漢) \\ & <b></title><p>x");
+        var printed = await browser.PrintAsync("<!DOCTYPE html><html lang='de'><title>Prüfung (漢) \\ & <b></title><p>x");
         var metadata = Metadata(Finisher.Finish(printed, []));
         Assert.Equal("Prüfung (漢) \\ & <b>", metadata.Descendants(Dublin + "title").Single().Value);
         Assert.Equal("de", metadata.Descendants(Dublin + "language").Single().Descendants(Rdf + "li").Single().Value);

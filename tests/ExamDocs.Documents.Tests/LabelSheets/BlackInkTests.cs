@@ -4,9 +4,9 @@ using SkiaSharp;
 
 namespace ExamDocs.Documents.Tests.LabelSheets;
 
-public sealed class BlackInkTests(Press press)
+public sealed class BlackInkTests(SharedBrowser browser)
 {
-    private readonly PrintedLabels _labels = new(press);
+    private readonly PrintedLabels _labels = new(browser);
 
     public static TheoryData<string> Kinds => [.. LabelFormat.All.Select(f => f.Type.Kind)];
 

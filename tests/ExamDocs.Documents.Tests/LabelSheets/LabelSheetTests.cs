@@ -7,11 +7,11 @@ using UglyToad.PdfPig.Core;
 namespace ExamDocs.Documents.Tests.LabelSheets;
 
 /// <summary>Every stock, filled, and measured by programs that did not make it.</summary>
-public sealed class LabelSheetTests(Press press)
+public sealed class LabelSheetTests(SharedBrowser browser)
 {
     private const double PointsPerMm = 72 / 25.4;
 
-    private readonly PrintedLabels _labels = new(press);
+    private readonly PrintedLabels _labels = new(browser);
 
     public static TheoryData<string> Stocks => [.. LabelStock.All.Select(s => s.Name)];
 
@@ -189,7 +189,7 @@ public sealed class LabelSheetTests(Press press)
     [Fact]
     public async Task What_is_no_label_for_the_stock_is_refused()
     {
-        Assert.Throws<ArgumentException>(() => LabelSheet.Impose([press.Report], LabelStock.Find("a4-2")!, new Placing()));
+        Assert.Throws<ArgumentException>(() => LabelSheet.Impose([browser.Report], LabelStock.Find("a4-2")!, new Placing()));
         var due = await _labels.OfAsync(LabelFormat.Due);
         Assert.Throws<ArgumentException>(() => LabelSheet.Impose(due, LabelStock.Find("a4-2")!, new Placing()));
         Assert.Throws<ArgumentException>(() => LabelSheet.Impose([], LabelStock.Find("a4-2")!, new Placing()));

@@ -16,7 +16,7 @@ namespace ExamDocs.Documents.Tests.LabelSheets;
 internal sealed record PrintedLabel(byte[] Pdf, string QrText, int Modules);
 
 /// <summary>Four labels of each kind from the example, printed once for all tests.</summary>
-internal sealed class PrintedLabels(Press press)
+internal sealed class PrintedLabels(SharedBrowser browser)
 {
     private static readonly ConcurrentDictionary<LabelFormat, Lazy<Task<IReadOnlyList<PrintedLabel>>>> Printed = new();
 
@@ -49,7 +49,9 @@ internal sealed class PrintedLabels(Press press)
         foreach (var item in withdrawn.Append(Example.Item("PUL-02")))
         {
             var model = new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel, labels.Count + 1), Example.Visit, item);
-            labels.Add(new PrintedLabel(await press.PrintAsync(await press.Renderer.HtmlAsync(model)), model.QrText, model.Qr!.Modules));
+            labels.Add(
+                new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.QrText, model.Qr!.Modules)
+            );
         }
         return labels;
     }
@@ -61,7 +63,9 @@ internal sealed class PrintedLabels(Press press)
         foreach (var item in ids.Select(Example.Item))
         {
             var model = new DueLabelModel(Example.Identity(DocumentTypes.DueLabel, labels.Count + 1), Example.Visit, item);
-            labels.Add(new PrintedLabel(await press.PrintAsync(await press.Renderer.HtmlAsync(model)), model.QrText, model.Qr!.Modules));
+            labels.Add(
+                new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.QrText, model.Qr!.Modules)
+            );
         }
         return labels;
     }

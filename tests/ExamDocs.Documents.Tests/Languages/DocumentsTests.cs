@@ -15,7 +15,7 @@ using ExamDocs.Templates.Wording;
 namespace ExamDocs.Documents.Tests.Languages;
 
 /// <summary>The example's documents in each language: in that language from end to end, but for what the user typed.</summary>
-public sealed partial class DocumentsTests(Press press)
+public sealed partial class DocumentsTests(SharedBrowser browser)
 {
     public static TheoryData<string> Tags => [.. Language.All.Select(l => l.Tag)];
 
@@ -48,7 +48,9 @@ public sealed partial class DocumentsTests(Press press)
     public async Task What_has_no_translation_is_marked_as_English(string tag)
     {
         var item = Example.Visit.Items.First(i => i.MayBeReported && i.Findings.Any(f => f.Code is "IDN004"));
-        var html = WebUtility.HtmlDecode(await Language.Find(tag)!.InAsync(() => press.Renderer.HtmlAsync(Report(Example.Visit, [item]))));
+        var html = WebUtility.HtmlDecode(
+            await Language.Find(tag)!.InAsync(() => browser.Renderer.HtmlAsync(Report(Example.Visit, [item])))
+        );
         Assert.Contains(Language.Find(tag)!.Words.Terms.Rule("IDN004")!, html, StringComparison.Ordinal);
         Assert.Contains(
             $"<span lang=\"en\">[en: {item.Findings.First(f => f.Code is "IDN004").Message}]</span>",
@@ -63,7 +65,7 @@ public sealed partial class DocumentsTests(Press press)
     {
         const string typed = "the harness is not to be used, 1.5 kN; May 2024";
         var (visit, item) = Example.With("HAR-01", i => i with { Description = typed });
-        var html = await Language.Find(tag)!.InAsync(() => press.Renderer.HtmlAsync(Report(visit, [item])));
+        var html = await Language.Find(tag)!.InAsync(() => browser.Renderer.HtmlAsync(Report(visit, [item])));
         Assert.Contains(typed, WebUtility.HtmlDecode(html), StringComparison.Ordinal);
     }
 
@@ -100,9 +102,9 @@ public sealed partial class DocumentsTests(Press press)
     {
         var language = Language.Find(tag)!;
         var item = Example.Visit.Items.First(i => i.Outcome is Outcome.Withdraw);
-        var pdf = await press.PrintAsync(
+        var pdf = await browser.PrintAsync(
             await language.InAsync(() =>
-                press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))
+                browser.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))
             )
         );
         using var document = UglyToad.PdfPig.PdfDocument.Open(pdf);
@@ -127,13 +129,13 @@ public sealed partial class DocumentsTests(Press press)
         await language.InAsync(async () =>
         {
             foreach (var regime in visit.Items.Where(i => i.MayBeReported).GroupBy(i => i.RegimeId))
-                html.Add(await press.Renderer.HtmlAsync(Report(visit, [.. regime])));
+                html.Add(await browser.Renderer.HtmlAsync(Report(visit, [.. regime])));
             foreach (var item in visit.Everything.Where(i => i.Outcome is Outcome.Withdraw || i.Examination?.Defects.Count > 0))
-                html.Add(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item)));
+                html.Add(await browser.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item)));
             foreach (var item in visit.Everything.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined))
-                html.Add(await press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), visit, item)));
+                html.Add(await browser.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), visit, item)));
             html.Add(
-                await press.Renderer.HtmlAsync(
+                await browser.Renderer.HtmlAsync(
                     new CertificateModel(
                         Example.Identity(DocumentTypes.Certificate),
                         visit,

@@ -8,7 +8,7 @@ using ExamDocs.Templates.Report;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
-public sealed class AuthorityCopyTests(Press press)
+public sealed class AuthorityCopyTests(SharedBrowser browser)
 {
     private static readonly string Hash = new('a', 64);
 
@@ -48,8 +48,8 @@ public sealed class AuthorityCopyTests(Press press)
     public async Task The_report_that_follows_is_the_report_word_for_word()
     {
         var model = Copy(Example.Visit, "CON-01", "CON-07");
-        var copy = await press.Renderer.HtmlAsync(model);
-        var report = await press.Renderer.HtmlAsync(Report(Example.Visit, 1, "CON-01", "CON-07"));
+        var copy = await browser.Renderer.HtmlAsync(model);
+        var report = await browser.Renderer.HtmlAsync(Report(Example.Visit, 1, "CON-01", "CON-07"));
         var body = Regex.Match(report, "<body[^>]*>(.*)</body>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Groups[1].Value;
         Assert.True(body.Length > 5000);
         Assert.EndsWith(
@@ -167,13 +167,13 @@ public sealed class AuthorityCopyTests(Press press)
 
     private async Task<PrintedPaper> PrintAsync(AuthorityCopyModel model)
     {
-        var html = await press.Renderer.HtmlAsync(model);
-        return new PrintedPaper(html, await press.PrintAsync(html));
+        var html = await browser.Renderer.HtmlAsync(model);
+        return new PrintedPaper(html, await browser.PrintAsync(html));
     }
 
     private async Task<PrintedPaper> NoticeAsync(DeterminedVisit visit, DeterminedItem item)
     {
-        var html = await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item));
-        return new PrintedPaper(html, await press.PrintAsync(html));
+        var html = await browser.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item));
+        return new PrintedPaper(html, await browser.PrintAsync(html));
     }
 }

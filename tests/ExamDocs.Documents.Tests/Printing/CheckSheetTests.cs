@@ -11,7 +11,7 @@ using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
-public sealed class CheckSheetTests(Press press)
+public sealed class CheckSheetTests(SharedBrowser browser)
 {
     /// <summary>Ticked with a glove on: the boxes of a line are 8 mm.</summary>
     private const double LeastMm = 6;
@@ -224,7 +224,7 @@ public sealed class CheckSheetTests(Press press)
 
     private async Task<PrintedPaper> PrintAsync(CheckSheetModel model)
     {
-        var html = await press.Renderer.HtmlAsync(model);
-        return new PrintedPaper(html, await press.PrintAsync(html));
+        var html = await browser.Renderer.HtmlAsync(model);
+        return new PrintedPaper(html, await browser.PrintAsync(html));
     }
 }

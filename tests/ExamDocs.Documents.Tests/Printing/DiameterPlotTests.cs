@@ -7,7 +7,7 @@ using ExamDocs.Templates.Wording;
 namespace ExamDocs.Documents.Tests.Printing;
 
 /// <summary>What the diameters tell is on the paper, in words as well as drawn.</summary>
-public sealed class DiameterPlotTests(Press press)
+public sealed class DiameterPlotTests(SharedBrowser browser)
 {
     private const string WithTrend = "BRG-01",
         WithoutTrend = "BRG-06";
@@ -16,7 +16,7 @@ public sealed class DiameterPlotTests(Press press)
     public async Task The_trend_is_printed_with_its_proposal_limits_and_what_binds()
     {
         var trend = Example.Item(WithTrend).Trend!;
-        var text = Tool.Squeeze(Tool.PdfText(await press.PrintAsync(await Html(Example.Visit, Example.Item(WithTrend)))));
+        var text = Tool.Squeeze(Tool.PdfText(await browser.PrintAsync(await Html(Example.Visit, Example.Item(WithTrend)))));
 
         Assert.Contains(Tool.Squeeze($"could become a danger: {Printed.Day(trend.Proposed)}"), text, StringComparison.Ordinal);
         Assert.Contains(Tool.Squeeze("binds only when the examiner enters it among the defects"), text, StringComparison.Ordinal);
@@ -43,7 +43,7 @@ public sealed class DiameterPlotTests(Press press)
         var now = Example.Item(WithTrend).Examination;
         var (visit, item) = Example.WithExamination(WithTrend, e => ReferenceEquals(e, now) ? e with { Diameters = Thin(e.Diameters) } : e);
         var html = await Html(visit, item);
-        var text = Tool.Squeeze(Tool.PdfText(await press.PrintAsync(html)));
+        var text = Tool.Squeeze(Tool.PdfText(await browser.PrintAsync(html)));
 
         Assert.Equal(Outcome.Fit, item.Outcome);
         Assert.Contains(
@@ -63,7 +63,7 @@ public sealed class DiameterPlotTests(Press press)
         [.. stations.Select(s => s.PositionMm is 190 ? s with { ReadingsMm = [9.95m, 9.95m] } : s)];
 
     private Task<string> Html(DeterminedVisit visit, DeterminedItem item) =>
-        press.Renderer.HtmlAsync(
-            new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], press.ReportModel.Author, press.ReportModel.Author)
+        browser.Renderer.HtmlAsync(
+            new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], browser.ReportModel.Author, browser.ReportModel.Author)
         );
 }

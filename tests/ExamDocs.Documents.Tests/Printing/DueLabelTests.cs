@@ -7,7 +7,7 @@ using UglyToad.PdfPig;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
-public sealed class DueLabelTests(Press press)
+public sealed class DueLabelTests(SharedBrowser browser)
 {
     private const string LongId = "HARNESS-BRIDGE-ASSEMBLY-WITH-A-LONG-IDENTITY-0123";
 
@@ -104,7 +104,7 @@ public sealed class DueLabelTests(Press press)
             var (visit, item) = Renamed(named, id, description);
             var model = Model(visit, item);
             Assert.Empty(model.Misfits);
-            var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));
+            var pdf = await browser.PrintAsync(await browser.Renderer.HtmlAsync(model));
             using var read = PdfDocument.Open(pdf);
             var page = Assert.Single(read.GetPages());
             Assert.Equal(70, page.Width * 25.4 / 72, 0.25);
@@ -142,11 +142,11 @@ public sealed class DueLabelTests(Press press)
     [Fact]
     public async Task Nothing_of_it_is_taken_for_a_prohibition()
     {
-        var html = await press.Renderer.HtmlAsync(Model(Example.Visit, Example.Item("CLR-03")));
-        using var bitmap = SKBitmap.Decode(Tool.ColourRaster(await press.PrintAsync(html), 203));
+        var html = await browser.Renderer.HtmlAsync(Model(Example.Visit, Example.Item("CLR-03")));
+        using var bitmap = SKBitmap.Decode(Tool.ColourRaster(await browser.PrintAsync(html), 203));
         Assert.DoesNotContain(bitmap.Pixels, p => p.Red > p.Green + 40);
         Assert.DoesNotContain("<circle", html, StringComparison.Ordinal);
-        Assert.DoesNotContain("DO NOT USE", Tool.PdfText(await press.PrintAsync(html)), StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("DO NOT USE", Tool.PdfText(await browser.PrintAsync(html)), StringComparison.OrdinalIgnoreCase);
     }
 
     private static (DeterminedVisit Visit, DeterminedItem Item) Renamed(string id, string to, string? description = null)
@@ -168,7 +168,7 @@ public sealed class DueLabelTests(Press press)
         new(Example.Identity(DocumentTypes.DueLabel), visit, item);
 
     private async Task<byte[]> PrintAsync(DeterminedVisit visit, DeterminedItem item) =>
-        await press.PrintAsync(await press.Renderer.HtmlAsync(Model(visit, item)));
+        await browser.PrintAsync(await browser.Renderer.HtmlAsync(Model(visit, item)));
 
     // The day in the largest type of all days with the words before it, and the line after it.
     private async Task<(string Large, string Small)> DaysAsync(DeterminedVisit visit, DeterminedItem item)

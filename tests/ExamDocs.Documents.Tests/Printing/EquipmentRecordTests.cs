@@ -5,7 +5,7 @@ using ExamDocs.Templates.EquipmentRecord;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
-public sealed class EquipmentRecordTests(Press press)
+public sealed class EquipmentRecordTests(SharedBrowser browser)
 {
     [Fact]
     public async Task It_tells_identity_limits_and_the_whole_history()
@@ -137,7 +137,7 @@ public sealed class EquipmentRecordTests(Press press)
 
     private async Task<PrintedPaper> PrintAsync(DeterminedVisit visit, DeterminedItem item)
     {
-        var html = await press.Renderer.HtmlAsync(Model(visit, item));
-        return new PrintedPaper(html, await press.PrintAsync(html));
+        var html = await browser.Renderer.HtmlAsync(Model(visit, item));
+        return new PrintedPaper(html, await browser.PrintAsync(html));
     }
 }

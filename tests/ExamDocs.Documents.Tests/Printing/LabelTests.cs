@@ -9,7 +9,7 @@ using UglyToad.PdfPig;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
-public sealed class LabelTests(Press press)
+public sealed class LabelTests(SharedBrowser browser)
 {
     [Fact]
     public async Task A_withdrawn_item_gets_a_label_that_says_what_why_and_who_may_release_it()
@@ -34,7 +34,7 @@ public sealed class LabelTests(Press press)
     [Fact]
     public async Task An_undetermined_item_gets_a_hold_label_in_other_words_and_another_shape()
     {
-        var html = await press.Renderer.HtmlAsync(Model(Example.Visit, Example.Item("PUL-02")));
+        var html = await browser.Renderer.HtmlAsync(Model(Example.Visit, Example.Item("PUL-02")));
         Assert.Contains("NOT DETERMINED", html, StringComparison.Ordinal);
         Assert.DoesNotContain("Prohibition sign", html, StringComparison.Ordinal);
         Assert.Contains("aria-label=\"Question mark", html, StringComparison.Ordinal);
@@ -56,7 +56,7 @@ public sealed class LabelTests(Press press)
         var visit = Example.Determined(record);
         var item = visit.Items.First(i => i.Item.Id == "COR-03");
         Assert.Contains("U3", item.Reasons.Select(r => r.Code), StringComparer.Ordinal);
-        var html = await press.Renderer.HtmlAsync(Model(visit, item));
+        var html = await browser.Renderer.HtmlAsync(Model(visit, item));
         Assert.Contains("is to withdraw it from service", html, StringComparison.Ordinal);
         Assert.DoesNotContain("PAR", html, StringComparison.Ordinal);
     }
@@ -66,7 +66,7 @@ public sealed class LabelTests(Press press)
     {
         foreach (var item in Example.Visit.Items.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined))
         {
-            var html = await press.Renderer.HtmlAsync(Model(Example.Visit, item));
+            var html = await browser.Renderer.HtmlAsync(Model(Example.Visit, item));
             Assert.True(Size(html, "text", "words text-") >= 3.3, item.Item.Id);
             Assert.True(Size(html, "id", "h2 class=\"id-") >= 1.6 * Size(html, "text", "words text-"), item.Item.Id);
         }
@@ -97,7 +97,7 @@ public sealed class LabelTests(Press press)
     {
         var reading = new ReadingDistance(Number(metres), Number(factor));
         var model = new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, Withdrawn, reading);
-        var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));
+        var pdf = await browser.PrintAsync(await browser.Renderer.HtmlAsync(model));
         var sign = SignOnPaper.Measure(Tool.Raster(pdf, 300), 300);
         Assert.InRange(sign.DiameterMm * 0.95, (double)(1000 * Number(metres) / Number(factor)) - 0.1, 57);
         using var read = PdfDocument.Open(pdf);
@@ -131,7 +131,7 @@ public sealed class LabelTests(Press press)
     {
         var (visit, item) = Example.With(Withdrawn.Item.Id!, i => i with { Id = id, Description = description });
         var model = Model(visit, item);
-        var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));
+        var pdf = await browser.PrintAsync(await browser.Renderer.HtmlAsync(model));
         using var read = PdfDocument.Open(pdf);
         var page = Assert.Single(read.GetPages());
         Assert.Equal(100, page.Width * 25.4 / 72, 0.2);
@@ -181,7 +181,7 @@ public sealed class LabelTests(Press press)
         };
         var visit = Example.Determined(record);
         var model = Model(visit, visit.Items.First(i => i.Item.Id == Withdrawn.Item.Id));
-        var pdf = await press.PrintAsync(await press.Renderer.HtmlAsync(model));
+        var pdf = await browser.PrintAsync(await browser.Renderer.HtmlAsync(model));
         using var read = PdfDocument.Open(pdf);
         Overlaps.Refuse(Assert.Single(read.GetPages()));
         Assert.Equal(["the owner's name"], model.Misfits);
@@ -213,5 +213,5 @@ public sealed class LabelTests(Press press)
     private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 
     private async Task<byte[]> PrintAsync(DeterminedVisit visit, DeterminedItem item) =>
-        await press.PrintAsync(await press.Renderer.HtmlAsync(Model(visit, item)));
+        await browser.PrintAsync(await browser.Renderer.HtmlAsync(Model(visit, item)));
 }

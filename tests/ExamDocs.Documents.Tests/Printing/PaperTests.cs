@@ -8,13 +8,13 @@ using UglyToad.PdfPig;
 namespace ExamDocs.Documents.Tests.Printing;
 
 /// <summary>Sizes, fonts and soundness of what comes out of the printer.</summary>
-public sealed class PaperTests(Press press)
+public sealed class PaperTests(SharedBrowser browser)
 {
     // ISO 216: A4 is 210 x 297 mm.
     [Fact]
     public void The_report_is_A4()
     {
-        using var pdf = PdfDocument.Open(press.Report);
+        using var pdf = PdfDocument.Open(browser.Report);
         Assert.All(pdf.GetPages(), p =>
         {
             Assert.Equal(210, p.Width * 25.4 / 72, 0.2);
@@ -25,7 +25,7 @@ public sealed class PaperTests(Press press)
     [Fact]
     public void Every_font_is_embedded_and_none_is_type_3()
     {
-        var fonts = Tool.PdfFonts(press.Report).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToList();
+        var fonts = Tool.PdfFonts(browser.Report).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToList();
         Assert.NotEmpty(fonts);
         Assert.All(fonts, f =>
         {
@@ -37,7 +37,7 @@ public sealed class PaperTests(Press press)
 
     [Fact]
     public void Qpdf_finds_nothing_wrong() =>
-        Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(press.Report), StringComparison.Ordinal);
+        Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(browser.Report), StringComparison.Ordinal);
 
     [Fact]
     public async Task A_notice_goes_to_the_health_and_safety_executive_where_hired_kit_is_an_imminent_risk()
@@ -89,7 +89,7 @@ public sealed class PaperTests(Press press)
         var renewal = Example.Record.Renewals.First(r => r.FittedPart is not null);
         var (parent, part) = (Example.Item(renewal.Item!), Example.Item(renewal.FittedPart!));
         var model = new CertificateModel(Example.Identity(DocumentTypes.Certificate), Example.Visit, parent, [renewal], [part]);
-        var text = Tool.Squeeze(Tool.PdfText(await press.PrintAsync(await press.Renderer.HtmlAsync(model))));
+        var text = Tool.Squeeze(Tool.PdfText(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model))));
         Assert.All("abcdefgh", clause => Assert.Contains($"({clause})", text, StringComparison.Ordinal));
         string[] wanted =
         [
@@ -130,7 +130,9 @@ public sealed class PaperTests(Press press)
     private async Task<string> Notice(DeterminedVisit visit, DeterminedItem item) =>
         Tool.Squeeze(
             Tool.PdfText(
-                await press.PrintAsync(await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item)))
+                await browser.PrintAsync(
+                    await browser.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), visit, item))
+                )
             )
         );
 }

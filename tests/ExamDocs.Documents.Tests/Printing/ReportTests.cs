@@ -8,17 +8,17 @@ using ExamDocs.Templates.Wording;
 namespace ExamDocs.Documents.Tests.Printing;
 
 /// <summary>What SI 1998/2307 Schedule 1 asks for is on the paper, for every item, found by an independent reader.</summary>
-public sealed class ReportTests(Press press)
+public sealed class ReportTests(SharedBrowser browser)
 {
     private string? _body;
 
-    private string Text => field ??= Tool.Squeeze(press.ReportText);
+    private string Text => field ??= Tool.Squeeze(browser.ReportText);
 
     [Fact]
     public void Paragraphs_1_2_9_10_and_11_are_there()
     {
         var visit = Example.Record.Visit;
-        var author = press.ReportModel.Author;
+        var author = browser.ReportModel.Author;
         string?[] wanted =
         [
             visit.Employer!.Name,
@@ -41,7 +41,7 @@ public sealed class ReportTests(Press press)
     [Fact]
     public void Paragraphs_3_to_8_are_there_for_every_item()
     {
-        var items = press.ReportModel.Items;
+        var items = browser.ReportModel.Items;
         Assert.True(items.Count >= 40);
         for (var at = 0; at < items.Count; at++)
         {
@@ -85,7 +85,7 @@ public sealed class ReportTests(Press press)
     [Fact]
     public void No_withdrawn_item_is_said_to_be_safe_to_operate()
     {
-        var withdrawn = press.ReportModel.NotToBeUsed.ToList();
+        var withdrawn = browser.ReportModel.NotToBeUsed.ToList();
         Assert.NotEmpty(withdrawn);
         Assert.All(withdrawn, i => Assert.StartsWith("No", i.SafeToOperate, StringComparison.Ordinal));
     }
@@ -93,7 +93,7 @@ public sealed class ReportTests(Press press)
     [Fact]
     public void Page_numbers_and_the_document_number_are_on_every_page()
     {
-        var pages = press.ReportText.Split('\f', StringSplitOptions.RemoveEmptyEntries);
+        var pages = browser.ReportText.Split('\f', StringSplitOptions.RemoveEmptyEntries);
         Assert.True(pages.Length > 10);
         for (var at = 0; at < pages.Length; at++)
         {
@@ -105,14 +105,14 @@ public sealed class ReportTests(Press press)
     [Fact]
     public void Items_of_the_visit_that_may_not_be_reported_are_named_and_not_called_fit()
     {
-        Assert.Equal(["HEL-04", "PUL-02"], press.ReportModel.NotReported.Select(i => i.Item.Id).Order());
+        Assert.Equal(["HEL-04", "PUL-02"], browser.ReportModel.NotReported.Select(i => i.Item.Id).Order());
         Assert.Contains("Ontherecordofthisvisit,butnotinthisreport", Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void An_undetermined_item_cannot_be_reported()
     {
-        var author = press.ReportModel.Author;
+        var author = browser.ReportModel.Author;
         Assert.Throws<ArgumentException>(() =>
             new ReportModel(Example.Identity(DocumentTypes.Report), Example.Visit, [Example.Item("PUL-02")], author, author)
         );
@@ -120,18 +120,18 @@ public sealed class ReportTests(Press press)
 
     [Fact]
     public async Task The_same_model_gives_the_same_html() =>
-        Assert.Equal(await press.Renderer.HtmlAsync(press.ReportModel), await press.Renderer.HtmlAsync(press.ReportModel));
+        Assert.Equal(await browser.Renderer.HtmlAsync(browser.ReportModel), await browser.Renderer.HtmlAsync(browser.ReportModel));
 
     [Fact]
     public async Task What_was_typed_is_printed_and_never_becomes_markup()
     {
         const string nasty = "<script>alert('x')</script> & \"quotes\" </style><img src=x>";
         var (visit, item) = Example.With(Fit, i => i with { Description = nasty, Serial = nasty });
-        var author = press.ReportModel.Author;
-        var html = await press.Renderer.HtmlAsync(new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author));
+        var author = browser.ReportModel.Author;
+        var html = await browser.Renderer.HtmlAsync(new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author));
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<img", html, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains(Tool.Squeeze(nasty), Tool.Squeeze(Tool.PdfText(await press.PrintAsync(html))), StringComparison.Ordinal);
+        Assert.Contains(Tool.Squeeze(nasty), Tool.Squeeze(Tool.PdfText(await browser.PrintAsync(html))), StringComparison.Ordinal);
     }
 
     private static string Fit => Example.Visit.Items.First(i => i.Outcome is Outcome.Fit && i.RegimeId == "gb-loler").Item.Id!;
@@ -161,7 +161,7 @@ public sealed class ReportTests(Press press)
     private string Block(int at)
     {
         var text = _body ??= Body();
-        var items = press.ReportModel.Items;
+        var items = browser.ReportModel.Items;
         var start = text.LastIndexOf(
             Tool.Squeeze(items[at].Id),
             text.IndexOf($"Item{at + 1}of{items.Count}", StringComparison.Ordinal),
@@ -174,7 +174,7 @@ public sealed class ReportTests(Press press)
     private string Body()
     {
         var body = Regex.Replace(
-            press.ReportText,
+            browser.ReportText,
             @"Report of thorough examination\s+R-2026-000001|R-2026-000001 Issued [^\n]*|R-2026-000001\nIssued[^\n]*\nPage[^\n]*",
             "",
             RegexOptions.None,

@@ -14,11 +14,11 @@ using ExamDocs.Templates.Notice;
 namespace ExamDocs.Documents.Tests.ReadingBack;
 
 /// <summary>What was typed is what is printed, or it is said. Each fault is planted, so that the check can fail.</summary>
-public sealed class FaithfulPrintTests(Press press)
+public sealed class FaithfulPrintTests(SharedBrowser browser)
 {
     [Fact]
     public async Task The_examples_report_is_faithful() =>
-        Assert.Empty(FaithfulPrint.Faults(await press.Renderer.HtmlAsync(press.ReportModel), press.Report));
+        Assert.Empty(FaithfulPrint.Faults(await browser.Renderer.HtmlAsync(browser.ReportModel), browser.Report));
 
     [Fact]
     public async Task Every_label_and_notice_of_the_example_is_faithful()
@@ -26,11 +26,11 @@ public sealed class FaithfulPrintTests(Press press)
         foreach (var item in Example.Visit.Everything.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined))
         {
             await AssertFaithful(
-                await press.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))
+                await browser.Renderer.HtmlAsync(new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel), Example.Visit, item))
             );
             if (item.Outcome is Outcome.Withdraw)
                 await AssertFaithful(
-                    await press.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, item))
+                    await browser.Renderer.HtmlAsync(new NoticeModel(Example.Identity(DocumentTypes.Notice), Example.Visit, item))
                 );
         }
     }
@@ -50,10 +50,10 @@ public sealed class FaithfulPrintTests(Press press)
         )
         {
             await AssertFaithful(
-                await press.Renderer.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, item))
+                await browser.Renderer.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, item))
             );
             await AssertFaithful(
-                await press.Renderer.HtmlAsync(
+                await browser.Renderer.HtmlAsync(
                     new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, item)
                 )
             );
@@ -68,7 +68,7 @@ public sealed class FaithfulPrintTests(Press press)
     [InlineData("<table><tr><td>A<td>150 kg<tr><td>B<td>25 kN</table>", "150 kg", "", "a value left out")]
     public async Task What_differs_from_the_page_is_found(string page, string typed, string printed, string why) =>
         Assert.True(
-            FaithfulPrint.Faults(page, await press.PrintAsync(page.Replace(typed, printed, StringComparison.Ordinal))).Count > 0,
+            FaithfulPrint.Faults(page, await browser.PrintAsync(page.Replace(typed, printed, StringComparison.Ordinal))).Count > 0,
             why
         );
 
@@ -136,7 +136,7 @@ public sealed class FaithfulPrintTests(Press press)
     public async Task Chinese_japanese_and_korean_are_printed_whole_or_named(string typed)
     {
         var html = Page($"<p>{typed}</p>");
-        var pdf = await press.PrintAsync(html);
+        var pdf = await browser.PrintAsync(html);
         Assert.Equal(MissingGlyphs.In(html, pdf).Count == 0, FaithfulPrint.Faults(html, pdf).Count == 0);
     }
 
@@ -146,7 +146,7 @@ public sealed class FaithfulPrintTests(Press press)
     [InlineData("محمد الأمين", "محمد الأمن")]
     [InlineData("יעל כהן 12", "יעל כהן 13")]
     public async Task A_letter_lost_is_found_in_other_writing_too(string typed, string printed) =>
-        Assert.NotEmpty(FaithfulPrint.Faults($"<p>{typed}</p>", await press.PrintAsync(Page($"<p>{printed}</p>"))));
+        Assert.NotEmpty(FaithfulPrint.Faults($"<p>{typed}</p>", await browser.PrintAsync(Page($"<p>{printed}</p>"))));
 
     [Fact]
     public async Task A_long_note_may_run_on_to_the_next_page_between_words()
@@ -156,7 +156,7 @@ public sealed class FaithfulPrintTests(Press press)
         Assert.NotEmpty(
             FaithfulPrint.Faults(
                 $"<p>{words}</p>",
-                await press.PrintAsync(Page($"<p>{words.Replace("word777", "word77", StringComparison.Ordinal)}</p>"))
+                await browser.PrintAsync(Page($"<p>{words.Replace("word777", "word77", StringComparison.Ordinal)}</p>"))
             )
         );
     }
@@ -164,16 +164,16 @@ public sealed class FaithfulPrintTests(Press press)
     [Fact]
     public void Letters_are_read_as_poppler_reads_them()
     {
-        var ours = string.Concat(PrintedText.Of(press.Report).SelectMany(p => p).Select(l => l.Text));
-        Assert.Equal(Sorted(press.ReportText), Sorted(ours));
+        var ours = string.Concat(PrintedText.Of(browser.Report).SelectMany(p => p).Select(l => l.Text));
+        Assert.Equal(Sorted(browser.ReportText), Sorted(ours));
     }
 
     private static string Sorted(string text) => string.Concat(FoldedText.Of(text).Where(c => c is not '\f').Order());
 
     private async Task<IReadOnlyList<string>> Faults(string body) =>
-        [.. FaithfulPrint.Faults(Page(body), await press.PrintAsync(Page(body))).Select(f => f.Words)];
+        [.. FaithfulPrint.Faults(Page(body), await browser.PrintAsync(Page(body))).Select(f => f.Words)];
 
-    private async Task AssertFaithful(string html) => Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
+    private async Task AssertFaithful(string html) => Assert.Empty(FaithfulPrint.Faults(html, await browser.PrintAsync(html)));
 
     private static string Page(string body) =>
         $"<!DOCTYPE html><html lang='en'><head><title>not printed</title><style>@page {{ size: A4; margin: 15mm; @top-left {{ "

@@ -11,7 +11,7 @@ namespace ExamDocs.Documents.Tests.ReadingBack;
 /// A figure is never taken for the end of one and the beginning of the next: 253 was found in 25 and 30, and then 25 was
 /// missing. Each of these once held a lawful report back.
 /// </summary>
-public sealed class FiguresApartTests(Press press)
+public sealed class FiguresApartTests(SharedBrowser browser)
 {
     [Theory]
     [InlineData("<p>25</p><p>30</p><p>253</p>")]
@@ -21,7 +21,7 @@ public sealed class FiguresApartTests(Press press)
     public async Task Figures_beside_each_other_are_told_apart(string body)
     {
         var html = $"<!DOCTYPE html><html lang='en'><body style=\"font-family:'Noto Sans'\">{body}</body></html>";
-        Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
+        Assert.Empty(FaithfulPrint.Faults(html, await browser.PrintAsync(html)));
     }
 
     /// <summary>Drawn visits of which the reading back once said that 25 or 50 was missing from the plot.</summary>
@@ -31,8 +31,8 @@ public sealed class FiguresApartTests(Press press)
     [InlineData(194)]
     public async Task Plots_of_drawn_visits_are_faithful(int seed)
     {
-        var html = await new DrawnVisit(seed).HtmlAsync(press.Renderer);
-        Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
+        var html = await new DrawnVisit(seed).HtmlAsync(browser.Renderer);
+        Assert.Empty(FaithfulPrint.Faults(html, await browser.PrintAsync(html)));
     }
 
     [Theory]
@@ -73,10 +73,10 @@ public sealed class FiguresApartTests(Press press)
         };
         var visit = Example.Determined(record);
         var items = visit.Items.Where(i => i.MayBeReported && i.RegimeId == "gb-loler").ToList();
-        var html = await press.Renderer.HtmlAsync(
-            new ReportModel(Example.Identity(DocumentTypes.Report), visit, items, press.ReportModel.Author, press.ReportModel.Author)
+        var html = await browser.Renderer.HtmlAsync(
+            new ReportModel(Example.Identity(DocumentTypes.Report), visit, items, browser.ReportModel.Author, browser.ReportModel.Author)
         );
         Assert.Contains("class=\"plot\"", html, StringComparison.Ordinal);
-        Assert.Empty(FaithfulPrint.Faults(html, await press.PrintAsync(html)));
+        Assert.Empty(FaithfulPrint.Faults(html, await browser.PrintAsync(html)));
     }
 }

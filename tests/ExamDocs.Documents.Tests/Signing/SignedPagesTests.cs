@@ -16,7 +16,7 @@ using UglyToad.PdfPig.Core;
 namespace ExamDocs.Documents.Tests.Signing;
 
 /// <summary>What is done with signed documents, and what they say in print.</summary>
-public sealed class SignedPagesTests(Press press)
+public sealed class SignedPagesTests(SharedBrowser browser)
 {
     private static readonly TestAuthority Authority = TestAuthority.One;
     private static readonly DocumentSigner Signer = new(Authority.Key());
@@ -30,7 +30,7 @@ public sealed class SignedPagesTests(Press press)
     public async Task Signed_labels_are_blackened_and_placed_as_unsigned_ones(string kind)
     {
         var stock = LabelStock.Find(LabelFormat.Of(kind)!.UsualStock)!;
-        var label = (await new PrintedLabels(press).OfAsync(stock.Format))[0];
+        var label = (await new PrintedLabels(browser).OfAsync(stock.Format))[0];
         var (plain, signed) = (Finisher.Finish(label, []), await SignedAsync(label));
         Assert.Equal(
             Tool.ColourRaster(LabelSheet.Impose([plain], stock, new Placing()), 100),
@@ -47,7 +47,7 @@ public sealed class SignedPagesTests(Press press)
     [Fact]
     public async Task Joined_pages_hold_no_broken_signature()
     {
-        var signed = await SignedAsync(press.Report);
+        var signed = await SignedAsync(browser.Report);
         var joined = JoinedPages.Of([signed, signed], "pile");
         Assert.Contains("No syntax or stream encoding errors", Tool.QpdfCheck(joined), StringComparison.Ordinal);
         Assert.Empty(Fields(joined));
@@ -57,8 +57,8 @@ public sealed class SignedPagesTests(Press press)
     [Fact]
     public async Task The_field_lies_on_the_block_that_says_so()
     {
-        var html = await press.Renderer.HtmlAsync(Report(Said));
-        var printed = await press.PrintAsync(html);
+        var html = await browser.Renderer.HtmlAsync(Report(Said));
+        var printed = await browser.PrintAsync(html);
         Assert.Empty(FaithfulPrint.Faults(html, printed));
         var signed = await SignedAsync(printed);
         Assert.Empty(FaithfulPrint.Faults(html, signed));
@@ -92,8 +92,8 @@ public sealed class SignedPagesTests(Press press)
     {
         var language = Language.Find(tag)!;
         var (signed, unsigned) = (
-            await language.InAsync(() => press.Renderer.HtmlAsync(Report(Said))),
-            await language.InAsync(() => press.Renderer.HtmlAsync(Report(null)))
+            await language.InAsync(() => browser.Renderer.HtmlAsync(Report(Said))),
+            await language.InAsync(() => browser.Renderer.HtmlAsync(Report(null)))
         );
         var words = language.Words.Common;
         Assert.Contains(words.SignedElectronically(Said.Name), System.Net.WebUtility.HtmlDecode(signed), StringComparison.Ordinal);
@@ -106,7 +106,7 @@ public sealed class SignedPagesTests(Press press)
     public async Task What_is_received_is_still_signed_for_by_hand()
     {
         var identity = Example.Identity(DocumentTypes.Notice) with { Signature = Said };
-        var html = await press.Renderer.HtmlAsync(new NoticeModel(identity, Example.Visit, Example.Item("CON-07")));
+        var html = await browser.Renderer.HtmlAsync(new NoticeModel(identity, Example.Visit, Example.Item("CON-07")));
         Assert.Contains("signature-electronic", html, StringComparison.Ordinal);
         Assert.Contains("signature-lines", html, StringComparison.Ordinal);
     }

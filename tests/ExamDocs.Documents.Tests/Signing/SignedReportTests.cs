@@ -10,7 +10,7 @@ using NodaTime;
 namespace ExamDocs.Documents.Tests.Signing;
 
 /// <summary>A signed report in the eyes of other people's programs.</summary>
-public sealed class SignedReportTests(Press press)
+public sealed class SignedReportTests(SharedBrowser browser)
 {
     private static readonly TestAuthority Authority = TestAuthority.One;
     private static readonly ConcurrentDictionary<string, Lazy<Task<byte[]>>> Signed = new(StringComparer.Ordinal);
@@ -81,8 +81,8 @@ public sealed class SignedReportTests(Press press)
     public async Task It_looks_and_reads_as_without_a_signature()
     {
         var signed = await SignedAsync("P-256");
-        Assert.Equal(press.ReportText, Tool.PdfText(signed));
-        Assert.Equal(Tool.Raster(press.Report, 60), Tool.Raster(signed, 60));
+        Assert.Equal(browser.ReportText, Tool.PdfText(signed));
+        Assert.Equal(Tool.Raster(browser.Report, 60), Tool.Raster(signed, 60));
         Assert.Equal(FinishedReport.Record, AttachedFiles.Find(signed, "examdocs.json", 100_000));
     }
 
@@ -148,5 +148,5 @@ public sealed class SignedReportTests(Press press)
         );
 
     private Task<byte[]> SignedAsync(DocumentSigner signer) =>
-        Finisher.FinishSignedAsync(press.Report, FinishedReport.Attached, signer, SmallPdf.Description);
+        Finisher.FinishSignedAsync(browser.Report, FinishedReport.Attached, signer, SmallPdf.Description);
 }

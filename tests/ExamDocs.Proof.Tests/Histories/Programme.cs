@@ -15,7 +15,7 @@ internal sealed class Programme : IHistoryRunner, IKnownVisits
 
     private int _count;
 
-    public RegisterAsked? Asked => null;
+    public RegisterConsulted? Asked => null;
 
     public static IHistoryRunner InMemory() => new Programme();
 

@@ -84,7 +84,7 @@ public sealed class DocumentFileTests
             Respellings = [new Respelling("HB-1", "serial", "s")],
             AnswerFaults = [new AnswerFault("HB-1", "/formerly", AnswerFaultKind.Unknown)],
             LeftOut = ["HB-2"],
-            Asked = new RegisterAsked("a1b2", new LocalDate(2025, 1, 2)),
+            Asked = new RegisterConsulted("a1b2", new LocalDate(2025, 1, 2)),
             Examinations =
             [
                 new PastExamination(

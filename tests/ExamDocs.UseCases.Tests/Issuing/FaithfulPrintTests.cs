@@ -16,12 +16,12 @@ public sealed class FaithfulPrintTests(ExampleIssued example)
     public async Task A_report_that_is_cut_is_held_back_and_its_number_void()
     {
         using var workspace = new Workspace();
-        var (press, register) = await RunAsync(workspace, DocumentTypes.Report);
+        var (prints, register) = await RunAsync(workspace, DocumentTypes.Report);
         using (register)
         {
-            Assert.Empty(press.Documents);
-            Assert.Equal(["PRN002"], Assert.Single(press.Refused).Codes);
-            Assert.Contains("cut off on page 1", Assert.Single(press.Unprintable), StringComparison.Ordinal);
+            Assert.Empty(prints.Documents);
+            Assert.Equal(["PRN002"], Assert.Single(prints.Refused).Codes);
+            Assert.Contains("cut off on page 1", Assert.Single(prints.Unprintable), StringComparison.Ordinal);
             Assert.Contains("PRN002", Assert.Single(register.Voided()).Reason, StringComparison.Ordinal);
             Assert.Empty(Directory.EnumerateFiles(workspace.Out, "*.pdf"));
         }
@@ -31,12 +31,12 @@ public sealed class FaithfulPrintTests(ExampleIssued example)
     public async Task A_notice_that_is_cut_is_printed_and_the_fault_said()
     {
         using var workspace = new Workspace();
-        var (press, register) = await RunAsync(workspace, DocumentTypes.Notice);
+        var (prints, register) = await RunAsync(workspace, DocumentTypes.Notice);
         using (register)
         {
-            Assert.Single(press.Documents);
-            Assert.Empty(press.Refused);
-            Assert.Contains("it is printed all the same", Assert.Single(press.Unprintable), StringComparison.Ordinal);
+            Assert.Single(prints.Documents);
+            Assert.Empty(prints.Refused);
+            Assert.Contains("it is printed all the same", Assert.Single(prints.Unprintable), StringComparison.Ordinal);
         }
     }
 
@@ -47,14 +47,14 @@ public sealed class FaithfulPrintTests(ExampleIssued example)
         Assert.Empty(example.PerItem.Unprintable);
     }
 
-    private async Task<(Press Press, DocumentRegister Register)> RunAsync(Workspace workspace, DocumentType type)
+    private async Task<(PrintRun Prints, DocumentRegister Register)> RunAsync(Workspace workspace, DocumentType type)
     {
         Directory.CreateDirectory(workspace.Out);
         var register = DocumentRegister.Open(workspace.Register);
-        await using var press = new Press(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
+        await using var prints = new PrintRun(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
         var job = new DocumentJob(type, example.Visit, [example.Visit.Items[0]], Render);
-        Assert.Null(await press.RunAsync([job], TestContext.Current.CancellationToken));
-        return (press, register);
+        Assert.Null(await prints.RunAsync([job], TestContext.Current.CancellationToken));
+        return (prints, register);
     }
 
     private static Task<string> Render(DocumentRenderer renderer, DocumentIdentity identity) => Task.FromResult(Cut);

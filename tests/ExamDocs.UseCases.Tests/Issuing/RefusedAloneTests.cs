@@ -95,23 +95,23 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         using var workspace = new Workspace();
         Directory.CreateDirectory(workspace.Out);
         using var register = DocumentRegister.Open(workspace.Register);
-        await using var press = new Press(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
+        await using var prints = new PrintRun(register, new Corrections(register, reason: null), workspace.Out, Workspace.Today);
         var asked = ComposeDocuments
             .Of(example.Visit, perItem: false, Templates.Label.ReadingDistance.Default)
             .Jobs.First(j => j.Type == DocumentTypes.Report && j.Items.Count > 3);
         var spoilt = asked.Items[2].Item.Id!;
-        Assert.Null(await press.RunAsync([Cut(asked, spoilt)], TestContext.Current.CancellationToken));
+        Assert.Null(await prints.RunAsync([Cut(asked, spoilt)], TestContext.Current.CancellationToken));
 
-        Assert.True(press.Refused.Count == 1, string.Join('\n', press.Unprintable));
-        Assert.Equal(spoilt, Assert.Single(press.Refused).Item);
-        Assert.Equal(["PRN002"], press.Refused[0].Codes);
-        var report = Assert.Single(press.Documents, d => d.CopyOf is null && d.Document.Kind == "report");
+        Assert.True(prints.Refused.Count == 1, string.Join('\n', prints.Unprintable));
+        Assert.Equal(spoilt, Assert.Single(prints.Refused).Item);
+        Assert.Equal(["PRN002"], prints.Refused[0].Codes);
+        var report = Assert.Single(prints.Documents, d => d.CopyOf is null && d.Document.Kind == "report");
         Assert.DoesNotContain(spoilt, report.Document.Items);
         Assert.Equal(asked.Items.Count - 1, report.Document.Items.Count);
         var voided = Assert.Single(register.Voided());
         Assert.NotEqual(voided.Number, report.Document.Number);
-        Assert.Contains($"report of {spoilt}: ", Assert.Single(press.Unprintable), StringComparison.Ordinal);
-        Assert.Contains(" cut off on page ", press.Unprintable[0], StringComparison.Ordinal);
+        Assert.Contains($"report of {spoilt}: ", Assert.Single(prints.Unprintable), StringComparison.Ordinal);
+        Assert.Contains(" cut off on page ", prints.Unprintable[0], StringComparison.Ordinal);
     }
 
     /// <summary>The job with the description in one item's block cut, also where it is made without others.</summary>

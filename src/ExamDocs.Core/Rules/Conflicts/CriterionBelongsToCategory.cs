@@ -26,7 +26,7 @@ public sealed class CriterionBelongsToCategory : Rule<ExaminationCase>
                         o.Observation.Criterion is { } typed
                             ? $"'{typed}' is not a criterion of {e.Category.Id}"
                             : "an answer does not say to which criterion",
-                        o.Observation.Criterion is { } t && NearMiss.Of(t, e.Category.Criteria.Select(c => c.Id)) is { } near
+                        o.Observation.Criterion is { } t && SpellingSuggestion.Of(t, e.Category.Criteria.Select(c => c.Id)) is { } near
                             ? $"Did you mean '{near}'?"
                             : null
                     ))

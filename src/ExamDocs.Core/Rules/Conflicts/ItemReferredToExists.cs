@@ -45,7 +45,7 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
         var spelt = context.ItemsSpeltLike(reference.Id).Select(i => i.ItemId!).Distinct(StringComparer.Ordinal).ToList();
         var near =
             spelt.Count > 0 ? spelt
-            : compared ? NearMiss.AllOf(reference.Id!, context.ItemIds)
+            : compared ? SpellingSuggestion.AllOf(reference.Id!, context.ItemIds)
             : [];
         var message = $"there is no item '{reference.Id}' in this record";
         var hint = near.Count == 0 ? null : $"Did you mean {string.Join(" or ", near.Select(id => $"'{id}'"))}?";

@@ -29,7 +29,7 @@ public sealed class PersonReferredToExists : Rule<VisitCase>
         new(
             path,
             $"there is no person '{id}' in this record",
-            NearMiss.Of(id, context.PersonIds) is { } near ? $"Did you mean '{near}'?" : null
+            SpellingSuggestion.Of(id, context.PersonIds) is { } near ? $"Did you mean '{near}'?" : null
         );
 
     private static IEnumerable<(string Path, string? Id)> References(RecordContext c) =>

@@ -34,5 +34,5 @@ public sealed class CategoryIsKnown : Rule<ItemCase>
     internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Categories.Select(c => c.Id))}.";
 
     private static string? Near(string typed, KnownRules rules) =>
-        NearMiss.Of(typed, rules.Categories.Select(c => c.Id)) is { } near ? $"Did you mean '{near}'?" : null;
+        SpellingSuggestion.Of(typed, rules.Categories.Select(c => c.Id)) is { } near ? $"Did you mean '{near}'?" : null;
 }

@@ -25,7 +25,7 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
     {
         if (renewal.DoneOn is not { } on)
             yield break;
-        if (part.Life.Biting is { } biting && on > biting.LastDay)
+        if (part.Life.GoverningLimit is { } biting && on > biting.LastDay)
             yield return new Fault(
                 "/fittedPart",
                 $"{renewal.FittedPart} was fitted on {Say.Day(on)}, after its end of service on {Say.Day(biting.LastDay)}: "

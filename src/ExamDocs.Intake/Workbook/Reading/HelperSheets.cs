@@ -13,7 +13,7 @@ namespace ExamDocs.Intake.Workbook.Reading;
 internal static class HelperSheets
 {
     /// <summary>Address and text of the first such cell; null where there is none.</summary>
-    public static (string Address, string Text)? StrayOn(SheetShape helper, IReadOnlyList<SheetRow> rows, KnownRules rules) =>
+    public static (string Address, string Text)? UnreadValueOn(SheetShape helper, IReadOnlyList<SheetRow> rows, KnownRules rules) =>
         helper.Name is WorkbookShape.WordsName ? StrayWord(rows, rules) : StrayLine(rows, rules);
 
     private static (string, string)? StrayLine(IReadOnlyList<SheetRow> rows, KnownRules rules)
@@ -32,7 +32,7 @@ internal static class HelperSheets
             foreach (var cell in row.Cells)
             {
                 if (cell.Column > 2 || (!known && !(isFirstKnown && cell.Column == 1 && second.Length > 0)))
-                    return Stray(row, cell);
+                    return UnreadValue(row, cell);
             }
         }
         return null;
@@ -51,12 +51,12 @@ internal static class HelperSheets
         {
             var words = column.Select(c => c.Cell.Raw).ToList();
             if (!lists.Exists(l => l.SequenceEqual(words, StringComparer.Ordinal)))
-                return Stray(column.First().Row, column.First().Cell);
+                return UnreadValue(column.First().Row, column.First().Cell);
         }
         return null;
     }
 
-    private static (string, string) Stray(SheetRow row, Cell cell) =>
+    private static (string, string) UnreadValue(SheetRow row, Cell cell) =>
         (string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(cell.Column)}{row.Number}"), cell.Raw);
 
     private static string At(SheetRow row, int column)

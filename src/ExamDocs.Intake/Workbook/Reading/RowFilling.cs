@@ -42,7 +42,7 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
 
     /// <summary>Reports what stands under no heading or an unknown one.</summary>
     /// <param name="target">The object that the row became; null where it became none.</param>
-    public void ReportStrays(RowView row, DraftObject? target)
+    public void ReportUnreadCells(RowView row, DraftObject? target)
     {
         foreach (var cell in row.Cells)
         {

@@ -74,7 +74,7 @@ internal sealed class SheetReading
     {
         if (!row.HasKnownContent)
         {
-            _filling.ReportStrays(row, null);
+            _filling.ReportUnreadCells(row, null);
             marks.Row(row, null, isItem: false);
             return;
         }
@@ -87,7 +87,7 @@ internal sealed class SheetReading
             SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),
             _ => AddEntry(row, shape),
         };
-        _filling.ReportStrays(row, target);
+        _filling.ReportUnreadCells(row, target);
         marks.Row(row, target, isItem: shape.Role is SheetRole.Items);
     }
 

@@ -35,12 +35,12 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             _hasHelp = cells.TryGetValue(HelpColumn, out var heads) && Heading.Key(heads.Raw) is VisitSheet.HelpHeading;
             return false;
         }
-        foreach (var stray in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
+        foreach (var unread in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
             notes.Report(
                 WorkbookFindings.NoHeading,
-                Outside(stray.Column),
-                At(stray.Column),
-                $"'{CellReading.Shown(stray.Raw)}' stands under no heading"
+                Outside(unread.Column),
+                At(unread.Column),
+                $"'{CellReading.Shown(unread.Raw)}' stands under no heading"
             );
         Cell? value = cells.TryGetValue(ValueColumn, out var second) ? second : null;
         var column = VisitSheet.Shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal));

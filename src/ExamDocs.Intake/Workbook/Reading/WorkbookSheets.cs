@@ -16,8 +16,8 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
         var named = WorkbookShape.Find(sheet.Name, rules);
         if (named is { Role: not SheetRole.Guide })
             return named;
-        var stray = named is null ? null : StrayOn(sheet, named);
-        if (named is not null && stray is null)
+        var unread = named is null ? null : UnreadValueOn(sheet, named);
+        if (named is not null && unread is null)
             return NotRead(sheet);
         if (ByHeadings(sheet) is { } shape)
         {
@@ -29,7 +29,7 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
             );
             return shape;
         }
-        if (stray is var (address, text))
+        if (unread is var (address, text))
             notes.Report(
                 BesideFindings.HelperAltered,
                 ReadingNotes.Outside(sheet.Name, address),
@@ -49,10 +49,10 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
             return rows.About;
         });
 
-    private (string Address, string Text)? StrayOn(SheetEntry sheet, SheetShape helper)
+    private (string Address, string Text)? UnreadValueOn(SheetEntry sheet, SheetShape helper)
     {
         using var part = package.Read(sheet.Part);
-        return HelperSheets.StrayOn(helper, [.. rows.Read(part)], rules);
+        return HelperSheets.UnreadValueOn(helper, [.. rows.Read(part)], rules);
     }
 
     private SheetShape? ByHeadings(SheetEntry sheet)

@@ -67,7 +67,7 @@ internal sealed class HeadingWords
     }
 
     /// <summary>The heading of a sheet that a mistyped one most resembles; null where none is near.</summary>
-    public static string? Near(SheetShape shape, string typed) => NearMiss.Of(typed.Trim(), shape.Columns.Select(c => c.Heading));
+    public static string? Near(SheetShape shape, string typed) => SpellingSuggestion.Of(typed.Trim(), shape.Columns.Select(c => c.Heading));
 
     /// <summary>"cover-cut remarks" is the note of cover-cut, and so is "comment" of a criterion that goes by another name.</summary>
     private Column? NoteOf(string key, Dictionary<string, Column> columns)

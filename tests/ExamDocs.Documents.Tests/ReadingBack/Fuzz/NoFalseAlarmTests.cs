@@ -5,7 +5,7 @@ using ExamDocs.Proof.Tests;
 namespace ExamDocs.Documents.Tests.ReadingBack.Fuzz;
 
 /// <summary>A lawful document is never held back.</summary>
-public sealed class NoFalseAlarmTests(Press press)
+public sealed class NoFalseAlarmTests(SharedBrowser browser)
 {
     private static int Visits => Effort.Of(6, 300);
 
@@ -15,8 +15,8 @@ public sealed class NoFalseAlarmTests(Press press)
         var alarms = new List<string>();
         for (var seed = 0; seed < Visits; seed++)
         {
-            var html = await new DrawnVisit(seed).HtmlAsync(press.Renderer);
-            alarms.AddRange(FaithfulPrint.Faults(html, await press.PrintAsync(html)).Select(f => $"visit {seed}: {f}"));
+            var html = await new DrawnVisit(seed).HtmlAsync(browser.Renderer);
+            alarms.AddRange(FaithfulPrint.Faults(html, await browser.PrintAsync(html)).Select(f => $"visit {seed}: {f}"));
         }
         TestContext.Current.SendDiagnosticMessage($"{Visits} visits, {alarms.Count} false alarms");
         Assert.Empty(alarms);

@@ -5,7 +5,7 @@ using ExamDocs.Proof.Tests;
 namespace ExamDocs.Documents.Tests.ReadingBack.Fuzz;
 
 /// <summary>Whatever cuts, covers or hides a text is found, wherever it is planted.</summary>
-public sealed class PlantedFaultTests(Press press)
+public sealed class PlantedFaultTests(SharedBrowser browser)
 {
     private static int Faults => Effort.Of(8, 200);
 
@@ -16,9 +16,9 @@ public sealed class PlantedFaultTests(Press press)
         for (var seed = 0; seed < Faults; seed++)
         {
             var fault = new PlantedFault(seed);
-            var html = await new DrawnVisit(seed).HtmlAsync(press.Renderer);
+            var html = await new DrawnVisit(seed).HtmlAsync(browser.Renderer);
             var (spoilt, what) = fault.IsInTheFile ? (html, "") : fault.InPage(html);
-            var pdf = await press.PrintAsync(spoilt);
+            var pdf = await browser.PrintAsync(spoilt);
             if (fault.IsInTheFile)
                 (pdf, what) = fault.InFile(pdf);
             if (FaithfulPrint.Faults(html, pdf).Count == 0)

@@ -5,7 +5,7 @@ using ExamDocs.Register;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>A failure of disk, browser or register, as against a mistake in the program.</summary>
-public static class MachineryFailure
+public static class RunFailure
 {
     /// <summary>ENOSPC of POSIX, and ERROR_DISK_FULL of Windows as a result code.</summary>
     private static readonly int[] NoSpaceLeft = [28, unchecked((int)0x80070070)];

@@ -5,7 +5,7 @@ using ExamDocs.Core.Records;
 namespace ExamDocs.Core.Tests;
 
 /// <summary>A record is decided while its rows are few enough, or few enough about the same; the limits are our own.</summary>
-public sealed class EntanglementTests
+public sealed class RecordSizeLimitTests
 {
     public static TheoryData<string, int, int> Limits =>
         new()
@@ -34,7 +34,7 @@ public sealed class EntanglementTests
     [Fact]
     public void A_ring_of_parts_comes_to_an_end() =>
         Assert.Null(
-            Entanglement.Of(
+            RecordSizeLimit.Of(
                 new()
                 {
                     Items = [new() { Id = "A", FittedTo = "B" }, new() { Id = "B", FittedTo = "A" }, new() { Id = "C", FittedTo = "C" }],
@@ -47,7 +47,7 @@ public sealed class EntanglementTests
     [Fact]
     public void A_large_visit_with_its_history_is_decided() =>
         Assert.Null(
-            Entanglement.Of(
+            RecordSizeLimit.Of(
                 new ExaminationRecord
                 {
                     People = Many(10, n => new Person { Id = Id(n) }),
@@ -84,13 +84,13 @@ public sealed class EntanglementTests
                 }
             ),
             "limits" => Of(record with { Limits = Many(count, _ => new MakersLimits { Maker = "M", Model = "F" }), Items = [] }),
-            "depends on" => Entanglement.Of(record, Many(count, n => new Finding("INT001", Severity.Error, "/visit/x", "", "", ""))),
+            "depends on" => RecordSizeLimit.Of(record, Many(count, n => new Finding("INT001", Severity.Error, "/visit/x", "", "", ""))),
             "too many entries" => Of(record with { Examinations = [new() { Observations = Many(count, _ => new Observation()) }] }),
             _ => Of(record with { Items = Many(count, n => new Item { Id = Id(n), FittedTo = n == 0 ? null : Id(n - 1) }) }),
         };
     }
 
-    private static string? Of(ExaminationRecord record) => Entanglement.Of(record, []);
+    private static string? Of(ExaminationRecord record) => RecordSizeLimit.Of(record, []);
 
     private static string Id(int n) => n.ToString(CultureInfo.InvariantCulture);
 

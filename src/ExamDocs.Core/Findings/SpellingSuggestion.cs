@@ -1,7 +1,7 @@
 namespace ExamDocs.Core.Findings;
 
 /// <summary>Suggests the allowed word that a mistyped one most resembles.</summary>
-public static class NearMiss
+public static class SpellingSuggestion
 {
     private const int Most = 2;
 

@@ -3,17 +3,17 @@ using ExamDocs.Documents.Rendering;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Report;
 
-[assembly: AssemblyFixture(typeof(ExamDocs.Documents.Tests.Printing.Press))]
+[assembly: AssemblyFixture(typeof(ExamDocs.Documents.Tests.Printing.SharedBrowser))]
 
 namespace ExamDocs.Documents.Tests.Printing;
 
 /// <summary>One browser for all tests, and the example's report, printed once.</summary>
-public sealed class Press : IAsyncLifetime
+public sealed class SharedBrowser : IAsyncLifetime
 {
     private readonly Lazy<string> _reportText;
     private Browser? _browser;
 
-    public Press() => _reportText = new(() => Tool.PdfText(Report));
+    public SharedBrowser() => _reportText = new(() => Tool.PdfText(Report));
 
     public DocumentRenderer Renderer { get; } = new();
 

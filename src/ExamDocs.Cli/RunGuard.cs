@@ -3,23 +3,23 @@ using ExamDocs.UseCases.Issuing;
 namespace ExamDocs.Cli;
 
 /// <summary>Turns a failure of disk, browser or register into one sentence and its exit code.</summary>
-internal static class Machinery
+internal static class RunGuard
 {
-    public static async Task<int> GuardAsync(Func<Task<int>> run)
+    public static async Task<int> RunAsync(Func<Task<int>> run)
     {
         try
         {
             return await run();
         }
-        catch (Exception e) when (MachineryFailure.Is(e))
+        catch (Exception e) when (RunFailure.Is(e))
         {
-            await Console.Error.WriteLineAsync($"stopped: {MachineryFailure.Sentence(e)}");
-            return ExitCode.Machinery;
+            await Console.Error.WriteLineAsync($"stopped: {RunFailure.Sentence(e)}");
+            return ExitCode.Stopped;
         }
         catch (OperationCanceledException)
         {
             await Console.Error.WriteLineAsync("stopped by the user; what is out is whole, run the command again to go on");
-            return ExitCode.Machinery;
+            return ExitCode.Stopped;
         }
     }
 }

@@ -10,7 +10,7 @@ namespace ExamDocs.Core;
 /// are about the same thing would keep a computer busy for hours: it is refused as a whole, before anything is decided.
 /// </summary>
 /// <remarks>The limits are our own, far above any recorded visit; below them no outcome is touched.</remarks>
-public static class Entanglement
+public static class RecordSizeLimit
 {
     /// <summary>Rows of one list, inclusive.</summary>
     public const int Rows = 20_000;

@@ -18,7 +18,7 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
 /// <param name="folder">Where the documents go.</param>
 /// <param name="today">Day of issue.</param>
-internal sealed class Press(DocumentRegister register, Corrections corrections, string folder, LocalDate today) : IAsyncDisposable
+internal sealed class PrintRun(DocumentRegister register, Corrections corrections, string folder, LocalDate today) : IAsyncDisposable
 {
     private readonly DocumentRenderer _renderer = new();
     private readonly List<Issued> _documents = [];
@@ -175,7 +175,7 @@ internal sealed class Press(DocumentRegister register, Corrections corrections, 
             _refused.AddRange(job.Items.Select(i => new Refusal(i.Item.Id ?? "", [rule.Code], WhatIs(job))));
         _unprintable.Add(
             $"{rule.Code}: {job.Type.Kind} of {Names(job)}: "
-                + $"{what}; {(job.IsWarning ? "it is printed all the same, for the danger's sake" : "it is held back")}. Hint: {rule.Hint}"
+                + $"{what}; {(job.IsWarning ? "it is printed all the same, because it warns of a danger" : "it is held back")}. Hint: {rule.Hint}"
         );
     }
 

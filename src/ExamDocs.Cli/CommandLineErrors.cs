@@ -4,7 +4,7 @@ using System.CommandLine.Parsing;
 namespace ExamDocs.Cli;
 
 /// <summary>What is wrong with how the program was called, a sentence each.</summary>
-internal static class Mistakes
+internal static class CommandLineErrors
 {
     public static IReadOnlyList<string> In(ParseResult parsed)
     {

@@ -1,7 +1,7 @@
 namespace ExamDocs.Core.Identity;
 
 /// <summary>Tells whether two ids would be taken for one another.</summary>
-public static class LookAlike
+public static class ConfusableIds
 {
     /// <summary>
     /// True where they differ in nothing but capitals, hyphens, and signs that look alike: 0 and o, 1 and l and i, rn and m, vv and w.
