@@ -34,8 +34,8 @@ public static class Determine
         Limit(context, verdicts);
         return new DeterminedVisit(
             context,
-            [.. context.Items.Select(i => Close(i, verdicts[i]))],
-            [.. context.Unlisted.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => Close(s, verdicts[s]))],
+            [.. context.Items.Select(i => new DeterminedItem(i, verdicts[i]))],
+            [.. context.Unlisted.Where(s => verdicts[s].Outcome is Outcome.Withdraw).Select(s => new DeterminedItem(s, verdicts[s]))],
             findings,
             intake
         );
@@ -102,47 +102,5 @@ public static class Determine
         var added = found.Where(known.Add).ToList();
         to.AddRange(added);
         return added.Count > 0;
-    }
-
-    private static DeterminedItem Close(ItemCase item, Verdict verdict)
-    {
-        var usable = verdict.Outcome is Outcome.Fit or Outcome.FitUntil;
-        var reasons = Ordered(verdict);
-        return new DeterminedItem(
-            new ItemFacts
-            {
-                Item = item.Item,
-                Category = item.Category,
-                Examination = item.Examination?.Examination,
-                ExaminedOn = item.ExaminedOn,
-                LastExamined = item.LastExamined,
-                Limits = item.Limits.Applying,
-                LimitsSources = [.. item.Limits.All.Select(l => l.Source).OfType<LimitsSource>().Distinct()],
-                DiameterLimits = item.Limits.OfDiameter,
-                RegimeId = item.RegimeId,
-                Regime = item.Regime,
-                Regimes = item.Regimes,
-                Interval = item is { Examination: { } e, ExaminedOn: { } on } ? e.IntervalFrom(on) : null,
-                Outcome = verdict.Outcome,
-                Until = verdict.LastDay,
-                NextExaminationBy = usable ? NextExamination.LatestForAssembly(item) : null,
-                EndOfService = item.Life.End,
-                ServiceLife = item.Life.Sentence.Text,
-                Reasons = reasons,
-                CaseForService = () => Ledger.Of(item, reasons, verdict.Findings),
-                Findings = [.. verdict.Findings],
-                Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()],
-                NeverReleasable = verdict.NeverReleasable || reasons.Any(r => r.Code is "W11"),
-                NeverReleasableByItself = verdict.NeverReleasableByItself,
-                WithdrawnBefore = [.. EarlierWithdrawals.Of(item).Where(w => w.IsInRecord).Select(w => w.Past)],
-                Measured = item.Measured,
-            }
-        );
-    }
-
-    private static IReadOnlyList<Reason> Ordered(Verdict verdict)
-    {
-        var until = verdict.Outcome is Outcome.FitUntil ? verdict.Until.Select(u => u.Reason) : [];
-        return [.. verdict.Withdraw.Concat(verdict.Undetermined).Concat(until).OrderBy(r => OutcomeRules.PlaceOf(r.Code))];
     }
 }

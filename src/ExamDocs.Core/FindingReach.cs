@@ -1,4 +1,3 @@
-using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
@@ -16,29 +15,28 @@ internal static class FindingReach
 
     private static IEnumerable<ItemCase> ByPath(string path, RecordContext context)
     {
-        var steps = path.Split('/');
-        if (steps.Length < 3 || !int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index))
+        if (RecordPointer.ToRow(path) is not var (list, row))
             return context.Items;
-        return steps[1] switch
+        return list switch
         {
-            "items" => At(context.Items, index),
-            "examinations" => At(context.Examinations, index).SelectMany(e => Examined(e, context)),
-            "people" => At(context.People, index).SelectMany(p => UsersOf(p.Row, context)),
-            "limits" => At(context.Limits, index)
+            "items" => At(context.Items, row),
+            "examinations" => At(context.Examinations, row).SelectMany(e => Examined(e, context)),
+            "people" => At(context.People, row).SelectMany(p => UsersOf(p.Row, context)),
+            "limits" => At(context.Limits, row)
                 .SelectMany(l => context.Items.Where(i => i.Limits.Touching.Contains(l.Row, ReferenceEqualityComparer.Instance))),
-            "renewals" => At(context.Renewals, index).SelectMany(r => Renewed(r.Row, context)),
-            "remedies" => At(context.Remedies, index).SelectMany(r => context.ItemsWithId(r.ItemId)),
-            "releases" => At(context.Releases, index).SelectMany(r => context.ItemsWithId(r.ItemId)),
-            "disposals" => At(context.Disposals, index).SelectMany(r => context.ItemsWithId(r.ItemId)),
+            "renewals" => At(context.Renewals, row).SelectMany(r => Renewed(r.Row, context)),
+            "remedies" => At(context.Remedies, row).SelectMany(r => context.ItemsWithId(r.ItemId)),
+            "releases" => At(context.Releases, row).SelectMany(r => context.ItemsWithId(r.ItemId)),
+            "disposals" => At(context.Disposals, row).SelectMany(r => context.ItemsWithId(r.ItemId)),
             _ => context.Items,
         };
     }
 
-    private static IEnumerable<T> At<T>(IReadOnlyList<T> list, int index) => index < list.Count ? [list[index]] : [];
+    private static IEnumerable<T> At<T>(IReadOnlyList<T> list, int row) => row < list.Count ? [list[row]] : [];
 
     /// <summary>
-    /// The item examined. An adverse examination under an id that no item has may be of any item that can have what it
-    /// speaks of: it reaches them all, for one of them may hide a danger.
+    /// The item examined. An adverse examination under an id that no item has may be of any item of a category with those
+    /// criteria: it reaches them all, for one of them may hide a danger.
     /// </summary>
     private static IEnumerable<ItemCase> Examined(ExaminationCase examination, RecordContext context) =>
         context.KnowsItem(examination.ItemId)

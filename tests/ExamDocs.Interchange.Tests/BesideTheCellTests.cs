@@ -10,11 +10,9 @@ namespace ExamDocs.Interchange.Tests;
 /// The example, marked by openpyxl beside its values, as it is and saved once more by LibreOffice: the first bridge is fit
 /// without the mark, and never with it.
 /// </summary>
-public sealed class BesideTheCellTests : IDisposable
+public sealed class BesideTheCellTests(BesideTheCellTests.MarkedWorkbooks workbooks) : IClassFixture<BesideTheCellTests.MarkedWorkbooks>
 {
     private static readonly LocalDate AsOf = new(2026, 5, 12);
-
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-beside");
 
     public static TheoryData<string, string> Marks =>
         new()
@@ -36,7 +34,7 @@ public sealed class BesideTheCellTests : IDisposable
     [MemberData(nameof(Marks))]
     public void A_marked_item_is_never_fit(string how, string code)
     {
-        foreach (var file in Marked(how))
+        foreach (var file in workbooks.Of(how))
         {
             var visit = CheckRecord.Of(file, AsOf).Visit!;
             Assert.Contains(visit.Findings, f => f.Code == code && f.Severity is Severity.Error);
@@ -49,7 +47,7 @@ public sealed class BesideTheCellTests : IDisposable
     [InlineData("strike-condition", "INT074")]
     public void What_no_outcome_hangs_on_is_said(string how, string code)
     {
-        foreach (var file in Marked(how))
+        foreach (var file in workbooks.Of(how))
         {
             var visit = CheckRecord.Of(file, AsOf).Visit!;
             Assert.Contains(visit.Findings, f => f.Code == code && f.Severity is Severity.Warning);
@@ -60,12 +58,12 @@ public sealed class BesideTheCellTests : IDisposable
     /// <summary>LibreOffice keeps a cross only as the border of a cell it draws, so this one is looked at as openpyxl wrote it.</summary>
     [Fact]
     public void A_crossed_out_answer_is_struck_out() =>
-        Assert.Contains(ReadInput.From(Marked("crossed")[0]).Findings, f => f.Code is "INT064");
+        Assert.Contains(ReadInput.From(workbooks.Of("crossed")[0]).Findings, f => f.Code is "INT064");
 
     [Fact]
     public void The_rows_of_a_hidden_sheet_are_read()
     {
-        foreach (var file in Marked("words"))
+        foreach (var file in workbooks.Of("words"))
         {
             var visit = CheckRecord.Of(file, AsOf).Visit!;
             Assert.Equal(Outcome.Withdraw, visit.Items.Single(i => i.Item.Id is "HIDDEN-1").Outcome);
@@ -77,15 +75,24 @@ public sealed class BesideTheCellTests : IDisposable
     public void Without_a_mark_the_item_is_fit() =>
         Assert.Equal(Outcome.Fit, CheckRecord.Of(Example, AsOf).Visit!.Items.Single(i => i.Item.Id is "BRG-01").Outcome);
 
-    public void Dispose() => _folder.Delete(recursive: true);
-
     private static string Example => Path.Combine(Programs.Root(), "examples", "visit.xlsx");
 
-    private List<string> Marked(string how)
+    /// <summary>The example with each mark, as openpyxl wrote it and as LibreOffice saved it: each program is started once for all.</summary>
+    public sealed class MarkedWorkbooks : IDisposable
     {
-        var marked = Path.Combine(_folder.FullName, "marked.xlsx");
-        Programs.Python(_folder.FullName, "beside.py", Example, marked, how);
-        Programs.Convert(_folder.FullName, marked, "xlsx:Calc MS Excel 2007 XML", "saved");
-        return [marked, Path.Combine(_folder.FullName, "saved", "marked.xlsx")];
+        private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-beside");
+
+        public MarkedWorkbooks()
+        {
+            string[] all = [.. Marks.Select(m => m.Data.Item1), "comment-on-description", "strike-condition", "crossed", "words"];
+            Programs.Python(_folder.FullName, "beside.py", [Example, _folder.FullName, .. all]);
+            Programs.Convert("xlsx:Calc MS Excel 2007 XML", Saved, [.. all.Select(how => Path.Combine(_folder.FullName, how + ".xlsx"))]);
+        }
+
+        private string Saved => Path.Combine(_folder.FullName, "saved");
+
+        public IReadOnlyList<string> Of(string how) => [Path.Combine(_folder.FullName, how + ".xlsx"), Path.Combine(Saved, how + ".xlsx")];
+
+        public void Dispose() => _folder.Delete(recursive: true);
     }
 }

@@ -80,7 +80,7 @@ public sealed class ProducersTests : IDisposable
     public void LibreOffice_saves_the_traps_as_they_were()
     {
         Programs.Python(_folder.FullName, "traps.py", Traps);
-        Programs.Convert(_folder.FullName, Traps, "xlsx:Calc MS Excel 2007 XML", "saved");
+        Programs.Convert("xlsx:Calc MS Excel 2007 XML", Path.Combine(_folder.FullName, "saved"), Traps);
         var saved = Rows(Path.Combine(_folder.FullName, "saved", "traps.xlsx"));
         var differing = Expected
             .Where(row => saved[row.Key] != row.Value)
@@ -104,12 +104,16 @@ public sealed class ProducersTests : IDisposable
         }
         else if (program == "LibreOffice")
         {
-            Programs.Convert(_folder.FullName, ours, "xlsx:Calc MS Excel 2007 XML", "saved");
+            Programs.Convert("xlsx:Calc MS Excel 2007 XML", Path.GetDirectoryName(saved)!, ours);
         }
         else
         {
-            Programs.Convert(_folder.FullName, ours, "ods", "ods");
-            Programs.Convert(_folder.FullName, Path.Combine(_folder.FullName, "ods", "visit.ods"), "xlsx:Calc MS Excel 2007 XML", "saved");
+            Programs.Convert("ods", Path.Combine(_folder.FullName, "ods"), ours);
+            Programs.Convert(
+                "xlsx:Calc MS Excel 2007 XML",
+                Path.GetDirectoryName(saved)!,
+                Path.Combine(_folder.FullName, "ods", "visit.ods")
+            );
         }
 
         var json = Path.Combine(Programs.Root(), "examples", "visit.json");

@@ -8,6 +8,9 @@ internal static class Programs
 {
     private const string Office = "/usr/bin/soffice";
 
+    /// <summary>One for all tests, which takes LibreOffice long to set up; it lets one run at a time into it.</summary>
+    private static readonly string Profile = MadeOnce("examdocs-office");
+
     public static string Run(string folder, string program, params string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments)
@@ -31,22 +34,17 @@ internal static class Programs
         return output.Result;
     }
 
-    /// <summary>Opens a file in LibreOffice and saves it in another format beside it.</summary>
+    /// <summary>Opens files in LibreOffice and saves them in another format.</summary>
     /// <param name="filter">LibreOffice's own name of the format, with the file ending before it.</param>
-    public static void Convert(string folder, string file, string filter, string to)
+    public static void Convert(string filter, string to, params string[] files)
     {
         Assert.SkipUnless(File.Exists(Office), "LibreOffice is not installed here");
-        Run(
-            folder,
-            Office,
-            $"-env:UserInstallation=file://{folder}/profile",
-            "--headless",
-            "--convert-to",
-            filter,
-            "--outdir",
-            Path.Combine(folder, to),
-            file
-        );
+        lock (Profile)
+            Run(
+                Profile,
+                Office,
+                [$"-env:UserInstallation=file://{Profile}", "--headless", "--convert-to", filter, "--outdir", to, .. files]
+            );
     }
 
     /// <summary>Runs a script of this project with openpyxl.</summary>
@@ -58,6 +56,13 @@ internal static class Programs
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "ExamDocs.sln")))
             folder = Path.GetDirectoryName(folder)!;
+        return folder;
+    }
+
+    private static string MadeOnce(string name)
+    {
+        var folder = Directory.CreateTempSubdirectory(name).FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
         return folder;
     }
 

@@ -25,10 +25,9 @@ public sealed class SeparatedValuesTests : IDisposable
     {
         var workbook = Path.Combine(Programs.Root(), "examples", "visit.xlsx");
         Programs.Convert(
-            _folder.FullName,
-            workbook,
             $"csv:Text - txt - csv (StarCalc):{filter},1,,0,false,true,false,false,false,-1",
-            "csv"
+            Path.Combine(_folder.FullName, "csv"),
+            workbook
         );
         var sheets = Path.Combine(_folder.FullName, "csv");
         Assert.Single(Directory.GetFiles(sheets, "*How to fill this in.csv"));

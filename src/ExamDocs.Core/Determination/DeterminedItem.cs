@@ -1,6 +1,7 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination.CaseForService;
+using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
@@ -18,35 +19,36 @@ public sealed class DeterminedItem
 {
     private readonly Lazy<IReadOnlyList<LedgerEntry>> _caseForService;
 
-    internal DeterminedItem(ItemFacts facts)
+    internal DeterminedItem(ItemCase item, Verdict verdict)
     {
-        Item = facts.Item;
-        Category = facts.Category;
-        Examination = facts.Examination;
-        ExaminedOn = facts.ExaminedOn;
-        LastExamined = facts.LastExamined;
-        Limits = facts.Limits;
-        LimitsSources = facts.LimitsSources;
-        DiameterLimits = facts.DiameterLimits;
-        RegimeId = facts.RegimeId;
-        Regime = facts.Regime;
-        Regimes = facts.Regimes;
-        Interval = facts.Interval;
-        Outcome = facts.Outcome;
-        Until = facts.Until;
-        NextExaminationBy = facts.NextExaminationBy;
-        EndOfService = facts.EndOfService;
-        ServiceLife = facts.ServiceLife;
-        _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(facts.CaseForService);
-        Reasons = facts.Reasons;
-        Findings = facts.Findings;
-        Parts = facts.Parts;
-        NeverReleasable = facts.NeverReleasable;
-        NeverReleasableByItself = facts.NeverReleasableByItself;
-        WithdrawnBefore = facts.WithdrawnBefore;
-        Profile = facts.Measured?.Profile;
-        Trend = facts.Measured?.Trend;
-        MeasurementSentences = facts.Measured?.Sentences ?? [];
+        Item = item.Item;
+        Category = item.Category;
+        Examination = item.Examination?.Examination;
+        ExaminedOn = item.ExaminedOn;
+        LastExamined = item.LastExamined;
+        Limits = item.Limits.Applying;
+        LimitsSources = [.. item.Limits.All.Select(l => l.Source).OfType<LimitsSource>().Distinct()];
+        DiameterLimits = item.Limits.OfDiameter;
+        RegimeId = item.RegimeId;
+        Regime = item.Regime;
+        Regimes = item.Regimes;
+        Interval = item is { Examination: { } examination, ExaminedOn: { } on } ? examination.IntervalFrom(on) : null;
+        Outcome = verdict.Outcome;
+        Until = verdict.LastDay;
+        NextExaminationBy = Outcome is Outcome.Fit or Outcome.FitUntil ? NextExamination.LatestForAssembly(item) : null;
+        EndOfService = item.Life.End;
+        ServiceLife = item.Life.Sentence.Text;
+        Reasons = verdict.InOrder();
+        Findings = [.. verdict.Findings];
+        Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()];
+        NeverReleasable = verdict.NeverReleasable || Reasons.Any(r => r.Code is "W11");
+        NeverReleasableByItself = verdict.NeverReleasableByItself;
+        WithdrawnBefore = [.. EarlierWithdrawals.Of(item).Where(w => w.IsInRecord).Select(w => w.Past)];
+        Profile = item.Measured?.Profile;
+        Trend = item.Measured?.Trend;
+        MeasurementSentences = item.Measured?.Sentences ?? [];
+        // It takes long, and few ask for it.
+        _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(() => Ledger.Of(item, Reasons, verdict.Findings));
     }
 
     public Item Item { get; }
@@ -139,106 +141,4 @@ public sealed class DeterminedItem
     /// <summary>True where it was examined and no finding of severity error reaches it: its particulars may stand in a report.</summary>
     public bool MayBeReported =>
         Examination is not null && Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
-}
-
-/// <summary>A whole record with an outcome for every item, in input order.</summary>
-public sealed class DeterminedVisit
-{
-    internal DeterminedVisit(
-        RecordContext context,
-        IReadOnlyList<DeterminedItem> items,
-        IReadOnlyList<DeterminedItem> unlisted,
-        IReadOnlyList<Finding> findings,
-        IReadOnlyList<Finding> reading
-    )
-    {
-        (Record, Rules, AsOf, History) = (context.Record, context.Rules, context.AsOf, context.History);
-        (Items, Unlisted, Findings, Reading) = (items, unlisted, findings, reading);
-    }
-
-    public ExaminationRecord Record { get; }
-
-    /// <summary>What reading the record found wrong with it, as it was handed in.</summary>
-    public IReadOnlyList<Finding> Reading { get; }
-
-    /// <summary>The categories and regimes it was determined by.</summary>
-    public KnownRules Rules { get; }
-
-    /// <summary>The day on which it was determined.</summary>
-    public LocalDate AsOf { get; }
-
-    /// <summary>What was known of the items from before.</summary>
-    public History History { get; }
-
-    public IReadOnlyList<DeterminedItem> Items { get; }
-
-    /// <summary>
-    /// What was examined under an id that no item of the record has, and has a reason to withdraw: it is told and
-    /// labelled under the id as typed, so that a slip of the pen buries no danger.
-    /// </summary>
-    public IReadOnlyList<DeterminedItem> Unlisted { get; }
-
-    /// <summary>Items and unlisted.</summary>
-    public IEnumerable<DeterminedItem> Everything => Items.Concat(Unlisted);
-
-    public IReadOnlyList<Finding> Findings { get; }
-
-    /// <summary>The person with this id; null where the record has none.</summary>
-    public Person? Person(string? id) =>
-        id is null ? null : Record.People.FirstOrDefault(p => string.Equals(p.Id, id, StringComparison.Ordinal));
-}
-
-/// <summary>Everything <see cref="Determine"/> found out about one item.</summary>
-internal sealed record ItemFacts
-{
-    public required Item Item { get; init; }
-
-    public Category? Category { get; init; }
-
-    public Examination? Examination { get; init; }
-
-    public LocalDate? ExaminedOn { get; init; }
-
-    public PartialDate? LastExamined { get; init; }
-
-    public MakersLimits? Limits { get; init; }
-
-    public IReadOnlyList<LimitsSource> LimitsSources { get; init; } = [];
-
-    public MakersLimits? DiameterLimits { get; init; }
-
-    public string? RegimeId { get; init; }
-
-    public Regime? Regime { get; init; }
-
-    public IReadOnlyList<Regime> Regimes { get; init; } = [];
-
-    public ExaminationInterval? Interval { get; init; }
-
-    public Outcome Outcome { get; init; }
-
-    public LocalDate? Until { get; init; }
-
-    public LocalDate? NextExaminationBy { get; init; }
-
-    public LocalDate? EndOfService { get; init; }
-
-    public required string ServiceLife { get; init; }
-
-    public IReadOnlyList<Reason> Reasons { get; init; } = [];
-
-    /// <summary>Set out only when it is asked for.</summary>
-    public Func<IReadOnlyList<LedgerEntry>> CaseForService { get; init; } = () => [];
-
-    public IReadOnlyList<Finding> Findings { get; init; } = [];
-
-    public IReadOnlyList<string> Parts { get; init; } = [];
-
-    public bool NeverReleasable { get; init; }
-
-    public bool NeverReleasableByItself { get; init; }
-
-    public IReadOnlyList<PastWithdrawal> WithdrawnBefore { get; init; } = [];
-
-    public MeasurementAnalysis? Measured { get; init; }
 }

@@ -46,4 +46,11 @@ internal sealed class Verdict
 
     /// <summary>The last day of use; null unless the outcome is fit-until.</summary>
     public LocalDate? LastDay => Outcome is Outcome.FitUntil ? Until.Min(u => u.LastDay) : null;
+
+    /// <summary>Every reason that holds, in the order of the rules; those for a last day only where the outcome has one.</summary>
+    public IReadOnlyList<Reason> InOrder()
+    {
+        var until = Outcome is Outcome.FitUntil ? Until.Select(u => u.Reason) : [];
+        return [.. Withdraw.Concat(Undetermined).Concat(until).OrderBy(r => OutcomeRules.PlaceOf(r.Code))];
+    }
 }

@@ -22,11 +22,13 @@ public sealed class WhatIsKnown
     private readonly KnownItems _items;
     private readonly KnownFittings _fittings;
     private readonly KnownWithdrawals _withdrawals;
+    private readonly KnownReleases _releases;
 
     private WhatIsKnown(KnownVisit visit, IReadOnlyList<KnownVisit> others)
     {
         (_visit, _items) = (visit, new KnownItems(visit, others));
         _withdrawals = new KnownWithdrawals(visit.Record, _items);
+        _releases = new KnownReleases(_items);
         _fittings = new KnownFittings(_items, _withdrawals);
         History = OfAll(others);
     }
@@ -55,14 +57,14 @@ public sealed class WhatIsKnown
         return new History([.. known.SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same)).Distinct(new SameWithdrawal())])
         {
             Examinations = [.. known.SelectMany(k => Examinations(k.Entry, k.Same))],
-            Releases = [.. known.SelectMany(k => _withdrawals.Releases(k.Entry.Item.Id!, k.Same)).Distinct()],
+            Releases = [.. known.SelectMany(k => _releases.Of(k.Entry.Item.Id!, k.Same)).Distinct()],
             Remedies = [.. known.SelectMany(k => KnownWithdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
             Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).GroupBy(p => (p.Id, p.Whole, p.PartNumber)).Select(WorstOf)],
             Wholes = [.. known.SelectMany(k => assemblies.WholesOf(k.Entry)).DistinctBy(w => (w.Id, w.Part))],
             Questions = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => questions.Of(k.Entry))],
-            Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Respellings(k.Entry, k.Same)).Distinct()],
+            Respellings = [.. known.Where(k => !k.Entry.IsNameAlone).SelectMany(k => Known.Respellings.Of(k.Entry, k.Same)).Distinct()],
             AnswerFaults = [.. known.SelectMany(k => _items.Answers.FaultsOf(k.Entry))],
             Elsewhere =
             [
@@ -71,7 +73,7 @@ public sealed class WhatIsKnown
                     .Select(k => k.Entry.Item.Id!)
                     .Distinct(StringComparer.Ordinal),
             ],
-            LeftOut = [.. LeftOut(others)],
+            LeftOut = [.. LeftOutItems.Of(_visit.Record, _items, others)],
         };
     }
 
@@ -159,48 +161,6 @@ public sealed class WhatIsKnown
             yield return new PastFitting(part.Item.Id!, IdHere(latest.Whole.Visit, latest.Whole.Item.Id)!, latest.On, FittingWord.WasOn);
     }
 
-    private static IEnumerable<Respelling> Respellings(KnownEntry entry, IReadOnlyList<KnownEntry> same)
-    {
-        if (same.LastOrDefault(e => !e.IsNameAlone && e.Day <= entry.Day) is not { } last)
-            yield break;
-        var differing = entry.Particulars.ContradictsIn(last.Particulars).ToHashSet(StringComparer.Ordinal);
-        if (!string.Equals(entry.Item.Id, last.Item.Id, StringComparison.Ordinal) && entry.Particulars.SharesId(last.Particulars))
-            yield return new Respelling(entry.Item.Id!, "id", last.Item.Id!);
-        foreach (var (member, of) in Particulars.Compared)
-        {
-            if (
-                of(entry.Item) is { } here
-                && of(last.Item) is { } there
-                && !string.Equals(here, there, StringComparison.Ordinal)
-                && (member is not "manufactured" || differing.Contains(member))
-            )
-                yield return new Respelling(entry.Item.Id!, member, there);
-        }
-    }
-
-    /// <summary>Days between two versions of one visit, at most, inclusive: a reference may be used again another year.</summary>
-    private const int SameVisitDays = 31;
-
-    private IEnumerable<string> LeftOut(IReadOnlyList<KnownVisit> others)
-    {
-        var versions = others
-            .Where(v => KnownEntry.IsOneVisit(v.Record, _visit.Record) && IsNear(v.Record.Visit.ExaminedOn, _visit.Record.Visit.ExaminedOn))
-            .ToHashSet();
-        var here = _items.Current.SelectMany(_items.SameAs).ToHashSet();
-        return _items
-            .Past.Where(e =>
-                versions.Contains(e.Visit)
-                && !e.IsNameAlone
-                && !here.Contains(e)
-                && !here.Any(h => versions.Contains(h.Visit) && h.Particulars.SharesId(e.Particulars))
-            )
-            .Select(e => e.Item.Id!)
-            .Distinct(StringComparer.Ordinal);
-    }
-
-    private static bool IsNear(LocalDate? one, LocalDate? other) =>
-        one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= SameVisitDays;
-
     private IEnumerable<KnownLine> LinesOf(KnownEntry entry)
     {
         var same = _items.SameAs(entry);
@@ -214,19 +174,5 @@ public sealed class WhatIsKnown
                 .Distinct()
         )
             yield return new KnownLine(entry.Item.Id!, whole.Visit.Number, whole.Item.Id!, whole.Day, IsWhole: true);
-    }
-
-    /// <summary>Withdrawals have lists in them, which are compared by what they hold.</summary>
-    private sealed class SameWithdrawal : IEqualityComparer<PastWithdrawal>
-    {
-        public bool Equals(PastWithdrawal? x, PastWithdrawal? y) =>
-            x is not null && y is not null && string.Equals(Text(x), Text(y), StringComparison.Ordinal);
-
-        public int GetHashCode(PastWithdrawal obj) => StringComparer.Ordinal.GetHashCode(Text(obj));
-
-        private static string Text(PastWithdrawal w) =>
-            FormattableString.Invariant(
-                $"{w.ItemId}\n{w.Document}\n{w.On}\n{string.Join(' ', w.Codes)}\n{w.NeverReleasable}\n{string.Join(' ', w.Parts)}\n{string.Join(' ', w.Documents)}\n{w.IsOfThisVisit}"
-            );
     }
 }

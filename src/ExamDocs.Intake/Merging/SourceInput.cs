@@ -1,4 +1,4 @@
-using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Photos;
 
 namespace ExamDocs.Intake.Merging;
@@ -10,7 +10,7 @@ internal sealed class SourceInput
 
     private readonly int _number;
     private readonly ObjectNode _tree;
-    private readonly HashSet<(string List, int Index)> _flawed;
+    private readonly HashSet<RecordPointer> _flawed;
 
     /// <param name="number">Which input, counted from 0.</param>
     /// <param name="read">That input, readable.</param>
@@ -19,13 +19,7 @@ internal sealed class SourceInput
         (_number, Read, _tree) = (number, read, RecordTree.Of(read.Record!));
         _flawed =
         [
-            .. read
-                .Findings.Where(f => !OfPhotos.Contains(f.Code))
-                .Select(f => f.Path.Split('/'))
-                .Where(steps => steps.Length > 2)
-                .Select(steps =>
-                    (steps[1], int.TryParse(steps[2], NumberStyles.None, CultureInfo.InvariantCulture, out var index) ? index : -1)
-                ),
+            .. read.Findings.Where(f => !OfPhotos.Contains(f.Code)).Select(f => RecordPointer.ToRow(f.Path)).OfType<RecordPointer>(),
         ];
     }
 
@@ -40,7 +34,7 @@ internal sealed class SourceInput
     /// </summary>
     public IEnumerable<SourceRow> Rows(string list) =>
         ((ListNode)Member(list)).Elements.Select(
-            (node, index) => new SourceRow(_number, Read, list, index, (ObjectNode)node, _flawed.Contains((list, index)))
+            (node, index) => new SourceRow(_number, Read, list, index, (ObjectNode)node, _flawed.Contains(new(list, index)))
         );
 
     private SourceNode Member(string name) => _tree.Members.First(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Value;

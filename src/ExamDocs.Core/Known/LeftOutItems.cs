@@ -1,0 +1,34 @@
+using ExamDocs.Core.Records;
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>Items that an earlier version of the visit has and this one leaves out: they stand as they were.</summary>
+internal static class LeftOutItems
+{
+    /// <summary>Days between two versions of one visit, at most, inclusive: a reference may be used again another year.</summary>
+    private const int SameVisitDays = 31;
+
+    /// <param name="visit">The record that is looked at.</param>
+    /// <param name="items">Its items, and those of the others.</param>
+    /// <param name="others">Visits of other records.</param>
+    public static IEnumerable<string> Of(ExaminationRecord visit, KnownItems items, IReadOnlyList<KnownVisit> others)
+    {
+        var versions = others
+            .Where(v => KnownEntry.IsOneVisit(v.Record, visit) && IsNear(v.Record.Visit.ExaminedOn, visit.Visit.ExaminedOn))
+            .ToHashSet();
+        var here = items.Current.SelectMany(items.SameAs).ToHashSet();
+        return items
+            .Past.Where(e =>
+                versions.Contains(e.Visit)
+                && !e.IsNameAlone
+                && !here.Contains(e)
+                && !here.Any(h => versions.Contains(h.Visit) && h.Particulars.SharesId(e.Particulars))
+            )
+            .Select(e => e.Item.Id!)
+            .Distinct(StringComparer.Ordinal);
+    }
+
+    private static bool IsNear(LocalDate? one, LocalDate? other) =>
+        one is null || other is null || Math.Abs(Period.DaysBetween(one.Value, other.Value)) <= SameVisitDays;
+}
