@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
@@ -7,8 +8,8 @@ using NodaTime;
 namespace ExamDocs.Interchange.Tests;
 
 /// <summary>
-/// The example, marked by openpyxl beside its values, as it is and saved once more by LibreOffice: the first bridge is fit
-/// without the mark, and never with it.
+/// A bridge of the example in a workbook of its own, marked by openpyxl beside its values, as it is and saved once more by
+/// LibreOffice: it is fit without the mark, and never with it.
 /// </summary>
 public sealed class BesideTheCellTests(BesideTheCellTests.MarkedWorkbooks workbooks) : IClassFixture<BesideTheCellTests.MarkedWorkbooks>
 {
@@ -73,25 +74,42 @@ public sealed class BesideTheCellTests(BesideTheCellTests.MarkedWorkbooks workbo
 
     [Fact]
     public void Without_a_mark_the_item_is_fit() =>
-        Assert.Equal(Outcome.Fit, CheckRecord.Of(Example, AsOf).Visit!.Items.Single(i => i.Item.Id is "BRG-01").Outcome);
+        Assert.Equal(Outcome.Fit, CheckRecord.Of(workbooks.Unmarked, AsOf).Visit!.Items.Single(i => i.Item.Id is "BRG-01").Outcome);
 
-    private static string Example => Path.Combine(Programs.Root(), "examples", "visit.xlsx");
-
-    /// <summary>The example with each mark, as openpyxl wrote it and as LibreOffice saved it: each program is started once for all.</summary>
+    /// <summary>The bridge with each mark, as openpyxl wrote it and as LibreOffice saved it: each program is started once for all.</summary>
     public sealed class MarkedWorkbooks : IDisposable
     {
         private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-beside");
 
         public MarkedWorkbooks()
         {
+            Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(Unmarked, [], Bridge(), WithAnswers: true)));
             string[] all = [.. Marks.Select(m => m.Data.Item1), "comment-on-description", "strike-condition", "crossed", "words"];
-            Programs.Python(_folder.FullName, "beside.py", [Example, _folder.FullName, .. all]);
+            Programs.Python(_folder.FullName, "beside.py", [Unmarked, _folder.FullName, .. all]);
             Programs.Convert("xlsx:Calc MS Excel 2007 XML", Saved, [.. all.Select(how => Path.Combine(_folder.FullName, how + ".xlsx"))]);
         }
+
+        public string Unmarked => Path.Combine(_folder.FullName, "unmarked.xlsx");
 
         private string Saved => Path.Combine(_folder.FullName, "saved");
 
         public IReadOnlyList<string> Of(string how) => [Path.Combine(_folder.FullName, how + ".xlsx"), Path.Combine(Saved, how + ".xlsx")];
+
+        /// <summary>The example with one bridge alone, which LibreOffice opens and saves in a moment.</summary>
+        private string Bridge()
+        {
+            var record = JsonNode.Parse(File.ReadAllText(Path.Combine(Programs.Root(), "examples", "visit.json")))!.AsObject();
+            foreach (var list in new[] { "renewals", "remedies", "releases", "disposals" })
+                record.Remove(list);
+            foreach (var (list, key) in new[] { ("items", "id"), ("examinations", "item") })
+                record[list] = new JsonArray([
+                    .. record[list]!.AsArray().Where(row => (string?)row![key] == "BRG-01").Select(row => row!.DeepClone()),
+                ]);
+            record["items"]![0]!.AsObject().Remove("fittedTo");
+            var path = Path.Combine(_folder.FullName, "bridge.json");
+            File.WriteAllText(path, record.ToJsonString());
+            return path;
+        }
 
         public void Dispose() => _folder.Delete(recursive: true);
     }
