@@ -26,6 +26,10 @@ public sealed class SoundAfterStoriesTests : IDisposable
 
     public static TheoryData<string> Names => [.. Told.Keys];
 
+    /// <summary>One story in four; all with EXAMDOCS_PROOF=full.</summary>
+    public static TheoryData<string> SomeNames =>
+        [.. Told.Keys.Where((_, n) => n % 4 == 0 || Environment.GetEnvironmentVariable("EXAMDOCS_PROOF") == "full")];
+
     public void Dispose() => _workspace.Dispose();
 
     [Theory]
@@ -38,7 +42,7 @@ public sealed class SoundAfterStoriesTests : IDisposable
     }
 
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(SomeNames))]
     public void Two_registers_that_were_told_every_other_part_are_sound_once_joined(string name)
     {
         var (here, there) = (Path.Combine(_workspace.Folder, "here.db"), Path.Combine(_workspace.Folder, "there.db"));
