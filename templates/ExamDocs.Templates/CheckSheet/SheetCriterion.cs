@@ -68,7 +68,7 @@ public sealed class SheetCriterion
     private static string Answer(Observation answer) =>
         Printed.Join(
             " – ",
-            answer.State is { } state ? Phrases.Common.State(state) : Phrases.CheckSheet.AsTyped(answer.StateAsTyped),
+            answer.State is { } state ? Phrases.State(state) : Phrases.CheckSheet.AsTyped(answer.StateAsTyped),
             answer.Note
         );
 }

@@ -55,7 +55,7 @@ public sealed record DefectEntry
         new()
         {
             Part = Printed.Criterion(observation.Criterion),
-            Description = $"{Phrases.Common.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
+            Description = $"{Phrases.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
             IsNow = true,
             Remedy = Phrases.Common.NotRecorded,
         };

@@ -67,8 +67,6 @@ public abstract class CommonPhrases
     /// <summary>The outcome with its date, where it has one.</summary>
     public abstract string Outcome(Outcome outcome, LocalDate? until);
 
-    public abstract string State(ObservedState state);
-
     public abstract string Class(CriterionClass? criterion);
 
     public abstract string Purpose(Purpose? purpose);

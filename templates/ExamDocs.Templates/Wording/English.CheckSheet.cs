@@ -1,5 +1,6 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
@@ -105,7 +106,7 @@ public static partial class English
                 ObservedState.NoSign => "no sign",
                 ObservedState.NotApplicable => "not appl.",
                 ObservedState.NotExamined => "not exam.",
-                _ => Words.Common.State(state),
+                _ => SentenceBook.English.Words.State(state),
             };
 
         /// <summary>What the short words under the boxes stand for.</summary>

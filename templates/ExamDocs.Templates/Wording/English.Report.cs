@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
@@ -75,7 +76,12 @@ public static partial class English
         public override string PhotoCaption(int number, string criterion, ObservedState? state, string? note) =>
             Printed.Join(
                 ": ",
-                Printed.Join(", ", $"Photo {Printed.Count(number)}", criterion, state is { } answer ? Phrases.Common.State(answer) : null),
+                Printed.Join(
+                    ", ",
+                    $"Photo {Printed.Count(number)}",
+                    criterion,
+                    state is { } answer ? SentenceBook.English.Words.State(answer) : null
+                ),
                 note
             );
 

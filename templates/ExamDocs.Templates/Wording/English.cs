@@ -20,7 +20,7 @@ public static partial class English
             Certificate = new Certificate(),
             Label = new Label(),
             Sentences = SentenceBook.English,
-            Terms = Terms.AsTheyAre,
+            Terms = Terms.English,
             DueLabel = new DueLabel(),
             AuthorityCopy = new AuthorityCopy(),
             EquipmentRecord = new EquipmentRecord(),
@@ -94,18 +94,6 @@ public static partial class English
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
             outcome is Core.Records.Outcome.FitUntil ? $"May stay in service until {Printed.Day(until)}" : Outcome(outcome);
-
-        public override string State(ObservedState state) =>
-            state switch
-            {
-                ObservedState.Clear => "clear",
-                ObservedState.Noted => "noted",
-                ObservedState.Doubt => "doubt",
-                ObservedState.Defect => "defect",
-                ObservedState.NoSign => "nobody to ask; no sign found",
-                ObservedState.NotExamined => "not examined",
-                _ => "not applicable",
-            };
 
         public override string Class(CriterionClass? criterion) =>
             criterion switch

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
@@ -109,7 +110,7 @@ public static partial class French
                 ObservedState.NoSign => "aucun s.",
                 ObservedState.NotApplicable => "s. objet",
                 ObservedState.NotExamined => "non ex.",
-                _ => Words.Common.State(state),
+                _ => SentenceBook.French.Words.State(state),
             };
 
         public override IReadOnlyList<string> Boxes { get; } =

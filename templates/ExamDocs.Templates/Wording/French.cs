@@ -1,5 +1,6 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
@@ -25,8 +26,8 @@ public static partial class French
             AuthorityCopy = new AuthorityCopy(),
             EquipmentRecord = new EquipmentRecord(),
             CheckSheet = new CheckSheet(),
-            Sentences = new Sentences(),
-            Terms = Terms.Read("fr"),
+            Sentences = SentenceBook.French,
+            Terms = Terms.French,
         };
 
     /// <inheritdoc />
@@ -97,18 +98,6 @@ public static partial class French
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
             outcome is Core.Records.Outcome.FitUntil ? $"Peut rester en service jusqu’au {Printed.Day(until)}" : Outcome(outcome);
-
-        public override string State(ObservedState state) =>
-            state switch
-            {
-                ObservedState.Clear => "rien à signaler",
-                ObservedState.Noted => "noté",
-                ObservedState.Doubt => "doute",
-                ObservedState.Defect => "défaut",
-                ObservedState.NoSign => "personne à interroger\u00A0; aucun signe trouvé",
-                ObservedState.NotExamined => "non examiné",
-                _ => "sans objet",
-            };
 
         public override string Class(CriterionClass? criterion) =>
             criterion switch

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
@@ -109,7 +110,7 @@ public static partial class German
                 ObservedState.NoSign => "k. Anz.",
                 ObservedState.NotApplicable => "entfällt",
                 ObservedState.NotExamined => "n. gepr.",
-                _ => Words.Common.State(state),
+                _ => SentenceBook.German.Words.State(state),
             };
 
         public override IReadOnlyList<string> Boxes { get; } =

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using NodaTime;
 
 namespace ExamDocs.Templates.Wording;
@@ -22,8 +23,8 @@ public static partial class German
             AuthorityCopy = new AuthorityCopy(),
             EquipmentRecord = new EquipmentRecord(),
             CheckSheet = new CheckSheet(),
-            Sentences = new Sentences(),
-            Terms = Terms.Read("de"),
+            Sentences = SentenceBook.German,
+            Terms = Terms.German,
         };
 
     /// <inheritdoc />
@@ -94,18 +95,6 @@ public static partial class German
 
         public override string Outcome(Outcome outcome, LocalDate? until) =>
             outcome is Core.Records.Outcome.FitUntil ? $"Darf bis {Printed.Day(until)} in Gebrauch bleiben" : Outcome(outcome);
-
-        public override string State(ObservedState state) =>
-            state switch
-            {
-                ObservedState.Clear => "ohne Befund",
-                ObservedState.Noted => "vermerkt",
-                ObservedState.Doubt => "Zweifel",
-                ObservedState.Defect => "Mangel",
-                ObservedState.NoSign => "niemand zu befragen; kein Anzeichen gefunden",
-                ObservedState.NotExamined => "nicht geprüft",
-                _ => "entfällt",
-            };
 
         public override string Class(CriterionClass? criterion) =>
             criterion switch

@@ -1,4 +1,4 @@
-using System.Globalization;
+using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Templates.Wording;
 
@@ -11,35 +11,11 @@ public sealed class Language
 
     private Language(string tag, Notation notation, Func<Vocabulary> words) => (Tag, Notation, _words) = (tag, notation, new(words));
 
-    // The months in three letters are plain in English; they would be abbreviations with a point elsewhere.
-    public static Language English { get; } =
-        new(
-            "en",
-            new Notation(".", ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"], day => Digits(day)),
-            () => Wording.English.Words
-        );
+    public static Language English { get; } = new("en", Notation.English, () => Wording.English.Words);
 
-    public static Language German { get; } =
-        new(
-            "de",
-            new Notation(
-                ",",
-                ["Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November", "Dezember"],
-                day => $"{Digits(day)}."
-            ),
-            () => Wording.German.Words
-        );
+    public static Language German { get; } = new("de", Notation.German, () => Wording.German.Words);
 
-    public static Language French { get; } =
-        new(
-            "fr",
-            new Notation(
-                ",",
-                ["janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre", "octobre", "novembre", "décembre"],
-                day => day == 1 ? "1er" : Digits(day)
-            ),
-            () => Wording.French.Words
-        );
+    public static Language French { get; } = new("fr", Notation.French, () => Wording.French.Words);
 
     /// <summary>The explicit index: a new language is its files of words and one line here.</summary>
     public static IReadOnlyList<Language> All { get; } = [English, German, French];
@@ -81,6 +57,4 @@ public sealed class Language
             Ambient.Value = before;
         }
     }
-
-    private static string Digits(int day) => day.ToString(CultureInfo.InvariantCulture);
 }

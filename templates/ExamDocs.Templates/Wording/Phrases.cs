@@ -1,4 +1,5 @@
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Sentences;
 
@@ -21,6 +22,9 @@ public static class Phrases
 
     /// <summary>What a rule, the ledger or a measurement says.</summary>
     public static string Say(Sentence said) => said.In(Language.Current.Words.Sentences);
+
+    /// <summary>The answer to a criterion.</summary>
+    public static string State(ObservedState state) => Language.Current.Words.Sentences.Words.State(state);
 
     /// <summary>Where something comes from.</summary>
     public static string Source(string source) => Language.Current.Words.Terms.Source(source);

@@ -12,12 +12,9 @@ internal static class Books
 {
     private static readonly LocalDate[] Days = [.. Enumerable.Range(1, 12).Select(month => new LocalDate(2030 + month, month, 10 + month))];
 
-    /// <summary>The parts of a vocabulary that are books of phrases, by the name they have there.</summary>
+    /// <summary>The books of phrases and the parts of the book of sentences, by the names of their classes.</summary>
     public static IReadOnlyDictionary<string, object> Of(Language language) =>
-        typeof(Vocabulary)
-            .GetProperties()
-            .Where(p => p.PropertyType.IsAbstract)
-            .ToDictionary(p => p.Name, p => p.GetValue(language.Words)!, StringComparer.Ordinal);
+        Parts(language.Words).Concat(Parts(language.Words.Sentences)).ToDictionary(p => Class(p).Name, StringComparer.Ordinal);
 
     /// <summary>
     /// What a member says: once for each way its enumerations and switches can stand; nothing where a value cannot be made up.
@@ -48,14 +45,19 @@ internal static class Books
     }
 
     public static IEnumerable<MemberInfo> Members(string book) =>
-        typeof(Vocabulary)
-            .GetProperty(book)!
-            .PropertyType.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+        Class(Of(Language.English)[book])
+            .GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
             .Where(m =>
                 m is PropertyInfo { PropertyType: var t }
                     ? t == typeof(string) || t == typeof(IReadOnlyList<string>)
                     : m is MethodInfo { IsSpecialName: false, IsAbstract: true, ReturnType: var r } && r == typeof(string)
             );
+
+    private static IEnumerable<object> Parts(object whole) =>
+        whole.GetType().GetProperties().Where(p => p.PropertyType.IsAbstract).Select(p => p.GetValue(whole)!);
+
+    /// <summary>The abstract class that says what each language has to have.</summary>
+    private static Type Class(object part) => part.GetType().BaseType!;
 
     private static IEnumerable<string> Texts(object? value) => value is IEnumerable<string> many ? many : [(string)value!];
 

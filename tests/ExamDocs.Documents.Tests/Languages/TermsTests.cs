@@ -3,6 +3,7 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Rules;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Documents.Tests.Languages;

@@ -5,6 +5,7 @@ using System.Text.RegularExpressions;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Templates;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.Wording;
@@ -99,7 +100,10 @@ public sealed class CheckSheetTests(SharedBrowser browser)
         var item = Example.Item("BRG-04");
         var sheet = await PrintAsync(Example.Visit, item);
         foreach (var answer in item.Examination!.Observations.Where(o => o.Note is not null))
-            Assert.True(sheet.Says($"Last time: {English.Words.Common.State(answer.State!.Value)} – {answer.Note}"), answer.Criterion);
+            Assert.True(
+                sheet.Says($"Last time: {SentenceBook.English.Words.State(answer.State!.Value)} – {answer.Note}"),
+                answer.Criterion
+            );
         Assert.True(sheet.Says("Last time: no answer recorded"));
         Assert.True(sheet.Says("Found last time: still there, or put right?"));
         Assert.True(sheet.Says(item.Examination.Defects[0].Description!));

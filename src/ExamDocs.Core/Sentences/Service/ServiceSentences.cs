@@ -1,10 +1,10 @@
 using ExamDocs.Core.Records;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Service;
 
-// How long an item may serve.
-public abstract partial class SentenceBook
+/// <summary>How long an item may serve.</summary>
+public abstract class ServiceSentences
 {
     public abstract string Obsolescence(PartialDate on);
 

@@ -1,16 +1,19 @@
 using System.Globalization;
 using ExamDocs.Core.Measurement;
+using ExamDocs.Core.Sentences.Basics;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Diameters;
 
-internal sealed partial class EnglishSentences
+/// <inheritdoc />
+/// <param name="words">Of the same language.</param>
+internal sealed class English(BasicWords words) : DiameterSentences
 {
     public override string Measured(int stations, ProfileStation smallest, ProfileStation largest, double medianMm, decimal stepMm) =>
         string.Create(
             CultureInfo.InvariantCulture,
             $"mean diameters at {stations} stations: the smallest {Mean(smallest)}, the largest {Mean(largest)}, median "
-                + $"{Millimetres(medianMm)}; the calliper's step is taken to be {Number(stepMm)} mm, as the readings were typed"
+                + $"{words.Millimetres(medianMm)}; the calliper's step is taken to be {words.Number(stepMm)} mm, as the readings were typed"
         );
 
     public override string ComparedWithItself =>
@@ -22,8 +25,7 @@ internal sealed partial class EnglishSentences
         $"outside the maker's {Range(band)}: {string.Join(", ", outside.Select(Mean))}";
 
     public override string TooCloseToCall(IReadOnlyList<ProfileStation> close) =>
-        "too close to the maker's limit to call: "
-        + $"{string.Join(", ", close.Select(s => $"{Millimetres(s.MeanMm!.Value)} {Uncertainty(s.Uncertainty!)} {Place(s.PositionMm)}"))}";
+        $"too close to the maker's limit to call: {string.Join(", ", close.Select(MeanAndUncertainty))}";
 
     public override string StandingOut(IReadOnlyList<ProfileStation> outlying) =>
         $"standing out from the rest: {string.Join(", ", outlying.Select(Mean))}";
@@ -31,12 +33,12 @@ internal sealed partial class EnglishSentences
     public override string NeighboursDiffer(StationRun run) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{run.Stations} neighbouring stations from {Number(run.FromMm)} to {Number(run.ToMm)} mm are all "
+            $"{run.Stations} neighbouring stations from {words.Number(run.FromMm)} to {words.Number(run.ToMm)} mm are all "
                 + $"{(run.IsThinner ? "thinner" : "thicker")} than the median by more than the uncertainty of their means"
         );
 
     public override string ReadingsDiffer(decimal byMm, decimal? positionMm) =>
-        $"readings at one place differ by up to {Number(byMm)} mm, {Place(positionMm)}";
+        $"readings at one place differ by up to {words.Number(byMm)} mm, {words.Place(positionMm)}";
 
     public override string MiddleIsAsEnds => "the middle half of the length measures the same as the two outer quarters";
 
@@ -44,46 +46,53 @@ internal sealed partial class EnglishSentences
         $"the middle half of the length is {Change(byMm)} than the two outer quarters, by position alone";
 
     public override string NothingMeasuredAgain(LocalDate first) =>
-        $"no place measured {Day(first)} was measured again: the change since then cannot be told";
+        $"no place measured {words.Day(first)} was measured again: the change since then cannot be told";
 
-    public override string NothingHasChanged(LocalDate first) => $"no place has changed since the first profile recorded, {Day(first)}";
+    public override string NothingHasChanged(LocalDate first) =>
+        $"no place has changed since the first profile recorded, {words.Day(first)}";
 
     public override string HasChanged(LocalDate first, IReadOnlyList<StationChange> most) =>
-        $"since the first profile recorded, {Day(first)}, it has become at most "
-        + $"{string.Join(" and ", most.Select(s => $"{Change(s.DifferenceMm)} at {Number(s.PositionMm)} mm"))}";
+        $"since the first profile recorded, {words.Day(first)}, it has become at most "
+        + $"{string.Join(" and ", most.Select(s => $"{Change(s.DifferenceMm)} at {words.Number(s.PositionMm)} mm"))}";
 
     public override string Trend(DiameterTrend trend) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"over {trend.Smallest.Points.Count} examinations since {Day(trend.Smallest.Points[0].On)} the smallest mean "
+            $"over {trend.Smallest.Points.Count} examinations since {words.Day(trend.Smallest.Points[0].On)} the smallest mean "
                 + $"{Slope(trend.Smallest)}, the largest {Slope(trend.Largest)}"
         );
 
     public override string Projected(TrendSeries series)
     {
-        var limit = $"the maker's {Number(series.LimitMm!.Value)} mm";
+        var limit = $"the maker's {words.Number(series.LimitMm!.Value)} mm";
         var how = series.IsReachedNow
             ? $"and, with the scatter of the examinations, {limit} is within its reach already"
-            : $"and would reach {limit} by {Day(series.Reaches!.Value)}";
+            : $"and would reach {limit} by {words.Day(series.Reaches!.Value)}";
         return $"the {(series.IsSmallest ? "smallest" : "largest")} mean {Slope(series)} {how}: proposed time by which it could "
-            + $"become a danger, {Day(series.Reaches!.Value)}";
+            + $"become a danger, {words.Day(series.Reaches!.Value)}";
     }
 
-    public override string AfterService(LocalDate end) => $"that lies after the last day of its service, {Day(end)}, which governs";
+    public override string AfterService(LocalDate end) => $"that lies after the last day of its service, {words.Day(end)}, which governs";
 
     public override string ItIsAProposal =>
         "it is a proposal: it binds only when the examiner enters it among the defects, and it changes no outcome";
 
     public override string NeitherApproaches => "neither is heading for the maker's limit";
 
-    private string Mean(ProfileStation station) => $"{Millimetres(station.MeanMm!.Value)} {Place(station.PositionMm)}";
+    private string Mean(ProfileStation station) => $"{words.Millimetres(station.MeanMm!.Value)} {words.Place(station.PositionMm)}";
 
-    private string Range(DiameterBand band) => $"{Number(band.Least)} to {Number(band.Most)} mm";
+    private string MeanAndUncertainty(ProfileStation station) =>
+        $"{words.Millimetres(station.MeanMm!.Value)} {words.Uncertainty(station.Uncertainty!)} {words.Place(station.PositionMm)}";
 
-    private string Change(double byMm) => $"{Millimetres(Math.Abs(byMm))} {(byMm < 0 ? "thinner" : "thicker")}";
+    private string Range(DiameterBand band) => $"{words.Number(band.Least)} to {words.Number(band.Most)} mm";
+
+    private string Change(double byMm) => $"{words.Millimetres(Math.Abs(byMm))} {(byMm < 0 ? "thinner" : "thicker")}";
 
     private static string Slope(TrendSeries series) =>
         StationPlace.IsNothing(series.MmPerYear)
             ? "keeps level"
-            : Invariant($"{(series.MmPerYear < 0 ? "falls" : "grows")} by {Math.Abs(series.MmPerYear):0.00} mm a year");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(series.MmPerYear < 0 ? "falls" : "grows")} by {Math.Abs(series.MmPerYear):0.00} mm a year"
+            );
 }

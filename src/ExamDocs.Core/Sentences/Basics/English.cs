@@ -1,13 +1,12 @@
-using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Basics;
 
-/// <summary>English, in which the sentences stand in files.</summary>
-internal sealed partial class EnglishSentences : SentenceBook
+/// <inheritdoc />
+internal sealed class English : BasicWords
 {
     public override string Day(LocalDate day) => Say.Day(day);
 
@@ -29,7 +28,15 @@ internal sealed partial class EnglishSentences : SentenceBook
 
     public override string Finding(Finding finding) => finding.Message;
 
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
-
-    private string Beside(MakersLimits limits) => $" ({Document(limits)})";
+    public override string State(ObservedState state) =>
+        state switch
+        {
+            ObservedState.Clear => "clear",
+            ObservedState.Noted => "noted",
+            ObservedState.Doubt => "doubt",
+            ObservedState.Defect => "defect",
+            ObservedState.NoSign => "nobody to ask; no sign found",
+            ObservedState.NotExamined => "not examined",
+            _ => "not applicable",
+        };
 }

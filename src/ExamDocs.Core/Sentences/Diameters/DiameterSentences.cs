@@ -1,10 +1,10 @@
 using ExamDocs.Core.Measurement;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Diameters;
 
-// What the diameters tell.
-public abstract partial class SentenceBook
+/// <summary>What the measured diameters tell.</summary>
+public abstract class DiameterSentences
 {
     public abstract string Measured(int stations, ProfileStation smallest, ProfileStation largest, double medianMm, decimal stepMm);
 

@@ -1,15 +1,15 @@
-namespace ExamDocs.Templates.Wording;
+namespace ExamDocs.Core.Sentences;
 
 /// <summary>
 /// English that has no translation and stays English on a page in another language: it is seen to be, and marked for a reader's voice.
 /// </summary>
-public static class Prose
+public static class UntranslatedText
 {
     private const string Opening = "[en: ";
     private const char Closing = ']';
 
     /// <summary>The text in brackets that say it is English.</summary>
-    public static string English(string text) => $"{Opening}{text}{Closing}";
+    public static string Marked(string text) => $"{Opening}{text}{Closing}";
 
     /// <summary>The pieces of a text in their order, each with whether it is such English.</summary>
     public static IEnumerable<(string Text, bool IsEnglish)> Pieces(string text)

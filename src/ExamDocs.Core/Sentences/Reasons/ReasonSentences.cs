@@ -3,10 +3,10 @@ using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Reasons;
 
-// Why an item has its outcome. Without a full stop; most begin with a small letter.
-public abstract partial class SentenceBook
+/// <summary>Why an item has its outcome. Without a full stop; most begin with a small letter.</summary>
+public abstract class ReasonSentences
 {
     /// <summary>A criterion with the note on it, or with its question where there is none.</summary>
     public abstract string Observed(string? criterion, string? note, string? question);

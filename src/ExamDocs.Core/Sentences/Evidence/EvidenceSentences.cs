@@ -1,10 +1,10 @@
 using ExamDocs.Core.Records;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Evidence;
 
-// The case for service.
-public abstract partial class SentenceBook
+/// <summary>The case for service.</summary>
+public abstract class EvidenceSentences
 {
     public abstract string Marks(Item item);
 

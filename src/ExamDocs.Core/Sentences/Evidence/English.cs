@@ -1,9 +1,12 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Basics;
 using NodaTime;
 
-namespace ExamDocs.Core.Sentences;
+namespace ExamDocs.Core.Sentences.Evidence;
 
-internal sealed partial class EnglishSentences
+/// <inheritdoc />
+/// <param name="words">Of the same language.</param>
+internal sealed class English(BasicWords words) : EvidenceSentences
 {
     public override string Marks(Item item)
     {
@@ -19,12 +22,12 @@ internal sealed partial class EnglishSentences
         return string.Join(", ", marks.OfType<string>());
     }
 
-    public override string Made(PartialDate on) => $"made {When(on)}";
+    public override string Made(PartialDate on) => $"made {words.When(on)}";
 
     public override string ManufactureNotRecorded => "date of manufacture not recorded";
 
     public override string Declaration(string reference, LocalDate? on) =>
-        $"declaration of conformity {reference}{(on is { } day ? $" of {Day(day)}" : "")}";
+        $"declaration of conformity {reference}{(on is { } day ? $" of {words.Day(day)}" : "")}";
 
     public override string FittedWithoutList(string whole) => $"fitted to {whole}, for which no list of permitted parts is recorded";
 
@@ -33,7 +36,7 @@ internal sealed partial class EnglishSentences
 
     public override string NeverUsed => "never used";
 
-    public override string FirstUsed(PartialDate on) => $"first used {When(on)}";
+    public override string FirstUsed(PartialDate on) => $"first used {words.When(on)}";
 
     public override string FirstUseNotRecorded => "first use not recorded";
 
@@ -45,25 +48,27 @@ internal sealed partial class EnglishSentences
                 exposure.Use is { } use ? $"use {use}" : null,
                 exposure.Hardware is { } hardware ? $"on a {hardware}" : null,
                 exposure.Ground is { } ground ? $"ground {ground}" : null,
-                exposure.UserMassKg is { } mass ? $"user of {Number(mass)} kg" : null,
+                exposure.UserMassKg is { } mass ? $"user of {words.Number(mass)} kg" : null,
             }.OfType<string>()
         );
 
-    public override string LastExamined(PartialDate on) => $"last examined {When(on)}";
+    public override string LastExamined(PartialDate on) => $"last examined {words.When(on)}";
 
     public override string NoEarlierExamination => "no earlier examination is known";
 
     public override string ExaminedEarlier(LocalDate on, Conclusion? conclusion) =>
-        $"examined on {Day(on)}, conclusion {(conclusion is { } word ? Words.Conclusions.WordFor(word) : "not recorded")}";
+        $"examined on {words.Day(on)}, conclusion {(conclusion is { } word ? Words.Conclusions.WordFor(word) : "not recorded")}";
 
-    public override string EventHappened(LocalDate on, string what) => $"exceptional event on {Day(on)}: {what}";
+    public override string EventHappened(LocalDate on, string what) => $"exceptional event on {words.Day(on)}: {what}";
 
     public override string Remedied(Remedy remedy) =>
-        $"{remedy.What ?? "a remedy not described"}{(remedy.DoneOn is { } on ? $" on {Day(on)}" : "")}{(remedy.Evidence is { } evidence ? $" ({evidence})" : "")}";
+        $"{remedy.What ?? "a remedy not described"}"
+        + $"{(remedy.DoneOn is { } on ? $" on {words.Day(on)}" : "")}"
+        + $"{(remedy.Evidence is { } evidence ? $" ({evidence})" : "")}";
 
     public override string Renewed(Renewal renewal)
     {
-        var on = renewal.DoneOn is { } day ? $" on {Day(day)}" : "";
+        var on = renewal.DoneOn is { } day ? $" on {words.Day(day)}" : "";
         return (renewal.RemovedPart, renewal.FittedPart) switch
         {
             ({ } off, { } fitted) => $"{off} taken off {renewal.Item} and {fitted} fitted{on}",
@@ -72,7 +77,7 @@ internal sealed partial class EnglishSentences
         };
     }
 
-    public override string NoAnswerYet(string criterion) => $"{Criterion(criterion)}: no answer";
+    public override string NoAnswerYet(string criterion) => $"{words.Criterion(criterion)}: no answer";
 
     public override string Answered(Observation observation)
     {
@@ -80,23 +85,25 @@ internal sealed partial class EnglishSentences
             observation.State is ObservedState.NoSign
                 ? "nobody to ask; no sign found"
                 : observation.StateAsTyped?.Replace('-', ' ') ?? "no answer";
-        return $"{Criterion(observation.Criterion)}: "
+        return $"{words.Criterion(observation.Criterion)}: "
             + $"{answer}{(observation.Note is { } note ? $", {note}" : "")}{(observation.Photo is { } photo ? $" (photo {photo})" : "")}";
     }
 
     public override string Tested(TestMade test) => $"test: {test.Description ?? "not described"}: {test.Result ?? "result not recorded"}";
 
-    public override string NextExaminationBy(LocalDate day) => $"next examination by {Day(day)}";
+    public override string NextExaminationBy(LocalDate day) => $"next examination by {words.Day(day)}";
 
     public override string EndedWithRenewal(LocalDate on, string why) =>
-        $"withdrawn on {Day(on)} ({why}); ended with the renewal of what it rested on";
+        $"withdrawn on {words.Day(on)} ({why}); ended with the renewal of what it rested on";
 
     public override string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError) =>
-        $"withdrawn on {Day(on)} ({why}); released on {Day(released)} by "
+        $"withdrawn on {words.Day(on)} ({why}); released on {words.Day(released)} by "
         + $"{by}{(inError ? ", because it was recorded in error" : "")}: {grounds}";
 
     public override string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger) =>
-        $"{description ?? (criterion is null ? "a defect not described" : Criterion(criterion))}{(found is { } on ? $", found on {Day(on)}" : "")}, could become a danger{(danger is { } day ? $" by {Day(day)}" : "")}";
+        $"{description ?? (criterion is null ? "a defect not described" : words.Criterion(criterion))}"
+        + $"{(found is { } on ? $", found on {words.Day(on)}" : "")}, could become a danger"
+        + $"{(danger is { } day ? $" by {words.Day(day)}" : "")}";
 
     public override string RecordedAgain(string defect) => $"{defect}; recorded again at this examination";
 
