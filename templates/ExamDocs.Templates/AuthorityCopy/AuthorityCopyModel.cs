@@ -1,9 +1,9 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.AuthorityCopy.Wording;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.AuthorityCopy;
 
@@ -57,5 +57,5 @@ public sealed class AuthorityCopyModel
     public string Authority => AuthorityDuty.Words(Duty, Report.Regime);
 
     /// <summary>In the margin of every page.</summary>
-    public string Running => Phrases.AuthorityCopy.Running(Original.Number);
+    public string Running => AuthorityCopyPhrases.Current.Running(Original.Number);
 }

@@ -1,8 +1,10 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.CheckSheet.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 using NodaTime;
 
 namespace ExamDocs.Templates.CheckSheet;
@@ -13,6 +15,8 @@ namespace ExamDocs.Templates.CheckSheet;
 /// </summary>
 public sealed class CheckSheetModel
 {
+    private static CheckSheetPhrases Words => CheckSheetPhrases.Current;
+
     /// <summary>Lines for an item of which the catalogue has no criteria.</summary>
     private const int FreeLines = 12;
 
@@ -64,14 +68,14 @@ public sealed class CheckSheetModel
     public string Examiner => Printed.Text(Determined.Person(Last?.Examiner)?.Name);
 
     public string Release =>
-        !IsWithdrawn ? Phrases.CheckSheet.ReleaseHold
-        : Item.NeverReleasable ? Phrases.CheckSheet.NeverRelease
-        : Phrases.CheckSheet.ReleaseByPerson;
+        !IsWithdrawn ? Words.ReleaseHold
+        : Item.NeverReleasable ? Words.NeverRelease
+        : Words.ReleaseByPerson;
 
     /// <summary>The maker's document with revision and page.</summary>
     public string MakersDocument => MakersDocuments.Of(Item);
 
-    public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
+    public string FirstUsed => Item.Item.NeverUsed is true ? ItemPhrases.Current.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 
     /// <summary>Codes of the errors in the record that reach the item: what is printed from it is not to be relied on.</summary>
     public IReadOnlyList<string> Errors =>
@@ -82,10 +86,10 @@ public sealed class CheckSheetModel
         [
             .. Determined
                 .Record.Releases.Where(r => IsThis(r.Item))
-                .Select(r => Phrases.CheckSheet.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
+                .Select(r => Words.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
             .. Determined
                 .Record.Disposals.Where(d => IsThis(d.Item))
-                .Select(d => Phrases.CheckSheet.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
+                .Select(d => Words.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
         ];
 
     private IEnumerable<SheetCriterion> Lines() =>

@@ -2,7 +2,9 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.CheckSheet.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.CheckSheet;
 
@@ -15,6 +17,8 @@ public sealed record SheetStation(string Number, string Position, string LastMea
 /// <summary>The grid for the diameters of a rope. It holds no reading of its own, only where to read.</summary>
 public sealed class SheetDiameters
 {
+    private static CheckSheetPhrases Words => CheckSheetPhrases.Current;
+
     /// <summary>Stations side by side on a page.</summary>
     private const int Across = 9;
 
@@ -42,18 +46,18 @@ public sealed class SheetDiameters
     {
         get
         {
-            var source = Phrases.Report.Document(_limits?.Source?.Title, _limits?.Source?.Revision, _limits?.Source?.Page);
+            var source = ItemPhrases.Current.Document(_limits?.Source?.Title, _limits?.Source?.Revision, _limits?.Source?.Page);
             return (_limits?.NominalDiameterMm, DiameterBand.Of(_limits)) switch
             {
-                (_, { } band) => Phrases.CheckSheet.Band(
+                (_, { } band) => Words.Band(
                     Printed.Number(band.NominalMm),
                     Printed.Number(band.TolerancePercent),
                     Printed.Millimetres(band.Least),
                     Printed.Millimetres(band.Most),
                     source
                 ),
-                ({ } nominal, null) => Phrases.CheckSheet.NominalOnly(Printed.Number(nominal), source),
-                _ => Phrases.CheckSheet.NoNominal,
+                ({ } nominal, null) => Words.NominalOnly(Printed.Number(nominal), source),
+                _ => Words.NoNominal,
             };
         }
     }

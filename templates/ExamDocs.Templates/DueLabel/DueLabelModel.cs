@@ -1,8 +1,9 @@
 using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.DueLabel.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.Templates.DueLabel;
@@ -13,6 +14,8 @@ namespace ExamDocs.Templates.DueLabel;
 /// </summary>
 public sealed class DueLabelModel
 {
+    private static DueLabelPhrases Words => DueLabelPhrases.Current;
+
     // 49 modules of 0.43 mm are 21 mm, which is all that the lines at the foot leave of the height.
     private const int MostModules = 49;
     private const int MostAtHalfMillimetre = 41;
@@ -55,21 +58,21 @@ public sealed class DueLabelModel
     /// <summary>The earlier of the two days, inclusive: the one that the label shouts.</summary>
     public LocalDate Day => EndsBefore ? Item.Until!.Value : Item.NextExaminationBy!.Value;
 
-    public string Caption => EndsBefore ? Phrases.DueLabel.NotAfter : Phrases.DueLabel.NextBy;
+    public string Caption => EndsBefore ? Words.NotAfter : Words.NextBy;
 
     /// <summary>The later of the two days, in words; null where there is one day only.</summary>
     public string? Also =>
         (EndsBefore, Item.NextExaminationBy, Item.Until) switch
         {
-            (true, { } next, _) => $"{Phrases.DueLabel.NextBy} {Printed.Day(next)}",
-            (false, _, { } until) => $"{Phrases.DueLabel.NotAfter} {Printed.Day(until)}",
+            (true, { } next, _) => $"{Words.NextBy} {Printed.Day(next)}",
+            (false, _, { } until) => $"{Words.NotAfter} {Printed.Day(until)}",
             _ => null,
         };
 
     public string Id => Printed.Text(Item.Item.Id);
 
     public string Origin =>
-        Phrases.DueLabel.Origin(Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
+        Words.Origin(Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
 
     /// <summary>
     /// What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.

@@ -1,5 +1,6 @@
+using ExamDocs.Templates.DueLabel.Wording;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.DueLabel;
 
@@ -39,7 +40,7 @@ internal sealed class DueLabelText
     {
         var column = Width - (model.Qr is null ? 0 : model.QrSideMm + Gap);
         var widest = column / TextWidth.Of(Printed.Day(model.Day), 1);
-        var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(Phrases.DueLabel.Caution(model.Identity.Number))));
+        var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(DueLabelPhrases.Current.Caution(model.Identity.Number))));
         var days = 3.3 + (model.Also is null ? 0 : 3.1 * TextWidth.Lines(model.Also, 2.5, column));
         foreach (var (day, size, described) in Choices(widest))
         {

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.EquipmentRecord.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.EquipmentRecord;
 
@@ -19,7 +20,7 @@ internal static class RecordedAssembly
     {
         if (item.Item.Id is not { } id)
             return [];
-        var words = Phrases.EquipmentRecord;
+        var words = EquipmentRecordPhrases.Current;
         var wholes = visit.Items.Where(w => w.Parts.Contains(id, StringComparer.Ordinal)).Select(w => w.Item.Id).OfType<string>().ToList();
         var taken = visit
             .Record.Renewals.Where(r => Same(r.Item, id))

@@ -1,7 +1,9 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.Label.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 using NodaTime;
 
 namespace ExamDocs.Templates.Label;
@@ -12,6 +14,8 @@ namespace ExamDocs.Templates.Label;
 /// </summary>
 public sealed class LabelModel
 {
+    private static LabelPhrases Words => LabelPhrases.Current;
+
     // A code with more modules than this would leave no room for the words.
     private const int MostModules = 73;
 
@@ -50,7 +54,7 @@ public sealed class LabelModel
 
     public bool IsHold => Item.Outcome is Outcome.Undetermined;
 
-    public string Title => IsHold ? Phrases.Label.HoldTitle : Phrases.Label.QuarantineTitle;
+    public string Title => IsHold ? Words.HoldTitle : Words.QuarantineTitle;
 
     /// <summary>What the QR code says: EXAMDOCS, the document's number and the item, between colons.</summary>
     public string QrText { get; }
@@ -62,11 +66,11 @@ public sealed class LabelModel
     public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
 
     public string Release =>
-        IsHold ? Phrases.Label.ReleaseHold
-        : Item.NeverReleasable ? Phrases.Label.NeverRelease
-        : Phrases.Label.ReleaseByPerson;
+        IsHold ? Words.ReleaseHold
+        : Item.NeverReleasable ? Words.NeverRelease
+        : Words.ReleaseByPerson;
 
-    public string Since => Phrases.Label.SinceDay(Day);
+    public string Since => Words.SinceDay(Day);
 
     public string Owner => Printed.Text(Determined.Record.Visit.Employer?.Name);
 
@@ -78,7 +82,7 @@ public sealed class LabelModel
             .. Text.Misfits,
             .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
             .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
-            .. Reading.IsSignalRead(SignalWord.Size(Phrases.Label.Signal, SignalWidthMm, MostSignalMm))
+            .. Reading.IsSignalRead(SignalWord.Size(Words.Signal, SignalWidthMm, MostSignalMm))
                 ? Array.Empty<string>()
                 : ["the signal word, at the size for its reading distance"],
         ];
@@ -114,7 +118,7 @@ public sealed class LabelModel
         get
         {
             var reasons = ShortReasons.Of(Item);
-            return IsHold ? [Phrases.Label.WhyHold, .. reasons] : reasons;
+            return IsHold ? [Words.WhyHold, .. reasons] : reasons;
         }
     }
 

@@ -1,4 +1,4 @@
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Label.Wording;
 
 namespace ExamDocs.Templates.Label;
 
@@ -101,7 +101,7 @@ internal sealed class LabelText
 
     private static LabelWords Cut(LabelWords words, int most)
     {
-        var mark = Phrases.Label.Shortened;
+        var mark = LabelPhrases.Current.Shortened;
         return words with
         {
             Id = TextWidth.Shorten(words.Id, most, mark),
@@ -128,7 +128,7 @@ internal sealed class LabelText
     private static bool StandsOut((int Id, int Text) step) => Sizes[step.Id].Id >= 1.6 * Sizes[step.Text].Text;
 
     private static IReadOnlyList<string> Shown(IReadOnlyList<string> reasons, int kept) =>
-        kept >= reasons.Count ? reasons : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
+        kept >= reasons.Count ? reasons : [.. reasons.Take(kept), LabelPhrases.Current.More(reasons.Count - kept)];
 
     private static double Height(LabelWords words, (double Id, double Text) size)
     {

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Determination.CaseForService;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Report.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.Report;
 
@@ -24,7 +25,7 @@ public sealed class CaseSection
             .. entries
                 .Where(e => e.IsRoutine)
                 .GroupBy(e => e.State!.Value)
-                .Select(g => (Phrases.Report.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion))))),
+                .Select(g => (ReportPhrases.Current.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion))))),
         ];
         var spoken = entries.Where(e => !e.IsRoutine).ToList();
         Lines = heading is Heading.Identity or Heading.History or Heading.Measurements

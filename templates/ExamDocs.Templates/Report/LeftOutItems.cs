@@ -1,6 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.Report;
 

@@ -1,6 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.Templates.Shared;

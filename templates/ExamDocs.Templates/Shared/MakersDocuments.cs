@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
@@ -10,5 +11,5 @@ internal static class MakersDocuments
     public static string Of(DeterminedItem item) =>
         item.LimitsSources.Count == 0
             ? Phrases.Common.NotRecorded
-            : string.Join("; ", item.LimitsSources.Select(s => Phrases.Report.Document(s.Title, s.Revision, s.Page)));
+            : string.Join("; ", item.LimitsSources.Select(s => ItemPhrases.Current.Document(s.Title, s.Revision, s.Page)));
 }

@@ -1,7 +1,7 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.Shared;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Reflection;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using Microsoft.AspNetCore.Components;
 
 namespace ExamDocs.Templates.Shared;

@@ -8,7 +8,8 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
 using ExamDocs.Templates;
 using ExamDocs.Templates.CheckSheet;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.CheckSheet.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
@@ -38,7 +39,10 @@ public sealed class CheckSheetTests(SharedBrowser browser)
             Assert.Contains($">{criterion.Question}<", row, StringComparison.Ordinal);
             Assert.True(sheet.Says(criterion.Question), criterion.Id);
             Assert.Equal(
-                Enum.GetValues<ObservedState>().Where(criterion.Allows).Select(English.Words.CheckSheet.Box).Order(StringComparer.Ordinal),
+                Enum.GetValues<ObservedState>()
+                    .Where(criterion.Allows)
+                    .Select(CheckSheetPhrases.Languages.English.Box)
+                    .Order(StringComparer.Ordinal),
                 Regex
                     .Matches(row, "class=\"word\">([^<]*)<", RegexOptions.None, TimeSpan.FromSeconds(5))
                     .Select(m => m.Groups[1].Value)
