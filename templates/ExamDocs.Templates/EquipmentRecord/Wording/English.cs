@@ -132,9 +132,15 @@ internal sealed class English : EquipmentRecordPhrases
     public override string Remedy(LocalDate? on, string? what, string? by, string? evidence) =>
         $"{Printed.Day(on)}: {Printed.Text(what)}. Done by {Printed.Text(by)}. Evidence: {Printed.Text(evidence)}.";
 
-    public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds) =>
-        $"{Printed.Day(on)}: released by {by}{(inError ? ", because it was recorded in error" : "")}. Of the withdrawal "
-        + $"{(document is not null ? $"by {document}" : withdrawnOn is { } day ? $"of {Printed.Day(day)}" : "by an examination in this record")}. Grounds: {Printed.Text(grounds)}.";
+    public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds)
+    {
+        var withdrawn =
+            document is not null ? $"by {document}"
+            : withdrawnOn is { } day ? $"of {Printed.Day(day)}"
+            : "by an examination in this record";
+        return $"{Printed.Day(on)}: released by {by}{(inError ? ", because it was recorded in error" : "")}. Of the withdrawal "
+            + $"{withdrawn}. Grounds: {Printed.Text(grounds)}.";
+    }
 
     public override string Disposal(LocalDate? on, string what, string by) => $"{Printed.Day(on)}: {what}, by {by}.";
 }

@@ -137,9 +137,15 @@ internal sealed class French : EquipmentRecordPhrases
     public override string Remedy(LocalDate? on, string? what, string? by, string? evidence) =>
         $"{Printed.Day(on)}\u00A0: {Printed.Text(what)}. Fait par {Printed.Text(by)}. Preuve\u00A0: {Printed.Text(evidence)}.";
 
-    public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds) =>
-        $"{Printed.Day(on)}\u00A0: remis en service par {by}{(inError ? ", car enregistré par erreur" : "")}. Retiré "
-        + $"{(document is not null ? $"par {document}" : withdrawnOn is { } day ? $"le {Printed.Day(day)}" : "par une vérification de cet enregistrement")}. Motifs\u00A0: {Printed.Text(grounds)}.";
+    public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds)
+    {
+        var withdrawn =
+            document is not null ? $"par {document}"
+            : withdrawnOn is { } day ? $"le {Printed.Day(day)}"
+            : "par une vérification de cet enregistrement";
+        return $"{Printed.Day(on)}\u00A0: remis en service par {by}{(inError ? ", car enregistré par erreur" : "")}. Retiré "
+            + $"{withdrawn}. Motifs\u00A0: {Printed.Text(grounds)}.";
+    }
 
     public override string Disposal(LocalDate? on, string what, string by) => $"{Printed.Day(on)}\u00A0: {what}, par {by}.";
 }

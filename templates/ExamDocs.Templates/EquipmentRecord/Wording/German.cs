@@ -136,9 +136,15 @@ internal sealed class German : EquipmentRecordPhrases
     public override string Remedy(LocalDate? on, string? what, string? by, string? evidence) =>
         $"{Printed.Day(on)}: {Printed.Text(what)}. Ausgeführt von {Printed.Text(by)}. Beleg: {Printed.Text(evidence)}.";
 
-    public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds) =>
-        $"{Printed.Day(on)}: freigegeben von {by}{(inError ? ", weil irrtümlich erfasst" : "")}. Herausgenommen "
-        + $"{(document is not null ? $"durch {document}" : withdrawnOn is { } day ? $"am {Printed.Day(day)}" : "durch eine Prüfung in dieser Aufzeichnung")}. Begründung: {Printed.Text(grounds)}.";
+    public override string Release(LocalDate? on, string by, string? document, LocalDate? withdrawnOn, bool inError, string? grounds)
+    {
+        var withdrawn =
+            document is not null ? $"durch {document}"
+            : withdrawnOn is { } day ? $"am {Printed.Day(day)}"
+            : "durch eine Prüfung in dieser Aufzeichnung";
+        return $"{Printed.Day(on)}: freigegeben von {by}{(inError ? ", weil irrtümlich erfasst" : "")}. Herausgenommen "
+            + $"{withdrawn}. Begründung: {Printed.Text(grounds)}.";
+    }
 
     public override string Disposal(LocalDate? on, string what, string by) => $"{Printed.Day(on)}: {what}, von {by}.";
 }

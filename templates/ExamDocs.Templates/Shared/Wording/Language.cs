@@ -16,7 +16,9 @@ public sealed class Language
 
     public static Language French { get; } = new("fr", Notation.French, Terms.French, SentenceBook.French);
 
-    /// <summary>The explicit index: a new language is one line here and in <see cref="InEachLanguage{T}"/>, and its files of phrases.</summary>
+    /// <summary>
+    /// The explicit index: a new language is a line here, a parameter of <see cref="InEachLanguage{T}"/>, and its files of phrases.
+    /// </summary>
     public static IReadOnlyList<Language> All { get; } = [English, German, French];
 
     /// <summary>The language of the document that is being composed and printed; English where none was chosen.</summary>

@@ -102,7 +102,8 @@ internal sealed partial class English : RegimePhrases
         Periodic with
         {
             Law =
-                $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. {LawAndSourcesPhrases.Languages.English.Added(file)}",
+                $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. "
+                + $"{LawAndSourcesPhrases.Languages.English.Added(file)}",
             ShortLaw = $"{regime.Name} ({LawAndSourcesPhrases.Languages.English.AddedShort(file)})",
             UsersOwn = LawAndSourcesPhrases.Languages.English.UsersOwn,
         };

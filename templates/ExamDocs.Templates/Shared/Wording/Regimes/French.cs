@@ -94,7 +94,8 @@ internal sealed partial class French : RegimePhrases
         Periodic with
         {
             Law =
-                $"{string.Join("\u00A0; ", regime.Laws.InForce(null).Select(l => l.Cited))}. {LawAndSourcesPhrases.Languages.French.Added(file)}",
+                $"{string.Join("\u00A0; ", regime.Laws.InForce(null).Select(l => l.Cited))}. "
+                + $"{LawAndSourcesPhrases.Languages.French.Added(file)}",
             ShortLaw = $"{regime.Name} ({LawAndSourcesPhrases.Languages.French.AddedShort(file)})",
             UsersOwn = LawAndSourcesPhrases.Languages.French.UsersOwn,
         };

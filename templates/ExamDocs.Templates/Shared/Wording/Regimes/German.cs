@@ -92,7 +92,8 @@ internal sealed partial class German : RegimePhrases
         Periodic with
         {
             Law =
-                $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. {LawAndSourcesPhrases.Languages.German.Added(file)}",
+                $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. "
+                + $"{LawAndSourcesPhrases.Languages.German.Added(file)}",
             ShortLaw = $"{regime.Name} ({LawAndSourcesPhrases.Languages.German.AddedShort(file)})",
             UsersOwn = LawAndSourcesPhrases.Languages.German.UsersOwn,
         };
