@@ -39,7 +39,7 @@ public static class PrintCheckSheets
                 request.OutFile,
                 JoinedPages.Of(
                     [.. prints.Documents.Select(d => prints.Content(d.Document))],
-                    CheckSheetPhrases.Languages.In(request.Language).Pile
+                    CheckSheetPhrases.Languages.In(request.Language).TitleOfSeveral
                 )
             );
         return new CheckSheetResult(prints.Documents, null, prints.Unprintable, failure);

@@ -10,8 +10,8 @@ using NodaTime;
 namespace ExamDocs.Templates.CheckSheet;
 
 /// <summary>
-/// A paper on which an item's next examination is written down by hand. It tells what was found last time and ticks
-/// nothing. Gaps and errors of the record never hold it back: what they touch is said.
+/// A sheet on which an item's next examination is written down by hand. It says what was found last time and ticks
+/// nothing. It is printed in spite of gaps and errors of the record, and says what they affect.
 /// </summary>
 public sealed class CheckSheetModel
 {
@@ -77,7 +77,7 @@ public sealed class CheckSheetModel
 
     public string FirstUsed => Item.Item.NeverUsed is true ? ItemPhrases.Current.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 
-    /// <summary>Codes of the errors in the record that reach the item: what is printed from it is not to be relied on.</summary>
+    /// <summary>Codes of the errors in the record that concern the item: do not rely on what is printed from it.</summary>
     public IReadOnlyList<string> Errors =>
         [.. Item.Findings.Where(f => f.Severity is Severity.Error).Select(f => f.Code).Distinct(StringComparer.Ordinal)];
 

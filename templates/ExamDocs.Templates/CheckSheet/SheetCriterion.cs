@@ -21,8 +21,7 @@ public sealed class SheetCriterion
     ];
 
     /// <summary>
-    /// What may be answered where nothing is known of the criterion: neither noted, nor that it does not apply, nor that nobody can be
-    /// asked.
+    /// Answers for a criterion of which nothing is known: noted, not applicable and nobody to ask are left out.
     /// </summary>
     private static readonly ObservedState[] OfFreeLine =
     [

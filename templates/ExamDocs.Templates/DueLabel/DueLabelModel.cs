@@ -20,12 +20,12 @@ public sealed class DueLabelModel
     private const int MostModules = 49;
     private const int MostAtHalfMillimetre = 41;
 
-    // Beyond this many bytes no code of that size can hold it, and none is tried.
+    // A text of more bytes fits no code of that size, so none is tried.
     private const int MostBytes = 150;
 
     /// <param name="identity">Of kind due-label.</param>
     /// <param name="visit">The visit the item belongs to.</param>
-    /// <param name="item">An item of it that <see cref="IsFor"/> says yes to.</param>
+    /// <param name="item">An item of it for which <see cref="IsFor"/> is true.</param>
     /// <exception cref="ArgumentException">The item may not be used or not be reported, or has no such day.</exception>
     public DueLabelModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
     {
@@ -55,7 +55,7 @@ public sealed class DueLabelModel
     /// <summary>The last day of use comes before the next examination or on its day: no examination makes up for it.</summary>
     public bool EndsBefore => Item.Until is { } until && !(Item.NextExaminationBy < until);
 
-    /// <summary>The earlier of the two days, inclusive: the one that the label shouts.</summary>
+    /// <summary>The earlier of the two days, inclusive: the one that is printed large.</summary>
     public LocalDate Day => EndsBefore ? Item.Until!.Value : Item.NextExaminationBy!.Value;
 
     public string Caption => EndsBefore ? Words.NotAfter : Words.NextBy;

@@ -10,8 +10,8 @@ using ExamDocs.Templates.Shared.Wording.Regimes;
 namespace ExamDocs.Templates.EquipmentRecord;
 
 /// <summary>
-/// Everything on record about one item, for its keeper. It states the outcome and certifies nothing, so gaps and errors
-/// never hold it back: a gap is printed as not recorded, errors are named at the top.
+/// Everything on record about one item, for its keeper. It states the outcome and certifies nothing, so it is printed in
+/// spite of gaps and errors: a gap is printed as not recorded, errors are named at the top.
 /// </summary>
 public sealed class EquipmentRecordModel
 {
@@ -52,7 +52,7 @@ public sealed class EquipmentRecordModel
     /// <summary>Oldest first; those of an unknown day last.</summary>
     public IReadOnlyList<RecordedExamination> Examinations => [.. _examinations.OrderBy(e => e.On is null).ThenBy(e => e.On)];
 
-    /// <summary>Codes of the errors in the record that reach the item.</summary>
+    /// <summary>Codes of the errors in the record that concern the item.</summary>
     public IReadOnlyList<string> Errors =>
         [.. Item.Findings.Where(f => f.Severity is Severity.Error).Select(f => f.Code).Distinct(StringComparer.Ordinal)];
 

@@ -5,7 +5,7 @@ using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.EquipmentRecord;
 
-/// <summary>An item that this one is, or was, one assembly with.</summary>
+/// <summary>An item that is, or was, in one assembly with this one.</summary>
 /// <param name="How">Fitted to it or it to this, now or before.</param>
 /// <param name="Id">Its id.</param>
 /// <param name="Description">Empty where the record has no such item.</param>

@@ -33,7 +33,7 @@ public sealed class RecordedExamination
 
     public string Examiner => RenewalLine.Name(_examination.Examiner, _visit);
 
-    /// <summary>The outcome as determined, of the examination that decided; of any other the conclusion as then recorded.</summary>
+    /// <summary>The outcome, for the examination that decided it; for any other, the conclusion recorded then.</summary>
     public string Result => Decided ? Phrases.Common.Outcome(_item.Outcome, _item.Until) : Words.Conclusion(_examination.Conclusion);
 
     /// <summary>Defects, what was measured and tested, and the event that called for it; at least one sentence.</summary>

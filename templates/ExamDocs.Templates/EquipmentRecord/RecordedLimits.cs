@@ -31,6 +31,6 @@ internal static class RecordedLimits
         return [.. lines.Where(l => l.Value is not null).Select(l => (l.Label, l.Value!))];
     }
 
-    /// <summary>Empty where of several lists that may apply no part is on every one.</summary>
+    /// <summary>None where several lists may apply and no part is on all of them.</summary>
     private static string PartsOf(IReadOnlyList<string> parts) => parts.Count == 0 ? Phrases.Common.None : string.Join(", ", parts);
 }

@@ -9,8 +9,8 @@ using NodaTime;
 namespace ExamDocs.Templates.Label;
 
 /// <summary>
-/// A label of 100 x 150 mm for an item that is not to be used: withdrawn, or held because it is not determined. Gaps
-/// in the record never hold it back.
+/// A label of 100 x 150 mm for an item that is not to be used: withdrawn, or held because it is not determined. It
+/// is printed whatever the record lacks.
 /// </summary>
 public sealed class LabelModel
 {
@@ -19,9 +19,9 @@ public sealed class LabelModel
     // A code with more modules than this would leave no room for the words.
     private const int MostModules = 73;
 
-    private const int MostOfExaminer = 60;
+    private const int MostLettersOfExaminer = 60;
 
-    /// <summary>From line to line of the signal word, as a part of its size of type.</summary>
+    /// <summary>Line height of the signal word, as a part of its size of type.</summary>
     internal const double SignalLine = 0.758;
 
     /// <param name="identity">Of kind quarantine-label.</param>
@@ -38,7 +38,7 @@ public sealed class LabelModel
         QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
         Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
         Text = LabelText.Fit(
-            new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release], Owner),
+            new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), ShownReasons, [Since, Release], Owner),
             Room,
             Reading.CapitalsMm
         );
@@ -76,7 +76,7 @@ public sealed class LabelModel
 
     public string Examiner => Printed.Text(Determined.Person(Item.Examination?.Examiner)?.Name);
 
-    /// <summary>What is not printed whole, in words; empty where everything is. The label says itself that it is shortened.</summary>
+    /// <summary>Names what is not printed whole; empty where everything is. The label says itself that it is shortened.</summary>
     public IReadOnlyList<string> Misfits =>
         [
             .. Text.Misfits,
@@ -104,16 +104,17 @@ public sealed class LabelModel
     /// </summary>
     internal double MostSignalMm => IsHold ? 15.2 : Reading.SignalMm;
 
-    internal string ShownExaminer => TextWidth.Shorten(Examiner, MostOfExaminer, "…");
+    internal string ShownExaminer => TextWidth.Shorten(Examiner, MostLettersOfExaminer, "…");
 
-    // What head and foot leave of the height, millimetres; the foot is as high as its lines or its code.
-    private double Room => (IsHold ? 73 : 79 + 42.3 - ShoutMm) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
+    // Height that head and foot leave, millimetres; the foot is as high as its lines or its code, whichever is higher.
+    private double Room =>
+        (IsHold ? 73 : 79 + 42.3 - SignAndSignalMm) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
 
-    private double ShoutMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
+    private double SignAndSignalMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
 
     private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
 
-    private IReadOnlyList<string> Whys
+    private IReadOnlyList<string> ShownReasons
     {
         get
         {
@@ -122,7 +123,7 @@ public sealed class LabelModel
         }
     }
 
-    private static bool IsShort(string text) => ReferenceEquals(TextWidth.Shorten(text, MostOfExaminer, ""), text);
+    private static bool IsShort(string text) => ReferenceEquals(TextWidth.Shorten(text, MostLettersOfExaminer, ""), text);
 
     private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
 }

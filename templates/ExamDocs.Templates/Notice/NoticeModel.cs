@@ -7,7 +7,7 @@ using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.Notice;
 
-/// <summary>A notice of what makes one item a danger. Gaps in the record never hold it back.</summary>
+/// <summary>A notice of what makes one item a danger. It is printed whatever the record lacks.</summary>
 public sealed class NoticeModel
 {
     private static NoticePhrases Words => NoticePhrases.Current;
@@ -40,10 +40,10 @@ public sealed class NoticeModel
 
     public IReadOnlyList<DefectEntry> Defects { get; }
 
-    /// <summary>Of what is a danger, and of nothing else.</summary>
+    /// <summary>Photos of what is a danger, and of nothing else.</summary>
     public IReadOnlyList<ItemPhoto> Photos { get; }
 
-    /// <summary>Null where the record names nobody who can be found in it.</summary>
+    /// <summary>Null where the record names nobody, or a person whom it does not list.</summary>
     public Person? Examiner { get; }
 
     public bool ImminentRisk => Defects.Any(d => d.ImminentRisk);
@@ -70,7 +70,7 @@ public sealed class NoticeModel
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
     public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 
-    /// <summary>What a gap in the record leaves open about the authority: no danger goes untold because of it.</summary>
+    /// <summary>What the record leaves open about the authority; the notice is given all the same.</summary>
     public IReadOnlyList<string> AuthorityGaps =>
         !ImminentRisk ? []
         : Item.Regime is null ? [Words.LawNotKnown]

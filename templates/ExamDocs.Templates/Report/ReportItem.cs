@@ -51,12 +51,12 @@ public sealed class ReportItem
 
     public string Id => Printed.Text(Item.Id);
 
-    /// <summary>True where the report speaks of a first examination: its own paragraph of the schedule.</summary>
+    /// <summary>True for a first examination, which has its own paragraph of the schedule.</summary>
     public bool IsFirst => Examination.Basis is Core.Records.Basis.FirstUse or Core.Records.Basis.Installation;
 
     public bool MayStay => Determined.Outcome is Outcome.Fit or Outcome.FitUntil;
 
-    /// <summary>Only the law on lifting asks for a load; elsewhere a load not recorded is none of the report's business.</summary>
+    /// <summary>Only the law on lifting asks for a load; elsewhere the report leaves out a load that is not recorded.</summary>
     public bool ShowsLoad => Regime.HasKeys || Item.SafeWorkingLoad is not null;
 
     public string FirstUsed => Item.NeverUsed is true ? ItemWords.NeverUsed : Printed.Day(Item.FirstUsed);

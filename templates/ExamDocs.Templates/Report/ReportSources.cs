@@ -55,7 +55,9 @@ public sealed class ReportSources
     /// <summary>A heading and a sentence each; lines of one heading follow one another.</summary>
     public IReadOnlyList<(string Heading, string Text)> Lines { get; }
 
-    /// <summary>Of several items the longest: where events decide, every rule is named, for none can be called the longest.</summary>
+    /// <summary>
+    /// Of several items the longest; where an event ends the time, every rule is named, since none is known to be the longest.
+    /// </summary>
     private static IEnumerable<string> Keep(ReportModel report)
     {
         var kept = report

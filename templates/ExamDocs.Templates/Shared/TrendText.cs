@@ -6,7 +6,7 @@ using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
-/// <summary>What stands in words under the plot of a trend.</summary>
+/// <summary>The text under the plot of a trend.</summary>
 public static class TrendText
 {
     /// <summary>What the plot shows, and where its limits come from.</summary>

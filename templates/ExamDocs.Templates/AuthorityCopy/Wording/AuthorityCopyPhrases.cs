@@ -28,7 +28,7 @@ public abstract class AuthorityCopyPhrases
     public abstract string Told { get; }
     public abstract string Enclosed { get; }
     public abstract string SentBy { get; }
-    public abstract string Running(string original);
+    public abstract string RunningTitle(string original);
     public abstract string Lead(string original);
     public abstract string Imminent(Duty duty);
     public abstract string Copy(string original, string number);

@@ -26,7 +26,7 @@ internal sealed class English : AuthorityCopyPhrases
     public override string Enclosed => "Enclosed";
     public override string SentBy => "Sent by:";
 
-    public override string Running(string original) => $"Copy of report {original}, for the enforcing authority";
+    public override string RunningTitle(string original) => $"Copy of report {original}, for the enforcing authority";
 
     public override string Lead(string original) => $"Cover to a copy of report {original}. The copy follows on the next page, whole.";
 

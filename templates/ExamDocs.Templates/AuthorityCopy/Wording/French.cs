@@ -27,7 +27,7 @@ internal sealed class French : AuthorityCopyPhrases
     public override string Enclosed => "Pièces jointes";
     public override string SentBy => "Envoyé par\u00A0:";
 
-    public override string Running(string original) => $"Copie du rapport {original} pour l’autorité compétente";
+    public override string RunningTitle(string original) => $"Copie du rapport {original} pour l’autorité compétente";
 
     public override string Lead(string original) =>
         $"Page de garde d’une copie du rapport {original}. La copie suit à la page suivante, entière.";

@@ -27,7 +27,7 @@ internal sealed class German : AuthorityCopyPhrases
     public override string Enclosed => "Beigefügt";
     public override string SentBy => "Gesandt von:";
 
-    public override string Running(string original) => $"Abschrift des Berichts {original} für die Aufsichtsbehörde";
+    public override string RunningTitle(string original) => $"Abschrift des Berichts {original} für die Aufsichtsbehörde";
 
     public override string Lead(string original) =>
         $"Deckblatt zu einer Abschrift des Berichts {original}. Die Abschrift folgt auf der nächsten Seite, vollständig.";

@@ -14,7 +14,7 @@ public abstract class CheckSheetPhrases
     public static CheckSheetPhrases Current => Languages.Current;
 
     public abstract string Title { get; }
-    public abstract string Pile { get; }
+    public abstract string TitleOfSeveral { get; }
     public abstract string Lead { get; }
     public abstract string Withdrawn { get; }
     public abstract string Held { get; }
@@ -74,7 +74,7 @@ public abstract class CheckSheetPhrases
     public abstract IReadOnlyList<string> Cautions { get; }
     public abstract string RecordHasErrors(IReadOnlyList<string> codes);
 
-    /// <summary>A heading that tells the item, for pages that come apart.</summary>
+    /// <summary>A heading that names the item, for pages that come apart.</summary>
     public abstract string Of(string item, string heading);
     public abstract string AsTyped(string? word);
     public abstract string Class(CriterionClass criteria);

@@ -11,7 +11,7 @@ namespace ExamDocs.Templates.CheckSheet.Wording;
 internal sealed class English : CheckSheetPhrases
 {
     public override string Title => "Check sheet";
-    public override string Pile => "Check sheets";
+    public override string TitleOfSeveral => "Check sheets";
 
     public override string Lead =>
         "To write an examination down by hand. It is no report, and says nothing of the item's state until it is filled in.";
@@ -94,7 +94,6 @@ internal sealed class English : CheckSheetPhrases
         $"The record this sheet was filled in from has errors ({string.Join(", ", codes)}). Compare everything printed "
         + "here with the item itself.";
 
-    /// <summary>A heading that tells the item, for pages that come apart.</summary>
     public override string Of(string item, string heading) => $"{item}: {heading}";
 
     public override string AsTyped(string? word) => $"“{word}”, which is no answer";
@@ -107,7 +106,6 @@ internal sealed class English : CheckSheetPhrases
             _ => "Advisory: normal wear, to be noted",
         };
 
-    /// <summary>The answer under its box, as short as it must be there.</summary>
     public override string Box(ObservedState state) =>
         state switch
         {
@@ -117,7 +115,6 @@ internal sealed class English : CheckSheetPhrases
             _ => SentenceBook.English.Words.State(state),
         };
 
-    /// <summary>What the short words under the boxes stand for.</summary>
     public override IReadOnlyList<string> Boxes { get; } =
     ["“no sign”: nobody to ask, and no sign found.", "“not appl.”: not applicable to this item.", "“not exam.”: not examined."];
 

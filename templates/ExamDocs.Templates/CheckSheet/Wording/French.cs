@@ -11,7 +11,7 @@ namespace ExamDocs.Templates.CheckSheet.Wording;
 internal sealed class French : CheckSheetPhrases
 {
     public override string Title => "Fiche de vérification";
-    public override string Pile => "Fiches de vérification";
+    public override string TitleOfSeveral => "Fiches de vérification";
 
     public override string Lead =>
         "Pour noter une vérification à la main. Ce n’est pas un rapport, et elle ne dit rien de l’état de l’équipement "

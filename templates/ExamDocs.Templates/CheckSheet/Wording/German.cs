@@ -11,7 +11,7 @@ namespace ExamDocs.Templates.CheckSheet.Wording;
 internal sealed class German : CheckSheetPhrases
 {
     public override string Title => "Prüfbogen";
-    public override string Pile => "Prüfbögen";
+    public override string TitleOfSeveral => "Prüfbögen";
 
     public override string Lead =>
         "Um eine Prüfung von Hand aufzuschreiben. Er ist kein Bericht und sagt nichts über den Zustand des Gegenstands, "

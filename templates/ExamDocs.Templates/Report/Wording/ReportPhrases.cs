@@ -92,9 +92,9 @@ public abstract class ReportPhrases
     /// <summary>The steps of the argument, in the first column of the case for service.</summary>
     public abstract string CaseStep(Heading heading);
 
-    /// <summary>The answer under which criteria with nothing more to say are drawn together.</summary>
+    /// <summary>The answer that criteria with nothing more to say share.</summary>
     public abstract string Routine(ObservedState state);
 
-    /// <summary>A line with the way it points, where it points any, and the rule behind it.</summary>
+    /// <summary>A line with the way it points, if any, and the rule behind it.</summary>
     public abstract string CaseLine(Bearing bearing, string code, string text);
 }

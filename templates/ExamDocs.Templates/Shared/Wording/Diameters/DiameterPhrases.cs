@@ -33,7 +33,7 @@ public abstract class DiameterPhrases
 
     public abstract string MeanAt(string mean, string position);
 
-    /// <summary>Followed by nothing: the places are in it.</summary>
+    /// <summary>A whole sentence, with the places in it.</summary>
     public abstract string StandingOut(string places);
 
     public abstract string TooCloseToCall(string places);

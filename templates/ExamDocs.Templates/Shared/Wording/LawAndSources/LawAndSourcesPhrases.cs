@@ -48,7 +48,7 @@ public abstract class LawAndSourcesPhrases
     /// <param name="confidence">How surely it is known.</param>
     public abstract string IntervalLine(int months, bool lessThan, string what, bool byBasis, string source, Confidence confidence);
 
-    /// <summary>What is left after "Keep this report".</summary>
+    /// <summary>The rest of the sentence after "Keep this report".</summary>
     /// <param name="keep">Until when.</param>
     /// <param name="rule">The rule in words.</param>
     /// <param name="source">The provision.</param>

@@ -32,7 +32,7 @@ public abstract class RegimePhrases
 
     protected abstract RegimeWording WorkAtHeight { get; }
 
-    /// <summary>What is said under every law of which this program knows no words of its own.</summary>
+    /// <summary>For every law of which the program has no wording of its own.</summary>
     protected abstract RegimeWording Periodic { get; }
 
     protected abstract RegimeWording Europe { get; }

@@ -37,8 +37,8 @@ public sealed record RegimeWording
     /// <summary>That it is a regime of the user's own; null where it is built in.</summary>
     public string? UsersOwn { get; init; }
 
-    /// <summary>A document's title as it is repeated on every page: that the regime is the user's own goes with it.</summary>
-    public string Running(string title) => UsersOwn is null ? title : $"{title} ({UsersOwn})";
+    /// <summary>A document's title as it is repeated on every page; it says so where the regime is the user's own.</summary>
+    public string RunningTitle(string title) => UsersOwn is null ? title : $"{title} ({UsersOwn})";
 
     /// <summary>What a first page says below its title, with the user's own regime where it is one.</summary>
     public string Lead(string lead) => UsersOwn is null ? lead : $"{lead} {char.ToUpperInvariant(UsersOwn[0])}{UsersOwn[1..]}: {ShortLaw}.";
