@@ -1,6 +1,6 @@
 using System.CommandLine;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 using NodaTime;

@@ -32,7 +32,7 @@ public sealed partial record DocumentIdentity
     public Letterhead? Letterhead { get; init; }
 
     /// <summary>
-    /// Numbers of the documents that it takes the place of, each with the reason as typed, null where none was; empty where it replaces
+    /// Numbers of the documents that it replaces, each with the reason as typed, null where none was; empty where it replaces
     /// nothing.
     /// </summary>
     public IReadOnlyList<(string Number, string? Reason)> Replaces { get; init; } = [];

@@ -26,7 +26,7 @@ public sealed partial record Letterhead
     public PhotoPrint? Logo { get; init; }
 
     /// <summary># and six hexadecimal digits, dark enough on white; ink where none was chosen.</summary>
-    /// <exception cref="ArgumentException">It is no such colour: it would go into a style sheet.</exception>
+    /// <exception cref="ArgumentException">It is not such a colour, and it would go into a style sheet.</exception>
     public string Colour
     {
         get;

@@ -24,7 +24,7 @@ internal static class EarlierDefects
             from defect in earlier.Examination.Defects
             where defect.Danger is Danger.Later
             select new EarlierDefect(
-                new(w => w.EarlierDefect(defect.Description, defect.Criterion, earlier.On, defect.BecomesDangerOn)),
+                new(w => w.Evidence.EarlierDefect(defect.Description, defect.Criterion, earlier.On, defect.BecomesDangerOn)),
                 IsStillThere(item, defect),
                 AnsweredBy(item, earlier)
             )
@@ -48,12 +48,12 @@ internal static class EarlierDefects
             .Concat(between.SelectMany(b => b.Remedies))
             .FirstOrDefault(r => IsSince(r.DoneOn, earlier));
         if (remedy is not null)
-            return new(w => w.Remedied(remedy));
+            return new(w => w.Evidence.Remedied(remedy));
         var renewal = item
             .Renewals.Select(r => r.Row)
             .Concat(between.SelectMany(b => b.Renewals))
             .FirstOrDefault(r => r.RemovedPart is not null && IsSince(r.DoneOn, earlier));
-        return renewal is null ? null : new(w => w.Renewed(renewal));
+        return renewal is null ? null : new(w => w.Evidence.Renewed(renewal));
     }
 
     private static bool IsSince(NodaTime.LocalDate? day, EarlierExamination earlier) => day >= earlier.On;

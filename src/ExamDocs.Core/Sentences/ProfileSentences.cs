@@ -29,7 +29,7 @@ internal static class ProfileSentences
     private static MeasurementSentence Measured(MeasuredProfile profile, ProfileStation thinnest, ProfileStation thickest) =>
         new(
             w =>
-                w.Measured(
+                w.Diameters.Measured(
                     profile.Stations.Count(s => s.Mean is not null),
                     thinnest,
                     thickest,
@@ -42,44 +42,52 @@ internal static class ProfileSentences
     private static MeasurementSentence AgainstLimits(MeasuredProfile profile)
     {
         if (profile is not { Band: { } band, Limits: { } limits })
-            return new(w => w.ComparedWithItself, Practice);
+            return new(w => w.Diameters.ComparedWithItself, Practice);
         var outside = profile.Stations.Where(s => s.IsOutside).ToList();
-        return new(w => outside.Count == 0 ? w.EveryMeanInside(band) : w.MeansOutside(band, outside), LimitsSourceText.Of(limits));
+        return new(
+            w => outside.Count == 0 ? w.Diameters.EveryMeanInside(band) : w.Diameters.MeansOutside(band, outside),
+            LimitsSourceText.Of(limits)
+        );
     }
 
     private static MeasurementSentence? TooClose(MeasuredProfile profile)
     {
         var close = profile.Stations.Where(s => s.IsTooCloseToCall).ToList();
-        return close.Count == 0 ? null : new(w => w.TooCloseToCall(close), $"expanded uncertainty, 95 %, {Gum}");
+        return close.Count == 0 ? null : new(w => w.Diameters.TooCloseToCall(close), $"expanded uncertainty, 95 %, {Gum}");
     }
 
     private static MeasurementSentence? Outlying(MeasuredProfile profile)
     {
         var outlying = profile.Stations.Where(s => s.StandsOut).ToList();
-        return outlying.Count == 0 ? null : new(w => w.StandingOut(outlying), Robust);
+        return outlying.Count == 0 ? null : new(w => w.Diameters.StandingOut(outlying), Robust);
     }
 
     private static MeasurementSentence? Run(MeasuredProfile profile) =>
-        profile.LongestRun is not { } run ? null : new(w => w.NeighboursDiffer(run), $"{Practice}; uncertainty by {Gum}");
+        profile.LongestRun is not { } run ? null : new(w => w.Diameters.NeighboursDiffer(run), $"{Practice}; uncertainty by {Gum}");
 
     private static MeasurementSentence? Oval(MeasuredProfile profile) =>
-        profile.MostOval is not { OvalityMm: { } oval and > 0, PositionMm: var at } ? null : new(w => w.ReadingsDiffer(oval, at), Practice);
+        profile.MostOval is not { OvalityMm: { } oval and > 0, PositionMm: var at }
+            ? null
+            : new(w => w.Diameters.ReadingsDiffer(oval, at), Practice);
 
     private static MeasurementSentence? Middle(MeasuredProfile profile) =>
         profile.MiddleAgainstEnds is not { DifferenceMm: var by }
             ? null
-            : new(w => StationPlace.IsNothing(by) ? w.MiddleIsAsEnds : w.MiddleDiffers(by), Practice);
+            : new(w => StationPlace.IsNothing(by) ? w.Diameters.MiddleIsAsEnds : w.Diameters.MiddleDiffers(by), Practice);
 
     private static MeasurementSentence? SinceFirst(MeasuredProfile profile)
     {
         if (profile.SinceFirst is not { } change)
             return null;
         if (change.Stations.Count == 0)
-            return new(w => w.NothingMeasuredAgain(change.FirstOn), Practice);
+            return new(w => w.Diameters.NothingMeasuredAgain(change.FirstOn), Practice);
         var most = new[] { change.MostThinned, change.MostThickened }
             .OfType<StationChange>()
             .Where(s => !StationPlace.IsNothing(s.DifferenceMm))
             .ToList();
-        return new(w => most.Count == 0 ? w.NothingHasChanged(change.FirstOn) : w.HasChanged(change.FirstOn, most), Practice);
+        return new(
+            w => most.Count == 0 ? w.Diameters.NothingHasChanged(change.FirstOn) : w.Diameters.HasChanged(change.FirstOn, most),
+            Practice
+        );
     }
 }

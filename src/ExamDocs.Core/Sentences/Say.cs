@@ -24,14 +24,21 @@ internal static class Say
 
     public static string Number(decimal number) => (number / 1.000000000000000000000000000000000m).ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>A whole number in digits.</summary>
+    public static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The parts that are not blank, joined.</summary>
+    public static string Join(string separator, params string?[] parts) =>
+        string.Join(separator, parts.Where(p => !string.IsNullOrWhiteSpace(p)));
+
     /// <summary>The item's id, or what it is where it has none.</summary>
-    public static string Name(this SentenceBook book, Item item) => item.Id ?? item.Description ?? book.ItemWithoutId;
+    public static string Name(this SentenceBook book, Item item) => item.Id ?? item.Description ?? book.Words.ItemWithoutId;
 
     /// <summary>The criterion with the examiner's note, or with its question where there is none.</summary>
     public static string Observed(this SentenceBook book, Observation observation, string? question) =>
-        book.Observed(observation.Criterion, observation.Note, question);
+        book.Reasons.Observed(observation.Criterion, observation.Note, question);
 
     /// <summary>The defect in the examiner's words, or the criterion that has it.</summary>
     public static string What(this SentenceBook book, Defect defect) =>
-        defect.Description ?? (defect.Criterion is { } id ? book.Criterion(id) : book.DefectNotDescribed);
+        defect.Description ?? (defect.Criterion is { } id ? book.Words.Criterion(id) : book.Reasons.DefectNotDescribed);
 }

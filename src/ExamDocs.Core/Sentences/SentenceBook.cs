@@ -1,46 +1,72 @@
-using ExamDocs.Core.Findings;
-using ExamDocs.Core.Measurement;
-using ExamDocs.Core.Records;
-using NodaTime;
+using ExamDocs.Core.Sentences.Basics;
+using ExamDocs.Core.Sentences.Diameters;
+using ExamDocs.Core.Sentences.Evidence;
+using ExamDocs.Core.Sentences.Reasons;
+using ExamDocs.Core.Sentences.Service;
 
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// What rules, ledger and measurements say, one whole sentence each with its values: a language is a subclass, so that a
-/// sentence without its translation does not compile. What the user typed goes in as it was typed.
+/// What rules, the case for service and measurements say in one language, one whole sentence each with its values. Each part is an
+/// abstract class with a subclass for each language, so that a sentence without its translation does not compile. What the user typed
+/// goes in as it was typed.
 /// </summary>
-public abstract partial class SentenceBook
+public sealed class SentenceBook
 {
+    private SentenceBook(
+        BasicWords words,
+        ReasonSentences reasons,
+        ServiceSentences service,
+        DiameterSentences diameters,
+        EvidenceSentences evidence
+    ) => (Words, Reasons, Service, Diameters, Evidence) = (words, reasons, service, diameters, evidence);
+
     /// <summary>The language of files and of the screen.</summary>
-    public static SentenceBook English { get; } = new EnglishSentences();
+    public static SentenceBook English { get; } = InEnglish(new Sentences.Basics.English());
 
-    /// <summary>The day with its month as a word.</summary>
-    public abstract string Day(LocalDate day);
+    public static SentenceBook German { get; } = InGerman(new Sentences.Basics.German());
 
-    /// <summary>The date at the precision recorded, with the preposition: on 2 May 2024, in May 2024, in 2024.</summary>
-    public abstract string When(PartialDate date);
+    public static SentenceBook French { get; } = InFrench(new Sentences.Basics.French());
 
-    /// <summary>With the decimals it was typed with, closing noughts left out.</summary>
-    public abstract string Number(decimal number);
+    /// <summary>Days, numbers, places, documents and answers.</summary>
+    public BasicWords Words { get; }
 
-    /// <summary>Two decimals at least, three at most, with the unit.</summary>
-    public abstract string Millimetres(double mm);
+    /// <summary>Why an item has its outcome.</summary>
+    public ReasonSentences Reasons { get; }
 
-    /// <summary>With its sign and the unit, rounded up.</summary>
-    public abstract string Uncertainty(MeanUncertainty uncertainty);
+    /// <summary>How long an item may serve.</summary>
+    public ServiceSentences Service { get; }
 
-    /// <summary>Where along the rope, with the preposition: at 180 mm.</summary>
-    public abstract string Place(decimal? positionMm);
+    /// <summary>What the measured diameters tell.</summary>
+    public DiameterSentences Diameters { get; }
 
-    /// <summary>The criterion in words; null where it is not named.</summary>
-    public abstract string Criterion(string? id);
+    /// <summary>The case for service.</summary>
+    public EvidenceSentences Evidence { get; }
 
-    /// <summary>Stands for the name of an item that has none.</summary>
-    public abstract string ItemWithoutId { get; }
+    private static SentenceBook InEnglish(BasicWords words) =>
+        new(
+            words,
+            new Sentences.Reasons.English(words),
+            new Sentences.Service.English(words),
+            new Sentences.Diameters.English(words),
+            new Sentences.Evidence.English(words)
+        );
 
-    /// <summary>The maker's document with revision and page.</summary>
-    public abstract string Document(MakersLimits limits);
+    private static SentenceBook InGerman(BasicWords words) =>
+        new(
+            words,
+            new Sentences.Reasons.German(words),
+            new Sentences.Service.German(words),
+            new Sentences.Diameters.German(words),
+            new Sentences.Evidence.German(words)
+        );
 
-    /// <summary>What a check found.</summary>
-    public abstract string Finding(Finding finding);
+    private static SentenceBook InFrench(BasicWords words) =>
+        new(
+            words,
+            new Sentences.Reasons.French(words),
+            new Sentences.Service.French(words),
+            new Sentences.Diameters.French(words),
+            new Sentences.Evidence.French(words)
+        );
 }

@@ -13,18 +13,18 @@ internal static class TrendSentences
     {
         if (trend is null)
             yield break;
-        yield return new(w => w.Trend(trend), Method);
+        yield return new(w => w.Diameters.Trend(trend), Method);
         if (trend is { Governing: { } governing, Limits: { } limits })
         {
-            yield return new(w => w.Projected(governing), $"{Method}; limit: {LimitsSourceText.Of(limits)}");
+            yield return new(w => w.Diameters.Projected(governing), $"{Method}; limit: {LimitsSourceText.Of(limits)}");
             if (endOfService < governing.Reaches)
-                yield return new(w => w.AfterService(endOfService.Value), "the limits recorded");
-            yield return new(w => w.ItIsAProposal, "common practice, no source");
+                yield return new(w => w.Diameters.AfterService(endOfService.Value), "the limits recorded");
+            yield return new(w => w.Diameters.ItIsAProposal, "common practice, no source");
         }
         else if (trend.Smallest.LimitMm is not null)
-            yield return new(w => w.NeitherApproaches, Method);
+            yield return new(w => w.Diameters.NeitherApproaches, Method);
     }
 
     /// <summary>The proposal in words, complete enough for a finding.</summary>
-    public static string Projected(TrendSeries series) => SentenceBook.English.Projected(series);
+    public static string Projected(TrendSeries series) => SentenceBook.English.Diameters.Projected(series);
 }

@@ -71,10 +71,12 @@ public sealed class ServiceLife
         get
         {
             if (GoverningLimit is { } biting)
-                return new(w => w.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
+                return new(w => w.Service.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
             if (UseHasNotBegun)
-                return new(w => w.UseNotBegun(_applying.First(l => l.MaxUseYears is not null)));
-            return _applying.Count > 0 && _applying.All(l => l.NoLimit) ? new(w => w.Unlimited(_applying[0])) : new(w => w.NoLimitRecorded);
+                return new(w => w.Service.UseNotBegun(_applying.First(l => l.MaxUseYears is not null)));
+            return _applying.Count > 0 && _applying.All(l => l.NoLimit)
+                ? new(w => w.Service.Unlimited(_applying[0]))
+                : new(w => w.Service.NoLimitRecorded);
         }
     }
 

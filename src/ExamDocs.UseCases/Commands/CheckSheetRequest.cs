@@ -1,6 +1,6 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;

@@ -3,7 +3,7 @@ using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
 using NodaTime;
 

@@ -2,7 +2,7 @@ using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;

@@ -1,4 +1,4 @@
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 

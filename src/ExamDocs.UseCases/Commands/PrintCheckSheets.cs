@@ -1,7 +1,8 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Joining;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.CheckSheet.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
@@ -36,7 +37,10 @@ public static class PrintCheckSheets
         if (failure is null && prints.Documents.Count > 0)
             WholeFile.Write(
                 request.OutFile,
-                JoinedPages.Of([.. prints.Documents.Select(d => prints.Content(d.Document))], request.Language.Words.CheckSheet.Pile)
+                JoinedPages.Of(
+                    [.. prints.Documents.Select(d => prints.Content(d.Document))],
+                    CheckSheetPhrases.Languages.In(request.Language).TitleOfSeveral
+                )
             );
         return new CheckSheetResult(prints.Documents, null, prints.Unprintable, failure);
     }

@@ -1,7 +1,7 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;

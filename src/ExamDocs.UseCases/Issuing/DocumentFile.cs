@@ -4,7 +4,7 @@ using ExamDocs.Intake.Json;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;
@@ -90,7 +90,7 @@ internal static class DocumentFile
                     AsOf = AsOf,
                     Version = Version,
                     PerItem = PerItem,
-                    Language = Templates.Wording.Language.Find(Language) ?? throw new JsonException(Language),
+                    Language = Templates.Shared.Wording.Language.Find(Language) ?? throw new JsonException(Language),
                     Reading = new ReadingDistance(Reading.Metres, Reading.SignFactor),
                     Letterhead = Letterhead?.Read(),
                     Signature = Signature,

@@ -8,7 +8,7 @@ using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;

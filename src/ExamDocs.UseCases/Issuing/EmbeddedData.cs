@@ -3,7 +3,6 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake.Json;
 using ExamDocs.Templates;
-using ExamDocs.Templates.Wording;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Issuing;
@@ -21,10 +20,10 @@ internal sealed class EmbeddedData
             RecordOf(job.Visit),
             new AttachedData(
                 EmbeddedFiles.OutcomeName,
-                English.Attachments.Outcome,
+                EmbeddedFiles.OutcomeDescription,
                 FindingsFile.Write(job.Items, EmbeddedFiles.RecordName)
             ),
-            new AttachedData(EmbeddedFiles.DocumentName, English.Attachments.Document, DocumentFile.Write(job.Basis(identity))),
+            new AttachedData(EmbeddedFiles.DocumentName, EmbeddedFiles.DocumentDescription, DocumentFile.Write(job.Basis(identity))),
         ];
 
     private AttachedData RecordOf(DeterminedVisit visit)
@@ -32,7 +31,7 @@ internal sealed class EmbeddedData
         if (!_records.TryGetValue(visit, out var record))
             _records[visit] = record = new AttachedData(
                 EmbeddedFiles.RecordName,
-                English.Attachments.Record,
+                EmbeddedFiles.RecordDescription,
                 EmbeddedRecord.Write(visit.Record, visit.Reading)
             );
         return record;

@@ -1,7 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Templates.Report;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.UseCases.Issuing;
 

@@ -9,6 +9,7 @@ using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Shared.Wording.Common;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;
@@ -239,7 +240,7 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
             printed,
             _data.Of(job, identity),
             signer,
-            job.Language.Words.Common.SignatureField,
+            CommonPhrases.Languages.In(job.Language).SignatureField,
             cancellation
         );
     }

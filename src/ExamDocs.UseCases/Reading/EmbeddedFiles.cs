@@ -1,11 +1,10 @@
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake.Json;
-using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>The data files within a document, by their names.</summary>
+/// <summary>The data files within a document: their names, and what a reading program says of them.</summary>
 internal static class EmbeddedFiles
 {
     public const string RecordName = "examdocs.json";
@@ -14,19 +13,22 @@ internal static class EmbeddedFiles
 
     public const string DocumentName = "document.json";
 
+    public const string RecordDescription = "The examination as recorded (examdocs/1)";
+
+    public const string OutcomeDescription = "What was determined from it, with the reasons (examdocs-findings/1)";
+
+    public const string DocumentDescription = "What the document rests on besides (examdocs-document/1)";
+
     /// <summary>The data of a document that was issued, byte for byte.</summary>
     /// <exception cref="PdfSyntaxException">They are not whole.</exception>
     public static IReadOnlyList<AttachedData> Within(byte[] pdf) =>
         [
-            .. new[]
-            {
-                (RecordName, English.Attachments.Record),
-                (OutcomeName, English.Attachments.Outcome),
-                (DocumentName, English.Attachments.Document),
-            }.Select(f => new AttachedData(
-                f.Item1,
-                f.Item2,
-                AttachedFiles.Find(pdf, f.Item1, JsonRecordReader.MaxBytes) ?? throw new PdfSyntaxException("its data are missing")
-            )),
+            .. new[] { (RecordName, RecordDescription), (OutcomeName, OutcomeDescription), (DocumentName, DocumentDescription) }.Select(
+                f => new AttachedData(
+                    f.Item1,
+                    f.Item2,
+                    AttachedFiles.Find(pdf, f.Item1, JsonRecordReader.MaxBytes) ?? throw new PdfSyntaxException("its data are missing")
+                )
+            ),
         ];
 }

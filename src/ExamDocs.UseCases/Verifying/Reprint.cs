@@ -3,6 +3,7 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
+using ExamDocs.Templates.Shared.Wording.Common;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
@@ -34,7 +35,7 @@ internal sealed class Reprint : IAsyncDisposable
                     printed,
                     data,
                     SignedFileFacts.SignerOf(given) ?? "",
-                    contents.Basis.Language.Words.Common.SignatureField
+                    CommonPhrases.Languages.In(contents.Basis.Language).SignatureField
                 );
         }
         catch (Exception e) when (e is PrintException or PdfSyntaxException)

@@ -1,9 +1,9 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.AuthorityCopy.Wording;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
 
 namespace ExamDocs.Templates.AuthorityCopy;
 
@@ -30,7 +30,7 @@ public sealed class AuthorityCopyModel
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(original);
-        // The number goes into a style sheet; an identity takes none of another form.
+        // The number goes into a style sheet; DocumentIdentity refuses one of another form.
         _ = new DocumentIdentity(report.Identity.Kind, original.Number, report.Identity.IssuedOn, report.Identity.SoftwareVersion);
         var owed = report.Items.Select(i => i.Determined).Where(i => AuthorityDuty.IsOwedFor(report.Determined, i)).ToList();
         if (owed.Count == 0)
@@ -57,5 +57,5 @@ public sealed class AuthorityCopyModel
     public string Authority => AuthorityDuty.Words(Duty, Report.Regime);
 
     /// <summary>In the margin of every page.</summary>
-    public string Running => Phrases.AuthorityCopy.Running(Original.Number);
+    public string RunningTitle => AuthorityCopyPhrases.Current.RunningTitle(Original.Number);
 }

@@ -1,13 +1,17 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.Certificate.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.Certificate;
 
 /// <summary>The examiner's statement that an item may go back into service after a renewal.</summary>
 public sealed class CertificateModel
 {
+    private static CertificatePhrases Words => CertificatePhrases.Current;
+
     /// <param name="identity">Of kind certificate.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="parent">The item that was renewed; fit or fit-until.</param>
@@ -61,37 +65,29 @@ public sealed class CertificateModel
             Address = Signatory?.Address,
         };
 
-    public string Function =>
-        Examiner is not null && Signatory == Examiner ? Phrases.Certificate.Function : Phrases.Certificate.OtherFunction;
+    public string Function => Examiner is not null && Signatory == Examiner ? Words.Function : Words.OtherFunction;
 
     public string Statement =>
         Printed.Join(
             " ",
-            Phrases.Certificate.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
-            Parent.Until is null ? null : Phrases.Certificate.ConformsUntil(Parent.Until)
+            Words.Conforms(Printed.Text(Parent.Item.Id), Parent.ExaminedOn, Printed.Text(Examiner?.Name)),
+            Parent.Until is null ? null : Words.ConformsUntil(Parent.Until)
         );
 
     /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
     public IReadOnlyList<string> Requirements =>
-        [
-            Phrases.Certificate.ExaminedUnder(Regime.Law),
-            .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null)),
-        ];
+        [Words.ExaminedUnder(Regime.Law), .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
 
     public IReadOnlyList<string> Limits
     {
         get
         {
-            var limits = new List<string>
-            {
-                Phrases.Certificate.LimitState(Parent.ExaminedOn),
-                Phrases.Certificate.LimitNext(Parent.NextExaminationBy),
-            };
+            var limits = new List<string> { Words.LimitState(Parent.ExaminedOn), Words.LimitNext(Parent.NextExaminationBy) };
             if (Parent.Until is { } until)
-                limits.Add(Phrases.Certificate.LimitUntil(until));
+                limits.Add(Words.LimitUntil(until));
             if (Parent.EndOfService is { } end)
-                limits.Add(Phrases.Certificate.LimitEnd(end));
-            limits.Add(Phrases.Certificate.LimitEvents);
+                limits.Add(Words.LimitEnd(end));
+            limits.Add(Words.LimitEvents);
             return limits;
         }
     }
@@ -109,9 +105,9 @@ public sealed class CertificateModel
 
     private static bool IsFit(DeterminedItem item) => item.MayBeReported && item.Outcome is (Outcome.Fit or Outcome.FitUntil);
 
-    private static string ByMaker(DeterminedItem item) => Phrases.Certificate.ByMaker(Printed.Text(item.Item.Id), Document(item));
+    private static string ByMaker(DeterminedItem item) => Words.ByMaker(Printed.Text(item.Item.Id), Document(item));
 
-    private static string Marks(DeterminedItem item) => Phrases.Certificate.Standards(string.Join(", ", item.Item.Standards));
+    private static string Marks(DeterminedItem item) => Words.Standards(string.Join(", ", item.Item.Standards));
 
     private static string Document(DeterminedItem item) => MakersDocuments.Of(item);
 }

@@ -1,18 +1,22 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.CheckSheet.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 using NodaTime;
 
 namespace ExamDocs.Templates.CheckSheet;
 
 /// <summary>
-/// A paper on which an item's next examination is written down by hand. It tells what was found last time and ticks
-/// nothing. Gaps and errors of the record never hold it back: what they touch is said.
+/// A sheet on which an item's next examination is written down by hand. It says what was found last time and ticks
+/// nothing. It is printed in spite of gaps and errors of the record, and says what they affect.
 /// </summary>
 public sealed class CheckSheetModel
 {
+    private static CheckSheetPhrases Words => CheckSheetPhrases.Current;
+
     /// <summary>Lines for an item of which the catalogue has no criteria.</summary>
     private const int FreeLines = 12;
 
@@ -64,16 +68,16 @@ public sealed class CheckSheetModel
     public string Examiner => Printed.Text(Determined.Person(Last?.Examiner)?.Name);
 
     public string Release =>
-        !IsWithdrawn ? Phrases.CheckSheet.ReleaseHold
-        : Item.NeverReleasable ? Phrases.CheckSheet.NeverRelease
-        : Phrases.CheckSheet.ReleaseByPerson;
+        !IsWithdrawn ? Words.ReleaseHold
+        : Item.NeverReleasable ? Words.NeverRelease
+        : Words.ReleaseByPerson;
 
     /// <summary>The maker's document with revision and page.</summary>
     public string MakersDocument => MakersDocuments.Of(Item);
 
-    public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
+    public string FirstUsed => Item.Item.NeverUsed is true ? ItemPhrases.Current.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 
-    /// <summary>Codes of the errors in the record that reach the item: what is printed from it is not to be relied on.</summary>
+    /// <summary>Codes of the errors in the record that concern the item: do not rely on what is printed from it.</summary>
     public IReadOnlyList<string> Errors =>
         [.. Item.Findings.Where(f => f.Severity is Severity.Error).Select(f => f.Code).Distinct(StringComparer.Ordinal)];
 
@@ -82,10 +86,10 @@ public sealed class CheckSheetModel
         [
             .. Determined
                 .Record.Releases.Where(r => IsThis(r.Item))
-                .Select(r => Phrases.CheckSheet.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
+                .Select(r => Words.Released(r.On, RenewalLine.Name(r.By, Determined), r.Grounds)),
             .. Determined
                 .Record.Disposals.Where(d => IsThis(d.Item))
-                .Select(d => Phrases.CheckSheet.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
+                .Select(d => Words.Disposed(d.Action, d.On, RenewalLine.Name(d.By, Determined))),
         ];
 
     private IEnumerable<SheetCriterion> Lines() =>

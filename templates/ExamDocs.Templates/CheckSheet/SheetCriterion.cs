@@ -1,6 +1,7 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.CheckSheet.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.CheckSheet;
 
@@ -20,8 +21,7 @@ public sealed class SheetCriterion
     ];
 
     /// <summary>
-    /// What may be answered where nothing is known of the criterion: neither noted, nor that it does not apply, nor that nobody can be
-    /// asked.
+    /// Answers for a criterion of which nothing is known: noted, not applicable and nobody to ask are left out.
     /// </summary>
     private static readonly ObservedState[] OfFreeLine =
     [
@@ -45,7 +45,7 @@ public sealed class SheetCriterion
     public bool IsRequired => _criterion?.Required is true;
 
     /// <summary>By what means it is examined, in words.</summary>
-    public string Means => _criterion is null ? "" : string.Join(", ", _criterion.Means.Select(Phrases.CheckSheet.Means));
+    public string Means => _criterion is null ? "" : string.Join(", ", _criterion.Means.Select(CheckSheetPhrases.Current.Means));
 
     /// <summary>The answer of the last examination with its note; null where there was none.</summary>
     public string? LastTime { get; }
@@ -68,7 +68,7 @@ public sealed class SheetCriterion
     private static string Answer(Observation answer) =>
         Printed.Join(
             " – ",
-            answer.State is { } state ? Phrases.Common.State(state) : Phrases.CheckSheet.AsTyped(answer.StateAsTyped),
+            answer.State is { } state ? Phrases.State(state) : CheckSheetPhrases.Current.AsTyped(answer.StateAsTyped),
             answer.Note
         );
 }

@@ -2,7 +2,9 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.CheckSheet.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.CheckSheet;
 
@@ -12,14 +14,16 @@ namespace ExamDocs.Templates.CheckSheet;
 /// <param name="LastMean">Mean of last time's readings, millimetres; empty where there was none.</param>
 public sealed record SheetStation(string Number, string Position, string LastMean);
 
-/// <summary>The grid for the diameters of a rope. It holds no reading of its own, only where to read.</summary>
+/// <summary>The grid for the diameters of a rope: it shows where to measure and holds no reading.</summary>
 public sealed class SheetDiameters
 {
+    private static CheckSheetPhrases Words => CheckSheetPhrases.Current;
+
     /// <summary>Stations side by side on a page.</summary>
-    private const int Across = 9;
+    private const int StationsPerRow = 9;
 
     /// <summary>Blank places beside those of last time, for one that needs a closer look.</summary>
-    private const int Spare = 2;
+    private const int SpareStations = 2;
 
     private readonly MakersLimits? _limits;
 
@@ -27,9 +31,9 @@ public sealed class SheetDiameters
     {
         _limits = limits;
         var known = last.OrderBy(s => s.PositionMm ?? decimal.MaxValue).ToList();
-        var count = known.Count == 0 ? Across : known.Count + Spare;
+        var count = known.Count == 0 ? StationsPerRow : known.Count + SpareStations;
         HasLast = known.Count > 0;
-        Rows = [.. Enumerable.Range(0, count).Select(i => Station(i + 1, i < known.Count ? known[i] : null)).Chunk(Across)];
+        Rows = [.. Enumerable.Range(0, count).Select(i => Station(i + 1, i < known.Count ? known[i] : null)).Chunk(StationsPerRow)];
     }
 
     /// <summary>Rows of stations, in order along the rope.</summary>
@@ -42,18 +46,18 @@ public sealed class SheetDiameters
     {
         get
         {
-            var source = Phrases.Report.Document(_limits?.Source?.Title, _limits?.Source?.Revision, _limits?.Source?.Page);
+            var source = ItemPhrases.Current.Document(_limits?.Source?.Title, _limits?.Source?.Revision, _limits?.Source?.Page);
             return (_limits?.NominalDiameterMm, DiameterBand.Of(_limits)) switch
             {
-                (_, { } band) => Phrases.CheckSheet.Band(
+                (_, { } band) => Words.Band(
                     Printed.Number(band.NominalMm),
                     Printed.Number(band.TolerancePercent),
                     Printed.Millimetres(band.Least),
                     Printed.Millimetres(band.Most),
                     source
                 ),
-                ({ } nominal, null) => Phrases.CheckSheet.NominalOnly(Printed.Number(nominal), source),
-                _ => Phrases.CheckSheet.NoNominal,
+                ({ } nominal, null) => Words.NominalOnly(Printed.Number(nominal), source),
+                _ => Words.NoNominal,
             };
         }
     }
@@ -65,7 +69,7 @@ public sealed class SheetDiameters
         : null;
 
     /// <summary>
-    /// A textile part that is measured for its diameter, by the names that the catalogue has for it: diameter, diameter-change.
+    /// Whether it asks for the diameter of a textile part; the catalogue names such criteria diameter or diameter-change.
     /// </summary>
     private static bool AsksForDiameter(Criterion criterion) =>
         criterion.Material is MaterialFamily.Textile

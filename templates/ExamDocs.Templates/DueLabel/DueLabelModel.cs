@@ -1,8 +1,9 @@
 using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.DueLabel.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.Templates.DueLabel;
@@ -13,16 +14,18 @@ namespace ExamDocs.Templates.DueLabel;
 /// </summary>
 public sealed class DueLabelModel
 {
+    private static DueLabelPhrases Words => DueLabelPhrases.Current;
+
     // 49 modules of 0.43 mm are 21 mm, which is all that the lines at the foot leave of the height.
     private const int MostModules = 49;
     private const int MostAtHalfMillimetre = 41;
 
-    // Beyond this many bytes no code of that size can hold it, and none is tried.
+    // A text of more bytes fits no code of that size, so none is tried.
     private const int MostBytes = 150;
 
     /// <param name="identity">Of kind due-label.</param>
     /// <param name="visit">The visit the item belongs to.</param>
-    /// <param name="item">An item of it that <see cref="IsFor"/> says yes to.</param>
+    /// <param name="item">An item of it for which <see cref="IsFor"/> is true.</param>
     /// <exception cref="ArgumentException">The item may not be used or not be reported, or has no such day.</exception>
     public DueLabelModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
     {
@@ -52,24 +55,24 @@ public sealed class DueLabelModel
     /// <summary>The last day of use comes before the next examination or on its day: no examination makes up for it.</summary>
     public bool EndsBefore => Item.Until is { } until && !(Item.NextExaminationBy < until);
 
-    /// <summary>The earlier of the two days, inclusive: the one that the label shouts.</summary>
+    /// <summary>The earlier of the two days, inclusive: the one that is printed large.</summary>
     public LocalDate Day => EndsBefore ? Item.Until!.Value : Item.NextExaminationBy!.Value;
 
-    public string Caption => EndsBefore ? Phrases.DueLabel.NotAfter : Phrases.DueLabel.NextBy;
+    public string Caption => EndsBefore ? Words.NotAfter : Words.NextBy;
 
     /// <summary>The later of the two days, in words; null where there is one day only.</summary>
     public string? Also =>
         (EndsBefore, Item.NextExaminationBy, Item.Until) switch
         {
-            (true, { } next, _) => $"{Phrases.DueLabel.NextBy} {Printed.Day(next)}",
-            (false, _, { } until) => $"{Phrases.DueLabel.NotAfter} {Printed.Day(until)}",
+            (true, { } next, _) => $"{Words.NextBy} {Printed.Day(next)}",
+            (false, _, { } until) => $"{Words.NotAfter} {Printed.Day(until)}",
             _ => null,
         };
 
     public string Id => Printed.Text(Item.Item.Id);
 
     public string Origin =>
-        Phrases.DueLabel.Origin(Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
+        Words.Origin(Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
 
     /// <summary>
     /// What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.

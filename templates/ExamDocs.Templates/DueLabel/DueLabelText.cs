@@ -1,9 +1,10 @@
+using ExamDocs.Templates.DueLabel.Wording;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.DueLabel;
 
-/// <summary>The sizes of type at which a next-examination label holds its words; lengths in millimetres.</summary>
+/// <summary>The sizes of type at which the words of a next-examination label fit; lengths in millimetres.</summary>
 internal sealed class DueLabelText
 {
     private const double Width = 65;
@@ -19,7 +20,7 @@ internal sealed class DueLabelText
     // Type of the day: smaller only for an identity that does not fit otherwise.
     private static readonly double[] DaySizes = [6.4, 5.8, 5.2, 4.8];
 
-    // With a description the identity keeps to these; one that needs smaller type has the room to itself.
+    // Beside a description the identity has one of the first sizes; one that needs smaller type is printed without a description.
     private const int SizesWithDescription = 4;
 
     private DueLabelText(double id, bool hasDescription, double day, IReadOnlyList<string> misfits) =>
@@ -27,10 +28,10 @@ internal sealed class DueLabelText
 
     public double IdMm { get; }
 
-    /// <summary>The description stands whole or not at all: the identity names the item.</summary>
+    /// <summary>The description is printed whole or not at all: the identity names the item.</summary>
     public bool HasDescription { get; }
 
-    /// <summary>Size of type of the day that the label shouts.</summary>
+    /// <summary>Size of type of the day that is printed large.</summary>
     public double DayMm { get; }
 
     public IReadOnlyList<string> Misfits { get; }
@@ -39,7 +40,7 @@ internal sealed class DueLabelText
     {
         var column = Width - (model.Qr is null ? 0 : model.QrSideMm + Gap);
         var widest = column / TextWidth.Of(Printed.Day(model.Day), 1);
-        var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(Phrases.DueLabel.Caution(model.Identity.Number))));
+        var room = Height - NumberLine - (FootLine * (Lines(model.Origin) + Lines(DueLabelPhrases.Current.Caution(model.Identity.Number))));
         var days = 3.3 + (model.Also is null ? 0 : 3.1 * TextWidth.Lines(model.Also, 2.5, column));
         foreach (var (day, size, described) in Choices(widest))
         {
@@ -49,13 +50,13 @@ internal sealed class DueLabelText
             if (words + (1.24 * day) + days <= room && model.QrSideMm <= room)
                 return new DueLabelText(size, described, day, []);
         }
-        return new DueLabelText(IdSizes[^1], false, Math.Min(DaySizes[^1], widest), [Culprit(model)]);
+        return new DueLabelText(IdSizes[^1], false, Math.Min(DaySizes[^1], widest), [CauseOfMisfit(model)]);
     }
 
     public static string Description(DueLabelModel model) => Printed.Text(model.Item.Item.Description);
 
-    // A visit or a law that takes more than two lines has eaten the room; else the identity has.
-    private static string Culprit(DueLabelModel model) =>
+    // A visit's reference and a law of more than two lines take up the room; otherwise the identity does.
+    private static string CauseOfMisfit(DueLabelModel model) =>
         Lines(model.Origin) > 2 ? "the visit's reference or the name of the law" : "the identity";
 
     private static IEnumerable<(double Day, double Size, bool Described)> Choices(double widest) =>

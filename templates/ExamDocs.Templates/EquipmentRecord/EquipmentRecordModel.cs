@@ -1,17 +1,24 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.EquipmentRecord.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.EquipmentRecord;
 
 /// <summary>
-/// Everything on record about one item, for its keeper. It states the outcome and certifies nothing, so gaps and errors
-/// never hold it back: a gap is printed as not recorded, errors are named at the top.
+/// Everything on record about one item, for its keeper. It states the outcome and certifies nothing, so it is printed in
+/// spite of gaps and errors: a gap is printed as not recorded, errors are named at the top.
 /// </summary>
 public sealed class EquipmentRecordModel
 {
+    private static EquipmentRecordPhrases Words => EquipmentRecordPhrases.Current;
+
+    private static ItemPhrases ItemWords => ItemPhrases.Current;
+
     private readonly IReadOnlyList<RecordedExamination> _examinations;
 
     /// <param name="identity">Of kind record.</param>
@@ -45,26 +52,24 @@ public sealed class EquipmentRecordModel
     /// <summary>Oldest first; those of an unknown day last.</summary>
     public IReadOnlyList<RecordedExamination> Examinations => [.. _examinations.OrderBy(e => e.On is null).ThenBy(e => e.On)];
 
-    /// <summary>Codes of the errors in the record that reach the item.</summary>
+    /// <summary>Codes of the errors in the record that concern the item.</summary>
     public IReadOnlyList<string> Errors =>
         [.. Item.Findings.Where(f => f.Severity is Severity.Error).Select(f => f.Code).Distinct(StringComparer.Ordinal)];
 
-    public string Next => MayBeUsed ? Printed.Day(Item.NextExaminationBy) : Phrases.Report.NoNext;
+    public string Next => MayBeUsed ? Printed.Day(Item.NextExaminationBy) : ItemWords.NoNext;
 
     public string NotAfter =>
         Item.Outcome switch
         {
             Outcome.FitUntil => Printed.Day(Item.Until),
-            Outcome.Fit => Phrases.Report.NoNotAfter,
-            _ => Phrases.Report.NotAfterAnyDay,
+            Outcome.Fit => ItemWords.NoNotAfter,
+            _ => ItemWords.NotAfterAnyDay,
         };
 
-    public string FirstUsed => Item.Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.Item.FirstUsed);
+    public string FirstUsed => Item.Item.NeverUsed is true ? ItemWords.NeverUsed : Printed.Day(Item.Item.FirstUsed);
 
     public string Declaration =>
-        Item.Item.Declaration is { } declared
-            ? Phrases.EquipmentRecord.DeclarationLine(declared.Reference, declared.On)
-            : Phrases.Common.NotRecorded;
+        Item.Item.Declaration is { } declared ? Words.DeclarationLine(declared.Reference, declared.On) : Phrases.Common.NotRecorded;
 
     public string LimitsDocument => MakersDocuments.Of(Item);
 
@@ -76,11 +81,11 @@ public sealed class EquipmentRecordModel
     {
         get
         {
-            var (w, record) = (Phrases.EquipmentRecord, Determined.Record);
+            var record = Determined.Record;
             return
             [
                 (
-                    w.Renewals,
+                    Words.Renewals,
                     [
                         .. record
                             .Renewals.Where(r => IsThis(r.Item) || IsThis(r.FittedPart) || IsThis(r.RemovedPart))
@@ -89,21 +94,21 @@ public sealed class EquipmentRecordModel
                     ]
                 ),
                 (
-                    w.Remedies,
+                    Words.Remedies,
                     [
                         .. record
                             .Remedies.Where(r => IsThis(r.Item))
                             .OrderBy(r => r.DoneOn)
-                            .Select(r => w.Remedy(r.DoneOn, r.What, RenewalLine.Name(r.DoneBy, Determined), r.Evidence)),
+                            .Select(r => Words.Remedy(r.DoneOn, r.What, RenewalLine.Name(r.DoneBy, Determined), r.Evidence)),
                     ]
                 ),
                 (
-                    w.Releases,
+                    Words.Releases,
                     [
                         .. Releases()
                             .OrderBy(r => r.Release.On)
                             .Select(r =>
-                                w.Release(
+                                Words.Release(
                                     r.Release.On,
                                     r.By,
                                     r.Release.Document,
@@ -116,12 +121,12 @@ public sealed class EquipmentRecordModel
                     ]
                 ),
                 (
-                    w.Disposals,
+                    Words.Disposals,
                     [
                         .. record
                             .Disposals.Where(d => IsThis(d.Item))
                             .OrderBy(d => d.On)
-                            .Select(d => w.Disposal(d.On, Phrases.Common.Disposal(d.Action), RenewalLine.Name(d.By, Determined))),
+                            .Select(d => Words.Disposal(d.On, Phrases.Common.Disposal(d.Action), RenewalLine.Name(d.By, Determined))),
                     ]
                 ),
             ];

@@ -1,10 +1,11 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.EquipmentRecord.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.EquipmentRecord;
 
-/// <summary>An item that this one is, or was, one assembly with.</summary>
+/// <summary>An item that is, or was, in one assembly with this one.</summary>
 /// <param name="How">Fitted to it or it to this, now or before.</param>
 /// <param name="Id">Its id.</param>
 /// <param name="Description">Empty where the record has no such item.</param>
@@ -19,7 +20,7 @@ internal static class RecordedAssembly
     {
         if (item.Item.Id is not { } id)
             return [];
-        var words = Phrases.EquipmentRecord;
+        var words = EquipmentRecordPhrases.Current;
         var wholes = visit.Items.Where(w => w.Parts.Contains(id, StringComparer.Ordinal)).Select(w => w.Item.Id).OfType<string>().ToList();
         var taken = visit
             .Record.Renewals.Where(r => Same(r.Item, id))

@@ -1,8 +1,9 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.EquipmentRecord.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.Templates.EquipmentRecord;
@@ -10,6 +11,8 @@ namespace ExamDocs.Templates.EquipmentRecord;
 /// <summary>One examination of the item's history, as it is printed.</summary>
 public sealed class RecordedExamination
 {
+    private static EquipmentRecordPhrases Words => EquipmentRecordPhrases.Current;
+
     private readonly DeterminedVisit _visit;
     private readonly DeterminedItem _item;
     private readonly Examination _examination;
@@ -30,25 +33,21 @@ public sealed class RecordedExamination
 
     public string Examiner => RenewalLine.Name(_examination.Examiner, _visit);
 
-    /// <summary>The outcome as determined, of the examination that decided; of any other the conclusion as then recorded.</summary>
-    public string Result =>
-        Decided ? Phrases.Common.Outcome(_item.Outcome, _item.Until) : Phrases.EquipmentRecord.Conclusion(_examination.Conclusion);
+    /// <summary>The outcome, for the examination that decided it; for any other, the conclusion recorded then.</summary>
+    public string Result => Decided ? Phrases.Common.Outcome(_item.Outcome, _item.Until) : Words.Conclusion(_examination.Conclusion);
 
     /// <summary>Defects, what was measured and tested, and the event that called for it; at least one sentence.</summary>
     public IReadOnlyList<string> Found
     {
         get
         {
-            var defects = DefectEntry
-                .Of(_examination)
-                .Select(Defect)
-                .DefaultIfEmpty(Printed.Sentence(Phrases.EquipmentRecord.NothingFound) + ".");
-            var tests = _examination.Tests.Select(t => Phrases.EquipmentRecord.Test(t.Description, t.Result));
+            var defects = DefectEntry.Of(_examination).Select(Defect).DefaultIfEmpty(Printed.Sentence(Words.NothingFound) + ".");
+            var tests = _examination.Tests.Select(t => Words.Test(t.Description, t.Result));
             return [.. Event, .. defects, .. Diameters, .. tests];
         }
     }
 
-    private IEnumerable<string> Event => _examination.Event is { } e ? [Phrases.EquipmentRecord.Event(e.What, e.On)] : [];
+    private IEnumerable<string> Event => _examination.Event is { } e ? [Words.Event(e.What, e.On)] : [];
 
     private IEnumerable<string> Diameters
     {
@@ -58,16 +57,16 @@ public sealed class RecordedExamination
                 return [];
             var means = _examination.Diameters.Select(StationMean.Of).OfType<StationMean>().Select(m => m.Rounded).ToList();
             return means.Count == 0
-                ? [Phrases.EquipmentRecord.UnreadableDiameters]
-                : [Phrases.EquipmentRecord.Diameters(means.Count, Printed.Millimetres(means.Min()), Printed.Millimetres(means.Max()))];
+                ? [Words.UnreadableDiameters]
+                : [Words.Diameters(means.Count, Printed.Millimetres(means.Min()), Printed.Millimetres(means.Max()))];
         }
     }
 
     private static string Defect(DefectEntry defect) =>
-        Phrases.EquipmentRecord.Defect(
+        Words.Defect(
             defect.Part,
             defect.Description,
-            defect.IsNow ? Phrases.EquipmentRecord.DangerNow : Phrases.EquipmentRecord.DangerLater(defect.BecomesDangerOn),
+            defect.IsNow ? Words.DangerNow : Words.DangerLater(defect.BecomesDangerOn),
             defect.Remedy
         );
 }

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.EquipmentRecord.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.EquipmentRecord;
 
@@ -8,25 +9,28 @@ internal static class RecordedLimits
 {
     public static IReadOnlyList<(string Label, string Value)> Of(MakersLimits limits)
     {
-        var w = Phrases.EquipmentRecord;
+        var words = EquipmentRecordPhrases.Current;
         (string Label, string? Value)[] lines =
         [
-            (w.MaxUse, limits.MaxUseYears is { } use ? w.Years(use) : null),
-            (w.MaxStorage, limits.MaxStorageYears is { } storage ? w.Years(storage) : null),
-            (w.MaxAge, limits.MaxAgeYears is { } age ? w.Years(age) : null),
-            (w.NoTimeLimit, limits.NoLimit ? w.MakerSaysNone : null),
-            (w.Unobtainable, limits.Unobtainable is { } gone ? w.Sought(gone.Sought, gone.UseUntil) : null),
-            (w.MaxCleanings, limits.MaxCleanings is { } times ? w.Times(times) : null),
-            (w.EventEnds, limits.EventEndsService ? w.EventEndsService : null),
-            (w.Interval, limits.IntervalMonths is { } months ? w.Months(months) : null),
-            (w.NominalDiameter, limits.NominalDiameterMm is { } nominal ? w.Diameter(nominal, limits.DiameterTolerancePercent) : null),
-            (w.PermittedParts, limits.PermittedParts is { } parts ? PartsOf(parts) : null),
-            (w.MinTail, limits.MinTailMm is { } tail ? w.Millimetres(tail) : null),
-            (w.Retying, limits.Retying is { } who ? w.MayRetie(who) : null),
+            (words.MaxUse, limits.MaxUseYears is { } use ? words.Years(use) : null),
+            (words.MaxStorage, limits.MaxStorageYears is { } storage ? words.Years(storage) : null),
+            (words.MaxAge, limits.MaxAgeYears is { } age ? words.Years(age) : null),
+            (words.NoTimeLimit, limits.NoLimit ? words.MakerSaysNone : null),
+            (words.Unobtainable, limits.Unobtainable is { } gone ? words.Sought(gone.Sought, gone.UseUntil) : null),
+            (words.MaxCleanings, limits.MaxCleanings is { } times ? words.Times(times) : null),
+            (words.EventEnds, limits.EventEndsService ? words.EventEndsService : null),
+            (words.Interval, limits.IntervalMonths is { } months ? words.Months(months) : null),
+            (
+                words.NominalDiameter,
+                limits.NominalDiameterMm is { } nominal ? words.Diameter(nominal, limits.DiameterTolerancePercent) : null
+            ),
+            (words.PermittedParts, limits.PermittedParts is { } parts ? PartsOf(parts) : null),
+            (words.MinTail, limits.MinTailMm is { } tail ? words.Millimetres(tail) : null),
+            (words.Retying, limits.Retying is { } who ? words.MayRetie(who) : null),
         ];
         return [.. lines.Where(l => l.Value is not null).Select(l => (l.Label, l.Value!))];
     }
 
-    /// <summary>Empty where of several lists that may apply no part is on every one.</summary>
+    /// <summary>None where several lists may apply and no part is on all of them.</summary>
     private static string PartsOf(IReadOnlyList<string> parts) => parts.Count == 0 ? Phrases.Common.None : string.Join(", ", parts);
 }

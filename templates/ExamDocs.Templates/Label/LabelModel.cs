@@ -1,23 +1,27 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.Label.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 using NodaTime;
 
 namespace ExamDocs.Templates.Label;
 
 /// <summary>
-/// A label of 100 x 150 mm for an item that is not to be used: withdrawn, or held because it is not determined. Gaps
-/// in the record never hold it back.
+/// A label of 100 x 150 mm for an item that is not to be used: withdrawn, or held because it is not determined. It
+/// is printed whatever the record lacks.
 /// </summary>
 public sealed class LabelModel
 {
+    private static LabelPhrases Words => LabelPhrases.Current;
+
     // A code with more modules than this would leave no room for the words.
     private const int MostModules = 73;
 
-    private const int MostOfExaminer = 60;
+    private const int MostLettersOfExaminer = 60;
 
-    /// <summary>From line to line of the signal word, as a part of its size of type.</summary>
+    /// <summary>Line height of the signal word, as a part of its size of type.</summary>
     internal const double SignalLine = 0.758;
 
     /// <param name="identity">Of kind quarantine-label.</param>
@@ -34,7 +38,7 @@ public sealed class LabelModel
         QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
         Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
         Text = LabelText.Fit(
-            new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), Whys, [Since, Release], Owner),
+            new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), ShownReasons, [Since, Release], Owner),
             Room,
             Reading.CapitalsMm
         );
@@ -50,7 +54,7 @@ public sealed class LabelModel
 
     public bool IsHold => Item.Outcome is Outcome.Undetermined;
 
-    public string Title => IsHold ? Phrases.Label.HoldTitle : Phrases.Label.QuarantineTitle;
+    public string Title => IsHold ? Words.HoldTitle : Words.QuarantineTitle;
 
     /// <summary>What the QR code says: EXAMDOCS, the document's number and the item, between colons.</summary>
     public string QrText { get; }
@@ -62,23 +66,23 @@ public sealed class LabelModel
     public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
 
     public string Release =>
-        IsHold ? Phrases.Label.ReleaseHold
-        : Item.NeverReleasable ? Phrases.Label.NeverRelease
-        : Phrases.Label.ReleaseByPerson;
+        IsHold ? Words.ReleaseHold
+        : Item.NeverReleasable ? Words.NeverRelease
+        : Words.ReleaseByPerson;
 
-    public string Since => Phrases.Label.SinceDay(Day);
+    public string Since => Words.SinceDay(Day);
 
     public string Owner => Printed.Text(Determined.Record.Visit.Employer?.Name);
 
     public string Examiner => Printed.Text(Determined.Person(Item.Examination?.Examiner)?.Name);
 
-    /// <summary>What is not printed whole, in words; empty where everything is. The label says itself that it is shortened.</summary>
+    /// <summary>Names what is not printed whole; empty where everything is. The label says itself that it is shortened.</summary>
     public IReadOnlyList<string> Misfits =>
         [
             .. Text.Misfits,
             .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
             .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
-            .. Reading.IsSignalRead(SignalWord.Size(Phrases.Label.Signal, SignalWidthMm, MostSignalMm))
+            .. Reading.IsSignalRead(SignalWord.Size(Words.Signal, SignalWidthMm, MostSignalMm))
                 ? Array.Empty<string>()
                 : ["the signal word, at the size for its reading distance"],
         ];
@@ -100,25 +104,26 @@ public sealed class LabelModel
     /// </summary>
     internal double MostSignalMm => IsHold ? 15.2 : Reading.SignalMm;
 
-    internal string ShownExaminer => TextWidth.Shorten(Examiner, MostOfExaminer, "…");
+    internal string ShownExaminer => TextWidth.Shorten(Examiner, MostLettersOfExaminer, "…");
 
-    // What head and foot leave of the height, millimetres; the foot is as high as its lines or its code.
-    private double Room => (IsHold ? 73 : 79 + 42.3 - ShoutMm) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
+    // Height that head and foot leave, millimetres; the foot is as high as its lines or its code, whichever is higher.
+    private double Room =>
+        (IsHold ? 73 : 79 + 42.3 - SignAndSignalMm) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
 
-    private double ShoutMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
+    private double SignAndSignalMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
 
     private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
 
-    private IReadOnlyList<string> Whys
+    private IReadOnlyList<string> ShownReasons
     {
         get
         {
             var reasons = ShortReasons.Of(Item);
-            return IsHold ? [Phrases.Label.WhyHold, .. reasons] : reasons;
+            return IsHold ? [Words.WhyHold, .. reasons] : reasons;
         }
     }
 
-    private static bool IsShort(string text) => ReferenceEquals(TextWidth.Shorten(text, MostOfExaminer, ""), text);
+    private static bool IsShort(string text) => ReferenceEquals(TextWidth.Shorten(text, MostLettersOfExaminer, ""), text);
 
     private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
 }

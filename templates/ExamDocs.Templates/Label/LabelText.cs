@@ -1,4 +1,4 @@
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Label.Wording;
 
 namespace ExamDocs.Templates.Label;
 
@@ -6,9 +6,15 @@ namespace ExamDocs.Templates.Label;
 /// <param name="Id">Identity of the item.</param>
 /// <param name="Description">What it is.</param>
 /// <param name="Reasons">Why it is not to be used, the weightiest first.</param>
-/// <param name="Ours">The lines that are our own words, and never too long.</param>
-/// <param name="Owner">Whose it is.</param>
-internal sealed record LabelWords(string Id, string Description, IReadOnlyList<string> Reasons, IReadOnlyList<string> Ours, string Owner);
+/// <param name="OwnLines">Lines in our own words, which are never too long.</param>
+/// <param name="Owner">Name of the owner.</param>
+internal sealed record LabelWords(
+    string Id,
+    string Description,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<string> OwnLines,
+    string Owner
+);
 
 /// <summary>The words of a label, at the largest size of type at which all of them fit; lengths in millimetres.</summary>
 internal sealed class LabelText
@@ -28,7 +34,7 @@ internal sealed class LabelText
         (3.8, 2.4),
     ];
 
-    // Characters of each that are kept where even the smallest type does not hold everything, the mildest cut first.
+    // Characters of each that are kept where not everything fits even in the smallest type, the mildest cut first.
     private static readonly int[] Cuts = [110, 80, 60, 40, 25, 15];
 
     private LabelText(LabelWords words, (int Id, int Text) steps, IReadOnlyList<string> misfits) =>
@@ -58,16 +64,16 @@ internal sealed class LabelText
 
     public double TextMm => Sizes[TextStep].Text;
 
-    /// <summary>What was cut short, in words; empty where everything stands whole.</summary>
+    /// <summary>Names what was cut short; empty where nothing was.</summary>
     public IReadOnlyList<string> Misfits { get; }
 
-    /// <summary>Everything at the largest size that holds it; cut short, and said to be, only where none does.</summary>
+    /// <summary>Everything at the largest size at which it fits; cut short, and marked so, only where it fits at none.</summary>
     /// <param name="words">What it says.</param>
-    /// <param name="room">Height there is, millimetres.</param>
+    /// <param name="room">Height available, millimetres.</param>
     /// <param name="capitals">Height of capitals that are read from the reading distance, millimetres.</param>
     public static LabelText Fit(LabelWords words, double room, double capitals)
     {
-        // A reason that would make the type smaller than that gives way to a pointer to the record.
+        // A reason for which the type would be smaller than that is left out, and the label points to the record.
         var legible = Sizes.Count(s => s.Text * ReadingDistance.Capitals * (double)ReadingDistance.SmallestScale >= capitals);
         return Fit(legible) ?? Fit(Sizes.Length - 1) ?? Fit(Sizes.Length) ?? Cut(words, room);
 
@@ -101,7 +107,7 @@ internal sealed class LabelText
 
     private static LabelWords Cut(LabelWords words, int most)
     {
-        var mark = Phrases.Label.Shortened;
+        var mark = LabelPhrases.Current.Shortened;
         return words with
         {
             Id = TextWidth.Shorten(words.Id, most, mark),
@@ -114,7 +120,7 @@ internal sealed class LabelText
     private static string[] Misfit(string printed, string whole, string what) =>
         string.Equals(printed, whole, StringComparison.Ordinal) ? [] : [what];
 
-    // The identity stands out from the rest; only one too long for that comes closer to it.
+    // The identity is much larger than the rest; only one too long for that is closer in size.
     private static IEnumerable<(int Id, int Text)> Steps(int smallest)
     {
         var all = (
@@ -128,11 +134,11 @@ internal sealed class LabelText
     private static bool StandsOut((int Id, int Text) step) => Sizes[step.Id].Id >= 1.6 * Sizes[step.Text].Text;
 
     private static IReadOnlyList<string> Shown(IReadOnlyList<string> reasons, int kept) =>
-        kept >= reasons.Count ? reasons : [.. reasons.Take(kept), Phrases.Label.More(reasons.Count - kept)];
+        kept >= reasons.Count ? reasons : [.. reasons.Take(kept), LabelPhrases.Current.More(reasons.Count - kept)];
 
     private static double Height(LabelWords words, (double Id, double Text) size)
     {
-        var indented = words.Reasons.Concat(words.Ours).Append(words.Owner).Sum(r => TextWidth.Lines(r, size.Text, Indented));
+        var indented = words.Reasons.Concat(words.OwnLines).Append(words.Owner).Sum(r => TextWidth.Lines(r, size.Text, Indented));
         var lines = TextWidth.Lines(words.Description, size.Text, Column) + indented;
         return (TextWidth.Lines(words.Id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 4;
     }

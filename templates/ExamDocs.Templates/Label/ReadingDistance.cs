@@ -4,7 +4,7 @@ namespace ExamDocs.Templates.Label;
 
 /// <summary>
 /// From how far quarantine and hold labels are to be read: h = l / Z, where h is the height of what is read, l the
-/// distance and Z a factor that hangs on the light and on what is read (ISO 3864-1:2011 relates the two in its annex A).
+/// distance and Z a factor that depends on the light and on what is read (ISO 3864-1:2011 relates the two in its annex A).
 /// </summary>
 public sealed record ReadingDistance
 {
@@ -14,10 +14,10 @@ public sealed record ReadingDistance
     /// <summary>Capitals of Noto Sans, as a part of the size of type; read from the font.</summary>
     internal const double Capitals = 0.714;
 
-    // The sign never gets smaller than this, whatever the setting: 37.5 mm at 95 % and a little over.
+    // The sign is never smaller than this, whatever the setting: 37.5 mm at 95 %, rounded up.
     private const decimal SmallestSignMm = 40;
 
-    // More leaves no room for the signal word beside it.
+    // A larger sign leaves no room for the signal word beside it.
     private const decimal LargestSignMm = 56;
 
     // Letters of a signal word: Z = 300, German workplace rule ASR A1.3, from memory.
@@ -26,7 +26,7 @@ public sealed record ReadingDistance
     // Five minutes of arc, which is what good eyesight resolves (from memory): 1 / tan 5' (computed).
     private const decimal TextFactor = 687.5m;
 
-    // The signal word of the hold label has one size, 15.2 mm, the quarantine label's hangs on the sign beside it.
+    // The signal word of the hold label is always 15.2 mm; that of the quarantine label depends on the sign beside it.
     private const double HoldSignalMm = 15.2;
 
     /// <param name="metres">Distance l; 1.5 by common practice, no source (51 FR 33251 asks 5 ft, 1.52 m, of the signal word
@@ -46,7 +46,7 @@ public sealed record ReadingDistance
 
     public decimal SignFactor { get; }
 
-    /// <summary>Diameter of the prohibition sign, millimetres, so that the smallest scale still leaves l / Z.</summary>
+    /// <summary>Diameter of the prohibition sign, millimetres: at the smallest scale it is still l / Z.</summary>
     public decimal SignMm => Math.Max(SmallestSignMm, NeededSignMm(Metres, SignFactor));
 
     /// <summary>Size of type of the signal word beside the sign, millimetres.</summary>

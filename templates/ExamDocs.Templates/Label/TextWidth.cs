@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ExamDocs.Templates.Label;
 
 /// <summary>
-/// How much room text takes in Noto Sans Bold, never less than it will: the regular face is narrower, and characters
+/// How much room text takes in Noto Sans Bold, never too little: the regular face is narrower, and characters
 /// that are not measured count as the widest.
 /// </summary>
 internal static class TextWidth

@@ -1,13 +1,17 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.Notice.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.Notice;
 
-/// <summary>A notice of what makes one item a danger. Gaps in the record never hold it back.</summary>
+/// <summary>A notice of what makes one item a danger. It is printed whatever the record lacks.</summary>
 public sealed class NoticeModel
 {
+    private static NoticePhrases Words => NoticePhrases.Current;
+
     /// <param name="identity">Of kind notice.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="item">An item that is withdrawn, or has a defect.</param>
@@ -36,10 +40,10 @@ public sealed class NoticeModel
 
     public IReadOnlyList<DefectEntry> Defects { get; }
 
-    /// <summary>Of what is a danger, and of nothing else.</summary>
+    /// <summary>Photos of what is a danger, and of nothing else.</summary>
     public IReadOnlyList<ItemPhoto> Photos { get; }
 
-    /// <summary>Null where the record names nobody who can be found in it.</summary>
+    /// <summary>Null where the record names nobody, or a person whom it does not list.</summary>
     public Person? Examiner { get; }
 
     public bool ImminentRisk => Defects.Any(d => d.ImminentRisk);
@@ -47,7 +51,7 @@ public sealed class NoticeModel
     /// <summary>True where the item is not to be used from now on; otherwise it has a last day of use.</summary>
     public bool IsNow => Item.Outcome is not (Outcome.Fit or Outcome.FitUntil) || Defects.Any(d => d.IsNow);
 
-    public string Headline => IsNow ? Phrases.Notice.DoNotUse : Phrases.Notice.DoNotUseAfter(Item.Until);
+    public string Headline => IsNow ? Words.DoNotUse : Words.DoNotUseAfter(Item.Until);
 
     /// <summary>The employer's duties that apply, each with its law.</summary>
     public IReadOnlyList<string> EmployersDuties
@@ -56,9 +60,9 @@ public sealed class NoticeModel
         {
             var duties = new List<string>();
             if (IsNow)
-                duties.AddRange([Regime.DutyNow, Phrases.Notice.KeepApart]);
+                duties.AddRange([Regime.DutyNow, Words.KeepApart]);
             else
-                duties.AddRange([Regime.DutyLater, Phrases.Notice.LastDay(Item.Until)]);
+                duties.AddRange([Regime.DutyLater, Words.LastDay(Item.Until)]);
             return duties;
         }
     }
@@ -66,10 +70,10 @@ public sealed class NoticeModel
     /// <summary>The authority the law names for a copy of the report; null where no risk is imminent, or the law names none.</summary>
     public string? Authority => ImminentRisk && AuthorityDuty.Of(Determined, Item) is { } duty ? AuthorityDuty.Words(duty, Regime) : null;
 
-    /// <summary>What a gap in the record leaves open about the authority: no danger goes untold because of it.</summary>
+    /// <summary>What the record leaves open about the authority; the notice is given all the same.</summary>
     public IReadOnlyList<string> AuthorityGaps =>
         !ImminentRisk ? []
-        : Item.Regime is null ? [Phrases.AuthorityCopy.LawNotKnown]
-        : Authority is not null && !Item.MayBeReported ? [Phrases.AuthorityCopy.ReportHeldBack]
+        : Item.Regime is null ? [Words.LawNotKnown]
+        : Authority is not null && !Item.MayBeReported ? [Words.ReportHeldBack]
         : [];
 }

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Determination.CaseForService;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Report.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.Report;
 
@@ -11,8 +12,8 @@ namespace ExamDocs.Templates.Report;
 public sealed record CaseLine(Bearing Bearing, string Text, string Code);
 
 /// <summary>
-/// One step of the case for service. Answers that leave nothing to be said are drawn together, everything else has a
-/// line of its own.
+/// One step of the case for service. Answers with nothing more to say share a line, everything else has a line of its
+/// own.
 /// </summary>
 public sealed class CaseSection
 {
@@ -24,11 +25,11 @@ public sealed class CaseSection
             .. entries
                 .Where(e => e.IsRoutine)
                 .GroupBy(e => e.State!.Value)
-                .Select(g => (Phrases.Report.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion))))),
+                .Select(g => (ReportPhrases.Current.Routine(g.Key), string.Join(" · ", g.Select(e => Printed.Criterion(e.Criterion))))),
         ];
         var spoken = entries.Where(e => !e.IsRoutine).ToList();
         Lines = heading is Heading.Identity or Heading.History or Heading.Measurements
-            ? Drawn(spoken)
+            ? OnOneLine(spoken)
             : [.. spoken.OrderByDescending(IsMarked).Select(Line)];
     }
 
@@ -39,8 +40,8 @@ public sealed class CaseSection
 
     public IReadOnlyList<CaseLine> Lines { get; }
 
-    /// <summary>What weighs nothing by itself runs on in one line; what is against or open keeps its own.</summary>
-    private static IReadOnlyList<CaseLine> Drawn(List<LedgerEntry> entries)
+    /// <summary>What points neither way shares one line; what is against or open has a line of its own.</summary>
+    private static IReadOnlyList<CaseLine> OnOneLine(List<LedgerEntry> entries)
     {
         var plain = string.Join("; ", entries.Where(e => !IsMarked(e)).Select(e => Phrases.Say(e.Said)));
         return

@@ -1,10 +1,10 @@
 using System.Globalization;
 using ExamDocs.Core.Determination;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.Report;
 
-/// <summary>Items that a schedule goes without because they cannot be printed whole; it names them as not reported.</summary>
+/// <summary>Items left out of a schedule because they cannot be printed whole; it names them as not reported.</summary>
 /// <param name="Items">The items.</param>
 /// <param name="AreNamed">False where an id among those not reported cannot be printed either: then all of them are named by their place in
 /// the record.</param>

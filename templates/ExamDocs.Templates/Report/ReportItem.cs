@@ -1,13 +1,20 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.Report.Wording;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.Report;
 
 /// <summary>One item of the report, ready to be printed.</summary>
 public sealed class ReportItem
 {
+    private static ReportPhrases Words => ReportPhrases.Current;
+
+    private static ItemPhrases ItemWords => ItemPhrases.Current;
+
     private readonly DeterminedVisit _visit;
 
     internal ReportItem(DeterminedVisit visit, DeterminedItem determined, int position, Func<Observation, PhotoPrint?>? photos = null)
@@ -44,35 +51,35 @@ public sealed class ReportItem
 
     public string Id => Printed.Text(Item.Id);
 
-    /// <summary>True where the report speaks of a first examination: its own paragraph of the schedule.</summary>
+    /// <summary>True for a first examination, which has its own paragraph of the schedule.</summary>
     public bool IsFirst => Examination.Basis is Core.Records.Basis.FirstUse or Core.Records.Basis.Installation;
 
     public bool MayStay => Determined.Outcome is Outcome.Fit or Outcome.FitUntil;
 
-    /// <summary>Only the law on lifting asks for a load; elsewhere a load not recorded is none of the report's business.</summary>
+    /// <summary>Only the law on lifting asks for a load; elsewhere the report leaves out a load that is not recorded.</summary>
     public bool ShowsLoad => Regime.HasKeys || Item.SafeWorkingLoad is not null;
 
-    public string FirstUsed => Item.NeverUsed is true ? Phrases.Report.NeverUsed : Printed.Day(Item.FirstUsed);
+    public string FirstUsed => Item.NeverUsed is true ? ItemWords.NeverUsed : Printed.Day(Item.FirstUsed);
 
     public string Basis => Printed.Join("; ", BasisWords, SchemeWords, EventWords);
 
     public string SafeToOperate =>
         (Determined.Outcome, Examination.Basis) switch
         {
-            (Outcome.Fit, Core.Records.Basis.Installation) => Phrases.Report.SafeInstalled,
-            (Outcome.Fit, _) => Phrases.Report.SafeFit,
-            (Outcome.FitUntil, _) => Phrases.Report.SafeUntil(Determined.Until),
-            _ => Phrases.Report.SafeNo,
+            (Outcome.Fit, Core.Records.Basis.Installation) => Words.SafeInstalled,
+            (Outcome.Fit, _) => Words.SafeFit,
+            (Outcome.FitUntil, _) => Words.SafeUntil(Determined.Until),
+            _ => Words.SafeNo,
         };
 
-    public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : Phrases.Report.NoNext;
+    public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : ItemWords.NoNext;
 
     public string NotAfter =>
         Determined switch
         {
             { Outcome: Outcome.FitUntil } => Printed.Day(Determined.Until),
-            { Outcome: Outcome.Fit } => Phrases.Report.NoNotAfter,
-            _ => Phrases.Report.NotAfterAnyDay,
+            { Outcome: Outcome.Fit } => ItemWords.NoNotAfter,
+            _ => ItemWords.NotAfterAnyDay,
         };
 
     public string MakersDocument => MakersDocuments.Of(Determined);
@@ -94,7 +101,7 @@ public sealed class ReportItem
 
     private string BasisWords => Examination.Basis is { } basis ? Regime.Bases[basis] : Phrases.Common.NotRecorded;
 
-    private string? SchemeWords => Examination.Scheme is { } s ? Phrases.Report.Scheme(s.Reference, s.Author, s.Months) : null;
+    private string? SchemeWords => Examination.Scheme is { } s ? Words.Scheme(s.Reference, s.Author, s.Months) : null;
 
-    private string? EventWords => Examination.Event is { } e ? Phrases.Report.Event(e.What, e.On) : null;
+    private string? EventWords => Examination.Event is { } e ? Words.Event(e.What, e.On) : null;
 }

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.Report;
 
@@ -14,7 +15,7 @@ public sealed class ReportModel
     /// <param name="authenticatedBy">Who signs it.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
     /// <param name="leftOut">Items that could be reported and cannot be printed whole; left out, there are none.</param>
-    /// <exception cref="ArgumentException">There is no item, or one whose particulars may not stand in a report.</exception>
+    /// <exception cref="ArgumentException">There is no item, or one whose particulars may not be reported.</exception>
     public ReportModel(
         DocumentIdentity identity,
         DeterminedVisit visit,
@@ -64,7 +65,7 @@ public sealed class ReportModel
 
     public IEnumerable<ReportItem> OnlyUntil => Items.Where(i => i.Determined.Outcome == Outcome.FitUntil);
 
-    /// <summary>Items of the visit that no report may speak of; named in a schedule, so that silence is not read as consent.</summary>
+    /// <summary>Items of the visit that may not be reported; a schedule names them, so that nobody takes them for fit.</summary>
     public IReadOnlyList<DeterminedItem> NotReported =>
         IsSchedule ? [.. Determined.Items.Where(i => !i.MayBeReported || LeftOut.Items.Contains(i))] : [];
 

@@ -1,12 +1,14 @@
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Wording;
-using static ExamDocs.Templates.Wording.ReportShorthand;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.LawAndSources;
 
 namespace ExamDocs.Templates.Report;
 
 /// <summary>What law the report was made under, the interval, how long to keep it, and how surely each is known.</summary>
 public sealed class ReportSources
 {
+    private static LawAndSourcesPhrases Words => LawAndSourcesPhrases.Current;
+
     private const string Paragraph = " para ";
 
     internal ReportSources(ReportModel report)
@@ -16,7 +18,7 @@ public sealed class ReportSources
         var regimes = items.SelectMany(i => i.Determined.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
-            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(L.Law, $"{Cited(l)}; {L.Confidence(l.Confidence)}")),
+            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(Words.Law, $"{Cited(l)}; {Words.Confidence(l.Confidence)}")),
             .. items
                 .Select(i => i.Determined.Interval)
                 .OfType<ExaminationInterval>()
@@ -24,8 +26,8 @@ public sealed class ReportSources
                 .OrderBy(i => i.Months)
                 .Select(i =>
                     Line(
-                        L.Interval,
-                        L.IntervalLine(
+                        Words.Interval,
+                        Words.IntervalLine(
                             i.Months,
                             i.Bound is Bound.LessThan,
                             Phrases.Text(i.What),
@@ -35,25 +37,27 @@ public sealed class ReportSources
                         )
                     )
                 ),
-            .. Keep(report).Select(text => (L.Keep, text)),
+            .. Keep(report).Select(text => (Words.Keep, text)),
             .. report.Determined.History.Asked is { } asked
-                ? [(L.EarlierRecords, L.Asked(asked.Identity, asked.KeptSince))]
+                ? [(Words.EarlierRecords, Words.Asked(asked.Identity, asked.KeptSince))]
                 : Array.Empty<(string, string)>(),
-            .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (L.FromMemory, text)),
-            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (L.NotConfirmed, Phrases.Text(text))),
-            .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(L.AddedByUser, L.Added(file))),
+            .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (Words.FromMemory, text)),
+            .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (Words.NotConfirmed, Phrases.Text(text))),
+            .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(Words.AddedByUser, Words.Added(file))),
             .. items
                 .Select(i => i.Determined.Category)
                 .Where(c => c?.AddedFrom is not null)
                 .DistinctBy(c => c!.Id, StringComparer.Ordinal)
-                .Select(c => (L.AddedByUser, L.AddedCategory(c!.Name, c.AddedFrom!))),
+                .Select(c => (Words.AddedByUser, Words.AddedCategory(c!.Name, c.AddedFrom!))),
         ];
     }
 
     /// <summary>A heading and a sentence each; lines of one heading follow one another.</summary>
     public IReadOnlyList<(string Heading, string Text)> Lines { get; }
 
-    /// <summary>Of several items the longest: where events decide, every rule is named, for none can be called the longest.</summary>
+    /// <summary>
+    /// Of several items the longest; where an event ends the time, every rule is named, since none is known to be the longest.
+    /// </summary>
     private static IEnumerable<string> Keep(ReportModel report)
     {
         var kept = report
@@ -63,13 +67,14 @@ public sealed class ReportSources
             .OfType<KeepUntil>()
             .Distinct()
             .ToList();
-        var known = kept.Where(k => k.IsKnown).Select(k => L.KeepLine(k, Phrases.Text(k.Words), Phrases.Source(k.Source))).ToList();
+        var known = kept.Where(k => k.IsKnown).Select(k => Words.KeepLine(k, Phrases.Text(k.Words), Phrases.Source(k.Source))).ToList();
         return kept.Count == 0
-            ? [L.KeepNotKnown]
+            ? [Words.KeepNotKnown]
             :
             [
-                .. known.Count > 0 ? [L.KeepThis(known)] : Array.Empty<string>(),
-                .. kept.Where(k => !k.IsKnown).Select(k => L.KeepNotFound(Phrases.Text(k.Words), Phrases.Source(k.Source), k.Confidence)),
+                .. known.Count > 0 ? [Words.KeepThis(known)] : Array.Empty<string>(),
+                .. kept.Where(k => !k.IsKnown)
+                    .Select(k => Words.KeepNotFound(Phrases.Text(k.Words), Phrases.Source(k.Source), k.Confidence)),
             ];
     }
 
@@ -82,7 +87,7 @@ public sealed class ReportSources
                 g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}"
             )
             .ToList();
-        return remembered.Count == 0 ? null : L.ParticularsFromMemory(remembered.Select(Phrases.Source));
+        return remembered.Count == 0 ? null : Words.ParticularsFromMemory(remembered.Select(Phrases.Source));
     }
 
     private static string Cited(Law law) =>

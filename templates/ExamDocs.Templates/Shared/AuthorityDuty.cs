@@ -1,6 +1,8 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.LawAndSources;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Templates.Shared;
 
@@ -20,5 +22,5 @@ public static class AuthorityDuty
     /// <summary>The authority in the words of the law.</summary>
     public static string Words(Duty duty, RegimeWording regime) =>
         regime.Authorities.GetValueOrDefault(duty.Whom)
-        ?? Phrases.Notice.Authority(duty.Whom, Phrases.Source(duty.Source), duty.Confidence);
+        ?? LawAndSourcesPhrases.Current.Authority(duty.Whom, Phrases.Source(duty.Source), duty.Confidence);
 }

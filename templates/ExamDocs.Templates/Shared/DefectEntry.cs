@@ -1,6 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.Templates.Shared;
@@ -26,10 +26,10 @@ public sealed record DefectEntry
 
     public Notification? Notified { get; init; }
 
-    /// <summary>Every defect that must be told, in the order recorded: entries first, then bare observations.</summary>
+    /// <summary>Every defect of which people must be told, in the order recorded: entries first, then bare observations.</summary>
     public static IReadOnlyList<DefectEntry> Of(DeterminedItem item) => item.Examination is { } examination ? Of(examination) : [];
 
-    /// <summary>The same of one examination, an earlier one too.</summary>
+    /// <summary>The same for one examination, which may be an earlier one.</summary>
     public static IReadOnlyList<DefectEntry> Of(Examination examination)
     {
         var told = examination.Defects.Select(d => d.Criterion).ToHashSet(StringComparer.Ordinal);
@@ -55,7 +55,7 @@ public sealed record DefectEntry
         new()
         {
             Part = Printed.Criterion(observation.Criterion),
-            Description = $"{Phrases.Common.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
+            Description = $"{Phrases.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
             IsNow = true,
             Remedy = Phrases.Common.NotRecorded,
         };

@@ -1,6 +1,8 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Measurement;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Diameters;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
@@ -21,7 +23,7 @@ public sealed class Station(ProfileStation measured)
 
     /// <summary>Mean and place in words.</summary>
     public string InWords =>
-        Phrases.Report.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : Phrases.Common.NotRecorded);
+        DiameterPhrases.Current.MeanAt(Printed.Millimetres(Mean ?? 0), Position is { } p ? Printed.Number(p) : Phrases.Common.NotRecorded);
 }
 
 /// <summary>
@@ -36,7 +38,7 @@ public sealed class DiameterProfile
         _measured = measured;
         Stations = [.. measured.Stations.Select(s => new Station(s))];
         var source = measured.Limits?.Source;
-        Source = Phrases.Report.Document(source?.Title, source?.Revision, source?.Page);
+        Source = ItemPhrases.Current.Document(source?.Title, source?.Revision, source?.Page);
     }
 
     public IReadOnlyList<Station> Stations { get; }
@@ -56,22 +58,22 @@ public sealed class DiameterProfile
     public string Caption =>
         (Nominal, Tolerance) switch
         {
-            ({ } n, { } t) => Phrases.Report.Tolerance(
+            ({ } n, { } t) => DiameterPhrases.Current.Tolerance(
                 Printed.Number(n),
                 Printed.Number(t),
                 Printed.Millimetres(Low!.Value),
                 Printed.Millimetres(High!.Value),
                 Source
             ),
-            ({ } n, null) => Phrases.Report.NominalOnly(Printed.Number(n), Source),
-            _ => Phrases.Report.NoTolerance,
+            ({ } n, null) => DiameterPhrases.Current.NominalOnly(Printed.Number(n), Source),
+            _ => DiameterPhrases.Current.NoTolerance,
         };
 
     /// <summary>What is marked in the plot, and what it means; empty where nothing is.</summary>
     public IReadOnlyList<string> Marked =>
         [
-            .. Say(Stations.Where(s => s.StandsOut), Phrases.Report.StandingOut),
-            .. Say(Stations.Where(s => s.IsTooCloseToCall), Phrases.Report.TooCloseToCall),
+            .. Say(Stations.Where(s => s.StandsOut), DiameterPhrases.Current.StandingOut),
+            .. Say(Stations.Where(s => s.IsTooCloseToCall), DiameterPhrases.Current.TooCloseToCall),
         ];
 
     /// <summary>The profile of an item; null where no diameters were measured.</summary>

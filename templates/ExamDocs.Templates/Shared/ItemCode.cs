@@ -17,7 +17,7 @@ public sealed class ItemCode
     /// <summary>What the code says.</summary>
     public string Text { get; }
 
-    /// <summary>Null where the id is too long for a code of readable size; it then stands on the paper in words alone.</summary>
+    /// <summary>Null where the id is too long for a code of readable size; it is then printed in words alone.</summary>
     public QrMatrix? Matrix { get; }
 
     public static ItemCode Of(DocumentIdentity identity, Item item) => new($"EXAMDOCS:{identity.Number}:{item.Id}");

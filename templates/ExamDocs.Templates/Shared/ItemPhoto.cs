@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
@@ -28,7 +29,7 @@ public sealed record ItemPhoto(PhotoPrint Print, string Caption, bool IsOfDefect
                 (p, at) =>
                     new ItemPhoto(
                         p.Print!,
-                        Phrases.Report.PhotoCaption(
+                        ItemPhrases.Current.PhotoCaption(
                             at + 1,
                             Printed.Criterion(p.Observation.Criterion),
                             p.Observation.State,

@@ -1,14 +1,15 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
 /// <summary>The maker's documents that an item's limits are taken from, as they are printed.</summary>
 internal static class MakersDocuments
 {
-    /// <summary>Each with revision and page; that none is recorded where there is none.</summary>
+    /// <summary>Each with revision and page; not recorded where there is none.</summary>
     public static string Of(DeterminedItem item) =>
         item.LimitsSources.Count == 0
             ? Phrases.Common.NotRecorded
-            : string.Join("; ", item.LimitsSources.Select(s => Phrases.Report.Document(s.Title, s.Revision, s.Page)));
+            : string.Join("; ", item.LimitsSources.Select(s => ItemPhrases.Current.Document(s.Title, s.Revision, s.Page)));
 }

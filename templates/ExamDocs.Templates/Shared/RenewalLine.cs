@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
@@ -12,8 +13,8 @@ internal static class RenewalLine
         var (removed, reason, on) = (Printed.Text(renewal.RemovedPart), Printed.Text(renewal.Reason), Printed.Day(renewal.DoneOn));
         var (doneBy, supervisedBy) = (Name(renewal.DoneBy, visit), Name(renewal.SupervisedBy, visit));
         return renewal.FittedPart is { } fitted
-            ? Phrases.Report.Renewal(removed, fitted, reason, doneBy, supervisedBy, on)
-            : Phrases.Report.Removal(removed, reason, doneBy, supervisedBy, on);
+            ? ItemPhrases.Current.Renewal(removed, fitted, reason, doneBy, supervisedBy, on)
+            : ItemPhrases.Current.Removal(removed, reason, doneBy, supervisedBy, on);
     }
 
     public static string Name(string? person, DeterminedVisit visit) => Printed.Text(visit.Person(person)?.Name ?? person);

@@ -1,19 +1,19 @@
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Templates.Shared;
 
 /// <summary>Why an item is not to be used, as short as a label: what was found, then what else speaks against it.</summary>
 public static class ShortReasons
 {
-    // These say of a defect or doubt what its own words say better; the conclusion says nothing that others do not.
+    // The words of a defect or doubt say more than these reasons do; the conclusion says nothing that other reasons do not.
     private static readonly string[] OfObservations = ["W1", "W2", "W3"];
     private static readonly string[] OfDefects = ["W4"];
     private static readonly string[] OfConclusion = ["W6"];
 
-    /// <summary>At least one reason, the weightiest first; never silent about a code that nothing else explains.</summary>
+    /// <summary>At least one reason, the weightiest first. A code that nothing else explains always has its reason here.</summary>
     public static IReadOnlyList<string> Of(DeterminedItem item)
     {
         string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
@@ -33,7 +33,7 @@ public static class ShortReasons
             observation.State is ObservedState.Doubt
             || (observation.State is ObservedState.Defect && (IsDecisive(item, observation) || Has(item, ["W3"])))
         select $"{Printed.Criterion(observation.Criterion)}: "
-            + $"{Printed.Text(observation.Note ?? Phrases.Common.State(observation.State ?? ObservedState.Defect))}";
+            + $"{Printed.Text(observation.Note ?? Phrases.State(observation.State ?? ObservedState.Defect))}";
 
     private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
         (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))
@@ -42,7 +42,7 @@ public static class ShortReasons
             && Weighing(item).Any(r => !OfConclusion.Contains(r.Code, StringComparer.Ordinal))
         );
 
-    // Gaps in the record are no reason why a withdrawn item is not to be used, and would only crowd out the reason.
+    // A gap in the record is not why a withdrawn item is not to be used, and would crowd out the reason that is.
     private static IReadOnlyList<Reason> Weighing(DeterminedItem item) =>
         item.Outcome is Outcome.Withdraw ? [.. item.Reasons.Where(r => r.Code.StartsWith('W'))] : item.Reasons;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Reflection;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using Microsoft.AspNetCore.Components;
 
 namespace ExamDocs.Templates.Shared;
@@ -8,6 +8,15 @@ namespace ExamDocs.Templates.Shared;
 /// <summary>The style sheets built in, and the page margins, which hold the document number and page count.</summary>
 internal static class StyleSheets
 {
+    private const string Small = "font: 7.5pt \"Noto Sans\";";
+    private const string SmallBold = "font: bold 7.5pt \"Noto Sans\";";
+    private const string Grey = "color: #4d545c;";
+    private const string Black = "color: #14181d;";
+    private const string Wide = "width: 32mm;";
+    private const string Lines = "white-space: pre-line; line-height: 1.35;";
+    private const string AboveTheText = "vertical-align: bottom; padding-bottom: 3.5mm;";
+    private const string BelowTheText = "vertical-align: top; padding-top: 3.6mm;";
+
     /// <summary>The base sheet, the page margins and the document's own sheets, in that order.</summary>
     public static MarkupString Paper(DocumentIdentity identity, string title, params string[] own) =>
         new($"<style>{Read("print")}{Margins(identity, title)}{string.Concat(own.Select(Read))}</style>");
@@ -23,24 +32,24 @@ internal static class StyleSheets
         return reader.ReadToEnd();
     }
 
-    // Only the number (whose form is checked), the date, our own titles and the letterhead's footer, escaped, come in here: never text of a
-    // record.
-    private static string Margins(DocumentIdentity identity, string title) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $$"""
+    // What comes in here is the number (its form is checked), the date, our own titles and the letterhead's footer, escaped. A text of a
+    // record never does.
+    private static string Margins(DocumentIdentity identity, string title)
+    {
+        var issued = $"{Phrases.Common.Issued} {Printed.Day(identity.IssuedOn)}{Footer(identity)}";
+        return $$"""
             @page { size: A4; margin: 17mm 15mm 17mm 15mm;
-              @top-left { content: "{{title}}"; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: bottom; padding-bottom: 3.5mm; }
-              @top-right { content: "{{identity.Number}}"; font: bold 7.5pt "Noto Sans"; color: #14181d; vertical-align: bottom; padding-bottom: 3.5mm; }
-              @bottom-left { content: "{{identity.Number}}"; width: 32mm; font: bold 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; }
-              @bottom-center { content: "{{Phrases.Common.Issued}} {{Printed.Day(identity.IssuedOn)}}{{Footer(
-                identity
-            )}}"; white-space: pre-line; line-height: 1.35; font: 7.5pt "Noto Sans"; color: #4d545c; vertical-align: top; padding-top: 3.6mm; }
-              @bottom-right { content: "{{Phrases.Common.Page}} " counter(page) " {{Phrases.Common.Of}} " counter(pages); width: 32mm; font: 7.5pt "Noto Sans"; color: #14181d; vertical-align: top; padding-top: 3.6mm; text-align: right; }
+              @top-left { content: "{{title}}"; {{Small}} {{Grey}} {{AboveTheText}} }
+              @top-right { content: "{{identity.Number}}"; {{SmallBold}} {{Black}} {{AboveTheText}} }
+              @bottom-left { content: "{{identity.Number}}"; {{Wide}} {{SmallBold}} {{Black}} {{BelowTheText}} }
+              @bottom-center { content: "{{issued}}"; {{Lines}} {{Small}} {{Grey}} {{BelowTheText}} }
+              @bottom-right { content: {{Pages}}; {{Wide}} {{Small}} {{Black}} {{BelowTheText}} text-align: right; }
             }
             @page:first { margin-top: 13mm; @top-left { content: none; } @top-right { content: none; } }
-            """
-        );
+            """;
+    }
+
+    private static string Pages => $"\"{Phrases.Common.Page} \" counter(page) \" {Phrases.Common.Of} \" counter(pages)";
 
     private static string Footer(DocumentIdentity identity) => identity.Letterhead?.Footer is { } footer ? $@"\a {Escaped(footer)}" : "";
 

@@ -14,7 +14,7 @@ public sealed class TrendScale
     public const double Width = 1180;
     public const double Height = 330;
 
-    /// <summary>Drawn ahead at most so many times the time looked back on: further off, a line says nothing on paper.</summary>
+    /// <summary>The plot reaches ahead at most this many times as far as it reaches back: further ahead, a line says nothing.</summary>
     private const int Ahead = 3;
 
     private const int Steps = 40;

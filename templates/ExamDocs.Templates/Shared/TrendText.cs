@@ -1,10 +1,12 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Measurement;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Diameters;
+using ExamDocs.Templates.Shared.Wording.Items;
 
 namespace ExamDocs.Templates.Shared;
 
-/// <summary>What stands in words under the plot of a trend.</summary>
+/// <summary>The text under the plot of a trend.</summary>
 public static class TrendText
 {
     /// <summary>What the plot shows, and where its limits come from.</summary>
@@ -12,12 +14,12 @@ public static class TrendText
     {
         var source = trend.Limits?.Source;
         return trend.Smallest.LimitMm is { } least && trend.Largest.LimitMm is { } most
-            ? Phrases.Report.TrendLimits(
+            ? DiameterPhrases.Current.TrendLimits(
                 Printed.Millimetres(least),
                 Printed.Millimetres(most),
-                Phrases.Report.Document(source?.Title, source?.Revision, source?.Page)
+                ItemPhrases.Current.Document(source?.Title, source?.Revision, source?.Page)
             )
-            : Phrases.Report.TrendWithoutLimits;
+            : DiameterPhrases.Current.TrendWithoutLimits;
     }
 
     /// <summary>The proposal with how it came about, or that there is none; empty where there is no trend.</summary>
@@ -26,15 +28,15 @@ public static class TrendText
         {
             null => "",
             { Governing: { LimitMm: { } limit } series } => Proposal(series, limit)
-                + (item.EndOfService < series.Reaches ? Phrases.Report.AfterService(item.EndOfService) : ""),
-            { Smallest.LimitMm: null } => Phrases.Report.NothingProjected,
-            _ => Phrases.Report.NoApproach,
+                + (item.EndOfService < series.Reaches ? DiameterPhrases.Current.AfterService(item.EndOfService) : ""),
+            { Smallest.LimitMm: null } => DiameterPhrases.Current.NothingProjected,
+            _ => DiameterPhrases.Current.NoApproach,
         };
 
     private static string Proposal(TrendSeries series, decimal limit)
     {
         var perYear = (decimal)Math.Round(Math.Abs(series.MmPerYear), 2);
-        return Phrases.Report.Proposal(
+        return DiameterPhrases.Current.Proposal(
             series.Reaches,
             series.IsSmallest,
             Printed.Millimetres(perYear),

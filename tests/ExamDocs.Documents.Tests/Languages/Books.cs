@@ -2,7 +2,9 @@ using System.Collections;
 using System.Reflection;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Core.Sentences;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Common;
 using NodaTime;
 
 namespace ExamDocs.Documents.Tests.Languages;
@@ -12,12 +14,9 @@ internal static class Books
 {
     private static readonly LocalDate[] Days = [.. Enumerable.Range(1, 12).Select(month => new LocalDate(2030 + month, month, 10 + month))];
 
-    /// <summary>The parts of a vocabulary that are books of phrases, by the name they have there.</summary>
+    /// <summary>The phrases of every document, and the parts of the book of sentences, by the names of their classes.</summary>
     public static IReadOnlyDictionary<string, object> Of(Language language) =>
-        typeof(Vocabulary)
-            .GetProperties()
-            .Where(p => p.PropertyType.IsAbstract)
-            .ToDictionary(p => p.Name, p => p.GetValue(language.Words)!, StringComparer.Ordinal);
+        Phrases(language).Concat(Sentences(language)).ToDictionary(p => Class(p).Name, StringComparer.Ordinal);
 
     /// <summary>
     /// What a member says: once for each way its enumerations and switches can stand; nothing where a value cannot be made up.
@@ -48,14 +47,27 @@ internal static class Books
     }
 
     public static IEnumerable<MemberInfo> Members(string book) =>
-        typeof(Vocabulary)
-            .GetProperty(book)!
-            .PropertyType.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+        Class(Of(Language.English)[book])
+            .GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
             .Where(m =>
                 m is PropertyInfo { PropertyType: var t }
                     ? t == typeof(string) || t == typeof(IReadOnlyList<string>)
                     : m is MethodInfo { IsSpecialName: false, IsAbstract: true, ReturnType: var r } && r == typeof(string)
             );
+
+    private static IEnumerable<object> Phrases(Language language) =>
+        typeof(Language)
+            .Assembly.GetTypes()
+            .Where(t => t is { IsAbstract: true, IsSealed: false, ContainsGenericParameters: false })
+            .Select(t => t.GetProperty(nameof(CommonPhrases.Languages))?.GetValue(null))
+            .OfType<object>()
+            .Select(all => all.GetType().GetMethod(nameof(InEachLanguage<>.In))!.Invoke(all, [language])!);
+
+    private static IEnumerable<object> Sentences(Language language) =>
+        typeof(SentenceBook).GetProperties().Where(p => p.PropertyType.IsAbstract).Select(p => p.GetValue(language.Sentences)!);
+
+    /// <summary>The abstract class that says what each language has to have.</summary>
+    private static Type Class(object part) => part.GetType().BaseType!;
 
     private static IEnumerable<string> Texts(object? value) => value is IEnumerable<string> many ? many : [(string)value!];
 

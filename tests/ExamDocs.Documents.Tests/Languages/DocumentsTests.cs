@@ -8,9 +8,10 @@ using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Label.Wording;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.Languages;
 
@@ -51,7 +52,7 @@ public sealed partial class DocumentsTests(SharedBrowser browser)
         var html = WebUtility.HtmlDecode(
             await Language.Find(tag)!.InAsync(() => browser.Renderer.HtmlAsync(Report(Example.Visit, [item])))
         );
-        Assert.Contains(Language.Find(tag)!.Words.Terms.Rule("IDN004")!, html, StringComparison.Ordinal);
+        Assert.Contains(Language.Find(tag)!.Terms.Rule("IDN004")!, html, StringComparison.Ordinal);
         Assert.Contains(
             $"<span lang=\"en\">[en: {item.Findings.First(f => f.Code is "IDN004").Message}]</span>",
             html,
@@ -109,7 +110,7 @@ public sealed partial class DocumentsTests(SharedBrowser browser)
         );
         using var document = UglyToad.PdfPig.PdfDocument.Open(pdf);
         Assert.Equal(1, document.NumberOfPages);
-        foreach (var line in language.Words.Label.Signal)
+        foreach (var line in LabelPhrases.Languages.In(language).Signal)
         {
             foreach (var part in line.Split(' '))
             {

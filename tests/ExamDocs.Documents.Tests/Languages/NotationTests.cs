@@ -1,7 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
 
 namespace ExamDocs.Documents.Tests.Languages;

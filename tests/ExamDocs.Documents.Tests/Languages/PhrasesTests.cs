@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Regimes;
 
 namespace ExamDocs.Documents.Tests.Languages;
 
@@ -57,9 +58,9 @@ public sealed partial class PhrasesTests
     [MemberData(nameof(Foreign))]
     public void Every_regime_is_worded(string tag)
     {
-        var words = Language.Find(tag)!.Words.Regimes;
+        var words = RegimePhrases.Languages.In(Language.Find(tag)!);
         Regime?[] regimes = [null, .. RegimeIndex.All];
-        foreach (var (translated, english) in regimes.Select(r => (words.Of(r), Language.English.Words.Regimes.Of(r))))
+        foreach (var (translated, english) in regimes.Select(r => (words.Of(r), RegimePhrases.Languages.English.Of(r))))
         {
             string[] texts =
             [
@@ -87,8 +88,8 @@ public sealed partial class PhrasesTests
     [Fact]
     public void French_keeps_its_punctuation_with_the_word()
     {
-        var french = Language.French.Words;
-        var regimes = RegimeIndex.All.Select(french.Regimes.Of).SelectMany(r => new[] { r.Law, r.DutyNow, r.DutyLater, r.NoticeLead });
+        var french = RegimePhrases.Languages.French;
+        var regimes = RegimeIndex.All.Select(french.Of).SelectMany(r => new[] { r.Law, r.DutyNow, r.DutyLater, r.NoticeLead });
         Assert.Equal(
             [],
             All("fr").Select(s => s.Text).Concat(regimes).Where(t => Breaking().IsMatch(t.Replace("(«", "", StringComparison.Ordinal)))

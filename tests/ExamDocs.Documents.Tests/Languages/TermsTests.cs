@@ -3,7 +3,8 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Rules;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Core.Sentences;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.Languages;
 
@@ -52,7 +53,7 @@ public sealed class TermsTests
     [MemberData(nameof(Foreign))]
     public void No_source_keeps_English_words(string tag)
     {
-        var words = Language.Find(tag)!.Words.Terms;
+        var words = Language.Find(tag)!.Terms;
         var sources = Catalogue
             .All.SelectMany(c => c.Criteria)
             .Select(c => c.Source)
@@ -71,7 +72,7 @@ public sealed class TermsTests
     [MemberData(nameof(Foreign))]
     public void Laws_are_cited_by_the_same_numbers(string tag)
     {
-        var words = Language.Find(tag)!.Words.Terms;
+        var words = Language.Find(tag)!.Terms;
         Assert.All(OutcomeRules.All.Select(r => r.Source).Concat(RuleBook.All.Select(r => r.Info.Source)), source =>
             Assert.Equal(source.Where(char.IsDigit), words.Source(source).Where(char.IsDigit))
         );

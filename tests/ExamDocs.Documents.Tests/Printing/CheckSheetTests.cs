@@ -5,9 +5,11 @@ using System.Text.RegularExpressions;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Templates;
 using ExamDocs.Templates.CheckSheet;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.CheckSheet.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
@@ -37,7 +39,10 @@ public sealed class CheckSheetTests(SharedBrowser browser)
             Assert.Contains($">{criterion.Question}<", row, StringComparison.Ordinal);
             Assert.True(sheet.Says(criterion.Question), criterion.Id);
             Assert.Equal(
-                Enum.GetValues<ObservedState>().Where(criterion.Allows).Select(English.Words.CheckSheet.Box).Order(StringComparer.Ordinal),
+                Enum.GetValues<ObservedState>()
+                    .Where(criterion.Allows)
+                    .Select(CheckSheetPhrases.Languages.English.Box)
+                    .Order(StringComparer.Ordinal),
                 Regex
                     .Matches(row, "class=\"word\">([^<]*)<", RegexOptions.None, TimeSpan.FromSeconds(5))
                     .Select(m => m.Groups[1].Value)
@@ -99,7 +104,10 @@ public sealed class CheckSheetTests(SharedBrowser browser)
         var item = Example.Item("BRG-04");
         var sheet = await PrintAsync(Example.Visit, item);
         foreach (var answer in item.Examination!.Observations.Where(o => o.Note is not null))
-            Assert.True(sheet.Says($"Last time: {English.Words.Common.State(answer.State!.Value)} – {answer.Note}"), answer.Criterion);
+            Assert.True(
+                sheet.Says($"Last time: {SentenceBook.English.Words.State(answer.State!.Value)} – {answer.Note}"),
+                answer.Criterion
+            );
         Assert.True(sheet.Says("Last time: no answer recorded"));
         Assert.True(sheet.Says("Found last time: still there, or put right?"));
         Assert.True(sheet.Says(item.Examination.Defects[0].Description!));

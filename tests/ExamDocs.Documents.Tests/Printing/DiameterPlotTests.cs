@@ -2,7 +2,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Report;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.Printing;
 

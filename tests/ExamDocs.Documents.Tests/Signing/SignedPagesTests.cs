@@ -9,7 +9,8 @@ using ExamDocs.Templates;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.Templates.Shared.Wording.Common;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Core;
 
@@ -95,7 +96,7 @@ public sealed class SignedPagesTests(SharedBrowser browser)
             await language.InAsync(() => browser.Renderer.HtmlAsync(Report(Said))),
             await language.InAsync(() => browser.Renderer.HtmlAsync(Report(null)))
         );
-        var words = language.Words.Common;
+        var words = CommonPhrases.Languages.In(language);
         Assert.Contains(words.SignedElectronically(Said.Name), System.Net.WebUtility.HtmlDecode(signed), StringComparison.Ordinal);
         Assert.DoesNotContain(words.ToBeSigned, System.Net.WebUtility.HtmlDecode(signed), StringComparison.Ordinal);
         Assert.Contains(words.ToBeSigned, System.Net.WebUtility.HtmlDecode(unsigned), StringComparison.Ordinal);

@@ -53,7 +53,7 @@ internal static class Floors
         "ExamDocs.Templates.DocumentTypes",
         "ExamDocs.Templates.Label.ReadingDistance",
         "ExamDocs.Templates.Letterhead",
-        "ExamDocs.Templates.Wording.Language",
+        "ExamDocs.Templates.Shared.Wording.Language",
     ];
 
     /// <summary>Libraries that only one project knows: what their assemblies' names begin with.</summary>

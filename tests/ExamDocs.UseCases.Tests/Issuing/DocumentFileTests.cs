@@ -2,7 +2,7 @@ using System.Text;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
 using NodaTime;
 

@@ -1,6 +1,6 @@
 using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Tests.Signing;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;

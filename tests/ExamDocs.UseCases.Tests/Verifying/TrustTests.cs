@@ -4,6 +4,7 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Tests.Signing;
+using ExamDocs.Templates.Shared.Wording.Common;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
@@ -143,7 +144,7 @@ public sealed class TrustTests(IssuedForVerifying issued)
             await issued.PrintAsync(change(html)),
             EmbeddedFiles.Within(pdf),
             new DocumentSigner(TestAuthority.One.Key(certificate)),
-            contents.Basis.Language.Words.Common.SignatureField
+            CommonPhrases.Languages.In(contents.Basis.Language).SignatureField
         );
     }
 

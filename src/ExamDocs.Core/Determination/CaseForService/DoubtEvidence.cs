@@ -20,12 +20,12 @@ internal static class DoubtEvidence
         item.Deciding.Select(e =>
             e.Examination.Conclusion switch
             {
-                Records.Conclusion.Fit => Entry(Bearing.For, w => w.ExaminerConcludes(Records.Conclusion.Fit)),
-                Records.Conclusion.Withdraw => Entry(Bearing.Against, w => w.ExaminerConcludes(Records.Conclusion.Withdraw)) with
+                Records.Conclusion.Fit => Entry(Bearing.For, w => w.Evidence.ExaminerConcludes(Records.Conclusion.Fit)),
+                Records.Conclusion.Withdraw => Entry(Bearing.Against, w => w.Evidence.ExaminerConcludes(Records.Conclusion.Withdraw)) with
                 {
                     Code = "W6",
                 },
-                _ => Entry(Bearing.Open, w => w.ExaminerConcludes(null)),
+                _ => Entry(Bearing.Open, w => w.Evidence.ExaminerConcludes(null)),
             }
         );
 
@@ -36,7 +36,7 @@ internal static class DoubtEvidence
             yield break;
         yield return EarlierWithdrawals.EndedBy(item, withdrawal) is { } release
             ? Entry(Bearing.For, w =>
-                w.EndedWithRelease(
+                w.Evidence.EndedWithRelease(
                     withdrawal.On,
                     withdrawal.Why.In(w),
                     release.Release.On!.Value,
@@ -45,15 +45,15 @@ internal static class DoubtEvidence
                     release.Release.Because is ReleaseReason.RecordedInError
                 )
             )
-            : Entry(Bearing.For, w => w.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)));
+            : Entry(Bearing.For, w => w.Evidence.EndedWithRenewal(withdrawal.On, withdrawal.Why.In(w)));
     }
 
     private static LedgerEntry Defect(EarlierDefect earlier) =>
         earlier switch
         {
-            { IsStillThere: true } => Entry(Bearing.Neutral, w => w.RecordedAgain(earlier.Words.In(w))),
-            { AnsweredBy: { } by } => Entry(Bearing.For, w => w.ResolvedBy(earlier.Words.In(w), by.In(w))),
-            _ => Entry(Bearing.Open, w => w.NotFoundAgain(earlier.Words.In(w))) with { Code = EarlierDefects.Unanswered },
+            { IsStillThere: true } => Entry(Bearing.Neutral, w => w.Evidence.RecordedAgain(earlier.Words.In(w))),
+            { AnsweredBy: { } by } => Entry(Bearing.For, w => w.Evidence.ResolvedBy(earlier.Words.In(w), by.In(w))),
+            _ => Entry(Bearing.Open, w => w.Evidence.NotFoundAgain(earlier.Words.In(w))) with { Code = EarlierDefects.Unanswered },
         };
 
     private static LedgerEntry Entry(Bearing bearing, Func<SentenceBook, string> say) =>

@@ -18,34 +18,38 @@ internal static class HistoryEvidence
                 .Concat(item.Deciding.Select(e => e.EventInService))
                 .Where(e => e is not null)
                 .Distinct()
-                .Select(e => Entry(Bearing.Neutral, w => w.EventHappened(e!.On, e.What))),
-            .. item.Context.Renewals.Where(r => Concerns(r.Row, item.ItemId)).Select(r => Entry(Bearing.Neutral, w => w.Renewed(r.Row))),
+                .Select(e => Entry(Bearing.Neutral, w => w.Evidence.EventHappened(e!.On, e.What))),
+            .. item
+                .Context.Renewals.Where(r => Concerns(r.Row, item.ItemId))
+                .Select(r => Entry(Bearing.Neutral, w => w.Evidence.Renewed(r.Row))),
             .. item
                 .Context.Remedies.Where(r => item.ItemId is not null && Same(r.ItemId, item.ItemId))
-                .Select(r => Entry(Bearing.Neutral, w => w.Remedied(r.Row))),
+                .Select(r => Entry(Bearing.Neutral, w => w.Evidence.Remedied(r.Row))),
             .. Ledger.Reasons(reasons, Heading.History, "W10", "U0"),
         ];
 
     private static LedgerEntry Use(Item item) =>
         item switch
         {
-            { NeverUsed: true } => Entry(Bearing.For, w => w.NeverUsed),
-            { FirstUsed: { } first } => Entry(Bearing.Neutral, w => w.FirstUsed(first)),
-            _ => Entry(Bearing.Open, w => w.FirstUseNotRecorded),
+            { NeverUsed: true } => Entry(Bearing.For, w => w.Evidence.NeverUsed),
+            { FirstUsed: { } first } => Entry(Bearing.Neutral, w => w.Evidence.FirstUsed(first)),
+            _ => Entry(Bearing.Open, w => w.Evidence.FirstUseNotRecorded),
         };
 
     /// <summary>Where only a store knows of one, that has a finding of its own.</summary>
     private static IEnumerable<LedgerEntry> Last(ItemCase item) =>
-        item.LastExamined is { } last ? [Entry(Bearing.For, w => w.LastExamined(last))]
-        : item.Before.Count == 0 ? [Entry(Bearing.Open, w => w.NoEarlierExamination)]
+        item.LastExamined is { } last ? [Entry(Bearing.For, w => w.Evidence.LastExamined(last))]
+        : item.Before.Count == 0 ? [Entry(Bearing.Open, w => w.Evidence.NoEarlierExamination)]
         : [];
 
     private static IEnumerable<LedgerEntry> Exposure(Exposure exposure) =>
-        exposure is { Use: null, Hardware: null, Ground: null, UserMassKg: null } ? [] : [Entry(Bearing.Neutral, w => w.Exposed(exposure))];
+        exposure is { Use: null, Hardware: null, Ground: null, UserMassKg: null }
+            ? []
+            : [Entry(Bearing.Neutral, w => w.Evidence.Exposed(exposure))];
 
     private static LedgerEntry Earlier(EarlierExamination examination) =>
         Entry(examination.Examination.Conclusion is Conclusion.Fit ? Bearing.For : Bearing.Neutral, w =>
-            w.ExaminedEarlier(examination.On, examination.Examination.Conclusion)
+            w.Evidence.ExaminedEarlier(examination.On, examination.Examination.Conclusion)
         );
 
     private static bool Concerns(Renewal renewal, string? id) =>

@@ -11,10 +11,10 @@ internal static class IdentityEvidence
     {
         yield return Marks(item.Item);
         yield return item.Item.Manufactured is { } made
-            ? Entry(Bearing.For, w => w.Made(made))
-            : Entry(Bearing.Open, w => w.ManufactureNotRecorded);
+            ? Entry(Bearing.For, w => w.Evidence.Made(made))
+            : Entry(Bearing.Open, w => w.Evidence.ManufactureNotRecorded);
         if (item.Item.Declaration is { Reference: { } reference } declaration)
-            yield return Entry(Bearing.For, w => w.Declaration(reference, declaration.On));
+            yield return Entry(Bearing.For, w => w.Evidence.Declaration(reference, declaration.On));
         foreach (
             var entry in item.Wholes.SelectMany(whole => Permitted(item, whole)).Concat(Ledger.Reasons(reasons, Heading.Identity, "W8"))
         )
@@ -22,19 +22,19 @@ internal static class IdentityEvidence
     }
 
     private static LedgerEntry Marks(Item item) =>
-        Entry(item.Serial is null && item.OwnersMark is null ? Bearing.Open : Bearing.For, w => w.Marks(item));
+        Entry(item.Serial is null && item.OwnersMark is null ? Bearing.Open : Bearing.For, w => w.Evidence.Marks(item));
 
     private static IEnumerable<LedgerEntry> Permitted(ItemCase item, ItemCase whole)
     {
         var lists = whole.Limits.All.Where(l => l.PermittedParts is not null).ToList();
         if (lists.Count == 0)
-            return [Entry(Bearing.Neutral, w => w.FittedWithoutList(w.Name(whole.Item)))];
+            return [Entry(Bearing.Neutral, w => w.Evidence.FittedWithoutList(w.Name(whole.Item)))];
         return lists
             .Where(l => l.Permits(item.Item.PartNumber) is true)
             .Select(l => new LedgerEntry(
                 Heading.Identity,
                 Bearing.For,
-                new(w => w.PartPermitted(item.Item.PartNumber, w.Name(whole.Item))),
+                new(w => w.Evidence.PartPermitted(item.Item.PartNumber, w.Name(whole.Item))),
                 LimitsSourceText.Of(l)
             ));
     }

@@ -14,7 +14,7 @@ internal static class LimitsEvidence
         foreach (var entry in against)
             yield return entry;
         if (!reasons.Any(r => r.Code[0] is 'W' or 'U') && NextExamination.LatestForAssembly(item) is { } next)
-            yield return new(Heading.Limits, Bearing.Neutral, new(w => w.NextExaminationBy(next)), string.Join("; ", Whys(item)));
+            yield return new(Heading.Limits, Bearing.Neutral, new(w => w.Evidence.NextExaminationBy(next)), string.Join("; ", Whys(item)));
     }
 
     private static bool IsKnown(ItemCase item) => item.Life.End is not null || item.Life.UseHasNotBegun || !item.LacksTimeLimit;

@@ -10,7 +10,7 @@ internal static class MeasuredEvidence
             .Select(s => new LedgerEntry(Heading.Measurements, Bearing.Neutral, s.Said, s.Source))
             .Concat(
                 item.Deciding.SelectMany(e => e.Examination.Tests)
-                    .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, new(w => w.Tested(t)), Ledger.TheRecord))
+                    .Select(t => new LedgerEntry(Heading.Measurements, Bearing.Neutral, new(w => w.Evidence.Tested(t)), Ledger.TheRecord))
             )
             .Concat(Ledger.Reasons(reasons, Heading.Measurements, "W7"));
 }

@@ -30,7 +30,7 @@ internal static class ObservedEvidence
             foreach (var (observation, _, _) in answers)
                 yield return Observed(observation, criterion);
             if (answers.Count == 0 && criterion.Required)
-                yield return new(HeadingOf(criterion), Bearing.Open, new(w => w.NoAnswerYet(criterion.Id)), criterion.Source)
+                yield return new(HeadingOf(criterion), Bearing.Open, new(w => w.Evidence.NoAnswerYet(criterion.Id)), criterion.Source)
                 {
                     Criterion = criterion.Id,
                 };
@@ -41,7 +41,7 @@ internal static class ObservedEvidence
         new(
             HeadingOf(criterion),
             BearingOf(observation, criterion),
-            new(w => w.Answered(observation)),
+            new(w => w.Evidence.Answered(observation)),
             criterion?.Source ?? Ledger.TheRecord
         )
         {

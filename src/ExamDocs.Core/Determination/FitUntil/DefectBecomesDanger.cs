@@ -21,5 +21,5 @@ internal sealed class DefectBecomesDanger : IUntilRule
         from d in examination.Defects
         where d.Defect.Danger is Danger.Later && d.Defect.BecomesDangerOn is not null
         let last = d.Defect.BecomesDangerOn!.Value.PlusDays(-1)
-        select (last, Info.Because(w => w.NotAfterDanger(last, d.Defect.BecomesDangerOn!.Value, w.What(d.Defect))));
+        select (last, Info.Because(w => w.Reasons.NotAfterDanger(last, d.Defect.BecomesDangerOn!.Value, w.What(d.Defect))));
 }

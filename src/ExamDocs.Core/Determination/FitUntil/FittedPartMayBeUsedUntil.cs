@@ -20,5 +20,5 @@ internal sealed class FittedPartMayBeUsedUntil : IUntilRule
             .Parts.Select(part => (Last: verdicts[part].LastDay, Name: (Func<SentenceBook, string>)(w => w.Name(part.Item))))
             .Concat(item.PartsElsewhere.Select(part => (Last: part.Until, Name: (Func<SentenceBook, string>)(_ => part.Id))))
             .Where(part => part.Last is not null)
-            .Select(part => (part.Last!.Value, Info.Because(w => w.NotAfterPart(part.Last.Value, part.Name(w)))));
+            .Select(part => (part.Last!.Value, Info.Because(w => w.Reasons.NotAfterPart(part.Last.Value, part.Name(w)))));
 }

@@ -16,6 +16,6 @@ internal sealed class AgeingKitHasNoTimeLimit : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
     {
         if (item.Category is { Ages: true } && item.LacksTimeLimit)
-            yield return Info.Because(w => w.NoTimeLimit);
+            yield return Info.Because(w => w.Reasons.NoTimeLimit);
     }
 }

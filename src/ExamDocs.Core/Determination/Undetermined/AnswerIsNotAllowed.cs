@@ -19,7 +19,7 @@ internal sealed class AnswerIsNotAllowed : IItemRule
         from examination in item.Deciding
         from o in examination.ObservedOn(item)
         where IsRefused(o.Observation, o.Criterion)
-        select Info.Because(w => w.AnswerNotAllowed(o.Observation.StateAsTyped, o.Observation.Criterion));
+        select Info.Because(w => w.Reasons.AnswerNotAllowed(o.Observation.StateAsTyped, o.Observation.Criterion));
 
     private static bool IsRefused(Observation observation, Criterion? criterion) =>
         observation.State is not { } state || (criterion is not null && !criterion.Allows(state));

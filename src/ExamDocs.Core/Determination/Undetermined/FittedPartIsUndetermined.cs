@@ -18,7 +18,7 @@ internal sealed class FittedPartIsUndetermined : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         item
             .Parts.Where(part => verdicts[part].Outcome is Outcome.Undetermined)
-            .Select(part => Info.Because(w => w.PartUndetermined(w.Name(part.Item))))
+            .Select(part => Info.Because(w => w.Reasons.PartUndetermined(w.Name(part.Item))))
             .Concat(item.PartsElsewhere.SelectMany(part => Elsewhere(item, part)));
 
     /// <summary>Past its next examination, or past its last day of use, nothing can be said of it.</summary>
@@ -26,8 +26,8 @@ internal sealed class FittedPartIsUndetermined : IItemRule
     {
         var on = item.ExaminedOn ?? item.Context.Record.Visit.ExaminedOn ?? item.Context.AsOf;
         if (part.Outcome is Outcome.Undetermined)
-            yield return Info.Because(w => w.PartUndetermined(part.Id));
+            yield return Info.Because(w => w.Reasons.PartUndetermined(part.Id));
         else if (part.Outcome is not Outcome.Withdraw && (part.NextBy < on || part.Until < on))
-            yield return Info.Because(w => w.PartOverdue(part.Id, part.NextBy < on ? part.NextBy!.Value : part.Until!.Value));
+            yield return Info.Because(w => w.Reasons.PartOverdue(part.Id, part.NextBy < on ? part.NextBy!.Value : part.Until!.Value));
     }
 }

@@ -11,6 +11,6 @@ internal sealed class ItemWasNotExamined : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts)
     {
         if (item.Deciding.Count == 0)
-            yield return Info.Because(w => w.NotExamined);
+            yield return Info.Because(w => w.Reasons.NotExamined);
     }
 }

@@ -16,5 +16,5 @@ internal sealed class RecordHasErrors : IItemRule
 
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from finding in verdicts[item].Findings.Where(f => f.Severity is Severity.Error).DistinctBy(f => (f.Code, f.Message))
-        select Info.Because(w => w.RecordError(finding), finding.Source);
+        select Info.Because(w => w.Reasons.RecordError(finding), finding.Source);
 }

@@ -19,6 +19,8 @@ internal sealed class RequiredCriterionIsUnanswered : IItemRule
         where criterion.IsMissingIn(examination.Examination)
         let isAnswered = criterion.AnswersIn(examination.Examination).Any()
         select Info.Because(w =>
-            isAnswered ? w.CriterionNotExamined(criterion.Id, criterion.Question) : w.NoAnswer(criterion.Id, criterion.Question)
+            isAnswered
+                ? w.Reasons.CriterionNotExamined(criterion.Id, criterion.Question)
+                : w.Reasons.NoAnswer(criterion.Id, criterion.Question)
         );
 }

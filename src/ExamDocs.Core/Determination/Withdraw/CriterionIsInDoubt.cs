@@ -19,7 +19,7 @@ internal sealed class CriterionIsInDoubt : IExaminationRule
         from o in examination.ObservedOn(item)
         where o.Observation.State is ObservedState.Doubt
         select new WithdrawalReason(
-            Info.Because(w => w.InDoubt(w.Observed(o.Observation, o.Criterion?.Question))),
+            Info.Because(w => w.Reasons.InDoubt(w.Observed(o.Observation, o.Criterion?.Question))),
             o.Criterion?.NeverReleasable is true
         );
 }

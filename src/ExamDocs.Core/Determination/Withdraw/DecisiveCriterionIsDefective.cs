@@ -20,7 +20,7 @@ internal sealed class DecisiveCriterionIsDefective : IExaminationRule
         from o in examination.ObservedOn(item)
         where o.Observation.State is ObservedState.Defect && o.Criterion?.Class is null or CriterionClass.Decisive
         select new WithdrawalReason(
-            Info.Because(w => w.Defective(w.Observed(o.Observation, o.Criterion?.Question)), o.Criterion?.Source ?? Info.Source),
+            Info.Because(w => w.Reasons.Defective(w.Observed(o.Observation, o.Criterion?.Question)), o.Criterion?.Source ?? Info.Source),
             o.Criterion?.NeverReleasable is true
         );
 }

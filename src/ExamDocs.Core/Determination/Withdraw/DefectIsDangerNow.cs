@@ -20,13 +20,13 @@ internal sealed class DefectIsDangerNow : IExaminationRule
         foreach (var (defect, _) in examination.Defects)
         {
             if (defect.ImminentRisk is true)
-                yield return Because(w => w.ImminentRisk(w.What(defect)), defect, item);
+                yield return Because(w => w.Reasons.ImminentRisk(w.What(defect)), defect, item);
             else if (defect.Danger is Danger.Now)
-                yield return Because(w => w.DangerNow(w.What(defect)), defect, item);
+                yield return Because(w => w.Reasons.DangerNow(w.What(defect)), defect, item);
             else if (defect.Danger is Danger.Later && defect.BecomesDangerOn is null)
-                yield return Because(w => w.DangerWithoutTime(w.What(defect)), defect, item);
+                yield return Because(w => w.Reasons.DangerWithoutTime(w.What(defect)), defect, item);
             else if (defect is { Danger: Danger.Later, BecomesDangerOn: { } by } && !(by > examination.On))
-                yield return Because(w => w.DangerNotAfterExamination(by, w.What(defect)), defect, item);
+                yield return Because(w => w.Reasons.DangerNotAfterExamination(by, w.What(defect)), defect, item);
         }
     }
 

@@ -25,7 +25,7 @@ internal sealed class DiameterIsOutsideLimits : IExaminationRule
         foreach (var (station, _) in examination.Stations)
         {
             if (StationMean.Of(station) is { } mean && !band.Holds(mean))
-                yield return new(Info.Because(w => w.DiameterOutside(mean.Rounded, station.PositionMm, band, limits)));
+                yield return new(Info.Because(w => w.Reasons.DiameterOutside(mean.Rounded, station.PositionMm, band, limits)));
         }
     }
 }

@@ -32,7 +32,7 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
         select Because(withdrawal, released);
 
     private Reason Because(EarlierWithdrawal withdrawal, bool released) =>
-        Info.Because(w => w.WithdrawalIsOpen(withdrawal.On, withdrawal.Document, withdrawal.Why.In(w), released));
+        Info.Because(w => w.Reasons.WithdrawalIsOpen(withdrawal.On, withdrawal.Document, withdrawal.Why.In(w), released));
 
     private static bool IsEcho(EarlierWithdrawal withdrawal) => withdrawal.Past.IsOfThisVisit || withdrawal.Past.Codes is ["W10"];
 }

@@ -17,6 +17,6 @@ internal sealed class ExaminerConcludesWithdraw : IExaminationRule
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
     {
         if (examination.Examination.Conclusion is Conclusion.Withdraw)
-            yield return new(Info.Because(w => w.ExaminerWithdraws));
+            yield return new(Info.Because(w => w.Reasons.ExaminerWithdraws));
     }
 }

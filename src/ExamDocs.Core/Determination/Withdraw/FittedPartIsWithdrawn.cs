@@ -18,14 +18,14 @@ internal sealed class FittedPartIsWithdrawn : IItemRule
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         item
             .Parts.Where(part => verdicts[part].Outcome is Outcome.Withdraw)
-            .Select(part => Info.Because(w => w.PartWithdrawn(w.Name(part.Item))) with { Other = part.ItemId })
+            .Select(part => Info.Because(w => w.Reasons.PartWithdrawn(w.Name(part.Item))) with { Other = part.ItemId })
             .Concat(Elsewhere(item));
 
     /// <summary>Of parts in other records; one that the maker of this item does not permit would be withdrawn for that (W8).</summary>
     private IEnumerable<Reason> Elsewhere(ItemCase item) =>
         from part in item.PartsElsewhere
         where part.Outcome is Outcome.Withdraw || item.Limits.All.Any(l => l.Permits(part.PartNumber) is false)
-        select Info.Because(w => w.PartWithdrawn(part.Id)) with
+        select Info.Because(w => w.Reasons.PartWithdrawn(part.Id)) with
         {
             Other = part.Id,
         };

@@ -24,9 +24,9 @@ internal sealed class ItemIsDestroyed : IItemRule
             )
             .ToList();
         if (disposals.Count > 0 || item.Item.Status is ItemStatus.Destroyed)
-            yield return Info.Because(w => w.Destroyed(disposals.Min(d => d.Row.On), null));
+            yield return Info.Because(w => w.Reasons.Destroyed(disposals.Min(d => d.Row.On), null));
         foreach (var earlier in EarlierWithdrawals.Of(item).Where(w => IsForThat(w) && EarlierWithdrawals.IsOpen(item, w)))
-            yield return Info.Because(w => w.Destroyed(earlier.On, earlier.Document));
+            yield return Info.Because(w => w.Reasons.Destroyed(earlier.On, earlier.Document));
     }
 
     /// <summary>Whether it was withdrawn before for nothing but that.</summary>

@@ -23,7 +23,7 @@ internal sealed class JudgedDefectHasNoLaterDate : IExaminationRule
             && o.Criterion?.Class is CriterionClass.Judged or CriterionClass.Advisory
             && !IsPutOff(o.Observation, examination)
         select new WithdrawalReason(
-            Info.Because(w => w.DefectWithoutLaterDate(w.Observed(o.Observation, o.Criterion?.Question))),
+            Info.Because(w => w.Reasons.DefectWithoutLaterDate(w.Observed(o.Observation, o.Criterion?.Question))),
             o.Criterion?.NeverReleasable is true
         );
 

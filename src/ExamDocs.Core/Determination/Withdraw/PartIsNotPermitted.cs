@@ -28,7 +28,7 @@ internal sealed class PartIsNotPermitted : IItemRule
             .Where(on => on.Limits.Permits(item.Item.PartNumber) is false)
             .Select(on =>
                 Info.Because(w =>
-                    w.PartNotPermitted(item.Item.PartNumber, on.Name(w), string.Join(", ", on.Limits.PermittedParts!), on.Limits)
+                    w.Reasons.PartNotPermitted(item.Item.PartNumber, on.Name(w), string.Join(", ", on.Limits.PermittedParts!), on.Limits)
                 ) with
                 {
                     Other = on.Id,

@@ -16,7 +16,7 @@ internal sealed class ServiceHasEnded : IExaminationRule
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination)
     {
         if (examination.On is { } on && item.Life.GoverningLimit is { } limit && on > limit.LastDay)
-            yield return new(Info.Because(w => w.ServiceEnded(limit.LastDay, limit.Sentence.In(w))), NeverReleasable: true);
+            yield return new(Info.Because(w => w.Reasons.ServiceEnded(limit.LastDay, limit.Sentence.In(w))), NeverReleasable: true);
         if (item.Life.StoredTooLong is { } stored)
             yield return new(Info.Because(stored), NeverReleasable: true);
         if (item.Life.CleanedTooOften is { } cleaned && item.Deciding.Contains(examination))

@@ -8,7 +8,7 @@ using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
-using ExamDocs.Templates.Wording;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.ReadingBack.Fuzz;
 

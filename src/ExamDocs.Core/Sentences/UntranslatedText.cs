@@ -1,0 +1,28 @@
+namespace ExamDocs.Core.Sentences;
+
+/// <summary>
+/// English that has no translation and stays English on a page in another language: it is seen to be, and marked for a reader's voice.
+/// </summary>
+public static class UntranslatedText
+{
+    private const string Opening = "[en: ";
+    private const char Closing = ']';
+
+    /// <summary>The text in brackets that say it is English.</summary>
+    public static string Marked(string text) => $"{Opening}{text}{Closing}";
+
+    /// <summary>The pieces of a text in their order, each with whether it is such English.</summary>
+    public static IEnumerable<(string Text, bool IsEnglish)> Pieces(string text)
+    {
+        var at = 0;
+        while (
+            text.IndexOf(Opening, at, StringComparison.Ordinal) is var start and >= 0 && text.IndexOf(Closing, start) is var end and >= 0
+        )
+        {
+            yield return (text[at..start], false);
+            yield return (text[start..(end + 1)], true);
+            at = end + 1;
+        }
+        yield return (text[at..], false);
+    }
+}

@@ -1,0 +1,110 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared.Wording.Common;
+using ExamDocs.Templates.Shared.Wording.LawAndSources;
+
+namespace ExamDocs.Templates.Shared.Wording.Regimes;
+
+/// <inheritdoc />
+internal sealed partial class English : RegimePhrases
+{
+    protected override RegimeWording Periodic =>
+        new()
+        {
+            Title = "Report of periodic examination",
+            Law = "",
+            ShortLaw = "",
+            Examination = "periodic examination",
+            Keys = null,
+            DutyNow = "The item must not be used before a competent person has confirmed that the defect is put right.",
+            DutyLater = "The item must not be used after the time stated, and before the defect is put right.",
+            NoticeLead =
+                "The periodic examination found a defect that is, or could become, a danger to persons. The employer or "
+                + "keeper is told of it by this notice.",
+            Bases = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "within an interval of 6 months",
+                [Basis.TwelveMonth] = "within an interval of 12 months",
+                [Basis.Scheme] = "in accordance with a written scheme",
+                [Basis.Exceptional] = "after exceptional circumstances",
+                [Basis.FirstUse] = "first examination, before the item is first put into service",
+                [Basis.Installation] = "first examination after installation or assembly in a new position",
+            },
+        };
+
+    protected override RegimeWording Europe =>
+        Periodic with
+        {
+            Law =
+                "EN 365:2004, clause 4.4 (seen in an unofficial copy), for personal protective equipment against falls "
+                + "from a height. The law of the country may ask for more",
+            ShortLaw = "EN 365:2004",
+        };
+
+    protected override RegimeWording Germany =>
+        Periodic with
+        {
+            Law = "Betriebssicherheitsverordnung, section 14, and DGUV Regel 112-198 (both from memory)",
+            ShortLaw = "BetrSichV sec 14, DGUV Regel 112-198",
+            DutyNow = "The item must not be used before an expert person has confirmed that the defect is put right.",
+        };
+
+    protected override RegimeWording France =>
+        Periodic with
+        {
+            Title = "Report of general periodic verification",
+            Law = "Arrêté of 19 March 1993, article 1, and arrêté of 1 March 2004, articles 23 and 24",
+            ShortLaw = "arrêtés of 19 March 1993 and 1 March 2004",
+            Examination = "general periodic verification",
+            NoticeLead =
+                "The general periodic verification found a defect that is, or could become, a danger to persons. The "
+                + "employer or keeper is told of it by this notice.",
+        };
+
+    protected override RegimeWording AustraliaNewZealand =>
+        Periodic with
+        {
+            Title = "Report of periodic inspection",
+            Law = "AS/NZS 1891.4:2009, section 9 (seen in an unofficial copy)",
+            ShortLaw = "AS/NZS 1891.4:2009",
+            Examination = "periodic inspection",
+            NoticeLead =
+                "The periodic inspection found a defect that is, or could become, a danger to persons. The employer or "
+                + "keeper is told of it by this notice.",
+        };
+
+    protected override RegimeWording UnitedStates =>
+        Periodic with
+        {
+            Title = "Report of periodic inspection",
+            Law = "29 CFR 1910.140(c)(17) and (18), ANSI/ASSP Z359.2 and California Title 8 (all from memory)",
+            ShortLaw = "29 CFR 1910.140, ANSI/ASSP Z359.2",
+            Examination = "periodic inspection",
+            NoticeLead =
+                "The periodic inspection found a defect that is, or could become, a danger to persons. The employer or "
+                + "keeper is told of it by this notice.",
+        };
+
+    protected override RegimeWording Unnamed =>
+        WorkAtHeight with
+        {
+            Title = "Report of examination",
+            Law = "The law this examination was made under is not recorded",
+            ShortLaw = CommonPhrases.Languages.English.NotRecorded,
+            Examination = "examination",
+            DutyNow = "The item must not be used before the defect is put right.",
+            NoticeLead =
+                "The examination found a defect that is, or could become, a danger to persons. The employer is told of "
+                + "it by this notice.",
+        };
+
+    protected override RegimeWording Added(Regime regime, string file) =>
+        Periodic with
+        {
+            Law =
+                $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. "
+                + $"{LawAndSourcesPhrases.Languages.English.Added(file)}",
+            ShortLaw = $"{regime.Name} ({LawAndSourcesPhrases.Languages.English.AddedShort(file)})",
+            UsersOwn = LawAndSourcesPhrases.Languages.English.UsersOwn,
+        };
+}

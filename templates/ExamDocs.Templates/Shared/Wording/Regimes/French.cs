@@ -1,0 +1,112 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared.Wording.Common;
+using ExamDocs.Templates.Shared.Wording.LawAndSources;
+
+namespace ExamDocs.Templates.Shared.Wording.Regimes;
+
+/// <inheritdoc />
+internal sealed partial class French : RegimePhrases
+{
+    protected override RegimeWording Periodic =>
+        new()
+        {
+            Title = "Rapport de vérification périodique",
+            Law = "",
+            ShortLaw = "",
+            Examination = "vérification périodique",
+            Keys = null,
+            DutyNow = "L’équipement ne doit pas être utilisé avant qu’une personne compétente ait confirmé que le défaut est corrigé.",
+            DutyLater = "L’équipement ne doit pas être utilisé après la date indiquée, ni avant que le défaut soit corrigé.",
+            NoticeLead =
+                "La vérification périodique a trouvé un défaut qui est, ou pourrait devenir, un danger pour des "
+                + "personnes. Cet avis en informe l’employeur ou le détenteur.",
+            Bases = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "dans un intervalle de 6 mois",
+                [Basis.TwelveMonth] = "dans un intervalle de 12 mois",
+                [Basis.Scheme] = "selon un plan écrit",
+                [Basis.Exceptional] = "après des circonstances exceptionnelles",
+                [Basis.FirstUse] = "première vérification, avant la mise en service",
+                [Basis.Installation] = "première vérification après installation ou assemblage en un nouvel endroit",
+            },
+        };
+
+    protected override RegimeWording Europe =>
+        Periodic with
+        {
+            Law =
+                "EN 365:2004, paragraphe 4.4 (vue dans une copie non officielle), pour l’équipement de protection "
+                + "individuelle contre les chutes de hauteur. La loi du pays peut demander davantage",
+            ShortLaw = "EN 365:2004",
+        };
+
+    protected override RegimeWording Germany =>
+        Periodic with
+        {
+            Law = "Betriebssicherheitsverordnung, § 14, et DGUV Regel 112-198 (les deux de mémoire)",
+            ShortLaw = "BetrSichV § 14, DGUV Regel 112-198",
+            DutyNow =
+                "L’équipement ne doit pas être utilisé avant qu’une personne qualifiée (Sachkundiger) ait confirmé que "
+                + "le défaut est corrigé.",
+        };
+
+    protected override RegimeWording France =>
+        Periodic with
+        {
+            Title = "Rapport de vérification générale périodique",
+            Law = "Arrêté du 19 mars 1993, article 1, et arrêté du 1er mars 2004, articles 23 et 24",
+            ShortLaw = "arrêtés du 19 mars 1993 et du 1er mars 2004",
+            Examination = "vérification générale périodique",
+            NoticeLead =
+                "La vérification générale périodique a trouvé un défaut qui est, ou pourrait devenir, un danger pour des "
+                + "personnes. Cet avis en informe l’employeur ou le détenteur.",
+        };
+
+    protected override RegimeWording AustraliaNewZealand =>
+        Inspection with
+        {
+            Law = "AS/NZS 1891.4:2009, section 9 (vue dans une copie non officielle)",
+            ShortLaw = "AS/NZS 1891.4:2009",
+        };
+
+    protected override RegimeWording UnitedStates =>
+        Inspection with
+        {
+            Law = "29 CFR 1910.140(c)(17) et (18), ANSI/ASSP Z359.2 et California Title 8 (tous de mémoire)",
+            ShortLaw = "29 CFR 1910.140, ANSI/ASSP Z359.2",
+        };
+
+    protected override RegimeWording Unnamed =>
+        WorkAtHeight with
+        {
+            Title = "Rapport de vérification",
+            Law = "La loi selon laquelle cette vérification a été faite n’est pas enregistrée",
+            ShortLaw = CommonPhrases.Languages.French.NotRecorded,
+            Examination = "vérification",
+            DutyNow = "L’équipement ne doit pas être utilisé avant que le défaut soit corrigé.",
+            NoticeLead =
+                "La vérification a trouvé un défaut qui est, ou pourrait devenir, un danger pour des personnes. Cet avis "
+                + "en informe l’employeur.",
+        };
+
+    protected override RegimeWording Added(Regime regime, string file) =>
+        Periodic with
+        {
+            Law =
+                $"{string.Join("\u00A0; ", regime.Laws.InForce(null).Select(l => l.Cited))}. "
+                + $"{LawAndSourcesPhrases.Languages.French.Added(file)}",
+            ShortLaw = $"{regime.Name} ({LawAndSourcesPhrases.Languages.French.AddedShort(file)})",
+            UsersOwn = LawAndSourcesPhrases.Languages.French.UsersOwn,
+        };
+
+    private RegimeWording Inspection =>
+        Periodic with
+        {
+            Title = "Rapport d’inspection périodique",
+            Examination = "inspection périodique",
+            NoticeLead =
+                "L’inspection périodique a trouvé un défaut qui est, ou pourrait devenir, un danger pour des personnes. "
+                + "Cet avis en informe l’employeur ou le détenteur.",
+        };
+}

@@ -1,0 +1,97 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+
+namespace ExamDocs.Templates.Shared.Wording.Regimes;
+
+// Great Britain and Northern Ireland.
+internal sealed partial class German
+{
+    protected override RegimeWording Loler =>
+        new()
+        {
+            Title = "Bericht über die gründliche Prüfung (thorough examination)",
+            Law = "Lifting Operations and Lifting Equipment Regulations 1998 (SI 1998/2307), regulation 10(1)(b) und Schedule 1",
+            ShortLaw = "SI 1998/2307",
+            Examination = "gründliche Prüfung",
+            Keys = "Kleine umrandete Nummern geben den Absatz des Schedule 1 zu SI 1998/2307 an, der die Angabe verlangt.",
+            DutyNow = "Der Gegenstand darf vor Behebung des Mangels nicht benutzt werden: SI 1998/2307 regulation 10(3)(a).",
+            DutyLater =
+                "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden: "
+                + "SI 1998/2307 regulation 10(3)(b).",
+            NoticeLead =
+                "Wer eine gründliche Prüfung vornimmt, meldet dem Arbeitgeber unverzüglich jeden Mangel, der eine Gefahr "
+                + "für Personen ist oder werden könnte: regulation 10(1)(a) der Lifting Operations and Lifting Equipment "
+                + "Regulations 1998 (SI 1998/2307).",
+            Authorities = new Dictionary<Recipient, string>
+            {
+                [Recipient.HealthAndSafetyExecutive] =
+                    "Health and Safety Executive (der Gegenstand ist gemietet oder geleast: SI 1998/2307 regulation 10(4))",
+                [Recipient.AuthorityForThePremises] =
+                    "Aufsichtsbehörde des Ortes, an dem der Gegenstand geprüft wurde (SI 1998/2307 regulation 10(4))",
+            },
+            Bases = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten (regulation 9(3)(a)(i))",
+                [Basis.TwelveMonth] = "innerhalb einer Frist von 12 Monaten (regulation 9(3)(a)(ii))",
+                [Basis.Scheme] = "nach einem Prüfplan (regulation 9(3)(a)(iii))",
+                [Basis.Exceptional] = "nach außergewöhnlichen Umständen (regulation 9(3)(a)(iv))",
+                [Basis.FirstUse] = "erste gründliche Prüfung, bevor der Gegenstand erstmals in Gebrauch genommen wird (regulation 9(1))",
+                [Basis.Installation] = "erste gründliche Prüfung nach Einbau oder nach Zusammenbau an einem neuen Ort (regulation 9(2))",
+            },
+        };
+
+    protected override RegimeWording LolerNorthernIreland =>
+        Loler with
+        {
+            Law =
+                "Lifting Operations and Lifting Equipment Regulations (Northern Ireland) 1999 (SR 1999/304), regulation "
+                + "10 und Schedule 2",
+            ShortLaw = "SR 1999/304",
+            Keys =
+                "Kleine umrandete Nummern geben den Absatz des Schedule 2 zu SR 1999/304 an, der die Angabe verlangt; "
+                + "nach 8(a) sind sie aus dem Gedächtnis.",
+            DutyNow =
+                "Der Gegenstand darf vor Behebung des Mangels nicht benutzt werden: SR 1999/304 regulation 10(3), aus dem Gedächtnis.",
+            DutyLater =
+                "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden: "
+                + "SR 1999/304 regulation 10(3), aus dem Gedächtnis.",
+            NoticeLead =
+                "Wer eine gründliche Prüfung vornimmt, meldet dem Arbeitgeber unverzüglich jeden Mangel, der eine Gefahr "
+                + "für Personen ist oder werden könnte: regulation 10 der Lifting Operations and Lifting Equipment "
+                + "Regulations (Northern Ireland) 1999 (SR 1999/304), aus dem Gedächtnis.",
+            Authorities = new Dictionary<Recipient, string>
+            {
+                [Recipient.EnforcingAuthority] =
+                    "Die Aufsichtsbehörde (SR 1999/304 regulation 10, aus dem Gedächtnis; welche Behörde das ist, wurde "
+                    + "nicht bestätigt)",
+            },
+        };
+
+    protected override RegimeWording WorkAtHeight =>
+        new()
+        {
+            Title = "Bericht über die wiederkehrende Inspektion",
+            Law =
+                "Work at Height Regulations 2005 (SI 2005/735), regulation 12. Für diese Ausrüstung schreibt das Recht "
+                + "eine Aufzeichnung vor, nicht ihren Inhalt: die Angaben hier hat der Aussteller gewählt",
+            ShortLaw = "SI 2005/735",
+            Examination = "Inspektion",
+            Keys = null,
+            DutyNow =
+                "Der Gegenstand darf nicht benutzt werden, bevor der Mangel behoben ist. Persönliche Schutzausrüstung "
+                + "ist wirksam, gebrauchsfähig und in gutem Zustand zu halten: SI 1992/2966 regulation 7.",
+            DutyLater = "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden.",
+            NoticeLead =
+                "Die Inspektion ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem Arbeitgeber "
+                + "wird er mit dieser Anzeige gemeldet.",
+            Bases = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten",
+                [Basis.TwelveMonth] = "innerhalb einer Frist von 12 Monaten",
+                [Basis.Scheme] = "nach einem schriftlichen Plan",
+                [Basis.Exceptional] = "nach außergewöhnlichen Umständen (regulation 12(3))",
+                [Basis.FirstUse] = "erste Inspektion, bevor der Gegenstand erstmals in Gebrauch genommen wird",
+                [Basis.Installation] = "erste Inspektion nach Einbau oder Zusammenbau an neuer Stelle",
+            },
+        };
+}

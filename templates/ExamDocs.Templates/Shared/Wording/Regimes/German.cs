@@ -1,0 +1,110 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared.Wording.Common;
+using ExamDocs.Templates.Shared.Wording.LawAndSources;
+
+namespace ExamDocs.Templates.Shared.Wording.Regimes;
+
+/// <inheritdoc />
+internal sealed partial class German : RegimePhrases
+{
+    protected override RegimeWording Periodic =>
+        new()
+        {
+            Title = "Bericht über die wiederkehrende Prüfung",
+            Law = "",
+            ShortLaw = "",
+            Examination = "wiederkehrende Prüfung",
+            Keys = null,
+            DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor eine befähigte Person bestätigt hat, dass der Mangel behoben ist.",
+            DutyLater = "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden.",
+            NoticeLead =
+                "Die wiederkehrende Prüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem "
+                + "Arbeitgeber oder Halter wird er mit dieser Anzeige gemeldet.",
+            Bases = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten",
+                [Basis.TwelveMonth] = "innerhalb einer Frist von 12 Monaten",
+                [Basis.Scheme] = "nach einem schriftlichen Plan",
+                [Basis.Exceptional] = "nach außergewöhnlichen Umständen",
+                [Basis.FirstUse] = "erste Prüfung, bevor der Gegenstand erstmals in Gebrauch genommen wird",
+                [Basis.Installation] = "erste Prüfung nach Einbau oder Zusammenbau an neuer Stelle",
+            },
+        };
+
+    protected override RegimeWording Europe =>
+        Periodic with
+        {
+            Law =
+                "EN 365:2004, Abschnitt 4.4 (in nicht amtlicher Abschrift gesehen), für persönliche Schutzausrüstung "
+                + "gegen Absturz. Das Recht des Landes kann mehr verlangen",
+            ShortLaw = "EN 365:2004",
+        };
+
+    protected override RegimeWording Germany =>
+        Periodic with
+        {
+            Law = "Betriebssicherheitsverordnung, § 14, und DGUV Regel 112-198 (beide aus dem Gedächtnis)",
+            ShortLaw = "BetrSichV § 14, DGUV Regel 112-198",
+            DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor ein Sachkundiger bestätigt hat, dass der Mangel behoben ist.",
+        };
+
+    protected override RegimeWording France =>
+        Periodic with
+        {
+            Title = "Bericht über die allgemeine wiederkehrende Prüfung (vérification générale périodique)",
+            Law = "Arrêté du 19 mars 1993, article 1, und arrêté du 1er mars 2004, articles 23 et 24",
+            ShortLaw = "arrêtés du 19 mars 1993 et du 1er mars 2004",
+            Examination = "allgemeine wiederkehrende Prüfung",
+            NoticeLead =
+                "Die allgemeine wiederkehrende Prüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden "
+                + "könnte. Dem Arbeitgeber oder Halter wird er mit dieser Anzeige gemeldet.",
+        };
+
+    protected override RegimeWording AustraliaNewZealand =>
+        Inspection with
+        {
+            Law = "AS/NZS 1891.4:2009, section 9 (in nicht amtlicher Abschrift gesehen)",
+            ShortLaw = "AS/NZS 1891.4:2009",
+        };
+
+    protected override RegimeWording UnitedStates =>
+        Inspection with
+        {
+            Law = "29 CFR 1910.140(c)(17) und (18), ANSI/ASSP Z359.2 und California Title 8 (alle aus dem Gedächtnis)",
+            ShortLaw = "29 CFR 1910.140, ANSI/ASSP Z359.2",
+        };
+
+    protected override RegimeWording Unnamed =>
+        WorkAtHeight with
+        {
+            Title = "Prüfbericht",
+            Law = "Das Recht, nach dem geprüft wurde, ist nicht erfasst",
+            ShortLaw = CommonPhrases.Languages.German.NotRecorded,
+            Examination = "Prüfung",
+            DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor der Mangel behoben ist.",
+            NoticeLead =
+                "Die Prüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem Arbeitgeber "
+                + "wird er mit dieser Anzeige gemeldet.",
+        };
+
+    protected override RegimeWording Added(Regime regime, string file) =>
+        Periodic with
+        {
+            Law =
+                $"{string.Join("; ", regime.Laws.InForce(null).Select(l => l.Cited))}. "
+                + $"{LawAndSourcesPhrases.Languages.German.Added(file)}",
+            ShortLaw = $"{regime.Name} ({LawAndSourcesPhrases.Languages.German.AddedShort(file)})",
+            UsersOwn = LawAndSourcesPhrases.Languages.German.UsersOwn,
+        };
+
+    private RegimeWording Inspection =>
+        Periodic with
+        {
+            Title = "Bericht über die wiederkehrende Inspektion",
+            Examination = "wiederkehrende Inspektion",
+            NoticeLead =
+                "Die wiederkehrende Inspektion ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. "
+                + "Dem Arbeitgeber oder Halter wird er mit dieser Anzeige gemeldet.",
+        };
+}

@@ -1,0 +1,48 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+
+namespace ExamDocs.Templates.Shared.Wording.Regimes;
+
+/// <summary>How one jurisdiction's law words the documents.</summary>
+public sealed record RegimeWording
+{
+    public required string Title { get; init; }
+
+    /// <summary>The law the report is made under, as printed below its title.</summary>
+    public required string Law { get; init; }
+
+    /// <summary>The law in a few words, for labels.</summary>
+    public required string ShortLaw { get; init; }
+
+    /// <summary>What the examination is called there, for example thorough examination.</summary>
+    public required string Examination { get; init; }
+
+    /// <summary>What the numbers beside the particulars mean; null where there are none.</summary>
+    public required string? Keys { get; init; }
+
+    /// <summary>The employer's duty once told of a defect that is a danger.</summary>
+    public required string DutyNow { get; init; }
+
+    /// <summary>The employer's duty for a defect that could become a danger by a stated time.</summary>
+    public required string DutyLater { get; init; }
+
+    /// <summary>Why this notice is given, and by what law.</summary>
+    public required string NoticeLead { get; init; }
+
+    /// <summary>Where a copy of the report goes when a risk is imminent, in this law's own words.</summary>
+    public IReadOnlyDictionary<Recipient, string> Authorities { get; init; } = new Dictionary<Recipient, string>();
+
+    public required IReadOnlyDictionary<Basis, string> Bases { get; init; }
+
+    /// <summary>That it is a regime of the user's own; null where it is built in.</summary>
+    public string? UsersOwn { get; init; }
+
+    /// <summary>A document's title as it is repeated on every page; it says so where the regime is the user's own.</summary>
+    public string RunningTitle(string title) => UsersOwn is null ? title : $"{title} ({UsersOwn})";
+
+    /// <summary>What a first page says below its title, with the user's own regime where it is one.</summary>
+    public string Lead(string lead) => UsersOwn is null ? lead : $"{lead} {char.ToUpperInvariant(UsersOwn[0])}{UsersOwn[1..]}: {ShortLaw}.";
+
+    /// <summary>Whether the schedule's paragraph numbers may stand beside the particulars.</summary>
+    public bool HasKeys => Keys is not null;
+}
