@@ -4,6 +4,7 @@ using ExamDocs.Core.Records;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
+using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
@@ -45,7 +46,7 @@ public sealed class FaithfulPrintTests(SharedBrowser browser)
     {
         foreach (
             var item in Example
-                .Visit.Everything.Where((_, n) => n % 6 == 0)
+                .Visit.Everything.Where((_, n) => EveryByteTests.IsFull || n % 15 == 0)
                 .Concat(Example.Visit.Items.Where(i => i.Item.Id is "BRG-02" or "CLR-01" or "RGR-01"))
         )
         {

@@ -16,7 +16,6 @@ public sealed class GenuineTests(IssuedForVerifying issued)
     private static readonly string[] Asked = ["report", "notice", "quarantine-label", "due-label", "certificate", "record", "check-sheet"];
 
     [Theory]
-    [InlineData("en", true)]
     [InlineData("de", false)]
     [InlineData("fr", true)]
     public async Task Every_kind_of_document_in_every_language_signed_or_not(string language, bool isSigned)

@@ -8,18 +8,26 @@ namespace ExamDocs.UseCases.Tests.Verifying;
 public sealed class UntouchedTests(ExampleIssued example)
 {
     [Fact]
-    public async Task Every_document_of_the_example_is_valid()
+    public async Task Documents_of_every_kind_are_valid()
     {
+        // Three of each kind, the first and the last among them, for each is printed once more.
+        List<string> files =
+        [
+            .. example
+                .Result.Documents.GroupBy(d => d.Document.Kind)
+                .SelectMany(kind => Effort.OneIn(Math.Max(1, (kind.Count() - 1) / 2), kind))
+                .Select(example.File),
+        ];
         var verified = await VerifyDocuments.RunAsync(
             new VerifyRequest
             {
-                Files = [.. example.Result.Documents.Select(example.File)],
+                Files = files,
                 RegisterPath = Path.Combine(Path.GetDirectoryName(example.Folder)!, "register.db"),
                 Now = Instant.FromUtc(2026, 5, 13, 9, 0),
             },
             TestContext.Current.CancellationToken
         );
-        Assert.True(verified.Count > 20);
+        Assert.True(verified.Count > 10);
         Assert.Equal(
             "",
             string.Join(
