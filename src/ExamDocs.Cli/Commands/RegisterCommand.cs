@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using NodaTime.Text;

@@ -1,9 +1,11 @@
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Checking;
 
-/// <summary>Whether documents are as they were issued, and whether the log and the list of documents tell the same.</summary>
+/// <summary>Whether documents are as they were issued, and whether the log and the list of documents agree.</summary>
 internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows rows)
 {
     private readonly Dictionary<string, List<LogEntry>> _logged = new(StringComparer.Ordinal);
@@ -92,7 +94,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
             yield return "the log tells of other items";
         else if (!string.Equals(came.Document.Kind, document.Kind, StringComparison.Ordinal))
             yield return "the log tells of another kind";
-        else if (!string.Equals(row, DocumentRows.RowOf(document), StringComparison.Ordinal))
+        else if (!string.Equals(row, LoggedDocument.RowOf(document), StringComparison.Ordinal))
             yield return "what is listed of it (its outcomes, visit, day, folder, pages, language, what it replaces or is a copy of) is "
                 + "not what the log tells";
         var kept = database.Connection.Raw("SELECT position FROM document_item WHERE number = $1 ORDER BY position", document.Number);
@@ -136,7 +138,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
                 [
                     .. entries
                         .Where(e => e.What is LogEntry.LineEndedWord)
-                        .Select((e, i) => (object?[])[i, e.Item, DocumentRows.Day(e.Day), e.Reason, e.ByVisit]),
+                        .Select((e, i) => (object?[])[i, e.Item, StoredDay.Of(e.Day), e.Reason, e.ByVisit]),
                 ],
                 "the log"
             )

@@ -1,6 +1,6 @@
 namespace ExamDocs.Register.Log;
 
-/// <summary>What the entries say of themselves: that each is written as entries are, and stands where it says.</summary>
+/// <summary>Whether each entry is written as entries are, and is at the position that it names.</summary>
 internal sealed class LogOrder
 {
     private readonly List<long> _positions = [];

@@ -8,6 +8,7 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.Templates;
 using NodaTime;
 

@@ -1,4 +1,5 @@
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using NodaTime.Text;
 
 namespace ExamDocs.UseCases.Registered;

@@ -3,7 +3,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Registered;
