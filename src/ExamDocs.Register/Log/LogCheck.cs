@@ -78,7 +78,7 @@ public static class LogCheck
     {
         var covered = kept.Count == 0 ? 0 : kept[^1].Size;
         if (covered < count)
-            yield return FormattableString.Invariant($"Log entries from {covered} on stand under no checkpoint of the register.");
+            yield return FormattableString.Invariant($"No checkpoint of the register covers the log entries from {covered} on.");
     }
 
     private static IEnumerable<string> Exported(Checkpoint exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)

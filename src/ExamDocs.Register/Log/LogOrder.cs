@@ -44,5 +44,5 @@ internal sealed class LogOrder
             .Zip(positions.Order(), (at, ordered) => (at, ordered))
             .Index()
             .Where(row => row.Item.at != row.Item.ordered)
-            .Select(row => FormattableString.Invariant($"Log entry {row.Item.at} stands out of its order, in row {row.Index}."));
+            .Select(row => FormattableString.Invariant($"Log entry {row.Item.at} is out of order, in row {row.Index}."));
 }

@@ -77,7 +77,7 @@ internal static class PostgresTables
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
             throw new RegisterRefusedException(
-                $"There is no register at {place} yet, and this user may make none. Open it once as the owner of the database "
+                $"There is no register at {place} yet, and this user may not make one. Open it once as the owner of the database "
                     + "(docs/shared-register.md).",
                 refused
             );

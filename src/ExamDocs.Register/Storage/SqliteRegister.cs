@@ -24,7 +24,7 @@ internal sealed class SqliteRegister : RegisterDatabase
         Connection
             .Rows(row => row.GetString(0), "PRAGMA integrity_check")
             .Where(line => !string.Equals(line, "ok", StringComparison.Ordinal))
-            .Concat(Connection.Rows(row => $"A row of {row.GetString(0)} refers to nothing.", "PRAGMA foreign_key_check"));
+            .Concat(Connection.Rows(row => $"A row of {row.GetString(0)} refers to a row that is not there.", "PRAGMA foreign_key_check"));
 
     /// <summary>The write lock is taken at once: two that read first and write then could each wait for the other.</summary>
     public override DbTransaction BeginWriting() => ((SqliteConnection)Connection).BeginTransaction(deferred: false);
