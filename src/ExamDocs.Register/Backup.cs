@@ -1,3 +1,5 @@
+using ExamDocs.Register.Files;
+using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register;

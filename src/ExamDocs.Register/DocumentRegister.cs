@@ -1,8 +1,12 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Files;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Merging;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 using NodaTime;
-using NodaTime.Extensions;
 
 namespace ExamDocs.Register;
 
@@ -13,75 +17,54 @@ namespace ExamDocs.Register;
 /// </summary>
 public sealed partial class DocumentRegister : IDisposable
 {
-    private readonly RegisterDatabase _database;
     private readonly RunHold _run;
-    private readonly LogRows _log;
 
-    private DocumentRegister(RegisterDatabase database, RunHold run, LocalDate today)
-    {
-        (_database, _run) = (database, run);
-        _log = new(database.Connection);
-        Rows = new(database, _log, today);
-        Visits = new(database, _log, Rows.Ends, today);
-    }
+    private DocumentRegister(RegisterRows rows, RunHold run) => (Rows, _run, Visits) = (rows, run, new(rows));
 
-    internal DocumentRows Rows { get; }
-
-    internal LogRows Log => _log;
-
-    internal RegisterDatabase Database => _database;
+    internal RegisterRows Rows { get; }
 
     /// <summary>The visits that it remembers.</summary>
     public VisitRegister Visits { get; }
 
     /// <summary>Drawn once, when it was made: 32 lower-case hexadecimal digits.</summary>
     /// <exception cref="RegisterDamagedException">It was taken away.</exception>
-    public string Identity => Own.Identity;
+    public string Identity => Rows.Identity;
 
     /// <summary>The day from which on it has been kept.</summary>
     /// <exception cref="RegisterDamagedException">It was taken away.</exception>
-    public LocalDate KeptSince => Own.KeptSince;
-
-    private (string Identity, LocalDate KeptSince) Own =>
-        _database.Connection.Rows(
-            row => (row.GetString(0), DocumentRows.Day(row.GetString(1))!.Value),
-            "SELECT id, kept_since FROM register"
-        )
-            is [var own]
-            ? own
-            : throw new RegisterDamagedException("register", new InvalidDataException("It has no row of its own."));
+    public LocalDate KeptSince => Rows.KeptSince;
 
     /// <summary>Where it is, in words; without any password.</summary>
-    public string Place => _database.Place;
+    public string Place => Rows.Database.Place;
 
     /// <summary>The current document issued for the same input, rules and template; null where there is none.</summary>
-    public IssuedDocument? FindIssued(string jobKey) => Rows.IssuedFor(jobKey)?.Issued();
+    public IssuedDocument? FindIssued(string jobKey) => Rows.Documents.IssuedFor(jobKey)?.Issued();
 
     /// <summary>The issued document of a number, current or not; null where none was issued under it.</summary>
     public IssuedDocument? FindByNumber(string number) =>
-        Rows.Find(number) is { State: DocumentState.Issued } document ? document.Issued() : null;
+        Rows.Documents.Find(number) is { State: DocumentState.Issued } document ? document.Issued() : null;
 
     /// <summary>All that is known of a number; null where it was never taken.</summary>
-    public DocumentStatus? Find(string number) => Rows.Find(number);
+    public DocumentStatus? Find(string number) => Rows.Documents.Find(number);
 
     /// <summary>Everything issued, by letter, year and number.</summary>
-    public IReadOnlyList<IssuedDocument> Issued() => [.. Rows.In(DocumentState.Issued).Select(d => d.Issued())];
+    public IReadOnlyList<IssuedDocument> Issued() => [.. Rows.Documents.In(DocumentState.Issued).Select(d => d.Issued())];
 
     /// <summary>Everything issued, current or not, with all that is known of it.</summary>
-    public IReadOnlyList<DocumentStatus> Documents() => Rows.In(DocumentState.Issued);
+    public IReadOnlyList<DocumentStatus> Documents() => Rows.Documents.In(DocumentState.Issued);
 
     /// <summary>Every number that was taken and never came out, with the reason.</summary>
     public IReadOnlyList<VoidedDocument> Voided() =>
-        [.. Rows.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
+        [.. Rows.Documents.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
 
     /// <summary>Current documents made from the visits of one reference.</summary>
-    public IReadOnlyList<DocumentStatus> CurrentOf(string reference) => Rows.CurrentOf(reference);
+    public IReadOnlyList<DocumentStatus> CurrentOf(string reference) => Rows.Documents.CurrentOf(reference);
 
-    /// <summary>Documents issued from one visit that speak of an item, current or not.</summary>
-    public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.About(item, visit);
+    /// <summary>Documents issued from one visit that name an item, current or not.</summary>
+    public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.Documents.About(item, visit);
 
     /// <summary>The lines of a document that no longer hold; empty where all do, or none was issued under the number.</summary>
-    public IReadOnlyList<EndedLine> EndedLines(string number) => Rows.Ends.In(number);
+    public IReadOnlyList<EndedLine> EndedLines(string number) => Rows.Documents.EndedLines.In(number);
 
     /// <summary>Takes the next number of a letter and year. Nobody gets it again, whatever becomes of the document.</summary>
     /// <exception cref="DocumentInProgressException">The job has a document already, issued or being issued by another run.</exception>
@@ -94,7 +77,7 @@ public sealed partial class DocumentRegister : IDisposable
             throw new ArgumentException("What is replaced needs a reason.", nameof(request));
         _ = new DocumentNumber(request.Letter, request.Year, 1);
         var whole = request with { Items = [.. request.Items], Folder = Directory.CreateDirectory(request.Folder).FullName };
-        return new(Rows.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);
+        return new(Rows.Changes.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);
     }
 
     /// <summary>Writes the document into its folder and marks it issued; its bytes are kept here too.</summary>
@@ -110,17 +93,17 @@ public sealed partial class DocumentRegister : IDisposable
         ArgumentNullException.ThrowIfNull(pdf);
         ArgumentException.ThrowIfNullOrWhiteSpace(outcomesJson);
         ArgumentOutOfRangeException.ThrowIfLessThan(pages, 1);
-        Rows.Prepare(pending.Number, pdf, pages, outcomesJson);
+        Rows.Changes.Prepare(pending.Number, pdf, pages, outcomesJson);
         try
         {
             DurableFile.Publish(pending.Folder, pending.FileName, pdf);
         }
         catch (DocumentFileConflictException conflict)
         {
-            Rows.Void(pending.Number, conflict.Message.TrimEnd('.'));
+            Rows.Changes.Void(pending.Number, conflict.Message.TrimEnd('.'));
             throw;
         }
-        Rows.MarkIssued(pending.Number);
+        Rows.Changes.MarkIssued(pending.Number);
         return FindByNumber(pending.Number)!;
     }
 
@@ -131,7 +114,7 @@ public sealed partial class DocumentRegister : IDisposable
     {
         ArgumentNullException.ThrowIfNull(pending);
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
-        Rows.Void(pending.Number, reason);
+        Rows.Changes.Void(pending.Number, reason);
     }
 
     /// <summary>Takes a document back that is out. Its bytes are kept; it is no longer current.</summary>
@@ -141,12 +124,12 @@ public sealed partial class DocumentRegister : IDisposable
     public bool Withdraw(string number, string reason)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
-        return Rows.Withdraw(number, reason);
+        return Rows.Changes.Withdraw(number, reason);
     }
 
     /// <summary>Finishes or voids whatever interrupted runs left; to be called before issuing. Runs still at work are left alone.</summary>
     /// <returns>One sentence for each number; empty where nothing was left.</returns>
-    public IReadOnlyList<string> Recover() => new Recovery(_database, Rows, _run.Run).Run();
+    public IReadOnlyList<string> Recover() => new Recovery(Rows, _run.Run).Run();
 
     /// <summary>Writes an issued document into a folder where it is missing, byte for byte as issued.</summary>
     /// <returns>False where it was there already.</returns>
@@ -162,12 +145,12 @@ public sealed partial class DocumentRegister : IDisposable
     public byte[] Content(IssuedDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return Rows.Content(document.Number, document.Sha256);
+        return Rows.Documents.Content(document.Number, document.Sha256);
     }
 
-    /// <summary>What the log holds by now, to be kept elsewhere: against it a log that was cut or written anew is found out.</summary>
+    /// <summary>What the log holds by now, to be kept elsewhere: it shows later whether the log was cut or rewritten.</summary>
     /// <returns>Null while the log is empty.</returns>
-    public Checkpoint? Checkpoint() => _log.Latest();
+    public Checkpoint? Checkpoint() => Rows.Log.Latest();
 
     /// <summary>
     /// Whether the register is sound in itself: undamaged, without gaps, every document as issued, the log whole; no record is read.
@@ -183,7 +166,7 @@ public sealed partial class DocumentRegister : IDisposable
     public RegisterCheckResult Check(RegisterCheckRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return new RegisterCheck(_database, Rows, Visits, _log, request).Run();
+        return new RegisterCheck(Rows, request).Run();
     }
 
     /// <summary>Takes the visits and documents of another register in, which is not changed. Taken in again they change nothing.</summary>
@@ -199,17 +182,17 @@ public sealed partial class DocumentRegister : IDisposable
     {
         ArgumentNullException.ThrowIfNull(other);
         ArgumentNullException.ThrowIfNull(read);
-        return new Merging.RegisterMerge(_database, this, other, read, ends ?? (static _ => [])).Run();
+        return new RegisterMerge(Rows, other.Rows, read, ends ?? (static _ => [])).Run();
     }
 
     /// <summary>Writes a copy of a register in a file, whole and checked, where no file is yet.</summary>
     /// <exception cref="RegisterRefusedException">It is on a server, whose own tools make copies.</exception>
     /// <exception cref="IOException">A file is there already, or cannot be written.</exception>
-    public void BackUp(string path) => Backup.Write(_database, path);
+    public void BackUp(string path) => Backup.Write(Rows.Database, path);
 
     public void Dispose()
     {
         _run.Dispose();
-        _database.Dispose();
+        Rows.Database.Dispose();
     }
 }

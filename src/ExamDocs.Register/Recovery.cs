@@ -1,3 +1,6 @@
+using ExamDocs.Register.Files;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register;
@@ -6,33 +9,35 @@ namespace ExamDocs.Register;
 /// Brings every pending number of a run that has ended to an end: issued where its bytes are known and its file is in
 /// place or can be put there, void otherwise. Runs still at work keep theirs.
 /// </summary>
-internal sealed class Recovery(RegisterDatabase database, DocumentRows rows, string run)
+internal sealed class Recovery(RegisterRows rows, string run)
 {
+    private readonly RegisterDatabase _database = rows.Database;
+
     /// <summary>One sentence for each number that was pending.</summary>
     public IReadOnlyList<string> Run() =>
         [
-            .. from pending in rows.Pending()
-            where IsLeft(pending.Run) && rows.Claim(pending.Document.Number, pending.Run, database.Settling(run, pending.Run))
+            .. from pending in rows.Documents.Pending()
+            where IsLeft(pending.Run) && rows.Changes.Claim(pending.Document.Number, pending.Run, _database.Settling(run, pending.Run))
             select Settle(pending.Document, pending.Sha256, pending.Run),
         ];
 
     /// <summary>What this run itself took is left where it goes on after a fault.</summary>
-    private bool IsLeft(string? owner) => owner is null || string.Equals(owner, run, StringComparison.Ordinal) || database.HasEnded(owner);
+    private bool IsLeft(string? owner) => owner is null || string.Equals(owner, run, StringComparison.Ordinal) || _database.HasEnded(owner);
 
     private string Settle(PendingDocument document, string? sha256, string? left)
     {
         if (sha256 is null)
             return Void(document, "the run was interrupted before it was printed");
         // Its file may be out there; what is out must not be void.
-        if (left is not null && database.WasElsewhere(left))
+        if (left is not null && _database.WasElsewhere(left))
         {
-            rows.MarkIssued(document.Number);
+            rows.Changes.MarkIssued(document.Number);
             return $"{document.Number} was left unfinished by an interrupted run on another machine and is now issued; issue its "
                 + "visit again to have the file.";
         }
         try
         {
-            DurableFile.Publish(document.Folder, document.FileName, rows.Content(document.Number, sha256));
+            DurableFile.Publish(document.Folder, document.FileName, rows.Documents.Content(document.Number, sha256));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
         {
@@ -41,13 +46,13 @@ internal sealed class Recovery(RegisterDatabase database, DocumentRows rows, str
                 return Void(document, $"the run was interrupted and its file cannot be written: {failure.Message}");
             FolderSync.Flush(document.Folder);
         }
-        rows.MarkIssued(document.Number);
+        rows.Changes.MarkIssued(document.Number);
         return $"{document.Number} was left unfinished by an interrupted run and is now issued in {document.Folder}.";
     }
 
     private string Void(PendingDocument document, string reason)
     {
-        rows.Void(document.Number, reason);
+        rows.Changes.Void(document.Number, reason);
         try
         {
             DurableFile.RemoveTemporary(document.Folder, document.FileName);

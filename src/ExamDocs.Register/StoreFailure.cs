@@ -2,7 +2,7 @@ using Microsoft.Data.Sqlite;
 
 namespace ExamDocs.Register;
 
-/// <summary>Tells what a failure of the store comes to, so that nobody else has to know which store it is.</summary>
+/// <summary>Recognises failures of the database, so that nobody else has to know which database it is.</summary>
 public static class StoreFailure
 {
     /// <summary>SQLITE_FULL.</summary>

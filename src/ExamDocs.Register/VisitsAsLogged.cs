@@ -2,6 +2,9 @@ using System.Text.Json;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Checking;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register;
@@ -12,14 +15,14 @@ namespace ExamDocs.Register;
 /// </summary>
 public sealed class VisitsAsLogged
 {
+    private readonly RegisterRows _rows;
     private readonly RegisterDatabase _database;
-    private readonly VisitRegister _visits;
     private readonly Func<int, byte[], ExaminationRecord?> _read;
     private readonly HashSet<int> _sound = [];
     private bool _isComplete;
 
-    internal VisitsAsLogged(RegisterDatabase database, VisitRegister visits, Func<int, byte[], ExaminationRecord?> read) =>
-        (_database, _visits, _read) = (database, visits, read);
+    internal VisitsAsLogged(RegisterRows rows, Func<int, byte[], ExaminationRecord?> read) =>
+        (_rows, _database, _read) = (rows, rows.Database, read);
 
     /// <summary>As <see cref="VisitRegister.Touching"/> gives them.</summary>
     /// <exception cref="RegisterAlteredException">One of them is not as the log has it, or a visit is gone.</exception>
@@ -27,10 +30,10 @@ public sealed class VisitsAsLogged
     {
         ArgumentNullException.ThrowIfNull(record);
         var keys = ItemKeys.Of(record);
-        var connected = new Connected(_database, upTo, origin);
+        var connected = new ConnectedVisits(_database, upTo, origin);
         var found = connected.To(keys.Select(k => k.Key));
         Require([.. found.Concat(Named(keys.Select(k => k.Item).Concat(connected.Items), record.Items.Select(i => i.Serial)))]);
-        return _visits.Of(found);
+        return _rows.Visits.Of(found);
     }
 
     /// <summary>Compares visits with the log and with their records.</summary>
@@ -51,13 +54,14 @@ public sealed class VisitsAsLogged
     }
 
     /// <summary>
-    /// A document that is listed as current tells of all that later visits ended of it; those visits are to be required before.
+    /// Requires that a document listed as current shows all that later visits ended of it. Call <see cref="Require"/> for those
+    /// visits before.
     /// </summary>
     /// <exception cref="RegisterAlteredException">It does not.</exception>
     public void RequireEnds(DocumentStatus document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        if (!_visits.EndsAreIn(document))
+        if (!_rows.LineEnds.AreIn(document))
             throw new RegisterAlteredException(document.Number, "A later visit ended what it says, and it is listed as if none had.");
     }
 
@@ -77,10 +81,10 @@ public sealed class VisitsAsLogged
     }
 
     private static string Listed(IEnumerable<string> texts) =>
-        JsonSerializer.Serialize(texts.Where(t => t.Length > 0).Select(Sql.Storable).Distinct(StringComparer.Ordinal));
+        JsonSerializer.Serialize(texts.Where(t => t.Length > 0).Select(StorableText.Of).Distinct(StringComparer.Ordinal));
 
     /// <summary>
-    /// No visit up to the last one in the log may be gone: nobody can tell what it said. The log is asked first, because other runs
+    /// No visit up to the last one in the log may be gone: nobody knows what it said. The log is asked first, because other runs
     /// may store visits meanwhile.
     /// </summary>
     private void RequireAll()
@@ -91,7 +95,7 @@ public sealed class VisitsAsLogged
         var logged = _database
             .Connection.Rows(row => row.GetInt32(0), $"SELECT {entry} FROM log WHERE {entry} > 0 ORDER BY {entry} DESC LIMIT 1")
             .FirstOrDefault();
-        var last = Math.Max(logged, _visits.Latest);
+        var last = Math.Max(logged, _rows.Visits.Latest);
         if (_database.Connection.Number("SELECT count(*) FROM visit WHERE visit <= $1", last) < last)
         {
             var there = _database.Connection.Rows(row => row.GetInt32(0), "SELECT visit FROM visit").ToHashSet();

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using ExamDocs.Register;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.Faults.Tests;

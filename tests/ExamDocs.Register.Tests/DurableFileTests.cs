@@ -1,3 +1,6 @@
+using ExamDocs.Register.Files;
+using ExamDocs.Register.Model;
+
 namespace ExamDocs.Register.Tests;
 
 public sealed class DurableFileTests : Workplace

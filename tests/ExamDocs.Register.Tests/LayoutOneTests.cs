@@ -1,4 +1,5 @@
-using ExamDocs.Register.Storage;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Opening;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests;
@@ -109,7 +110,7 @@ public sealed class LayoutOneTests : Workplace
     {
         Directory.CreateDirectory(Out);
         ByHand(Tables);
-        ByHand(FormattableString.Invariant($"PRAGMA application_id = {SqliteRegister.ApplicationId}"));
+        ByHand(FormattableString.Invariant($"PRAGMA application_id = {SqliteTables.ApplicationId}"));
         ByHand("PRAGMA user_version = 1");
         ByHand("INSERT INTO counter VALUES ('Q', 2025, 1), ('R', 2026, 3)");
         Issued("Q-2025-000001", 'Q', 2025, "q");
@@ -127,7 +128,7 @@ public sealed class LayoutOneTests : Workplace
             year,
             job,
             Out,
-            DurableFile.Hash(Pdf(job)),
+            Sha256Hex.Of(Pdf(job)),
             """{"HB-014":"fit"}"""
         );
         ByHand("INSERT INTO document_item VALUES ($1, 0, 'HB-014'), ($1, 1, 'HB-014-B')", number);

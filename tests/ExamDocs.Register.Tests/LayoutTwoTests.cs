@@ -1,6 +1,9 @@
 using System.Text;
 using ExamDocs.Core.Records;
-using ExamDocs.Register.Storage;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Opening;
+using ExamDocs.Register.Rows;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests;
@@ -82,14 +85,14 @@ public sealed class LayoutTwoTests : Workplace
     /// <summary>As the version before wrote it: two reports of one visit, the second in the place of the first.</summary>
     private void Make()
     {
-        ByHand(Written(Layout.First));
-        ByHand(Written(Layout.Second));
-        ByHand(FormattableString.Invariant($"PRAGMA application_id = {SqliteRegister.ApplicationId}"));
+        ByHand(Written(FirstLayout.Statements));
+        ByHand(Written(SecondLayout.Statements));
+        ByHand(FormattableString.Invariant($"PRAGMA application_id = {SqliteTables.ApplicationId}"));
         ByHand("PRAGMA user_version = 2");
         ByHand("INSERT INTO register VALUES (1, '0123456789abcdef0123456789abcdef', 2, 0)");
         ByHand(
             "INSERT INTO visit VALUES (1, $1, 'V-1', 'gb-loler', 'Larkfield Tree Care', NULL, '2026-05-11', '2026-05-12', $2)",
-            DurableFile.Hash(Encoding.UTF8.GetBytes(Record)),
+            Sha256Hex.Of(Encoding.UTF8.GetBytes(Record)),
             Encoding.UTF8.GetBytes(Record)
         );
         ByHand("INSERT INTO outcome VALUES (1, 0, 'HB-014-B', '2026-05-11', 'withdraw', NULL, NULL, '[\"W6\"]', '[]', 0)");
@@ -104,7 +107,7 @@ public sealed class LayoutTwoTests : Workplace
                 number,
                 sequence,
                 job,
-                DurableFile.Hash(Pdf(job))
+                Sha256Hex.Of(Pdf(job))
             );
             ByHand("INSERT INTO document_item VALUES ($1, 0, 'HB-014'), ($1, 1, 'HB-014-B')", number);
             ByHand("INSERT INTO content VALUES ($1, $2)", number, Pdf(job));
@@ -122,12 +125,7 @@ public sealed class LayoutTwoTests : Workplace
         var log = new LogRows(connection);
         foreach (var (number, job) in new[] { ("R-2026-000001", "a"), ("R-2026-000002", "b") })
             log.Append(at =>
-                Register.Log.LogEntry.Issued(
-                    at,
-                    new(number, "report", ["HB-014", "HB-014-B"]),
-                    DurableFile.Hash(Pdf(job)),
-                    new(2026, 5, 12)
-                )
+                Register.Log.LogEntry.Issued(at, new(number, "report", ["HB-014", "HB-014-B"]), Sha256Hex.Of(Pdf(job)), new(2026, 5, 12))
             );
         log.Append(at =>
             Register.Log.LogEntry.Replaced(

@@ -1,5 +1,9 @@
 using System.Text;
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Merging;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests;
@@ -181,13 +185,13 @@ public sealed class MergeTests : Workplace
     {
         var visit = SampleVisit.Of(reference, note, id);
         visit = visit with { Json = Encoding.UTF8.GetBytes($"{Encoding.UTF8.GetString(visit.Json)} {id}"), Version = "1.2.3" };
-        _records[DurableFile.Hash(visit.Json)] = visit.Record;
+        _records[Sha256Hex.Of(visit.Json)] = visit.Record;
         return visit;
     }
 
     private MergeResult Merge(DocumentRegister into, DocumentRegister from) => into.Merge(from, Read);
 
-    private ExaminationRecord? Read(byte[] json) => _records.GetValueOrDefault(DurableFile.Hash(json));
+    private ExaminationRecord? Read(byte[] json) => _records.GetValueOrDefault(Sha256Hex.Of(json));
 
     private void AssertSound(DocumentRegister register) => Assert.Empty(register.Check(new RegisterCheckRequest { Read = Read }).Faults);
 

@@ -1,3 +1,5 @@
+using ExamDocs.Register.Model;
+
 namespace ExamDocs.Register.Tests;
 
 public sealed class OpeningTests : Workplace

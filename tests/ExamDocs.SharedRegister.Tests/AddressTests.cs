@@ -1,5 +1,6 @@
 using System.Data.Common;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.Register.Tests;
 
 namespace ExamDocs.SharedRegister.Tests;

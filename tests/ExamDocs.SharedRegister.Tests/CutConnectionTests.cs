@@ -1,5 +1,6 @@
 using System.Data.Common;
-using ExamDocs.Register;
+using ExamDocs.Register.Files;
+using ExamDocs.Register.Opening;
 using ExamDocs.Register.Storage;
 using ExamDocs.Register.Tests;
 using NodaTime;
@@ -49,7 +50,7 @@ public sealed class CutConnectionTests : Workplace
     {
         using var other = Open();
         Issue(other, "a");
-        using (var cut = PostgresRegister.Open(Database, new LocalDate(2026, 5, 12)))
+        using (var cut = PostgresOpening.Open(Database, new LocalDate(2026, 5, 12)))
         {
             using var transaction = cut.BeginWriting();
             cut.Connection.Execute("UPDATE counter SET last = 41");
@@ -73,7 +74,7 @@ public sealed class CutConnectionTests : Workplace
     [Fact]
     public void The_server_lets_go_of_a_machine_that_is_gone_or_asleep()
     {
-        using var register = PostgresRegister.Open(Database, new LocalDate(2026, 5, 12));
+        using var register = PostgresOpening.Open(Database, new LocalDate(2026, 5, 12));
         string[] settings =
         [
             "tcp_keepalives_idle",

@@ -1,6 +1,8 @@
 using System.Text;
 using ExamDocs.Register;
-using ExamDocs.Register.Storage;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Opening;
 using ExamDocs.Register.Tests;
 using NodaTime;
 
@@ -52,8 +54,8 @@ public sealed class EarlierLayoutTests : Workplace
     private void Make()
     {
         ByHand("CREATE SCHEMA examdocs");
-        ByHand(Written(Layout.First));
-        ByHand(Written(Layout.Second));
+        ByHand(Written(FirstLayout.Statements));
+        ByHand(Written(SecondLayout.Statements));
         ByHand("INSERT INTO register VALUES (1, '0123456789abcdef0123456789abcdef', 2, 0)");
         ByHand(
             "CREATE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT AS $$ BEGIN RAISE "
@@ -71,11 +73,7 @@ public sealed class EarlierLayoutTests : Workplace
             "CREATE TRIGGER document_is_never_emptied BEFORE TRUNCATE ON document EXECUTE FUNCTION refuse('a register is never emptied')"
         );
         var json = Encoding.UTF8.GetBytes(Record);
-        ByHand(
-            "INSERT INTO visit VALUES (1, $1, 'V-1', 'gb-loler', NULL, NULL, '2026-05-11', '2026-05-12', $2)",
-            DurableFile.Hash(json),
-            json
-        );
+        ByHand("INSERT INTO visit VALUES (1, $1, 'V-1', 'gb-loler', NULL, NULL, '2026-05-11', '2026-05-12', $2)", Sha256Hex.Of(json), json);
         ByHand("INSERT INTO outcome VALUES (1, 0, 'HB-014', '2026-05-11', 'fit', NULL, NULL, '[]', '[]', 0)");
     }
 

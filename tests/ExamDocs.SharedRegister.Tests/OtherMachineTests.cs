@@ -1,4 +1,4 @@
-using ExamDocs.Register;
+using ExamDocs.Register.Opening;
 using ExamDocs.Register.Storage;
 using ExamDocs.Register.Tests;
 
@@ -34,7 +34,7 @@ public sealed class OtherMachineTests : Workplace
         using (var stopped = Open())
         {
             var (document, _, run) = Assert.Single(stopped.Rows.Pending());
-            using var database = PostgresRegister.Open(Database, new(2026, 5, 12));
+            using var database = PostgresOpening.Open(Database, new(2026, 5, 12));
             using var hold = database.Hold();
             Assert.True(stopped.Rows.Claim(document.Number, run, database.Settling(hold.Run, run)));
             Assert.Empty(stopped.Recover());
@@ -46,8 +46,8 @@ public sealed class OtherMachineTests : Workplace
     private void Left(bool isPrepared)
     {
         using var register = Open();
-        var number = register.Rows.Add(new('R', 2026, "report", "a", ["HB-014"], Path.Combine(Root, "there")), "4711@elsewhere");
+        var number = register.Rows.Changes.Add(new('R', 2026, "report", "a", ["HB-014"], Path.Combine(Root, "there")), "4711@elsewhere");
         if (isPrepared)
-            register.Rows.Prepare(number, Pdf("a"), 1, "{}");
+            register.Rows.Changes.Prepare(number, Pdf("a"), 1, "{}");
     }
 }

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
 using ExamDocs.Register.Tests;
 using Npgsql;
@@ -77,7 +78,7 @@ public sealed class RoleTests : Workplace
         var refused = Assert.Throws<RegisterRefusedException>(() =>
             DocumentRegister.Open(Server.AddressOf(DatabaseName, Role("nobody", "")))
         );
-        Assert.Contains("this user may make none", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("this user may not make one", refused.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', refused.Message);
     }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using NodaTime.Text;
@@ -86,6 +87,8 @@ internal static class RegisterCommand
         var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), place.Place, CommonOptions.Today(), rules);
         CommonOptions.SayWhereMade(parsed, place, wasThere);
         FindingsPrinter.Print(result.Inputs, parsed.GetValue(CommonOptions.Quiet));
+        foreach (var remark in result.Remarks)
+            Console.Error.WriteLine(remark);
         var code = CheckCommand.ExitOf(result.Inputs);
         if (code != ExitCode.Refused)
             Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.New} visits taken in, {result.Known} known already"));

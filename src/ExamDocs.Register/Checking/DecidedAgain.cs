@@ -1,9 +1,12 @@
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
+using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Checking;
 
-/// <summary>Every remembered record decided again with what it could see, and held against what is stored of it.</summary>
-internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest request)
+/// <summary>Decides every remembered record again with what it could see, and compares the outcomes with those stored.</summary>
+internal sealed class DecidedAgain(RememberedVisits visits, RegisterCheckRequest request)
 {
     private readonly List<string> _notes = [];
 
@@ -46,7 +49,7 @@ internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest re
                 );
             var differing = stored
                 .Zip(now)
-                .Where(p => !string.Equals(Written(p.First), Written(p.Second), StringComparison.Ordinal))
+                .Where(p => !LoggedOutcome.IsSame(p.First, p.Second))
                 .Select(p =>
                     $"of {p.First.Item ?? "an item without an id"} is stored {Shown(p.First)}; deciding it again gives {Shown(p.Second)}"
                 )
@@ -54,8 +57,8 @@ internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest re
             return differing.Count == 0
                 ? null
                 : (
-                    $"{name}: "
-                        + $"{string.Join(". Also ", differing.Take(5))}{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.",
+                    $"{name}: {string.Join(". Also ", differing.Take(5))}"
+                        + $"{(differing.Count > 5 ? FormattableString.Invariant($", and {differing.Count - 5} more") : "")}.",
                     again.Caveat
                 );
         }
@@ -65,8 +68,11 @@ internal sealed class DecidedAgain(VisitRegister visits, RegisterCheckRequest re
         }
     }
 
-    private static string Written(RememberedOutcome outcome) => LogEntryJson.Outcome(outcome).ToString();
-
     private static string Shown(RememberedOutcome outcome) =>
-        $"{outcome.Outcome}{(outcome.Codes.Count == 0 ? "" : $" {string.Join(' ', outcome.Codes)}")}{(outcome.Until is { } until ? $" until {DocumentRows.Day(until)}" : "")}{(outcome.NextBy is { } next ? $", next by {DocumentRows.Day(next)}" : "")}";
+        string.Concat(
+            outcome.Outcome,
+            outcome.Codes.Count == 0 ? "" : $" {string.Join(' ', outcome.Codes)}",
+            outcome.Until is { } until ? $" until {StoredDay.Of(until)}" : "",
+            outcome.NextBy is { } next ? $", next by {StoredDay.Of(next)}" : ""
+        );
 }

@@ -1,9 +1,11 @@
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Checking;
 
-/// <summary>Whether documents are as they were issued, and whether the log and the list of documents tell the same.</summary>
+/// <summary>Whether documents are as they were issued, and whether the log and the list of documents agree.</summary>
 internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows rows)
 {
     private readonly Dictionary<string, List<LogEntry>> _logged = new(StringComparer.Ordinal);
@@ -72,10 +74,10 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     private IEnumerable<string> Faults(DocumentStatus document, List<LogEntry> entries)
     {
         if (document.State is DocumentState.Pending)
-            return entries.Count == 0 ? [] : ["the log tells how it came out, and it is listed as not out yet"];
+            return entries.Count == 0 ? [] : ["the log says how it came out, and it is listed as not out yet"];
         var came = entries.Where(e => e.What is LogEntry.IssuedWord or LogEntry.VoidWord).ToList();
         if (came.Count != 1 || (came[0].What is LogEntry.VoidWord) != (document.State is DocumentState.Void))
-            return ["the log does not tell once how it came out", .. Ended(document, entries)];
+            return ["the log does not say exactly once how it came out", .. Ended(document, entries)];
         return
         [
             .. Listed(document, came[0], entries.FindLast(e => e.Row is not null)?.Row),
@@ -87,14 +89,14 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
     private IEnumerable<string> Listed(DocumentStatus document, LogEntry came, string? row)
     {
         if (document.State is DocumentState.Issued && !string.Equals(came.Sha256, document.Sha256, StringComparison.Ordinal))
-            yield return "the log tells of other bytes";
+            yield return "the log has other bytes";
         else if (!came.Document!.Items.SequenceEqual(document.Items, StringComparer.Ordinal))
-            yield return "the log tells of other items";
+            yield return "the log has other items";
         else if (!string.Equals(came.Document.Kind, document.Kind, StringComparison.Ordinal))
-            yield return "the log tells of another kind";
-        else if (!string.Equals(row, DocumentRows.RowOf(document), StringComparison.Ordinal))
+            yield return "the log has another kind";
+        else if (!string.Equals(row, LoggedDocument.RowOf(document), StringComparison.Ordinal))
             yield return "what is listed of it (its outcomes, visit, day, folder, pages, language, what it replaces or is a copy of) is "
-                + "not what the log tells";
+                + "not what the log has";
         var kept = database.Connection.Raw("SELECT position FROM document_item WHERE number = $1 ORDER BY position", document.Number);
         if (kept.Where((p, i) => !string.Equals(p[0].Value, RawRows.Written(i), StringComparison.Ordinal)).Any())
             yield return "its items are not numbered one after the other";
@@ -121,7 +123,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
             end is not null
             && (document.EndedOn != end.Day || !string.Equals(document.EndedReason, end.Reason, StringComparison.Ordinal))
         )
-            yield return "the log tells another day or reason why it is no longer current";
+            yield return "the log gives another day or reason why it is no longer current";
     }
 
     private IEnumerable<string> Lines(DocumentStatus document, List<LogEntry> entries) =>
@@ -136,7 +138,7 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
                 [
                     .. entries
                         .Where(e => e.What is LogEntry.LineEndedWord)
-                        .Select((e, i) => (object?[])[i, e.Item, DocumentRows.Day(e.Day), e.Reason, e.ByVisit]),
+                        .Select((e, i) => (object?[])[i, e.Item, StoredDay.Of(e.Day), e.Reason, e.ByVisit]),
                 ],
                 "the log"
             )

@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text.Json;
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Checking;
@@ -48,7 +50,7 @@ internal sealed class StoredVisits
         var stored = _entries[visit].Select(e => e.Entry).FirstOrDefault(e => e is { What: LogEntry.RememberedWord })?.Day;
         var more =
             known.Length > 0 ? $" ({known})"
-            : stored is { } day ? $" (stored on {DocumentRows.Day(day)})"
+            : stored is { } day ? $" (stored on {StoredDay.Of(day)})"
             : "";
         return FormattableString.Invariant($"visit {visit}{more}");
     }
@@ -73,7 +75,7 @@ internal sealed class StoredVisits
         var ends = _entries[visit]
             .Where(e => e.Entry is { What: LogEntry.EndsWord })
             .SelectMany(e => e.Entry!.Ends)
-            .Select((e, at) => new object?[] { visit, at, e.Visit, e.Item, DocumentRows.Day(e.On), e.Why });
+            .Select((e, at) => new object?[] { visit, at, e.Visit, e.Item, StoredDay.Of(e.On), e.Why });
         return
         [
             .. RawRows.Differences(
@@ -81,15 +83,7 @@ internal sealed class StoredVisits
                 "visit",
                 Rows("visit", visit),
                 [
-                    [
-                        visit,
-                        logged.Record,
-                        DocumentRows.Day(entry.Day),
-                        logged.Seen,
-                        logged.Version,
-                        DocumentRows.Day(logged.AsOf),
-                        logged.Origin,
-                    ],
+                    [visit, logged.Record, StoredDay.Of(entry.Day), logged.Seen, logged.Version, StoredDay.Of(logged.AsOf), logged.Origin],
                 ],
                 "the log"
             ),
@@ -104,7 +98,7 @@ internal sealed class StoredVisits
         var bytes = _database
             .Connection.Rows(row => row.GetFieldValue<byte[]>(0), "SELECT record FROM visit WHERE visit = $1", visit)
             .Single();
-        if (!string.Equals(DurableFile.Hash(bytes), logged.Record, StringComparison.Ordinal))
+        if (!string.Equals(Sha256Hex.Of(bytes), logged.Record, StringComparison.Ordinal))
             return "Its record is not the one that was stored.";
         if (read(visit, bytes) is not { } record)
             return "Its record can no longer be read.";

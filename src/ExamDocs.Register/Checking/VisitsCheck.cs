@@ -1,6 +1,8 @@
 using System.Globalization;
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Checking;
@@ -13,7 +15,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
     private readonly Dictionary<int, int> _endsOf = [];
     private readonly List<object?[]> _merged = [];
 
-    /// <summary>Holds an entry against what is stored of its visit.</summary>
+    /// <summary>Compares an entry with what is stored of its visit.</summary>
     public IReadOnlyList<string> Add(LogEntry entry)
     {
         if (entry is { What: LogEntry.EndsWord, ByVisit: { } by })
@@ -21,7 +23,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
             foreach (var end in entry.Ends)
             {
                 var position = _endsOf[by] = _endsOf.GetValueOrDefault(by, -1) + 1;
-                _ends.Add([by, position, end.Visit, end.Item, DocumentRows.Day(end.On), end.Why]);
+                _ends.Add([by, position, end.Visit, end.Item, StoredDay.Of(end.On), end.Why]);
             }
         }
         if (entry.Visit is { Origin: { } origin, OriginNumber: { } number } known)
@@ -88,7 +90,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
             ? []
             :
             [
-                // What came before a visit was always known to it: whoever says less hides something from it.
+                // What came before a visit was always known to it: a smaller number would hide something from it.
                 .. visit.Seen < (visit.OriginNumber ?? visit.Number)
                     ? [$"{name} is said to have been decided without what was stored before it."]
                     : Array.Empty<string>(),
@@ -97,7 +99,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
                     "visit",
                     stored,
                     [
-                        [visit.Record, DocumentRows.Day(entry.Day), visit.Seen, visit.Version, DocumentRows.Day(visit.AsOf), visit.Origin],
+                        [visit.Record, StoredDay.Of(entry.Day), visit.Seen, visit.Version, StoredDay.Of(visit.AsOf), visit.Origin],
                     ],
                     "the log"
                 ),
@@ -121,7 +123,7 @@ internal sealed class VisitsCheck(RegisterDatabase database, Func<byte[], Examin
             .FirstOrDefault()
             ?? [];
         var sha256 = connection.Raw("SELECT sha256 FROM visit WHERE visit = $1", number)[0][0].Value;
-        if (!string.Equals(DurableFile.Hash(bytes), sha256, StringComparison.Ordinal))
+        if (!string.Equals(Sha256Hex.Of(bytes), sha256, StringComparison.Ordinal))
             return [$"The record of visit {number.ToString(CultureInfo.InvariantCulture)} is not the one that was stored."];
         if (read is null)
             return [];

@@ -2,11 +2,11 @@ namespace ExamDocs.Register.Log;
 
 /// <summary>
 /// Whether a log is what it was. What somebody alters in the log alone disagrees with the checkpoints that the register
-/// keeps; who alters these too is found out by a checkpoint that was exported before.
+/// keeps; whoever alters these too is caught by a checkpoint that was exported before.
 /// </summary>
 public static class LogCheck
 {
-    /// <summary>Looks at every entry and holds the log against each checkpoint.</summary>
+    /// <summary>Looks at every entry and compares the log with each checkpoint.</summary>
     /// <param name="entries">The stored bytes of each, in the order stored.</param>
     /// <param name="kept">Checkpoints of the register itself; the last one is to cover every entry.</param>
     /// <param name="exported">A checkpoint kept elsewhere; null for none.</param>
@@ -78,7 +78,7 @@ public static class LogCheck
     {
         var covered = kept.Count == 0 ? 0 : kept[^1].Size;
         if (covered < count)
-            yield return FormattableString.Invariant($"Log entries from {covered} on stand under no checkpoint of the register.");
+            yield return FormattableString.Invariant($"No checkpoint of the register covers the log entries from {covered} on.");
     }
 
     private static IEnumerable<string> Exported(Checkpoint exported, List<Checkpoint> kept, Dictionary<long, byte[]> roots, long count)

@@ -1,4 +1,4 @@
-using ExamDocs.Register.Storage;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.Register.Log;
@@ -66,7 +66,7 @@ public sealed class LogEntry
     /// <summary>The visit that was remembered, or is known under another register's number; else null.</summary>
     public LoggedVisit? Visit { get; private init; }
 
-    /// <summary>Identity of the register that this one is; null unless it says that.</summary>
+    /// <summary>Identity of the register that this one is; null unless the entry is about that.</summary>
     public string? Register { get; private init; }
 
     /// <summary>The document came out.</summary>
@@ -76,9 +76,9 @@ public sealed class LogEntry
     public static LogEntry Issued(long position, LoggedDocument document, string sha256, LocalDate day, string? row = null) =>
         new(position, IssuedWord, day)
         {
-            Document = Given(document),
-            Sha256 = Hash(sha256),
-            Row = row is null ? null : Hash(row),
+            Document = EntryValue.Given(document),
+            Sha256 = EntryValue.Hash(sha256),
+            Row = row is null ? null : EntryValue.Hash(row),
         };
 
     /// <summary>The number was taken and no document came out.</summary>
@@ -86,20 +86,20 @@ public sealed class LogEntry
     public static LogEntry Void(long position, LoggedDocument document, string reason, LocalDate day, string? row = null) =>
         new(position, VoidWord, day)
         {
-            Document = Given(document),
-            Reason = Stated(reason),
-            Row = row is null ? null : Hash(row),
+            Document = EntryValue.Given(document),
+            Reason = EntryValue.Stated(reason),
+            Row = row is null ? null : EntryValue.Hash(row),
         };
 
     /// <summary>What is listed of a document that came out before that was kept.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry Listed(long position, LoggedDocument document, string row, LocalDate day) =>
-        new(position, ListedWord, day) { Document = Given(document), Row = Hash(row) };
+        new(position, ListedWord, day) { Document = EntryValue.Given(document), Row = EntryValue.Hash(row) };
 
-    /// <summary>The document holds no longer, and none takes its place.</summary>
+    /// <summary>The document no longer holds, and none takes its place.</summary>
     /// <exception cref="ArgumentException">A value is not as described.</exception>
     public static LogEntry Withdrawn(long position, LoggedDocument document, string reason, LocalDate day) =>
-        new(position, WithdrawnWord, day) { Document = Given(document), Reason = Stated(reason) };
+        new(position, WithdrawnWord, day) { Document = EntryValue.Given(document), Reason = EntryValue.Stated(reason) };
 
     /// <summary>Another document takes its place.</summary>
     /// <param name="by">Number of the other one.</param>
@@ -108,9 +108,9 @@ public sealed class LogEntry
         DocumentNumber.TryParse(by, out _)
             ? new(position, ReplacedWord, day)
             {
-                Document = Given(document),
+                Document = EntryValue.Given(document),
                 By = by,
-                Reason = Stated(reason),
+                Reason = EntryValue.Stated(reason),
             }
             : throw new ArgumentException("A document number is needed.", nameof(by));
 
@@ -119,9 +119,9 @@ public sealed class LogEntry
     public static LogEntry Ended(long position, LoggedDocument document, int byVisit, string reason, LocalDate day) =>
         new(position, EndedWord, day)
         {
-            Document = Given(document),
-            ByVisit = Numbered(byVisit),
-            Reason = Stated(reason),
+            Document = EntryValue.Given(document),
+            ByVisit = EntryValue.Numbered(byVisit),
+            Reason = EntryValue.Stated(reason),
         };
 
     /// <summary>What a later visit found ended what it says of one item.</summary>
@@ -129,10 +129,10 @@ public sealed class LogEntry
     public static LogEntry LineEnded(long position, LoggedDocument document, string item, int byVisit, string reason, LocalDate day) =>
         new(position, LineEndedWord, day)
         {
-            Document = Given(document),
+            Document = EntryValue.Given(document),
             Item = CanonicalText.Sound(item, nameof(item)),
-            ByVisit = Numbered(byVisit),
-            Reason = Stated(reason),
+            ByVisit = EntryValue.Numbered(byVisit),
+            Reason = EntryValue.Stated(reason),
         };
 
     /// <summary>A visit was remembered.</summary>
@@ -144,8 +144,8 @@ public sealed class LogEntry
     public static LogEntry EndsOf(long position, int byVisit, IReadOnlyList<LineEnd> ends, LocalDate day) =>
         new(position, EndsWord, day)
         {
-            ByVisit = Numbered(byVisit),
-            Ends = [.. ends.Select(e => e with { Item = CanonicalText.Sound(e.Item, nameof(ends)), Why = Stated(e.Why) })],
+            ByVisit = EntryValue.Numbered(byVisit),
+            Ends = [.. ends.Select(e => e with { Item = CanonicalText.Sound(e.Item, nameof(ends)), Why = EntryValue.Stated(e.Why) })],
         };
 
     /// <summary>A visit is the one that another register has under a number of its own.</summary>
@@ -167,30 +167,4 @@ public sealed class LogEntry
 
     /// <summary>Its leaf in the tree.</summary>
     public byte[] LeafHash() => MerkleTree.LeafHash(Bytes());
-
-    private static LoggedDocument Given(LoggedDocument document)
-    {
-        ArgumentNullException.ThrowIfNull(document);
-        return document;
-    }
-
-    private static string Hash(string sha256)
-    {
-        ArgumentNullException.ThrowIfNull(sha256);
-        return sha256.Length == 64 && sha256.All(char.IsAsciiHexDigit) && !sha256.Any(char.IsAsciiLetterUpper)
-            ? sha256
-            : throw new ArgumentException("64 lower-case hexadecimal digits are needed.", nameof(sha256));
-    }
-
-    private static int Numbered(int visit)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(visit, 1);
-        return visit;
-    }
-
-    private static string Stated(string reason)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
-        return CanonicalText.Sound(reason, nameof(reason));
-    }
 }

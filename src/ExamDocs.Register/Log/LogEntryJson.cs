@@ -1,5 +1,5 @@
 using System.Text.Json;
-using NodaTime;
+using ExamDocs.Register.Model;
 using NodaTime.Text;
 
 namespace ExamDocs.Register.Log;
@@ -33,7 +33,7 @@ internal static class LogEntryJson
                 .Day("asOf", visit.AsOf)
                 .Text("origin", visit.Origin)
                 .Number("originNumber", visit.OriginNumber)
-                .Objects("outcomes", visit.Outcomes?.Select(Outcome));
+                .Objects("outcomes", visit.Outcomes?.Select(LoggedOutcome.Json));
         }
         return json.Bytes();
     }
@@ -45,7 +45,7 @@ internal static class LogEntryJson
         {
             using var json = JsonDocument.Parse(bytes);
             var entry = Read(json.RootElement);
-            // Whatever is written otherwise, or is one member too many, comes out different.
+            // A member too many, or another way of writing, gives other bytes.
             return entry is not null && bytes.Span.SequenceEqual(Write(entry)) ? entry : null;
         }
         catch (Exception other)
@@ -62,46 +62,32 @@ internal static class LogEntryJson
         }
     }
 
-    /// <summary>An outcome as the log has it.</summary>
-    public static CanonicalObject Outcome(RememberedOutcome outcome) =>
-        new CanonicalObject()
-            .Text("item", Whole(outcome.Item))
-            .Text("outcome", Whole(outcome.Outcome))
-            .Texts("codes", outcome.Codes.Select(c => Whole(c)!))
-            .Day("examinedOn", outcome.ExaminedOn)
-            .Day("until", outcome.Until)
-            .Day("nextBy", outcome.NextBy)
-            .Texts("parts", outcome.Parts.Select(p => Whole(p)!))
-            .True("neverReleasable", outcome.NeverReleasable);
-
-    private static string? Whole(string? text) => text is null ? null : Storage.Sql.Storable(text);
-
     private static CanonicalObject End(LineEnd end) =>
         new CanonicalObject().Number("visit", end.Visit).Text("item", end.Item).Day("on", end.On).Text("why", end.Why);
 
     private static LogEntry? Read(JsonElement json)
     {
-        var (position, day) = (json.GetProperty("position").GetInt64(), Day(json, "day")!.Value);
-        return Text(json, "what") switch
+        var (position, day) = (json.GetProperty("position").GetInt64(), json.DayOrNull("day")!.Value);
+        return json.Text("what") switch
         {
-            LogEntry.IssuedWord => LogEntry.Issued(position, Document(json), Text(json, "sha256"), day, Maybe(json, "row")),
-            LogEntry.VoidWord => LogEntry.Void(position, Document(json), Text(json, "reason"), day, Maybe(json, "row")),
-            LogEntry.ListedWord => LogEntry.Listed(position, Document(json), Text(json, "row"), day),
-            LogEntry.WithdrawnWord => LogEntry.Withdrawn(position, Document(json), Text(json, "reason"), day),
-            LogEntry.ReplacedWord => LogEntry.Replaced(position, Document(json), Text(json, "by"), Text(json, "reason"), day),
+            LogEntry.IssuedWord => LogEntry.Issued(position, Document(json), json.Text("sha256"), day, json.TextOrNull("row")),
+            LogEntry.VoidWord => LogEntry.Void(position, Document(json), json.Text("reason"), day, json.TextOrNull("row")),
+            LogEntry.ListedWord => LogEntry.Listed(position, Document(json), json.Text("row"), day),
+            LogEntry.WithdrawnWord => LogEntry.Withdrawn(position, Document(json), json.Text("reason"), day),
+            LogEntry.ReplacedWord => LogEntry.Replaced(position, Document(json), json.Text("by"), json.Text("reason"), day),
             LogEntry.EndedWord => LogEntry.Ended(
                 position,
                 Document(json),
                 json.GetProperty("byVisit").GetInt32(),
-                Text(json, "reason"),
+                json.Text("reason"),
                 day
             ),
             LogEntry.LineEndedWord => LogEntry.LineEnded(
                 position,
                 Document(json),
-                Text(json, "item"),
+                json.Text("item"),
                 json.GetProperty("byVisit").GetInt32(),
-                Text(json, "reason"),
+                json.Text("reason"),
                 day
             ),
             LogEntry.EndsWord => LogEntry.EndsOf(
@@ -112,46 +98,24 @@ internal static class LogEntryJson
             ),
             LogEntry.RememberedWord => LogEntry.Remembered(position, Visit(json), day),
             LogEntry.KnownWord => LogEntry.Known(position, Visit(json), day),
-            LogEntry.RegisterWord => LogEntry.Of(position, Text(json, "register"), day),
+            LogEntry.RegisterWord => LogEntry.Of(position, json.Text("register"), day),
             _ => null,
         };
     }
 
-    private static LoggedDocument Document(JsonElement json) => new(Text(json, "number"), Text(json, "kind"), Texts(json, "items"));
+    private static LoggedDocument Document(JsonElement json) => new(json.Text("number"), json.Text("kind"), json.Texts("items"));
 
     private static LoggedVisit Visit(JsonElement json) =>
-        new(json.GetProperty("visit").GetInt32(), Text(json, "record"))
+        new(json.GetProperty("visit").GetInt32(), json.Text("record"))
         {
-            Seen = Number(json, "seen"),
-            Version = Maybe(json, "version"),
-            AsOf = Day(json, "asOf"),
-            Origin = Maybe(json, "origin"),
-            OriginNumber = Number(json, "originNumber"),
-            Outcomes = json.TryGetProperty("outcomes", out var outcomes) ? [.. outcomes.EnumerateArray().Select(ReadOutcome)] : null,
-        };
-
-    private static RememberedOutcome ReadOutcome(JsonElement json) =>
-        new(Maybe(json, "item"), Text(json, "outcome"), Texts(json, "codes"))
-        {
-            ExaminedOn = Day(json, "examinedOn"),
-            Until = Day(json, "until"),
-            NextBy = Day(json, "nextBy"),
-            Parts = Texts(json, "parts"),
-            NeverReleasable = json.TryGetProperty("neverReleasable", out var never) && never.GetBoolean(),
+            Seen = json.NumberOrNull("seen"),
+            Version = json.TextOrNull("version"),
+            AsOf = json.DayOrNull("asOf"),
+            Origin = json.TextOrNull("origin"),
+            OriginNumber = json.NumberOrNull("originNumber"),
+            Outcomes = json.TryGetProperty("outcomes", out var outcomes) ? [.. outcomes.EnumerateArray().Select(LoggedOutcome.Read)] : null,
         };
 
     private static LineEnd ReadEnd(JsonElement json) =>
-        new(json.GetProperty("visit").GetInt32(), Text(json, "item"), Day(json, "on")!.Value, Text(json, "why"));
-
-    private static string Text(JsonElement json, string member) => json.GetProperty(member).GetString()!;
-
-    private static string? Maybe(JsonElement json, string member) => json.TryGetProperty(member, out var value) ? value.GetString() : null;
-
-    private static int? Number(JsonElement json, string member) => json.TryGetProperty(member, out var value) ? value.GetInt32() : null;
-
-    private static LocalDate? Day(JsonElement json, string member) =>
-        Maybe(json, member) is { } text ? LocalDatePattern.Iso.Parse(text).GetValueOrThrow() : null;
-
-    private static string[] Texts(JsonElement json, string member) =>
-        [.. json.GetProperty(member).EnumerateArray().Select(i => i.GetString()!)];
+        new(json.GetProperty("visit").GetInt32(), json.Text("item"), json.DayOrNull("on")!.Value, json.Text("why"));
 }

@@ -1,6 +1,6 @@
 namespace ExamDocs.Register.Log;
 
-/// <summary>What the entries say of themselves: that each is written as entries are, and stands where it says.</summary>
+/// <summary>Whether each entry is written as entries are, and is at the position that it names.</summary>
 internal sealed class LogOrder
 {
     private readonly List<long> _positions = [];
@@ -44,5 +44,5 @@ internal sealed class LogOrder
             .Zip(positions.Order(), (at, ordered) => (at, ordered))
             .Index()
             .Where(row => row.Item.at != row.Item.ordered)
-            .Select(row => FormattableString.Invariant($"Log entry {row.Item.at} stands out of its order, in row {row.Index}."));
+            .Select(row => FormattableString.Invariant($"Log entry {row.Item.at} is out of order, in row {row.Index}."));
 }

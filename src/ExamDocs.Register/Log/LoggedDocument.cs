@@ -1,3 +1,5 @@
+using ExamDocs.Register.Model;
+
 namespace ExamDocs.Register.Log;
 
 /// <summary>The document that a log entry is about.</summary>
@@ -22,4 +24,26 @@ public sealed class LoggedDocument
     public string Kind { get; }
 
     public IReadOnlyList<string> Items { get; }
+
+    /// <summary>A document as an entry names it.</summary>
+    internal static LoggedDocument Of(DocumentStatus document) => new(document.Number, document.Kind, document.Items);
+
+    /// <summary>SHA-256 of what the register lists of a document, except whether it has ended.</summary>
+    internal static string RowOf(DocumentStatus document) =>
+        Sha256Hex.Of(
+            new CanonicalObject()
+                .Text("job", document.JobKey)
+                .Text("folder", document.Folder)
+                .Number("pages", document.Pages)
+                .Text("outcomes", document.OutcomesJson)
+                .Text("sha256", document.Sha256)
+                .Text("voidReason", document.VoidReason)
+                .Day("issuedOn", document.IssuedOn)
+                .Text("language", document.Language)
+                .Number("visit", document.Visit)
+                .Text("copyOf", document.CopyOf)
+                .Text("origin", document.Origin)
+                .Objects("replaces", document.Replaces.Select(r => new CanonicalObject().Text("number", r.Number).Text("reason", r.Reason)))
+                .Bytes()
+        );
 }

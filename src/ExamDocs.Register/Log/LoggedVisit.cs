@@ -1,3 +1,4 @@
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.Register.Log;

@@ -8,7 +8,7 @@ namespace ExamDocs.Register.Log;
 /// </summary>
 public static class MerkleProof
 {
-    /// <summary>Whether a leaf is shown to stand at a place of the tree with this root.</summary>
+    /// <summary>Whether a leaf is shown to be at a place of the tree with this root.</summary>
     /// <param name="leafHash">Hash of the entry.</param>
     /// <param name="index">Its place, from 0.</param>
     /// <param name="size">Number of leaves of the tree.</param>

@@ -1,4 +1,7 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Merging;
@@ -8,30 +11,29 @@ namespace ExamDocs.Register.Merging;
 /// what comes in keeps the identity of the register that it came from, so that taking it in again changes nothing.
 /// </summary>
 internal sealed class RegisterMerge(
-    RegisterDatabase database,
-    DocumentRegister here,
-    DocumentRegister other,
+    RegisterRows here,
+    RegisterRows other,
     Func<byte[], ExaminationRecord?> read,
     Func<IReadOnlySet<int>, IReadOnlyList<(int ByVisit, LineEnd End)>> ends
 )
 {
     public MergeResult Run()
     {
-        if (other.Rows.Pending() is [var (pending, _, _), ..])
+        if (other.Documents.Pending() is [var (pending, _, _), ..])
             return Refuse(
-                $"{pending.Number} of {other.Place} is not out yet: its printing was interrupted. Issue its visit again there "
+                $"{pending.Number} of {other.Database.Place} is not out yet: its printing was interrupted. Issue its visit again there "
                     + "first, so that the number is settled."
             );
-        if (other.Check() is [var fault, ..])
-            return Refuse($"{other.Place} is not sound, and nothing is taken from it: {fault}");
-        using var transaction = database.BeginWriting();
-        var visits = new MergedVisits(database, here, other, read);
+        if (new RegisterCheck(other, new()).Run().Faults is [var fault, ..])
+            return Refuse($"{other.Database.Place} is not sound, and nothing is taken from it: {fault}");
+        using var transaction = here.Database.BeginWriting();
+        var visits = new MergedVisits(here, other, read);
         visits.TakeIn();
-        var documents = new MergedDocuments(database, here, other, visits);
+        var documents = new MergedDocuments(here, other, visits);
         documents.TakeIn();
         visits.TakeEnds();
         foreach (var by in ends(visits.New.ToHashSet()).GroupBy(e => e.ByVisit))
-            here.Rows.Ends.Store(by.Key, [.. by.Select(e => e.End)]);
+            here.LineEnds.Store(by.Key, [.. by.Select(e => e.End)]);
         documents.End();
         transaction.Commit();
         return new(

@@ -8,11 +8,14 @@ namespace ExamDocs.Register.Storage;
 /// <param name="Words">What it says.</param>
 internal sealed record Guard(string Name, string Table, string Event, string When, string Words);
 
-/// <summary>What the tables must never lose, whoever writes to them.</summary>
+/// <summary>What nobody may change in the tables or delete from them.</summary>
 internal static class Guards
 {
-    /// <summary>Whether the document of a row is issued, as a question of its own.</summary>
+    /// <summary>Whether the document of a row is issued, as a query of its own.</summary>
     public const string IsIssued = "(SELECT state FROM document WHERE number = OLD.number) = 'issued'";
+
+    /// <summary>Ends the name of each guard against TRUNCATE, which a file does not have.</summary>
+    public const string NeverEmptied = "_is_never_emptied";
 
     private static readonly string[] TakenWith =
     [

@@ -1,3 +1,4 @@
+using ExamDocs.Register.Model;
 using Npgsql;
 
 namespace ExamDocs.Register.Storage;
@@ -9,7 +10,7 @@ internal static class PostgresAddress
         place.StartsWith("postgres://", StringComparison.OrdinalIgnoreCase)
         || place.StartsWith("postgresql://", StringComparison.OrdinalIgnoreCase);
 
-    /// <exception cref="RegisterRefusedException">It is no address of a database; the message holds no password.</exception>
+    /// <exception cref="RegisterRefusedException">It is not the address of a database; the message holds no password.</exception>
     public static NpgsqlConnectionStringBuilder Read(string address)
     {
         if (!Uri.TryCreate(address, UriKind.Absolute, out var uri) || uri.Host.Length == 0 || uri.AbsolutePath.Length < 2)
@@ -29,7 +30,7 @@ internal static class PostgresAddress
             settings.Password = Uri.UnescapeDataString(user[1]);
         foreach (var setting in uri.Query.TrimStart('?').Split('&', StringSplitOptions.RemoveEmptyEntries).Select(s => s.Split('=', 2)))
             Set(settings, Uri.UnescapeDataString(setting[0]), Uri.UnescapeDataString(setting[^1]));
-        // A run is told living from dead by its own session, which a pool would keep open after it.
+        // Others know by its session that a run is alive; a pool would keep the session open after the run.
         (settings.SearchPath, settings.Pooling, settings.ApplicationName) = (PostgresRegister.Schema, false, "examdocs");
         return settings;
     }

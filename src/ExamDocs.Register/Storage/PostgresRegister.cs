@@ -1,8 +1,7 @@
 using System.Data.Common;
 using System.Globalization;
-using System.Net.Sockets;
 using System.Security.Cryptography;
-using NodaTime;
+using ExamDocs.Register.Model;
 using Npgsql;
 
 namespace ExamDocs.Register.Storage;
@@ -12,60 +11,14 @@ internal sealed class PostgresRegister : RegisterDatabase
 {
     public const string Schema = "examdocs";
 
-    private PostgresRegister(NpgsqlConnection connection, string place)
+    /// <param name="connection">An open one.</param>
+    /// <param name="place">Where it is, without any password.</param>
+    public PostgresRegister(NpgsqlConnection connection, string place)
         : base(connection) => Place = place;
 
     public override string Place { get; }
 
-    /// <exception cref="RegisterRefusedException">The address is wrong, or the register is of a later version.</exception>
-    /// <exception cref="IOException">There is no such server.</exception>
-    /// <exception cref="DbException">The server cannot be reached, or refuses.</exception>
-    public static PostgresRegister Open(string address, LocalDate today) => Connected(address, register =>
-        {
-            register.LetGoOfTheLost();
-            PostgresTables.Prepare(register, today);
-        });
-
-    /// <summary>Opens what is there and changes nothing in it.</summary>
-    /// <inheritdoc cref="Open"/>
-    public static PostgresRegister OpenToRead(string address) => Connected(address, register =>
-        {
-            register.Connection.Execute("SET default_transaction_read_only = on");
-            PostgresTables.Recognise(register);
-        });
-
-    /// <summary>Whether there is a register in the database.</summary>
-    /// <inheritdoc cref="Open"/>
-    public static bool IsThere(string address)
-    {
-        using var register = Connected(address, static _ => { });
-        return PostgresTables.IsThere(register.Connection);
-    }
-
-    private static PostgresRegister Connected(string address, Action<PostgresRegister> prepare)
-    {
-        var settings = PostgresAddress.Read(address);
-        var connection = new NpgsqlConnection(settings.ToString());
-        try
-        {
-            connection.Open();
-            var register = new PostgresRegister(connection, $"postgres://{settings.Host}/{settings.Database}");
-            prepare(register);
-            return register;
-        }
-        catch (SocketException nowhere)
-        {
-            connection.Dispose();
-            throw new IOException($"The server {settings.Host} of the register cannot be reached: {nowhere.Message}.", nowhere);
-        }
-        catch
-        {
-            connection.Dispose();
-            throw;
-        }
-    }
-
-    /// <summary>A lock of the session's: the server lets go of it as soon as the connection is gone.</summary>
+    /// <summary>A lock of the session: the server releases it as soon as the connection is gone.</summary>
     public override RunHold Hold()
     {
         var key = BitConverter.ToInt64(RandomNumberGenerator.GetBytes(sizeof(long)));
@@ -87,7 +40,7 @@ internal sealed class PostgresRegister : RegisterDatabase
     public override bool WasElsewhere(string run) =>
         !string.Equals(Parts(run).Machine, Environment.MachineName, StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>The machine stays that of the run that took the number, should this run not come to its end either.</summary>
+    /// <summary>It keeps the machine of the run that took the number, in case this run is interrupted too.</summary>
     public override string Settling(string run, string? left) => left is null ? run : Named(Parts(run).Key, Parts(left).Machine);
 
     /// <summary>The server guards its own pages and references; a register has nothing to add.</summary>
@@ -102,20 +55,18 @@ internal sealed class PostgresRegister : RegisterDatabase
                     row.GetString(0),
                     row.GetString(1) is "O"
                         && row.GetString(2) is "refuse"
-                        && (
-                            ours.Contains(row.GetString(0))
-                            || row.GetString(0).EndsWith(PostgresTables.NeverEmptied, StringComparison.Ordinal)
-                        )
+                        && (ours.Contains(row.GetString(0)) || row.GetString(0).EndsWith(Guards.NeverEmptied, StringComparison.Ordinal))
                 ),
             """
             SELECT tgname::text, tgenabled::text, proname::text FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid
-            JOIN pg_namespace ON pg_namespace.oid = relnamespace JOIN pg_proc ON pg_proc.oid = tgfoid WHERE nspname = $1 AND NOT tgisinternal ORDER BY 1
+            JOIN pg_namespace ON pg_namespace.oid = relnamespace JOIN pg_proc ON pg_proc.oid = tgfoid
+            WHERE nspname = $1 AND NOT tgisinternal ORDER BY 1
             """,
             Schema
         );
     }
 
-    public override IReadOnlyList<string> Strange() =>
+    public override IReadOnlyList<string> ForeignTables() =>
         [
             .. Connection
                 .Rows(
@@ -144,7 +95,8 @@ internal sealed class PostgresRegister : RegisterDatabase
     /// </summary>
     public override string VisitOfEntry =>
         """
-            coalesce(substring(encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') FROM '"visit":([0-9]{1,9}),"what":"remembered"[}]$')::integer,
+            coalesce(substring(encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape')
+            FROM '"visit":([0-9]{1,9}),"what":"remembered"[}]$')::integer,
             CASE WHEN encode(substring(entry FROM greatest(length(entry) - 63, 1)), 'escape') ~ ',"what":"ends"[}]$'
             THEN substring(encode(substring(entry FROM 1 FOR 32), 'escape') FROM '^[{]"byVisit":([0-9]{1,9}),')::integer END)
             """;
@@ -166,15 +118,6 @@ internal sealed class PostgresRegister : RegisterDatabase
             throw;
         }
     }
-
-    /// <summary>
-    /// Has the server end this session within two minutes where its machine is gone or asleep; others would wait for what it holds.
-    /// </summary>
-    private void LetGoOfTheLost() =>
-        Connection.Execute(
-            "SET tcp_keepalives_idle = 30; SET tcp_keepalives_interval = 10; SET tcp_keepalives_count = 6; SET "
-                + "idle_in_transaction_session_timeout = '100s'"
-        );
 
     private static string Named(string key, string machine) => $"{key}@{machine}";
 

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Globalization;
+using ExamDocs.Register.Log;
 
 namespace ExamDocs.Register.Storage;
 
@@ -19,8 +20,8 @@ internal static class RawRows
         value switch
         {
             null or DBNull => null,
-            string text => Sql.Storable(text),
-            byte[] bytes => $"(bytes {DurableFile.Hash(bytes)})",
+            string text => StorableText.Of(text),
+            byte[] bytes => $"(bytes {Sha256Hex.Of(bytes)})",
             bool or int or long or short =>
                 $"({Convert.ToInt64(value, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture)})",
             _ => $"({value.GetType().Name} {Convert.ToString(value, CultureInfo.InvariantCulture)})",

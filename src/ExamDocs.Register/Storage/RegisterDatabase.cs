@@ -13,7 +13,7 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>Where it is, in words for the user; without any password.</summary>
     public abstract string Place { get; }
 
-    /// <summary>Names this run to others, and holds what tells them that it is still alive.</summary>
+    /// <summary>Names this run to others, and holds a lock by which they know that it is still alive.</summary>
     public abstract RunHold Hold();
 
     /// <summary>Whether a run has ended, whatever ended it.</summary>
@@ -28,11 +28,11 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     /// <summary>One sentence for each thing that the database itself finds wrong.</summary>
     public abstract IEnumerable<string> Damage();
 
-    /// <summary>The triggers that are there, with what each does as far as the database tells it.</summary>
+    /// <summary>The triggers that are there, and whether each is as the program makes it.</summary>
     public abstract IReadOnlyList<(string Name, bool IsOurs)> Triggers();
 
     /// <summary>Names of tables and views that are there and are not the program's.</summary>
-    public abstract IReadOnlyList<string> Strange();
+    public abstract IReadOnlyList<string> ForeignTables();
 
     /// <summary>Keeps others from writing until the transaction ends.</summary>
     public abstract DbTransaction BeginWriting();
@@ -49,16 +49,16 @@ internal abstract class RegisterDatabase(DbConnection connection) : IDisposable
     public abstract string Numbers(string parameter);
 
     /// <summary>
-    /// The number of the visit that an entry of the log remembers, or whose ends it tells, as the index over the log has it; else null.
+    /// The number of the visit that an entry of the log remembers, or that ended something, as the index over the log has it; else null.
     /// </summary>
     public abstract string VisitOfEntry { get; }
 
     public virtual void Dispose() => Connection.Dispose();
 }
 
-/// <summary>A run that others can see; it ends with its process, even a killed one.</summary>
+/// <summary>Keeps a run visible to others; it ends with the process, even a killed one.</summary>
 /// <param name="run">Its name in the register.</param>
-/// <param name="end">Lets go of it.</param>
+/// <param name="end">Ends it.</param>
 internal sealed class RunHold(string run, Action end) : IDisposable
 {
     public string Run { get; } = run;

@@ -1,7 +1,7 @@
 namespace ExamDocs.Register.Storage;
 
 /// <summary>
-/// Tells runs on one file apart, and living from dead. Each holds the operating system's lock on a file of its own beside the
+/// Tells runs on one file apart, and which of them are alive. Each holds the operating system's lock on a file of its own beside the
 /// register; the lock goes when its process does, even a killed one.
 /// </summary>
 internal sealed class RunFiles(string registerPath)
@@ -53,7 +53,7 @@ internal sealed class RunFiles(string registerPath)
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            // It stays behind unlocked, which tells the same.
+            // It stays behind unlocked, which shows as well that the run has ended.
         }
         held.Dispose();
     }

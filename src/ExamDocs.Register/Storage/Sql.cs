@@ -1,8 +1,9 @@
 using System.Data;
 using System.Data.Common;
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 using Microsoft.Data.Sqlite;
 using NodaTime.Text;
 
@@ -64,6 +65,9 @@ internal static class Sql
     /// <summary>The text in a column; null where it holds none.</summary>
     public static string? Text(this DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 
+    /// <summary>The whole number in a column; null where it holds none.</summary>
+    public static int? Integer(this DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetInt32(column);
+
     /// <exception cref="IOException">The connection was lost before.</exception>
     public static void MustBeOpen(this DbConnection connection)
     {
@@ -82,18 +86,9 @@ internal static class Sql
             // A server takes values by their place alone.
             if (connection is SqliteConnection)
                 parameter.ParameterName = string.Create(CultureInfo.InvariantCulture, $"${index + 1}");
-            parameter.Value = values[index] is string written ? Storable(written) : values[index] ?? DBNull.Value;
+            parameter.Value = values[index] is string written ? StorableText.Of(written) : values[index] ?? DBNull.Value;
             command.Parameters.Add(parameter);
         }
         return command;
-    }
-
-    /// <summary>Halves of characters, and the character zero, which no server takes, become the sign for what cannot be written.</summary>
-    public static string Storable(string text)
-    {
-        var whole = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
-            whole.Append(rune.Value == 0 ? "\uFFFD" : rune.ToString());
-        return whole.ToString();
     }
 }

@@ -2,7 +2,9 @@ using ExamDocs.Core;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
+using ExamDocs.Register.Checking;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Registered;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Registered;
 using NodaTime;

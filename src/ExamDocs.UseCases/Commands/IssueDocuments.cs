@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;

@@ -4,6 +4,8 @@ using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
+using ExamDocs.Register.Merging;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using ExamDocs.Core.Determination;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Identity;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.Templates;
 
 namespace ExamDocs.UseCases.Issuing;

@@ -1,4 +1,4 @@
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Issuing;
 

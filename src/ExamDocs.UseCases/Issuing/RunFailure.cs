@@ -7,6 +7,9 @@ namespace ExamDocs.UseCases.Issuing;
 /// <summary>A failure of disk, browser or register, as against a mistake in the program.</summary>
 public static class RunFailure
 {
+    /// <summary>Ends a sentence that says what to do first.</summary>
+    public const string GoOn = "run the command again to go on";
+
     /// <summary>ENOSPC of POSIX, and ERROR_DISK_FULL of Windows as a result code.</summary>
     private static readonly int[] NoSpaceLeft = [28, unchecked((int)0x80070070)];
 
@@ -18,9 +21,9 @@ public static class RunFailure
         failure switch
         {
             _ when StoreFailure.IsFullDisk(failure) =>
-                "the disk that holds the register is full; make room, then run the command again to go on",
+                $"the disk that holds the register is full; make room, then {GoOn}",
             IOException when NoSpaceLeft.Contains(failure.HResult) =>
-                $"{FirstLine(failure)}; make room, then run the command again to go on",
+                $"{FirstLine(failure)}; make room, then {GoOn}",
             _ => FirstLine(failure),
         };
 

@@ -1,4 +1,5 @@
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Registered;
 

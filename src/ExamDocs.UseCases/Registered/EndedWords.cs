@@ -1,5 +1,5 @@
 using System.Globalization;
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;

@@ -2,6 +2,7 @@ using ExamDocs.Core;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;

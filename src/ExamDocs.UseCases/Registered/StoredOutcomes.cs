@@ -1,5 +1,5 @@
 using ExamDocs.Core.Records;
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Registered;
 

@@ -1,5 +1,5 @@
 using System.Security.Cryptography;
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.UseCases.Verifying;

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;

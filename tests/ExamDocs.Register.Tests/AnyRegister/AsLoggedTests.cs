@@ -1,4 +1,6 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Model;
 
 namespace ExamDocs.Register.Tests;
 

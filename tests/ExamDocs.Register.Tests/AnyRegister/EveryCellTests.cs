@@ -1,4 +1,6 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Checking;
+using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
 using NodaTime;
 
@@ -121,7 +123,12 @@ public sealed class EveryCellTests : Workplace
     }
 
     /// <summary>A visit that came from another register.</summary>
-    private static void Another(DocumentRegister register) => register.Visits.Store.TakeIn(new('a', 32), 7, Known[2], 7, new(2026, 5, 1));
+    private static void Another(DocumentRegister register)
+    {
+        using var transaction = register.Rows.Database.BeginWriting();
+        register.Rows.VisitStore.TakeIn(new('a', 32), 7, Known[2], 7, new(2026, 5, 1));
+        transaction.Commit();
+    }
 
     private string Give(DocumentRegister register, string letter, string kind, int visit, params string[] items) =>
         Give(register, letter, kind, visit, [], null, items);

@@ -73,7 +73,7 @@ public sealed class GuardTests : Workplace
             );
         }
         Assert.Contains(register.Check(), fault => fault.Contains("log entry 2 was altered", StringComparison.Ordinal));
-        Assert.Contains("R-2026-000002: the log tells of other items.", register.Check(), StringComparer.Ordinal);
+        Assert.Contains("R-2026-000002: the log has other items.", register.Check(), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class GuardTests : Workplace
         TakeAwayGuard("the_register_stays_itself");
         ByHand("UPDATE register SET log_size = 3");
         Assert.Contains(register.Check(kept), fault => fault.StartsWith("The log was cut", StringComparison.Ordinal));
-        Assert.Contains("R-2026-000003: the log does not tell once how it came out.", register.Check(), StringComparer.Ordinal);
+        Assert.Contains("R-2026-000003: the log does not say exactly once how it came out.", register.Check(), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -99,7 +99,7 @@ public sealed class GuardTests : Workplace
         using var register = Three();
         TakeAwayGuard("document_item_is_never_changed");
         ByHand("UPDATE document_item SET item = 'HB-099' WHERE number = 'R-2026-000002' AND position = 0");
-        Assert.Equal("R-2026-000002: the log tells of other items.", Assert.Single(register.Check()));
+        Assert.Equal("R-2026-000002: the log has other items.", Assert.Single(register.Check()));
     }
 
     private DocumentRegister Three()

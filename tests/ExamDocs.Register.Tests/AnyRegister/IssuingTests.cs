@@ -1,3 +1,6 @@
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+
 namespace ExamDocs.Register.Tests;
 
 public sealed class IssuingTests : Workplace
@@ -36,7 +39,7 @@ public sealed class IssuingTests : Workplace
         Assert.Equal(Out, found.Folder);
         Assert.Equal(2, found.Pages);
         Assert.Equal("""{"HB-014":"fit"}""", found.OutcomesJson);
-        Assert.Equal(DurableFile.Hash(Pdf("a")), found.Sha256);
+        Assert.Equal(Sha256Hex.Of(Pdf("a")), found.Sha256);
         Assert.Equal(found.Sha256, register.FindByNumber("R-2026-000001")?.Sha256);
         Assert.Null(register.FindIssued("b"));
         Assert.Null(register.FindByNumber("R-2026-000002"));

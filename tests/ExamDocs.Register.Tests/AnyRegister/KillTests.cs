@@ -53,7 +53,7 @@ public sealed class KillTests : Workplace
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         var told = await UntilTold(register);
         Assert.Equal($"{held} is void: the run was interrupted before it was printed.", told);
-        Assert.Equal("R-2026-000001", Assert.Single(register.Rows.Pending()).Document.Number);
+        Assert.Equal("R-2026-000001", Assert.Single(register.Rows.Documents.Pending()).Document.Number);
         living.Publish(begun, Pdf("begun"), 1, "{}");
         AssertNoNumberLostOrReused(register, 2);
         AssertFolderEqualsRegister(register, Out);

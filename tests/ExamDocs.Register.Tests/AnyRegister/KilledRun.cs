@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.CompilerServices;
+using ExamDocs.Register.Model;
 
 namespace ExamDocs.Register.Tests;
 

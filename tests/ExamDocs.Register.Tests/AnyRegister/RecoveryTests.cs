@@ -1,3 +1,6 @@
+using ExamDocs.Register.Files;
+using ExamDocs.Register.Model;
+
 namespace ExamDocs.Register.Tests;
 
 /// <summary>A run is stopped after each step in turn; the next run brings the number to an end.</summary>
@@ -109,7 +112,7 @@ public sealed class RecoveryTests : Workplace
     private PendingDocument Prepared(DocumentRegister register)
     {
         var pending = Take(register, "a");
-        register.Rows.Prepare(pending.Number, Pdf("a"), 2, Outcomes);
+        register.Rows.Changes.Prepare(pending.Number, Pdf("a"), 2, Outcomes);
         return pending;
     }
 

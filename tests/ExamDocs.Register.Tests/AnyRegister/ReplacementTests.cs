@@ -1,5 +1,6 @@
 using ExamDocs.Register.Log;
-using ExamDocs.Register.Storage;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests;
@@ -38,15 +39,15 @@ public sealed class ReplacementTests : Workplace
         using var register = Open();
         Issue(register, "a");
         // A reason that the log takes no more than Take does: the second half of the change fails.
-        register.Rows.Add(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", " ")] }, "");
-        register.Rows.Prepare("R-2026-000002", Pdf("b"), 1, "{}");
-        Assert.Throws<ArgumentException>(() => register.Rows.MarkIssued("R-2026-000002"));
+        register.Rows.Changes.Add(new('R', 2026, "report", "b", ["HB-014"], Out) { Replaces = [new("R-2026-000001", " ")] }, "");
+        register.Rows.Changes.Prepare("R-2026-000002", Pdf("b"), 1, "{}");
+        Assert.Throws<ArgumentException>(() => register.Rows.Changes.MarkIssued("R-2026-000002"));
         Assert.Equal(DocumentState.Pending, register.Find("R-2026-000002")!.State);
         Assert.True(register.Find("R-2026-000001")!.IsCurrent);
         Assert.Equal(["issued R-2026-000001 -"], Logged());
         // What was undone is not in the roots of what comes after.
         Issue(register, "c");
-        register.Rows.Void("R-2026-000002", "a reason was missing");
+        register.Rows.Changes.Void("R-2026-000002", "a reason was missing");
         Assert.Empty(register.Check());
     }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using ExamDocs.Core.Records;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests;

@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Text;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 using ExamDocs.Register.Storage;
 
 namespace ExamDocs.Register.Tests;
@@ -38,7 +40,7 @@ public abstract partial class Workplace : IDisposable
     {
         var waited = Stopwatch.StartNew();
         do register.Recover();
-        while (register.Rows.Pending().Count > 0 && waited.Elapsed < TimeSpan.FromSeconds(60));
+        while (register.Rows.Documents.Pending().Count > 0 && waited.Elapsed < TimeSpan.FromSeconds(60));
     }
 
     internal PendingDocument Take(DocumentRegister register, string job, char letter = 'R', int year = 2026) =>
@@ -55,7 +57,7 @@ public abstract partial class Workplace : IDisposable
         var issued = register.Issued().ToDictionary(document => document.FileName, document => document.Sha256, StringComparer.Ordinal);
         var found = Directory
             .EnumerateFiles(folder)
-            .ToDictionary(file => Path.GetFileName(file), file => DurableFile.Hash(File.ReadAllBytes(file)), StringComparer.Ordinal);
+            .ToDictionary(file => Path.GetFileName(file), file => Sha256Hex.Of(File.ReadAllBytes(file)), StringComparer.Ordinal);
         Assert.Equal(issued.OrderBy(pair => pair.Key, StringComparer.Ordinal), found.OrderBy(pair => pair.Key, StringComparer.Ordinal));
         Assert.Empty(register.Check());
     }

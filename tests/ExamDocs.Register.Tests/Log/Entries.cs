@@ -1,4 +1,5 @@
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 using NodaTime;
 
 namespace ExamDocs.Register.Tests.Log;
@@ -19,7 +20,7 @@ internal static class Entries
             3 => LogEntry.Void(position, Document(position + 1), "the page could not be printed", Day),
             5 => LogEntry.Withdrawn(position, Document(position), "issued for the wrong item", Day),
             6 => LogEntry.Replaced(position, Document(position - 1), Document(position + 2).Number, "an address was wrong", Day),
-            _ => LogEntry.Issued(position, Document(position + 1), DurableFile.Hash([(byte)position]), Day),
+            _ => LogEntry.Issued(position, Document(position + 1), Sha256Hex.Of([(byte)position]), Day),
         };
 
     public static List<ReadOnlyMemory<byte>> Log(int count) =>

@@ -104,8 +104,8 @@ public sealed class LogCheckTests
                 var log = Whole.ToList();
                 (log[row], log[other]) = (log[other], log[row]);
                 var said = LogCheck.Run(log, [Last]);
-                Assert.Contains(FormattableString.Invariant($"Log entry {other} stands out of its order, in row {row}."), said);
-                Assert.Contains(FormattableString.Invariant($"Log entry {row} stands out of its order, in row {other}."), said);
+                Assert.Contains(FormattableString.Invariant($"Log entry {other} is out of order, in row {row}."), said);
+                Assert.Contains(FormattableString.Invariant($"Log entry {row} is out of order, in row {other}."), said);
                 AssertFound(log);
             }
         }
@@ -152,7 +152,7 @@ public sealed class LogCheckTests
     public void An_entry_added_by_hand_or_twice_is_named()
     {
         var added = Whole.Append(Entries.At(Count).Bytes()).ToList();
-        Assert.Equal(["Log entries from 200 on stand under no checkpoint of the register."], LogCheck.Run(added, Each, Last));
+        Assert.Equal(["No checkpoint of the register covers the log entries from 200 on."], LogCheck.Run(added, Each, Last));
         var twice = Whole.ToList();
         twice.Insert(7, twice[7]);
         Assert.Contains("Log entry 7 is there 2 times.", LogCheck.Run(twice, Each));
@@ -160,7 +160,7 @@ public sealed class LogCheckTests
 
     [Fact]
     public void Every_checkpoint_gone_is_named() =>
-        Assert.Equal(["Log entries from 0 on stand under no checkpoint of the register."], LogCheck.Run(Whole, []));
+        Assert.Equal(["No checkpoint of the register covers the log entries from 0 on."], LogCheck.Run(Whole, []));
 
     [Fact]
     public void A_checkpoint_of_another_register_is_named()

@@ -1,5 +1,6 @@
 using System.Text;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Verifying;

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using static ExamDocs.UseCases.Tests.Registered.Visits;

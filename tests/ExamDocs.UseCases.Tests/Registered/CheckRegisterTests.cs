@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
+using ExamDocs.Register.Checking;
 using ExamDocs.Register.Log;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;

@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using Microsoft.Data.Sqlite;
 
 namespace ExamDocs.UseCases.Tests.Registered;

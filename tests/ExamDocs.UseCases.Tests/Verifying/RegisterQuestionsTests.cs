@@ -1,5 +1,5 @@
 using System.Text;
-using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Verifying;
 

@@ -1,4 +1,5 @@
 using ExamDocs.Register;
+using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Verifying;
 using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 

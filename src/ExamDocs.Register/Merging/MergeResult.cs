@@ -1,4 +1,4 @@
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Merging;
 
 /// <summary>What came of taking another register in.</summary>
 /// <param name="Visits">How many visits came in.</param>

@@ -1,6 +1,4 @@
-using System.Globalization;
-
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Model;
 
 /// <summary>Another run is issuing the very same document.</summary>
 public sealed class DocumentInProgressException : IOException
@@ -9,18 +7,19 @@ public sealed class DocumentInProgressException : IOException
         : base($"Another run is issuing the same {kind}. Wait for it to end, then run again.") { }
 }
 
-/// <summary>The file is no register, or one that this version cannot read.</summary>
+/// <summary>The file is not a register, or one that this version cannot read.</summary>
 public sealed class RegisterRefusedException : IOException
 {
     public RegisterRefusedException(string message, Exception? inner = null)
         : base(message, inner) { }
 
-    internal static RegisterRefusedException FromTheFuture(string place, long version) =>
+    /// <param name="place">Where it is.</param>
+    /// <param name="layout">The layout that it has.</param>
+    /// <param name="known">The last layout that this version knows.</param>
+    internal static RegisterRefusedException FromTheFuture(string place, long layout, int known) =>
         new(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"The register {place} was written by a later version (layout {version}; this one knows "
-                    + $"{Storage.Layout.Version}). Use that version."
+            FormattableString.Invariant(
+                $"The register {place} was written by a later version (layout {layout}; this one knows {known}). Use that version."
             )
         );
 }
@@ -53,12 +52,12 @@ public sealed class RegisterAlteredException : IOException
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");
 }
 
-/// <summary>A different file stands where a document would go. It was left alone.</summary>
+/// <summary>A different file is where a document would go. It was left alone.</summary>
 public sealed class DocumentFileConflictException : IOException
 {
     public DocumentFileConflictException(string path)
         : base($"A different file is already at {path}. It was left as it is.") => Path = path;
 
-    /// <summary>Full path of the file that stands in the way.</summary>
+    /// <summary>Full path of that file.</summary>
     public string Path { get; }
 }

@@ -1,9 +1,11 @@
 using System.Data.Common;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Storage;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Rows;
 
-/// <summary>The log as rows of the database. Entries and roots are only ever added, within the transaction of what they tell of.</summary>
+/// <summary>The log as rows of the database. Entries and roots are only ever added, within the transaction of the change.</summary>
 internal sealed class LogRows(DbConnection connection)
 {
     private MerkleFrontier _frontier = new();
@@ -22,7 +24,7 @@ internal sealed class LogRows(DbConnection connection)
     }
 
     /// <summary>
-    /// The log is what its last root says, and as long as the register counted. Who is about to enter something reads all of it for
+    /// The log is what its last root says, and as long as the register counted. Whoever is about to enter something reads all of it for
     /// the next root anyhow.
     /// </summary>
     /// <exception cref="RegisterAlteredException">It is not.</exception>
@@ -70,7 +72,7 @@ internal sealed class LogRows(DbConnection connection)
     /// <summary>How many entries the register says that it has made.</summary>
     public long Counted() => connection.Number("SELECT log_size FROM register");
 
-    // An id that was taken away or written over is that of no register.
+    // An id that was taken away or overwritten matches no register.
     private string Origin() =>
         Checkpoint.OriginOf(
             connection.Rows(row => row.Text(0), "SELECT id FROM register") is [var id] && Guid.TryParseExact(id, "N", out var known)
@@ -78,7 +80,7 @@ internal sealed class LogRows(DbConnection connection)
                 : Guid.Empty
         );
 
-    // A root that somebody wrote over is one that does not hold.
+    // A root that somebody overwrote must not hold.
     private static byte[] Root(string base64)
     {
         var root = new byte[MerkleTree.HashLength];

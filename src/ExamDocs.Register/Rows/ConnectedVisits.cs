@@ -1,13 +1,14 @@
 using System.Data.Common;
 using System.Text.Json;
+using ExamDocs.Register.Storage;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Rows;
 
 /// <summary>
 /// Visits that name an item under one of some keys, or an item that shares a key with such a one, and so on. Each round asks
 /// with all keys, or all items, that are new to it, so that a few statements do for thousands of items.
 /// </summary>
-internal sealed class Connected
+internal sealed class ConnectedVisits
 {
     private readonly RegisterDatabase _database;
     private readonly string _counts;
@@ -17,7 +18,7 @@ internal sealed class Connected
     /// <param name="database">Where the keys are.</param>
     /// <param name="upTo">The last visit that counts; null for all.</param>
     /// <param name="origin">The register in whose numbers that is; null for this one.</param>
-    public Connected(RegisterDatabase database, int? upTo, string? origin)
+    public ConnectedVisits(RegisterDatabase database, int? upTo, string? origin)
     {
         _database = database;
         (_counts, _limits) = (upTo, origin) switch

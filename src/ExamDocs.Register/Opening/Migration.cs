@@ -1,9 +1,12 @@
 using System.Data.Common;
 using ExamDocs.Core.Identity;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
+using ExamDocs.Register.Storage;
 using NodaTime;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Opening;
 
 /// <summary>Brings the content of an older register to the present layout, within the transaction that changes its tables.</summary>
 internal static class Migration
@@ -48,28 +51,26 @@ internal static class Migration
     /// </summary>
     public static void ToThird(RegisterDatabase database, LocalDate today)
     {
-        var (connection, log) = (database.Connection, new LogRows(database.Connection));
+        var connection = database.Connection;
         var since = connection
             .Rows(
                 row => row.Text(0),
                 "SELECT min(day) FROM (SELECT stored_on AS day FROM visit UNION ALL SELECT issued_on FROM document) days"
             )
             .Single()
-            ?? DocumentRows.Day(today)!;
+            ?? StoredDay.Of(today);
         connection.Execute("UPDATE register SET layout = $1, kept_since = $2", Layout.Version, since);
-        log.Append(at =>
-            LogEntry.Of(at, connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single(), DocumentRows.Day(since)!.Value)
-        );
-        var documents = new DocumentRows(database, log, today);
-        foreach (var document in documents.In(DocumentState.Issued).Concat(documents.In(DocumentState.Void)))
-            log.Append(at => LogEntry.Listed(at, DocumentRows.Logged(document), DocumentRows.RowOf(document), today));
-        var visits = new VisitRegister(database, log, documents.Ends, today);
-        foreach (var visit in visits.All())
+        var rows = new RegisterRows(database, today);
+        var id = connection.Rows(row => row.GetString(0), "SELECT id FROM register").Single();
+        rows.Log.Append(at => LogEntry.Of(at, id, StoredDay.Read(since)));
+        foreach (var document in rows.Documents.In(DocumentState.Issued).Concat(rows.Documents.In(DocumentState.Void)))
+            rows.Log.Append(at => LogEntry.Listed(at, LoggedDocument.Of(document), LoggedDocument.RowOf(document), today));
+        foreach (var visit in rows.Visits.All())
         {
             foreach (var row in VisitRows.Keys(visit.Visit, StoredKeys.Of(Bytes(connection, visit.Visit))))
                 connection.Execute("INSERT INTO item_key VALUES ($1, $2, $3, $4)", row.Values);
-            var logged = new LoggedVisit(visit.Visit, visit.Sha256) { Outcomes = visits.OutcomesOf(visit.Visit) };
-            log.Append(at => LogEntry.Remembered(at, logged, visit.StoredOn ?? today));
+            var logged = new LoggedVisit(visit.Visit, visit.Sha256) { Outcomes = rows.Visits.OutcomesOf(visit.Visit) };
+            rows.Log.Append(at => LogEntry.Remembered(at, logged, visit.StoredOn ?? today));
         }
     }
 

@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using System.Text;
 
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Files;
 
 /// <summary>
 /// Makes the entries of a folder last through a loss of power. .NET cannot open a folder, so the system is asked directly;

@@ -1,6 +1,7 @@
-using System.Security.Cryptography;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Files;
 
 /// <summary>
 /// Puts a file in place whole or not at all, and never over another: a temporary file in the same folder is flushed to
@@ -9,8 +10,8 @@ namespace ExamDocs.Register;
 internal static class DurableFile
 {
     /// <summary>True where it was written, false where the same bytes were there already.</summary>
-    /// <exception cref="DocumentFileConflictException">Different bytes, or a folder, stand there; left alone.</exception>
-    /// <exception cref="IOException">The disk is full or broken; nothing stands at the final name.</exception>
+    /// <exception cref="DocumentFileConflictException">Different bytes, or a folder, are there; left alone.</exception>
+    /// <exception cref="IOException">The disk is full or broken; nothing is at the final name.</exception>
     public static bool Publish(string folder, string name, byte[] bytes)
     {
         var target = Path.Combine(folder, name);
@@ -75,20 +76,18 @@ internal static class DurableFile
         if (!File.Exists(path) || new FileInfo(path).LinkTarget is not null)
             return false;
         using var stream = File.OpenRead(path);
-        return string.Equals(Convert.ToHexStringLower(SHA256.HashData(stream)), sha256, StringComparison.Ordinal);
+        return string.Equals(Sha256Hex.Of(stream), sha256, StringComparison.Ordinal);
     }
 
     private static bool Exists(string target) => Path.Exists(target) || new FileInfo(target).LinkTarget is not null;
 
     private static void KeepSame(string target, byte[] bytes)
     {
-        if (!HasHash(target, Hash(bytes)))
+        if (!HasHash(target, Sha256Hex.Of(bytes)))
             throw new DocumentFileConflictException(target);
         // It may be ours from a run that was stopped before it was safe on disk; it may also be read-only.
         using var handle = File.OpenHandle(target);
         if (!OperatingSystem.IsWindows())
             RandomAccess.FlushToDisk(handle);
     }
-
-    internal static string Hash(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

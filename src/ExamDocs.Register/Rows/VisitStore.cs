@@ -1,17 +1,25 @@
 using ExamDocs.Core.Identity;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Storage;
 using NodaTime;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Rows;
 
 /// <summary>Stores visits with their rows, their keys and their entries in the log; what is stored is never stored again.</summary>
-internal sealed class VisitStore(RegisterDatabase database, VisitRegister register, LogRows log, LineEnds ends, LocalDate today)
+internal sealed class VisitStore(RegisterDatabase database, LogRows log, RememberedVisits remembered, LineEnds ends, LocalDate today)
 {
-    /// <inheritdoc cref="VisitRegister.Remember(IReadOnlyList{VisitToRemember}, int?)"/>
+    /// <summary>
+    /// Stores visits in one transaction, with what they end. A record that is the latest version of its visit already, with the same
+    /// outcomes, is not stored again.
+    /// </summary>
+    /// <param name="visits">In the order in which they are to be numbered.</param>
+    /// <param name="knownUpTo">The last visit that was known when they were decided; null where that is not asked.</param>
+    /// <returns>Null, and nothing is stored, where another run stored visits since <paramref name="knownUpTo"/>.</returns>
     public IReadOnlyList<(int Visit, bool IsNew)>? Remember(IReadOnlyList<VisitToRemember> visits, int? knownUpTo)
     {
         using var transaction = database.BeginWriting();
-        var latest = register.Latest;
+        var latest = remembered.Latest;
         if (knownUpTo is { } known && known != latest)
             return null;
         var numbers = Numbered(visits, latest);
@@ -29,35 +37,44 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
         return numbers;
     }
 
-    /// <summary>Stores a visit that came from another register, within a transaction of its own.</summary>
+    /// <summary>Stores a visit that came from another register, under the next number here; part of the caller's transaction.</summary>
+    /// <param name="origin">Identity of the register that it came from.</param>
+    /// <param name="originNumber">Its number there.</param>
+    /// <param name="visit">As it was decided there.</param>
+    /// <param name="seen">The last visit that it could know, in the numbers of that register; null where that was not kept.</param>
+    /// <param name="storedOn">The day on which it was stored there.</param>
+    /// <returns>Its number here.</returns>
     public int TakeIn(string origin, int originNumber, VisitToRemember visit, int? seen, LocalDate? storedOn)
     {
-        using var transaction = database.BeginWriting();
-        var number = register.Latest + 1;
+        var number = remembered.Latest + 1;
         Insert(number, visit, seen, new LoggedVisit(number, "") { Origin = origin, OriginNumber = originNumber }, storedOn);
-        database.Connection.Execute("INSERT INTO merged_visit (origin, number, visit) VALUES ($1, $2, $3)", origin, originNumber, number);
-        transaction.Commit();
+        AddOriginNumber(origin, originNumber, number);
         return number;
     }
 
-    public void Insert(int number, VisitToRemember visit, int? seen, LoggedVisit? from = null, LocalDate? storedOn = null)
+    /// <summary>Keeps the number under which another register knows a visit; part of the caller's transaction.</summary>
+    public void AddOriginNumber(string origin, int originNumber, int visit) =>
+        database.Connection.Execute("INSERT INTO merged_visit (origin, number, visit) VALUES ($1, $2, $3)", origin, originNumber, visit);
+
+    private void Insert(int number, VisitToRemember visit, int? seen, LoggedVisit? from = null, LocalDate? storedOn = null)
     {
-        var (sha256, day) = (DurableFile.Hash(visit.Json), storedOn ?? today);
+        var (sha256, day) = (Sha256Hex.Of(visit.Json), storedOn ?? today);
         var asOf = from is null ? visit.AsOf ?? today : visit.AsOf;
         database.Connection.Execute(
             """
-            INSERT INTO visit (visit, sha256, reference, regime, employer, premises, examined_on, stored_on, record, seen, version, as_of, origin)
+            INSERT INTO visit (visit, sha256, reference, regime, employer, premises, examined_on, stored_on, record, seen, version, as_of,
+            origin)
             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)
             """,
             [
                 number,
                 sha256,
                 .. VisitRows.Visit(visit.Record),
-                DocumentRows.Day(day),
+                StoredDay.Of(day),
                 visit.Json,
                 seen,
                 visit.Version,
-                DocumentRows.Day(asOf),
+                StoredDay.Of(asOf),
                 from?.Origin,
             ]
         );
@@ -70,7 +87,7 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
         var logged = new LoggedVisit(number, sha256)
         {
             Seen = seen,
-            Version = visit.Version is { } version ? Sql.Storable(version) : null,
+            Version = visit.Version is { } version ? StorableText.Of(version) : null,
             AsOf = asOf,
             Origin = from?.Origin,
             OriginNumber = from?.OriginNumber,
@@ -85,11 +102,11 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
         var numbers = new List<(int Visit, bool IsNew)>();
         // What is stored by this call counts among the versions too.
         var versions = new Lazy<List<Version>>(() =>
-            [.. register.All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]
+            [.. remembered.All().Select(v => new Version(v.Visit, v.Sha256, v.Reference, v.Employer, null))]
         );
         foreach (var visit in visits)
         {
-            var sha256 = DurableFile.Hash(visit.Json);
+            var sha256 = Sha256Hex.Of(visit.Json);
             var (reference, employer) = (visit.Record.Visit.Reference, visit.Record.Visit.Employer?.Name);
             var like = versions.Value.FindLast(v =>
                 reference is null
@@ -99,7 +116,7 @@ internal sealed class VisitStore(RegisterDatabase database, VisitRegister regist
             if (
                 like is not null
                 && string.Equals(like.Sha256, sha256, StringComparison.Ordinal)
-                && VisitRegister.IsSame(like.Outcomes ?? register.OutcomesOf(like.Visit), visit.Outcomes)
+                && LoggedOutcome.AreSame(like.Outcomes ?? remembered.OutcomesOf(like.Visit), visit.Outcomes)
             )
             {
                 numbers.Add((like.Visit, false));

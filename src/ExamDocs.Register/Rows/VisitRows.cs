@@ -1,9 +1,11 @@
 using System.Text.Json;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
-using NodaTime;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Storage;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Rows;
 
 /// <summary>A row of a table that belongs to a visit.</summary>
 /// <param name="Table">Its name.</param>
@@ -38,7 +40,7 @@ internal static class VisitRows
             record.Visit.Regime,
             record.Visit.Employer?.Name,
             record.Visit.Premises?.Name,
-            Day(record.Visit.ExaminedOn),
+            StoredDay.Of(record.Visit.ExaminedOn),
         ];
 
     /// <summary>All rows that follow from the record, in the order of <see cref="OfRecord"/>.</summary>
@@ -84,7 +86,7 @@ internal static class VisitRows
                             e.Item,
                             e.Examiner,
                             Word(Words.Bases, e.Basis),
-                            Day(e.DayAt(record.Visit)),
+                            StoredDay.Of(e.DayAt(record.Visit)),
                             Word(Words.Conclusions, e.Conclusion),
                         ]
                     )
@@ -95,7 +97,9 @@ internal static class VisitRows
                         (o, j) => new VisitRow("observation", [visit, i, j, o.Criterion, o.StateAsTyped, o.Note, o.Photo])
                     )
             ),
-            .. record.Renewals.Select((r, i) => new VisitRow("renewal", [visit, i, r.Item, r.RemovedPart, r.FittedPart, Day(r.DoneOn)])),
+            .. record.Renewals.Select(
+                (r, i) => new VisitRow("renewal", [visit, i, r.Item, r.RemovedPart, r.FittedPart, StoredDay.Of(r.DoneOn)])
+            ),
             .. Keys(visit, ItemKeys.Of(record)),
         ];
 
@@ -103,8 +107,7 @@ internal static class VisitRows
         keys.Select((k, i) => new VisitRow("item_key", [visit, i, k.Item, Stored(k.Key)]));
 
     /// <summary>A key as it is stored and searched by.</summary>
-    public static string Stored(string key) =>
-        key.Length <= LongestKey ? key : $"#{DurableFile.Hash(System.Text.Encoding.UTF8.GetBytes(key))}";
+    public static string Stored(string key) => key.Length <= LongestKey ? key : $"#{Sha256Hex.Of(System.Text.Encoding.UTF8.GetBytes(key))}";
 
     public static IEnumerable<VisitRow> Outcomes(int visit, IEnumerable<RememberedOutcome> outcomes) =>
         outcomes.Select(
@@ -115,10 +118,10 @@ internal static class VisitRows
                         visit,
                         i,
                         o.Item,
-                        Day(o.ExaminedOn),
+                        StoredDay.Of(o.ExaminedOn),
                         o.Outcome,
-                        Day(o.Until),
-                        Day(o.NextBy),
+                        StoredDay.Of(o.Until),
+                        StoredDay.Of(o.NextBy),
                         Json(o.Codes),
                         Json(o.Parts),
                         o.NeverReleasable ? 1 : 0,
@@ -126,10 +129,8 @@ internal static class VisitRows
                 )
         );
 
-    private static string Json(IEnumerable<string> texts) => JsonSerializer.Serialize(texts.Select(Sql.Storable));
+    private static string Json(IEnumerable<string> texts) => JsonSerializer.Serialize(texts.Select(StorableText.Of));
 
     private static string? Word<T>(WordTable<T> words, T? value)
         where T : struct, Enum => value is { } known ? words.WordFor(known) : null;
-
-    private static string? Day(LocalDate? day) => DocumentRows.Day(day);
 }

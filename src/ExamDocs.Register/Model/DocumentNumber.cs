@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Model;
 
 /// <summary>
 /// A document number such as R-2026-000123: the letter of the kind, the year of issue and the place in the gapless

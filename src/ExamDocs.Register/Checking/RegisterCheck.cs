@@ -1,33 +1,29 @@
 using System.Data;
 using System.Data.Common;
-using ExamDocs.Register.Checking;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Checking;
 
 /// <summary>
 /// Whether a register is sound. It goes through the log once, then through the documents and the visits one at a time; of those
 /// gone through a line each is kept. What cannot be read is something wrong, and stops nothing else from being looked at.
 /// </summary>
-internal sealed class RegisterCheck(
-    RegisterDatabase database,
-    DocumentRows rows,
-    VisitRegister visits,
-    LogRows log,
-    RegisterCheckRequest request
-)
+internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest request)
 {
+    private readonly RegisterDatabase _database = rows.Database;
     private readonly List<string> _faults = [];
     private readonly List<string> _notes = [];
 
     public RegisterCheckResult Run()
     {
-        var again = new DecidedAgain(visits, request);
-        using (database.BeginReading())
+        var again = new DecidedAgain(rows.Visits, request);
+        using (_database.BeginReading())
         {
-            var (documents, remembered) = (new DocumentsCheck(database, rows), new VisitsCheck(database, request.Read));
-            Look("the database", database.Damage);
+            var (documents, remembered) = (new DocumentsCheck(_database, rows.Documents), new VisitsCheck(_database, request.Read));
+            Look("the database", _database.Damage);
             Look("the guards", Guarded);
             Look("the log", () => Logged(documents, remembered));
             Look("the sequences", Gaps);
@@ -39,7 +35,7 @@ internal sealed class RegisterCheck(
         return new(_faults, [.. _notes, .. again.Notes]) { DecidedByOthers = again.ByOthers, DecidedOtherwise = again.Notes.Count };
     }
 
-    /// <summary>Each piece by itself: what breaks one of them is found and told like anything else.</summary>
+    /// <summary>Each part by itself: what breaks one is a fault like any other, and the rest is still looked at.</summary>
     private void Look(string what, Func<IEnumerable<string>> look)
     {
         try
@@ -54,7 +50,7 @@ internal sealed class RegisterCheck(
                         or InvalidDataException
                         or ArgumentException
                         or InvalidOperationException
-                && database.Connection.State is ConnectionState.Open
+                && _database.Connection.State is ConnectionState.Open
             )
         {
             _faults.Add($"Not all of {what} can be read: {broken.Message.Split('\n')[0].TrimEnd()}");
@@ -63,9 +59,9 @@ internal sealed class RegisterCheck(
 
     private IEnumerable<string> Logged(DocumentsCheck documents, VisitsCheck remembered)
     {
-        var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, log.Checkpoints());
+        var (faults, positions, own, kept) = (new List<string>(), new List<long>(), (LogEntry?)null, rows.Log.Checkpoints());
         var said = LogCheck.Run(
-            log.Stream()
+            rows.Log.Stream()
                 .Select(row =>
                 {
                     positions.Add(row.Position);
@@ -89,7 +85,7 @@ internal sealed class RegisterCheck(
 
     private IEnumerable<string> Own(LogEntry? own, long entries)
     {
-        var stored = database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
+        var stored = _database.Connection.Raw("SELECT single, id, layout, log_size, kept_since FROM register");
         return
             stored is [var row]
             && row[3].Value is { } counted
@@ -100,36 +96,37 @@ internal sealed class RegisterCheck(
                 "its own row",
                 stored,
                 [
-                    [1, own?.Register, Layout.Version, entries, DocumentRows.Day(own?.Day)],
+                    [1, own?.Register, Layout.Version, entries, StoredDay.Of(own?.Day)],
                 ],
                 "the log"
             );
     }
 
-    /// <summary>A guard that was taken away is told; what was put there instead may do anything.</summary>
+    /// <summary>A guard that was taken away is noted; a trigger that is not ours may do anything, and is a fault.</summary>
     private List<string> Guarded()
     {
-        var triggers = database.Triggers();
+        var triggers = _database.Triggers();
         var missing = Guards.All.Select(g => g.Name).Except(triggers.Select(t => t.Name), StringComparer.Ordinal).ToList();
         if (missing.Count > 0)
             _notes.Add(
-                "Guards against change were taken away: "
-                    + $"{string.Join(", ", missing.Take(5))}{(missing.Count > 5 ? FormattableString.Invariant($" and {missing.Count - 5} more") : "")}."
+                $"Guards against change were taken away: {string.Join(", ", missing.Take(5))}"
+                    + $"{(missing.Count > 5 ? FormattableString.Invariant($" and {missing.Count - 5} more") : "")}."
             );
         return
         [
             .. triggers
                 .Where(t => !t.IsOurs)
                 .Select(t => $"The trigger {t.Name} of the database is not this program's, or was altered or switched off."),
-            .. database.Strange().Select(t => $"The table or view {t} of the database is not this program's."),
+            .. _database.ForeignTables().Select(t => $"The table or view {t} of the database is not this program's."),
         ];
     }
 
     private IEnumerable<string> Gaps()
     {
-        var wrong = database.Connection.Raw(
+        var wrong = _database.Connection.Raw(
             """
-            SELECT coalesce(counter.letter, document.letter) AS letter, coalesce(counter.year, document.year) AS year, counter.last, count(document.number) AS listed
+            SELECT coalesce(counter.letter, document.letter) AS letter, coalesce(counter.year, document.year) AS year, counter.last,
+            count(document.number) AS listed
             FROM counter FULL JOIN document ON document.letter = counter.letter AND document.year = counter.year
             GROUP BY coalesce(counter.letter, document.letter), coalesce(counter.year, document.year), counter.last
             HAVING counter.last IS NULL OR count(document.number) <> counter.last OR max(document.sequence) <> counter.last

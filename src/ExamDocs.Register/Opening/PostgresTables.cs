@@ -1,17 +1,16 @@
 using System.Data.Common;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Storage;
 using NodaTime;
 using Npgsql;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Opening;
 
 /// <summary>Makes the tables of a register on a server, where there are none.</summary>
 internal static class PostgresTables
 {
     /// <summary>Taken while tables are made, so that two first runs do not both make them; any fixed number will do.</summary>
     private const long MakingTables = 0x4578446F_63730001;
-
-    /// <summary>Ends the name of each guard against emptying a table at one go.</summary>
-    public const string NeverEmptied = "_is_never_emptied";
 
     private const string NoPermission = "42501";
 
@@ -52,7 +51,7 @@ internal static class PostgresTables
                     + "(docs/shared-register.md)."
             );
         var version = connection.Number("SELECT layout FROM register");
-        return version > Layout.Version ? throw RegisterRefusedException.FromTheFuture(place, version) : version;
+        return version > Layout.Version ? throw RegisterRefusedException.FromTheFuture(place, version, Layout.Version) : version;
     }
 
     // Other views of the catalogue leave out what this user may not read.
@@ -73,21 +72,21 @@ internal static class PostgresTables
             // Who may make no schema is refused even where it is there.
             if (connection.Number("SELECT count(*) FROM pg_namespace WHERE nspname = $1", PostgresRegister.Schema) == 0)
                 connection.Execute($"CREATE SCHEMA {PostgresRegister.Schema}");
-            connection.Execute(Written(Layout.First));
+            connection.Execute(Written(FirstLayout.Statements));
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
             throw new RegisterRefusedException(
-                $"There is no register at {place} yet, and this user may make none. Open it once as the owner of the database "
+                $"There is no register at {place} yet, and this user may not make one. Open it once as the owner of the database "
                     + "(docs/shared-register.md).",
                 refused
             );
         }
-        connection.Execute(Written(Layout.Second));
+        connection.Execute(Written(SecondLayout.Statements));
         Migration.ToSecond(connection, today);
-        connection.Execute(Written(Layout.Third));
+        connection.Execute(Written(ThirdLayout.Statements));
         Migration.ToThird(register, today);
-        Guard(connection);
+        PostgresGuards.Make(connection);
     }
 
     private static void BringUpToDate(PostgresRegister register, LocalDate today)
@@ -95,11 +94,8 @@ internal static class PostgresTables
         var connection = register.Connection;
         try
         {
-            foreach (
-                var (name, table) in connection.Rows(row => (row.GetString(0), row.GetString(1)), GuardsOfTables, PostgresRegister.Schema)
-            )
-                connection.Execute($"DROP TRIGGER {name} ON {table}");
-            connection.Execute(Written(Layout.Third));
+            PostgresGuards.TakeAway(connection);
+            connection.Execute(Written(ThirdLayout.Statements));
         }
         catch (PostgresException refused) when (string.Equals(refused.SqlState, NoPermission, StringComparison.Ordinal))
         {
@@ -107,7 +103,7 @@ internal static class PostgresTables
         }
         Migration.ToThird(register, today);
         connection.Execute(GrantAsBefore);
-        Guard(connection);
+        PostgresGuards.Make(connection);
     }
 
     /// <summary>Only the owner may; for others the server reads more until then.</summary>
@@ -137,11 +133,6 @@ internal static class PostgresTables
             connection.Execute(Written(statement));
     }
 
-    private const string GuardsOfTables = """
-        SELECT tgname, relname FROM pg_trigger JOIN pg_class ON pg_class.oid = tgrelid JOIN pg_namespace ON pg_namespace.oid = relnamespace
-        WHERE nspname = $1 AND NOT tgisinternal
-        """;
-
     /// <summary>Who may store visits may store what a visit has now.</summary>
     private const string GrantAsBefore = """
         DO $$ DECLARE who record; BEGIN
@@ -151,30 +142,6 @@ internal static class PostgresTables
           END LOOP;
         END $$
         """;
-
-    private static void Guard(DbConnection connection)
-    {
-        connection.Execute(
-            """
-            CREATE OR REPLACE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql SET search_path FROM CURRENT AS $$ BEGIN RAISE EXCEPTION '%', TG_ARGV[0]; END $$;
-            CREATE OR REPLACE FUNCTION is_issued(wanted TEXT) RETURNS boolean LANGUAGE sql STABLE SET search_path FROM CURRENT AS $$ SELECT state = 'issued' FROM document WHERE number = wanted $$;
-            """
-        );
-        foreach (var guard in Guards.All)
-        {
-            // A condition may hold no question here, but it may call a function that asks.
-            var when = guard.When.Replace(Guards.IsIssued, "is_issued(OLD.number)", StringComparison.Ordinal);
-            connection.Execute(
-                $"CREATE TRIGGER {guard.Name} BEFORE {guard.Event} ON {guard.Table} FOR EACH ROW WHEN ({when}) EXECUTE "
-                    + $"FUNCTION refuse('{guard.Words}')"
-            );
-        }
-        // Emptying a table at one go passes by its rows.
-        foreach (var table in Guards.All.Select(g => g.Table).Distinct(StringComparer.Ordinal))
-            connection.Execute(
-                $"CREATE TRIGGER {table}{NeverEmptied} BEFORE TRUNCATE ON {table} EXECUTE FUNCTION refuse('a register is never emptied')"
-            );
-    }
 
     private static string Written(string layout) =>
         layout

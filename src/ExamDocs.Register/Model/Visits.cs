@@ -1,7 +1,7 @@
 using ExamDocs.Core.Records;
 using NodaTime;
 
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Model;
 
 /// <summary>What was decided of one item, as it is remembered: plain data, from which nothing can be composed.</summary>
 /// <param name="Item">Id of the item; null where it had none.</param>
@@ -18,7 +18,7 @@ public sealed record RememberedOutcome(string? Item, string Outcome, IReadOnlyLi
     /// <summary>Latest date for the next thorough examination, inclusive.</summary>
     public LocalDate? NextBy { get; init; }
 
-    /// <summary>Ids of the parts or wholes that a withdrawal rested on.</summary>
+    /// <summary>Ids of the parts or wholes that led to a withdrawal.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
     /// <summary>No release can ever undo it.</summary>

@@ -2,7 +2,7 @@ using System.Text.Json;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 
-namespace ExamDocs.Register.Storage;
+namespace ExamDocs.Register.Rows;
 
 /// <summary>
 /// The keys of a record as it is stored: only what <see cref="ItemKeys"/> looks at is read, so that a register can be brought up

@@ -1,15 +1,16 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
 
-namespace ExamDocs.Register;
+namespace ExamDocs.Register.Checking;
 
-/// <summary>What a register is held against.</summary>
+/// <summary>What a register is compared with.</summary>
 public sealed record RegisterCheckRequest
 {
     /// <summary>Checkpoints that were kept elsewhere.</summary>
     public IReadOnlyList<Checkpoint> Kept { get; init; } = [];
 
-    /// <summary>Reads a stored record, null where that is impossible; left out, no rows are held against their record.</summary>
+    /// <summary>Reads a stored record, null where that is impossible; left out, no rows are compared with their record.</summary>
     public Func<byte[], ExaminationRecord?>? Read { get; init; }
 
     /// <summary>
@@ -18,7 +19,7 @@ public sealed record RegisterCheckRequest
     /// </summary>
     public Func<RememberedVisit, byte[], OutcomesAgain?>? Decide { get; init; }
 
-    /// <summary>Version of the program that decides again: what another one decided otherwise is no fault of the register.</summary>
+    /// <summary>Version of the program that decides again: a different outcome of another version is not a fault of the register.</summary>
     public string? Version { get; init; }
 }
 
@@ -38,6 +39,6 @@ public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnly
     /// <summary>Visits that another version of the program had decided.</summary>
     public int DecidedByOthers { get; init; }
 
-    /// <summary>How many of these come out otherwise now.</summary>
+    /// <summary>How many of these come out differently now.</summary>
     public int DecidedOtherwise { get; init; }
 }

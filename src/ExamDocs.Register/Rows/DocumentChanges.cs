@@ -1,0 +1,129 @@
+using System.Data.Common;
+using ExamDocs.Register.Log;
+using ExamDocs.Register.Model;
+using ExamDocs.Register.Storage;
+using NodaTime;
+
+namespace ExamDocs.Register.Rows;
+
+/// <summary>Changes to documents. Each is one transaction; how a number came out, and what ended, is entered in the log.</summary>
+internal sealed class DocumentChanges(
+    RegisterDatabase database,
+    LogRows log,
+    DocumentRows documents,
+    DocumentEnds ends,
+    LineEnds lineEnds,
+    LocalDate today
+)
+{
+    private readonly DbConnection _connection = database.Connection;
+
+    /// <summary>Takes the next number of a letter and year and records it pending.</summary>
+    /// <exception cref="DocumentInProgressException">The job has a document already, issued or pending.</exception>
+    public string Add(DocumentRequest request, string run)
+    {
+        using var transaction = database.BeginWriting();
+        if (documents.HasLive(request.JobKey))
+            throw new DocumentInProgressException(request.Kind);
+        var (letter, year) = (request.Letter.ToString(), request.Year);
+        var sequence = (int)
+            _connection.Number(
+                """
+                INSERT INTO counter (letter, year, last) VALUES ($1, $2, 1)
+                ON CONFLICT (letter, year) DO UPDATE SET last = counter.last + 1 RETURNING last
+                """,
+                letter,
+                year
+            );
+        var number = new DocumentNumber(request.Letter, year, sequence).ToString();
+        _connection.Execute(
+            """
+            INSERT INTO document (number, letter, year, sequence, kind, job_key, folder, run, language, visit, copy_of)
+            VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)
+            """,
+            number,
+            letter,
+            year,
+            sequence,
+            request.Kind,
+            request.JobKey,
+            request.Folder,
+            run,
+            request.Language,
+            request.Visit,
+            request.CopyOf
+        );
+        for (var position = 0; position < request.Items.Count; position++)
+            _connection.Execute("INSERT INTO document_item VALUES ($1, $2, $3)", number, position, request.Items[position]);
+        foreach (var replaced in request.Replaces)
+            _connection.Execute("INSERT INTO replacement VALUES ($1, $2, $3)", number, replaced.Number, replaced.Reason);
+        transaction.Commit();
+        return number;
+    }
+
+    /// <summary>Records what is about to be written, so that a later run can tell a whole file from a broken one.</summary>
+    public void Prepare(string number, byte[] bytes, int pages, string outcomesJson)
+    {
+        using var transaction = database.BeginWriting();
+        ChangePending(number, "sha256 = $2, pages = $3, outcomes = $4", Sha256Hex.Of(bytes), pages, outcomesJson);
+        _connection.Execute("INSERT INTO content VALUES ($1, $2)", number, bytes);
+        transaction.Commit();
+    }
+
+    /// <summary>It is out, and what it replaces is no longer current, both at once.</summary>
+    public void MarkIssued(string number)
+    {
+        using var transaction = database.BeginWriting();
+        ChangePending(number, "state = 'issued', issued_on = $2, run = NULL", StoredDay.Of(today));
+        var document = documents.Find(number)!;
+        log.Append(at => LogEntry.Issued(at, LoggedDocument.Of(document), document.Sha256!, today, LoggedDocument.RowOf(document)));
+        foreach (var replaced in document.Replaces)
+            ends.Replace(replaced.Number, number, replaced.Reason, today);
+        // A visit that ends what it says may have been stored while it was printed.
+        lineEnds.Apply(document);
+        transaction.Commit();
+    }
+
+    public void Void(string number, string reason)
+    {
+        reason = StorableText.Of(reason);
+        using var transaction = database.BeginWriting();
+        ChangePending(number, "state = 'void', void_reason = $2, run = NULL", reason);
+        _connection.Execute("DELETE FROM content WHERE number = $1", number);
+        _connection.Execute("DELETE FROM replacement WHERE number = $1", number);
+        var document = documents.Find(number)!;
+        log.Append(at => LogEntry.Void(at, LoggedDocument.Of(document), reason, today, LoggedDocument.RowOf(document)));
+        transaction.Commit();
+    }
+
+    /// <returns>False where it is not issued, or no longer current.</returns>
+    public bool Withdraw(string number, string reason)
+    {
+        using var transaction = database.BeginWriting();
+        if (!ends.Withdraw(number, StorableText.Of(reason), today))
+            return false;
+        transaction.Commit();
+        return true;
+    }
+
+    /// <summary>Makes a pending number of a run that has ended this run's own. Only one of several that try gets it.</summary>
+    public bool Claim(string number, string? from, string run)
+    {
+        using var transaction = database.BeginWriting();
+        var claimed = _connection.Execute(
+            "UPDATE document SET run = $2 WHERE number = $1 AND state = 'pending' AND coalesce(run, '') = $3",
+            number,
+            run,
+            from ?? ""
+        );
+        transaction.Commit();
+        return claimed == 1;
+    }
+
+    private void ChangePending(string number, string change, params object?[] values)
+    {
+        var rows = _connection.Execute($"UPDATE document SET {change} WHERE number = $1 AND state = 'pending'", [number, .. values]);
+        if (rows != 1)
+            throw new InvalidOperationException($"{number} is not pending in this register.");
+    }
+}
