@@ -30,13 +30,9 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             CellKind.Number => Number(cell, kind, pointer),
             CellKind.Boolean => Boolean(cell.Raw is "1" or "true", kind, pointer),
             CellKind.IsoDate => IsoDate(cell.Raw, kind, pointer),
-            CellKind.Error => Report(WorkbookFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
-            CellKind.FormulaWithoutValue => Report(
-                WorkbookFindings.FormulaWithoutValue,
-                pointer,
-                "the formula was saved without its result"
-            ),
-            _ => Report(WorkbookFindings.UnreadableCell, pointer, "the cell's content is damaged"),
+            CellKind.Error => Report(CellFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
+            CellKind.FormulaWithoutValue => Report(CellFindings.FormulaWithoutValue, pointer, "the formula was saved without its result"),
+            _ => Report(CellFindings.UnreadableCell, pointer, "the cell's content is damaged"),
         };
     }
 
@@ -59,7 +55,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     {
         if (_firstOrdered is not null)
             notes.Report(
-                WorkbookFindings.DatesInOrder,
+                CellFindings.DatesInOrder,
                 _firstOrdered,
                 string.Create(
                     CultureInfo.InvariantCulture,
@@ -68,7 +64,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             );
         foreach (var (pointer, typed) in _decimalComma is null ? [] : _pointsBeforeThree)
             notes.Report(
-                WorkbookFindings.NumberReadTwoWays,
+                CellFindings.NumberReadTwoWays,
                 pointer,
                 $"{Shown(typed)} has a point, and {Shown(_decimalComma!)} elsewhere a comma before its decimals"
             );
@@ -85,7 +81,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     {
         var number = TypedNumber.Of(text);
         if (number.Kind is TypedNumberKind.CommaBeforeThree)
-            return Report(WorkbookFindings.NumberReadTwoWays, pointer, $"{Shown(text)} may be a thousand and more, or have three decimals");
+            return Report(CellFindings.NumberReadTwoWays, pointer, $"{Shown(text)} may be a thousand and more, or have three decimals");
         if (number.Kind is TypedNumberKind.DecimalComma)
             _decimalComma ??= text;
         else if (number.Kind is TypedNumberKind.PointBeforeThree)
@@ -101,7 +97,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         var entries = text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (entries.Length > WorkbookLimits.ListEntries)
         {
-            notes.Report(WorkbookFindings.ListTooLong, pointer.ToString(), "the cell lists more than 200 things");
+            notes.Report(SheetFindings.ListTooLong, pointer.ToString(), "the cell lists more than 200 things");
             return null;
         }
         if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
@@ -117,22 +113,22 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         var at = raw.IndexOf('T', StringComparison.Ordinal);
         var hasTime = at == 0 || (at > 0 && raw.AsSpan(at + 1).IndexOfAnyExcept("0:.Z") >= 0);
         if (kind is not ColumnKind.Date)
-            return Report(WorkbookFindings.DateNotExpected, pointer, $"the cell holds the date {Shown(raw)}");
+            return Report(CellFindings.DateNotExpected, pointer, $"the cell holds the date {Shown(raw)}");
         return hasTime
-            ? Report(WorkbookFindings.TimeNotDate, pointer, $"the cell holds the time {Shown(raw)}")
+            ? Report(CellFindings.TimeNotDate, pointer, $"the cell holds the time {Shown(raw)}")
             : new TextNode(pointer, at < 0 ? raw : raw[..at]);
     }
 
     private SourceNode? Number(Cell cell, ColumnKind kind, JsonPlace pointer)
     {
         if (CellDigits.Parse(cell.Raw) is not { } number)
-            return Report(WorkbookFindings.UnreadableCell, pointer, $"{Shown(cell.Raw)} is not a number that can be read");
+            return Report(CellFindings.UnreadableCell, pointer, $"{Shown(cell.Raw)} is not a number that can be read");
         if (cell.Format.Kind is FormatKind.Percent)
-            return Report(WorkbookFindings.PercentNotExpected, pointer, $"the cell shows {CellDigits.Plain(number)} as a percentage");
+            return Report(CellFindings.PercentNotExpected, pointer, $"the cell shows {CellDigits.Plain(number)} as a percentage");
         if (kind is ColumnKind.Date)
             return Date(number, cell, pointer);
         if (cell.Format.Kind is FormatKind.Date or FormatKind.DateAndTime or FormatKind.Time or FormatKind.Duration)
-            return Report(WorkbookFindings.DateNotExpected, pointer, DateMessage(number));
+            return Report(CellFindings.DateNotExpected, pointer, DateMessage(number));
         if (kind is ColumnKind.Number or ColumnKind.NumberInList or ColumnKind.Flag)
             return new NumberNode(pointer, CellDigits.Plain(number));
         return Digits(number, cell, kind, pointer);
@@ -149,10 +145,10 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             return new TextNode(pointer, CellDigits.Plain(number));
         var isTime = cell.Format.Kind is FormatKind.Time or FormatKind.Duration;
         if (isTime || (cell.Format.Kind is FormatKind.DateAndTime && number != Math.Floor(number)))
-            return Report(WorkbookFindings.TimeNotDate, pointer, "the cell holds a time of day or a span of hours") as TextNode;
+            return Report(CellFindings.TimeNotDate, pointer, "the cell holds a time of day or a span of hours") as TextNode;
         if (SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day)
             return new TextNode(pointer, NodaTime.Text.LocalDatePattern.Iso.Format(day));
-        return Report(WorkbookFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar")
+        return Report(CellFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar")
             as TextNode;
     }
 
@@ -162,9 +158,9 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         if (cell.Format.Kind is FormatKind.Zeros)
             digits = digits.PadLeft(cell.Format.Zeros, '0');
         else if (CellDigits.MayHaveLostDigits(number))
-            Report(WorkbookFindings.DigitsLost, pointer, $"{Shown(digits)} stands in a number cell");
+            Report(CellFindings.DigitsLost, pointer, $"{Shown(digits)} stands in a number cell");
         else if (kind is ColumnKind.Identity)
-            Report(WorkbookFindings.NumberAsIdentity, pointer, $"{digits} stands in a number cell");
+            Report(CellFindings.NumberAsIdentity, pointer, $"{digits} stands in a number cell");
         return kind is ColumnKind.List ? new ListNode(pointer, [new TextNode($"{pointer}/0", digits)]) : new TextNode(pointer, digits);
     }
 

@@ -43,7 +43,7 @@ internal sealed class GreyCells(ReadingNotes notes)
             var shown = LastSeen.Of(last, last is null ? null : Text(last, "examinedOn"), criterion);
             if (!string.Equals(Heading.Normal(text), Heading.Normal(shown ?? ""), StringComparison.Ordinal))
                 notes.Report(
-                    BesideFindings.LastTimeAltered,
+                    SheetFindings.LastTimeAltered,
                     pointer,
                     address,
                     $"'{CellReading.Shown(text)}' is not what was seen for {criterion} last time",
