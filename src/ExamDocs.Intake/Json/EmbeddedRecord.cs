@@ -79,16 +79,10 @@ public static class EmbeddedRecord
     /// <summary>Null where the rule is not known, or the finding does not say where and what.</summary>
     private static Finding? Finding(SourceNode node)
     {
-        if (node is not ObjectNode o || Text(o, "code") is not { } code || !ByCode.TryGetValue(code, out var rule))
+        if (node is not ObjectNode o || o.Text("code") is not { } code || !ByCode.TryGetValue(code, out var rule))
             return null;
-        return Text(o, "path") is { } path && Text(o, "message") is { } message
-            ? rule.At(path, message, Text(o, "hint"), Text(o, "item"))
+        return o.Text("path") is { } path && o.Text("message") is { } message
+            ? rule.At(path, message, o.Text("hint"), o.Text("item"))
             : null;
     }
-
-    private static string? Text(ObjectNode node, string name) =>
-        node
-            .Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal))
-            .Select(m => (m.Value as TextNode)?.Text)
-            .FirstOrDefault();
 }

@@ -3,6 +3,7 @@ using ExamDocs.Core.Findings;
 namespace ExamDocs.Intake.Workbook;
 
 /// <summary>What can be wrong with the sheets, headings and rows of a workbook.</summary>
+/// <remarks>Longer than other types: it is one list, the same as the page docs/rules/sheets.md.</remarks>
 public static class SheetFindings
 {
     public static readonly RuleInfo UnknownSheet = new(
