@@ -86,7 +86,7 @@ public static class IntakeRules
         "Every text is short enough to print whole",
         "A page that cuts a note off says something else than what was recorded.",
         "Shorten the text to 2,000 characters, identities to 80.",
-        "common practice, no source"
+        RuleSources.Practice
     );
 
     public static IReadOnlyList<RuleInfo> All { get; } =

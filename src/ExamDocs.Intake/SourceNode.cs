@@ -25,7 +25,20 @@ public sealed record NullNode(JsonPlace At) : SourceNode(At);
 public sealed record ListNode(JsonPlace At, IReadOnlyList<SourceNode> Elements) : SourceNode(At);
 
 /// <summary>Members in input order; the same name may stand twice, which the binder reports.</summary>
-public sealed record ObjectNode(JsonPlace At, IReadOnlyList<KeyValuePair<string, SourceNode>> Members) : SourceNode(At);
+public sealed record ObjectNode(JsonPlace At, IReadOnlyList<KeyValuePair<string, SourceNode>> Members) : SourceNode(At)
+{
+    /// <summary>The node at a member path such as source/title; null where there is none.</summary>
+    internal SourceNode? Find(string path)
+    {
+        SourceNode? at = this;
+        foreach (var step in path.Split('/'))
+            at = (at as ObjectNode)?.Members.FirstOrDefault(m => string.Equals(m.Key, step, StringComparison.Ordinal)).Value;
+        return at;
+    }
+
+    /// <summary>The text at a member path; null where there is none, or something else.</summary>
+    internal string? Text(string path) => (Find(path) as TextNode)?.Text;
+}
 
 /// <summary>
 /// A JSON pointer (RFC 6901), put together only when it is asked for: most never are, and a record's would weigh more than

@@ -2,81 +2,44 @@ namespace ExamDocs.Core.Findings;
 
 /// <summary>
 /// Says where in the user's input a place of the record was typed: <c>file#/items/3/serial</c> for JSON,
-/// <c>file!Sheet!F12</c> for a workbook.
+/// <c>file!Sheet!F12</c> for a workbook. There is one kind for each kind of input.
 /// </summary>
-public sealed class SourceMap
+public abstract class SourceMap
 {
-    private readonly IReadOnlyDictionary<string, string> _cells;
+    private protected SourceMap(string file) => File = file;
 
-    private string _within = "!";
-
-    private SourceMap? _otherwise;
-
-    private IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> _merged = new Dictionary<string, (SourceMap, string)>(
-        StringComparer.Ordinal
-    );
-
-    private SourceMap(string file, IReadOnlyDictionary<string, string> cells, bool pointers) =>
-        (File, _cells, IsJson) = (file, cells, pointers);
-
+    /// <summary>The input as the user named it; of several the first.</summary>
     public string File { get; }
 
-    public bool IsJson { get; }
-
-    public static SourceMap ForJson(string file) => new(file, new Dictionary<string, string>(StringComparer.Ordinal), true);
+    public static SourceMap ForJson(string file) => new JsonSourceMap(file);
 
     /// <param name="file">File name as the user gave it.</param>
     /// <param name="cells">Pointer to place within the workbook, for example <c>/items/3/serial</c> to <c>Sheet!F12</c>.</param>
-    public static SourceMap ForWorkbook(string file, IReadOnlyDictionary<string, string> cells) => new(file, cells, false);
+    public static SourceMap ForWorkbook(string file, IReadOnlyDictionary<string, string> cells) => new WorkbookSourceMap(file, cells);
 
     /// <param name="folder">The folder as the user gave it; empty for the current one.</param>
     /// <param name="cells">Pointer to file and cell, for example <c>/items/3/serial</c> to <c>People.csv!F12</c>.</param>
-    public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells) =>
-        new(folder, cells, false) { _within = folder.Length == 0 || folder.EndsWith('/') ? "" : "/" };
+    public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells) => new FolderSourceMap(folder, cells);
 
     /// <param name="otherwise">The input whose places are the same in the merged record, unless said otherwise.</param>
     /// <param name="places">Pointer into the merged record to the input it came from and the pointer there.</param>
     public static SourceMap ForMerged(SourceMap otherwise, IReadOnlyDictionary<string, (SourceMap Source, string Pointer)> places)
     {
         ArgumentNullException.ThrowIfNull(otherwise);
-        return new(otherwise.File, otherwise._cells, false) { _merged = places, _otherwise = otherwise };
+        return new MergedSourceMap(otherwise, places);
     }
 
     /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
-    public string Locate(string pointer)
-    {
-        if (_otherwise is not null)
-            return Enclosing(pointer)
-                .Where(_merged.ContainsKey)
-                .Select(at => _merged[at].Source.Locate(_merged[at].Pointer + pointer[at.Length..]))
-                .FirstOrDefault()
-                ?? _otherwise.Locate(pointer);
-        if (IsJson)
-            return $"{File}#{pointer}";
-        return Nearest(pointer) is { } cell ? $"{File}{_within}{cell}" : File;
-    }
+    public abstract string Locate(string pointer);
 
     /// <summary>
     /// Sheet and cell of the same place, for example <c>Rope bridges</c> and <c>F12</c>; null where it has none, and in a
     /// record merged from several inputs.
     /// </summary>
-    public (string Sheet, string Cell)? CellOf(string pointer) =>
-        _otherwise is null && Nearest(pointer) is { } place && place.LastIndexOf('!') is > 0 and var mark
-            ? (place[..mark], place[(mark + 1)..])
-            : null;
-
-    private string? Nearest(string pointer)
-    {
-        foreach (var at in Enclosing(pointer))
-        {
-            if (_cells.TryGetValue(at, out var cell))
-                return cell;
-        }
-        return null;
-    }
+    public virtual (string Sheet, string Cell)? CellOf(string pointer) => null;
 
     /// <summary>The pointer itself, then each that it lies within, but for the whole.</summary>
-    private static IEnumerable<string> Enclosing(string pointer)
+    private protected static IEnumerable<string> Enclosing(string pointer)
     {
         for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
             yield return at;

@@ -44,7 +44,7 @@ internal static class KnownContent
             var name = Encoding.Latin1.GetString(o.Operator);
             if (!Operators.Contains(name))
                 found.Add($"it is drawn with an operator that this program does not use ({name})");
-            else if (o.Is("Do"u8) && !page.Resources.IsPicture(Encoding.Latin1.GetString(o.Operand(0)[1..])))
+            else if (o.Is("Do"u8) && !page.Resources.IsPicture(o.Name()))
                 found.Add("it draws something that is neither text nor a picture");
             else if (o.Is("BDC"u8) && o.Count > 1 && !IsKnownTag(o))
                 found.Add("a tag on it says what no tag of ours says");

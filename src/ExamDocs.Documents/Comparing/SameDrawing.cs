@@ -63,17 +63,23 @@ public static class SameDrawing
     /// <summary>Points. A blank between words is narrower, a row of print higher.</summary>
     private const float Gap = 8;
 
+    private const int LettersShown = 12;
+
     private static string? OfPage(PrintedPage given, PrintedPage ours)
     {
         for (var i = 0; i < Math.Max(given.Letters.Count, ours.Letters.Count); i++)
         {
             if (i >= given.Letters.Count || i >= ours.Letters.Count || !Same(given.Letters[i], ours.Letters[i]))
-                return $"\"{string.Concat((i < given.Letters.Count ? given : ours).Letters.Skip(i).Take(12).Select(l => l.Text)).Trim()}\" does not stand where it should, or not in that print";
+                return $"\"{From(i < given.Letters.Count ? given : ours, i)}\" does not stand where it should, or not in that print";
         }
         return given.Shapes.Count == ours.Shapes.Count && given.Shapes.Zip(ours.Shapes).All(s => Same(s.First, s.Second))
             ? null
             : "lines, areas or pictures are drawn that do not belong there, or not as they should be";
     }
+
+    /// <summary>The letters from one on, as many as tell which word it is in.</summary>
+    private static string From(PrintedPage page, int letter) =>
+        string.Concat(page.Letters.Skip(letter).Take(LettersShown).Select(l => l.Text)).Trim();
 
     private static bool Same(PrintedLetter one, PrintedLetter other) =>
         string.Equals(one.Text, other.Text, StringComparison.Ordinal)

@@ -73,7 +73,7 @@ internal sealed class ArtifactMarks
 
     private void PassObject(in ContentOperators o, Func<string, bool> isPicture)
     {
-        if (isPicture(System.Text.Encoding.Latin1.GetString(o.Operand(0)[1..])))
+        if (isPicture(o.Name()))
             Decorate(o.Start, o.End);
         else
             IsWhole = false;

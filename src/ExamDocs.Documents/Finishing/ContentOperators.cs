@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Text;
 using ExamDocs.Documents.PdfSyntax;
 
 namespace ExamDocs.Documents.Finishing;
@@ -27,8 +29,15 @@ internal ref struct ContentOperators(ReadOnlySpan<byte> content)
 
     public readonly PdfToken KindOf(int index) => _operands[index].Kind;
 
-    /// <summary>0 where the operand is no number.</summary>
+    /// <summary>0 where the operand is not a number.</summary>
     public readonly double Number(int index) => PdfNumber.Real(Operand(index)) ?? 0;
+
+    /// <summary>The first operand, which is a name, without its stroke.</summary>
+    public readonly string Name() => Encoding.Latin1.GetString(Operand(0)[1..]);
+
+    /// <summary>The first six operands as a matrix (ISO 32000-1, 8.3.3).</summary>
+    public readonly Matrix3x2 Matrix() =>
+        new((float)Number(0), (float)Number(1), (float)Number(2), (float)Number(3), (float)Number(4), (float)Number(5));
 
     /// <returns>False at the end.</returns>
     public bool Next()

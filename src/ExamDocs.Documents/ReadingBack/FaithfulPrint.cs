@@ -1,5 +1,4 @@
 using System.Globalization;
-using ExamDocs.Documents.Rendering;
 
 namespace ExamDocs.Documents.ReadingBack;
 
@@ -11,17 +10,14 @@ public static class FaithfulPrint
     /// <param name="html">What was printed.</param>
     /// <param name="pdf">The file that came of it.</param>
     /// <returns>What is wrong, and with which item's part; empty where nothing is.</returns>
-    /// <exception cref="PdfSyntax.PdfSyntaxException">The file is none that the browser writes.</exception>
+    /// <exception cref="PdfSyntax.PdfSyntaxException">The file is not one that the browser writes.</exception>
     public static IReadOnlyList<PrintFault> Faults(string html, byte[] pdf)
     {
         var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));
-        var body = new PrintedBody([.. pages.Select(p => p.Letters)]);
-        var heads = VisibleText.Heads(html);
-        IReadOnlyList<PrintFault> found = [.. Missing(body, texts, heads), .. Unreadable(body, pages, texts)];
+        var body = new PrintedBody([.. pages.Select(p => p.Letters)], VisibleText.Heads(html));
+        IReadOnlyList<PrintFault> found = [.. Missing(body, texts), .. Unreadable(body, pages, texts)];
         // The head of a table that runs on stands there once more, and must be whole there too.
-        return found.Count > 0
-            ? found
-            : [.. body.Leftovers(texts.Select(t => t.Text), heads).Select(left => new PrintFault(Besides(left), null))];
+        return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text)).Select(left => new PrintFault(Besides(left), null))];
     }
 
     /// <summary>The texts of a page that no installed font has a sign for, each with its item.</summary>
@@ -52,12 +48,12 @@ public static class FaithfulPrint
     /// <inheritdoc cref="Faults"/>
     public static IReadOnlyList<string> Differences(string html, byte[] pdf)
     {
-        var (pages, texts, heads) = (PrintedText.Pages(pdf), VisibleText.Texts(html), VisibleText.Heads(html));
+        var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));
         IReadOnlyList<IReadOnlyList<PrintedLetter>> letters = [.. pages.Select(p => p.Letters)];
-        var body = new PrintedBody(letters);
+        var body = new PrintedBody(letters, VisibleText.Heads(html));
         return
         [
-            .. body.Says(texts.Select(t => t.Text), heads) ? [] : OfBody(body, texts, heads),
+            .. body.Says(texts.Select(t => t.Text)) ? [] : OfBody(body, texts),
             .. new PageMargins(html).Leftovers(letters).Select(Besides),
             .. Unreadable(body, pages, texts).Select(f => f.Words),
         ];
@@ -66,18 +62,14 @@ public static class FaithfulPrint
     /// <summary>
     /// In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.
     /// </summary>
-    private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads)
+    private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<PageText> texts)
     {
-        List<string> found =
-        [
-            .. Missing(body, texts, heads).Select(f => f.Words),
-            .. body.Leftovers(texts.Select(t => t.Text), heads).Select(Besides),
-        ];
+        List<string> found = [.. Missing(body, texts).Select(f => f.Words), .. body.Leftovers(texts.Select(t => t.Text)).Select(Besides)];
         return found.Count > 0 || texts.Any(t => FoldedText.RunsLeft(t.Text)) ? found : ["its texts stand in another order"];
     }
 
-    private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts, IReadOnlyList<string> heads) =>
-        body.StrikeAll([.. texts.Select(t => t.Text)], heads)
+    private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts) =>
+        body.Missing([.. texts.Select(t => t.Text)])
             .Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
 
     private static string Besides(string text) => $"\"{Quote(text)}\" is printed and does not belong there";

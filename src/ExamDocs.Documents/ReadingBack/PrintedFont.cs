@@ -45,12 +45,11 @@ internal sealed class PrintedFont
     /// <summary>Bytes of one code.</summary>
     public int CodeLength => _bytes;
 
-    /// <summary>What a code stands for, and its width in thousandths of the font's size.</summary>
-    public (string Text, double Width) Letter(ReadOnlySpan<byte> bytes)
+    /// <summary>What a code stands for, null where the font does not say; and its width in thousandths of the font's size.</summary>
+    public (string? Text, double Width) Letter(ReadOnlySpan<byte> bytes)
     {
         var code = _bytes == 2 ? (bytes[0] << 8) | bytes[1] : bytes[0];
-        // A code without a meaning is no letter that anybody typed.
-        return (_text.GetValueOrDefault(code, "\uFFFD"), _widths.GetValueOrDefault(code, _otherwise));
+        return (_text.GetValueOrDefault(code), _widths.GetValueOrDefault(code, _otherwise));
     }
 
     /// <summary>ISO 32000-1, 9.7.4.3: a first code and a list of widths, or a first and last code and one width for all.</summary>

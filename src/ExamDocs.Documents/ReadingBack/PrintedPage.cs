@@ -29,7 +29,7 @@ internal sealed record PrintedLetter(string Text, bool IsMargin, bool IsCut)
     /// <summary>The font's name without the mark of its subset.</summary>
     public string Font { get; init; } = "";
 
-    /// <summary>What the font says that the sign stands for, whatever a tag around it says.</summary>
+    /// <summary>What the font says that the sign stands for, whatever a tag around it says; empty where the font does not say.</summary>
     public string Drawn { get; init; } = "";
 
     /// <summary>False for a sign that draws nothing. Asked of blanks alone; true for all else.</summary>

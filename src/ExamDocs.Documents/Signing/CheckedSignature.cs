@@ -3,7 +3,6 @@ using System.Security.Cryptography;
 using System.Security.Cryptography.Pkcs;
 using System.Security.Cryptography.X509Certificates;
 using NodaTime;
-using NodaTime.Text;
 
 namespace ExamDocs.Documents.Signing;
 
@@ -35,7 +34,7 @@ internal sealed class CheckedSignature
             _faults.Add("It does not forbid later changes, as these documents do.");
         var isIntact = _faults.Count == 0;
         // Who signed a file that was changed does not matter any more.
-        var anchor = trust is null || !isIntact ? null : Trust(path, timestamp, trust, now);
+        var anchor = trust is null || !isIntact ? null : new SignerTrust(trust, now, _faults, _open).AnchorOf(path, timestamp);
         return new SignatureReport
         {
             IsSigned = true,
@@ -116,62 +115,4 @@ internal sealed class CheckedSignature
             return null;
         }
     }
-
-    /// <returns>The anchor that the signer's certificate goes back to; null where that could not be shown.</returns>
-    private X509Certificate2? Trust(IReadOnlyList<X509Certificate2> path, TimestampToken? timestamp, SignatureTrust trust, Instant now)
-    {
-        var signer = path[0];
-        if (!CertificateFacts.MaySign(signer) && !trust.Names(signer))
-            _faults.Add($"The certificate of {CertificateFacts.Name(signer)} is not made for signing.");
-        var isTimeKnown = timestamp is not null && IsTrusted(timestamp, trust);
-        var at = isTimeKnown ? timestamp!.At : now;
-        if (at < CertificateFacts.From(signer))
-            _faults.Add($"The certificate of {CertificateFacts.Name(signer)} is not valid before {Day(CertificateFacts.From(signer))}.");
-        else if (at > CertificateFacts.Until(signer))
-            TellExpired(signer, isTimeKnown);
-        else if (trust.AnchorOf(signer, path.Skip(1), at) is { } anchor)
-            return IsFit(signer, trust) ? anchor : null;
-        else
-            _open.Add(
-                $"Who signed is not certain: the certificate of {CertificateFacts.Name(signer)} is not one that was named "
-                    + "here, and goes back to none."
-            );
-        return null;
-    }
-
-    /// <summary>
-    /// What an authority issued for web servers does not sign documents; the very certificate that was named may be of any kind.
-    /// </summary>
-    private bool IsFit(X509Certificate2 signer, SignatureTrust trust)
-    {
-        if (trust.Names(signer) || CertificateFacts.IsForDocuments(signer))
-            return true;
-        _open.Add(
-            $"The certificate of {CertificateFacts.Name(signer)} was not issued for signing documents, so that who issued it "
-                + "does not count."
-        );
-        return false;
-    }
-
-    private void TellExpired(X509Certificate2 signer, bool isTimeKnown)
-    {
-        var until = $"The certificate of {CertificateFacts.Name(signer)} ran out on {Day(CertificateFacts.Until(signer))}";
-        if (isTimeKnown)
-            _faults.Add($"{until}, before it was signed.");
-        else
-            _open.Add($"{until}; no trusted timestamp shows whether it was signed before that.");
-    }
-
-    private bool IsTrusted(TimestampToken timestamp, SignatureTrust trust)
-    {
-        if (trust.AnchorOf(timestamp.Path[0], timestamp.Path.Skip(1), timestamp.At) is not null)
-            return true;
-        _open.Add(
-            $"The time is not certain: the timestamp is by {CertificateFacts.Name(timestamp.Path[0])}, which goes back to no "
-                + "authority that is trusted here."
-        );
-        return false;
-    }
-
-    private static string Day(Instant instant) => InstantPattern.General.Format(instant);
 }

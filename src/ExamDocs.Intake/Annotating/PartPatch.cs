@@ -7,6 +7,7 @@ namespace ExamDocs.Intake.Annotating;
 /// Copies a part node by node, and holds no more of it than the names of the elements that are open. Derived classes
 /// say what is written in between.
 /// </summary>
+/// <remarks>Longer than other types: it is one walk, and each kind of node with the calls around it is a step of that.</remarks>
 internal abstract class PartPatch
 {
     private readonly List<string> _open = [];

@@ -26,7 +26,8 @@ internal static partial class Reach
 
     /// <summary>Other workbooks are numbered in brackets, DDE has a bar between program and topic; the functions are from memory.</summary>
     [GeneratedRegex(
-        @"\[[0-9]+\]|\||://|\\\\|\b(WEBSERVICE|RTD|IMAGE|STOCKHISTORY|CUBE[A-Z]+|HYPERLINK|CALL|REGISTER(\.ID)?|EXEC|DDE|SQL\.REQUEST|FILTERXML|PY|COPILOT|TRANSLATE|DETECTLANGUAGE)\s*\(",
+        @"\[[0-9]+\]|\||://|\\\\|\b(WEBSERVICE|RTD|IMAGE|STOCKHISTORY|CUBE[A-Z]+|HYPERLINK|CALL|REGISTER(\.ID)?|EXEC|DDE|"
+            + @"SQL\.REQUEST|FILTERXML|PY|COPILOT|TRANSLATE|DETECTLANGUAGE)\s*\(",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
         1000
     )]

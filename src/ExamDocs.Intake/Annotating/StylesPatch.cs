@@ -77,108 +77,28 @@ internal sealed class StylesPatch(StylePlan plan) : PartPatch
                 Target.WriteAttributeString(attribute, value);
             WriteOurs(name);
             if (name is "borders")
-                Empty("border");
+            {
+                Begin("border");
+                End();
+            }
             End();
         }
     }
 
     private void WriteOurs(string name)
     {
+        var ours = new AddedStyles(plan, Begin, Target);
         switch (name)
         {
             case "fonts":
-                WriteFonts();
+                ours.WriteFonts();
                 break;
             case "fills":
-                WriteFills();
+                ours.WriteFills();
                 break;
             case "cellXfs":
-                WriteStyles();
+                ours.WriteStyles(_styles);
                 break;
         }
-    }
-
-    private void WriteFonts()
-    {
-        if (plan.Counts.Fonts == 0)
-            Font(() => { }, null);
-        Font(() => Empty("b"), null);
-        Font(() => Empty("u"), "FF0563C1");
-    }
-
-    private void Font(Action face, string? colour)
-    {
-        Begin("font");
-        face();
-        Empty("sz", ("val", "11"));
-        if (colour is not null)
-            Empty("color", ("rgb", colour));
-        Empty("name", ("val", "Calibri"));
-        Empty("family", ("val", "2"));
-        End();
-    }
-
-    /// <summary>The first two fills of a workbook are fixed by the format.</summary>
-    private void WriteFills()
-    {
-        if (plan.Counts.Fills == 0)
-            Fill("none", null);
-        if (plan.Counts.Fills < 2)
-            Fill("gray125", null);
-        foreach (var severity in new[] { Severity.Note, Severity.Warning, Severity.Error })
-            Fill("solid", MarkColour.Of(severity));
-    }
-
-    private void Fill(string pattern, string? colour)
-    {
-        Begin("fill");
-        Begin("patternFill");
-        Target.WriteAttributeString("patternType", pattern);
-        if (colour is not null)
-        {
-            Empty("fgColor", ("rgb", colour));
-            Empty("bgColor", ("indexed", "64"));
-        }
-        End();
-        End();
-    }
-
-    private void WriteStyles()
-    {
-        if (plan.Counts.CellStyles == 0)
-            Style(0, 0, wrap: false);
-        Style(0, 0, wrap: true);
-        Style(plan.BoldFont, 0, wrap: true);
-        Style(plan.LinkFont, 0, wrap: true);
-        Style(plan.BoldFont, 0, wrap: false);
-        foreach (var severity in new[] { Severity.Note, Severity.Warning, Severity.Error })
-            Style(0, plan.Fill(severity), wrap: true);
-        foreach (var (style, severity) in plan.Marked)
-            _styles.GetValueOrDefault(style, new CopiedStyle()).Write(Begin, Target, plan.Fill(severity));
-    }
-
-    private void Style(int font, int fill, bool wrap)
-    {
-        Begin("xf");
-        foreach (var (name, value) in new[] { ("numFmtId", 0), ("fontId", font), ("fillId", fill), ("borderId", 0) })
-            Target.WriteAttributeString(name, value.ToString(CultureInfo.InvariantCulture));
-        if (font > 0)
-            Target.WriteAttributeString("applyFont", "1");
-        if (fill > 0)
-            Target.WriteAttributeString("applyFill", "1");
-        if (wrap)
-        {
-            Target.WriteAttributeString("applyAlignment", "1");
-            Empty("alignment", ("vertical", "top"), ("wrapText", "1"));
-        }
-        End();
-    }
-
-    private void Empty(string name, params (string Name, string Value)[] attributes)
-    {
-        Begin(name);
-        foreach (var (attribute, value) in attributes)
-            Target.WriteAttributeString(attribute, value);
-        End();
     }
 }

@@ -21,7 +21,7 @@ public static class CsvFindings
         "Every file of the folder is a sheet that is known",
         "What stands in an unknown file is not read, and an answer or a danger may stand there.",
         "Name the file as the sheet of the capture workbook, for example Rope bridges.csv, or take it out of the folder.",
-        "capture workbook, sheet \"How to fill this in\""
+        RuleSources.CaptureWorkbook
     );
 
     public static readonly RuleInfo FileNotRead = new(

@@ -1,11 +1,7 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Binding;
-using ExamDocs.Intake.Csv;
-using ExamDocs.Intake.Merging;
-using ExamDocs.Intake.Photos;
-using ExamDocs.Intake.Workbook;
-using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Rules;
 
 namespace ExamDocs.Intake.Json;
 
@@ -18,12 +14,7 @@ public static class EmbeddedRecord
 {
     private const string Reading = "reading";
 
-    private static readonly Dictionary<string, RuleInfo> Rules = (
-        (IReadOnlyList<RuleInfo>[])
-            [IntakeRules.All, AnswerRules.All, WorkbookFindings.All, BesideFindings.All, CsvFindings.All, MergeFindings.All, PhotoRules.All]
-    )
-        .SelectMany(r => r)
-        .ToDictionary(r => r.Code, StringComparer.Ordinal);
+    private static readonly Dictionary<string, RuleInfo> ByCode = ReadingRules.All.ToDictionary(r => r.Code, StringComparer.Ordinal);
 
     /// <param name="record">As it was determined.</param>
     /// <param name="reading">What reading it had found.</param>
@@ -88,16 +79,10 @@ public static class EmbeddedRecord
     /// <summary>Null where the rule is not known, or the finding does not say where and what.</summary>
     private static Finding? Finding(SourceNode node)
     {
-        if (node is not ObjectNode o || Text(o, "code") is not { } code || !Rules.TryGetValue(code, out var rule))
+        if (node is not ObjectNode o || o.Text("code") is not { } code || !ByCode.TryGetValue(code, out var rule))
             return null;
-        return Text(o, "path") is { } path && Text(o, "message") is { } message
-            ? rule.At(path, message, Text(o, "hint"), Text(o, "item"))
+        return o.Text("path") is { } path && o.Text("message") is { } message
+            ? rule.At(path, message, o.Text("hint"), o.Text("item"))
             : null;
     }
-
-    private static string? Text(ObjectNode node, string name) =>
-        node
-            .Members.Where(m => string.Equals(m.Key, name, StringComparison.Ordinal))
-            .Select(m => (m.Value as TextNode)?.Text)
-            .FirstOrDefault();
 }

@@ -11,7 +11,7 @@ public static class MergeFindings
         "A row that stands in two inputs of one visit is taken once",
         "Two workbooks of one visit often begin from the same one; a row copied with it is still one item, one person or one limit.",
         "Leave it, or take the row out of one of the two.",
-        "common practice, no source"
+        RuleSources.Practice
     );
 
     public static readonly RuleInfo Disagreement = new(
@@ -20,7 +20,7 @@ public static class MergeFindings
         "Inputs of one visit do not contradict each other",
         "Which of the two is right cannot be told from here, and the wrong one may hide a danger.",
         "Put the wrong one right, or take its row out. If they are two visits, give each its own reference.",
-        "common practice, no source"
+        RuleSources.Practice
     );
 
     public static IReadOnlyList<RuleInfo> All { get; } = [TakenOnce, Disagreement];

@@ -37,5 +37,5 @@ internal sealed class SourceInput
             (node, index) => new SourceRow(_number, Read, list, index, (ObjectNode)node, _flawed.Contains(new(list, index)))
         );
 
-    private SourceNode Member(string name) => _tree.Members.First(m => string.Equals(m.Key, name, StringComparison.Ordinal)).Value;
+    private SourceNode Member(string name) => _tree.Find(name)!;
 }

@@ -42,10 +42,10 @@ public static class CaptureWorkbook
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
         (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);
-        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, OtherSheets.People, .. items, .. after]);
+        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, IdentitySheets.People, .. items, .. after]);
         FixedSheets.WriteVisit(workbook, rows.Visit());
         var writing = new SheetWriting(workbook, new DropDowns(workbook));
-        foreach (var sheet in new[] { OtherSheets.People }.Concat(items).Concat(after))
+        foreach (var sheet in new[] { IdentitySheets.People }.Concat(items).Concat(after))
             writing.Write(sheet, rows.Of(sheet));
         using var whole = new MemoryStream();
         workbook.SaveAs(whole);

@@ -54,15 +54,10 @@ public static class WorkbookReader
         var rows = new SheetRows(texts, CellFormats.Read(package, directory.Styles), budget);
         var notes = new ReadingNotes();
         if (package.HasMacros)
-            notes.Report(
-                WorkbookFindings.MacrosNotRun,
-                ReadingNotes.Outside(Macros),
-                Macros,
-                "the workbook holds macros; they were not run"
-            );
+            notes.Report(BesideFindings.MacrosNotRun, ReadingNotes.Outside(Macros), Macros, "the workbook holds macros; they were not run");
         foreach (var name in directory.WithoutRows)
             notes.Report(
-                WorkbookFindings.UnknownSheet,
+                SheetFindings.UnknownSheet,
                 ReadingNotes.Outside(name),
                 $"{name}!A1",
                 $"the sheet '{CellReading.Shown(name)}' has no cells, and what it shows is not read"

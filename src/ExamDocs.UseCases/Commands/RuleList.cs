@@ -6,11 +6,7 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Rules;
-using ExamDocs.Intake;
-using ExamDocs.Intake.Csv;
-using ExamDocs.Intake.Merging;
-using ExamDocs.Intake.Photos;
-using ExamDocs.Intake.Workbook;
+using ExamDocs.Intake.Rules;
 using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Commands;
@@ -46,13 +42,7 @@ public static class RuleList
         .. OutcomeRules.All.Select(Text),
         .. RuleBook
             .All.Select(r => r.Info)
-            .Concat(IntakeRules.All)
-            .Concat(AnswerRules.All)
-            .Concat(WorkbookFindings.All)
-            .Concat(BesideFindings.All)
-            .Concat(CsvFindings.All)
-            .Concat(MergeFindings.All)
-            .Concat(PhotoRules.All)
+            .Concat(ReadingRules.All)
             .Concat(PrintRules.All)
             .OrderBy(i => i.Code, StringComparer.Ordinal)
             .Select(Text),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ExamDocs.Core.Measurement;
 using NodaTime;
 
@@ -7,16 +6,47 @@ namespace ExamDocs.Templates.Shared;
 /// <summary>Turns days and diameters of a trend into places on its plot; plot units are tenths of a millimetre.</summary>
 public sealed class TrendScale
 {
-    public const double Left = 130;
-    public const double Right = 1150;
-    public const double Top = 20;
+    public const int WidthMm = 118;
+    public const int HeightMm = 33;
+    public const double Width = WidthMm * PlotLengths.PerMm;
+    public const double Height = HeightMm * PlotLengths.PerMm;
+
+    public const double Left = PlotLengths.AxisFromLeft;
+    public const double Right = Width - PlotLengths.AxisFromRight;
+    public const double Top = PlotLengths.AxisFromTop;
     public const double Bottom = 270;
-    public const double Width = 1180;
-    public const double Height = 330;
+
+    /// <summary>From the upper edge to the line that the days below the axis stand on, and to that of the day proposed.</summary>
+    public const double DayLine = 300;
+    public const double ProposedDayLine = 324;
+
+    /// <summary>Days closer than this would run into each other.</summary>
+    public const double DayWidth = 150;
+
+    /// <summary>From the middle of a figure beside the axis down to the line that it stands on.</summary>
+    public const double HalfFigure = 8;
+
+    /// <summary>Half of the square of a largest mean.</summary>
+    public const double SquareHalf = 9;
+
+    /// <summary>Radius of the dot of a smallest mean.</summary>
+    public const double DotRadius = 10;
+
+    /// <summary>Half of the diamond of the day proposed, and the width of the line down to it.</summary>
+    public const double DiamondHalf = 16;
+    public const double ProposedWidth = 4;
+
+    /// <summary>A limit's line and the gap after it.</summary>
+    public const string LimitDash = "4 3";
 
     /// <summary>The plot reaches ahead at most this many times as far as it reaches back: further ahead, a line says nothing.</summary>
     private const int Ahead = 3;
 
+    /// <summary>Beyond the last examination a tenth of the time looked back on is drawn; beyond the day proposed a fifth.</summary>
+    private const int PartBeyondLast = 10;
+    private const int PartBeyondProposed = 5;
+
+    /// <summary>A curve is drawn as so many straight lines.</summary>
     private const int Steps = 40;
 
     private readonly double _low;
@@ -29,11 +59,12 @@ public sealed class TrendScale
         Drawn = trend.Governing ?? trend.Smallest;
         var span = Drawn.DaysTo(Drawn.Points[^1].On);
         var reached = trend.Proposed is { } proposed ? Drawn.DaysTo(proposed) : span;
-        LastDay = Math.Max(span + (span / 10), Math.Min(reached + (span / 5), span * (1 + Ahead)));
+        LastDay = Math.Max(span + (span / PartBeyondLast), Math.Min(reached + (span / PartBeyondProposed), span * (1 + Ahead)));
         ShowsProposed = trend.Proposed is not null && reached <= LastDay;
-        double[] values = [.. trend.Smallest.Points.Concat(trend.Largest.Points).Select(p => p.Mm), .. Limits.Select(l => (double)l)];
-        var room = Math.Max((values.Max() - values.Min()) * 0.12, 0.1);
-        (_low, _high) = (values.Min() - room, values.Max() + room);
+        (_low, _high) = PlotLengths.Range([
+            .. trend.Smallest.Points.Concat(trend.Largest.Points).Select(p => p.Mm),
+            .. Limits.Select(l => (double)l),
+        ]);
     }
 
     public DiameterTrend Trend { get; }
@@ -64,13 +95,10 @@ public sealed class TrendScale
 
     public double Y(double mm) => Bottom - ((Math.Clamp(mm, _low, _high) - _low) / (_high - _low) * (Bottom - Top));
 
-    /// <summary>A place as it stands in SVG.</summary>
-    public static string Place(double value) => DiameterScale.Place(value);
-
     private IEnumerable<double> Days => Enumerable.Range(0, Steps + 1).Select(i => LastDay * (double)i / Steps);
 
-    private double X(double day) => Left + 30 + (day / Math.Max(1, LastDay) * (Right - Left - 60));
+    private double X(double day) => Left + PlotLengths.Inset + (day / Math.Max(1, LastDay) * (Right - Left - (2 * PlotLengths.Inset)));
 
     private string Outline(IEnumerable<(double Day, double Mm)> points) =>
-        string.Join(' ', points.Select(p => string.Create(CultureInfo.InvariantCulture, $"{Place(X(p.Day))},{Place(Y(p.Mm))}")));
+        string.Join(' ', points.Select(p => $"{PlotMarks.Place(X(p.Day))},{PlotMarks.Place(Y(p.Mm))}"));
 }

@@ -66,8 +66,8 @@ public sealed class FinisherTests(SharedBrowser browser)
     public async Task Tags_and_bookmarks_stay()
     {
         var printed = await browser.PrintAsync(
-            "<!DOCTYPE html><html "
-                + "lang='en'><title>t</title><h1>One</h1><h2>Two</h2><table><thead><tr><th>a<th>b<tbody><tr><td>c<td>d</table><ul><li>x</ul>"
+            "<!DOCTYPE html><html lang='en'><title>t</title><h1>One</h1><h2>Two</h2>"
+                + "<table><thead><tr><th>a<th>b<tbody><tr><td>c<td>d</table><ul><li>x</ul>"
         );
         var finished = Finisher.Finish(printed, FinishedReport.Attached);
         Assert.Equal(Tool.Structure(printed), Tool.Structure(finished));

@@ -6,7 +6,8 @@ namespace ExamDocs.Documents.Tests.LabelSheets;
 public sealed class StockFileTests
 {
     private const string Roll =
-        """{"name":"mine","what":"a roll","pageWidthMm":104,"pageHeightMm":152,"labelWidthMm":100,"labelHeightMm":150,"leftMm":2,"topMm":1}""";
+        """{"name":"mine","what":"a roll","pageWidthMm":104,"pageHeightMm":152,"""
+        + """ "labelWidthMm":100,"labelHeightMm":150,"leftMm":2,"topMm":1}""";
 
     [Fact]
     public void A_roll_needs_no_rows_columns_or_pitch()

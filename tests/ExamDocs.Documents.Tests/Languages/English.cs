@@ -43,7 +43,8 @@ internal static partial class English
     private static partial Regex Citation();
 
     [GeneratedRegex(
-        @"\b(the|of|and|is|are|with|which|were|has|have|been|not|by|from|that|this|recorded|examined|withdrawn|be|to|for|its|what|until|as|at|could|would|record)\b",
+        @"\b(the|of|and|is|are|with|which|were|has|have|been|not|by|from|that|this|recorded|examined|withdrawn|be|to|for|its|what|"
+            + @"until|as|at|could|would|record)\b",
         RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
         1000
     )]

@@ -2,7 +2,6 @@ using System.Globalization;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.ReadingBack;
-using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.Templates;

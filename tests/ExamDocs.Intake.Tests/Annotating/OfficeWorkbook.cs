@@ -82,8 +82,8 @@ internal static class OfficeWorkbook
             (
                 "docProps/app.xml",
                 Head
-                    + "<Properties "
-                    + "xmlns=\"http://schemas.openxmlformats.org/officeDocument/2006/extended-properties\"><Application>Spreadsheet</Application></Properties>"
+                    + "<Properties xmlns=\"http://schemas.openxmlformats.org/officeDocument/2006/extended-properties\">"
+                    + "<Application>Spreadsheet</Application></Properties>"
             ),
             (
                 "xl/workbook.xml",
@@ -153,8 +153,9 @@ internal static class OfficeWorkbook
                 "xl/tables/table1.xml",
                 Head
                     + $"<table xmlns=\"{Main}\" id=\"1\" name=\"Bridges\" displayName=\"Bridges\" ref=\"A1:F3\" "
-                    + "totalsRowShown=\"0\"><autoFilter ref=\"A1:F3\"/><tableColumns "
-                    + $"count=\"6\">{string.Concat(Texts.Take(6).Select((t, n) => $"<tableColumn id=\"{n + 1}\" name=\"{t}\"/>"))}</tableColumns></table>"
+                    + "totalsRowShown=\"0\"><autoFilter ref=\"A1:F3\"/><tableColumns count=\"6\">"
+                    + string.Concat(Texts.Take(6).Select((t, n) => $"<tableColumn id=\"{n + 1}\" name=\"{t}\"/>"))
+                    + "</tableColumns></table>"
             ),
             ("xl/drawings/drawing1.xml", OfficeParts.Drawing(Head, Links)),
             ("xl/drawings/_rels/drawing1.xml.rels", Relations(("chart", "../charts/chart1.xml"), ("image", "../media/image1.png"))),

@@ -261,7 +261,8 @@ internal static class HostileJson
                 "visit.json",
                 () =>
                     Encoding.UTF8.GetBytes(
-                        $"{Start},\"items\":[{{\"id\":\"A\",\"category\":\"rope-bridge\"}}],\"examinations\":[{{\"item\":\"A\",\"observations\":["
+                        $"{Start},\"items\":[{{\"id\":\"A\",\"category\":\"rope-bridge\"}}],"
+                            + "\"examinations\":[{\"item\":\"A\",\"observations\":["
                             + string.Join(',', Enumerable.Repeat("{\"criterion\":\"cover-cut\",\"state\":\"defect\"}", Many))
                             + "]}]}"
                     ),
@@ -275,7 +276,8 @@ internal static class HostileJson
                 "visit.json",
                 () =>
                     Encoding.UTF8.GetBytes(
-                        $"{Start},\"items\":[{{\"id\":\"A\",\"category\":\"rope-bridge\"}}],\"examinations\":[{{\"item\":\"A\",\"defects\":["
+                        $"{Start},\"items\":[{{\"id\":\"A\",\"category\":\"rope-bridge\"}}],"
+                            + "\"examinations\":[{\"item\":\"A\",\"defects\":["
                             + string.Join(',', Enumerable.Repeat("{\"criterion\":\"cover-cut\",\"danger\":\"later\"}", Many))
                             + "]}]}"
                     ),
@@ -289,7 +291,8 @@ internal static class HostileJson
                 "visit.json",
                 () =>
                     Encoding.UTF8.GetBytes(
-                        $"{Start},\"items\":[{{\"id\":\"A\",\"category\":\"rope-bridge\"}}],\"examinations\":[{{\"item\":\"A\",\"diameters\":["
+                        $"{Start},\"items\":[{{\"id\":\"A\",\"category\":\"rope-bridge\"}}],"
+                            + "\"examinations\":[{\"item\":\"A\",\"diameters\":["
                             + string.Join(',', Enumerable.Range(0, Many).Select(n => $"{{\"positionMm\":{n},\"readingsMm\":[11.1,11.0]}}"))
                             + "]}]}"
                     ),

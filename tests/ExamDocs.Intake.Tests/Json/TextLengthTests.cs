@@ -19,7 +19,9 @@ public sealed class TextLengthTests
     public void A_text_is_read_up_to_what_a_cell_may_hold(string letter, int times, bool isRead)
     {
         var read = Read(
-            $"{{\"format\":\"examdocs/1\",\"visit\":{{}},\"items\":[{{\"description\":\"{string.Concat(Enumerable.Repeat(letter, times))}\"}}]}}"
+            "{\"format\":\"examdocs/1\",\"visit\":{},\"items\":[{\"description\":\""
+                + string.Concat(Enumerable.Repeat(letter, times))
+                + "\"}]}"
         );
         Assert.Equal(isRead, read.Record is not null);
         if (!isRead)
@@ -34,7 +36,8 @@ public sealed class TextLengthTests
     public void Of_an_identity_that_is_too_long_the_beginning_is_kept()
     {
         var read = Read(
-            $"{{\"format\":\"examdocs/1\",\"visit\":{{}},\"items\":[{{\"id\":\"{new string('A', 81)}\"}},{{\"id\":\"{new string('B', 80)}\"}}]}}"
+            "{\"format\":\"examdocs/1\",\"visit\":{},"
+                + $"\"items\":[{{\"id\":\"{new string('A', 81)}\"}},{{\"id\":\"{new string('B', 80)}\"}}]}}"
         );
         Assert.Equal([new string('A', 79) + "…", new string('B', 80)], read.Record!.Items.Select(i => i.Id));
         Assert.Equal(("INT009", "/items/0/id"), Assert.Single(read.Findings.Select(f => (f.Code, f.Path))));

@@ -36,5 +36,5 @@ internal sealed class ReadWorkbook
     /// <summary>What is said of columns that are missing.</summary>
     public List<string> Missing { get; }
 
-    private static bool IsMissing(Finding finding) => finding.Code == WorkbookFindings.ColumnMissing.Code;
+    private static bool IsMissing(Finding finding) => finding.Code == SheetFindings.ColumnMissing.Code;
 }

@@ -1,4 +1,6 @@
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Rules;
 using ExamDocs.Intake.Workbook;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -35,9 +37,18 @@ public sealed class ShapeTests
     [Fact]
     public void Every_finding_has_a_code_of_its_own()
     {
-        var codes = WorkbookFindings.All.Select(r => r.Code).ToList();
+        var codes = ReadingRules.All.Select(r => r.Code).ToList();
         Assert.Equal(codes.Count, codes.Distinct(StringComparer.Ordinal).Count());
-        Assert.Equal(typeof(WorkbookFindings).GetFields().Length, codes.Count);
+    }
+
+    [Theory]
+    [InlineData(typeof(CellFindings))]
+    [InlineData(typeof(SheetFindings))]
+    [InlineData(typeof(BesideFindings))]
+    public void Every_finding_of_a_workbook_is_listed(Type findings)
+    {
+        var named = findings.GetFields().Select(f => f.GetValue(null)).Cast<RuleInfo>();
+        Assert.Equal(named, ((IEnumerable<RuleInfo>)findings.GetProperty("All")!.GetValue(null)!).ToList());
     }
 
     /// <summary>A record filled in by hand proves little if a member was forgotten in it: this finds the forgotten one.</summary>

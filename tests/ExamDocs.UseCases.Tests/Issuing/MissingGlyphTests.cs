@@ -1,5 +1,5 @@
 using System.Text;
-using ExamDocs.Documents.Rendering;
+using ExamDocs.Documents.ReadingBack;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 

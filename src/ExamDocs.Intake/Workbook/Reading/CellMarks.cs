@@ -112,7 +112,7 @@ internal sealed class CellMarks
         {
             foreach (var (row, (pointer, item)) in _items.Where(i => i.Key > from && i.Key <= to).OrderBy(i => i.Key))
                 Report(
-                    BesideFindings.MergedRows,
+                    SheetFindings.MergedRows,
                     pointer,
                     row,
                     column,

@@ -12,6 +12,7 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// </summary>
 internal sealed class CellReading(ReadingNotes notes, bool counts1904)
 {
+    private readonly NumberCells _numbers = new(notes, counts1904);
     private readonly List<(string Pointer, string Typed)> _pointsBeforeThree = [];
     private int _listed;
     private int _ordered;
@@ -27,16 +28,12 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         return cell.Kind switch
         {
             CellKind.Text => Text(cell.Raw, kind, pointer),
-            CellKind.Number => Number(cell, kind, pointer),
+            CellKind.Number => _numbers.Read(cell, kind, pointer),
             CellKind.Boolean => Boolean(cell.Raw is "1" or "true", kind, pointer),
-            CellKind.IsoDate => IsoDate(cell.Raw, kind, pointer),
-            CellKind.Error => Report(WorkbookFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
-            CellKind.FormulaWithoutValue => Report(
-                WorkbookFindings.FormulaWithoutValue,
-                pointer,
-                "the formula was saved without its result"
-            ),
-            _ => Report(WorkbookFindings.UnreadableCell, pointer, "the cell's content is damaged"),
+            CellKind.IsoDate => _numbers.ReadIso(cell.Raw, kind, pointer),
+            CellKind.Error => Report(CellFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
+            CellKind.FormulaWithoutValue => Report(CellFindings.FormulaWithoutValue, pointer, "the formula was saved without its result"),
+            _ => Report(CellFindings.UnreadableCell, pointer, "the cell's content is damaged"),
         };
     }
 
@@ -59,7 +56,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     {
         if (_firstOrdered is not null)
             notes.Report(
-                WorkbookFindings.DatesInOrder,
+                CellFindings.DatesInOrder,
                 _firstOrdered,
                 string.Create(
                     CultureInfo.InvariantCulture,
@@ -68,7 +65,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             );
         foreach (var (pointer, typed) in _decimalComma is null ? [] : _pointsBeforeThree)
             notes.Report(
-                WorkbookFindings.NumberReadTwoWays,
+                CellFindings.NumberReadTwoWays,
                 pointer,
                 $"{Shown(typed)} has a point, and {Shown(_decimalComma!)} elsewhere a comma before its decimals"
             );
@@ -85,7 +82,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
     {
         var number = TypedNumber.Of(text);
         if (number.Kind is TypedNumberKind.CommaBeforeThree)
-            return Report(WorkbookFindings.NumberReadTwoWays, pointer, $"{Shown(text)} may be a thousand and more, or have three decimals");
+            return Report(CellFindings.NumberReadTwoWays, pointer, $"{Shown(text)} may be a thousand and more, or have three decimals");
         if (number.Kind is TypedNumberKind.DecimalComma)
             _decimalComma ??= text;
         else if (number.Kind is TypedNumberKind.PointBeforeThree)
@@ -101,7 +98,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
         var entries = text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (entries.Length > WorkbookLimits.ListEntries)
         {
-            notes.Report(WorkbookFindings.ListTooLong, pointer.ToString(), "the cell lists more than 200 things");
+            notes.Report(SheetFindings.ListTooLong, pointer.ToString(), "the cell lists more than 200 things");
             return null;
         }
         if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
@@ -110,62 +107,6 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904)
             .Select((entry, n) => new TextNode(string.Create(CultureInfo.InvariantCulture, $"{pointer}/{n}"), entry))
             .ToList();
         return new ListNode(pointer, nodes);
-    }
-
-    private SourceNode? IsoDate(string raw, ColumnKind kind, JsonPlace pointer)
-    {
-        var at = raw.IndexOf('T', StringComparison.Ordinal);
-        var hasTime = at == 0 || (at > 0 && raw.AsSpan(at + 1).IndexOfAnyExcept("0:.Z") >= 0);
-        if (kind is not ColumnKind.Date)
-            return Report(WorkbookFindings.DateNotExpected, pointer, $"the cell holds the date {Shown(raw)}");
-        return hasTime
-            ? Report(WorkbookFindings.TimeNotDate, pointer, $"the cell holds the time {Shown(raw)}")
-            : new TextNode(pointer, at < 0 ? raw : raw[..at]);
-    }
-
-    private SourceNode? Number(Cell cell, ColumnKind kind, JsonPlace pointer)
-    {
-        if (CellDigits.Parse(cell.Raw) is not { } number)
-            return Report(WorkbookFindings.UnreadableCell, pointer, $"{Shown(cell.Raw)} is not a number that can be read");
-        if (cell.Format.Kind is FormatKind.Percent)
-            return Report(WorkbookFindings.PercentNotExpected, pointer, $"the cell shows {CellDigits.Plain(number)} as a percentage");
-        if (kind is ColumnKind.Date)
-            return Date(number, cell, pointer);
-        if (cell.Format.Kind is FormatKind.Date or FormatKind.DateAndTime or FormatKind.Time or FormatKind.Duration)
-            return Report(WorkbookFindings.DateNotExpected, pointer, DateMessage(number));
-        if (kind is ColumnKind.Number or ColumnKind.NumberInList or ColumnKind.Flag)
-            return new NumberNode(pointer, CellDigits.Plain(number));
-        return Digits(number, cell, kind, pointer);
-    }
-
-    private string DateMessage(double number) =>
-        SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day
-            ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
-            : "the cell holds a time";
-
-    private TextNode? Date(double number, Cell cell, JsonPlace pointer)
-    {
-        if (cell.Format.Kind is FormatKind.Plain or FormatKind.Zeros)
-            return new TextNode(pointer, CellDigits.Plain(number));
-        var isTime = cell.Format.Kind is FormatKind.Time or FormatKind.Duration;
-        if (isTime || (cell.Format.Kind is FormatKind.DateAndTime && number != Math.Floor(number)))
-            return Report(WorkbookFindings.TimeNotDate, pointer, "the cell holds a time of day or a span of hours") as TextNode;
-        if (SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day)
-            return new TextNode(pointer, NodaTime.Text.LocalDatePattern.Iso.Format(day));
-        return Report(WorkbookFindings.NoSuchDay, pointer, $"day {Shown(cell.Raw)} of the workbook's date system is no day of the calendar")
-            as TextNode;
-    }
-
-    private SourceNode Digits(double number, Cell cell, ColumnKind kind, JsonPlace pointer)
-    {
-        var digits = CellDigits.Plain(number);
-        if (cell.Format.Kind is FormatKind.Zeros)
-            digits = digits.PadLeft(cell.Format.Zeros, '0');
-        else if (CellDigits.MayHaveLostDigits(number))
-            Report(WorkbookFindings.DigitsLost, pointer, $"{Shown(digits)} stands in a number cell");
-        else if (kind is ColumnKind.Identity)
-            Report(WorkbookFindings.NumberAsIdentity, pointer, $"{digits} stands in a number cell");
-        return kind is ColumnKind.List ? new ListNode(pointer, [new TextNode($"{pointer}/0", digits)]) : new TextNode(pointer, digits);
     }
 
     private SourceNode? Report(RuleInfo rule, JsonPlace pointer, string message)

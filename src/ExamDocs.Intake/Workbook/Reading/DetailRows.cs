@@ -44,7 +44,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
             index.AddObservation(observations, criterion, observation);
             if (belongs)
                 notes.Report(
-                    WorkbookFindings.PhotoWithoutObservation,
+                    SheetFindings.PhotoWithoutObservation,
                     $"{observation.Pointer}/photo",
                     row.Place,
                     $"there is no observation of '{criterion ?? "no criterion"}' to put the photo to",
@@ -91,10 +91,10 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
     {
         var (item, day) = (key.Text("item"), key.Text("examinedOn"));
         if (item is null)
-            notes.Report(WorkbookFindings.NoItemNamed, pointer, row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, pointer, row.Place, "the row names no item");
         else if (!belongs)
             notes.Report(
-                WorkbookFindings.NoExamination,
+                SheetFindings.NoExamination,
                 pointer,
                 row.Place,
                 day is null
@@ -109,7 +109,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         index.AddObservation(examination.List("observations"), entry.Text("criterion"), entry);
         if (key.Text("examinedOn") is null)
             notes.Report(
-                WorkbookFindings.EarlierWithoutDate,
+                SheetFindings.EarlierWithoutDate,
                 $"{entry.Pointer}/examinedOn",
                 row.Place,
                 "the date is missing",

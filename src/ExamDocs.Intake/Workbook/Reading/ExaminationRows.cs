@@ -27,9 +27,9 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         _ = examination.List("observations");
         var item = examination.Text("item");
         if (item is null)
-            notes.Report(WorkbookFindings.NoItemNamed, $"{examination.Pointer}/item", row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, $"{examination.Pointer}/item", row.Place, "the row names no item");
         if (examination.Text("examinedOn") is null)
-            notes.Report(WorkbookFindings.EarlierWithoutDate, $"{examination.Pointer}/examinedOn", row.Place, "the date is missing", item);
+            notes.Report(SheetFindings.EarlierWithoutDate, $"{examination.Pointer}/examinedOn", row.Place, "the date is missing", item);
         if (!index.AddEarlier(item, examination))
             ReportSameDay(examination, row, item);
         return examination;
@@ -55,7 +55,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
 
     private void ReportSameDay(DraftObject examination, RowView row, string? item) =>
         notes.Report(
-            WorkbookFindings.TwoExaminationsOfOneDay,
+            SheetFindings.TwoExaminationsOfOneDay,
             $"{examination.Pointer}/examinedOn",
             row.Place,
             "the item has two examinations of one day",

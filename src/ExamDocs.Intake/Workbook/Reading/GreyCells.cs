@@ -35,15 +35,15 @@ internal sealed class GreyCells(ReadingNotes notes)
         var latest = ((ListNode)record.Find("examinations")!)
             .Elements.OfType<ObjectNode>()
             .Where(e => !_inItemRow.Contains(e.Pointer))
-            .GroupBy(e => Text(e, "item") ?? "", StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => g.MaxBy(e => Text(e, "examinedOn"), StringComparer.Ordinal)!, StringComparer.Ordinal);
+            .GroupBy(e => e.Text("item") ?? "", StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.MaxBy(e => e.Text("examinedOn"), StringComparer.Ordinal)!, StringComparer.Ordinal);
         foreach (var (item, criterion, text, pointer, address) in _filled)
         {
             var last = latest.GetValueOrDefault(item);
-            var shown = LastSeen.Of(last, last is null ? null : Text(last, "examinedOn"), criterion);
+            var shown = LastSeen.Of(last, last?.Text("examinedOn"), criterion);
             if (!string.Equals(Heading.Normal(text), Heading.Normal(shown ?? ""), StringComparison.Ordinal))
                 notes.Report(
-                    BesideFindings.LastTimeAltered,
+                    SheetFindings.LastTimeAltered,
                     pointer,
                     address,
                     $"'{CellReading.Shown(text)}' is not what was seen for {criterion} last time",
@@ -51,6 +51,4 @@ internal sealed class GreyCells(ReadingNotes notes)
                 );
         }
     }
-
-    private static string? Text(ObjectNode node, string member) => (node.Find(member) as TextNode)?.Text;
 }

@@ -29,12 +29,12 @@ internal sealed class ItemDetailRows(RowFilling filling, ReadingNotes notes)
         filling.Fill(key, row, c => c.Path is Key);
         var id = key.Text(Key);
         if (id is null)
-            notes.Report(WorkbookFindings.NoItemNamed, key.Pointer, row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, key.Pointer, row.Place, "the row names no item");
         if (id is null || !_items.TryGetValue(id, out var item))
         {
             if (id is not null)
                 notes.Report(
-                    WorkbookFindings.NoSuchItem,
+                    SheetFindings.NoSuchItem,
                     key.Pointer,
                     row.Place,
                     $"no item of this workbook has the id '{CellReading.Shown(id)}'"

@@ -54,16 +54,16 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
             var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
             if (row.HeadingTyped(cell.Column) is { } heading)
                 notes.Report(
-                    WorkbookFindings.UnknownColumn,
+                    SheetFindings.UnknownColumn,
                     $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}",
                     address,
                     $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}",
                     item,
-                    row.Near(heading) is { } near ? $"Did you mean '{near}'? {WorkbookFindings.UnknownColumn.Hint}" : null
+                    row.Near(heading) is { } near ? $"Did you mean '{near}'? {SheetFindings.UnknownColumn.Hint}" : null
                 );
             else
                 notes.Report(
-                    WorkbookFindings.NoHeading,
+                    SheetFindings.NoHeading,
                     $"{pointer}/{reference}",
                     address,
                     $"'{CellReading.Shown(cell.Raw)}' stands under no heading",

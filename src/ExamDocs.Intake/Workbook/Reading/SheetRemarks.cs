@@ -29,10 +29,10 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
     {
         ReportBeside(about, drawings);
         foreach (var heading in headings?.Missing ?? [])
-            Say(WorkbookFindings.ColumnMissing, "A1", $"the sheet {sheet.Name} has no column '{heading}'");
+            Say(SheetFindings.ColumnMissing, "A1", $"the sheet {sheet.Name} has no column '{heading}'");
         if (about.FirstMerge is { } merge)
             Say(
-                WorkbookFindings.MergedCells,
+                SheetFindings.MergedCells,
                 merge.Split(':')[0],
                 string.Create(
                     CultureInfo.InvariantCulture,
@@ -40,10 +40,10 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
                 )
             );
         if (sheet.Hidden)
-            Say(WorkbookFindings.HiddenRead, "A1", $"the sheet {sheet.Name} is hidden");
+            Say(BesideFindings.HiddenRead, "A1", $"the sheet {sheet.Name} is hidden");
         if (about.FirstHiddenColumn is { } column)
             Say(
-                WorkbookFindings.HiddenRead,
+                BesideFindings.HiddenRead,
                 $"{column}1",
                 string.Create(
                     CultureInfo.InvariantCulture,
@@ -52,13 +52,13 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
             );
         if (_firstHidden is not null)
             Say(
-                WorkbookFindings.HiddenRead,
+                BesideFindings.HiddenRead,
                 _firstHidden,
                 string.Create(CultureInfo.InvariantCulture, $"hidden rows on the sheet {sheet.Name}: {_hidden}, this being the first")
             );
         if (_firstFormula is not null && about.LinksOtherWorkbooks)
             Say(
-                WorkbookFindings.OtherWorkbooks,
+                BesideFindings.OtherWorkbooks,
                 _firstFormula,
                 string.Create(
                     CultureInfo.InvariantCulture,
@@ -67,7 +67,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
             );
         else if (_firstFormula is not null)
             Say(
-                WorkbookFindings.FormulaResult,
+                CellFindings.FormulaResult,
                 _firstFormula,
                 string.Create(CultureInfo.InvariantCulture, $"formulas on the sheet {sheet.Name}: {_formulas}, this being the first")
             );

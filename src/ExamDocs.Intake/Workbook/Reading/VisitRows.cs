@@ -37,7 +37,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
         }
         foreach (var unread in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
             notes.Report(
-                WorkbookFindings.NoHeading,
+                SheetFindings.NoHeading,
                 Outside(unread.Column),
                 At(unread.Column),
                 $"'{CellReading.Shown(unread.Raw)}' stands under no heading"
@@ -61,7 +61,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             Put(heading is VisitSheet.FormatHeading ? record : record.Child("visit"), column, value, At(ValueColumn));
         else if (value is not null)
             notes.Report(
-                WorkbookFindings.UnknownColumn,
+                SheetFindings.UnknownColumn,
                 $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
                 At(ValueColumn),
                 $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is no particular of a visit",

@@ -22,7 +22,7 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
         if (ByHeadings(sheet) is { } shape)
         {
             notes.Report(
-                BesideFindings.KnownByHeadings,
+                SheetFindings.KnownByHeadings,
                 ReadingNotes.Outside(sheet.Name),
                 $"{sheet.Name}!A1",
                 $"the sheet '{CellReading.Shown(sheet.Name)}' is read as {shape.Name}"
@@ -67,7 +67,7 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
         using var part = package.Read(sheet.Part);
         if (FindingsSheet.KindOf(rows.Read(part)) is UnknownSheetKind.Other)
             notes.Report(
-                WorkbookFindings.UnknownSheet,
+                SheetFindings.UnknownSheet,
                 ReadingNotes.Outside(sheet.Name),
                 $"{sheet.Name}!A1",
                 $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it"

@@ -17,18 +17,18 @@ internal static class WorkbookShape
     /// <param name="readings">Reading columns of the diameter sheet.</param>
     public static IReadOnlyList<SheetShape> AfterItems(int readings) =>
         [
-            OtherSheets.NotTheSame,
-            OtherSheets.Limits,
-            OtherSheets.Diameters(readings),
-            OtherSheets.Tests,
-            OtherSheets.Defects,
-            OtherSheets.Renewals,
-            OtherSheets.Remedies,
-            OtherSheets.Releases,
-            OtherSheets.Disposals,
-            OtherSheets.Photos,
-            OtherSheets.EarlierExaminations,
-            OtherSheets.EarlierObservations,
+            IdentitySheets.NotTheSame,
+            LimitsSheet.Shape,
+            ExaminationSheets.Diameters(readings),
+            ExaminationSheets.Tests,
+            ExaminationSheets.Defects,
+            ActionSheets.Renewals,
+            ActionSheets.Remedies,
+            ActionSheets.Releases,
+            ActionSheets.Disposals,
+            ExaminationSheets.Photos,
+            ExaminationSheets.EarlierExaminations,
+            ExaminationSheets.EarlierObservations,
         ];
 
     /// <summary>Every sheet that the reader knows by itself.</summary>
@@ -43,10 +43,10 @@ internal static class WorkbookShape
                 new(GuideName, SheetRole.Guide, "", []),
                 new(WordsName, SheetRole.Guide, "", []),
                 VisitSheet.Shape,
-                OtherSheets.People,
+                IdentitySheets.People,
                 .. rules.Categories.Select(c => Items(c, lastTime: true)),
                 OtherItems,
-                .. AfterItems(OtherSheets.MostReadings),
+                .. AfterItems(ExaminationSheets.MostReadings),
             ];
 
     /// <summary>Items of a category that the catalogue does not have; their observations stand on the observation sheet.</summary>

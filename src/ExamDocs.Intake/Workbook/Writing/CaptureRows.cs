@@ -4,36 +4,15 @@ using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Writing;
 
-/// <summary>A row to write: what stands under which heading.</summary>
-internal sealed class CaptureRow : Dictionary<string, SourceNode>
-{
-    public CaptureRow()
-        : base(StringComparer.Ordinal) { }
-
-    public void Put(string heading, SourceNode? node)
-    {
-        if (node is not null and not NullNode)
-            this[heading] = node;
-    }
-
-    public void Put(string heading, string? text) => Put(heading, text is null ? null : new TextNode("", text));
-
-    public void Fill(ObjectNode node, IEnumerable<Column> columns)
-    {
-        foreach (var column in columns)
-            Put(column.Heading, node.Find(column.Path));
-    }
-}
-
 /// <summary>The rows of every sheet, from a record; each of its entries stands on exactly one.</summary>
 internal sealed class CaptureRows
 {
-    private readonly KnownRules _rules;
     private readonly ObjectNode _tree;
     private readonly List<CapturedExamination> _examinations;
     private readonly Dictionary<string, CapturedExamination> _inItemRow;
     private readonly HashSet<string> _sheetCategories;
     private readonly Dictionary<string, ObjectNode> _firstOfId;
+    private readonly ObservationPlaces _observations;
     private readonly Lazy<Dictionary<string, CapturedExamination>> _lastOf;
 
     /// <param name="record">What is written.</param>
@@ -42,15 +21,15 @@ internal sealed class CaptureRows
     /// <param name="rules">The categories there are.</param>
     public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets, bool historyOnly, KnownRules rules)
     {
-        _rules = rules;
         _tree = RecordTree.Of(record);
         _examinations = CapturedExamination.All(record, _tree, historyOnly);
         _inItemRow = _examinations.Where(e => e.InItemRow).ToDictionary(e => e.Item!, StringComparer.Ordinal);
         _sheetCategories = sheets.Select(s => s.Category?.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
         _firstOfId = Entries("items")
-            .Where(i => Text(i, "id") is not null)
-            .DistinctBy(i => Text(i, "id"), StringComparer.Ordinal)
-            .ToDictionary(i => Text(i, "id")!, StringComparer.Ordinal);
+            .Where(i => i.Text("id") is not null)
+            .DistinctBy(i => i.Text("id"), StringComparer.Ordinal)
+            .ToDictionary(i => i.Text("id")!, StringComparer.Ordinal);
+        _observations = new ObservationPlaces(rules, _sheetCategories, _firstOfId);
         _lastOf = new(() =>
             _examinations
                 .Where(e => e is { InItemRow: false, Item: not null })
@@ -78,8 +57,10 @@ internal sealed class CaptureRows
             SheetRole.ItemDetail => Entries("items").SelectMany(i => ItemDetailRows(i, sheet)),
             SheetRole.RecordList => Entries(sheet.Path).Select(e => Row(e, sheet.Columns)),
             SheetRole.EarlierExaminations => _examinations.Where(e => !e.InItemRow).Select(e => EarlierRow(e, sheet)),
-            SheetRole.EarlierObservations => _examinations.SelectMany(e => DetailRows(e, OnObservationSheet(e), sheet, e.Day)),
-            SheetRole.Photos => _examinations.SelectMany(e => DetailRows(e, WithPhoto(e), sheet, null)),
+            SheetRole.EarlierObservations => _examinations.SelectMany(e =>
+                DetailRows(e, _observations.OnObservationSheet(e), sheet, e.Day)
+            ),
+            SheetRole.Photos => _examinations.SelectMany(e => DetailRows(e, _observations.OnPhotoSheet(e), sheet, null)),
             _ => _examinations.SelectMany(e => DetailRows(e, e.Entries(sheet.Path), sheet, e.InItemRow ? null : e.Day)),
         };
 
@@ -94,7 +75,7 @@ internal sealed class CaptureRows
 
     private bool IsOn(SheetShape sheet, ObjectNode item)
     {
-        var category = Text(item, "category");
+        var category = item.Text("category");
         return sheet.Category is { } own
             ? string.Equals(own.Id, category, StringComparison.Ordinal)
             : category is null || !_sheetCategories.Contains(category);
@@ -103,11 +84,11 @@ internal sealed class CaptureRows
     private CaptureRow ItemRow(SheetShape sheet, ObjectNode item)
     {
         var row = Row(item, sheet.Columns.Where(c => c.Group is ColumnGroup.Item));
-        PutLastTime(row, sheet, Text(item, "id"));
-        if (Text(item, "id") is not { } id || !_inItemRow.TryGetValue(id, out var examination) || !ReferenceEquals(_firstOfId[id], item))
+        PutLastTime(row, sheet, item.Text("id"));
+        if (item.Text("id") is not { } id || !_inItemRow.TryGetValue(id, out var examination) || !ReferenceEquals(_firstOfId[id], item))
             return row;
         row.Fill(examination.Node, sheet.Columns.Where(c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion));
-        var observations = InRow(examination).ToDictionary(o => Text(o, "criterion")!, StringComparer.Ordinal);
+        var observations = _observations.InItemRow(examination).ToDictionary(o => o.Text("criterion")!, StringComparer.Ordinal);
         foreach (var column in sheet.Columns.Where(c => c.Group is ColumnGroup.Criterion or ColumnGroup.CriterionNote))
         {
             if (observations.TryGetValue(column.Path, out var observation))
@@ -132,7 +113,7 @@ internal sealed class CaptureRows
         foreach (var entry in (item.Find(sheet.Path) as ListNode)?.Elements.OfType<ObjectNode>() ?? [])
         {
             var row = Row(entry, sheet.Columns);
-            row.Put("item", Text(item, "id"));
+            row.Put("item", item.Text("id"));
             yield return row;
         }
     }
@@ -162,26 +143,4 @@ internal sealed class CaptureRows
             yield return row;
         }
     }
-
-    /// <summary>Observations that have a column in the item's row: the first of each criterion that the category has.</summary>
-    private IEnumerable<ObjectNode> InRow(CapturedExamination examination)
-    {
-        var category = examination is { InItemRow: true, Item: { } id } ? _rules.FindCategory(Text(_firstOfId[id], "category")) : null;
-        return category is not null && _sheetCategories.Contains(category.Id)
-            ? examination
-                .Entries("observations")
-                .Where(o => category.Find(Text(o, "criterion")) is not null && HasContent(o))
-                .DistinctBy(o => Text(o, "criterion"), StringComparer.Ordinal)
-            : [];
-    }
-
-    private IEnumerable<ObjectNode> OnObservationSheet(CapturedExamination examination) =>
-        examination.Entries("observations").Except(InRow(examination), ReferenceEqualityComparer.Instance).Cast<ObjectNode>();
-
-    private IEnumerable<ObjectNode> WithPhoto(CapturedExamination examination) =>
-        InRow(examination).Where(o => o.Find("photo") is not null);
-
-    private static bool HasContent(ObjectNode observation) => observation.Find("state") is not null || observation.Find("note") is not null;
-
-    private static string? Text(ObjectNode node, string member) => (node.Find(member) as TextNode)?.Text;
 }

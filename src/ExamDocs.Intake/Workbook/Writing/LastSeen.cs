@@ -11,11 +11,9 @@ internal static class LastSeen
     {
         var seen = (examination?.Find("observations") as ListNode)
             ?.Elements.OfType<ObjectNode>()
-            .Where(o => string.Equals(Text(o, "criterion"), criterion, StringComparison.Ordinal))
-            .Select(o => string.Join(": ", new[] { Text(o, "state"), Text(o, "note") }.OfType<string>()))
+            .Where(o => string.Equals(o.Text("criterion"), criterion, StringComparison.Ordinal))
+            .Select(o => string.Join(": ", new[] { o.Text("state"), o.Text("note") }.OfType<string>()))
             ?? [];
         return string.Join("; ", seen) is { Length: > 0 } text ? $"{day ?? "no date"} {text}" : null;
     }
-
-    private static string? Text(ObjectNode node, string member) => (node.Find(member) as TextNode)?.Text;
 }

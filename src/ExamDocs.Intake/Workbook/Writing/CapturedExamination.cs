@@ -8,7 +8,7 @@ namespace ExamDocs.Intake.Workbook.Writing;
 /// <param name="Day">The date it was made, the visit's where it has none of its own.</param>
 internal sealed record CapturedExamination(ObjectNode Node, bool InItemRow, string? Day)
 {
-    public string? Item => Node.Find("item") is TextNode { Text: var id } ? id : null;
+    public string? Item => Node.Text("item");
 
     public IEnumerable<ObjectNode> Entries(string list) => (Node.Find(list) as ListNode)?.Elements.OfType<ObjectNode>() ?? [];
 
@@ -33,17 +33,5 @@ internal sealed record CapturedExamination(ObjectNode Node, bool InItemRow, stri
                     )
             ),
         ];
-    }
-}
-
-internal static class NodePath
-{
-    /// <summary>The node at a member path such as source/title; null where there is none.</summary>
-    public static SourceNode? Find(this ObjectNode node, string path)
-    {
-        SourceNode? at = node;
-        foreach (var step in path.Split('/'))
-            at = (at as ObjectNode)?.Members.FirstOrDefault(m => string.Equals(m.Key, step, StringComparison.Ordinal)).Value;
-        return at;
     }
 }

@@ -1,8 +1,7 @@
 using System.Net;
 using System.Text;
-using UglyToad.PdfPig;
 
-namespace ExamDocs.Documents.Rendering;
+namespace ExamDocs.Documents.ReadingBack;
 
 /// <summary>
 /// Finds what was typed and did not reach the page: a character that no installed font has leaves the printed text
@@ -21,11 +20,11 @@ public static class MissingGlyphs
         var unusual = Unusual(html);
         if (unusual.Count == 0)
             return [];
-        using var document = PdfDocument.Open(pdf);
-        var printed = document
-            .GetPages()
-            .SelectMany(p => p.Letters)
-            .SelectMany(l => l.Value.EnumerateRunes().Concat(Folded(l.Value, NormalizationForm.FormKD)))
+        // What the font says that each sign stands for: a tag around a sign can say so too, whatever the sign looks like.
+        var printed = PrintedText
+            .Of(pdf)
+            .SelectMany(page => page)
+            .SelectMany(l => l.Drawn.EnumerateRunes().Concat(Folded(l.Drawn, NormalizationForm.FormKD)))
             .ToHashSet();
         return
         [
@@ -47,8 +46,8 @@ public static class MissingGlyphs
     private static bool IsUsual(Rune rune) => rune.Value is < 0x0180 or (>= 0x2010 and <= 0x2027);
 
     /// <summary>
-    /// Shaped and joined forms count as the letter where they are printed, not where they are typed: a wide bracket is none
-    /// that was printed because a plain one was.
+    /// Shaped and joined forms count as the letter where they are printed, not where they are typed: a wide bracket was not
+    /// printed because a plain one was.
     /// </summary>
     private static IEnumerable<Rune> Folded(string text, NormalizationForm form)
     {

@@ -1,0 +1,7 @@
+namespace ExamDocs.Core.Findings;
+
+/// <summary>A JSON file: a place of the record is the same place of the file.</summary>
+internal sealed class JsonSourceMap(string file) : SourceMap(file)
+{
+    public override string Locate(string pointer) => $"{File}#{pointer}";
+}

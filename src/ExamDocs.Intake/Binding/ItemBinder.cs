@@ -1,0 +1,57 @@
+using ExamDocs.Core.Records;
+
+namespace ExamDocs.Intake.Binding;
+
+/// <summary>Binds an item with what is marked on it.</summary>
+internal static class ItemBinder
+{
+    /// <summary>Largest load that is not a slip of the finger, whatever its unit.</summary>
+    private const decimal Plausible = 1_000_000;
+
+    /// <summary>More cleanings than anything lives through: a slip of the finger.</summary>
+    public const int MostCleanings = 10_000;
+
+    public static Item Item(Members m) =>
+        new()
+        {
+            Id = m.Identity("id"),
+            Category = m.Identity("category"),
+            Description = m.Text("description"),
+            Maker = m.Text("maker"),
+            Model = m.Text("model"),
+            PartNumber = m.Identity("partNumber"),
+            Serial = m.Identity("serial"),
+            OwnersMark = m.Identity("ownersMark"),
+            Manufactured = m.Partial("manufactured"),
+            Purchased = m.Partial("purchased"),
+            FirstUsed = m.Partial("firstUsed"),
+            NeverUsed = m.Flag("neverUsed"),
+            Cleanings = m.Whole("cleanings", 0, MostCleanings),
+            ObsoleteOn = m.Partial("obsoleteOn"),
+            SafeWorkingLoad = m.Part("safeWorkingLoad", Load),
+            MarkedStrength = m.Part("markedStrength", Load),
+            Standards = m.Texts("standards") ?? [],
+            FittedTo = m.Identity("fittedTo"),
+            LastExamined = m.Partial("lastExamined"),
+            Purpose = m.Word("purpose", Words.Purposes),
+            Declaration = m.Part("declaration", d => new Declaration { Reference = d.Text("reference"), On = d.Date("on") }),
+            TransferEvidence = m.Text("transferEvidence"),
+            Status = m.Word("status", Words.Statuses),
+            Formerly = m.Identity("formerly"),
+            NotTheSameAs = m.List("notTheSameAs", d => new DifferentItem
+            {
+                Id = d.Identity("id"),
+                Document = d.Identity("document"),
+                Because = d.Text("because"),
+            }),
+        };
+
+    private static Load Load(Members m) =>
+        new()
+        {
+            Value = m.Number("value", 0, Plausible),
+            Unit = m.OneOf("unit", Words.LoadUnits),
+            NotMarked = m.Flag("notMarked") ?? false,
+            Basis = m.Text("basis"),
+        };
+}
