@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ExamDocs.Templates;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -116,8 +117,11 @@ internal static class IssueCommand
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }
         if (result.Failure is { } failure)
-            Console.Error.WriteLine($"stopped: {failure}. What is listed is whole; run the command again to go on.");
+            Console.Error.WriteLine($"stopped: {failure}. What is listed is whole{Again(failure)}.");
     }
+
+    private static string Again(string failure) =>
+        failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal) ? "" : $"; {RunFailure.GoOn}";
 
     private static string Items(IReadOnlyList<string> items) =>
         items.Count <= 3 ? string.Join(", ", items) : string.Create(CultureInfo.InvariantCulture, $"{items.Count} items");

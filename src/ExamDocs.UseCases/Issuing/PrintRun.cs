@@ -1,4 +1,3 @@
-using System.Data.Common;
 using System.Text.Json;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
@@ -50,14 +49,10 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
                 await IssueWithCopyAsync(job, cancellation);
             return null;
         }
-        catch (Exception e) when (e is PrintException or DocumentFileConflictException or IOException or UnauthorizedAccessException)
+        // A register that no longer holds what it should is not a reason to run again, and stops the whole command.
+        catch (Exception e) when (RunFailure.Is(e) && e is not InvalidDataException)
         {
-            return e.Message;
-        }
-        catch (DbException e)
-        {
-            // A server adds lines about its own statements.
-            return e.Message.Split('\n')[0].TrimEnd();
+            return RunFailure.Sentence(e);
         }
     }
 

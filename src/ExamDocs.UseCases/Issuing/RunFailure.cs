@@ -7,6 +7,9 @@ namespace ExamDocs.UseCases.Issuing;
 /// <summary>A failure of disk, browser or register, as against a mistake in the program.</summary>
 public static class RunFailure
 {
+    /// <summary>Ends a sentence that says what to do first.</summary>
+    public const string GoOn = "run the command again to go on";
+
     /// <summary>ENOSPC of POSIX, and ERROR_DISK_FULL of Windows as a result code.</summary>
     private static readonly int[] NoSpaceLeft = [28, unchecked((int)0x80070070)];
 
@@ -17,10 +20,8 @@ public static class RunFailure
     public static string Sentence(Exception failure) =>
         failure switch
         {
-            _ when StoreFailure.IsFullDisk(failure) =>
-                "the disk that holds the register is full; make room, then run the command again to go on",
-            IOException when NoSpaceLeft.Contains(failure.HResult) =>
-                $"{FirstLine(failure)}; make room, then run the command again to go on",
+            _ when StoreFailure.IsFullDisk(failure) => $"the disk that holds the register is full; make room, then {GoOn}",
+            IOException when NoSpaceLeft.Contains(failure.HResult) => $"{FirstLine(failure)}; make room, then {GoOn}",
             _ => FirstLine(failure),
         };
 
