@@ -87,6 +87,8 @@ internal static class RegisterCommand
         var result = ImportVisits.Run(parsed.GetRequiredValue(Inputs), place.Place, CommonOptions.Today(), rules);
         CommonOptions.SayWhereMade(parsed, place, wasThere);
         FindingsPrinter.Print(result.Inputs, parsed.GetValue(CommonOptions.Quiet));
+        foreach (var remark in result.Remarks)
+            Console.Error.WriteLine(remark);
         var code = CheckCommand.ExitOf(result.Inputs);
         if (code != ExitCode.Refused)
             Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.New} visits taken in, {result.Known} known already"));

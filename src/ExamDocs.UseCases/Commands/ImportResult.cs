@@ -8,6 +8,6 @@ namespace ExamDocs.UseCases.Commands;
 /// <param name="Known">How many it knew already: nothing was changed for these.</param>
 public sealed record ImportResult(IReadOnlyList<CheckedInput> Inputs, int New, int Known)
 {
-    /// <summary>Sentences about withdrawals of items that a later visit, known already, passed.</summary>
-    public IReadOnlyList<string> Late { get; init; } = [];
+    /// <summary>Sentences about documents that no longer hold, and about withdrawals that a later visit did not know of.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
 }

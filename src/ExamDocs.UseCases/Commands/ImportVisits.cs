@@ -27,7 +27,7 @@ public static class ImportVisits
         read = [.. read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue)];
         var run = DecideRun.Remember(read, register, today, rules);
         var added = run.Numbers.Count(n => n.IsNew);
-        return new ImportResult(run.Inputs, added, run.Inputs.Count - added) { Late = [.. LateWithdrawals.Of(run)] };
+        return new ImportResult(run.Inputs, added, run.Inputs.Count - added) { Remarks = run.Remarks(register) };
     }
 
     /// <summary>JSON may be what an export wrote, which holds what reading it first had found; photos are not looked for.</summary>

@@ -94,6 +94,10 @@ internal sealed class DecideRun
         throw new IOException("the register is in use by other runs; try again when these are done");
     }
 
+    /// <summary>What somebody has to do now because of these visits: labels to take off, items to take out of use. One sentence each.</summary>
+    /// <param name="register">Where they are remembered.</param>
+    public IReadOnlyList<string> Remarks(DocumentRegister register) => [.. EndedDocuments.Of(this, register), .. LateWithdrawals.Of(this)];
+
     /// <summary>A visit of the run may end lines of another, whose number is known only now.</summary>
     private DecideRun Numbered(DocumentRegister register, IReadOnlyList<(int Visit, bool IsNew)> numbers, int knownUpTo)
     {

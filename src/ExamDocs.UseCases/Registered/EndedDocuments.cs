@@ -26,9 +26,9 @@ internal static class EndedDocuments
     private static string Sentence(DocumentStatus document, EndedLine ended) =>
         document.Kind switch
         {
-            "due-label" => $"{document.Number} (next-examination label of {ended.Item}) holds no longer: it {ended.Why} on "
+            "due-label" => $"{document.Number} (next-examination label of {ended.Item}) no longer holds: it {ended.Why} on "
                 + $"{LocalDatePattern.Iso.Format(ended.On)}. Take the label off.",
-            _ => $"{document.Number} ({document.Kind}) holds no longer for {ended.Item}: it {ended.Why} on "
+            _ => $"{document.Number} ({document.Kind}) no longer holds for {ended.Item}: it {ended.Why} on "
                 + $"{LocalDatePattern.Iso.Format(ended.On)}.",
         };
 }

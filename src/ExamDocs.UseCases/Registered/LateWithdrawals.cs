@@ -1,9 +1,13 @@
 using System.Globalization;
+using ExamDocs.Core;
 using ExamDocs.Core.Records;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>Names withdrawals that come to a register after a later visit of the same item: they hold from the next visit on.</summary>
+/// <summary>
+/// Names withdrawals that come to a register after a later visit of the same item: they hold from the next visit on. Visits of one run
+/// know of each other.
+/// </summary>
 internal static class LateWithdrawals
 {
     /// <summary>One sentence for each item.</summary>
@@ -14,14 +18,18 @@ internal static class LateWithdrawals
         where item.Outcome is Outcome.Withdraw && item.Reasons.Any(r => r.Code[0] == 'W' && r.Code is not "W10")
         let day = item.ExaminedOn ?? decided.Visit.Visit.Record.Visit.ExaminedOn
         let later = decided
-            .Visit.Lines.Where(l => !l.IsWhole && string.Equals(l.Item, item.Item.Id, StringComparison.Ordinal) && l.On > day)
+            .Visit.Lines.Where(l =>
+                !l.IsWhole
+                && DetermineVisits.PlaceInRun(l.Visit) is null
+                && string.Equals(l.Item, item.Item.Id, StringComparison.Ordinal)
+                && l.On > day
+            )
             .Select(l => l.On)
             .ToList()
         where later.Count > 0
         select string.Create(
             CultureInfo.InvariantCulture,
             $"{item.Item.Id} was withdrawn on {day:uuuu-MM-dd} by this record, and examined again on {later.Max():uuuu-MM-dd} "
-                + $"by one that did not know of it; from its next visit on it is withdrawn until it is released. Take it out of use "
-                + $"now."
+                + $"by one that did not know of it. Unless it was released, it may not be used: take it out of use now."
         );
 }

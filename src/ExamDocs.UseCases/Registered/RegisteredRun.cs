@@ -73,7 +73,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     {
         var decided = DecideRun.Remember(read, Register, _today, _rules);
         _inputs = [.. decided.Inputs];
-        _remarks.AddRange(EndedDocuments.Of(decided, Register));
+        _remarks.AddRange(decided.Remarks(Register));
         foreach (var n in decided.InOrder())
         {
             _inputs[n] = decided.Naming(Register, n);

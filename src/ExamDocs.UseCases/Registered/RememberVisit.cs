@@ -38,7 +38,7 @@ internal static class RememberVisit
         };
 
     /// <summary>
-    /// What was not merely left unexamined, and may not be used: what was said of it before, and of what it is fitted to, holds no longer.
+    /// What was not merely left unexamined, and may not be used: what was said of it before, and of what it is fitted to, no longer holds.
     /// </summary>
     private static IEnumerable<LineEnd> EndsOf(DecidedVisit decided, Func<int, int?> numberOf) =>
         from item in decided.Visit.Everything

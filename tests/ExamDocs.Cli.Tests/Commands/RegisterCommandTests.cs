@@ -42,6 +42,21 @@ public sealed class RegisterCommandTests : IDisposable
         Assert.Contains("Nothing was deleted", held.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_withdrawal_that_comes_in_after_a_later_visit_is_said_even_when_quiet()
+    {
+        var later = Records.Small();
+        var visit = later["visit"]!;
+        (visit["reference"], visit["examinedOn"], visit["reportedOn"]) = ("V-2026-099", "2026-07-01", "2026-07-01");
+        await _examdocs.RunAsync("register", "import", later.Write(_examdocs, "later.json"));
+        var earlier = await _examdocs.RunAsync("register", "import", Records.Cut().Write(_examdocs, "earlier.json"), "--quiet");
+        Assert.Contains(
+            "COR-11 was withdrawn on 2026-06-03 by this record, and examined again on 2026-07-01",
+            earlier.Err,
+            StringComparison.Ordinal
+        );
+    }
+
     [Theory]
     [InlineData(2, "--dry-run", "register", "purge")]
     [InlineData(2, "there is no register yet", "register", "check")]
