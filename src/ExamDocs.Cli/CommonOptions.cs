@@ -1,13 +1,12 @@
 using System.CommandLine;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 
 namespace ExamDocs.Cli;
 
-/// <summary>Options that every command has, and what they come to.</summary>
+/// <summary>Options that several commands have, and what they come to.</summary>
 internal static class CommonOptions
 {
     private const string RegisterVariable = "EXAMDOCS_REGISTER";
@@ -24,8 +23,8 @@ internal static class CommonOptions
     public static readonly Option<string> LanguageTag = new("--language")
     {
         Description = "Language of the documents (used by issue, label and blank).",
-        HelpName = string.Join('|', Language.All.Select(l => l.Tag)),
-        DefaultValueFactory = _ => Language.English.Tag,
+        HelpName = string.Join('|', ReadPrintStyle.Languages),
+        DefaultValueFactory = _ => ReadPrintStyle.Languages[0],
         Recursive = true,
     };
 
@@ -47,10 +46,7 @@ internal static class CommonOptions
         HelpName = "FILE",
     };
 
-    static CommonOptions() => LanguageTag.AcceptOnlyFromAmong([.. Language.All.Select(l => l.Tag)]);
-
-    /// <summary>The language of the documents.</summary>
-    public static Language DocumentLanguage(ParseResult parsed) => Language.Find(parsed.GetValue(LanguageTag)!)!;
+    static CommonOptions() => LanguageTag.AcceptOnlyFromAmong([.. ReadPrintStyle.Languages]);
 
     /// <summary>The register to work with, there or not.</summary>
     public static RegisterPlace Place(ParseResult parsed) =>
@@ -86,10 +82,10 @@ internal static class CommonOptions
     /// The register to read from and never to make: the one named, whether it is there or not, else the usual one where it is there.
     /// </summary>
     /// <returns>Null where none is named and the usual one is not there.</returns>
-    public static string? RegisterToRead(ParseResult parsed)
+    public static RegisterPlace? RegisterToRead(ParseResult parsed)
     {
         var place = Place(parsed);
-        return place.NamedBy is not null || place.Exists ? place.Place : null;
+        return place.NamedBy is not null || place.Exists ? place : null;
     }
 
     /// <summary>
@@ -105,18 +101,24 @@ internal static class CommonOptions
         return read.Rules;
     }
 
-    /// <summary>Reads the letterhead where one is given.</summary>
-    /// <returns>False where it is at fault, which is then said.</returns>
-    public static bool TryLetterhead(ParseResult parsed, out Templates.Letterhead? letterhead)
+    /// <summary>How documents are to be printed, by the options that the command has.</summary>
+    /// <returns>Null where the letterhead or the key is at fault, which is then said.</returns>
+    public static PrintStyle? PrintStyle(ParseResult parsed)
     {
-        letterhead = null;
-        if (parsed.GetValue(Letterhead) is not { } file)
-            return true;
-        var read = ReadLetterhead.From(file.ToString());
+        var read = ReadPrintStyle.From(
+            new PrintStyleRequest
+            {
+                Language = parsed.GetValue(LanguageTag)!,
+                LetterheadFile = parsed.GetValue(Letterhead)?.ToString(),
+                Signing = SigningOptions.Of(parsed),
+                ReadFromMetres = ReadingOptions.Metres(parsed),
+                SignFactor = ReadingOptions.SignFactor(parsed),
+            },
+            SystemClock.Instance.GetCurrentInstant()
+        );
         foreach (var fault in read.Faults)
             parsed.InvocationConfiguration.Error.WriteLine(fault);
-        letterhead = read.Letterhead;
-        return letterhead is not null;
+        return read.Style;
     }
 
     /// <summary>The edge of the program: the one place that asks for today's date.</summary>

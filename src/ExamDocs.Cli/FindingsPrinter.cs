@@ -1,5 +1,4 @@
 using System.Globalization;
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Reading;
@@ -18,13 +17,13 @@ internal static class FindingsPrinter
         {
             if (input.Unreadable is { } why)
                 Console.Error.WriteLine($"{input.File}: unreadable: {why}");
-            foreach (var finding in input.Visit?.Findings ?? [])
+            foreach (var finding in input.Findings)
             {
                 if (!quiet || finding.Severity is Severity.Error)
                     Console.Error.WriteLine(Line(input, finding));
             }
-            if (input.Visit is { } visit && !quiet)
-                PrintOutcomes(visit);
+            if (input.IsRead && !quiet)
+                PrintOutcomes(input.Outcomes);
         }
     }
 
@@ -33,31 +32,31 @@ internal static class FindingsPrinter
         $"{input.Sources.Locate(finding.Path)}: {finding.Severity.Word()} {finding.Code}: "
         + $"{(finding.Item is { } id ? $"{id}: " : "")}{finding.Message}. Hint: {finding.Hint}";
 
-    private static void PrintOutcomes(DeterminedVisit visit)
+    private static void PrintOutcomes(IReadOnlyList<ItemOutcome> items)
     {
-        if (visit.Items.Count > 0)
-            PrintTable(visit);
+        if (items.Count > 0)
+            PrintTable(items);
         Console.WriteLine(
             string.Join(
                 ", ",
                 Enum.GetValues<Outcome>()
-                    .Select(o => string.Create(CultureInfo.InvariantCulture, $"{visit.Items.Count(i => i.Outcome == o)} {o.Word()}"))
+                    .Select(o => string.Create(CultureInfo.InvariantCulture, $"{items.Count(i => i.Outcome == o)} {o.Word()}"))
             )
         );
     }
 
-    private static void PrintTable(DeterminedVisit visit)
+    private static void PrintTable(IReadOnlyList<ItemOutcome> items)
     {
         var table = new Table { Border = TableBorder.Simple };
         table.AddColumns("Item", "Outcome", "Not after", "Next examination by", "Reasons");
-        foreach (var item in visit.Items)
+        foreach (var item in items)
         {
             table.AddRow(
-                Markup.Escape(item.Item.Id ?? "(no id)"),
+                Markup.Escape(item.Item ?? "(no id)"),
                 Markup.Escape(Tone(item.Outcome)),
                 Day(item.Until),
                 Day(item.NextExaminationBy),
-                Markup.Escape(string.Join(" ", item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)))
+                Markup.Escape(string.Join(" ", item.Codes))
             );
         }
         // A line that wraps is no line for the program that reads it from a pipe.

@@ -113,7 +113,7 @@ internal static class BlankCommand
 
     private static async Task<int> PrintAsync(ParseResult parsed, KnownRules rules, CancellationToken cancellation)
     {
-        if (!SigningOptions.TrySigner(parsed, out var signer))
+        if (CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
         if (CommonOptions.RegisterToWrite(parsed, Path.GetDirectoryName(file)) is not { } register)
@@ -126,10 +126,9 @@ internal static class BlankCommand
                 OutFile = file,
                 Categories = parsed.GetValue(Categories) ?? [],
                 RegisterPath = register.Place,
-                Language = CommonOptions.DocumentLanguage(parsed),
+                Style = style,
                 Today = CommonOptions.Today(),
                 Rules = rules,
-                Signer = signer,
             },
             cancellation
         );
@@ -149,9 +148,7 @@ internal static class BlankCommand
     private static void PrintList(CheckSheetResult result, string file)
     {
         foreach (var sheet in result.Sheets)
-            Console.WriteLine(
-                $"{sheet.Document.Number}  {string.Join(", ", sheet.Document.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}"
-            );
+            Console.WriteLine($"{sheet.Number}  {string.Join(", ", sheet.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}");
         Console.WriteLine(result.Sheets.Count == 0 ? "nothing to print" : file);
     }
 

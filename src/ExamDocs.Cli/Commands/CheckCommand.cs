@@ -60,9 +60,9 @@ internal static class CheckCommand
             FindingsFile.WriteTo(file.FullName, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);
         FindingsPrinter.Print(inputs, quiet);
-        if (!quiet && !isThere && inputs.Any(i => i.Visit is not null))
+        if (!quiet && !isThere && inputs.Any(i => i.IsRead))
             Console.Error.WriteLine($"No register was asked for earlier records: {place.Missing}.");
-        return copy is null || inputs[0].Visit is null ? ExitOf(inputs) : WriteCopy(inputs[0], copy, quiet);
+        return copy is null || !inputs[0].IsRead ? ExitOf(inputs) : WriteCopy(inputs[0], copy, quiet);
     }
 
     private static int WriteCopy(CheckedInput input, string copy, bool quiet)
@@ -82,6 +82,6 @@ internal static class CheckCommand
 
     internal static int ExitOf(IReadOnlyList<CheckedInput> inputs) =>
         inputs.Any(i => i.Unreadable is not null) ? ExitCode.Refused
-        : inputs.Any(i => i.Visit!.Findings.Any(f => f.Severity is Severity.Error)) ? ExitCode.Findings
+        : inputs.Any(i => i.Findings.Any(f => f.Severity is Severity.Error)) ? ExitCode.Findings
         : ExitCode.Done;
 }

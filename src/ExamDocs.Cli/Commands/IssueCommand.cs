@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using ExamDocs.Templates;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 
@@ -29,7 +28,7 @@ internal static class IssueCommand
 
     private static readonly Option<string?> Only = new("--only")
     {
-        Description = $"Only documents of this kind: {string.Join(", ", DocumentTypes.All.Select(t => t.Kind))}.",
+        Description = $"Only documents of this kind: {string.Join(", ", IssueDocuments.Kinds)}.",
         HelpName = "KIND",
     };
 
@@ -40,7 +39,7 @@ internal static class IssueCommand
         HelpName = "TEXT",
     };
 
-    static IssueCommand() => Only.AcceptOnlyFromAmong([.. DocumentTypes.All.Select(t => t.Kind)]);
+    static IssueCommand() => Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
 
     public static Command Create()
     {
@@ -65,11 +64,7 @@ internal static class IssueCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (
-            CommonOptions.KnownRules(parsed) is not { } rules
-            || !CommonOptions.TryLetterhead(parsed, out var letterhead)
-            || !SigningOptions.TrySigner(parsed, out var signer)
-        )
+        if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
         var folder = parsed.GetRequiredValue(Out).FullName;
         if (CommonOptions.RegisterToWrite(parsed, folder) is not { } register)
@@ -82,14 +77,11 @@ internal static class IssueCommand
                 OutFolder = folder,
                 RegisterPath = register.Place,
                 Today = CommonOptions.Today(),
-                Language = CommonOptions.DocumentLanguage(parsed),
                 Rules = rules,
-                Letterhead = letterhead,
-                Signer = signer,
+                Style = style,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
-                Reading = ReadingOptions.Of(parsed),
             },
             cancellation
         );
@@ -111,8 +103,8 @@ internal static class IssueCommand
                 Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
                 Console.WriteLine(
-                    $"{issued.Document.Number}  {issued.Document.Kind}  "
-                        + $"{Items(issued.Document.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}"
+                    $"{issued.Number}  {issued.Kind}  "
+                        + $"{Items(issued.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}"
                 );
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }

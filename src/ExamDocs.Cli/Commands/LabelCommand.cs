@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using ExamDocs.Documents.LabelSheets;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -22,12 +22,12 @@ internal static class LabelCommand
         Required = true,
     };
 
-    private static readonly Option<LabelStock?> Stock = new("--stock")
+    private static readonly Option<LabelStockRead?> Stock = new("--stock")
     {
         Description =
             "What is printed on, or a .json file of your own that says so: "
-            + $"{string.Join("; ", LabelStock.All.Select(s => $"{s.Name} ({s.What})"))}. "
-            + $"Default: {string.Join(", ", LabelFormat.All.Select(f => $"{f.UsualStock} for {f.Type.Kind}"))}.",
+            + $"{string.Join("; ", ReadLabelStock.Known.Select(s => $"{s.Name} ({s.What})"))}. "
+            + $"Default: {string.Join(", ", PrintLabels.Kinds.Select(k => $"{k.UsualStock} for {k.Kind}"))}.",
         HelpName = "NAME|FILE",
         CustomParser = ParseStock,
     };
@@ -35,7 +35,7 @@ internal static class LabelCommand
     private static readonly Option<string?> Only = new("--only")
     {
         Description =
-            $"Labels of this kind: {string.Join(", ", LabelFormat.All.Select(f => f.Type.Kind))}. Default: those that the "
+            $"Labels of this kind: {string.Join(", ", PrintLabels.Kinds.Select(k => k.Kind))}. Default: those that the "
             + "stock is for, else quarantine-label.",
         HelpName = "KIND",
     };
@@ -64,7 +64,7 @@ internal static class LabelCommand
         Description = "Solid black and white alone, for thermal printers; the prohibition sign is then black too.",
     };
 
-    static LabelCommand() => Only.AcceptOnlyFromAmong([.. LabelFormat.All.Select(f => f.Type.Kind)]);
+    static LabelCommand() => Only.AcceptOnlyFromAmong([.. PrintLabels.Kinds.Select(k => k.Kind)]);
 
     public static Command Create()
     {
@@ -88,7 +88,7 @@ internal static class LabelCommand
 
     private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (CommonOptions.KnownRules(parsed) is not { } rules || !SigningOptions.TrySigner(parsed, out var signer))
+        if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
         var file = parsed.GetRequiredValue(Out).FullName;
         if (CommonOptions.RegisterToWrite(parsed, Path.GetDirectoryName(file)) is not { } register)
@@ -102,18 +102,13 @@ internal static class LabelCommand
                 RegisterPath = register.Place,
                 Stock = parsed.GetValue(Stock),
                 Kind = parsed.GetValue(Only),
-                Placing = new Placing(
-                    parsed.GetValue(Start),
-                    parsed.GetValue(Offset).X,
-                    parsed.GetValue(Offset).Y,
-                    parsed.GetValue(CropMarks)
-                ),
+                Start = parsed.GetValue(Start),
+                OffsetMm = parsed.GetValue(Offset),
+                CropMarks = parsed.GetValue(CropMarks),
                 BlackOnly = parsed.GetValue(Black),
-                Reading = ReadingOptions.Of(parsed),
                 Today = CommonOptions.Today(),
-                Language = CommonOptions.DocumentLanguage(parsed),
+                Style = style,
                 Rules = rules,
-                Signer = signer,
             },
             cancellation
         );
@@ -129,9 +124,7 @@ internal static class LabelCommand
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
             foreach (var label in result.Labels)
-                Console.WriteLine(
-                    $"{label.Document.Number}  {string.Join(", ", label.Document.Items)}{(label.IssuedNow ? "" : "  (issued before)")}"
-                );
+                Console.WriteLine($"{label.Number}  {string.Join(", ", label.Items)}{(label.IssuedNow ? "" : "  (issued before)")}");
             Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file);
         }
         return result.Unprintable.Count > 0
@@ -139,35 +132,12 @@ internal static class LabelCommand
             : CheckCommand.ExitOf(result.Inputs);
     }
 
-    private static LabelStock? ParseStock(ArgumentResult argument)
+    private static LabelStockRead? ParseStock(ArgumentResult argument)
     {
-        var named = argument.Tokens[0].Value;
-        if (LabelStock.Find(named) is { } stock)
-            return stock;
-        if (!named.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
-        {
-            argument.AddError(
-                $"there is no stock '{named}'; there are {string.Join(", ", LabelStock.All.Select(s => s.Name))}, or your own "
-                    + "in a .json file"
-            );
-            return null;
-        }
-        var (read, faults) = ReadStock(named);
-        foreach (var fault in faults)
-            argument.AddError($"{named}: {fault}");
-        return read;
-    }
-
-    private static (LabelStock? Stock, IReadOnlyList<string> Faults) ReadStock(string file)
-    {
-        try
-        {
-            return StockFile.Read(file);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return (null, [e is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : e.Message]);
-        }
+        var read = ReadLabelStock.From(argument.Tokens[0].Value);
+        foreach (var fault in read.Faults)
+            argument.AddError(fault);
+        return read.Faults.Count == 0 ? read : null;
     }
 
     private static (double X, double Y) ParseOffset(ArgumentResult argument)

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using ExamDocs.Register;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 
@@ -26,40 +24,29 @@ internal static class RegisterCheckCommand
 
     private static int Run(ParseResult parsed)
     {
-        var (kept, faults) = ReadCheckpoints.From(parsed.GetValue(Checkpoints) ?? []);
-        foreach (var fault in faults)
+        var kept = ReadCheckpoints.From(parsed.GetValue(Checkpoints) ?? []);
+        foreach (var fault in kept.Faults)
             Console.Error.WriteLine(fault);
-        if (faults.Count > 0)
+        if (kept.Faults.Count > 0)
             return ExitCode.Refused;
         if (CommonOptions.KnownRules(parsed) is not { } rules || RegisterCommand.Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
-        var found = CheckRegister.Run(register, kept, rules);
+        var found = CheckRegister.Run(place.Place, kept, rules, CommonOptions.Today());
         foreach (var sentence in found.Faults)
             Console.WriteLine(sentence);
-        if (parsed.GetValue(CommonOptions.Quiet))
-            return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
+        if (!parsed.GetValue(CommonOptions.Quiet))
+            Print(found, kept);
+        return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
+    }
+
+    private static void Print(CheckedRegister found, CheckpointsRead kept)
+    {
         foreach (var note in found.Notes)
             Console.WriteLine($"note: {note}");
-        if (found.DecidedByOthers > 0)
-            Console.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"note: {found.DecidedByOthers} records were decided by another version, or with rules of your own; "
-                        + $"{found.DecidedOtherwise} of them come out otherwise now"
-                )
-            );
-        if (found.Faults.Count == 0)
-            Console.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{register.Place} is sound: {register.Issued().Count} documents, {register.Visits.All().Count} records, "
-                        + $"log of {register.Checkpoint()?.Size ?? 0} entries"
-                )
-            );
-        if (kept.Count == 0)
+        if (found.Sound is { } sound)
+            Console.WriteLine(sound);
+        if (kept.IsEmpty)
             Console.WriteLine($"No checkpoint was given. {WhatCheckpointsAreFor}");
-        return found.Faults.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
 
     internal const string WhatCheckpointsAreFor =

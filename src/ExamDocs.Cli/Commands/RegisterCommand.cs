@@ -1,7 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using ExamDocs.Register;
-using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using NodaTime.Text;
@@ -110,8 +108,7 @@ internal static class RegisterCommand
         var copy = parsed.GetRequiredValue(Copy).FullName;
         if (Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
-        register.BackUp(copy);
+        BackUpRegister.Run(place.Place, copy, CommonOptions.Today());
         Say(parsed, copy);
         Say(
             parsed,
@@ -128,19 +125,8 @@ internal static class RegisterCommand
             return Refuse("--reason is empty: say why the document no longer holds");
         if (Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
-        if (!register.Withdraw(number, reason.Trim()))
-        {
-            return Refuse(
-                register.Find(number) switch
-                {
-                    { Ended: DocumentEnd.Replaced } d => $"{number} was replaced by {string.Join(", ", d.ReplacedBy)} already",
-                    { Ended: DocumentEnd.Withdrawn } => $"{number} was withdrawn already",
-                    { Ended: DocumentEnd.Ended } d => $"{number} ended already: {d.EndedReason}",
-                    _ => $"no document was issued under {number} in this register",
-                }
-            );
-        }
+        if (WithdrawDocument.Run(place.Place, number, reason.Trim(), CommonOptions.Today()) is { } refused)
+            return Refuse(refused);
         Say(parsed, $"{number} is withdrawn: {reason.Trim()}");
         return ExitCode.Done;
     }
@@ -161,10 +147,7 @@ internal static class RegisterCommand
                 : day < today ? $"had to be kept until {LocalDatePattern.Iso.Format(day)}: may go"
                 : $"has to be kept until {LocalDatePattern.Iso.Format(day)}";
             Console.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"visit {held.Visit.Visit} {held.Visit.Reference} for {held.Visit.Employer}: {until}"
-                )
+                string.Create(CultureInfo.InvariantCulture, $"visit {held.Number} {held.Reference} for {held.Employer}: {until}")
             );
             Console.WriteLine($"  people: {string.Join("; ", held.People)}");
             foreach (var why in held.Why)

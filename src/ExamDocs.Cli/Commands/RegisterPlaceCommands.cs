@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using ExamDocs.Register;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using NodaTime.Text;
@@ -32,8 +30,7 @@ internal static class RegisterPlaceCommands
     {
         if (RegisterCommand.Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        using var register = DocumentRegister.OpenExisting(place.Place, CommonOptions.Today());
-        RegisterCommand.Say(parsed, $"{register.Place} is up to date");
+        RegisterCommand.Say(parsed, $"{UpdateRegister.Run(place.Place, CommonOptions.Today())} is up to date");
         return ExitCode.Done;
     }
 
@@ -42,7 +39,7 @@ internal static class RegisterPlaceCommands
         var place = CommonOptions.Place(parsed);
         if (place.Exists)
             return RegisterCommand.Refuse($"there is a register, or another file, at {place.Shown} already; it was left as it is");
-        using var register = DocumentRegister.Create(place.Place, CommonOptions.Today());
+        var register = RegisterFacts.Create(place.Place, CommonOptions.Today());
         RegisterCommand.Say(parsed, $"{register.Place} is made; its numbering starts at 1. Identity: {register.Identity}");
         return ExitCode.Done;
     }
@@ -55,7 +52,7 @@ internal static class RegisterPlaceCommands
             Console.WriteLine(place.Shown);
             return place.NamedBy is null ? Say(parsed, place.Missing) : RegisterCommand.Refuse(place.Missing);
         }
-        using var register = DocumentRegister.OpenToRead(place.Place, CommonOptions.Today());
+        var register = RegisterFacts.Read(place.Place, CommonOptions.Today());
         Console.WriteLine(register.Place);
         RegisterCommand.Say(
             parsed,
@@ -85,14 +82,7 @@ internal static class RegisterPlaceCommands
             Console.Error.WriteLine(refused);
         foreach (var remark in parsed.GetValue(CommonOptions.Quiet) ? [] : result.Remarks)
             Console.Error.WriteLine(remark);
-        RegisterCommand.Say(
-            parsed,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{result.Visits} visits and {result.Documents} documents taken in, {result.Known} known already, "
-                    + $"{result.Refused.Count} refused"
-            )
-        );
+        RegisterCommand.Say(parsed, result.Summary);
         return result.Refused.Count == 0 ? ExitCode.Done : ExitCode.Findings;
     }
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using ExamDocs.Documents.Signing;
-using ExamDocs.Register;
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Verifying;
 using NodaTime;
 
@@ -50,22 +50,17 @@ internal static class VerifyCommand
             return ExitCode.Refused;
         if (Objection(parsed, register) is { } objection)
             return Refuse(objection);
-        if (TrustOf(parsed) is not { } trust)
-            return Refuse($"{parsed.GetValue(Trust)}: the file holds no certificate in PEM");
-        if (trust.IsStore)
-            return Refuse(
-                $"{parsed.GetValue(Trust)}: the file holds more than {SignatureTrust.MostCertificates} certificates, as a "
-                    + "store of roots does; give the issuer's own certificate"
-            );
+        var trust = ReadTrust.From(parsed.GetValue(Trust)?.ToString());
+        if (trust.Fault is { } fault)
+            return Refuse(fault);
         var verified = await VerifyDocuments.RunAsync(
             new VerifyRequest
             {
                 Files = parsed.GetRequiredValue(Files),
-                RegisterPath = register,
-                Trust = trust,
+                RegisterPath = register?.Place,
                 Rules = rules,
                 Now = SystemClock.Instance.GetCurrentInstant(),
-            },
+            }.Trusting(trust),
             cancellation
         );
         if (parsed.GetValue(Json) is { } file)
@@ -77,10 +72,10 @@ internal static class VerifyCommand
     }
 
     /// <summary>What was named and is not there; null where all is.</summary>
-    private static string? Objection(ParseResult parsed, string? register)
+    private static string? Objection(ParseResult parsed, RegisterPlace? register)
     {
-        if (register is not null && !DocumentRegister.Exists(register))
-            return $"{register}: there is no such register";
+        if (register is { Exists: false })
+            return $"{register.Place}: there is no such register";
         if (parsed.GetValue(Trust) is { Exists: false } trust)
             return $"{trust}: there is no such file";
         return parsed.GetRequiredValue(Files).Select(Unreadable).FirstOrDefault(why => why is not null);
@@ -100,9 +95,6 @@ internal static class VerifyCommand
                 : $"{file}: the file cannot be opened";
         }
     }
-
-    private static SignatureTrust? TrustOf(ParseResult parsed) =>
-        parsed.GetValue(Trust) is { } file ? SignatureTrust.FromPem(File.ReadAllText(file.FullName)) : SignatureTrust.InNobody;
 
     private static int Refuse(string why)
     {

@@ -6,13 +6,28 @@ using ExamDocs.Register.Checking;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
+using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
 
 /// <summary>Whether a register is sound, and whether the records in it give what is stored of them.</summary>
 public static class CheckRegister
 {
+    /// <param name="place">The register; nothing in it is changed.</param>
+    /// <param name="kept">Checkpoints that were kept elsewhere.</param>
+    /// <param name="rules">The categories and regimes that records can name.</param>
+    /// <param name="today">The day of the check.</param>
+    /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
+    public static CheckedRegister Run(string place, CheckpointsRead kept, KnownRules rules, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(kept);
+        using var register = DocumentRegister.OpenToRead(place, today);
+        var found = Run(register, kept.Checkpoints, rules);
+        return new(found.Faults, [.. found.Notes, .. ByOthers(found)], found.Faults.Count == 0 ? Sound(register) : null);
+    }
+
     /// <param name="register">Opened.</param>
     /// <param name="kept">Checkpoints that were kept elsewhere.</param>
     /// <param name="rules">The categories and regimes that records can name.</param>
@@ -29,6 +44,19 @@ public static class CheckRegister
             }
         );
     }
+
+    private static IEnumerable<string> ByOthers(RegisterCheckResult found) =>
+        found.DecidedByOthers == 0
+            ? []
+            :
+            [
+                FormattableString.Invariant($"{found.DecidedByOthers} records were decided by another version, or with rules of your own; ")
+                    + FormattableString.Invariant($"{found.DecidedOtherwise} of them come out otherwise now"),
+            ];
+
+    private static string Sound(DocumentRegister register) =>
+        FormattableString.Invariant($"{register.Place} is sound: {register.Issued().Count} documents, ")
+        + FormattableString.Invariant($"{register.Visits.All().Count} records, log of {register.Checkpoint()?.Size ?? 0} entries");
 
     /// <summary>A visit decided again from its record, with the visits that it could know, as of its day.</summary>
     private static OutcomesAgain? Decided(DocumentRegister register, RememberedVisit visit, byte[] json, KnownRules rules)

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Regimes;
-using ExamDocs.Documents.Signing;
-using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
@@ -19,11 +18,8 @@ public sealed record CheckSheetRequest
 
     public required string RegisterPath { get; init; }
 
-    /// <summary>Language of the sheets.</summary>
-    public Language Language { get; init; } = Language.English;
-
-    /// <summary>Who signs electronically what is issued now; null for nobody.</summary>
-    public DocumentSigner? Signer { get; init; }
+    /// <summary>How the sheets are printed.</summary>
+    public PrintStyle Style { get; init; } = new();
 
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }

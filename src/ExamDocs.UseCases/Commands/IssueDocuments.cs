@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
+using ExamDocs.Templates;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
@@ -10,6 +11,9 @@ namespace ExamDocs.UseCases.Commands;
 /// <summary>The main job: read, check, determine, compose, print, record.</summary>
 public static class IssueDocuments
 {
+    /// <summary>The kinds of document that can be asked for.</summary>
+    public static IReadOnlyList<string> Kinds { get; } = [.. DocumentTypes.All.Select(t => t.Kind)];
+
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
@@ -33,7 +37,7 @@ public static class IssueDocuments
         var inputs = DecideRun.Check(read, null, request.Today, request.Rules);
         if (!isReadable)
             return new IssueResult(inputs, [], [], [], [], null);
-        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Reading, i.Photos.Of)).ToList();
+        var compositions = inputs.Select(i => ComposeDocuments.Of(i.Visit!, request.PerItem, request.Style.Reading, i.Photos.Of)).ToList();
         return compositions.Exists(c => c.Jobs.Any(request.Wants))
             ? null
             : new IssueResult(inputs, [], [.. compositions.SelectMany(c => c.Refused)], [], [], null);
@@ -41,9 +45,9 @@ public static class IssueDocuments
 
     private static IReadOnlyList<DocumentJob> Compose(CheckedInput input, EndedLines ended, IssueRequest request, List<Refusal> refused)
     {
-        var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Reading, input.Photos.Of);
+        var composition = ComposeDocuments.Of(input.Visit!, request.PerItem, request.Style.Reading, input.Photos.Of);
         refused.AddRange([.. composition.Refused, .. ended.Refused]);
-        return [.. composition.Jobs.Where(request.Wants).Select(request.Styled).Select(ended.Without).OfType<DocumentJob>()];
+        return [.. composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>()];
     }
 
     private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
@@ -51,7 +55,7 @@ public static class IssueDocuments
         DocumentsFile.Write(request.OutFolder, run.Prints.Documents, refused);
         if (failure is null && request.Only is null)
             run.TakeBack();
-        CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Signer);
+        CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Style.Signer);
         return new IssueResult(run.Inputs, run.Prints.Documents, refused, run.Remarks, run.Prints.Unprintable, failure);
     }
 }

@@ -1,10 +1,6 @@
-using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Documents.Signing;
-using ExamDocs.Templates;
-using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
@@ -25,20 +21,11 @@ public sealed record IssueRequest
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
-    /// <summary>The language of the documents.</summary>
-    public Language Language { get; init; } = Language.English;
-
-    /// <summary>The issuer's; null for none.</summary>
-    public Letterhead? Letterhead { get; init; }
-
-    /// <summary>Who signs the documents electronically; null for nobody.</summary>
-    public DocumentSigner? Signer { get; init; }
+    /// <summary>How the documents are printed.</summary>
+    public PrintStyle Style { get; init; } = new();
 
     /// <summary>One report for each item instead of a schedule of all.</summary>
     public bool PerItem { get; init; }
-
-    /// <summary>From how far labels for what may not be used are to be read.</summary>
-    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 
     /// <summary>Why an earlier version of the record is corrected, in words for the documents; null to say only that it was.</summary>
     public string? Reason { get; init; }
@@ -48,7 +35,4 @@ public sealed record IssueRequest
 
     internal bool Wants(DocumentJob job) =>
         Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
-
-    /// <summary>In the language, under the head and with the signature that are asked for.</summary>
-    internal DocumentJob Styled(DocumentJob job) => job with { Language = Language, Letterhead = Letterhead, Signer = Signer };
 }

@@ -1,8 +1,6 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.LabelSheets;
-using ExamDocs.Documents.Signing;
-using ExamDocs.Templates.Label;
-using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
@@ -18,29 +16,31 @@ public sealed record LabelRequest
 
     public required string RegisterPath { get; init; }
 
-    /// <summary>What is printed on; null for the usual one of the kind.</summary>
-    public LabelStock? Stock { get; init; }
+    /// <summary>What is printed on, as <see cref="ReadLabelStock"/> found it without a fault; null for the usual one of the kind.</summary>
+    public LabelStockRead? Stock { get; init; }
 
     /// <summary>Labels of this kind; null for the kind of the stock, else of the first number, else quarantine-label.</summary>
     public string? Kind { get; init; }
 
-    /// <summary>Where on the stock to begin.</summary>
-    public Placing Placing { get; init; } = new();
+    /// <summary>The first place used on the first sheet, counted from 1 along the rows.</summary>
+    public int Start { get; init; } = 1;
+
+    /// <summary>How far the printer is off, millimetres to the right and down.</summary>
+    public (double X, double Y) OffsetMm { get; init; }
+
+    /// <summary>Marks in the margins that show where to cut.</summary>
+    public bool CropMarks { get; init; }
+
+    internal Placing Placing => new(Start, OffsetMm.X, OffsetMm.Y, CropMarks);
 
     /// <summary>Solid black and white, for printers without colours and greys.</summary>
     public bool BlackOnly { get; init; }
 
-    /// <summary>From how far labels for what may not be used are to be read.</summary>
-    public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
-
     /// <summary>Day of issue.</summary>
     public required LocalDate Today { get; init; }
 
-    /// <summary>The language of labels issued now; those issued before stay as they are.</summary>
-    public Language Language { get; init; } = Language.English;
-
-    /// <summary>Who signs electronically what is issued now; null for nobody.</summary>
-    public DocumentSigner? Signer { get; init; }
+    /// <summary>How labels are printed that are issued now.</summary>
+    public PrintStyle Style { get; init; } = new();
 
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;

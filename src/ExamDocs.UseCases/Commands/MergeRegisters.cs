@@ -4,7 +4,6 @@ using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
 using ExamDocs.Register;
-using ExamDocs.Register.Merging;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
@@ -18,7 +17,7 @@ public static class MergeRegisters
     /// <param name="other">The register that is taken in; it is not changed.</param>
     /// <param name="today">The day of the merge.</param>
     /// <exception cref="FileNotFoundException">One of them is not there.</exception>
-    public static MergeResult Run(string place, string other, LocalDate today)
+    public static MergeReport Run(string place, string other, LocalDate today)
     {
         using var from = DocumentRegister.OpenToRead(other, today);
         using var register = DocumentRegister.OpenExisting(place, today);
@@ -49,7 +48,7 @@ public static class MergeRegisters
                 ];
             }
         );
-        return result with { Remarks = [.. result.Remarks, .. late] };
+        return new MergeReport(result, late);
     }
 
     /// <summary>

@@ -29,17 +29,14 @@ public static class PrintCheckSheets
             request.Rules
         );
         var prints = run.Prints;
-        var jobs = ComposeDocuments
-            .CheckSheets(visit)
-            .Where(j => IsChosen(j.Items[0], request))
-            .Select(j => j with { Language = request.Language, Signer = request.Signer });
+        var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j.In(request.Style));
         var failure = await prints.RunAsync([.. jobs], cancellation);
         if (failure is null && prints.Documents.Count > 0)
             WholeFile.Write(
                 request.OutFile,
                 JoinedPages.Of(
                     [.. prints.Documents.Select(d => prints.Content(d.Document))],
-                    CheckSheetPhrases.Languages.In(request.Language).TitleOfSeveral
+                    CheckSheetPhrases.Languages.In(request.Style.Language).TitleOfSeveral
                 )
             );
         return new CheckSheetResult(prints.Documents, null, prints.Unprintable, failure);

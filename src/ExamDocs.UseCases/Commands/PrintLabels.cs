@@ -14,6 +14,10 @@ namespace ExamDocs.UseCases.Commands;
 /// <summary>Puts labels on a stock: those that records call for, and those already issued, never altered.</summary>
 public static partial class PrintLabels
 {
+    /// <summary>The kinds of label, each with the stock taken where none is named.</summary>
+    public static IReadOnlyList<(string Kind, string UsualStock)> Kinds { get; } =
+    [.. LabelFormat.All.Select(f => (f.Type.Kind, f.UsualStock))];
+
     /// <exception cref="IOException">The register or a file cannot be written.</exception>
     public static async Task<LabelResult> RunAsync(LabelRequest request, CancellationToken cancellation = default)
     {
@@ -62,9 +66,9 @@ public static partial class PrintLabels
     )
     {
         var jobs = ComposeDocuments
-            .Labels(visit, request.Reading)
+            .Labels(visit, request.Style.Reading)
             .Concat(ComposeDocuments.DueLabels(visit))
-            .Select(j => j with { Language = request.Language, Signer = request.Signer })
+            .Select(j => j.In(request.Style))
             .Select(ended.Without)
             .OfType<DocumentJob>()
             .ToLookup(j => j.Type == stock.Format.Type);
@@ -77,15 +81,15 @@ public static partial class PrintLabels
     {
         var first = request.InputsOrNumbers.FirstOrDefault(a => Number().IsMatch(a) && !File.Exists(a));
         var format = LabelFormat.Of(request.Kind)
-            ?? request.Stock?.Format
+            ?? request.Stock?.Stock?.Format
             ?? LabelFormat.All.FirstOrDefault(f => f.Type.Letter == first?[0])
             ?? LabelFormat.Quarantine;
-        var stock = request.Stock ?? LabelStock.Find(format.UsualStock)!;
+        var stock = request.Stock?.Stock ?? LabelStock.Find(format.UsualStock)!;
         return (
             stock,
-            stock.Format == format
-                ? request.Placing.Objection(stock)
-                : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}"
+            request.Stock is { Stock: null } unread ? unread.Faults[0]
+            : stock.Format == format ? request.Placing.Objection(stock)
+            : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}"
         );
     }
 

@@ -9,6 +9,7 @@ using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.UseCases.Reading;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;
@@ -43,6 +44,15 @@ internal sealed record DocumentJob(
 
     /// <summary>The issuer's, where there is one.</summary>
     public Letterhead? Letterhead { get; init; }
+
+    /// <summary>The same in another language, under another head, with another signature.</summary>
+    public DocumentJob In(PrintStyle style) =>
+        this with
+        {
+            Language = style.Language,
+            Letterhead = style.Letterhead,
+            Signer = style.Signer,
+        };
 
     /// <summary>Whether reports were asked for one by one.</summary>
     public bool PerItem { get; init; }

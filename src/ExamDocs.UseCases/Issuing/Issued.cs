@@ -7,6 +7,14 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="IssuedNow">False where it was issued by an earlier run on the same record.</param>
 public sealed record Issued(IssuedDocument Document, bool IssuedNow)
 {
+    public string Number => Document.Number;
+
+    /// <summary>For example report.</summary>
+    public string Kind => Document.Kind;
+
+    /// <summary>Ids of the items it is about.</summary>
+    public IReadOnlyList<string> Items => Document.Items;
+
     /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
     public string? CopyOf { get; init; }
 }

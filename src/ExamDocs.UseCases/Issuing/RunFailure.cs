@@ -20,10 +20,8 @@ public static class RunFailure
     public static string Sentence(Exception failure) =>
         failure switch
         {
-            _ when StoreFailure.IsFullDisk(failure) =>
-                $"the disk that holds the register is full; make room, then {GoOn}",
-            IOException when NoSpaceLeft.Contains(failure.HResult) =>
-                $"{FirstLine(failure)}; make room, then {GoOn}",
+            _ when StoreFailure.IsFullDisk(failure) => $"the disk that holds the register is full; make room, then {GoOn}",
+            IOException when NoSpaceLeft.Contains(failure.HResult) => $"{FirstLine(failure)}; make room, then {GoOn}",
             _ => FirstLine(failure),
         };
 

@@ -2,12 +2,19 @@ using ExamDocs.Register.Log;
 
 namespace ExamDocs.UseCases.Reading;
 
+/// <summary>Checkpoints that were kept outside the register.</summary>
+/// <param name="Checkpoints">Those that could be read.</param>
+/// <param name="Faults">A sentence for each file that is not a checkpoint.</param>
+public sealed record CheckpointsRead(IReadOnlyList<Checkpoint> Checkpoints, IReadOnlyList<string> Faults)
+{
+    public bool IsEmpty => Checkpoints.Count == 0;
+}
+
 /// <summary>Reads checkpoints that were kept outside the register.</summary>
 public static class ReadCheckpoints
 {
     /// <param name="files">Files as an issue or an export wrote them.</param>
-    /// <returns>The checkpoints, and a sentence for each file that is none.</returns>
-    public static (IReadOnlyList<Checkpoint> Checkpoints, IReadOnlyList<string> Faults) From(IReadOnlyList<string> files)
+    public static CheckpointsRead From(IReadOnlyList<string> files)
     {
         var (checkpoints, faults) = (new List<Checkpoint>(), new List<string>());
         foreach (var file in files)
@@ -17,7 +24,7 @@ public static class ReadCheckpoints
             if (read is { Checkpoint: { } checkpoint, Faults.Count: 0 })
                 checkpoints.Add(checkpoint);
         }
-        return (checkpoints, faults);
+        return new(checkpoints, faults);
     }
 
     private static CheckpointReading? Read(string file, out string? fault)

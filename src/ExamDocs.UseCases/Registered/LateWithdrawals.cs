@@ -19,7 +19,11 @@ internal static class LateWithdrawals
         let day = item.ExaminedOn ?? decided.Visit.Visit.Record.Visit.ExaminedOn
         let later = decided
             .Visit.Lines.Where(l =>
-                !l.IsWhole && DetermineVisits.PlaceInRun(l.Visit) is null && string.Equals(l.Item, item.Item.Id, StringComparison.Ordinal) && l.On > day)
+                !l.IsWhole
+                && DetermineVisits.PlaceInRun(l.Visit) is null
+                && string.Equals(l.Item, item.Item.Id, StringComparison.Ordinal)
+                && l.On > day
+            )
             .Select(l => l.On)
             .ToList()
         where later.Count > 0

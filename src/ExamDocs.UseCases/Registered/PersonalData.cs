@@ -12,7 +12,17 @@ namespace ExamDocs.UseCases.Registered;
 /// <param name="Until">The last day on which everything has to be kept, inclusive; null where that hangs on what is still to come, or is
 /// not known.</param>
 /// <param name="Why">The rules that say so, each in one sentence with its source.</param>
-public sealed record PersonalDataOfVisit(RememberedVisit Visit, IReadOnlyList<string> People, LocalDate? Until, IReadOnlyList<string> Why);
+public sealed record PersonalDataOfVisit(RememberedVisit Visit, IReadOnlyList<string> People, LocalDate? Until, IReadOnlyList<string> Why)
+{
+    /// <summary>Of the visit in the register.</summary>
+    public int Number => Visit.Visit;
+
+    /// <summary>As typed; null where there is none.</summary>
+    public string? Reference => Visit.Reference;
+
+    /// <summary>Name as typed.</summary>
+    public string? Employer => Visit.Employer;
+}
 
 /// <summary>Looks up what personal data is stored and how long it has to be kept. Deletes nothing.</summary>
 public static class PersonalData

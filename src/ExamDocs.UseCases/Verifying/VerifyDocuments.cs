@@ -22,6 +22,14 @@ public sealed record VerifyRequest
     /// <summary>The certificates of the issuers that are known here.</summary>
     public SignatureTrust Trust { get; init; } = SignatureTrust.InNobody;
 
+    /// <summary>The same with the certificates that were read.</summary>
+    /// <param name="read">Without a fault.</param>
+    public VerifyRequest Trusting(TrustRead read)
+    {
+        ArgumentNullException.ThrowIfNull(read);
+        return this with { Trust = read.Trust ?? throw new ArgumentException(read.Fault, nameof(read)) };
+    }
+
     /// <summary>The time at which it is asked.</summary>
     public required Instant Now { get; init; }
 

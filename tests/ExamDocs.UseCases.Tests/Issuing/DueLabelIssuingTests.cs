@@ -1,6 +1,7 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 
@@ -64,7 +65,13 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         using var workspace = new Workspace();
         var request = workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with { Only = "quarantine-label" };
         var near = await IssueDocuments.RunAsync(request, TestContext.Current.CancellationToken);
-        var far = await IssueDocuments.RunAsync(request with { Reading = new(2.1m) }, TestContext.Current.CancellationToken);
+        var far = await IssueDocuments.RunAsync(
+            request with
+            {
+                Style = new PrintStyle { Reading = new(2.1m) },
+            },
+            TestContext.Current.CancellationToken
+        );
 
         Assert.Empty(near.Remarks);
         Assert.StartsWith(
@@ -86,8 +93,8 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         var due = await PrintLabels.RunAsync(
             request with
             {
-                Stock = LabelStock.Find("a4-12"),
-                Placing = new Placing(CropMarks: true),
+                Stock = ReadLabelStock.From("a4-12"),
+                CropMarks = true,
                 BlackOnly = true,
             },
             TestContext.Current.CancellationToken
@@ -109,6 +116,16 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
     }
 
     [Fact]
+    public async Task A_stock_that_could_not_be_read_is_not_replaced_by_the_usual_one()
+    {
+        using var workspace = new Workspace();
+        var request = Request(workspace, workspace.Write(Workspace.Example().Only("CON-07"))) with { Stock = ReadLabelStock.From("a4-99") };
+        var result = await PrintLabels.RunAsync(request, TestContext.Current.CancellationToken);
+        Assert.StartsWith("there is no stock 'a4-99'", result.Refused, StringComparison.Ordinal);
+        Assert.False(File.Exists(workspace.Register));
+    }
+
+    [Fact]
     public async Task A_stock_for_another_kind_is_refused_before_anything_is_issued()
     {
         using var workspace = new Workspace();
@@ -116,12 +133,12 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         var stock = await PrintLabels.RunAsync(
             request with
             {
-                Stock = LabelStock.Find("a4-2"),
+                Stock = ReadLabelStock.From("a4-2"),
                 Kind = "due-label",
             },
             TestContext.Current.CancellationToken
         );
-        var start = await PrintLabels.RunAsync(request with { Placing = new Placing(3) }, TestContext.Current.CancellationToken);
+        var start = await PrintLabels.RunAsync(request with { Start = 3 }, TestContext.Current.CancellationToken);
         Assert.StartsWith("stock a4-2 is for quarantine-label; for due-label take a4-24", stock.Refused, StringComparison.Ordinal);
         Assert.Equal("a sheet of a4-2 has places 1 to 2", start.Refused);
         Assert.False(File.Exists(workspace.Register));

@@ -97,7 +97,7 @@ public sealed class PhotosInPrintTests
         var issued = await IssueDocuments.RunAsync(
             workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with
             {
-                Letterhead = letterhead.Letterhead,
+                Style = new PrintStyle { Letterhead = letterhead.Letterhead },
             },
             TestContext.Current.CancellationToken
         );

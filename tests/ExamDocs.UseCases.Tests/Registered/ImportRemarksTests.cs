@@ -20,7 +20,11 @@ public sealed class ImportRemarksTests : IDisposable
     public void A_withdrawal_that_a_later_visit_did_not_know_of_is_named_once()
     {
         Assert.Empty(_visits.Import(Visit("V-2", "2026-11-02")).Remarks);
-        Assert.StartsWith(Late, Assert.Single(_visits.Import(Visit("V-1", "2026-05-11", withdraw: true)).Remarks), StringComparison.Ordinal);
+        Assert.StartsWith(
+            Late,
+            Assert.Single(_visits.Import(Visit("V-1", "2026-05-11", withdraw: true)).Remarks),
+            StringComparison.Ordinal
+        );
         Assert.Empty(_visits.Import(Visit("V-1", "2026-05-11", withdraw: true)).Remarks);
     }
 

@@ -30,7 +30,7 @@ public sealed class MergeRegistersTests : IDisposable
         var label = Label(other.Register);
         withdrawing.Import(Visit("V-2", "2026-11-02", withdraw: true));
         var result = MergeRegisters.Run(_here.Register, _there.Register, Today);
-        Assert.Equal((1, withdrawnThere ? 0 : 1), (result.Visits, result.Documents));
+        Assert.Equal((1, withdrawnThere ? 0 : 1), (result.Result.Visits, result.Result.Documents));
         using (var register = DocumentRegister.OpenToRead(_here.Register, Today))
         {
             var ended = register.Find(label)!;
@@ -42,7 +42,9 @@ public sealed class MergeRegistersTests : IDisposable
         Assert.Contains(next.Reasons, r => r.Code is "W10");
         Assert.Equal(
             (0, 0),
-            MergeRegisters.Run(_here.Register, _there.Register, Today) is var again ? (again.Visits, again.Documents) : default
+            MergeRegisters.Run(_here.Register, _there.Register, Today) is var again
+                ? (again.Result.Visits, again.Result.Documents)
+                : default
         );
     }
 

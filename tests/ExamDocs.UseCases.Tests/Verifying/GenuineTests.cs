@@ -25,8 +25,11 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         var certificate = TestAuthority.One.Certificate("Maren Oakhollow");
         var request = workspace.Request(record) with
         {
-            Language = Language.Find(language)!,
-            Signer = isSigned ? new DocumentSigner(TestAuthority.One.Key(certificate)) : null,
+            Style = new PrintStyle
+            {
+                Language = Language.Find(language)!,
+                Signer = isSigned ? new DocumentSigner(TestAuthority.One.Key(certificate)) : null,
+            },
         };
         var files = new List<string>();
         foreach (var only in (string?[])[null, "record", "check-sheet"])
@@ -58,8 +61,11 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         var example = Path.Combine(RepositoryRoot.Path, "examples");
         var request = workspace.Request(Path.Combine(example, "photos.json")) with
         {
-            Letterhead = ReadLetterhead.From(Path.Combine(example, "letterhead.json")).Letterhead,
-            Signer = isSigned ? new DocumentSigner(TestAuthority.One.Key()) : null,
+            Style = new PrintStyle
+            {
+                Letterhead = ReadLetterhead.From(Path.Combine(example, "letterhead.json")).Letterhead,
+                Signer = isSigned ? new DocumentSigner(TestAuthority.One.Key()) : null,
+            },
         };
         var result = await IssueDocuments.RunAsync(request, TestContext.Current.CancellationToken);
         var verified = await VerifyAsync([.. result.Documents.Select(workspace.FileOf)], workspace.Register, SignatureTrust.InNobody);

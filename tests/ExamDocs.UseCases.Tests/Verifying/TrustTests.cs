@@ -162,7 +162,7 @@ public sealed class TrustTests(IssuedForVerifying issued)
         var request = workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with
         {
             Only = "quarantine-label",
-            Signer = new DocumentSigner(TestAuthority.One.Key(certificate)),
+            Style = new PrintStyle { Signer = new DocumentSigner(TestAuthority.One.Key(certificate)) },
         };
         return workspace.FileOf(Assert.Single((await IssueDocuments.RunAsync(request, TestContext.Current.CancellationToken)).Documents));
     }

@@ -1,10 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using ExamDocs.Documents.Signing;
 using ExamDocs.UseCases.Reading;
-using NodaTime;
 
-namespace ExamDocs.Cli.Commands;
+namespace ExamDocs.Cli;
 
 /// <summary>What documents are signed with, for the commands that issue them.</summary>
 internal static class SigningOptions
@@ -42,27 +40,18 @@ internal static class SigningOptions
 
     public static bool IsGiven(CommandResult command) => command.GetResult(Sign) is not null;
 
-    /// <summary>Opens the key where one is given.</summary>
-    /// <returns>False where it cannot be used, which is then said.</returns>
-    public static bool TrySigner(ParseResult parsed, out DocumentSigner? signer)
+    /// <summary>Null where nobody is to sign.</summary>
+    public static SigningRequest? Of(ParseResult parsed)
     {
-        signer = null;
         if (parsed.GetValue(Sign) is not { } key)
-            return true;
+            return null;
         var password = Environment.GetEnvironmentVariable(PasswordVariable);
-        var read = ReadSigningKey.From(
-            new SigningRequest(
-                key.ToString(),
-                string.IsNullOrEmpty(password) ? null : password,
-                parsed.GetValue(PasswordFile)?.ToString(),
-                parsed.GetValue(Timestamp)
-            ),
-            SystemClock.Instance.GetCurrentInstant()
+        return new SigningRequest(
+            key.ToString(),
+            string.IsNullOrEmpty(password) ? null : password,
+            parsed.GetValue(PasswordFile)?.ToString(),
+            parsed.GetValue(Timestamp)
         );
-        if (read.Fault is { } fault)
-            parsed.InvocationConfiguration.Error.WriteLine(fault);
-        signer = read.Signer;
-        return signer is not null;
     }
 
     private static void Check(CommandResult command)

@@ -1,21 +1,21 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using ExamDocs.Templates.Label;
+using ExamDocs.UseCases.Reading;
 
-namespace ExamDocs.Cli.Commands;
+namespace ExamDocs.Cli;
 
 /// <summary>From how far quarantine and hold labels are to be read: h = l / Z.</summary>
 internal static class ReadingOptions
 {
-    private static readonly Option<decimal?> Metres = new("--read-from")
+    private static readonly Option<decimal?> ReadFrom = new("--read-from")
     {
         Description = "From how far quarantine and hold labels are to be read, metres. Default: 1.5.",
         HelpName = "L",
         CustomParser = Parse,
     };
 
-    private static readonly Option<decimal?> SignFactor = new("--sign-factor")
+    private static readonly Option<decimal?> Factor = new("--sign-factor")
     {
         Description = "Z in h = l / Z, which gives the height of the prohibition sign; less where the light is poor. Default: 40.",
         HelpName = "Z",
@@ -24,28 +24,32 @@ internal static class ReadingOptions
 
     public static void AddTo(Command command)
     {
-        command.Add(Metres);
-        command.Add(SignFactor);
+        command.Add(ReadFrom);
+        command.Add(Factor);
         command.Validators.Add(Check);
     }
 
-    public static ReadingDistance Of(ParseResult parsed) =>
-        new(parsed.GetValue(Metres) ?? ReadingDistance.Default.Metres, parsed.GetValue(SignFactor) ?? ReadingDistance.Default.SignFactor);
+    public static decimal? Metres(ParseResult parsed) => parsed.GetValue(ReadFrom);
+
+    public static decimal? SignFactor(ParseResult parsed) => parsed.GetValue(Factor);
 
     private static void Check(CommandResult command)
     {
         // What is no number is said by its own parser; asking for its value would throw.
         if (
-            Typed(command, Metres, ReadingDistance.Default.Metres) is { } metres
-            && Typed(command, SignFactor, ReadingDistance.Default.SignFactor) is { } factor
-            && ReadingDistance.Objection(metres, factor) is { } objection
+            TryTyped(command, ReadFrom, out var metres)
+            && TryTyped(command, Factor, out var factor)
+            && ReadPrintStyle.ObjectionToReading(metres, factor) is { } objection
         )
             command.AddError(objection);
     }
 
-    /// <summary>Null where what was typed is no number.</summary>
-    private static decimal? Typed(CommandResult command, Option<decimal?> option, decimal otherwise) =>
-        command.GetResult(option) is { Tokens: [var token, ..] } ? Number(token.Value) : otherwise;
+    /// <returns>False where what was typed is no number.</returns>
+    private static bool TryTyped(CommandResult command, Option<decimal?> option, out decimal? number)
+    {
+        number = command.GetResult(option) is { Tokens: [var token, ..] } ? Number(token.Value) : null;
+        return number is not null || command.GetResult(option) is not { Tokens.Count: > 0 };
+    }
 
     private static decimal? Parse(ArgumentResult argument)
     {
