@@ -22,7 +22,7 @@ public static class MergeRegisters
         using var from = DocumentRegister.OpenToRead(other, today);
         using var register = DocumentRegister.OpenExisting(place, today);
         register.Recover();
-        var late = new List<string>();
+        var (late, ends) = (new List<string>(), new List<(int ByVisit, LineEnd End)>());
         var result = register.Merge(
             from,
             json => EmbeddedRecord.Read(json, "register").Record,
@@ -30,25 +30,12 @@ public static class MergeRegisters
             {
                 var found = OutOfUse(register, added).ToList();
                 late.AddRange(found.Where(f => f.Line.On > f.On).Select(Late).Distinct(StringComparer.Ordinal));
-                return
-                [
-                    .. found
-                        .Where(f => f.Line.On <= f.On)
-                        .Select(f =>
-                            (
-                                f.ByVisit,
-                                new LineEnd(
-                                    f.Line.Visit,
-                                    f.Line.OtherId,
-                                    f.On,
-                                    f.Line.IsWhole ? $"{f.Line.Item}, which is fitted to it, {f.Why}" : f.Why
-                                )
-                            )
-                        ),
-                ];
+                ends.AddRange(found.Where(f => f.Line.On <= f.On).Select(f => (f.ByVisit, Ended(f.Line, f.On, f.Why))));
+                return ends;
             }
         );
-        return new MergeReport(result, late);
+        var ended = EndedDocuments.Of(register, ends.Select(e => (e.End.Visit, e.End.Item)), ends.Select(e => e.ByVisit).ToHashSet());
+        return new MergeReport(result, [.. ended, .. late]);
     }
 
     /// <summary>
@@ -79,6 +66,9 @@ public static class MergeRegisters
                 && added.Contains(visit.Visit.Visit) != added.Contains(line.Visit)
             select (visit.Visit.Visit, day.Value, why, line);
     }
+
+    private static LineEnd Ended(KnownLine line, LocalDate on, string why) =>
+        new(line.Visit, line.OtherId, on, line.IsWhole ? $"{line.Item}, which is fitted to it, {why}" : why);
 
     private static string Late((int ByVisit, LocalDate On, string Why, KnownLine Line) found) =>
         string.Create(

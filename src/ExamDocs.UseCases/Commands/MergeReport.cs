@@ -5,7 +5,8 @@ namespace ExamDocs.UseCases.Commands;
 /// <summary>What came of taking another register in.</summary>
 public sealed class MergeReport
 {
-    internal MergeReport(MergeResult result, IReadOnlyList<string> late) => (Result, Remarks) = (result, [.. result.Remarks, .. late]);
+    internal MergeReport(MergeResult result, IReadOnlyList<string> remarks) =>
+        (Result, Remarks) = (result, [.. result.Remarks, .. remarks]);
 
     internal MergeResult Result { get; }
 

@@ -4,31 +4,48 @@ using NodaTime.Text;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>Names the documents of earlier visits that a run has ended, so that somebody takes the labels off.</summary>
+/// <summary>Names the documents of earlier visits that later ones have ended, so that somebody takes the labels off.</summary>
 internal static class EndedDocuments
 {
-    /// <summary>One sentence for each document and item.</summary>
-    public static IReadOnlyList<string> Of(DecideRun run, DocumentRegister register)
-    {
-        var visits = run.Numbers.Where(n => n.IsNew).Select(n => n.Visit).ToHashSet();
-        return
+    /// <param name="run">What was decided and remembered.</param>
+    /// <param name="register">Where it is remembered.</param>
+    /// <returns>One sentence for each document and item.</returns>
+    public static IReadOnlyList<string> Of(DecideRun run, DocumentRegister register) =>
+        Of(
+            register,
+            run.Decided.SelectMany(d => d.Lines).Select(l => (l.Visit, l.OtherId)),
+            run.Numbers.Where(n => n.IsNew).Select(n => n.Visit).ToHashSet()
+        );
+
+    /// <param name="register">Where the documents are.</param>
+    /// <param name="lines">Earlier visits, and items of theirs.</param>
+    /// <param name="byVisits">Visits that may have ended what was said of these items.</param>
+    /// <returns>One sentence for each document and item.</returns>
+    public static IReadOnlyList<string> Of(
+        DocumentRegister register,
+        IEnumerable<(int Visit, string Item)> lines,
+        IReadOnlySet<int> byVisits
+    ) =>
         [
             .. (
-                from line in run.Decided.SelectMany(d => d.Lines).Select(l => (l.Visit, l.OtherId)).Distinct()
-                from document in register.About(line.OtherId, line.Visit)
+                from line in lines.Distinct()
+                from document in register.About(line.Item, line.Visit)
                 from ended in document.EndedLines
-                where visits.Contains(ended.ByVisit) && string.Equals(ended.Item, line.OtherId, StringComparison.Ordinal)
+                where byVisits.Contains(ended.ByVisit) && string.Equals(ended.Item, line.Item, StringComparison.Ordinal)
                 select Sentence(document, ended)
             ).Order(StringComparer.Ordinal),
         ];
-    }
 
     private static string Sentence(DocumentStatus document, EndedLine ended) =>
         document.Kind switch
         {
-            "due-label" => $"{document.Number} (next-examination label of {ended.Item}) no longer holds: it {ended.Why} on "
+            "due-label" => $"{document.Number} (next-examination label of {ended.Item}) no longer holds: {Why(ended)} on "
                 + $"{LocalDatePattern.Iso.Format(ended.On)}. Take the label off.",
-            _ => $"{document.Number} ({document.Kind}) no longer holds for {ended.Item}: it {ended.Why} on "
+            _ => $"{document.Number} ({document.Kind}) no longer holds for {ended.Item}: {Why(ended)} on "
                 + $"{LocalDatePattern.Iso.Format(ended.On)}.",
         };
+
+    /// <summary>What ended it on account of a part names that part.</summary>
+    private static string Why(EndedLine ended) =>
+        ended.Why.Contains(", which is fitted to it, ", StringComparison.Ordinal) ? ended.Why : $"it {ended.Why}";
 }

@@ -2,6 +2,7 @@ using System.Text;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 
 namespace ExamDocs.UseCases.Tests.Registered;
@@ -43,6 +44,27 @@ public sealed class ImportRemarksTests : IDisposable
         Assert.Equal(
             [$"{label} (next-examination label of CON-02) no longer holds: it was withdrawn on 2026-11-02. Take the label off."],
             _visits.Import(Visit("V-2", "2026-11-02", withdraw: true)).Remarks
+        );
+    }
+
+    [Fact]
+    public void A_label_of_a_whole_is_ended_by_its_part_and_the_sentence_names_the_part()
+    {
+        _visits.Import(Visit("V-1", "2026-05-11"));
+        var label = Label(_visits.Register);
+        using var register = DocumentRegister.Open(_visits.Register, Today);
+        register.Visits.Remember(
+            new(new() { Items = [new() { Id = "CON-01" }] }, Encoding.UTF8.GetBytes("{}"), [])
+            {
+                Ends = [new(1, Item, new(2026, 11, 2), "CON-01, which is fitted to it, was withdrawn")],
+            }
+        );
+        Assert.Equal(
+            [
+                $"{label} (next-examination label of CON-02) no longer holds: CON-01, which is fitted to it, was withdrawn on 2026-11-02. "
+                    + "Take the label off.",
+            ],
+            EndedDocuments.Of(register, [(1, Item)], new HashSet<int> { 2 })
         );
     }
 

@@ -31,6 +31,10 @@ public sealed class MergeRegistersTests : IDisposable
         withdrawing.Import(Visit("V-2", "2026-11-02", withdraw: true));
         var result = MergeRegisters.Run(_here.Register, _there.Register, Today);
         Assert.Equal((1, withdrawnThere ? 0 : 1), (result.Result.Visits, result.Result.Documents));
+        Assert.Equal(
+            [$"{label} (next-examination label of CON-02) no longer holds: it was withdrawn on 2026-11-02. Take the label off."],
+            result.Remarks
+        );
         using (var register = DocumentRegister.OpenToRead(_here.Register, Today))
         {
             var ended = register.Find(label)!;
@@ -40,12 +44,9 @@ public sealed class MergeRegistersTests : IDisposable
         var next = _here.Check(Visit("V-3", "2027-05-03"));
         Assert.Equal(ExamDocs.Core.Records.Outcome.Withdraw, next.Outcome);
         Assert.Contains(next.Reasons, r => r.Code is "W10");
-        Assert.Equal(
-            (0, 0),
-            MergeRegisters.Run(_here.Register, _there.Register, Today) is var again
-                ? (again.Result.Visits, again.Result.Documents)
-                : default
-        );
+        var again = MergeRegisters.Run(_here.Register, _there.Register, Today);
+        Assert.Equal((0, 0), (again.Result.Visits, again.Result.Documents));
+        Assert.Empty(again.Remarks);
     }
 
     [Fact]
