@@ -35,10 +35,10 @@ public sealed class CutConnectionTests : Workplace
     {
         using var cut = Open();
         var pending = Take(cut, "a");
-        cut.Rows.Prepare(pending.Number, Pdf("a"), 2, "{}");
+        cut.Rows.Changes.Prepare(pending.Number, Pdf("a"), 2, "{}");
         DurableFile.Publish(Out, pending.FileName, Pdf("a"));
         Cut();
-        Assert.ThrowsAny<DbException>(() => cut.Rows.MarkIssued(pending.Number));
+        Assert.ThrowsAny<DbException>(() => cut.Rows.Changes.MarkIssued(pending.Number));
         using var next = Open();
         Assert.Contains("now issued", Assert.Single(next.Recover()), StringComparison.Ordinal);
         AssertNoNumberLostOrReused(next, 1);

@@ -33,10 +33,10 @@ public sealed class OtherMachineTests : Workplace
         Left(isPrepared: true);
         using (var stopped = Open())
         {
-            var (document, _, run) = Assert.Single(stopped.Rows.Pending());
+            var (document, _, run) = Assert.Single(stopped.Rows.Documents.Pending());
             using var database = PostgresOpening.Open(Database, new(2026, 5, 12));
             using var hold = database.Hold();
-            Assert.True(stopped.Rows.Claim(document.Number, run, database.Settling(hold.Run, run)));
+            Assert.True(stopped.Rows.Changes.Claim(document.Number, run, database.Settling(hold.Run, run)));
             Assert.Empty(stopped.Recover());
         }
         using var register = Open();
