@@ -5,7 +5,7 @@ namespace ExamDocs.Intake;
 /// <summary>The tree of an examination.</summary>
 internal static class ExaminationTree
 {
-    /// <summary>Left out, the visit's date would stand in for a date that was typed and could not be read.</summary>
+    /// <summary>Without it, an examination whose date could not be read would pass for one of the visit's date.</summary>
     private const string Unreadable = "unreadable";
 
     public static void Of(TreeMembers m, Examination examination) =>

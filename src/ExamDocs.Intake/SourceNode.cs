@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace ExamDocs.Intake;
 
 /// <summary>
-/// A value as it stands in the input, before anything is made of it: the common ground of JSON and workbooks.
+/// A value as it stands in the input, before anything is made of it: what JSON and workbooks have in common.
 /// Every node knows its JSON pointer within the record.
 /// </summary>
 public abstract record SourceNode(JsonPlace At)

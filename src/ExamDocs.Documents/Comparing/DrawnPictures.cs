@@ -9,12 +9,12 @@ namespace ExamDocs.Documents.Comparing;
 /// <param name="HeightPx">Pixels.</param>
 public sealed record DrawnPicture(ReadOnlyMemory<byte> Jpeg, int WidthPx, int HeightPx);
 
-/// <summary>Takes the pictures out of a file, so that the same document can be printed once more with them.</summary>
+/// <summary>Takes the pictures out of a file, so that the same document can be printed a second time with them.</summary>
 public static class DrawnPictures
 {
     /// <param name="pdf">The whole file.</param>
     /// <returns>One for each time that a picture is drawn, in the order of drawing.</returns>
-    /// <exception cref="PdfSyntaxException">It is none that the browser writes.</exception>
+    /// <exception cref="PdfSyntaxException">It is not a file that the browser writes.</exception>
     public static IReadOnlyList<DrawnPicture> Of(byte[] pdf) =>
         [.. PrintedText.Pages(pdf).SelectMany(p => p.Shapes).Select(s => s.Picture).OfType<PdfObject>().Select(Read)];
 

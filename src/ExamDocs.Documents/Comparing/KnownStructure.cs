@@ -14,7 +14,7 @@ public static class KnownStructure
 
     /// <param name="pdf">The whole file.</param>
     /// <returns>What is foreign in it, a few words each; empty where nothing is.</returns>
-    /// <exception cref="PdfSyntaxException">It is none that was finished here.</exception>
+    /// <exception cref="PdfSyntaxException">It is not a file that was finished here.</exception>
     public static IReadOnlyList<string> Faults(byte[] pdf)
     {
         var source = PdfSource.Read(pdf);
@@ -40,7 +40,7 @@ public static class KnownStructure
     }
 
     /// <summary>
-    /// Nothing stands between the objects, before or after them: written once more, the file is the same but for its identifier.
+    /// Nothing stands between the objects, before or after them: written a second time, the file is the same but for its identifier.
     /// </summary>
     private static IEnumerable<string> OfFile(PdfSource source, byte[] pdf)
     {

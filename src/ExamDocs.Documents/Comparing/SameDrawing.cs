@@ -12,9 +12,9 @@ public static class SameDrawing
     private const float Tolerance = 0.5f;
 
     /// <param name="given">The file in question.</param>
-    /// <param name="remade">The same document, printed once more.</param>
+    /// <param name="remade">The same document, printed a second time.</param>
     /// <returns>What is drawn otherwise, one sentence for each page; empty where nothing is.</returns>
-    /// <exception cref="PdfSyntaxException">One of them is none that the browser writes.</exception>
+    /// <exception cref="PdfSyntaxException">One of them is not a file that the browser writes.</exception>
     public static IReadOnlyList<string> Differences(byte[] given, byte[] remade)
     {
         var (theirs, ours) = (PrintedText.Pages(given), PrintedText.Pages(remade));
@@ -38,7 +38,7 @@ public static class SameDrawing
     public static bool KeepRows(byte[] given, byte[] remade)
     {
         var (theirs, ours) = (Placed(given), Placed(remade));
-        // Joined letters may be counted otherwise: then it cannot be told.
+        // Joined letters may be counted otherwise: then the two cannot be compared.
         return theirs.Count != ours.Count
             || Enumerable
                 .Range(1, Math.Max(0, ours.Count - 1))

@@ -7,7 +7,7 @@ using ExamDocs.Documents.PdfSyntax;
 namespace ExamDocs.Documents.Comparing;
 
 /// <summary>
-/// Holds a file against the same document printed once more: object by object they must be the same, but for the time of
+/// Holds a file against the same document printed a second time: object by object they must be the same, but for the time of
 /// printing and the signature itself. So every mark of every page is compared, and every letter's shape.
 /// </summary>
 public static partial class SameFile
@@ -15,9 +15,9 @@ public static partial class SameFile
     private const int MostBytes = 64 * 1024 * 1024;
 
     /// <param name="given">The file in question.</param>
-    /// <param name="remade">The same document, printed and finished once more.</param>
+    /// <param name="remade">The same document, printed and finished a second time.</param>
     /// <returns>What differs, a few words each; empty where nothing does.</returns>
-    /// <exception cref="PdfSyntaxException">One of them is none that was finished here.</exception>
+    /// <exception cref="PdfSyntaxException">One of them was not finished here.</exception>
     public static IReadOnlyList<FileDifference> Differences(byte[] given, byte[] remade)
     {
         var (ours, theirs) = (Objects(remade), Objects(given));

@@ -40,7 +40,7 @@ internal sealed class ArtifactMarks
     private void Open(in ContentOperators o)
     {
         _depth++;
-        // Tagged text within what was taken for a margin: then it is none.
+        // Tagged text within what was taken for a margin: then it is not a margin.
         if (_inMargin && o.Count > 1 && o.Operand(1).IndexOf("/MCID"u8) >= 0)
             IsWhole = false;
     }

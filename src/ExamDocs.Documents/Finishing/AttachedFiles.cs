@@ -9,7 +9,7 @@ public static class AttachedFiles
     /// <param name="name">The name it was attached under.</param>
     /// <param name="most">The most that it may unpack to, bytes, inclusive.</param>
     /// <returns>Its bytes; null where nothing of that name is attached.</returns>
-    /// <exception cref="PdfSyntaxException">The file is none that was finished here, or what is attached is damaged or too
+    /// <exception cref="PdfSyntaxException">The file was not finished here, or what is attached is damaged or too
     /// large.</exception>
     public static byte[]? Find(ReadOnlyMemory<byte> pdf, string name, int most)
     {

@@ -32,7 +32,7 @@ internal ref struct ContentOperators(ReadOnlySpan<byte> content)
     /// <summary>0 where the operand is not a number.</summary>
     public readonly double Number(int index) => PdfNumber.Real(Operand(index)) ?? 0;
 
-    /// <summary>The first operand, which is a name, without its stroke.</summary>
+    /// <summary>The first operand, which is a name, without its slash.</summary>
     public readonly string Name() => Encoding.Latin1.GetString(Operand(0)[1..]);
 
     /// <summary>The first six operands as a matrix (ISO 32000-1, 8.3.3).</summary>

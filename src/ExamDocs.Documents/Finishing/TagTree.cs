@@ -49,7 +49,7 @@ internal static class TagTree
         }
     }
 
-    /// <summary>The tags within a tag; what is no tag is a place on a page.</summary>
+    /// <summary>The tags within a tag; what is not a tag is a place on a page.</summary>
     private static List<int> Kids(PdfSource source, PdfDictionary tag)
     {
         var kids = new List<int>();

@@ -31,7 +31,7 @@ public sealed record LabelFormat(DocumentType Type, double WidthMm, double Heigh
 
     public static IReadOnlyList<LabelFormat> All { get; } = [Quarantine, Due];
 
-    /// <summary>The format of this kind; null where it is no kind of label.</summary>
+    /// <summary>The format of this kind; null where it is not a kind of label.</summary>
     public static LabelFormat? Of(string? kind) => All.FirstOrDefault(f => string.Equals(f.Type.Kind, kind, StringComparison.Ordinal));
 
     /// <summary>The format with this shape, to half a millimetre of height; null where none has it.</summary>

@@ -42,7 +42,7 @@ public static class LabelSheet
         return XGraphics.FromPdfPage(page);
     }
 
-    // The page of a label is up to 0.2 mm smaller than the label, as the browser cuts it: its place is reckoned from
+    // The page of a label is up to 0.2 mm smaller than the label, as the browser cuts it: its place is counted from
     // the upper left corner and the size that it has by its format, not by what was cut.
     private static void Draw(byte[] label, XGraphics paper, LabelStock stock, (double X, double Y) corner)
     {
@@ -51,7 +51,7 @@ public static class LabelSheet
         if (form.PageCount != 1)
             throw new ArgumentException("a label has one page", nameof(label));
         if (!IsNear(form.PointWidth, stock.Format.WidthMm) || !IsNear(form.PointHeight, stock.Format.HeightMm))
-            throw new ArgumentException($"the label is none for {stock.Name}", nameof(label));
+            throw new ArgumentException($"the label does not fit {stock.Name}", nameof(label));
         paper.DrawImage(form, Points(corner.X), Points(corner.Y), form.PointWidth * stock.Scale, form.PointHeight * stock.Scale);
     }
 

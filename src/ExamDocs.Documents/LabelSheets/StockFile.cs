@@ -25,7 +25,7 @@ public static partial class StockFile
 
     /// <summary>Reads it and says all that is wrong with it.</summary>
     /// <param name="path">The file.</param>
-    /// <returns>The stock, or sentences on why it is none.</returns>
+    /// <returns>The stock, or sentences on what is wrong with it.</returns>
     /// <exception cref="IOException">The file cannot be read.</exception>
     public static (LabelStock? Stock, IReadOnlyList<string> Faults) Read(string path)
     {
@@ -69,7 +69,7 @@ public static partial class StockFile
         e.Path is { Length: > 2 } path && Member().IsMatch(path)
             ? $"{path[2..]} is not what is wanted there: lengths are numbers of millimetres, rows and columns whole numbers, "
                 + "name and what are text, eyelet has xMm, yMm and diameterMm"
-            : FormattableString.Invariant($"it is no JSON: see line {(e.LineNumber ?? 0) + 1}");
+            : FormattableString.Invariant($"it is not JSON: see line {(e.LineNumber ?? 0) + 1}");
 
     [GeneratedRegex(@"\A\$\.[A-Za-z.]+\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Member();

@@ -47,7 +47,7 @@ internal sealed class PdfResources(PdfSource source, PdfDictionary? resources)
 
     public PdfObject? Drawn(string name) => Find("XObject", name);
 
-    /// <summary>Settings of drawing kept under a name; null where there are none.</summary>
+    /// <summary>The drawing settings of this name; null where there are none.</summary>
     public PdfDictionary? State(string name) => Find("ExtGState", name)?.Dictionary();
 
     public bool IsPicture(string name) => string.Equals(Drawn(name)?.Dictionary().Word("Subtype"), "/Image", StringComparison.Ordinal);
@@ -66,7 +66,7 @@ internal static class PageTree
 {
     private const int MostDepth = 32;
 
-    /// <exception cref="PdfSyntaxException">The pages do not hang together.</exception>
+    /// <exception cref="PdfSyntaxException">The pages do not form a tree.</exception>
     public static IReadOnlyList<PdfPage> Of(PdfSource source)
     {
         var pages = new List<PdfPage>();

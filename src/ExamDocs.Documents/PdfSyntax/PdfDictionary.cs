@@ -10,7 +10,7 @@ internal sealed class PdfDictionary
     /// <summary>Where the dictionary ended in what it was read from.</summary>
     public int End { get; private init; }
 
-    /// <exception cref="PdfSyntaxException">Here is no whole dictionary.</exception>
+    /// <exception cref="PdfSyntaxException">No whole dictionary begins here.</exception>
     public static PdfDictionary Read(ReadOnlyMemory<byte> bytes, int at = 0)
     {
         var lexer = new PdfLexer(bytes.Span, at);

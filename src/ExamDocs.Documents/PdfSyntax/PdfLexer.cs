@@ -71,6 +71,7 @@ internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
         }
     }
 
+    /// <summary>A number may begin a reference, 12 0 R: only the two tokens after it tell.</summary>
     private void Reference()
     {
         var ahead = this;
@@ -128,6 +129,7 @@ internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
         }
     }
 
+    /// <summary>Brackets within a text count unless a backslash stands before them (ISO 32000-1, 7.3.4.2).</summary>
     private void SkipText()
     {
         for (var depth = 1; depth > 0; End++)

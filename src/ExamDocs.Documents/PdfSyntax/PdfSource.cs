@@ -8,12 +8,12 @@ namespace ExamDocs.Documents.PdfSyntax;
 /// <param name="Body">All between the words obj and endobj.</param>
 internal readonly record struct PdfObject(int Number, ReadOnlyMemory<byte> Body)
 {
-    /// <exception cref="PdfSyntaxException">It is no dictionary and no stream.</exception>
+    /// <exception cref="PdfSyntaxException">It is neither a dictionary nor a stream.</exception>
     public PdfDictionary Dictionary() => PdfDictionary.Read(Body);
 
     /// <summary>The bytes of a stream, unpacked.</summary>
     /// <param name="most">The most that it may unpack to, bytes, inclusive.</param>
-    /// <exception cref="PdfSyntaxException">It is no stream, packed in another way, or holds more.</exception>
+    /// <exception cref="PdfSyntaxException">It is not a stream, is packed in another way, or holds more.</exception>
     public byte[] Stream(int most)
     {
         var dictionary = Dictionary();
@@ -27,7 +27,7 @@ internal readonly record struct PdfObject(int Number, ReadOnlyMemory<byte> Body)
     }
 
     /// <summary>The bytes of a stream as they lie in the file.</summary>
-    /// <exception cref="PdfSyntaxException">It is no stream.</exception>
+    /// <exception cref="PdfSyntaxException">It is not a stream.</exception>
     public ReadOnlyMemory<byte> Raw() => Packed(Dictionary());
 
     private ReadOnlyMemory<byte> Packed(PdfDictionary dictionary)
@@ -69,7 +69,11 @@ internal readonly record struct PdfObject(int Number, ReadOnlyMemory<byte> Body)
 /// </summary>
 internal sealed class PdfSource
 {
+    /// <summary>Bytes of an entry of the table; always the same (ISO 32000-1, 7.5.4), so it is read without a lexer.</summary>
     private const int EntryLength = 20;
+
+    /// <summary>Where in an entry its kind stands: n for an object in use, f for a free number.</summary>
+    private const int KindAt = 17;
 
     private readonly SortedDictionary<int, PdfObject> _objects = [];
 
@@ -106,7 +110,7 @@ internal sealed class PdfSource
     private static int TableAt(ReadOnlySpan<byte> pdf)
     {
         if (!pdf.StartsWith("%PDF-1."u8))
-            throw new PdfSyntaxException("it is no PDF");
+            throw new PdfSyntaxException("it is not a PDF");
         var mark = pdf.LastIndexOf("startxref"u8);
         var lexer = new PdfLexer(pdf, Math.Max(mark, 0));
         return mark > 0 && lexer.Next() && lexer.Next() && PdfNumber.Whole(lexer.Token) is { } at && at > 0 && at < mark
@@ -129,7 +133,7 @@ internal sealed class PdfSource
         for (var n = 0; n < count; n++)
         {
             var entry = pdf.Slice(from + (n * EntryLength), EntryLength);
-            if (entry[17] == 'n')
+            if (entry[KindAt] == 'n')
                 offsets.Add(
                     (
                         n,
@@ -151,6 +155,7 @@ internal sealed class PdfSource
             throw new PdfSyntaxException(
                 $"object {number.ToString(System.Globalization.CultureInfo.InvariantCulture)} is not where its table says"
             );
+        // The last one before the next object: a stream may hold the word as well.
         var close = slice.Span.LastIndexOf("endobj"u8);
         return close > lexer.End
             ? new PdfObject(number, slice[lexer.End..close].TrimStart("\r\n"u8).TrimEnd("\r\n"u8))

@@ -82,7 +82,7 @@ internal static class PdfText
             _ => letter,
         };
 
-    /// <summary>A date as PDF writes it, D:20260512093000+00'00', as XMP does; null where it is no such date.</summary>
+    /// <summary>A date as PDF writes it, D:20260512093000+00'00', as XMP does; null where it is not such a date.</summary>
     public static string? XmpDate(string pdf)
     {
         var digits = pdf.Replace("'", "", StringComparison.Ordinal);

@@ -3,11 +3,17 @@ using ExamDocs.Documents.Finishing;
 
 namespace ExamDocs.Documents.ReadingBack;
 
-/// <summary>The path being drawn: what it paints, and the part of the page that it may leave to be shown (ISO 32000-1, 8.5).</summary>
+/// <summary>The path being drawn: what it paints, and how it narrows the part of the page that is shown (ISO 32000-1, 8.5).</summary>
 internal sealed class DrawnPath
 {
-    /// <summary>A curve is taken for so many straight lines.</summary>
+    /// <summary>A curve is read as so many straight lines.</summary>
     private const int Straights = 6;
+
+    /// <summary>
+    /// Points, half the width of the thinnest line that is looked for. A width of 0 means as thin as can be drawn (ISO 32000-1,
+    /// 8.4.3.2), and such a line strikes a letter out all the same. No source for the figure.
+    /// </summary>
+    private const float LeastHalfWidth = 0.1f;
 
     private readonly List<List<Vector2>> _lines = [];
     private PageArea _area = PageArea.Nothing;
@@ -47,6 +53,7 @@ internal sealed class DrawnPath
     private static Vector2 At(in ContentOperators o, int index, in DrawingState state) =>
         Vector2.Transform(new Vector2((float)o.Number(index), (float)o.Number(index + 1)), state.Place);
 
+    /// <summary>Each corner is moved by itself: the sides of a rectangle that is turned are not upright any more.</summary>
     private void AddRectangle(float x, float y, float width, float height, in DrawingState state)
     {
         Vector2[] corners = [new(x, y), new(x + width, y), new(x + width, y + height), new(x, y + height), new(x, y)];
@@ -87,9 +94,11 @@ internal sealed class DrawnPath
         {
             if (o.Operator[0] is (byte)'b' or (byte)'s')
                 Close();
-            var half = Math.Max(0.1f, 0.5f * state.LineWidth * MathF.Sqrt(MathF.Abs(state.Place.GetDeterminant())));
+            var half = Math.Max(LeastHalfWidth, 0.5f * state.LineWidth * MathF.Sqrt(MathF.Abs(state.Place.GetDeterminant())));
             paint([.. _lines.SelectMany(l => Strokes(l, half))], true);
         }
+        // The least rectangle around the path: the pages clip by rectangles. For another shape it is too large, never too small, so
+        // that no letter is called cut that is not.
         if (_clips)
             state = state with { Clip = state.Clip.Within(_area) };
         _lines.Clear();

@@ -16,7 +16,7 @@ public static class FaithfulPrint
         var (pages, texts) = (PrintedText.Pages(pdf), VisibleText.Texts(html));
         var body = new PrintedBody([.. pages.Select(p => p.Letters)], VisibleText.Heads(html));
         IReadOnlyList<PrintFault> found = [.. Missing(body, texts), .. Unreadable(body, pages, texts)];
-        // The head of a table that runs on stands there once more, and must be whole there too.
+        // The head of a table that runs on is printed again on the next page, and must be whole there too.
         return found.Count > 0 ? found : [.. body.Leftovers(texts.Select(t => t.Text)).Select(left => new PrintFault(Besides(left), null))];
     }
 
@@ -60,7 +60,7 @@ public static class FaithfulPrint
     }
 
     /// <summary>
-    /// In which order texts from right to left are drawn cannot be told: there it is enough that all are there and none besides.
+    /// Texts from right to left may be drawn in any order: for them it is enough that all are there, and none besides.
     /// </summary>
     private static IReadOnlyList<string> OfBody(PrintedBody body, IReadOnlyList<PageText> texts)
     {

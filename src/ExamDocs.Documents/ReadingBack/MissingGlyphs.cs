@@ -32,7 +32,7 @@ public static class MissingGlyphs
         ];
     }
 
-    /// <summary>The characters as they are told to a user: 漢 (U+6F22).</summary>
+    /// <summary>The characters as a user reads them: 漢 (U+6F22).</summary>
     public static string Name(IEnumerable<Rune> runes) =>
         string.Join(
             ", ",

@@ -20,7 +20,14 @@ internal static class ObscuredLetters
     /// <summary>Of <see cref="Points"/>: one may be touched by the line of a plot.</summary>
     private const int MostTouched = 1;
 
+    /// <summary>Points: the side of the squares that letters are sorted into, so that each is compared with its neighbours alone.</summary>
     private const float Cell = 12;
+
+    /// <summary>An accent has no width; a letter has more, points.</summary>
+    private const float LeastWidth = 0.1f;
+
+    /// <summary>So many of <see cref="Points"/> within another letter's place are too many: a fifth.</summary>
+    private const int PartOfPoints = 5;
 
     /// <summary>Where a letter is looked at, as parts of its width and of half its height.</summary>
     private static readonly Vector2[] Points =
@@ -75,7 +82,7 @@ internal static class ObscuredLetters
     {
         var found = new HashSet<PrintedLetter>(ReferenceEqualityComparer.Instance);
         var cells = new Dictionary<(int, int), List<PrintedLetter>>();
-        foreach (var letter in letters.Where(l => HasInk(l) && Vector2.Distance(l.Corners[0], l.Corners[1]) > 0.1f))
+        foreach (var letter in letters.Where(l => HasInk(l) && Vector2.Distance(l.Corners[0], l.Corners[1]) > LeastWidth))
         {
             var area = Area(letter);
             for (var x = (int)MathF.Floor(area.Left / Cell); x <= (int)MathF.Floor(area.Right / Cell); x++)
@@ -107,7 +114,7 @@ internal static class ObscuredLetters
 
     /// <summary>Whether a good part of a letter lies within another's place.</summary>
     private static bool Lies(PrintedLetter letter, PrintedLetter within) =>
-        PointsOf(letter).Count(p => IsWithin(p, within.Corners)) >= Points.Length / 5;
+        PointsOf(letter).Count(p => IsWithin(p, within.Corners)) >= Points.Length / PartOfPoints;
 
     private static bool IsWithin(Vector2 p, Vector2[] corners)
     {

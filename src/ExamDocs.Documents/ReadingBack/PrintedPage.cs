@@ -74,7 +74,7 @@ internal readonly record struct Ink(float Red, float Green, float Blue)
     private static double Linear(double channel) => channel <= 0.04045 ? channel / 12.92 : Math.Pow((channel + 0.055) / 1.055, 2.4);
 }
 
-/// <summary>Something painted that is no text: a filled or drawn path, or a picture.</summary>
+/// <summary>Something painted that is not text: a filled or drawn path, or a picture.</summary>
 /// <param name="Order">Counts all that is drawn on a page: what has a higher number lies above.</param>
 /// <param name="Ink">What it is painted in.</param>
 /// <param name="Rings">Closed lines; what they enclose is painted. Points of the page.</param>
@@ -83,7 +83,7 @@ internal sealed record PaintedShape(int Order, Ink Ink, IReadOnlyList<Vector2[]>
 {
     public bool IsPicture => Picture is not null;
 
-    /// <summary>The picture's object; null for what is none.</summary>
+    /// <summary>The picture's object; null for a path.</summary>
     public PdfObject? Picture { get; init; }
 
     public bool IsStroke { get; init; }

@@ -73,7 +73,10 @@ internal sealed class StateOperators(PdfSource source, Dictionary<int, PrintedFo
         return true;
     }
 
-    /// <summary>Grey, red with green and blue, or the four colours of print, simply turned into three.</summary>
+    /// <summary>
+    /// Grey, red with green and blue, or the four colours of print, turned into three without a profile: what is asked of a colour
+    /// is whether it can be seen, and for that it is near enough.
+    /// </summary>
     private static Ink InkOf(in ContentOperators o) =>
         o.Count switch
         {

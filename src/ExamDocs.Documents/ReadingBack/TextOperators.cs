@@ -13,6 +13,9 @@ internal sealed class TextOperators(MarkedContent tags, DrawnMarks drawn)
     /// <summary>Of a code that stands for no letter: nobody typed it, so it must match nothing that was typed.</summary>
     private const string NoLetter = "\uFFFD";
 
+    /// <summary>Part of a letter's width on either side that need not be seen.</summary>
+    private const float Side = 0.1f;
+
     private int _run;
 
     /// <summary>Where the line began, and where the next letter stands: before the place of the drawing itself.</summary>
@@ -79,12 +82,13 @@ internal sealed class TextOperators(MarkedContent tags, DrawnMarks drawn)
     }
 
     /// <summary>
-    /// Descenders and overhangs may be trimmed by a line's box: the middle of the letter counts, from its foot to half its size.
+    /// The part of a letter that must be seen: a tenth of its width from either side, from its foot to half its size. Overhangs
+    /// and descenders lie outside of it; the box of a line may trim those, and the letter can still be read.
     /// </summary>
     private Vector2[] Corners(float width, in DrawingState state)
     {
         var (place, em) = (_text * state.Place, state.Size / 1000);
-        var (left, right, half) = (0.1f * width * em, 0.9f * width * em, 500 * em);
+        var (left, right, half) = (Side * width * em, (1 - Side) * width * em, 500 * em);
         return
         [
             Vector2.Transform(new(left, 0), place),

@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Documents.Signing;
 
-/// <summary>What a certificate says, in the form in which it is told to people.</summary>
+/// <summary>What a certificate says, in the form in which people read it.</summary>
 internal static class CertificateFacts
 {
     /// <summary>The common name; the whole subject where it has none.</summary>

@@ -61,7 +61,9 @@ internal sealed class CheckedSignature
             : throw new CryptographicException("it is not by one signer");
     }
 
-    /// <summary>Writes anew what must be there, from the file and what cannot follow from it, and holds it against what is there.</summary>
+    /// <summary>
+    /// Writes what must be there, from the file and from what does not follow from the file, and compares it with what is there.
+    /// </summary>
     /// <returns>The timestamp; null where there is none that is sound.</returns>
     private TimestampToken? CheckBytes(
         byte[] contents,

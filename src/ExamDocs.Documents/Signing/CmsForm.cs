@@ -32,7 +32,7 @@ internal sealed record CmsForm(
     /// <summary>Signed data that vouch for when the signature was there; null for none.</summary>
     public byte[]? Timestamp { get; init; }
 
-    /// <exception cref="System.Security.Cryptography.CryptographicException">A part is none that has a place in this form.</exception>
+    /// <exception cref="System.Security.Cryptography.CryptographicException">A part has no place in this form.</exception>
     public byte[] Bytes()
     {
         var writer = new AsnWriter(AsnEncodingRules.DER);

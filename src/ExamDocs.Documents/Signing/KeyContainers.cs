@@ -51,7 +51,7 @@ internal static class PemKey
         }
         // The older way of locking a key is no PEM in the sense of RFC 7468 and is not found above.
         return keys.Count == 0 && text.Contains("Proc-Type: 4,ENCRYPTED", StringComparison.Ordinal)
-            ? throw new NotSupportedException("its key is locked in an old way; write it anew with openssl pkcs8 -topk8")
+            ? throw new NotSupportedException("its key is locked in an old way; write it again with openssl pkcs8 -topk8")
             : (keys, certificates);
     }
 

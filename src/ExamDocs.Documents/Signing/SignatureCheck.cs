@@ -25,7 +25,7 @@ public static class SignatureCheck
         var isMarked = pdf.Span.IndexOf("/ByteRange"u8) >= 0 || pdf.Span.IndexOf("ETSI.CAdES.detached"u8) >= 0;
         try
         {
-            // An array of its own: places in the file are reckoned from its beginning.
+            // An array of its own: places in the file are counted from its beginning.
             var file = pdf.ToArray();
             if (SignedFile.Open(file) is { } signed)
                 return CheckedSignature.Of(signed, trust, now);

@@ -9,7 +9,7 @@ internal sealed record SignatureDigest(HashAlgorithmName Name, string Oid, strin
     public static readonly SignatureDigest Sha384 = new(HashAlgorithmName.SHA384, "2.16.840.1.101.3.4.2.2", "1.2.840.10045.4.3.3");
     public static readonly SignatureDigest Sha512 = new(HashAlgorithmName.SHA512, "2.16.840.1.101.3.4.2.3", "1.2.840.10045.4.3.4");
 
-    /// <summary>Null where it is none of these.</summary>
+    /// <summary>Null where it is not one of these.</summary>
     public static SignatureDigest? Find(string? oid) =>
         new[] { Sha256, Sha384, Sha512 }.FirstOrDefault(d => string.Equals(d.Oid, oid, StringComparison.Ordinal));
 

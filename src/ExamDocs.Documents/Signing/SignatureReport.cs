@@ -39,8 +39,8 @@ public sealed record SignatureReport
     public string? TrustedBy { get; init; }
 
     /// <summary>
-    /// By when it was signed, where a sound timestamp says so; null where there is none. Whether the server that says so is
-    /// trusted stands in <see cref="NotChecked"/> where it is not.
+    /// By when it was signed, where a sound timestamp says so; null where there is none. Where the server that says so is not
+    /// trusted, <see cref="NotChecked"/> says that.
     /// </summary>
     public Instant? TimestampedAt { get; init; }
 

@@ -9,7 +9,7 @@ namespace ExamDocs.Documents.Signing;
 internal sealed record SignedFile(byte[] File, PdfDictionary Signature, bool IsFinal)
 {
     /// <returns>Null where no form names a signature.</returns>
-    /// <exception cref="PdfSyntaxException">The file is none that was finished here, or is damaged.</exception>
+    /// <exception cref="PdfSyntaxException">The file was not finished here, or is damaged.</exception>
     public static SignedFile? Open(byte[] file)
     {
         var source = PdfSource.Read(file);

@@ -19,7 +19,7 @@ public sealed class TimestampServer(Uri address, HttpClient client)
     private const int LongestAnswer = 64 * 1024;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
-    /// <returns>Why it is no address to ask at; null where it is one.</returns>
+    /// <returns>Why it is not an address to ask at; null where it is one.</returns>
     public static string? ObjectionTo(string address) =>
         Uri.TryCreate(address, UriKind.Absolute, out var uri)
         && (
@@ -27,7 +27,7 @@ public sealed class TimestampServer(Uri address, HttpClient client)
             || string.Equals(uri.Scheme, Uri.UriSchemeHttps, StringComparison.Ordinal)
         )
             ? null
-            : $"{address} is no http or https address";
+            : $"{address} is not an http or https address";
 
     /// <summary>A client that keeps to the bounds set here.</summary>
     public static HttpClient NewClient() =>

@@ -5,16 +5,16 @@ using NodaTime;
 
 namespace ExamDocs.Documents.Signing;
 
-/// <summary>Somebody's word that a signature was there at a time (RFC 3161).</summary>
+/// <summary>A server's statement that a signature was there at a time (RFC 3161).</summary>
 /// <param name="At">The time.</param>
-/// <param name="Path">Whose word it is: the certificate first, then those above it.</param>
+/// <param name="Path">The certificate of the server first, then those above it.</param>
 internal sealed record TimestampToken(Instant At, IReadOnlyList<X509Certificate2> Path)
 {
     /// <summary>
     /// A token as it is kept in a document: what no signature covers is written in one form, certificates beyond those that
     /// vouch for it are left out, and so is a root.
     /// </summary>
-    /// <exception cref="CryptographicException">It is none, or signed in a way that is not known here.</exception>
+    /// <exception cref="CryptographicException">It is not a token, or signed in a way that is not known here.</exception>
     public static byte[] InOneForm(byte[] token)
     {
         var (cms, signer) = Open(token);

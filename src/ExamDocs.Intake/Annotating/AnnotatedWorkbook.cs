@@ -7,7 +7,7 @@ namespace ExamDocs.Intake.Annotating;
 
 /// <summary>
 /// Writes a copy of the user's own workbook in which each finding stands as a note on its cell and the cell is filled,
-/// with a list of all findings as its last sheet. Results stand in the place of formulas, and nothing is taken from
+/// with a list of all findings as its last sheet. Results take the place of formulas, and nothing is taken from
 /// outside the file any more. Nothing else of the workbook changes.
 /// </summary>
 public static class AnnotatedWorkbook

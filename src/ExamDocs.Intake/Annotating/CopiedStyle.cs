@@ -4,7 +4,7 @@ using System.Xml;
 
 namespace ExamDocs.Intake.Annotating;
 
-/// <summary>A cell style as the file has it, kept to be written once more with a fill of ours.</summary>
+/// <summary>A cell style as the file has it, kept to be written a second time with a fill of ours.</summary>
 internal sealed class CopiedStyle
 {
     /// <summary>Where a file has no styles, its cells have this one.</summary>

@@ -13,7 +13,7 @@ internal sealed record FormatNames(string Main, string Links)
         "http://purl.oclc.org/ooxml/officeDocument/relationships"
     );
 
-    /// <summary>The dialect that the workbook's root element speaks.</summary>
+    /// <summary>The dialect that the workbook's root element is written in.</summary>
     public static FormatNames Of(string rootNamespace) =>
         string.Equals(rootNamespace, Strict.Main, StringComparison.Ordinal) ? Strict : Transitional;
 

@@ -2,7 +2,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.Annotating;
 
-/// <summary>Pale fills, one for each severity; the word for it stands in the note as well, for colour alone says nothing.</summary>
+/// <summary>Pale fills, one for each severity; the word for it is in the note as well, because colour alone says nothing.</summary>
 internal static class MarkColour
 {
     public static string Of(Severity severity) =>

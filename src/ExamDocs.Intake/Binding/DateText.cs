@@ -10,11 +10,11 @@ internal static class DateText
 {
     private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("uuuu-MM-dd");
 
-    /// <summary>Null where the text is no such date.</summary>
+    /// <summary>Null where the text is not such a date.</summary>
     public static LocalDate? ReadDay(string text) =>
         Day.Parse(text) is { Success: true, Value: { Year: >= 1900 and <= 2200 } day } ? day : null;
 
-    /// <summary>Null where the text is no such date, month or year.</summary>
+    /// <summary>Null where the text is not such a date, month or year.</summary>
     public static PartialDate? ReadPartial(string text)
     {
         if (ReadDay(text) is { } day)

@@ -2,7 +2,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Intake.Binding;
 
-/// <summary>Binds one examination with all that hangs on it.</summary>
+/// <summary>Binds one examination with all that belongs to it.</summary>
 internal static class ExaminationBinder
 {
     public static Examination Examination(Members m)

@@ -95,7 +95,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>The values of this name that are not blank.</summary>
     public IEnumerable<SourceNode> TakeTyped(string name) => Take(name).Where(m => !IsMissing(m));
 
-    /// <summary>The one value of this name; null where there is none or more than one, of which it is not known which holds.</summary>
+    /// <summary>The one value of this name; null where there is none, or more than one: nobody knows then which holds.</summary>
     public SourceNode? TakeOnly(string name) => TakeTyped(name).ToList() is [var only] ? only : null;
 
     /// <summary>The elements of the lists of this name.</summary>

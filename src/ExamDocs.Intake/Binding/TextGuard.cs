@@ -13,7 +13,7 @@ internal static class TextGuard
     /// <summary>Longer ones are refused before they are kept, in whatever file: what a cell of a workbook may hold.</summary>
     public const int MaxReadable = 32_767;
 
-    /// <summary>Of an answer that is none of the words so much is kept as it was typed.</summary>
+    /// <summary>Of an answer that is not one of the words, so many characters are kept as they were typed.</summary>
     public const int MaxAnswer = 200;
 
     /// <summary>The beginning of a text that is too long, with a mark that it goes on.</summary>

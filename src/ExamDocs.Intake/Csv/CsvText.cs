@@ -13,7 +13,7 @@ internal sealed record CsvText(string Text, string Encoding)
     private const string Utf16 = "UTF-16";
 
     /// <summary>
-    /// By the byte order mark; else UTF-16 where every other byte of the beginning is nought, UTF-8 where the bytes are
+    /// By the byte order mark; else UTF-16 where every other byte of the beginning is zero, UTF-8 where the bytes are
     /// sound UTF-8, and Windows-1252, in which every byte means something, where they are not.
     /// </summary>
     /// <exception cref="UnreadableWorkbookException">It is a workbook, or says that it is UTF-8 and is not.</exception>

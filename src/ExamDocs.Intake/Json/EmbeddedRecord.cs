@@ -8,7 +8,7 @@ namespace ExamDocs.Intake.Json;
 /// <summary>
 /// A record together with what reading it first found wrong. What could not be read is no longer in the record, and
 /// without the finding it would look as if nobody had typed it. Where there is such a finding, the file is no plain
-/// examdocs/1: whoever checks it as one is told of a member that does not belong there, and nothing of it comes out fit.
+/// examdocs/1: whoever checks it as one gets an error for a member that does not belong there, and nothing comes out fit.
 /// </summary>
 public static class EmbeddedRecord
 {
@@ -42,7 +42,7 @@ public static class EmbeddedRecord
         var sources = SourceMap.ForJson(fileName);
         var (root, unreadable) = JsonTree.Parse(utf8);
         if (root is not ObjectNode whole)
-            return new ReadResult(null, [], sources, unreadable ?? "the record within is none");
+            return new ReadResult(null, [], sources, unreadable ?? "what is in it is not a record");
         try
         {
             var earlier = whole

@@ -3,7 +3,7 @@ using System.Text.Json;
 
 namespace ExamDocs.Intake.Json;
 
-/// <summary>Finds where in a record a value stands. It reads the file anew, so that nothing is kept where all is well.</summary>
+/// <summary>Finds where in a record a value stands. It reads the file a second time, so that nothing is kept where all is well.</summary>
 internal static class JsonPointer
 {
     /// <summary>Longest name of a member that is shown.</summary>

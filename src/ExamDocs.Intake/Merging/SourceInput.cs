@@ -3,7 +3,7 @@ using ExamDocs.Intake.Photos;
 
 namespace ExamDocs.Intake.Merging;
 
-/// <summary>One of several inputs of a visit, with all that it says as a tree: set out once.</summary>
+/// <summary>One of several inputs of a visit, with all that it says as a tree, which is built once.</summary>
 internal sealed class SourceInput
 {
     private static readonly HashSet<string> OfPhotos = PhotoRules.All.Select(r => r.Code).ToHashSet(StringComparer.Ordinal);

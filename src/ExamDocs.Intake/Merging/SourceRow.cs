@@ -69,7 +69,7 @@ internal sealed class SourceRow
             _ => [],
         };
 
-    /// <summary>11.0 and 11 are one number: a number cell does not keep the noughts behind the point.</summary>
+    /// <summary>11.0 and 11 are one number: a number cell does not keep the zeros after the point.</summary>
     private static string Plain(string raw) =>
         decimal.TryParse(raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             ? number.ToString("0.############################", CultureInfo.InvariantCulture)

@@ -28,9 +28,9 @@ internal sealed class PhotoBudget
         _pixels += pixels;
     }
 
-    private static void Within(bool bearable)
+    private static void Within(bool isWithin)
     {
-        if (!bearable)
+        if (!isWithin)
             throw new PhotosSpentException();
     }
 }

@@ -11,7 +11,7 @@ internal static class PhotoFile
     {
         try
         {
-            // A pipe or a device has no length; opening one could wait for ever.
+            // A pipe or a device has no length; opening one could wait forever.
             var length = new FileInfo(path).Length;
             if (length == 0)
                 throw new PhotoRefusedException(PhotoRules.NotPrintable, "is empty, or no ordinary file");

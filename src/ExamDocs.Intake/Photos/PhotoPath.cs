@@ -40,7 +40,7 @@ internal static class PhotoPath
     };
 
     /// <param name="folder">The record's folder.</param>
-    /// <param name="name">As typed; both kinds of stroke divide folders.</param>
+    /// <param name="name">As typed; both kinds of slash divide folders.</param>
     /// <returns>The file's path with every link resolved.</returns>
     /// <exception cref="PhotoRefusedException">It is not there, or not within the folder.</exception>
     public static string Find(string folder, string name)

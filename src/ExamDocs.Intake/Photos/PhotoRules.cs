@@ -47,7 +47,7 @@ public static class PhotoRules
         "INT046",
         Severity.Warning,
         "A record names no more photos than can be read in a while",
-        "Reading pictures without end would hold up the record for ever.",
+        "Reading pictures without end would hold up the record forever.",
         "Divide the record, or leave out photos: at most 500 different ones, 2 GiB and 6,000 million pixels together.",
         OwnLimit
     );

@@ -3,7 +3,7 @@ using SkiaSharp;
 namespace ExamDocs.Intake.Photos;
 
 /// <summary>
-/// Unpacks a picture that was found bearable straight to the size of print, and packs it anew: what the file says beside
+/// Unpacks a picture that is within the limits straight to the size of print, and packs it again: what the file says beside
 /// its pixels is used to turn and to colour them, and goes no further.
 /// </summary>
 internal static class PictureDecoder

@@ -22,8 +22,8 @@ public static class PreparePhoto
         }
     }
 
-    /// <param name="file">It is not to be used again: what is no part of the picture is taken out of it.</param>
-    /// <exception cref="PhotoRefusedException">It is no picture that we print.</exception>
+    /// <param name="file">It must not be used again: what is not part of the picture is taken out of it.</param>
+    /// <exception cref="PhotoRefusedException">It is not a picture that we print.</exception>
     internal static PreparedPhoto From(byte[] file, PhotoBudget? budget = null)
     {
         var sha256 = PhotoFile.Sha256(file);

@@ -9,7 +9,7 @@ public sealed class PreparedPhoto
     internal PreparedPhoto(ReadOnlyMemory<byte> jpeg, int widthPx, int heightPx, string sha256OfFile) =>
         (Jpeg, WidthPx, HeightPx, Sha256OfFile) = (jpeg, widthPx, heightPx, sha256OfFile);
 
-    /// <summary>A baseline JPEG, made anew.</summary>
+    /// <summary>A baseline JPEG, which we packed.</summary>
     public ReadOnlyMemory<byte> Jpeg { get; }
 
     /// <summary>Width of <see cref="Jpeg"/> in pixels, as seen upright.</summary>

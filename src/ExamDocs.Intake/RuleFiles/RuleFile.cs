@@ -87,7 +87,7 @@ public static class RuleFile
                 .Select(g => $"{o.Pointer}/{g.Key}: the member stands there twice; take one out")
                 .Concat(o.Members.SelectMany(m => Guard(m.Value))),
             ListNode l => l.Elements.SelectMany(Guard),
-            TextNode t when Objection(t.Text) is { } why => [$"{t.Pointer}: the text holds {why}; type it anew on one line"],
+            TextNode t when Objection(t.Text) is { } why => [$"{t.Pointer}: the text holds {why}; type it again on one line"],
             _ => [],
         };
 

@@ -54,8 +54,8 @@ public static class CellFindings
         "INT028",
         Severity.Warning,
         "Serials and marks are kept as text",
-        "A number cell drops leading noughts: 00123 becomes 123.",
-        "Compare with the marking; if noughts are missing, set the cell's format to text and type it again.",
+        "A number cell drops leading zeros: 00123 becomes 123.",
+        "Compare with the marking; if zeros are missing, set the cell's format to text and type it again.",
         RuleSources.Practice
     );
 
@@ -81,7 +81,7 @@ public static class CellFindings
         "INT036",
         Severity.Error,
         "Every cell can be read",
-        "The file holds something in the cell that is no text, number or date; the value counts as missing.",
+        "The file holds something in the cell that is not a text, a number or a date; the value counts as missing.",
         "Type the value again.",
         "ECMA-376 1st ed. Part 4, cell types"
     );

@@ -6,7 +6,7 @@ namespace ExamDocs.Intake.Workbook;
 
 /// <summary>
 /// By this the program knows again what it wrote into a workbook: a short sum of the words stands with them, so that a
-/// remark typed among them is noticed. It is no defence against somebody who works the sum out anew.
+/// remark typed among them is noticed. It is not a defence against somebody who works out the sum again.
 /// </summary>
 internal static partial class Seal
 {

@@ -46,7 +46,7 @@ public static class SheetFindings
         "INT031",
         Severity.Error,
         "Every row says which item it is about",
-        "Without the item's id, what the row says hangs in the air.",
+        "Without the item's id, nobody knows which item the row is about.",
         "Type the item's id.",
         RuleSources.CaptureWorkbook
     );

@@ -21,8 +21,8 @@ public sealed class StockFileTests
     }
 
     [Theory]
-    [InlineData("", "it is no JSON: see line 1")]
-    [InlineData("{\n\"name\": }", "it is no JSON: see line 2")]
+    [InlineData("", "it is not JSON: see line 1")]
+    [InlineData("{\n\"name\": }", "it is not JSON: see line 2")]
     [InlineData("[]", "one JSON object")]
     [InlineData("""{"name":"mine"}""", "pageWidthMm is missing")]
     [InlineData("REPLACE \"leftMm\" WITH \"lftMm\"", "lftMm is not known")]

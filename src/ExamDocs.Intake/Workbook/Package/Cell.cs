@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
-/// <summary>A byte wide, for many cells are held at once.</summary>
+/// <summary>A byte wide, because many cells are held at once.</summary>
 internal enum CellKind : byte
 {
     Text,

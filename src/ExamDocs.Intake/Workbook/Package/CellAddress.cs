@@ -29,7 +29,7 @@ internal static class CellAddress
         return column > 0 ? column : null;
     }
 
-    /// <summary>Row and column, both counted from 1, of an address such as AF12; null where it is none.</summary>
+    /// <summary>Row and column, both counted from 1, of an address such as AF12; null where it is not an address.</summary>
     public static (int Row, int Column)? Parse(string address)
     {
         var letters = address.AsSpan().IndexOfAnyExceptInRange('A', 'Z');

@@ -27,7 +27,7 @@ internal static class FileKind
             : "The file is in an older binary format (such as .xls). Save it as an .xlsx workbook.";
     }
 
-    /// <summary>Why this archive is no workbook that we read; null where it may be one.</summary>
+    /// <summary>Why this archive is not a workbook that we read; null where it may be one.</summary>
     public static string? WhyNotWorkbook(ZipArchive archive)
     {
         if (archive.GetEntry("xl/workbook.bin") is not null)

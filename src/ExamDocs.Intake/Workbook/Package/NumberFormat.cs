@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
-/// <summary>A byte wide, for every cell has one.</summary>
+/// <summary>A byte wide, because every cell has one.</summary>
 internal enum FormatKind : byte
 {
     Plain,

@@ -53,6 +53,7 @@ internal sealed class SheetCells(SharedStrings texts, CellFormats formats, Readi
         return (address, type, style);
     }
 
+    /// <summary>Columns must rise: else one cell could hold two values, and which of them was meant cannot be told.</summary>
     private static int ColumnNumber(string? address, int before)
     {
         var column = address is null ? before + 1 : CellAddress.Column(address);

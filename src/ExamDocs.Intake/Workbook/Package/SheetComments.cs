@@ -3,7 +3,9 @@ namespace ExamDocs.Intake.Workbook.Package;
 /// <summary>What users wrote about the cells of a sheet: notes, and threads of comments.</summary>
 internal static class SheetComments
 {
-    /// <summary>Of every cell that has any, all of it, one below the other; row and column 0 where the cell cannot be told.</summary>
+    /// <summary>
+    /// Of every cell that has any, all of it, one below the other; row and column 0 where the file does not name the cell.
+    /// </summary>
     public static SortedDictionary<(int Row, int Column), List<string>> Of(WorkbookPackage package, string sheetPart, ReadingBudget budget)
     {
         var found = new SortedDictionary<(int Row, int Column), List<string>>();

@@ -9,6 +9,7 @@ namespace ExamDocs.Intake.Workbook.Package;
 /// </summary>
 internal sealed class SheetRows(SharedStrings texts, CellFormats formats, ReadingBudget budget)
 {
+    /// <summary>Cells for which room is made at a time: enough for several rows, little enough to waste in a short sheet.</summary>
     private const int CellsKeptTogether = 512;
 
     private readonly SheetCells _cells = new(texts, formats, budget);
@@ -65,6 +66,7 @@ internal sealed class SheetRows(SharedStrings texts, CellFormats formats, Readin
         return (number, hidden, style);
     }
 
+    /// <summary>Numbers must rise: else two rows could be one, and a finding would name the wrong one.</summary>
     private static int RowNumber(string? attribute, int before)
     {
         if (attribute is null)
@@ -94,6 +96,7 @@ internal sealed class SheetRows(SharedStrings texts, CellFormats formats, Readin
         return Kept();
     }
 
+    /// <summary>Copies the row to where it stays: what was given out before is never written over.</summary>
     private ArraySegment<Cell> Kept()
     {
         if (_kept.Length - _keptUntil < _row.Count)

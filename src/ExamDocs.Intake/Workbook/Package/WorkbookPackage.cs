@@ -3,7 +3,7 @@ using ExamDocs.Intake.Binding;
 
 namespace ExamDocs.Intake.Workbook.Package;
 
-/// <summary>The parts of a workbook file, opened only after their declared sizes have been found bearable.</summary>
+/// <summary>The parts of a workbook file, opened only after their declared sizes were found to be within limits.</summary>
 internal sealed class WorkbookPackage : IDisposable
 {
     private readonly ZipArchive _archive;
@@ -25,7 +25,7 @@ internal sealed class WorkbookPackage : IDisposable
 
     /// <param name="stream">The file, from its beginning.</param>
     /// <param name="budget">Told what its parts unpack to, where that is asked.</param>
-    /// <exception cref="UnreadableWorkbookException">It is no workbook, or too large a one.</exception>
+    /// <exception cref="UnreadableWorkbookException">It is not a workbook, or too large.</exception>
     public static WorkbookPackage Open(Stream stream, ReadingBudget? budget = null)
     {
         var file = ReadWhole(stream);
@@ -48,7 +48,7 @@ internal sealed class WorkbookPackage : IDisposable
     /// <summary>Everything in the file, in its order.</summary>
     public IReadOnlyList<ZipArchiveEntry> Entries => _archive.Entries;
 
-    /// <summary>A program within the workbook: it is never opened, let alone run.</summary>
+    /// <summary>A program within the workbook: it is never opened, and never run.</summary>
     public bool HasMacros => _parts.Keys.Any(p => p.EndsWith("/vbaProject.bin", StringComparison.OrdinalIgnoreCase));
 
     public bool Has(string part) => _parts.ContainsKey(Normal(part));

@@ -21,7 +21,7 @@ internal sealed partial record AnswerCell(string State, string Note)
 
     /// <summary>
     /// Whether an answer that is not adverse is followed by another: by its word at the beginning of the note, after clear
-    /// by an adverse one anywhere. A "no" before it makes no difference, for who found nothing types clear alone.
+    /// by an adverse one anywhere. A "no" before it makes no difference, because who found nothing types clear alone.
     /// </summary>
     public bool NamesAnother =>
         State is not ("defect" or "doubt") && (OtherFirst().IsMatch(Note) || (State is "clear" && AdverseAnywhere().IsMatch(Note)));

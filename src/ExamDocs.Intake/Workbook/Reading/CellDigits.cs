@@ -13,7 +13,7 @@ internal static class CellDigits
     /// <summary>Whether more digits may have been typed than the cell could keep.</summary>
     public static bool MayHaveLostDigits(double number) => Math.Abs(number) >= Exact;
 
-    /// <summary>Null where it is no number, or one outside any measure.</summary>
+    /// <summary>Null where it is not a number, or larger or smaller than anything that is measured.</summary>
     public static double? Parse(string raw) =>
         double.TryParse(raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
         && double.IsFinite(number)

@@ -2,10 +2,10 @@ using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
-/// <summary>Puts the rows of detail sheets to the examinations they speak of, and loses none.</summary>
+/// <summary>Puts the rows of detail sheets to the examinations they are about, and loses none.</summary>
 internal sealed class DetailRows(DraftObject record, RowFilling filling, ReadingNotes notes, ExaminationIndex index)
 {
-    /// <summary>What names the examination and is no part of the entry itself.</summary>
+    /// <summary>What names the examination and is not part of the entry itself.</summary>
     private static readonly string[] Keys = ["item", "examinedOn"];
 
     /// <summary>Adds one entry, such as a defect, to a list within its examination.</summary>

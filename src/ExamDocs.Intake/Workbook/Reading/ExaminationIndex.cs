@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
-/// <summary>Finds the examination that a row of another sheet speaks of, by its item and date.</summary>
+/// <summary>Finds the examination that a row of another sheet is about, by its item and date.</summary>
 internal sealed class ExaminationIndex
 {
     private readonly Dictionary<string, DraftObject> _inItemRow = new(StringComparer.Ordinal);

@@ -53,7 +53,7 @@ internal sealed class NumberCells(ReadingNotes notes, bool counts1904)
         return Report(
                 CellFindings.NoSuchDay,
                 pointer,
-                $"day {CellReading.Shown(cell.Raw)} of the workbook's date system is no day of the calendar"
+                $"day {CellReading.Shown(cell.Raw)} of the workbook's date system is not a day of the calendar"
             ) as TextNode;
     }
 

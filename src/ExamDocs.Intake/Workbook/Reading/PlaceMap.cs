@@ -20,7 +20,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     private readonly Dictionary<string, RowRuns> _lists = new(StringComparer.Ordinal);
     private readonly Dictionary<string, RowPlace> _rows = new(StringComparer.Ordinal);
 
-    /// <summary>Number of places that can be told of, not of those that can be found.</summary>
+    /// <summary>Number of places that can be listed; more can be found, those within a row.</summary>
     public int Count => Keys.Count();
 
     public IEnumerable<string> Keys => this.Select(p => p.Key);

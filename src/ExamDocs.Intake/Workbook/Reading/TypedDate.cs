@@ -5,7 +5,7 @@ using ExamDocs.Intake.Workbook.Shape;
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>
-/// Reads a date typed in the order that the workbook declares: two or three numbers between strokes, dots, hyphens or
+/// Reads a date typed in the order that the workbook declares: two or three numbers between slashes, dots, hyphens or
 /// blanks, the year in full. Nothing is guessed: what does not fit the order is left as typed, and refused where all is.
 /// </summary>
 internal static partial class TypedDate

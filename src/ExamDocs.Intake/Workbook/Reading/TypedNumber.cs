@@ -25,7 +25,7 @@ internal enum TypedNumberKind
 /// Reads a number typed as text, with a point or a comma before the decimals, and with blanks, thin and no-break ones
 /// included, or apostrophes between groups of three digits.
 /// </summary>
-/// <param name="Plain">As the record format has it, with a point; null where the number is none, or can be read in two ways.</param>
+/// <param name="Plain">As the record format has it, with a point; null where it is not a number, or can be read in two ways.</param>
 internal sealed partial record TypedNumber(TypedNumberKind Kind, string? Plain)
 {
     public static TypedNumber Of(string typed)
@@ -56,7 +56,7 @@ internal sealed partial record TypedNumber(TypedNumberKind Kind, string? Plain)
     [GeneratedRegex(@"\A[+-]?[0-9]*,[0-9]+\z", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Commaed();
 
-    /// <summary>A leading nought alone says that decimals follow: 0,250 is a quarter everywhere.</summary>
+    /// <summary>A leading zero says that decimals follow: 0,250 is a quarter everywhere.</summary>
     [GeneratedRegex(@"\A[+-]?[1-9][0-9]{0,2}[.,][0-9]{3}\z", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex BeforeThree();
 }

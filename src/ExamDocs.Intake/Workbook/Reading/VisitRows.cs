@@ -12,7 +12,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
 
     private bool _hasHelp;
 
-    /// <summary>The headings, then the row that declares the order of dates, wherever it stands: it bears on the others.</summary>
+    /// <summary>The headings, then the row that declares the order of dates, wherever it stands: the other dates are read by it.</summary>
     public static IEnumerable<SheetRow> Ordered(IEnumerable<SheetRow> rows) =>
         rows.OrderBy(row =>
             HeadingOf(row) switch
@@ -64,7 +64,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
                 SheetFindings.UnknownColumn,
                 $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
                 At(ValueColumn),
-                $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is no particular of a visit",
+                $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is not a particular of a visit",
                 hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null
             );
         return column is not null;
@@ -86,7 +86,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
                 IntakeRules.UnknownWord,
                 "/visit/date order",
                 address,
-                $"'{CellReading.Shown(filled.Raw)}' is no order of dates",
+                $"'{CellReading.Shown(filled.Raw)}' is not an order of dates",
                 hint: $"Allowed: {string.Join(", ", DateOrders.Words)}."
             );
     }

@@ -4,7 +4,7 @@ internal enum ColumnKind
 {
     Text,
 
-    /// <summary>Text copied from a marking or a document, in which a leading nought counts.</summary>
+    /// <summary>Text copied from a marking or a document, in which a leading zero counts.</summary>
     Identity,
     Date,
     Number,
@@ -49,7 +49,7 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
     /// <summary>It names something: an item, a person, a maker or a model.</summary>
     public bool Names { get; init; }
 
-    /// <summary>An answer, a conclusion, an identity, a date or one of a few words: what an outcome hangs on.</summary>
+    /// <summary>An answer, a conclusion, an identity, a date or one of a few words: what an outcome depends on.</summary>
     public bool Decides =>
         Names
         || Words.Count > 0

@@ -14,7 +14,7 @@ internal static class DateOrders
     /// <summary>In the order of <see cref="DateOrder"/>.</summary>
     public static IReadOnlyList<string> Words { get; } = ["day-month-year", "month-day-year", "year-month-day"];
 
-    /// <summary>Null where the word is none of them.</summary>
+    /// <summary>Null where the word is not one of them.</summary>
     public static DateOrder? Find(string word) =>
         Words.ToList().IndexOf(Heading.Normal(word).Replace(' ', '-').Replace('/', '-')) is >= 0 and var at ? (DateOrder)at : null;
 }

@@ -3,7 +3,7 @@ using ClosedXML.Excel;
 namespace ExamDocs.Intake.Workbook.Writing;
 
 /// <summary>
-/// Heights of rows with wrapped text, reckoned from its length: not every program makes rows higher by itself when it
+/// Heights of rows with wrapped text, worked out from its length: not every program makes rows higher by itself when it
 /// opens a file.
 /// </summary>
 internal static class RowHeight

@@ -40,7 +40,7 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
     }
 
     /// <summary>
-    /// Whatever is no number is text, dates too: a date cell can hold neither "2024-02" nor a wrong date as it was
+    /// Whatever is not a number is text, dates too: a date cell can hold neither "2024-02" nor a wrong date as it was
     /// typed, and shows the same day differently from one computer to the next.
     /// </summary>
     private static void FormatColumns(IXLWorksheet sheet, IReadOnlyList<Column> columns)
