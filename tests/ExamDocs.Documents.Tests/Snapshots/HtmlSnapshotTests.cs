@@ -89,6 +89,16 @@ public sealed class HtmlSnapshotTests
         Assert.DoesNotMatch("""(style|width|height|viewBox)="[^"]*[0-9],[0-9]""", html);
     }
 
+    /// <summary>Between letters Razor takes @ for that of an e-mail address, and prints the code that follows.</summary>
+    [Theory]
+    [MemberData(nameof(All))]
+    public async Task No_code_of_a_template_is_printed(string document, string language)
+    {
+        await using var renderer = new DocumentRenderer();
+        var html = await Language.Find(language)!.InAsync(() => Documents[document](renderer));
+        Assert.DoesNotMatch("@[A-Za-z]*[(]", Lines(html));
+    }
+
     /// <summary>Every kind is among them, so that a new one is not forgotten.</summary>
     [Fact]
     public void Every_kind_of_document_has_its_snapshots() =>
