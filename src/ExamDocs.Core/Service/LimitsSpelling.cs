@@ -6,7 +6,11 @@ namespace ExamDocs.Core.Service;
 /// One spelling for all ways in which a maker, a model or a part number is written. Letter case, blanks and separators make no
 /// difference, except that between two digits something still divides them: 1-12 is not 11-2.
 /// </summary>
-/// <remarks>The one place that says which spellings of limits are the same; nothing else in this folder compares names.</remarks>
+/// <remarks>
+/// The one place that says which spellings of limits are the same; nothing else in this folder compares names. It is stricter than
+/// <see cref="Identity.Folded"/>, which looks for an item's past and would rather ask once too often: leading zeros, O for 0 and
+/// signs such as + make another model here, because limits of another model could let an item serve too long.
+/// </remarks>
 internal static class LimitsSpelling
 {
     private const string Separators = "-‐‑‒–—−_./\\'’";
