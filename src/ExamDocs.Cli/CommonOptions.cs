@@ -121,6 +121,9 @@ internal static class CommonOptions
         return read.Style;
     }
 
-    /// <summary>The edge of the program: the one place that asks for today's date.</summary>
-    public static LocalDate Today() => SystemClock.Instance.GetCurrentInstant().InZone(DateTimeZoneProviders.Bcl.GetSystemDefault()).Date;
+    /// <summary>
+    /// The edge of the program: the one place that asks for today's date. The machine's own clock tells it: a provider of time
+    /// zones would read every zone there is first, at each start.
+    /// </summary>
+    public static LocalDate Today() => LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 }

@@ -3,14 +3,13 @@ using ExamDocs.Register.Opening;
 using ExamDocs.Register.Rows;
 using ExamDocs.Register.Storage;
 using NodaTime;
-using NodaTime.Extensions;
 
 namespace ExamDocs.Register;
 
 /// <content>Making, finding and opening a register.</content>
 public sealed partial class DocumentRegister
 {
-    private static LocalDate Now => SystemClock.Instance.InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).GetCurrentDate();
+    private static LocalDate Now => LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 
     /// <summary>Opens a register, making it where there is none.</summary>
     /// <param name="place">A file, or postgres://user@server/database for one that several examiners share.</param>

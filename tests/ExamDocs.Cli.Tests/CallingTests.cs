@@ -54,12 +54,27 @@ public sealed class CallingTests : IDisposable
     [Fact]
     public async Task Help_of_the_program_names_every_command()
     {
-        var run = await _examdocs.RunAsync("--help");
+        using Examdocs examdocs = new(apart: true);
+        var run = await examdocs.RunAsync("--help");
 
         Assert.Equal(0, run.ExitCode);
         Assert.All(["check", "issue", "label", "blank", "criteria", "rules"], c =>
             Assert.Contains($"  {c}", run.Out, StringComparison.Ordinal)
         );
+    }
+
+    [Fact]
+    public async Task The_program_hands_on_its_exit_code_and_both_streams()
+    {
+        using Examdocs examdocs = new(apart: true);
+
+        var refused = await examdocs.RunAsync("rules", "PAR999");
+        var told = await examdocs.RunAsync("rules", "PAR026");
+
+        Assert.Equal((2, ""), (refused.ExitCode, refused.Out));
+        Assert.Contains("PAR999", refused.Err, StringComparison.Ordinal);
+        Assert.Equal((0, ""), (told.ExitCode, told.Err));
+        Assert.Contains("PAR026", told.Out, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -59,14 +59,15 @@ public sealed class CheckTests : IDisposable
     [InlineData("1")]
     public async Task A_pipe_gets_no_escape_sequences_and_an_item_one_line(string? noColour)
     {
+        using Examdocs examdocs = new(apart: true);
         if (noColour is not null)
-            _examdocs.With("NO_COLOR", noColour);
+            examdocs.With("NO_COLOR", noColour);
         var record = Records.Cut();
         var id = new string('C', 80);
         record["items"]![0]!["id"] = id;
         record["examinations"]![0]!["item"] = id;
 
-        var run = await _examdocs.RunAsync("check", record.Write(_examdocs, "visit.json"));
+        var run = await examdocs.RunAsync("check", record.Write(examdocs, "visit.json"));
 
         Assert.DoesNotContain('\u001b', run.Out + run.Err);
         Assert.Single(run.Out.Split('\n'), line =>

@@ -5,8 +5,12 @@ namespace ExamDocs.Cli.Tests;
 /// <summary>What a run of the program left behind.</summary>
 internal sealed record Run(int ExitCode, string Out, string Err);
 
-/// <summary>The built program, run as a process of its own in a folder of its own.</summary>
-internal sealed class Examdocs : IDisposable
+/// <summary>
+/// The program, run in a folder of its own: within this process, one run after the other, or as the built program in a process
+/// of its own, which takes most of a second to start.
+/// </summary>
+/// <param name="apart">In a process of its own.</param>
+internal sealed class Examdocs(bool apart = false) : IDisposable
 {
     private static readonly string Program = Path.Combine(
         AppContext.BaseDirectory,
@@ -42,7 +46,10 @@ internal sealed class Examdocs : IDisposable
                 .Order(StringComparer.Ordinal),
         ];
 
-    public async Task<Run> RunAsync(params string[] arguments)
+    public Task<Run> RunAsync(params string[] arguments) =>
+        apart ? RunApartAsync(arguments) : RunHere.RunAsync(Folder, Environment(), arguments);
+
+    private async Task<Run> RunApartAsync(string[] arguments)
     {
         using var process = Begin(arguments);
         var cancellation = TestContext.Current.CancellationToken;
@@ -64,12 +71,19 @@ internal sealed class Examdocs : IDisposable
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment.Remove("EXAMDOCS_REGISTER");
-        start.Environment["XDG_DATA_HOME"] = Data;
         start.Environment["DOTNET_TieredPGO"] = "0"; // short runs: measuring them costs more than it gains
-        foreach (var (name, value) in _environment)
+        foreach (var (name, value) in Environment())
             start.Environment[name] = value;
         return start;
+    }
+
+    /// <summary>Variables of the environment; null where one is not set.</summary>
+    private Dictionary<string, string?> Environment()
+    {
+        Dictionary<string, string?> all = new(StringComparer.Ordinal) { ["EXAMDOCS_REGISTER"] = null, ["XDG_DATA_HOME"] = Data };
+        foreach (var (name, value) in _environment)
+            all[name] = value;
+        return all;
     }
 
     public void Dispose()

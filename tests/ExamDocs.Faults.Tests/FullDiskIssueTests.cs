@@ -13,7 +13,7 @@ public sealed class FullDiskIssueTests : IDisposable
     private const int Page = 4;
     private const int Ample = 65_536;
 
-    private readonly Examdocs _examdocs = new();
+    private readonly Examdocs _examdocs = new(apart: true);
     private readonly SortedSet<string> _said = new(StringComparer.Ordinal);
     private string _register = "";
 

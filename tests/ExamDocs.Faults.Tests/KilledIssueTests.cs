@@ -14,7 +14,7 @@ public sealed class KilledIssueTests : IDisposable
     private const int KillsBetweenLooks = 25;
     private const int ExitCodeOfKilled = 128 + 9;
 
-    private readonly Examdocs _examdocs = new();
+    private readonly Examdocs _examdocs = new(apart: true);
     private readonly Dictionary<string, int> _kills = new(StringComparer.Ordinal);
     private readonly Random _random = new(20260512);
     private int _records;

@@ -6,7 +6,7 @@ namespace ExamDocs.Faults.Tests;
 /// <summary>Two runs issue into one register and one folder at the same time.</summary>
 public sealed class TwoAtOnceTests : IDisposable
 {
-    private readonly Examdocs _examdocs = new();
+    private readonly Examdocs _examdocs = new(apart: true);
 
     [Fact]
     public async Task Each_gets_its_documents_and_no_number_is_lost_or_given_twice()

@@ -13,6 +13,9 @@ public abstract partial class Workplace
 
     private string _name = "";
 
+    /// <summary>To take guards away by; a connection is dear, and some tests change hundreds of things.</summary>
+    private DbConnection? _unguarded;
+
     internal Server Server { get; private set; } = null!;
 
     internal string Database => Server.AddressOf(_name);
@@ -78,8 +81,8 @@ public abstract partial class Workplace
     internal bool Changed(string statement, out IDisposable undo)
     {
         var table = statement.Split(' ') is ["DELETE", _, var from, ..] ? from : statement.Split(' ')[1];
-        undo = new Undo(() => Unguarded($"DELETE FROM {table}; INSERT INTO {table} SELECT * FROM public.kept; DROP TABLE public.kept"));
-        Unguarded($"CREATE TABLE public.kept AS SELECT * FROM {table}");
+        undo = new Undo(() => Unguarded($"DELETE FROM {table}; INSERT INTO {table} SELECT * FROM kept"));
+        Unguarded($"DROP TABLE IF EXISTS kept; CREATE TEMPORARY TABLE kept AS SELECT * FROM {table}");
         try
         {
             if (Unguarded(statement) > 0)
@@ -95,9 +98,12 @@ public abstract partial class Workplace
 
     private int Unguarded(string statement)
     {
-        using var connection = Connect();
-        Storage.Sql.Execute(connection, "SET session_replication_role = replica");
-        return Storage.Sql.Execute(connection, statement);
+        if (_unguarded is null)
+        {
+            _unguarded = Connect();
+            Storage.Sql.Execute(_unguarded, "SET session_replication_role = replica");
+        }
+        return Storage.Sql.Execute(_unguarded, statement);
     }
 
     private sealed class Undo(Action undo) : IDisposable
@@ -114,5 +120,9 @@ public abstract partial class Workplace
         OnTheServer($"CREATE DATABASE {_name} TEMPLATE template0");
     }
 
-    partial void TakeDown() => OnTheServer($"DROP DATABASE {_name} WITH (FORCE)");
+    partial void TakeDown()
+    {
+        _unguarded?.Dispose();
+        OnTheServer($"DROP DATABASE {_name} WITH (FORCE)");
+    }
 }

@@ -55,9 +55,11 @@ internal sealed class AnsweredItems
     {
         if (!WithdrawalEnd.IsSentence(answer.Because))
             return AnswerFaultKind.NoReason;
-        var meant = _items.WithId(Folded.Keys(answer.Id)).Where(e => !e.IsCurrent).ToList();
-        if (meant.Count == 0)
+        var named = _items.WithId(Folded.Keys(answer.Id)).Where(e => !e.IsCurrent).ToList();
+        if (named.Count == 0)
             return AnswerFaultKind.Unknown;
+        // An id that was only named says nothing that an item could differ in.
+        var meant = named.Exists(e => !e.IsNameAlone) ? named.FindAll(e => !e.IsNameAlone) : named;
         if (answer.Document is { } number && !meant.Exists(e => IsAbout(e, number)))
             return AnswerFaultKind.UnknownDocument;
         return meant.Exists(e => IsSound(entry, answer, e)) ? null : AnswerFaultKind.NothingDiffers;

@@ -3,46 +3,22 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>That a part was put on a whole or taken off it.</summary>
-/// <param name="Part">The part, as the telling record has it.</param>
-/// <param name="Whole">The whole likewise.</param>
-/// <param name="On">The day.</param>
-/// <param name="Kind">Of one day a row's word comes first, then what was taken off, then what was fitted by a renewal.</param>
-internal sealed record FittingFact(KnownEntry Part, KnownEntry Whole, LocalDate On, FittingKind Kind);
-
-internal enum FittingKind
-{
-    RowSays,
-    TakenOff,
-    Fitted,
-}
-
 /// <summary>What is fitted to what, by the latest word of any record.</summary>
 internal sealed class KnownFittings
 {
     private readonly KnownItems _items;
     private readonly KnownWithdrawals _withdrawals;
-    private readonly ILookup<KnownEntry, FittingFact> _ofPart;
-    private readonly ILookup<KnownEntry, FittingFact> _ofWhole;
+    private readonly FittingFacts _facts;
 
-    public KnownFittings(KnownItems items, KnownWithdrawals withdrawals)
-    {
-        (_items, _withdrawals) = (items, withdrawals);
-        var facts = items
-            .Past.Concat(items.Current)
-            .GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance)
-            .SelectMany(visit => FactsOf([.. visit]))
-            .ToList();
-        _ofPart = facts.ToLookup(f => f.Part);
-        _ofWhole = facts.ToLookup(f => f.Whole);
-    }
+    public KnownFittings(KnownItems items, KnownWithdrawals withdrawals, FittingFacts facts) =>
+        (_items, _withdrawals, _facts) = (items, withdrawals, facts);
 
     /// <summary>
     /// Every fact about a part, oldest first; the entries are all of the part's. A whole that no record has says nothing.
     /// </summary>
     public IReadOnlyList<FittingFact> Of(IEnumerable<KnownEntry> part) =>
         [
-            .. part.SelectMany(e => _ofPart[e])
+            .. part.SelectMany(_facts.OfPart)
                 .Where(f => !f.Whole.IsNameAlone || _items.SameAs(f.Whole).Any(w => !w.IsNameAlone) || _items.IsOfCurrent(f.Whole))
                 .OrderBy(f => f.On)
                 .ThenBy(f => f.Kind)
@@ -50,9 +26,8 @@ internal sealed class KnownFittings
                 .ThenBy(f => f.Part.Visit.Number),
         ];
 
-    /// <summary>Entries of parts that were ever on a whole; the entries are all of the whole's.</summary>
-    public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) =>
-        whole.SelectMany(e => _ofWhole[e]).Select(f => f.Part).Distinct();
+    /// <inheritdoc cref="FittingFacts.EverOn"/>
+    public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) => _facts.EverOn(whole);
 
     /// <summary>
     /// The wholes that a part is on: of the latest word and of the word that held on the day that is looked at, and where it is
@@ -72,14 +47,20 @@ internal sealed class KnownFittings
         var on = new List<FittingFact>();
         on.AddRange(LatestOf(facts.Where(f => f.Kind is not FittingKind.TakenOff)));
         on.AddRange(LatestOf(facts.Where(f => f.Kind is not FittingKind.TakenOff && f.On <= upTo)));
-        if (Open(part).Select(w => w.On).DefaultIfEmpty(LocalDate.MaxIsoValue).Min() is var withdrawn && withdrawn < LocalDate.MaxIsoValue)
+        var open = Open(part);
+        if (open.Count > 0)
         {
+            var withdrawn = open.Min(w => w.On);
             on.AddRange(facts.Where(f => f.Kind is not FittingKind.TakenOff && f.On > withdrawn));
             on.AddRange(LatestOf(facts.Where(f => f.Kind is not FittingKind.TakenOff && f.On <= withdrawn)));
         }
         return
         [
-            .. on.Distinct().Where(f => !IsOff(f, facts, isWhole)).Select(f => f.Whole).Where(w => isWhole?.Invoke(w) ?? true).Distinct(),
+            .. on.Distinct()
+                .Where(f => !IsOff(f, facts, isWhole, isWithdrawn: open.Count > 0))
+                .Select(f => f.Whole)
+                .Where(w => isWhole?.Invoke(w) ?? true)
+                .Distinct(),
         ];
     }
 
@@ -93,11 +74,18 @@ internal sealed class KnownFittings
     public IReadOnlyList<PastWithdrawal> Open(IReadOnlyList<KnownEntry> entries, LocalDate? upTo = null) =>
         _withdrawals.Open(entries, upTo);
 
-    /// <summary>Taken off the same whole since, by a renewal.</summary>
-    private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>
+    /// <summary>
+    /// Taken off the same whole since, by a renewal. What was withdrawn is still there where the record that took something off
+    /// has another part under its id.
+    /// </summary>
+    private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole, bool isWithdrawn) =>
         facts
             .Skip(facts.IndexOf(fitted) + 1)
-            .Any(f => f.Kind is FittingKind.TakenOff && (isWhole?.Invoke(f.Whole) ?? IsSurelyOne(f.Whole, fitted.Whole)));
+            .Any(f =>
+                f.Kind is FittingKind.TakenOff
+                && (isWhole?.Invoke(f.Whole) ?? IsSurelyOne(f.Whole, fitted.Whole))
+                && (!isWithdrawn || f.Part.IsNameAlone || fitted.Part.IsNameAlone || _items.CountsFor(f.Part, fitted.Part))
+            );
 
     /// <summary>An id that was only named may be any of several items: it is this one where it can be no other.</summary>
     private bool IsSurelyOne(KnownEntry removed, KnownEntry fitted) =>
@@ -117,28 +105,4 @@ internal sealed class KnownFittings
         || _items.SameAs(one).Contains(two)
         || _items.SameAs(two).Contains(one)
         || (one.IsBeside(two) && one.Particulars.SharesId(two.Particulars));
-
-    private static IEnumerable<FittingFact> FactsOf(List<KnownEntry> visit)
-    {
-        var record = visit[0].Visit.Record;
-        var byId = visit.ToLookup(e => e.Item.Id!, StringComparer.Ordinal);
-        foreach (var part in visit.Where(e => e.Item.FittedTo is not null))
-        {
-            foreach (var whole in byId[part.Item.FittedTo!])
-                yield return new FittingFact(part, whole, record.Visit.ExaminedOn ?? part.Day, FittingKind.RowSays);
-        }
-        foreach (var renewal in record.Renewals.Where(r => r.Item is not null))
-        {
-            foreach (var (id, kind) in new[] { (renewal.RemovedPart, FittingKind.TakenOff), (renewal.FittedPart, FittingKind.Fitted) })
-            {
-                foreach (
-                    var fact in byId[id ?? ""]
-                        .SelectMany(part =>
-                            byId[renewal.Item!].Select(whole => new FittingFact(part, whole, renewal.DoneOn ?? part.Day, kind))
-                        )
-                )
-                    yield return fact;
-            }
-        }
-    }
 }

@@ -4,15 +4,16 @@ using NodaTime;
 namespace ExamDocs.Core.Known;
 
 /// <summary>What withdrew an item at other visits, and what renewals and remedies other records hold of it.</summary>
-internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems items)
+internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems items, FittingFacts facts)
 {
     private readonly KnownReleases _releases = new(items);
 
     /// <param name="id">The id to give them: the item's in the record that is looked at.</param>
     /// <param name="entries">All entries of the item.</param>
-    public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries)
+    /// <param name="idHere">The id that the record which is looked at has for an item of another; null to leave ids as they are there.</param>
+    public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries, Func<KnownVisit, string, string>? idHere = null)
     {
-        var all = entries.SelectMany(e => Recorded(id, e).Select(w => (Entry: e, Withdrawal: w))).ToList();
+        var all = entries.SelectMany(e => Recorded(id, e, idHere).Select(w => (Entry: e, Withdrawal: w))).ToList();
         var hasOwn = all.Exists(w => !IsDerived(w.Withdrawal));
         return
         [
@@ -55,9 +56,10 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             );
     }
 
-    public static IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
+    public IReadOnlyList<Remedy> Remedies(string id, IReadOnlyList<KnownEntry> entries) =>
         [
             .. entries
+                .Where(e => MakesGood(e, entries))
                 .SelectMany(e => e.Visit.Record.Remedies.Where(r => e.IsMine(r.Item)).Select(r => r with { Item = id }))
                 .Distinct()
                 .OrderBy(r => r.DoneOn),
@@ -74,7 +76,12 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         [
             .. Remedies(Id, entries)
                 .Select(r => r.DoneOn)
-                .Concat(entries.SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item))).Select(r => r.DoneOn))
+                .Concat(
+                    entries
+                        .Where(e => MakesGood(e, entries))
+                        .SelectMany(e => e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item)))
+                        .Select(r => r.DoneOn)
+                )
                 .OfType<LocalDate>(),
         ];
         return
@@ -100,7 +107,25 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         let renewals = e.Visit.Record.Renewals.Where(r => e.IsMine(r.Item) || e.IsMine(r.RemovedPart) || e.IsMine(r.FittedPart)).ToList()
         where renewals.Count > 0 && Renews(e, entries)
         from renewal in renewals
+        where !e.IsMine(renewal.Item) || !TakesOffAnother(e, renewal.RemovedPart, entries)
         select (e.Visit, renewal);
+
+    /// <summary>
+    /// The record has a row of the part that was taken off, and a part of that id which was withdrawn on this whole is another one,
+    /// that no record took off.
+    /// </summary>
+    private bool TakesOffAnother(KnownEntry whole, string? removed, IReadOnlyList<KnownEntry> entries)
+    {
+        var row = facts.EverOn([whole]).FirstOrDefault(p => p.IsMine(removed) && !p.IsNameAlone);
+        if (row is null)
+            return false;
+        var takenOff = facts.TakenOff(entries).ToList();
+        return facts
+            .EverOn(entries)
+            .Where(p => !p.IsBeside(whole) && !p.IsNameAlone && p.Particulars.SharesId(row.Particulars))
+            .Where(p => p.DestroyedOn is not null || p.Outcomes.Any(o => o.Outcome is Outcome.Withdraw))
+            .Any(p => !takenOff.Exists(off => off.IsNameAlone ? off.Particulars.SharesId(p.Particulars) : items.CountsFor(off, p)));
+    }
 
     /// <summary>What the entry's record says was done to it was done to everything among the entries that a part withdrew.</summary>
     public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) =>
@@ -109,7 +134,14 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is "W8" or "W9")))
             .All(w => items.CountsFor(entry, w));
 
-    private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry)
+    /// <summary>The same of a remedy: it makes nothing good where another thing of that id was withdrawn.</summary>
+    private bool MakesGood(KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
+        entry.IsNameAlone
+        || entries
+            .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is ['W', ..] and not ("W10" or "W11"))))
+            .All(w => items.CountsFor(entry, w));
+
+    private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry, Func<KnownVisit, string, string>? idHere)
     {
         var isOfThisVisit = KnownEntry.IsOneVisit(entry.Visit.Record, current);
         foreach (var outcome in entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw))
@@ -131,7 +163,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
                     outcome.NeverReleasable && codes is not []
                 )
                 {
-                    Parts = outcome.Parts,
+                    Parts = idHere is null ? outcome.Parts : [.. outcome.Parts.Select(part => idHere(entry.Visit, part))],
                     Documents = documents,
                     IsOfThisVisit = isOfThisVisit,
                 };

@@ -27,9 +27,10 @@ public sealed class WhatIsKnown
     private WhatIsKnown(KnownVisit visit, IReadOnlyList<KnownVisit> others)
     {
         (_visit, _items) = (visit, new KnownItems(visit, others));
-        _withdrawals = new KnownWithdrawals(visit.Record, _items);
+        var facts = new FittingFacts(_items);
+        _withdrawals = new KnownWithdrawals(visit.Record, _items, facts);
         _releases = new KnownReleases(_items);
-        _fittings = new KnownFittings(_items, _withdrawals);
+        _fittings = new KnownFittings(_items, _withdrawals, facts);
         History = OfAll(others);
     }
 
@@ -54,11 +55,15 @@ public sealed class WhatIsKnown
         var known = _items.Current.Select(e => (Entry: e, Same: _items.SameAs(e))).ToList();
         var assemblies = new KnownAssemblies(_items, _fittings);
         var questions = new KnownQuestions(_items, _fittings);
-        return new History([.. known.SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same)).Distinct(new SameWithdrawal())])
+        return new History([
+            .. known
+                .SelectMany(k => _withdrawals.Of(k.Entry.Item.Id!, k.Same, (visit, id) => IdHere(visit, id, IsSurely)!))
+                .Distinct(new SameWithdrawal()),
+        ])
         {
             Examinations = [.. known.SelectMany(k => Examinations(k.Entry, k.Same))],
             Releases = [.. known.SelectMany(k => _releases.Of(k.Entry.Item.Id!, k.Same)).Distinct()],
-            Remedies = [.. known.SelectMany(k => KnownWithdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
+            Remedies = [.. known.SelectMany(k => _withdrawals.Remedies(k.Entry.Item.Id!, k.Same)).Distinct()],
             Renewals = [.. known.SelectMany(k => Renewals(k.Same)).Distinct().OrderBy(r => r.DoneOn)],
             Fittings = [.. known.SelectMany(k => Fittings(k.Entry, k.Same)).Distinct()],
             Parts = [.. known.SelectMany(k => assemblies.PartsOn(k.Entry)).GroupBy(p => (p.Id, p.Whole, p.PartNumber)).Select(WorstOf)],
@@ -73,9 +78,18 @@ public sealed class WhatIsKnown
                     .Select(k => k.Entry.Item.Id!)
                     .Distinct(StringComparer.Ordinal),
             ],
+            OtherNames = [.. known.Where(k => k.Entry.IsNameAlone).SelectMany(k => OtherNames(k.Entry, k.Same))],
             LeftOut = [.. LeftOutItems.Of(_visit.Record, _items, others)],
         };
     }
+
+    /// <summary>Items of this record that are what it calls by an older id without a row.</summary>
+    private IEnumerable<OtherName> OtherNames(KnownEntry name, IReadOnlyList<KnownEntry> same) =>
+        same.Where(e => !e.IsNameAlone).ToList() is { Count: > 0 } rows
+            ? _items
+                .Current.Where(c => !c.IsNameAlone && rows.TrueForAll(row => _items.SameAs(c).Contains(row)))
+                .Select(c => new OtherName(name.Item.Id!, c.Item.Id!))
+            : [];
 
     /// <summary>Two parts may bear one id: what is said of the whole rests on the worse.</summary>
     private static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) =>
@@ -147,6 +161,10 @@ public sealed class WhatIsKnown
             ? $"{id} ({visit.Record.Visit.ExaminedOn:uuuu'-'MM'-'dd})"
             : id;
     }
+
+    /// <summary>Not where the id was only named there and is borne by an item too which is not this one.</summary>
+    private bool IsSurely(KnownEntry there, IReadOnlyList<KnownEntry> same) =>
+        !there.IsNameAlone || _items.SameAs(there).All(e => e.IsNameAlone || same.Contains(e));
 
     private IEnumerable<PastFitting> Fittings(KnownEntry part, IReadOnlyList<KnownEntry> same)
     {

@@ -97,6 +97,11 @@ public sealed record PartElsewhere(string Id, string Whole, Outcome Outcome)
 /// <param name="Limits">Its maker's limits, as recorded last, that list the parts permitted.</param>
 public sealed record WholeElsewhere(string Id, string Part, IReadOnlyList<MakersLimits> Limits);
 
+/// <summary>An id that this record has no item of, and that is the older id of one.</summary>
+/// <param name="Name">The older id, as this record has it.</param>
+/// <param name="Id">Id of the item in this record.</param>
+public sealed record OtherName(string Name, string Id);
+
 /// <summary>What makes an earlier item one to ask about.</summary>
 public enum EarlierState
 {
@@ -193,6 +198,8 @@ public sealed record History(IReadOnlyList<PastWithdrawal> Withdrawals)
 
     /// <summary>Ids that this record names and has no item of, and that other records have.</summary>
     public IReadOnlyList<string> Elsewhere { get; init; } = [];
+
+    public IReadOnlyList<OtherName> OtherNames { get; init; } = [];
 
     /// <summary>Ids that an earlier version of this visit's record has and this one leaves out.</summary>
     public IReadOnlyList<string> LeftOut { get; init; } = [];

@@ -4,7 +4,7 @@ namespace ExamDocs.Proof.Tests.Histories;
 public sealed class HistoriesAgreeTests
 {
     [Fact]
-    public void In_memory() => Agreement.Check(Effort.Of(300, 100_000), prints: true, (_, _) => Programme.InMemory(), shown: 30);
+    public void In_memory() => Agreement.Check(Effort.Of(300, 100_000), prints: true, (_, _) => Programme.InMemory(), shown: 12);
 
     [Fact]
     public void Over_a_register_in_a_file()

@@ -33,9 +33,16 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         var all = things
             .With[thing]
             .Where(row => row.Sheet != own && row.Said is { Withdrawn: true })
-            .Select(row => new Hold(row, row.Day, WCodes(row.Said!.Codes), row.Said.Never))
+            .Select(row => new Hold(row, row.Day, WCodes(row), IsNever(row)))
             .ToList();
-        var isKnown = isOrigin || all.Exists(hold => !hold.IsDerived);
+        // What it was formerly may be what withdrew it: the withdrawal is then that one's, and ends with it.
+        var isKnown =
+            isOrigin
+            || all.Exists(hold => !hold.IsDerived)
+            || things
+                .Besides(thing)
+                .SelectMany(other => things.With[other])
+                .Any(row => row.Sheet != own && row.Said is { Withdrawn: true } && (row.Destroyed || WCodes(row).Any(IsOwn)));
         return [.. all.Where(hold => (!hold.IsDerived || !isKnown) && !IsEnded(hold, thing, upTo))];
     }
 
@@ -74,7 +81,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
                 .Any(row =>
                     row.Day("doneOn") >= from
                     && (to is null || row.Day("doneOn") <= to)
-                    && things.Named(row.Text("item"), sheet).Contains(thing)
+                    && things.Meant(row.Text("item"), sheet).Contains(thing)
                 )
         );
 
@@ -87,7 +94,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
                 && !things
                     .With[things.Of(row)]
                     .Where(r => r.Sheet != own && r.Said is { Withdrawn: true })
-                    .Select(r => new Hold(r, r.Day, WCodes(r.Said!.Codes), r.Said.Never))
+                    .Select(r => new Hold(r, r.Day, WCodes(r), IsNever(r)))
                     .Concat(AllTyped(row))
                     .Any(hold => Ends(release, own, hold, things.Of(row)))
             );
@@ -142,7 +149,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         things
             .With[things.Of(hold.Row)]
             .Where(row => row.Said?.Label == document)
-            .Any(row => row == hold.Row || IsRepeated(hold, new Hold(row, row.Day, WCodes(row.Said!.Codes), row.Said.Never)));
+            .Any(row => row == hold.Row || IsRepeated(hold, new Hold(row, row.Day, WCodes(row), IsNever(row))));
 
     private static bool IsRepeated(Hold hold, Hold other) =>
         other.Row.Sheet.IsVersionOf(hold.Row.Sheet)
@@ -191,5 +198,22 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
                 .Select(r => (sheet, r.Text("item"), r.Text("removedPart")))
         );
 
-    private static HashSet<string> WCodes(IReadOnlySet<string> codes) => [.. codes.Where(code => code[0] == 'W')];
+    private static bool IsOwn(string code) => code is not ("W10" or "W11");
+
+    private static bool IsNever(Row row) =>
+        row.Said!.Never
+        && (
+            row.Destroyed
+            || !row.Said.Codes.Contains("W11")
+            || row.Said.Codes.Contains("W5")
+            || (row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind))
+        );
+
+    /// <summary>That it is known to be destroyed is said of the row that tells of it alone.</summary>
+    private static HashSet<string> WCodes(Row row) =>
+        [
+            .. row.Said!.Codes.Where(code =>
+                code[0] == 'W' && (code != "W11" || row.Destroyed || row.Said.Codes.IsSubsetOf(["U0", "U3", "W10", "W11"]))
+            ),
+        ];
 }

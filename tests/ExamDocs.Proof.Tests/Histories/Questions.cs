@@ -1,13 +1,14 @@
 namespace ExamDocs.Proof.Tests.Histories;
 
 /// <summary>Whether a row must say which item it is.</summary>
-internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet> sheets, Sheet own)
+internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet> sheets, Sheet sheet)
 {
     public bool IsAsked(Row now) =>
         things
             .All.Where(thing => thing != things.Of(now) && !things.Besides(things.Of(now)).Contains(thing))
             .Any(thing =>
-                things.With[thing].Any(then => then.Sheet != own && IsConfusable(now, then) && !IsShielded(now, then)) && IsTroubled(thing)
+                things.With[thing].Any(then => then.Sheet != sheet && IsConfusable(now, then) && !IsShielded(now, then))
+                && (IsDoubled(now, thing) ? IsWithdrawn(thing) : IsTroubled(thing, things.Of(now)))
             );
 
     private bool IsConfusable(Row now, Row then) => Likeness.IsConfusable(now, then, things.IsBatch(then)) && !things.IsAnswered(now, then);
@@ -21,7 +22,7 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
         var same = things
             .With[things.Of(now)]
             .Where(row =>
-                row.Sheet != own
+                row.Sheet != sheet
                 && row.Day < now.Day
                 && row.Said is { Asked: false } said
                 && !said.Codes.Any(code => code[0] == 'U' && code != "U0")
@@ -30,15 +31,31 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
         return same.Count > 0 && !(then.Owner == now.Owner && then.Day >= same.Max(row => row.Day));
     }
 
-    /// <summary>Things that say of themselves that they were this one formerly, and what this one says that it was.</summary>
+    /// <summary>
+    /// Things that say of themselves that they were this one formerly, and what this one says that it was. A word of the record
+    /// that is looked at tells of another row of it.
+    /// </summary>
     private IReadOnlyList<int> Continuing(int thing) =>
-        [.. things.All.Where(other => things.Besides(other).Contains(thing)), .. things.Besides(thing)];
+        [
+            .. things.All.Where(other => things.With[other].All(row => row.Sheet != sheet) && things.Besides(other).Contains(thing)),
+            .. things.Besides(thing),
+        ];
 
-    private bool IsTroubled(int thing) =>
-        holds.Open(thing).Count > 0
+    /// <summary>One record has both under one id, and is held for it: what is held for that alone says nothing of the other.</summary>
+    private bool IsDoubled(Row now, int thing) =>
+        things
+            .With[thing]
+            .Any(then => things.With[things.Of(now)].Any(row => row != now && row.Sheet == then.Sheet && Likeness.Like(row.Id, then.Id)));
+
+    private bool IsWithdrawn(int thing) => holds.Open(thing).Count > 0 || holds.IsDestroyed(thing);
+
+    /// <summary>Something is known against it that is not known of the row's own thing already.</summary>
+    private bool IsTroubled(int thing, int own) =>
+        things.Besides(thing).Where(other => other != own).Append(thing).Any(other => holds.Open(other).Count > 0)
         || holds.IsDestroyed(thing)
         || things
-            .Latest(thing, sheets, own, Continuing(thing))
+            .Latest(thing, sheets, sheet, Continuing(thing))
+            .Where(row => things.Of(row) != own)
             .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
 }
 

@@ -32,7 +32,7 @@ internal sealed class Things
 
     /// <summary>
     /// Things that a row of this one was said to be formerly, although something contradicts: it inherits from them, and they
-    /// do not from it.
+    /// do not from it. Of those only what comes before is meant: the tag may be on another thing since.
     /// </summary>
     public IReadOnlyList<int> Besides(int thing) =>
         [
@@ -40,7 +40,11 @@ internal sealed class Things
                 .Where(row => row.Formerly is not null)
                 .SelectMany(row =>
                     _rows.Where(then =>
-                        then.Sheet != row.Sheet && Continues(row, then) && Likeness.Contradicts(row, then) && !AreTwo(row, then)
+                        then.Sheet != row.Sheet
+                        && then.Day <= row.Day
+                        && Continues(row, then)
+                        && Likeness.Contradicts(row, then)
+                        && !AreTwo(row, then)
                     )
                 )
                 .Select(then => _thing[then])
@@ -127,12 +131,9 @@ internal sealed class Things
             {
                 var (a, b) = (_rows[i], _rows[j]);
                 if (
-                    (a.Sheet != b.Sheet || Likeness.Like(a.Id, b.Id))
+                    a.Sheet != b.Sheet
                     && _thing[a] != _thing[b]
-                    && (
-                        ((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
-                        || (Likeness.IsSame(a, b) && (a.Sheet == b.Sheet || !AreTwo(a, b)))
-                    )
+                    && (((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b)) || (Likeness.IsSame(a, b) && !AreTwo(a, b)))
                 )
                 {
                     Join(_thing[a], _thing[b]);

@@ -28,9 +28,7 @@ public sealed class LayoutTests
     public void No_file_is_too_long_to_be_read()
     {
         var found = new[] { "src", "templates" }
-            .SelectMany(folder =>
-                Directory.EnumerateFiles(Path.Combine(RepositoryRoot.Path, folder), "*.cs", SearchOption.AllDirectories)
-            )
+            .SelectMany(folder => Directory.EnumerateFiles(Path.Combine(RepositoryRoot.Path, folder), "*.cs", SearchOption.AllDirectories))
             .Select(file => (Name: Path.GetRelativePath(RepositoryRoot.Path, file).Replace('\\', '/'), Lines: File.ReadAllLines(file)))
             .Where(file => !file.Name.Contains("/obj/", StringComparison.Ordinal) && !file.Name.Contains("/bin/", StringComparison.Ordinal))
             .SelectMany(file => Faults(file.Lines).Select(fault => $"{file.Name}: {fault}"))

@@ -39,8 +39,15 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
     private static LocalDate? TakenOffOn(ItemCase item, string part, string whole)
     {
         var record = item.Context.Record;
-        if (Assembly.IsRemoved(item.Context, part, whole))
-            return record.Renewals.Where(r => Folded.Same(r.RemovedPart, part) && Folded.Same(r.Item, whole)).Max(r => r.DoneOn)
+        string[] names =
+        [
+            part,
+            .. item.Context.History.OtherNames.Where(n => string.Equals(n.Id, part, StringComparison.Ordinal)).Select(n => n.Name),
+        ];
+        if (Array.Exists(names, name => Assembly.IsRemoved(item.Context, name, whole)))
+            return record
+                .Renewals.Where(r => Array.Exists(names, name => Folded.Same(r.RemovedPart, name)) && Folded.Same(r.Item, whole))
+                .Max(r => r.DoneOn)
                 ?? record.Visit.ExaminedOn;
         return record.Renewals.Any(r => Folded.Same(r.FittedPart, part) && Folded.Same(r.Item, whole))
             ? null

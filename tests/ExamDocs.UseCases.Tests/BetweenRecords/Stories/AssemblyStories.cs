@@ -262,6 +262,137 @@ internal static class AssemblyStories
                 ],
                 Must = ["H-1 withdraw"],
             },
+            new Story(
+                "A bridge not permitted, taken off in a record that has another serial number for it",
+                "Whether the bridge that was taken off is the one that was withdrawn is asked, and not answered."
+            )
+            {
+                Runs =
+                [
+                    [Together(i => i.PartNumber("XX-9"))],
+                    [
+                        Visit("V-2", "2026-08-01")
+                            .Bridge("RB-1", "Q108", i => i.PartNumber("XX-9").NotLookedAt())
+                            .Harness("H-1", "A1", i => i.NotLookedAt())
+                            .Renewed("H-1", "RB-1", null),
+                    ],
+                    [Visit("V-3", Autumn).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 withdraw"],
+            },
+            new Story(
+                "A cut bridge, taken off in a record that has another serial number for it, destroyed under a new id",
+                "The bridge of serial Q100 was on the harness, and only the one of serial Q108 was taken off."
+            )
+            {
+                Runs =
+                [
+                    [Together(i => i.Cut())],
+                    [
+                        Visit("V-2", "2026-08-01")
+                            .Bridge("RB-1", "Q108", i => i.NotLookedAt())
+                            .Harness("H-1", "A1", i => i.NotLookedAt())
+                            .Renewed("H-1", "RB-1", null),
+                    ],
+                    [Visit("V-3", Autumn).Bridge("RB-1-B", "Q100", i => i.Destroyed().Formerly("RB-1")).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 withdraw", "RB-1-B withdraw"],
+            },
+            new Story(
+                "A cut bridge, taken off in a record that has another serial number for it, its harness newly listed",
+                "The bridge of serial Q100 was on the harness, and only the one of serial Q108 was taken off."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+                    [Visit("V-2", "2026-08-01").Bridge("RB-1", "Q108", i => i.NotLookedAt()).Renewed("H-1", "RB-1", null)],
+                    [Visit("V-3", Autumn).Bridge("RB-1-B", "Q100", i => i.Destroyed().Formerly("RB-1")).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 withdraw W9", "RB-1-B withdraw"],
+            },
+            new Story(
+                "A bridge not permitted, taken off under another serial number, the harness in the same record",
+                "The harness was withdrawn for the bridge of serial Q100."
+            )
+            {
+                Runs =
+                [
+                    [Together(i => i.PartNumber("XX-9"))],
+                    [
+                        Visit("V-2", "2026-08-01")
+                            .Bridge("RB-1", "Q108", i => i.PartNumber("XX-9").NotLookedAt())
+                            .Harness("H-1", "A1")
+                            .Renewed("H-1", "RB-1", null),
+                    ],
+                ],
+                Must = ["H-1 withdraw", "RB-1 undetermined U3"],
+            },
+            new Story("A bridge not permitted, taken off under its own serial number", "It is off, and the harness is sound.")
+            {
+                Runs =
+                [
+                    [Together(i => i.PartNumber("XX-9"))],
+                    [
+                        Visit("V-2", "2026-08-01")
+                            .Bridge("RB-1", "Q 100", i => i.PartNumber("XX-9").NotLookedAt())
+                            .Harness("H-1", "A1")
+                            .Renewed("H-1", "RB-1", null),
+                    ],
+                    [Visit("V-3", Autumn).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 fit"],
+            },
+            new Story(
+                "A part not permitted, taken off a harness that may be another",
+                "Whether this harness is the one that does not permit it is asked, and not answered."
+            )
+            {
+                Runs =
+                [
+                    [
+                        Visit("V-1a", Spring).Harness("H-0010", "A1"),
+                        Visit("V-1b", Spring).Bridge("RB-1", "Q100", i => i.On("H-10").PartNumber("XX-9")),
+                    ],
+                    [
+                        Visit("V-2", Autumn)
+                            .Harness("H-010", "A1", i => i.Maker("Hollin Forge").NotLookedAt())
+                            .Bridge("RB-1", "Q100", i => i.PartNumber("XX-9"))
+                            .Renewed("H-010", "RB-1", null),
+                    ],
+                ],
+                Must = ["RB-1 withdraw", "H-010 undetermined U3"],
+            },
+            new Story(
+                "A cut bridge taken off under its old tag, and said to be on the harness still under its new one",
+                "RB-1 is RB-77: taken off, it may not say that it is fitted."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1"))],
+                    [Visit("V-2", "2026-08-01").Bridge("RB-77", "Q100", i => i.Formerly("RB-1"))],
+                    [Visit("V-3", Autumn).Harness("H-1", "A1").Bridge("RB-77", "Q100", i => i.On("H-1")).Renewed("H-1", "RB-1", null)],
+                ],
+                Must = ["RB-77 undetermined U3"],
+            },
+            new Story(
+                "A part not permitted on an id that was only named, and that may be this harness",
+                "Which H-1 was meant nobody knows: it may be this one."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-0", "2026-02-02").Harness("H-1", "A1")],
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1").PartNumber("XX-9"))],
+                    [
+                        Visit("V-2", Autumn)
+                            .Harness("H-1", null, i => i.Mark("M1").Maker("Hollin Forge"))
+                            .Bridge("RB-1", "Q100", i => i.PartNumber("XX-9")),
+                    ],
+                ],
+                Must = ["H-1 withdraw W9", "RB-1 withdraw"],
+            },
             new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
             {
                 Runs =

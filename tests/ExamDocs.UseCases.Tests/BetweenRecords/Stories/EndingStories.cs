@@ -59,6 +59,20 @@ internal static class EndingStories
                 ],
                 Must = ["C-1 fit"],
             },
+            new Story(
+                "A repair of another thing under the id, years of both under a new id",
+                "What was cleaned was made by somebody else: the defect of this one was never made good."
+            )
+            {
+                Runs =
+                [
+                    [First(i => i.Cut())],
+                    [Visit("V-1b", "2026-07-01").Connector("C-1", "Z9", i => i.Maker("Hollin Forge").NotLookedAt()).Repaired("C-1")],
+                    [Visit("V-1c", "2026-08-01").Connector("C-1", "B7", i => i.NotLookedAt()).Released("C-1", Spring, "made-good")],
+                    [Visit("V-2", Autumn).Connector("C-1-B", "B7", i => i.Formerly("C-1"))],
+                ],
+                Must = ["C-1-B withdraw W10"],
+            },
             new Story("Saw contact recorded in error", "It alone reaches what nothing else releases.")
             {
                 Runs =

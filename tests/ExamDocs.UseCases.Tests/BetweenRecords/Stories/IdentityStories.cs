@@ -526,6 +526,22 @@ internal static class IdentityStories
                 ],
                 Must = ["RB-1 withdraw W10"],
             },
+            new Story(
+                "An answer about an item that nothing tells it from, whose id another record only names",
+                "The marking is the same, and a name alone has nothing to differ from."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-0", "2026-02-02").Harness("H-1", "A1"), Visit("V-1", Spring).Bridge("RB-14", "Q101", i => i.On("H-1"))],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-2", "A1", i => i.Not("H-1", "the plate on this one says so"))
+                            .Harness("H-1", "Z9", i => i.Maker("Hollin Forge")),
+                    ],
+                ],
+                Must = ["RB-2 undetermined U3"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =

@@ -1,0 +1,70 @@
+using NodaTime;
+
+namespace ExamDocs.Core.Known;
+
+/// <summary>That a part was put on a whole or taken off it.</summary>
+/// <param name="Part">The part, as the telling record has it.</param>
+/// <param name="Whole">The whole likewise.</param>
+/// <param name="On">The day.</param>
+/// <param name="Kind">Of one day a row's word comes first, then what was taken off, then what was fitted by a renewal.</param>
+internal sealed record FittingFact(KnownEntry Part, KnownEntry Whole, LocalDate On, FittingKind Kind);
+
+internal enum FittingKind
+{
+    RowSays,
+    TakenOff,
+    Fitted,
+}
+
+/// <summary>Every word of any record that a part was put on a whole or taken off it.</summary>
+internal sealed class FittingFacts
+{
+    private readonly ILookup<KnownEntry, FittingFact> _ofPart;
+    private readonly ILookup<KnownEntry, FittingFact> _ofWhole;
+
+    public FittingFacts(KnownItems items)
+    {
+        var facts = items
+            .Past.Concat(items.Current)
+            .GroupBy(e => e.Visit, ReferenceEqualityComparer.Instance)
+            .SelectMany(visit => FactsOf([.. visit]))
+            .ToList();
+        _ofPart = facts.ToLookup(f => f.Part);
+        _ofWhole = facts.ToLookup(f => f.Whole);
+    }
+
+    /// <summary>In the part's own record.</summary>
+    public IEnumerable<FittingFact> OfPart(KnownEntry part) => _ofPart[part];
+
+    /// <summary>Entries of parts that were ever on a whole; the entries are all of the whole's.</summary>
+    public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) =>
+        whole.SelectMany(e => _ofWhole[e]).Select(f => f.Part).Distinct();
+
+    /// <summary>Entries of parts that were taken off a whole; the entries are all of the whole's.</summary>
+    public IEnumerable<KnownEntry> TakenOff(IEnumerable<KnownEntry> whole) =>
+        whole.SelectMany(e => _ofWhole[e]).Where(f => f.Kind is FittingKind.TakenOff).Select(f => f.Part).Distinct();
+
+    private static IEnumerable<FittingFact> FactsOf(List<KnownEntry> visit)
+    {
+        var record = visit[0].Visit.Record;
+        var byId = visit.ToLookup(e => e.Item.Id!, StringComparer.Ordinal);
+        foreach (var part in visit.Where(e => e.Item.FittedTo is not null))
+        {
+            foreach (var whole in byId[part.Item.FittedTo!])
+                yield return new FittingFact(part, whole, record.Visit.ExaminedOn ?? part.Day, FittingKind.RowSays);
+        }
+        foreach (var renewal in record.Renewals.Where(r => r.Item is not null))
+        {
+            foreach (var (id, kind) in new[] { (renewal.RemovedPart, FittingKind.TakenOff), (renewal.FittedPart, FittingKind.Fitted) })
+            {
+                foreach (
+                    var fact in byId[id ?? ""]
+                        .SelectMany(part =>
+                            byId[renewal.Item!].Select(whole => new FittingFact(part, whole, renewal.DoneOn ?? part.Day, kind))
+                        )
+                )
+                    yield return fact;
+            }
+        }
+    }
+}
