@@ -13,7 +13,7 @@ public sealed class FullDiskIssueTests : IDisposable
     private const int Page = 4;
     private const int Ample = 65_536;
 
-    private readonly Examdocs _examdocs = new(apart: true);
+    private readonly Examdocs _examdocs = new();
     private readonly SortedSet<string> _said = new(StringComparer.Ordinal);
     private string _register = "";
 
@@ -31,7 +31,7 @@ public sealed class FullDiskIssueTests : IDisposable
         _register = Path.Combine(data, "examdocs", "examdocs.db");
         var visit = Kit.Withdrawn("F", items: 2).Write(_examdocs, "visit.json");
         var enough = await NeededAsync(visit);
-        var steps = Math.Min(Effort.Of(8, int.MaxValue), enough / Page);
+        var steps = Math.Min(Effort.Of(5, int.MaxValue), enough / Page);
         var stopped = 0;
         for (var step = 1; step <= steps; step++)
         {

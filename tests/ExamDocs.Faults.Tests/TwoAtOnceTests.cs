@@ -11,7 +11,7 @@ public sealed class TwoAtOnceTests : IDisposable
     [Fact]
     public async Task Each_gets_its_documents_and_no_number_is_lost_or_given_twice()
     {
-        var each = Effort.Of(25, 500);
+        var each = Effort.Of(12, 500);
         var names = new[] { "A", "B" };
         var runs = await Task.WhenAll(
             names.Select(name =>

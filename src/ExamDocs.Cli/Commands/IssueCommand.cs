@@ -102,10 +102,11 @@ internal static class IssueCommand
             foreach (var refusal in result.Refused)
                 Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
             foreach (var issued in result.Documents)
-                Console.WriteLine(
-                    $"{issued.Number}  {issued.Kind}  "
-                        + $"{Items(issued.Items)}{(issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "")}{(issued.IssuedNow ? "" : "  (issued before)")}"
-                );
+            {
+                var copy = issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "";
+                var before = issued.IssuedNow ? "" : "  (issued before)";
+                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}");
+            }
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }
         if (result.Failure is { } failure)

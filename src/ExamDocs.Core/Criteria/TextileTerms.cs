@@ -28,7 +28,8 @@ internal static partial class TextileTerms
     private static partial Regex Names();
 
     [GeneratedRegex(
-        @"\b(?:stitch\w*|sewn|sewing|seams?|fib(?:re|er)s?|fray\w*|yarns?|textiles?|splices?|spliced|textil\w*|naht|nähte|vernäh\w*|faser\w*|garn\w*|coutures?|cousu\w*|épissures?)\b",
+        @"\b(?:stitch\w*|sewn|sewing|seams?|fib(?:re|er)s?|fray\w*|yarns?|textiles?|splices?|spliced|"
+            + @"textil\w*|naht|nähte|vernäh\w*|faser\w*|garn\w*|coutures?|cousu\w*|épissures?)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
         1000
     )]

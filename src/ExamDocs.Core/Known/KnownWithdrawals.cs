@@ -10,7 +10,8 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
 
     /// <param name="id">The id to give them: the item's in the record that is looked at.</param>
     /// <param name="entries">All entries of the item.</param>
-    /// <param name="idHere">The id that the record which is looked at has for an item of another; null to leave ids as they are there.</param>
+    /// <param name="idHere">The id that the record which is looked at has for an item of another; null to leave ids as they are
+    /// there.</param>
     public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries, Func<KnownVisit, string, string>? idHere = null)
     {
         var all = entries.SelectMany(e => Recorded(id, e, idHere).Select(w => (Entry: e, Withdrawal: w))).ToList();

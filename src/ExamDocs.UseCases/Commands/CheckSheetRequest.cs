@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Browsing;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
 
@@ -26,4 +27,7 @@ public sealed record CheckSheetRequest
 
     /// <summary>The categories and regimes that the record can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
+    public Browser? Browser { get; init; }
 }

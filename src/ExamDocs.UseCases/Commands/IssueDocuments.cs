@@ -21,7 +21,14 @@ public static class IssueDocuments
         var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
         if (CheckFirst(read, request) is { } nothing)
             return nothing;
-        await using var run = RegisteredRun.Open(request.RegisterPath, request.OutFolder, request.Today, request.Rules, request.Reason);
+        await using var run = RegisteredRun.Open(
+            request.RegisterPath,
+            request.OutFolder,
+            request.Today,
+            request.Rules,
+            request.Reason,
+            request.Browser
+        );
         var refused = new List<Refusal>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
         return Record(run, [.. refused, .. run.Prints.Refused], failure, request);

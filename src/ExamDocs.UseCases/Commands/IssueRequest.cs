@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Browsing;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
@@ -32,6 +33,9 @@ public sealed record IssueRequest
 
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
+
+    /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
+    public Browser? Browser { get; init; }
 
     internal bool Wants(DocumentJob job) =>
         Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
@@ -44,4 +45,7 @@ public sealed record LabelRequest
 
     /// <summary>The categories and regimes that records can name.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
+    public Browser? Browser { get; init; }
 }

@@ -26,7 +26,8 @@ public static class PrintCheckSheets
             request.RegisterPath,
             Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!,
             request.Today,
-            request.Rules
+            request.Rules,
+            browser: request.Browser
         );
         var prints = run.Prints;
         var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j.In(request.Style));

@@ -36,7 +36,8 @@ public static partial class PrintLabels
             request.RegisterPath,
             Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!,
             request.Today,
-            request.Rules
+            request.Rules,
+            browser: request.Browser
         );
         var register = run.Register;
         var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();

@@ -94,7 +94,9 @@ internal sealed class DecideRun
         throw new IOException("the register is in use by other runs; try again when these are done");
     }
 
-    /// <summary>What somebody has to do now because of these visits: labels to take off, items to take out of use. One sentence each.</summary>
+    /// <summary>
+    /// What somebody has to do now because of these visits: labels to take off, items to take out of use. One sentence each.
+    /// </summary>
     /// <param name="register">Where they are remembered.</param>
     public IReadOnlyList<string> Remarks(DocumentRegister register) => [.. EndedDocuments.Of(this, register), .. LateWithdrawals.Of(this)];
 

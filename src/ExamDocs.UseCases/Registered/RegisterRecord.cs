@@ -47,8 +47,7 @@ internal sealed class RegisterRecord
         var employers = due.Select(o => o.Visit.Employer).DistinctBy(FirmName.Fold, StringComparer.Ordinal).ToList();
         refused = employers.Count switch
         {
-            0 => "nothing in the register falls "
-                + $"due{(dueBefore is { } day ? FormattableString.Invariant($" by {day:uuuu-MM-dd}") : "")}{(employer is null ? "" : $" for {employer}")}",
+            0 => $"nothing in the register falls due{By(dueBefore)}{(employer is null ? "" : $" for {employer}")}",
             > 1 => $"kit of several employers falls due: {string.Join("; ", employers.Select(e => e ?? "not recorded"))}. Name "
                 + "one with --employer",
             _ => null,
@@ -60,6 +59,8 @@ internal sealed class RegisterRecord
     /// What was not determined has to be examined, whatever the day; what is withdrawn is not examined again without somebody's deciding
     /// it.
     /// </summary>
+    private static string By(LocalDate? day) => day is null ? "" : FormattableString.Invariant($" by {day:uuuu-MM-dd}");
+
     private static bool IsDue(PastOutcome outcome, LocalDate? before) =>
         !outcome.IsWithdrawal()
         && (before is null || outcome.Outcome.NextBy is not { } next || next <= before || outcome.Outcome.Until <= before);

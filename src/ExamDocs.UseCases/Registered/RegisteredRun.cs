@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using ExamDocs.Documents.Browsing;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
@@ -19,10 +20,10 @@ internal sealed class RegisteredRun : IAsyncDisposable
     private readonly List<string> _remarks;
     private CheckedInput[] _inputs = [];
 
-    private RegisteredRun(DocumentRegister register, string folder, LocalDate today, KnownRules rules, string? reason)
+    private RegisteredRun(DocumentRegister register, string folder, LocalDate today, KnownRules rules, string? reason, Browser? browser)
     {
         (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason));
-        Prints = new PrintRun(register, _corrections, folder, today);
+        Prints = new PrintRun(register, _corrections, folder, today, browser);
         _remarks = [.. register.Recover()];
     }
 
@@ -41,14 +42,22 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// <param name="today">Day of issue.</param>
     /// <param name="rules">The categories and regimes that records can name.</param>
     /// <param name="reason">Why an earlier version of the record is corrected; null to say only that it was.</param>
+    /// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
     /// <exception cref="IOException">The register cannot be written.</exception>
-    public static RegisteredRun Open(string place, string folder, LocalDate today, KnownRules rules, string? reason = null)
+    public static RegisteredRun Open(
+        string place,
+        string folder,
+        LocalDate today,
+        KnownRules rules,
+        string? reason = null,
+        Browser? browser = null
+    )
     {
         var register = DocumentRegister.Open(place, today);
         try
         {
-            return new RegisteredRun(register, folder, today, rules, reason);
+            return new RegisteredRun(register, folder, today, rules, reason, browser);
         }
         catch
         {

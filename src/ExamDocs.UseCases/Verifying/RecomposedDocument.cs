@@ -75,11 +75,13 @@ internal static partial class RecomposedDocument
         return Picture().Replace(html, found => Shown(pictures[at++], found));
     }
 
-    private static string Shown(DrawnPicture picture, Match found) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"src=\"data:image/jpeg;base64,{Convert.ToBase64String(picture.Jpeg.Span)}\"{found.Groups["words"].Value}{(found.Groups["size"].Success ? $" width=\"{picture.WidthPx}\" height=\"{picture.HeightPx}\"" : "")}"
-        );
+    private static string Shown(DrawnPicture picture, Match found)
+    {
+        var size = found.Groups["size"].Success
+            ? string.Create(CultureInfo.InvariantCulture, $" width=\"{picture.WidthPx}\" height=\"{picture.HeightPx}\"")
+            : "";
+        return $"src=\"data:image/jpeg;base64,{Convert.ToBase64String(picture.Jpeg.Span)}\"{found.Groups["words"].Value}{size}";
+    }
 
     private static readonly byte[] Mark = Encoding.ASCII.GetBytes("a picture that is not within");
 

@@ -76,13 +76,14 @@ internal static class RegisterQuestions
         }
     }
 
+    private static string By(IReadOnlyList<string> numbers) => numbers.Count > 0 ? $" by {string.Join(", ", numbers)}" : "";
+
     private static Statement End(DocumentStatus known) =>
         known.Ended switch
         {
             DocumentEnd.Replaced => Statement.Fails(
                 State,
-                $"{known.Number} is "
-                    + $"replaced{EndedWords.On(known.EndedOn)}{(known.ReplacedBy is { Count: > 0 } by ? $" by {string.Join(", ", by)}" : "")}{EndedWords.Because(known.EndedReason)}"
+                $"{known.Number} is replaced{EndedWords.On(known.EndedOn)}{By(known.ReplacedBy)}{EndedWords.Because(known.EndedReason)}"
             ),
             DocumentEnd.Withdrawn => Statement.Fails(
                 State,

@@ -9,7 +9,8 @@ using ExamDocs.UseCases.Reading;
 namespace ExamDocs.UseCases.Verifying;
 
 /// <summary>Prints documents once more, to hold those in question against them. Does without a browser where there is none.</summary>
-internal sealed class Reprint : IAsyncDisposable
+/// <param name="open">A browser that is open already and stays open; null to start one when it is needed.</param>
+internal sealed class Reprint(Browser? open) : IAsyncDisposable
 {
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
 
@@ -48,8 +49,8 @@ internal sealed class Reprint : IAsyncDisposable
 
     private async Task<Browser?> BrowserAsync()
     {
-        if (_browser is not null || _isMissing)
-            return _browser;
+        if (open is not null || _browser is not null || _isMissing)
+            return open ?? _browser;
         try
         {
             return _browser = await Browser.StartAsync(limit: Longest);

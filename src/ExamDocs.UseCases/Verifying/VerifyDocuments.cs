@@ -1,41 +1,13 @@
 using System.Security.Cryptography;
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Documents.Signing;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
-using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;
-
-/// <summary>What the user asks to be verified, and against what.</summary>
-public sealed record VerifyRequest
-{
-    public required IReadOnlyList<string> Files { get; init; }
-
-    /// <summary>The register to ask, which is there; null for none.</summary>
-    public string? RegisterPath { get; init; }
-
-    /// <summary>The certificates of the issuers that are known here.</summary>
-    public SignatureTrust Trust { get; init; } = SignatureTrust.InNobody;
-
-    /// <summary>The same with the certificates that were read.</summary>
-    /// <param name="read">Without a fault.</param>
-    public VerifyRequest Trusting(TrustRead read)
-    {
-        ArgumentNullException.ThrowIfNull(read);
-        return this with { Trust = read.Trust ?? throw new ArgumentException(read.Fault, nameof(read)) };
-    }
-
-    /// <summary>The time at which it is asked.</summary>
-    public required Instant Now { get; init; }
-
-    /// <summary>The categories and regimes that records can name.</summary>
-    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
-}
 
 /// <summary>Are these documents ours, whole, unaltered and current, and do the rules bear out what they say?</summary>
 public static partial class VerifyDocuments
@@ -64,7 +36,7 @@ public static partial class VerifyDocuments
         string? identity = null
     )
     {
-        await using var reprint = new Reprint();
+        await using var reprint = new Reprint(request.Browser);
         var verified = new List<VerifiedFile>();
         foreach (var file in request.Files)
         {

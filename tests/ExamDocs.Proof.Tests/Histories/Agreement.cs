@@ -59,9 +59,18 @@ internal sealed class Agreement
 
     private int Of(string what) => _seen.GetValueOrDefault(what);
 
+    /// <summary>
+    /// Of one run what only the programme's holding an item explains comes first: from it follows what the second evaluator says of
+    /// the items that it withdraws on account of that one.
+    /// </summary>
+    private static IEnumerable<Beside> InOrder(IEnumerable<Beside> pairs) =>
+        pairs
+            .GroupBy(pair => pair.Run)
+            .SelectMany(run => run.OrderBy(pair => !pair.Agrees && pair.IsKinder && !pair.Programme.IsForUse ? 0 : 1));
+
     private void Count(long seed, IEnumerable<Beside> pairs)
     {
-        foreach (var pair in pairs)
+        foreach (var pair in InOrder(pairs))
         {
             Add(pair.IsLenient ? "lenient" : "exact");
             Add(pair.Second.Outcome);
@@ -135,11 +144,11 @@ internal sealed class Agreement
             var small = Shrinking.Smallest(Chronicle.Of(seed, prints), history => First(history)?.Kind == kind);
             var pairs = Pairs(small);
             text.AppendLine(
-                $"--- {kind} ({count})\nseed {seed}: {pairs.FirstOrDefault(pair => !pair.Agrees)}\n{Summary.Of(small)}before it:"
+                $"--- {kind} ({count})\nseed {seed}: {InOrder(pairs).FirstOrDefault(pair => !pair.Agrees)}\n{Summary.Of(small)}before it:"
             );
             text.AppendJoin('\n', pairs.TakeWhile(pair => pair.Agrees)).AppendLine();
 
-            Beside? First(IReadOnlyList<Run> history) => Pairs(history).FirstOrDefault(pair => !pair.Agrees);
+            Beside? First(IReadOnlyList<Run> history) => InOrder(Pairs(history)).FirstOrDefault(pair => !pair.Agrees);
             IEnumerable<Beside> Pairs(IReadOnlyList<Run> history) => Beside.Of(history, () => programme(seed, ++attempt));
         }
     }

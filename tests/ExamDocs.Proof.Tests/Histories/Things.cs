@@ -131,9 +131,12 @@ internal sealed class Things
             {
                 var (a, b) = (_rows[i], _rows[j]);
                 if (
-                    a.Sheet != b.Sheet
+                    (a.Sheet != b.Sheet || Likeness.Like(a.Id, b.Id))
                     && _thing[a] != _thing[b]
-                    && (((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b)) || (Likeness.IsSame(a, b) && !AreTwo(a, b)))
+                    && (
+                        ((Continues(a, b) || Continues(b, a)) && !Likeness.Contradicts(a, b))
+                        || (Likeness.IsSame(a, b) && (a.Sheet == b.Sheet || !AreTwo(a, b)))
+                    )
                 )
                 {
                     Join(_thing[a], _thing[b]);

@@ -9,7 +9,7 @@ namespace ExamDocs.UseCases.Tests.Issuing;
 
 /// <summary>
 /// The example issued once, as a schedule and item by item, for all tests that look at the result: of every category and
-/// outcome one item, and whatever was renewed, of which every category has a report of its own; all sixty-two items with
+/// outcome one item, and whatever was renewed, of which nine have a report of their own; all sixty-two items with
 /// EXAMDOCS_PROOF=full.
 /// </summary>
 public sealed class ExampleIssued : IDisposable
@@ -50,26 +50,7 @@ public sealed class ExampleIssued : IDisposable
         "SWV-01",
     ];
 
-    private static readonly string[] OfEachCategory =
-    [
-        "ABS-01",
-        "ADJ-01",
-        "BLK-01",
-        "BRG-02",
-        "BRG-08",
-        "CLR-01",
-        "CON-01",
-        "COR-02",
-        "COV-01",
-        "HAR-04",
-        "HEL-01",
-        "LAN-02",
-        "LOW-01",
-        "PUL-01",
-        "RGR-01",
-        "SLG-03",
-        "SWV-01",
-    ];
+    private static readonly string[] Alone = ["ADJ-01", "BRG-02", "BRG-08", "CON-01", "COR-02", "HAR-04", "HEL-01", "LAN-02", "RGR-01"];
 
     private readonly Workspace _schedule = new();
     private readonly Workspace _perItem = new();
@@ -79,7 +60,7 @@ public sealed class ExampleIssued : IDisposable
     public ExampleIssued()
     {
         _result = new(() => Issued(_schedule.Request(Input(_schedule, OfEachKind))));
-        _resultPerItem = new(() => Issued(_perItem.Request(Input(_perItem, OfEachCategory)) with { PerItem = true, Only = "report" }));
+        _resultPerItem = new(() => Issued(_perItem.Request(Input(_perItem, Alone)) with { PerItem = true, Only = "report" }));
     }
 
     internal IssueResult Result => _result.Value;

@@ -36,6 +36,7 @@ internal sealed class Workspace : IDisposable
             OutFolder = Out,
             RegisterPath = Register,
             Today = Today,
+            Browser = OpenBrowser.Instance,
         };
 
     public Task<IssueResult> IssueAsync(params string[] inputs) =>

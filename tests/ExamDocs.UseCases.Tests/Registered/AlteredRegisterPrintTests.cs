@@ -3,6 +3,7 @@ using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
+using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
 using static ExamDocs.UseCases.Tests.Registered.Visits;
 
@@ -67,6 +68,7 @@ public sealed class AlteredRegisterPrintTests : IDisposable
             VerifyDocuments.RunAsync(
                 new VerifyRequest
                 {
+                    Browser = OpenBrowser.Instance,
                     Files = [report],
                     RegisterPath = visits.Register,
                     Now = NodaTime.Instant.FromUtc(2027, 12, 31, 12, 0),

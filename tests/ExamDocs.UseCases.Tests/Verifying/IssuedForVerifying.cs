@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
@@ -19,11 +18,10 @@ using NodaTime;
 namespace ExamDocs.UseCases.Tests.Verifying;
 
 /// <summary>A small visit issued once for all tests, and the means to make a document that differs from it in one thing.</summary>
-public sealed class IssuedForVerifying : IAsyncDisposable
+public sealed class IssuedForVerifying : IDisposable
 {
     private readonly Workspace _workspace = new();
     private readonly Lazy<IssueResult> _issued;
-    private readonly Lazy<Task<Browser>> _browser = new(() => Browser.StartAsync());
     private readonly Lazy<Task<byte[]>> _labelOfAnotherVersion;
     private readonly Lazy<byte[]> _drawnLabel;
 
@@ -84,8 +82,7 @@ public sealed class IssuedForVerifying : IAsyncDisposable
             json.Replace($"\"version\": \"{ProgramVersion.Current}\"", "\"version\": \"0.0.1\"", StringComparison.Ordinal)
         );
 
-    /// <summary>Printed by one browser for all tests.</summary>
-    internal async Task<byte[]> PrintAsync(string html) => await (await _browser.Value).PrintAsync(html);
+    internal static Task<byte[]> PrintAsync(string html) => OpenBrowser.Instance.PrintAsync(html);
 
     /// <summary>
     /// What verifying says of the bytes against a register that takes them for those issued, so that nothing but their content speaks.
@@ -111,6 +108,7 @@ public sealed class IssuedForVerifying : IAsyncDisposable
             };
         var request = new VerifyRequest
         {
+            Browser = OpenBrowser.Instance,
             Files = [path],
             Now = Now,
             Trust = trust ?? SignatureTrust.InNobody,
@@ -128,12 +126,7 @@ public sealed class IssuedForVerifying : IAsyncDisposable
     internal static IEnumerable<string> Faults(VerifiedFile verified) =>
         verified.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{s.Question}: {s.Text}");
 
-    public async ValueTask DisposeAsync()
-    {
-        _workspace.Dispose();
-        if (_browser.IsValueCreated)
-            await (await _browser.Value).DisposeAsync();
-    }
+    public void Dispose() => _workspace.Dispose();
 
     private string First(string kind) => _workspace.FileOf(_issued.Value.Documents.First(d => d.Document.Kind == kind));
 

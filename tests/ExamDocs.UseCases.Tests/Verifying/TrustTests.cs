@@ -14,7 +14,7 @@ using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 namespace ExamDocs.UseCases.Tests.Verifying;
 
 /// <summary>A signature counts by the certificate that was named, or by one that a named authority issued for documents.</summary>
-public sealed class TrustTests(IssuedForVerifying issued)
+public sealed class TrustTests
 {
     private const string ForServers = "1.3.6.1.5.5.7.3.1",
         ForClients = "1.3.6.1.5.5.7.3.2",
@@ -141,7 +141,7 @@ public sealed class TrustTests(IssuedForVerifying issued)
             []
         );
         return await Finisher.FinishSignedAsync(
-            await issued.PrintAsync(change(html)),
+            await IssuedForVerifying.PrintAsync(change(html)),
             EmbeddedFiles.Within(pdf),
             new DocumentSigner(TestAuthority.One.Key(certificate)),
             CommonPhrases.Languages.In(contents.Basis.Language).SignatureField
@@ -172,6 +172,7 @@ public sealed class TrustTests(IssuedForVerifying issued)
             await VerifyDocuments.RunAsync(
                 new VerifyRequest
                 {
+                    Browser = OpenBrowser.Instance,
                     Files = [file],
                     Now = Now,
                     Trust = named is null ? SignatureTrust.InNobody : SignatureTrust.FromPem(named)!,

@@ -21,6 +21,7 @@ public sealed class UntouchedTests(ExampleIssued example)
         var verified = await VerifyDocuments.RunAsync(
             new VerifyRequest
             {
+                Browser = OpenBrowser.Instance,
                 Files = files,
                 RegisterPath = Path.Combine(Path.GetDirectoryName(example.Folder)!, "register.db"),
                 Now = Instant.FromUtc(2026, 5, 13, 9, 0),

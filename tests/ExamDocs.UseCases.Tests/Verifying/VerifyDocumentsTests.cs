@@ -1,5 +1,6 @@
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
+using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;
 using static ExamDocs.UseCases.Tests.Verifying.IssuedForVerifying;
 
@@ -255,6 +256,7 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
             await VerifyDocuments.RunAsync(
                 new VerifyRequest
                 {
+                    Browser = OpenBrowser.Instance,
                     Files = [file],
                     RegisterPath = register,
                     Now = Now,

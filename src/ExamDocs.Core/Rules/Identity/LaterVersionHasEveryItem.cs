@@ -19,7 +19,9 @@ public sealed class LaterVersionHasEveryItem : Rule<VisitCase>
             )
         ) => Each(v => v.Context.History.LeftOut.Count == 0 ? [] : [new Fault("/reference", Words(v.Context.History.LeftOut))]);
 
-    private static string Words(IReadOnlyList<string> ids) =>
-        "an earlier version of this visit also has "
-        + $"{string.Join(", ", ids.Take(Named))}{(ids.Count > Named ? FormattableString.Invariant($" and {ids.Count - Named} more") : "")}; these stand as they were";
+    private static string Words(IReadOnlyList<string> ids)
+    {
+        var more = ids.Count > Named ? FormattableString.Invariant($" and {ids.Count - Named} more") : "";
+        return $"an earlier version of this visit also has {string.Join(", ", ids.Take(Named))}{more}; these stand as they were";
+    }
 }
