@@ -89,10 +89,12 @@ public sealed class ProducersTests : IDisposable
         Assert.Equal(["error: - - - INT023 INT035", "formula: - 2 - INT028", "long: - 1234567890123460 - INT029"], differing);
     }
 
+    /// <summary>By way of OpenDocument it is the same import and export and more: without that only with EXAMDOCS_PROOF=full.</summary>
+    public static TheoryData<string> Savers =>
+        ["openpyxl", "LibreOffice by way of OpenDocument", .. Programs.IsAllTried ? ["LibreOffice"] : (string[])[]];
+
     [Theory]
-    [InlineData("openpyxl")]
-    [InlineData("LibreOffice")]
-    [InlineData("LibreOffice by way of OpenDocument")]
+    [MemberData(nameof(Savers))]
     public void The_example_saved_by_another_program_has_the_same_outcomes(string program)
     {
         var ours = Path.Combine(Programs.Root(), "examples", "visit.xlsx");

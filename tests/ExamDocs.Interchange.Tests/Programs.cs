@@ -8,6 +8,9 @@ internal static class Programs
 {
     private const string Office = "/usr/bin/soffice";
 
+    /// <summary>Everything is to be tried, not a selection.</summary>
+    public static bool IsAllTried { get; } = Environment.GetEnvironmentVariable("EXAMDOCS_PROOF") == "full";
+
     /// <summary>One for all tests, which takes LibreOffice long to set up; it lets one run at a time into it.</summary>
     private static readonly string Profile = MadeOnce("examdocs-office");
 

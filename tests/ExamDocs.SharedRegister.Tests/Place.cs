@@ -7,7 +7,7 @@ namespace ExamDocs.Register.Tests;
 /// <summary>The register is a database of its own on the tests' server.</summary>
 public abstract partial class Workplace
 {
-    internal const int DocumentsForEachRun = 200;
+    internal const int DocumentsForEachRun = 60;
 
     private static int s_databases;
 

@@ -11,7 +11,7 @@ public sealed class NoneComesOutBetterTests
     [Fact]
     public void None_of_the_items_with_a_reason_to_withdraw_comes_out_better()
     {
-        var visits = Effort.Of(20_000, 10_000_000) / AdverseVisit.Items;
+        var visits = Effort.Of(10_000, 10_000_000) / AdverseVisit.Items;
         ConcurrentDictionary<string, int> given = new();
         ConcurrentQueue<string> better = new();
         var watch = Stopwatch.StartNew();

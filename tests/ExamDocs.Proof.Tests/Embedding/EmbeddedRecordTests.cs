@@ -13,7 +13,7 @@ namespace ExamDocs.Proof.Tests.Embedding;
 /// <summary>What goes into a document and comes out of it again is determined as before, whatever was wrong with it.</summary>
 public sealed class EmbeddedRecordTests
 {
-    private static int Records => Effort.Of(500, 100_000);
+    private static int Records => Effort.Of(250, 100_000);
 
     [Fact]
     public void Every_generated_record_comes_back_with_the_same_outcomes()

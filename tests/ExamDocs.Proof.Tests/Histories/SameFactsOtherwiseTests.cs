@@ -76,7 +76,7 @@ public sealed class SameFactsOtherwiseTests
 
     private static void Never(Func<IReadOnlyList<Run>, Dice, IEnumerable<string>> wrongs)
     {
-        var histories = Effort.Of(100, 20_000);
+        var histories = Effort.Of(50, 20_000);
         ConcurrentQueue<string> wrong = new();
         Parallel.For(1L, histories + 1L, seed =>
         {

@@ -17,7 +17,7 @@ namespace ExamDocs.Proof.Tests.Metamorphic;
 /// </summary>
 public sealed class HistoryNeverHelpsTests
 {
-    private static int Records => Effort.Of(400, 200_000);
+    private static int Records => Effort.Of(150, 200_000);
 
     [Fact]
     public void More_history_never_gives_a_better_outcome() =>

@@ -10,7 +10,7 @@ namespace ExamDocs.Proof.Tests.Metamorphic;
 /// <summary>How the outcome may change, and may not, when a record is changed in a known way.</summary>
 public sealed class SameRecordOtherwiseTests
 {
-    private static int Records => Effort.Of(300, 200_000);
+    private static int Records => Effort.Of(150, 200_000);
 
     [Fact]
     public void A_change_for_the_worse_never_gives_a_better_outcome() =>
