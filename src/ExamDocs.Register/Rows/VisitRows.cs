@@ -47,28 +47,7 @@ internal static class VisitRows
     public static IEnumerable<VisitRow> Of(int visit, ExaminationRecord record) =>
         [
             .. record.People.Select((p, i) => new VisitRow("person", [visit, i, p.Id, p.Name, p.Address, p.Qualifications])),
-            .. record.Items.Select(
-                (item, i) =>
-                    new VisitRow(
-                        "item",
-                        [
-                            visit,
-                            i,
-                            item.Id,
-                            item.Category,
-                            item.Description,
-                            item.Maker,
-                            item.Model,
-                            item.PartNumber,
-                            item.Serial,
-                            item.OwnersMark,
-                            item.Manufactured?.ToString(),
-                            item.FirstUsed?.ToString(),
-                            item.FittedTo,
-                            Word(Words.Statuses, item.Status),
-                        ]
-                    )
-            ),
+            .. record.Items.Select((item, i) => Of(visit, i, item)),
             .. record.Limits.Select(
                 (l, i) =>
                     new VisitRow(
@@ -102,6 +81,27 @@ internal static class VisitRows
             ),
             .. Keys(visit, ItemKeys.Of(record)),
         ];
+
+    private static VisitRow Of(int visit, int position, Item item) =>
+        new(
+            "item",
+            [
+                visit,
+                position,
+                item.Id,
+                item.Category,
+                item.Description,
+                item.Maker,
+                item.Model,
+                item.PartNumber,
+                item.Serial,
+                item.OwnersMark,
+                item.Manufactured?.ToString(),
+                item.FirstUsed?.ToString(),
+                item.FittedTo,
+                Word(Words.Statuses, item.Status),
+            ]
+        );
 
     public static IEnumerable<VisitRow> Keys(int visit, IEnumerable<ItemKey> keys) =>
         keys.Select((k, i) => new VisitRow("item_key", [visit, i, k.Item, Stored(k.Key)]));

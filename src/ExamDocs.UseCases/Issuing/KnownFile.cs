@@ -9,6 +9,7 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="Rows">Remedies, renewals, releases and limits, as a record of nothing else.</param>
 /// <param name="ReleasedBy">The name of who gave each release, in the order of the rows.</param>
 /// <param name="Wholes">Items elsewhere, each with so many of the limits, in the order of the rows.</param>
+/// <param name="OtherNames">Null in a document of version 0.2.1 or earlier.</param>
 internal sealed record KnownFile(
     JsonElement Rows,
     IReadOnlyList<string?> ReleasedBy,
@@ -20,7 +21,8 @@ internal sealed record KnownFile(
     IReadOnlyList<AnswerFault> AnswerFaults,
     IReadOnlyList<string> Elsewhere,
     IReadOnlyList<string> LeftOut,
-    RegisterConsulted? Asked
+    RegisterConsulted? Asked,
+    IReadOnlyList<OtherName>? OtherNames = null
 )
 {
     internal sealed record Part(
@@ -80,7 +82,8 @@ internal sealed record KnownFile(
             h.AnswerFaults,
             h.Elsewhere,
             h.LeftOut,
-            h.Asked
+            h.Asked,
+            h.OtherNames
         );
     }
 
@@ -133,6 +136,7 @@ internal sealed record KnownFile(
             Elsewhere = Elsewhere,
             LeftOut = LeftOut,
             Asked = Asked,
+            OtherNames = OtherNames ?? [],
         };
     }
 }

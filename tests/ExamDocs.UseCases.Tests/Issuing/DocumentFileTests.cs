@@ -84,6 +84,8 @@ public sealed class DocumentFileTests
             Respellings = [new Respelling("HB-1", "serial", "s")],
             AnswerFaults = [new AnswerFault("HB-1", "/formerly", AnswerFaultKind.Unknown)],
             LeftOut = ["HB-2"],
+            Elsewhere = ["HB-3"],
+            OtherNames = [new OtherName("HB-0", "HB-1")],
             Asked = new RegisterConsulted("a1b2", new LocalDate(2025, 1, 2)),
             Examinations =
             [
@@ -123,6 +125,31 @@ public sealed class DocumentFileTests
             ],
         },
     };
+
+    public static TheoryData<string> KnownLists =>
+        [
+            .. typeof(History)
+                .GetProperties()
+                .Where(p =>
+                    p.PropertyType.IsAssignableTo(typeof(System.Collections.ICollection))
+                    || p.PropertyType.Name.StartsWith("IReadOnlyList", StringComparison.Ordinal)
+                )
+                .Select(p => p.Name),
+        ];
+
+    /// <summary>What is left out here would be left out of the decision when the document is verified.</summary>
+    [Theory]
+    [MemberData(nameof(KnownLists))]
+    public void Nothing_that_is_known_from_before_is_left_out(string name)
+    {
+        var property = typeof(History).GetProperty(name)!;
+        var read = DocumentFile.Read(DocumentFile.Write(Whole))!;
+        Assert.NotEmpty((System.Collections.IEnumerable)property.GetValue(Whole.History)!);
+        Assert.Equal(
+            ((System.Collections.IEnumerable)property.GetValue(Whole.History)!).Cast<object>().Count(),
+            ((System.Collections.IEnumerable)property.GetValue(read.History)!).Cast<object>().Count()
+        );
+    }
 
     [Fact]
     public void Read_again_it_is_what_was_written()

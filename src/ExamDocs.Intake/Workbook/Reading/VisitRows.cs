@@ -35,26 +35,9 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             _hasHelp = cells.TryGetValue(HelpColumn, out var heads) && Heading.Key(heads.Raw) is VisitSheet.HelpHeading;
             return false;
         }
-        foreach (var unread in row.Cells.Where(c => c.Column > HelpColumn || (c.Column == HelpColumn && !_hasHelp)))
-            notes.Report(
-                SheetFindings.NoHeading,
-                Outside(unread.Column),
-                At(unread.Column),
-                $"'{CellReading.Shown(unread.Raw)}' stands under no heading"
-            );
         Cell? value = cells.TryGetValue(ValueColumn, out var second) ? second : null;
         var column = VisitSheet.Shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal));
-        if (
-            _hasHelp
-            && cells.TryGetValue(HelpColumn, out var help)
-            && !string.Equals(Heading.Normal(help.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal)
-        )
-            notes.Report(
-                BesideFindings.HelperAltered,
-                Outside(HelpColumn),
-                At(HelpColumn),
-                $"'{CellReading.Shown(help.Raw)}' stands where the program says what to type"
-            );
+        ReportBeside(row, column, At);
         if (heading is VisitSheet.DateOrderHeading)
             Declare(value, At(ValueColumn));
         else if (column is not null)
@@ -68,9 +51,25 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
                 hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null
             );
         return column is not null;
+    }
 
-        string Outside(int at) =>
-            $"/visit/{CellAddress.Letters(at)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+    /// <summary>What was typed where nothing is read, or over the words that help.</summary>
+    private void ReportBeside(SheetRow row, Column? column, Func<int, string> at)
+    {
+        foreach (var cell in row.Cells.Where(c => c.Column >= HelpColumn))
+        {
+            var outside =
+                $"/visit/{CellAddress.Letters(cell.Column)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+            if (cell.Column > HelpColumn || !_hasHelp)
+                notes.Report(SheetFindings.NoHeading, outside, at(cell.Column), $"'{CellReading.Shown(cell.Raw)}' stands under no heading");
+            else if (!string.Equals(Heading.Normal(cell.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal))
+                notes.Report(
+                    BesideFindings.HelperAltered,
+                    outside,
+                    at(cell.Column),
+                    $"'{CellReading.Shown(cell.Raw)}' stands where the program says what to type"
+                );
+        }
     }
 
     private static string HeadingOf(SheetRow row) =>
