@@ -50,7 +50,7 @@ internal sealed class FittingFacts
         var byId = visit.ToLookup(e => e.Item.Id!, StringComparer.Ordinal);
         foreach (var part in visit.Where(e => e.Item.FittedTo is not null))
         {
-            foreach (var whole in byId[part.Item.FittedTo!])
+            foreach (var whole in Meant(part.Item.FittedTo!))
                 yield return new FittingFact(part, whole, record.Visit.ExaminedOn ?? part.Day, FittingKind.RowSays);
         }
         foreach (var renewal in record.Renewals.Where(r => r.Item is not null))
@@ -58,13 +58,21 @@ internal sealed class FittingFacts
             foreach (var (id, kind) in new[] { (renewal.RemovedPart, FittingKind.TakenOff), (renewal.FittedPart, FittingKind.Fitted) })
             {
                 foreach (
-                    var fact in byId[id ?? ""]
+                    var fact in Meant(id ?? "")
                         .SelectMany(part =>
-                            byId[renewal.Item!].Select(whole => new FittingFact(part, whole, renewal.DoneOn ?? part.Day, kind))
+                            Meant(renewal.Item!).Select(whole => new FittingFact(part, whole, renewal.DoneOn ?? part.Day, kind))
                         )
                 )
                     yield return fact;
             }
+        }
+
+        // An id without a row of its own is that of the row whose id is spelt alike.
+        IEnumerable<KnownEntry> Meant(string id)
+        {
+            var named = byId[id];
+            var rows = visit.Where(e => !e.IsNameAlone && named.Any(n => n.IsNameAlone && n.Particulars.SharesId(e.Particulars))).ToList();
+            return rows.Count > 0 ? rows : named;
         }
     }
 }

@@ -33,10 +33,15 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     /// <summary>Items of other records that an item of this one is fitted to.</summary>
     public IEnumerable<WholeElsewhere> WholesOf(KnownEntry part) =>
         from whole in fittings.WholesOf([part, .. items.SameAs(part)], upTo: part.Day)
-        let known = items.SameAs(whole).Append(whole).Where(e => e is { IsCurrent: false, IsNameAlone: false }).ToList()
-        where
-            known.Count > 0
-            && !items.Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, whole) || items.SameAs(c).Intersect(known).Any()))
+        where !items.Current.Any(c => !c.IsNameAlone && ReferenceEquals(c, whole))
+        let known = items
+            .SameAs(whole)
+            .Append(whole)
+            .Where(e => e is { IsCurrent: false, IsNameAlone: false })
+            // An id that was only named may be of an item of this record, and of another as well.
+            .Where(e => !items.Current.Any(c => !c.IsNameAlone && items.SameAs(c).Contains(e)))
+            .ToList()
+        where known.Count > 0
         let latest = known.OrderBy(e => e.Day).ThenBy(e => e.Visit.Number).Last()
         group latest by (latest.Item.Id!, latest.Visit) into same
         let last = same.First()

@@ -56,11 +56,7 @@ internal sealed class KnownFittings
         }
         return
         [
-            .. on.Distinct()
-                .Where(f => !IsOff(f, facts, isWhole, isWithdrawn: open.Count > 0))
-                .Select(f => f.Whole)
-                .Where(w => isWhole?.Invoke(w) ?? true)
-                .Distinct(),
+            .. on.Distinct().Where(f => !IsOff(f, facts, isWhole)).Select(f => f.Whole).Where(w => isWhole?.Invoke(w) ?? true).Distinct(),
         ];
     }
 
@@ -75,16 +71,16 @@ internal sealed class KnownFittings
         _withdrawals.Open(entries, upTo);
 
     /// <summary>
-    /// Taken off the same whole since, by a renewal. What was withdrawn is still there where the record that took something off
-    /// has another part under its id.
+    /// Taken off the same whole since, by a renewal. It is still there where the record that took something off has another part
+    /// under its id.
     /// </summary>
-    private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole, bool isWithdrawn) =>
+    private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>
         facts
             .Skip(facts.IndexOf(fitted) + 1)
             .Any(f =>
                 f.Kind is FittingKind.TakenOff
                 && (isWhole?.Invoke(f.Whole) ?? IsSurelyOne(f.Whole, fitted.Whole))
-                && (!isWithdrawn || f.Part.IsNameAlone || fitted.Part.IsNameAlone || _items.CountsFor(f.Part, fitted.Part))
+                && (f.Part.IsNameAlone || fitted.Part.IsNameAlone || _items.CountsFor(f.Part, fitted.Part))
             );
 
     /// <summary>An id that was only named may be any of several items: it is this one where it can be no other.</summary>

@@ -30,13 +30,13 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     }
 
     /// <summary>
-    /// It is known which item this is. Something of the same owner that is told of later is asked about all the same: the slip
-    /// may be in the record that withdrew it.
+    /// It is known which item this is. Something of the same owner that is told of on that day or later is asked about all the same:
+    /// the slip may be in the record that withdrew it.
     /// </summary>
     private static bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
     {
         var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s)).ToList();
-        return vouching.Count > 0 && !(entry.Particulars.SharesOwner(other.Particulars) && vouching.TrueForAll(s => other.IsAfter(s)));
+        return vouching.Count > 0 && !(entry.Particulars.SharesOwner(other.Particulars) && vouching.TrueForAll(s => other.Day >= s.Day));
     }
 
     /// <summary>An entry that was itself held, perhaps for want of an answer, does not say which item it is.</summary>

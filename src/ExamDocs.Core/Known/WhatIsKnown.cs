@@ -173,7 +173,8 @@ public sealed class WhatIsKnown
         IReadOnlyList<KnownEntry> all = [part, .. same];
         foreach (var whole in _fittings.WholesOf(all, upTo: part.Day))
             yield return new PastFitting(part.Item.Id!, IdHere(whole.Visit, whole.Item.Id)!, last?.On ?? part.Day, FittingWord.StillOn);
-        if (last is { Kind: FittingKind.TakenOff } off)
+        // A visit that is decided late is held against the word of its own day.
+        if ((facts.LastOrDefault(f => !(f.On > part.Day)) ?? last) is { Kind: FittingKind.TakenOff } off)
             yield return new PastFitting(part.Item.Id!, IdHere(off.Whole.Visit, off.Whole.Item.Id)!, off.On, FittingWord.TakenOff);
         if (last is { Kind: not FittingKind.TakenOff } latest)
             yield return new PastFitting(part.Item.Id!, IdHere(latest.Whole.Visit, latest.Whole.Item.Id)!, latest.On, FittingWord.WasOn);

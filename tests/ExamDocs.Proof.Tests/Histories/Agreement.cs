@@ -147,6 +147,7 @@ internal sealed class Agreement
                 $"--- {kind} ({count})\nseed {seed}: {InOrder(pairs).FirstOrDefault(pair => !pair.Agrees)}\n{Summary.Of(small)}before it:"
             );
             text.AppendJoin('\n', pairs.TakeWhile(pair => pair.Agrees)).AppendLine();
+            text.AppendLine("after it:").AppendJoin('\n', pairs.SkipWhile(pair => pair.Agrees).Skip(1)).AppendLine();
 
             Beside? First(IReadOnlyList<Run> history) => InOrder(Pairs(history)).FirstOrDefault(pair => !pair.Agrees);
             IEnumerable<Beside> Pairs(IReadOnlyList<Run> history) => Beside.Of(history, () => programme(seed, ++attempt));

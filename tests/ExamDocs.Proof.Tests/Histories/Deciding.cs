@@ -132,10 +132,14 @@ internal sealed class Deciding
     private IEnumerable<int> Elsewhere(int whole, DateOnly day) =>
         _fitted
             .Parts.Where(part =>
-                !_own.Rows.Any(row => _things.Of(row) == part)
+                !_own.Rows.Any(row => _things.Of(row) == part || IsNow(row, part))
                 && _fitted.WholesOf(part, day, [.. _holds.Open(part, day).Select(hold => hold.Day)]).Contains(whole)
             )
             .ToList();
+
+    /// <summary>A row of this record was that part formerly, and the part was not withdrawn: the row tells how it is now.</summary>
+    private bool IsNow(Row row, int part) =>
+        _things.Besides(_things.Of(row)).Contains(part) && _holds.Open(part).Count == 0 && !_holds.IsDestroyed(part);
 
     /// <summary>A part that this record does not have.</summary>
     private PartState StateOf(int part, Row whole, IReadOnlyList<int> above)

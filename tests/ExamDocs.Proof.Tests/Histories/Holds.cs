@@ -204,7 +204,7 @@ internal sealed class Holds(Things things, IReadOnlyList<Sheet> sheets, Sheet ow
         row.Said!.Never
         && (
             row.Destroyed
-            || !row.Said.Codes.Contains("W11")
+            || !(row.Said.Codes.Contains("W10") || row.Said.Codes.Contains("W11"))
             || row.Said.Codes.Contains("W5")
             || (row.Kit.Examination is { } e && FoundRules.RestsOnWhatIsNeverReleased(e, row.Kit.Kind))
         );

@@ -82,7 +82,7 @@ public sealed class FloorTests
         Assert.Empty(known.Where(k => !Floors.PlainOfCore.Any(p => k.StartsWith(p + ".", StringComparison.Ordinal))));
     }
 
-    private static FolderArrows Folders(string project) => new(project, TypeArrows.In(Assembly(project)));
+    internal static FolderArrows Folders(string project) => new(project, TypeArrows.In(Assembly(project)));
 
     private static string Assembly(string project) => Path.Combine(AppContext.BaseDirectory, project + ".dll");
 }

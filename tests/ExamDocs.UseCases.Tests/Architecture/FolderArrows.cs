@@ -31,6 +31,9 @@ internal sealed class FolderArrows
         ];
     }
 
+    /// <summary>Every folder that holds a type.</summary>
+    public IReadOnlyList<string> Names => _folders;
+
     /// <summary>How many arrows lead from one folder into another.</summary>
     public int Count => _between.Count;
 

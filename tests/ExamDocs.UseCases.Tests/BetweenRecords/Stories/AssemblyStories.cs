@@ -393,6 +393,36 @@ internal static class AssemblyStories
                 ],
                 Must = ["H-1 withdraw W9", "RB-1 withdraw"],
             },
+            new Story(
+                "A sound bridge, taken off in a record that has another serial number for it",
+                "The bridge of serial Q100 is still on the harness, and past its next examination."
+            )
+            {
+                Runs =
+                [
+                    [Together()],
+                    [Visit("V-2", "2026-08-01").Bridge("RB-1", "Q108", i => i.NotLookedAt()).Renewed("H-1", "RB-1", null)],
+                    [Visit("V-3", NextSpring).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 undetermined U6"],
+            },
+            new Story(
+                "A part taken off another harness, whose id is spelt otherwise in the renewal",
+                "-H-1- is the H-001 beside it, and the bridge was on the other H-1, which does not permit it."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-0", "2026-02-02").Harness("h-1", "A1"), Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1"))],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1", "Q100", i => i.PartNumber("XX-9"))
+                            .Harness("H-001", "Z9", i => i.Maker("Hollin Forge"))
+                            .Renewed("-H-1-", "RB-1", null),
+                    ],
+                ],
+                Must = ["RB-1 withdraw W8"],
+            },
             new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
             {
                 Runs =

@@ -542,6 +542,19 @@ internal static class IdentityStories
                 ],
                 Must = ["RB-2 undetermined U3"],
             },
+            new Story(
+                "Two things of one day and nearly one tag, one of them held",
+                "Which of the two this is does not hang on the order in which they came in."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1a", Spring).Bridge("RB-1", null, i => i.Maker("Hollin Forge"))],
+                    [Visit("V-1b", Spring).Bridge("RB-l", null, i => i.Mark("M1").NotLookedAt())],
+                    [Visit("V-2", Autumn).Bridge("RB 1", null, i => i.Mark("M1"))],
+                ],
+                Must = ["RB 1 undetermined U3"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =

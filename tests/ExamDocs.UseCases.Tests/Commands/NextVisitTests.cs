@@ -5,7 +5,7 @@ using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Commands;
 
 /// <summary>The workbook for the next visit brings the last one along, so that what was withdrawn stays withdrawn.</summary>
 public sealed class NextVisitTests

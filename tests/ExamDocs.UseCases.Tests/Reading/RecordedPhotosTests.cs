@@ -6,7 +6,7 @@ using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using SkiaSharp;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Reading;
 
 /// <summary>Photos are looked for beside the record's file, and what is wrong with one changes no outcome.</summary>
 public sealed class RecordedPhotosTests : IDisposable

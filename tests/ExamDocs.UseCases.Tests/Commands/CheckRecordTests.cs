@@ -5,7 +5,7 @@ using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Commands;
 
 public sealed class CheckRecordTests
 {

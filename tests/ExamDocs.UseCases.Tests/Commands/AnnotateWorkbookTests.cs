@@ -4,7 +4,7 @@ using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Commands;
 
 /// <summary>The annotated copy of the example: its outcomes stay what they were, and it is written whole or not at all.</summary>
 public sealed class AnnotateWorkbookTests : IDisposable

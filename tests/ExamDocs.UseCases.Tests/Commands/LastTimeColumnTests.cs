@@ -4,7 +4,7 @@ using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Commands;
 
 /// <summary>The workbook for the next visit shows what was seen last time, and takes nothing from it.</summary>
 public sealed class LastTimeColumnTests : IDisposable

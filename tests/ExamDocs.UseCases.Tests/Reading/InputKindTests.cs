@@ -2,7 +2,7 @@ using System.IO.Compression;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Reading;
 
 /// <summary>What an input is is told by what it holds; one that is not read says in one sentence why, and what to do.</summary>
 public sealed class InputKindTests : IDisposable

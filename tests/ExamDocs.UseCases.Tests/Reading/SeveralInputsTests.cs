@@ -7,7 +7,7 @@ using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Reading;
 
 /// <summary>Inputs of one visit are decided together: nothing is taken twice, and nothing is chosen between two that disagree.</summary>
 public sealed class SeveralInputsTests : IDisposable

@@ -2,7 +2,7 @@ using ExamDocs.Intake.Tests.Hostile;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Reading;
 
 /// <summary>Records that can be read, but whose rows are so many about the same that deciding would never end; and folders.</summary>
 public sealed class HostileRecordsTests : IDisposable

@@ -3,7 +3,7 @@ using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 
-namespace ExamDocs.UseCases.Tests;
+namespace ExamDocs.UseCases.Tests.Reading;
 
 /// <summary>Of a folder only its files of separated values are read; nothing else in it is passed over without a word.</summary>
 public sealed class UnreadFilesTests : IDisposable
