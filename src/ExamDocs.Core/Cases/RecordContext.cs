@@ -106,13 +106,16 @@ public sealed class RecordContext
     /// <summary>Ids of this record, however they are spelt.</summary>
     public FoldedIds Ids { get; } = new();
 
-    /// <summary>Every item with this id in whatever spelling.</summary>
+    /// <summary>Every item with this id in whatever spelling; where there is none, the items that had it before.</summary>
     public IEnumerable<ItemCase> ItemsSpeltLike(string? id)
     {
         if (id is null)
             return [];
         _bySpelling ??= Items.Where(i => i.Item.Id is not null).ToLookup(i => Ids.Of(i.Item.Id!), StringComparer.Ordinal);
-        return _bySpelling[Ids.Of(id)];
+        var spelt = _bySpelling[Ids.Of(id)];
+        return spelt.Any()
+            ? spelt
+            : History.OtherNames.Where(n => string.Equals(n.Name, id, StringComparison.Ordinal)).SelectMany(n => _byId[n.Id]).Distinct();
     }
 
     /// <summary>Every item with this id: more than one where the id is there twice.</summary>

@@ -18,7 +18,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
         {
             if (
                 asked.Contains(other)
-                || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry))
+                || !SameItem.MustBeAsked(entry, other, items.IsBatch(entry) && items.IsBatch(other))
                 || items.Answers.IsAnother(entry, other)
                 || IsKnown(entry, other, same)
             )
@@ -33,9 +33,10 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     /// It is known which item this is. Something of the same owner that is told of on that day or later is asked about all the same:
     /// the slip may be in the record that withdrew it.
     /// </summary>
-    private static bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
+    private bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
     {
-        var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s)).ToList();
+        // What it only says that it was, although something contradicts, does not vouch for it.
+        var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s) && items.AreOneThing(entry, s)).ToList();
         return vouching.Count > 0 && !(entry.Particulars.SharesOwner(other.Particulars) && vouching.TrueForAll(s => other.Day >= s.Day));
     }
 

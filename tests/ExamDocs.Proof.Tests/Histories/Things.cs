@@ -164,7 +164,12 @@ internal sealed class Things
     private bool IsTold(Row row, Row then) => Likeness.MarkingDiffers(row, then) || HasBoth(row, then);
 
     private static bool HasBoth(Row row, Row then) =>
-        row.Sheet.Rows.Any(other => other != row && then.Sheet != row.Sheet && (Likeness.IsSame(other, then) || Continues(other, then)));
+        row.Sheet.Rows.Any(other =>
+            other != row
+            && !Likeness.Like(other.Id, row.Id)
+            && then.Sheet != row.Sheet
+            && (Likeness.IsSame(other, then) || Continues(other, then) || Continues(then, other))
+        );
 
     private IEnumerable<Row> Meant(JsonElement answer, Row row) =>
         _rows.Where(r => r.Sheet != row.Sheet && Likeness.Like(Spelling.Of(answer.Text("id")), r.Id));

@@ -423,6 +423,34 @@ internal static class AssemblyStories
                 ],
                 Must = ["RB-1 withdraw W8"],
             },
+            new Story(
+                "A cut bridge that is fitted to its harness's old tag, the harness beside it under its new one",
+                "H-1 is H-2 now: the harness hangs on the cut bridge."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Harness("H-1", "A1")],
+                    [Visit("V-2", Autumn).Bridge("RB-1", "Q100", i => i.On("H-1").Cut()).Harness("H-2", "A1", i => i.Formerly("H-1"))],
+                ],
+                Must = ["H-2 withdraw W9"],
+            },
+            new Story(
+                "A bridge that is not permitted on its harness, whose old tag it names",
+                "H-1 is H-2 now, and its maker does not permit the bridge."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Harness("H-1", "A1")],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1", "Q100", i => i.On("H-1").PartNumber("XX-9"))
+                            .Harness("H-2", "A1", i => i.Formerly("H-1")),
+                    ],
+                ],
+                Must = ["RB-1 withdraw W8", "H-2 withdraw W9"],
+            },
             new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
             {
                 Runs =

@@ -555,6 +555,19 @@ internal static class IdentityStories
                 ],
                 Must = ["RB 1 undetermined U3"],
             },
+            new Story(
+                "A withdrawn bridge's serial number under a new tag, said to be another bridge formerly",
+                "It has the serial number of the withdrawn one, and not that of the one that it says it was."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Cut())],
+                    [Visit("V-1b", "2026-07-01").Bridge("RB-2", "Q555", i => i.NotLookedAt())],
+                    [Visit("V-2", Autumn).Bridge("RB-77", "Q100", i => i.Formerly("RB-2"))],
+                ],
+                Must = ["RB-77 undetermined U3"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =
