@@ -8,11 +8,14 @@ public static class WholeFile
 {
     private const string Part = ".part";
 
+    /// <summary>Ordinary files lie here, and no devices.</summary>
+    private const string MemoryDisk = "/dev/shm/";
+
     /// <exception cref="IOException">It cannot be written; the file before is still there.</exception>
     public static void Write(string path, ReadOnlySpan<byte> content)
     {
         var full = Path.GetFullPath(path);
-        if (full.StartsWith("/dev/", StringComparison.Ordinal))
+        if (full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith(MemoryDisk, StringComparison.Ordinal))
         {
             // A device is written to; moving a file onto it would take the device's place.
             File.WriteAllBytes(full, content);

@@ -568,6 +568,19 @@ internal static class IdentityStories
                 ],
                 Must = ["RB-77 undetermined U3"],
             },
+            new Story(
+                "Two harnesses of one serial number, and a withdrawn third whose number is like it with I for 1 and O for 0",
+                "IO077 may be IOO77, which is not the number that the two share."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Harness("H-14", "IO77").Harness("H-15", "IO77")],
+                    [Visit("V-1b", "2026-07-01").Harness("H-20", "IOO77", i => i.Cut())],
+                    [Visit("V-2", Autumn).Harness("H-16", "IO077")],
+                ],
+                Must = ["H-16 undetermined U3"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =
