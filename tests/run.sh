@@ -33,13 +33,13 @@ project() {
 }
 export -f project
 
-# One project more at a time than there are cores, for each waits now and then; those that take longest first.
+# As many projects at a time as there are cores, those that take longest first.
 longest=(ExamDocs.UseCases.Tests ExamDocs.Documents.Tests ExamDocs.SharedRegister.Tests ExamDocs.Faults.Tests ExamDocs.Intake.Tests)
 all=("${longest[@]}")
 for folder in tests/*.Tests; do
   [[ " ${longest[*]} " == *" ${folder#tests/} "* ]] || all+=("${folder#tests/}")
 done
-printf '%s\0' "${all[@]}" | xargs -0 -P "$(($(nproc) + 1))" -I{} bash -c 'project "$@"' _ {} "$logs" "$@"
+printf '%s\0' "${all[@]}" | xargs -0 -P "$(nproc)" -I{} bash -c 'project "$@"' _ {} "$logs" "$@"
 
 count() { sed -n "s/^ *$1: \([0-9][0-9]*\).*/\1/p" "$logs"/*.Tests | awk '{ n += $1 } END { print n + 0 }'; }
 total="$(count total)"; failed="$(count failed)"; passed="$(count succeeded)"; skipped="$(count skipped)"
