@@ -106,7 +106,7 @@ public sealed class RecordContext
     /// <summary>Ids of this record, however they are spelt.</summary>
     public FoldedIds Ids { get; } = new();
 
-    /// <summary>Every item with this id in whatever spelling; where there is none, the items that had it before.</summary>
+    /// <summary>Every item with this id, however it is spelt. If the record has none, the items that had this id earlier.</summary>
     public IEnumerable<ItemCase> ItemsSpeltLike(string? id)
     {
         if (id is null)

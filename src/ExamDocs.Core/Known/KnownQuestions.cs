@@ -30,8 +30,8 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     }
 
     /// <summary>
-    /// It is known which item this is. Something of the same owner that is told of on that day or later is asked about all the same:
-    /// the slip may be in the record that withdrew it.
+    /// Earlier entries settle which item this is. They do not settle it against an item of the same owner that was recorded on
+    /// the same day or later: the mistake may be in the record that withdrew that item.
     /// </summary>
     private bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
     {

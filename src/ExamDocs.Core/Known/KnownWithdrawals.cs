@@ -129,18 +129,17 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     }
 
     /// <summary>What the entry's record says was done to it was done to everything among the entries that a part withdrew.</summary>
-    public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) =>
-        entry.IsNameAlone
-        || entries
-            .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is "W8" or "W9")))
-            .All(w => items.CountsFor(entry, w));
+    public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) => IsDoneTo(entry, entries, code => code is "W8" or "W9");
 
     /// <summary>The same of a remedy: it makes nothing good where another thing of that id was withdrawn.</summary>
-    private bool MakesGood(KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
+    private bool MakesGood(KnownEntry entry, IEnumerable<KnownEntry> entries) =>
+        IsDoneTo(entry, entries, code => code is ['W', ..] and not ("W10" or "W11"));
+
+    private bool IsDoneTo(KnownEntry entry, IEnumerable<KnownEntry> entries, Predicate<string> isReason) =>
         entry.IsNameAlone
         || entries
-            .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(c => c is ['W', ..] and not ("W10" or "W11"))))
-            .All(w => items.CountsFor(entry, w));
+            .Where(e => e.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && o.Codes.Any(code => isReason(code))))
+            .All(withdrawn => items.CountsFor(entry, withdrawn));
 
     private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry, Func<KnownVisit, string, string>? idHere)
     {

@@ -16,9 +16,8 @@ public sealed class RoomsPictureTests
         EXAMDOCS_UPDATE_PAGES=1 bash tests/run.sh --filter-class '*RoomsPictureTests'
         ```
 
-        An arrow leads from a folder to one whose types it knows. What follows from two arrows after each other is left out, and
-        so is what lies in a project's own folder, which may know all of it. What each room holds stands in
-        [DEVELOPERS.md](../DEVELOPERS.md).
+        An arrow leads from a folder to one whose types it uses. An arrow is left out where two others lead the same way. Types in
+        a project's own folder are left out too: they may use every folder. [DEVELOPERS.md](../DEVELOPERS.md) says what each room holds.
         """;
 
     [Fact]

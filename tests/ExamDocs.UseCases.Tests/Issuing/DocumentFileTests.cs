@@ -130,10 +130,7 @@ public sealed class DocumentFileTests
         [
             .. typeof(History)
                 .GetProperties()
-                .Where(p =>
-                    p.PropertyType.IsAssignableTo(typeof(System.Collections.ICollection))
-                    || p.PropertyType.Name.StartsWith("IReadOnlyList", StringComparison.Ordinal)
-                )
+                .Where(p => p.PropertyType.IsAssignableTo(typeof(System.Collections.IEnumerable)))
                 .Select(p => p.Name),
         ];
 
