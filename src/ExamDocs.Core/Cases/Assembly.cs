@@ -24,8 +24,24 @@ public static class Assembly
             .Concat(known)
             .OfType<string>()
             .DistinctBy(context.Ids.Of, StringComparer.Ordinal)
-            .Where(whole => !IsRemoved(context, id, whole))
-            .SelectMany(context.ItemsSpeltLike);
+            .SelectMany(whole =>
+                context.ItemsSpeltLike(whole).Where(item => !IsRemoved(context, id, whole) || MayBeAnother(context, id, item))
+            );
+    }
+
+    /// <summary>
+    /// Two items of the record have one id, and the renewals that took the part off name the other one letter by letter: it may be
+    /// on this one still.
+    /// </summary>
+    private static bool MayBeAnother(RecordContext context, string part, ItemCase whole)
+    {
+        var removals = context
+            .Record.Renewals.Where(r => context.Ids.Same(r.Item, whole.ItemId) && context.Ids.Same(r.RemovedPart, part))
+            .Select(r => r.Item)
+            .ToHashSet(StringComparer.Ordinal);
+        return removals.Count > 0
+            && !removals.Contains(whole.ItemId)
+            && context.ItemsSpeltLike(whole.ItemId).Any(other => removals.Contains(other.ItemId));
     }
 
     /// <summary>Taken off by a renewal, and not put back by a later one.</summary>

@@ -33,7 +33,11 @@ internal sealed class AnsweredItems
             && q.Item.NotTheSameAs.Any(a => IsSound(q, a, other))
             && (
                 AreBothRecorded(q, other)
-                || (entry.Particulars.SharesMarking(q.Particulars) && !entry.Particulars.SharesMarking(other.Particulars))
+                || (
+                    entry.Particulars.SharesMarking(q.Particulars)
+                    && !entry.Particulars.SharesMarking(other.Particulars)
+                    && entry.Particulars.IsMarkedOtherwise(other.Particulars)
+                )
             )
         );
     }

@@ -79,7 +79,11 @@ internal sealed class KnownEntry
     /// the worst. Null where it was never examined.
     /// </summary>
     /// <param name="entries">All entries of the item.</param>
-    public static (KnownEntry? Entry, KnownOutcome? Outcome) LatestOf(IReadOnlyCollection<KnownEntry> entries) =>
+    /// <param name="areWithdrawalsEnded">All its withdrawals have been ended: what else was decided on that day comes before them.</param>
+    public static (KnownEntry? Entry, KnownOutcome? Outcome) LatestOf(
+        IReadOnlyCollection<KnownEntry> entries,
+        bool areWithdrawalsEnded = false
+    ) =>
         entries
             .Where(e =>
                 !entries.Any(later =>
@@ -90,7 +94,7 @@ internal sealed class KnownEntry
             )
             .SelectMany(e => e.Outcomes.Where(o => o.ExaminedOn is not null).Select(o => ((KnownEntry?)e, (KnownOutcome?)o)))
             .OrderBy(o => o.Item2!.ExaminedOn)
-            .ThenBy(o => o.Item2!.Outcome)
+            .ThenBy(o => areWithdrawalsEnded && o.Item2!.Outcome is Outcome.Withdraw ? null : (Outcome?)o.Item2!.Outcome)
             .ThenBy(o => o.Item1!.Visit.Number)
             .LastOrDefault();
 

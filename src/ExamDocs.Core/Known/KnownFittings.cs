@@ -83,22 +83,25 @@ internal sealed class KnownFittings
                 && (f.Part.IsNameAlone || fitted.Part.IsNameAlone || _items.CountsFor(f.Part, fitted.Part))
             );
 
-    /// <summary>An id that was only named may be any of several items: it is this one where it can be no other.</summary>
+    /// <summary>
+    /// An id that was only named may be any of several items, and so may one that a record has twice: it is this one where it can
+    /// be no other.
+    /// </summary>
     private bool IsSurelyOne(KnownEntry removed, KnownEntry fitted) =>
-        IsOne(removed, fitted)
+        IsOneByRecord(removed, fitted)
         && (
             !fitted.IsNameAlone
             || _items
                 .SameAs(fitted)
                 .Concat(_items.Current.Where(c => _items.SameAs(c).Contains(fitted)))
                 .Where(e => !e.IsNameAlone)
-                .All(e => IsOne(e, removed))
+                .All(e => IsOneByRecord(e, removed))
         );
 
-    /// <summary>Whether two entries are one item.</summary>
+    /// <summary>Whether two entries are one item, or two of one record under one id.</summary>
     public bool IsOne(KnownEntry one, KnownEntry two) =>
-        ReferenceEquals(one, two)
-        || _items.SameAs(one).Contains(two)
-        || _items.SameAs(two).Contains(one)
-        || (one.IsBeside(two) && one.Particulars.SharesId(two.Particulars));
+        IsOneByRecord(one, two) || (one.IsBeside(two) && one.Particulars.SharesId(two.Particulars));
+
+    private bool IsOneByRecord(KnownEntry one, KnownEntry two) =>
+        ReferenceEquals(one, two) || _items.SameAs(one).Contains(two) || _items.SameAs(two).Contains(one);
 }

@@ -101,7 +101,7 @@ internal sealed class KnownItems
         var open = new Queue<KnownEntry>(seen);
         while (open.TryDequeue(out var at))
         {
-            foreach (var next in NearBefore(at).Where(n => !seen.Contains(n) && IsLinked(at, n) && !Answers.IsAnother(start, n)).ToList())
+            foreach (var next in NearBefore(at).Where(n => !seen.Contains(n) && IsLinked(at, n)).ToList())
             {
                 seen.Add(next);
                 if (!next.IsNameAlone)

@@ -84,7 +84,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
                 open[^1].On,
                 open[^1].Document
             );
-        if (KnownEntry.LatestOf(entries) is not ({ } last, { } outcome))
+        if (KnownEntry.LatestOf(entries, areWithdrawalsEnded: true) is not ({ } last, { } outcome))
             return null;
         if (outcome.Outcome is Outcome.Undetermined)
             return (EarlierState.Held, last, last.Day, outcome.Document);

@@ -27,8 +27,10 @@ public sealed class SoundKitIsNotRefusedTests
         }
 
         Console.WriteLine($"{sound} sound items at visits, {asked} asked who they are, {refused} refused for another reason");
+        // Nobody answers here, so that whoever is asked once is asked at each visit after it, and counted each time.
+        Assert.True(asked * 100 <= 3 * sound, $"{asked} of {sound} are asked who they are");
         // Of two firms' connectors of one batch under one tag the rules make one item: those count as refused.
-        Assert.True((asked + refused) * 100 <= 3 * sound, $"{asked} of {sound} are asked who they are, {refused} may not be used: {first}");
+        Assert.True(refused * 100 <= sound, $"{refused} of {sound} may not be used: {first}");
         Assert.True(asked > 0, "Nobody was asked anything: withdrawn kit was not replaced under its old tag.");
     }
 }

@@ -88,7 +88,6 @@ internal sealed class Things
         || _rows.Any(earlier =>
             earlier != now
             && earlier.Sheet != now.Sheet
-            && earlier.Sheet.Run <= now.Sheet.Run
             && earlier.Answers.Count > 0
             && Likeness.IsSame(now, earlier)
             && Says(earlier, then)
@@ -97,11 +96,7 @@ internal sealed class Things
             && !Likeness.SharesMarking(now, then)
         )
         || _rows.Any(earlier =>
-            earlier.Sheet != now.Sheet
-            && earlier.Sheet.Run <= now.Sheet.Run
-            && Likeness.IsSame(now, earlier)
-            && HasBoth(earlier, then)
-            && Says(earlier, then)
+            earlier.Sheet != now.Sheet && Likeness.IsSame(now, earlier) && HasBoth(earlier, then) && Says(earlier, then)
         );
 
     /// <summary>Somebody said of one of them, or of the same thing, that it is not the other.</summary>

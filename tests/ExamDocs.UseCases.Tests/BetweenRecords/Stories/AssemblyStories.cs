@@ -451,6 +451,24 @@ internal static class AssemblyStories
                 ],
                 Must = ["RB-1 withdraw W8", "H-2 withdraw W9"],
             },
+            new Story(
+                "A part taken off one of two harnesses of the record that have one id",
+                "It was on H-1, and the renewal names h-01 letter by letter: it may be on H-1 still, which does not permit it."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.On("H-1").PartNumber("XX-9").NotLookedAt())],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1", "Q100", i => i.PartNumber("XX-9"))
+                            .Harness("h-01", "A1")
+                            .Harness("H-1", "Z9", i => i.Made("2023-05"))
+                            .Renewed("h-01", "RB-1", null),
+                    ],
+                ],
+                Must = ["RB-1 withdraw W8"],
+            },
             new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
             {
                 Runs =

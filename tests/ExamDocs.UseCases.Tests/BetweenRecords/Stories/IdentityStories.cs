@@ -581,6 +581,39 @@ internal static class IdentityStories
                 ],
                 Must = ["H-16 undetermined U3"],
             },
+            new Story(
+                "Withdrawn, released and held by two records of one day, and back with the maker misspelt",
+                "The release ended the withdrawal and not what the other record of that day was held for."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Doubt())],
+                    [
+                        Visit("V-1b", Spring)
+                            .Bridge("RB-1", "Q100", i => i.Forgotten())
+                            .Released("RB-1", Spring, "recorded-in-error", grounds: "the stain was paint, seen under the lens"),
+                    ],
+                    [Visit("V-2", Autumn).Bridge("RB-1", "Q100", i => i.Maker("Fenwick Works"))],
+                ],
+                Must = ["RB-1 undetermined U3"],
+            },
+            new Story(
+                "The serial number of an earlier examination, and a slip in the part number taken for another bridge",
+                "By its serial number it is the bridge of V-1, and that is the one withdrawn since: an answer about it takes nothing away."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100")],
+                    [Visit("V-1b", "2026-07-01").Bridge("RB-1", null, i => i.Mark("M1").Cut())],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1", "Q100", i => i.PartNumber("SP-1l-B").Not("RB-1", "the plate on this one says so")),
+                    ],
+                ],
+                Must = ["RB-1 withdraw W10"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =
