@@ -137,7 +137,7 @@ public sealed class DetermineVisits
         return true;
     }
 
-    private static KnownVisit Remembered(int n, DeterminedVisit visit) => new(FirstOfRun + n, visit.Record, KnownOutcomes.Of(visit));
+    private static KnownVisit Remembered(int n, DeterminedVisit visit) => new(FirstOfRun + n, visit.Recorded, KnownOutcomes.Of(visit));
 }
 
 /// <summary>What is to be known of a determined visit by others.</summary>

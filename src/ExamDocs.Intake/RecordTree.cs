@@ -53,6 +53,8 @@ public static class RecordTree
             .Part("premises", visit.Premises, Party)
             .Part("hiredFrom", visit.HiredFrom, Party)
             .Part("enforcingAuthority", visit.EnforcingAuthority, Party)
+            .Text("examiner", visit.Examiner)
+            .Word("basis", visit.Basis, Words.Bases)
             .Date("examinedOn", visit.ExaminedOn)
             .Date("reportedOn", visit.ReportedOn);
 
@@ -115,5 +117,9 @@ public static class RecordTree
             .Number("diameterTolerancePercent", limits.DiameterTolerancePercent)
             .Texts("permittedParts", limits.PermittedParts ?? [])
             .Number("minTailMm", limits.MinTailMm)
-            .Word("retying", limits.Retying, Words.Retyings);
+            .Word("retying", limits.Retying, Words.Retyings)
+            .Text("description", limits.Description)
+            .Part("safeWorkingLoad", limits.SafeWorkingLoad, Load)
+            .Part("markedStrength", limits.MarkedStrength, Load)
+            .Texts("standards", limits.Standards);
 }

@@ -23,7 +23,8 @@ public sealed class RecordContext
 
     public RecordContext(ExaminationRecord record, History history, LocalDate asOf, KnownRules? rules = null)
     {
-        (Record, History, AsOf, Rules) = (record, history, asOf, rules ?? KnownRules.BuiltIn);
+        (Recorded, History, AsOf, Rules) = (record, history, asOf, rules ?? KnownRules.BuiltIn);
+        Record = record = SharedValues.FilledIn(record);
         _pastExaminations = history.Examinations.ToLookup(e => e.ItemId, StringComparer.Ordinal);
         _partsElsewhere = history.Parts.ToLookup(p => p.Whole, StringComparer.Ordinal);
         _wholesElsewhere = history.Wholes.ToLookup(w => w.Part, StringComparer.Ordinal);
@@ -50,7 +51,11 @@ public sealed class RecordContext
         }
     }
 
+    /// <summary>With what holds for a whole visit or model put where it holds.</summary>
     public ExaminationRecord Record { get; }
+
+    /// <summary>As typed.</summary>
+    public ExaminationRecord Recorded { get; }
 
     public History History { get; }
 

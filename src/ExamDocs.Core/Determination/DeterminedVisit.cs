@@ -17,11 +17,16 @@ public sealed class DeterminedVisit
         IReadOnlyList<Finding> reading
     )
     {
-        (Record, Rules, AsOf, History) = (context.Record, context.Rules, context.AsOf, context.History);
+        (Record, Recorded) = (context.Record, context.Recorded);
+        (Rules, AsOf, History) = (context.Rules, context.AsOf, context.History);
         (Items, Unlisted, Findings, Reading) = (items, unlisted, findings, reading);
     }
 
+    /// <summary>With what holds for a whole visit or model put where it holds: what documents print.</summary>
     public ExaminationRecord Record { get; }
+
+    /// <summary>As typed: what is stored, embedded and decided again.</summary>
+    public ExaminationRecord Recorded { get; }
 
     /// <summary>What reading the record found wrong with it, as it was handed in.</summary>
     public IReadOnlyList<Finding> Reading { get; }

@@ -78,4 +78,16 @@ public sealed record MakersLimits
     public decimal? MinTailMm { get; init; }
 
     public Retying? Retying { get; init; }
+
+    /// <summary>What every item of the model is, in words; an item's own description comes first.</summary>
+    public string? Description { get; init; }
+
+    /// <summary>The load that is marked on every item of the model; an item's own comes first.</summary>
+    public Load? SafeWorkingLoad { get; init; }
+
+    /// <summary>The strength that is marked on every item of the model; an item's own comes first.</summary>
+    public Load? MarkedStrength { get; init; }
+
+    /// <summary>Standards marked on every item of the model; an item's own come first.</summary>
+    public IReadOnlyList<string> Standards { get; init; } = [];
 }

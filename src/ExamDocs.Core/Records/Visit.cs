@@ -29,6 +29,15 @@ public sealed record Visit
 
     public Party? EnforcingAuthority { get; init; }
 
+    /// <summary>
+    /// Id of the person who examined every item of the visit; only where no examination of the visit names its own. Earlier
+    /// examinations in the same record never take it.
+    /// </summary>
+    public string? Examiner { get; init; }
+
+    /// <summary>Why every item of the visit was examined; only where no examination of the visit states its own.</summary>
+    public Basis? Basis { get; init; }
+
     public LocalDate? ExaminedOn { get; init; }
 
     /// <summary>Date of the report, which the law keeps apart from the date examined.</summary>

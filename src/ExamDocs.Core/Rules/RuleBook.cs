@@ -25,6 +25,7 @@ public static class RuleBook
         new NothingIsInTheFuture(),
         new ItemReferredToExists(),
         new PersonReferredToExists(),
+        new VisitNamesExaminerAlone(),
         new SerialIsUnique(),
         new ItemIdIsUnique(),
         new LaterVersionHasEveryItem(),

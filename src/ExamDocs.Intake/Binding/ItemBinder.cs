@@ -46,7 +46,7 @@ internal static class ItemBinder
             }),
         };
 
-    private static Load Load(Members m) =>
+    public static Load Load(Members m) =>
         new()
         {
             Value = m.Number("value", 0, Plausible),

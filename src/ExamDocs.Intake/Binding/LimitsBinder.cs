@@ -30,5 +30,9 @@ internal static class LimitsBinder
             PermittedParts = m.Texts("permittedParts"),
             MinTailMm = m.Number("minTailMm", 0, 10_000),
             Retying = m.Word("retying", Words.Retyings),
+            Description = m.Text("description"),
+            SafeWorkingLoad = m.Part("safeWorkingLoad", ItemBinder.Load),
+            MarkedStrength = m.Part("markedStrength", ItemBinder.Load),
+            Standards = m.Texts("standards") ?? [],
         };
 }

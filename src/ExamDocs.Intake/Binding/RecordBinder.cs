@@ -50,6 +50,8 @@ internal static class RecordBinder
             Premises = m.Part("premises", Party),
             HiredFrom = m.Part("hiredFrom", Party),
             EnforcingAuthority = m.Part("enforcingAuthority", Party),
+            Examiner = m.Identity("examiner"),
+            Basis = m.Word("basis", Words.Bases),
             ExaminedOn = m.Date("examinedOn"),
             ReportedOn = m.Date("reportedOn"),
         };

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 
@@ -18,6 +19,8 @@ public static class MergeInputs
         ArgumentNullException.ThrowIfNull(inputs);
         if (inputs.Count == 1)
             return inputs[0];
+        if (inputs.Select(i => (i.Record!.Visit.Examiner, i.Record.Visit.Basis)).Distinct().Count() > 1)
+            inputs = [.. inputs.Select(i => i with { Record = SharedValues.PerExamination(i.Record!) })];
         var visit = MergedVisit.Of(inputs.Select(i => i.Record!.Visit));
         List<SourceInput> dated =
         [

@@ -18,6 +18,8 @@ internal static class MergedVisit
                     Premises = Of(first.Premises, next.Premises),
                     HiredFrom = Of(first.HiredFrom, next.HiredFrom),
                     EnforcingAuthority = Of(first.EnforcingAuthority, next.EnforcingAuthority),
+                    Examiner = first.Examiner ?? next.Examiner,
+                    Basis = first.Basis ?? next.Basis,
                     ExaminedOn = first.ExaminedOn ?? next.ExaminedOn,
                     ReportedOn = first.ReportedOn ?? next.ReportedOn,
                 }

@@ -32,7 +32,7 @@ internal sealed class EmbeddedData
             _records[visit] = record = new AttachedData(
                 EmbeddedFiles.RecordName,
                 EmbeddedFiles.RecordDescription,
-                EmbeddedRecord.Write(visit.Record, visit.Reading)
+                EmbeddedRecord.Write(visit.Recorded, visit.Reading)
             );
         return record;
     }

@@ -12,7 +12,7 @@ namespace ExamDocs.UseCases.Registered;
 internal static class RememberVisit
 {
     public static VisitToRemember Of(DeterminedVisit visit) =>
-        new(visit.Record, EmbeddedRecord.Write(visit.Record, visit.Reading), [.. KnownOutcomes.Of(visit).Select(Remembered)])
+        new(visit.Recorded, EmbeddedRecord.Write(visit.Recorded, visit.Reading), [.. KnownOutcomes.Of(visit).Select(Remembered)])
         {
             Version = ProgramVersion.Deciding(visit),
             AsOf = visit.AsOf,

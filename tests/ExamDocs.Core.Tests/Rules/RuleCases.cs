@@ -306,6 +306,8 @@ internal static class RuleCases
             Wrong("CON002", "/disposals/0/item", "\"XYZ-77\""),
             new("CON002", "a release of an unknown item", ["/releases/1/item"], WithCopy("/releases", 0, r => r["item"] = "XYZ-77")),
             Wrong("CON003", "/examinations/0/examiner", "\"ex9\""),
+            Leads("CON041", "/visit/examiner", "\"ex1\"", "/examinations/3/examiner"),
+            Leads("CON041", "/visit/basis", "\"exceptional\"", [.. Enumerable.Range(0, 4).Select(n => $"/examinations/{n}/basis")]),
             Wrong("CON003", "/examinations/0/author", "\"ex9\""),
             Wrong("CON003", "/examinations/0/authenticatedBy", "\"ex9\""),
             Wrong("CON003", "/renewals/0/doneBy", "\"ex9\""),

@@ -34,14 +34,16 @@ public sealed class PersonReferredToExists : Rule<VisitCase>
 
     private static IEnumerable<(string Path, string? Id)> References(RecordContext c) =>
         c
-            .Examinations.SelectMany(e =>
+            .Examinations.Zip(c.Recorded.Examinations)
+            .SelectMany(e =>
                 new[]
                 {
-                    ($"{e.Path}/examiner", e.Examination.Examiner),
-                    ($"{e.Path}/author", e.Examination.Author),
-                    ($"{e.Path}/authenticatedBy", e.Examination.AuthenticatedBy),
+                    ($"{e.First.Path}/examiner", e.Second.Examiner),
+                    ($"{e.First.Path}/author", e.Second.Author),
+                    ($"{e.First.Path}/authenticatedBy", e.Second.AuthenticatedBy),
                 }
             )
+            .Prepend(("/visit/examiner", c.Recorded.Visit.Examiner))
             .Concat(
                 c.Renewals.SelectMany(r =>
                     new[]
