@@ -39,14 +39,20 @@ public static class CaptureWorkbook
         var content = forNextVisit && record is not null ? NextVisit.Of(record) : record ?? new ExaminationRecord();
         var items = ItemSheets(categories, content, rules, lastTime: forNextVisit && record is not null);
         var rows = new CaptureRows(content, items, historyOnly: forNextVisit, rules);
+        items = [.. items.Select(sheet => AnswerWithNote.Ordered(sheet, rows.NotesApart(sheet)))];
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
         (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);
-        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, IdentitySheets.People, .. items, .. after]);
+        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, IdentitySheets.People, LimitsSheet.Shape, .. items, .. after]);
         FixedSheets.WriteVisit(workbook, rows.Visit());
-        var writing = new SheetWriting(workbook, new DropDowns(workbook));
-        foreach (var sheet in new[] { IdentitySheets.People }.Concat(items).Concat(after))
-            writing.Write(sheet, rows.Of(sheet));
+        var dropDowns = new DropDowns(workbook);
+        var writing = new SheetWriting(workbook, dropDowns);
+        SheetShape[] sheets = [IdentitySheets.People, LimitsSheet.Shape, .. items, .. after];
+        var lastRows = sheets.Select(sheet => writing.Write(sheet, rows.Of(sheet))).ToList();
+        var ids = new OfferedIds(workbook, items, rules, dropDowns);
+        ids.OfferOnVisit();
+        foreach (var (sheet, last) in sheets.Zip(lastRows))
+            ids.Offer(sheet, last);
         using var whole = new MemoryStream();
         workbook.SaveAs(whole);
         whole.WriteTo(output);

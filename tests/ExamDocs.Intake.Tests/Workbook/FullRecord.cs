@@ -19,6 +19,8 @@ internal static class FullRecord
                 EnforcingAuthority = APartyOf("Authority"),
                 ExaminedOn = new(2026, 5, 11),
                 ReportedOn = new(2026, 5, 12),
+                Examiner = "ex1",
+                Basis = Basis.SixMonth,
             },
             People =
             [
@@ -116,6 +118,22 @@ internal static class FullRecord
                     PermittedParts = ["P1", "P2"],
                     MinTailMm = 60,
                     Retying = Retying.CompetentPerson,
+                    Description = "Bridge of the model",
+                    SafeWorkingLoad = new Load
+                    {
+                        Value = 140,
+                        Unit = "kg",
+                        NotMarked = true,
+                        Basis = "instructions",
+                    },
+                    MarkedStrength = new Load
+                    {
+                        Value = 22.5m,
+                        Unit = "kN",
+                        NotMarked = true,
+                        Basis = "instructions",
+                    },
+                    Standards = ["EN 358", "EN 813"],
                 },
             ],
             Examinations =

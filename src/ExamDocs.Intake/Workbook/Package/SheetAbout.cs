@@ -90,6 +90,9 @@ internal sealed partial class SheetAbout
             _struckColumns.Add((from, to));
         if (!WorkbookDirectory.IsTrue(reader.Attribute("hidden")) && reader.Attribute("width") is not ("0" or "0.0"))
             return;
+        // Folded away as a group: the sheet shows a sign that unfolds it.
+        if (reader.Attribute("outlineLevel") is not (null or "" or "0"))
+            return;
         HiddenColumns += Math.Max(0, to - from + 1);
         FirstHiddenColumn ??= CellAddress.Letters(from);
     }

@@ -18,7 +18,7 @@ internal static class HelperSheets
 
     private static (string, string)? StrayLine(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
-        var lines = FixedSheets.GuideLines(WorkbookShape.For(rules)).ToHashSet();
+        var lines = FixedSheets.GuideLines(WorkbookShape.For(rules)).Concat(FixedSheets.EarlierGuideLines).ToHashSet();
         var numbered = lines.Where(l => char.IsAsciiDigit(l.First[0])).Select(l => l.Second).ToHashSet(StringComparer.Ordinal);
         foreach (var row in rows)
         {
@@ -38,7 +38,7 @@ internal static class HelperSheets
         return null;
     }
 
-    /// <summary>Each column holds one of the longer lists of words, whole and in its order.</summary>
+    /// <summary>Each column holds one of the longer lists of words, whole and in its order, or names of criteria or regimes.</summary>
     private static (string, string)? StrayWord(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
         var lists = WorkbookShape
@@ -47,10 +47,15 @@ internal static class HelperSheets
             .Select(c => c.Words)
             .Where(w => string.Join(',', w).Length > DropDowns.LongestLiteral)
             .ToList();
+        var criteria = rules
+            .Categories.SelectMany(c => c.Criteria)
+            .Select(c => c.Id)
+            .Concat(rules.Regimes.Select(r => r.Id))
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var column in rows.SelectMany(r => r.Cells.Select(c => (Row: r, Cell: c))).GroupBy(c => c.Cell.Column))
         {
             var words = column.Select(c => c.Cell.Raw).ToList();
-            if (!lists.Exists(l => l.SequenceEqual(words, StringComparer.Ordinal)))
+            if (!words.TrueForAll(criteria.Contains) && !lists.Exists(l => l.SequenceEqual(words, StringComparer.Ordinal)))
                 return UnreadValue(column.First().Row, column.First().Cell);
         }
         return null;

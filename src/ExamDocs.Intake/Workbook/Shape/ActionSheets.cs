@@ -14,15 +14,31 @@ internal static class ActionSheets
             [
                 Id("item", "item", "Id of the item that was renewed.") with
                 {
+                    Offers = ColumnOffer.Items,
                     IsNeeded = true,
                 },
-                Id("removed part", "removedPart", "Id of the part taken off."),
-                Id("fitted part", "fittedPart", "Id of the part fitted; empty for a removal alone."),
+                Id("removed part", "removedPart", "Id of the part taken off.") with
+                {
+                    Offers = ColumnOffer.Items,
+                },
+                Id("fitted part", "fittedPart", "Id of the part fitted; empty for a removal alone.") with
+                {
+                    Offers = ColumnOffer.Items,
+                },
                 Text("reason", "reason", "Why.", 28),
-                Id("done by", "doneBy", "Id of the person."),
-                Id("supervised by", "supervisedBy", "Id of the person."),
+                Id("done by", "doneBy", "Id of the person.") with
+                {
+                    Offers = ColumnOffer.People,
+                },
+                Id("supervised by", "supervisedBy", "Id of the person.") with
+                {
+                    Offers = ColumnOffer.People,
+                },
                 Date("done on", "doneOn", "When."),
-                Id("re-tied by", "retiedBy", "Id of the person; empty where the termination is as its maker tied it."),
+                Id("re-tied by", "retiedBy", "Id of the person; empty where the termination is as its maker tied it.") with
+                {
+                    Offers = ColumnOffer.People,
+                },
             ]
         )
         {
@@ -37,6 +53,7 @@ internal static class ActionSheets
             [
                 Id("item", "item", "Id of the item.") with
                 {
+                    Offers = ColumnOffer.Items,
                     IsNeeded = true,
                 },
                 Text("what", "what", "The repair or alteration made.", 34),
@@ -57,6 +74,7 @@ internal static class ActionSheets
             [
                 Id("item", "item", "Id of the item.") with
                 {
+                    Offers = ColumnOffer.Items,
                     IsNeeded = true,
                 },
                 Identity("document", "document", "Number of the document that withdrew it."),
@@ -67,7 +85,10 @@ internal static class ActionSheets
                     Words.ReleaseReasons.All,
                     "Why it is over: made good by a renewal or remedy, examined again, or recorded in error."
                 ),
-                Id("by", "by", "Id of the competent person."),
+                Id("by", "by", "Id of the competent person.") with
+                {
+                    Offers = ColumnOffer.People,
+                },
                 Date("on", "on", "When."),
                 Text("grounds", "grounds", "Why the withdrawal is over.", 40),
             ]
@@ -84,6 +105,7 @@ internal static class ActionSheets
             [
                 Id("item", "item", "Id of the item.") with
                 {
+                    Offers = ColumnOffer.Items,
                     IsNeeded = true,
                 },
                 Word("action", "action", Words.DisposalActions.All, "What became of it."),

@@ -19,6 +19,23 @@ internal enum ColumnKind
     NumberInList,
 }
 
+/// <summary>What a column offers to choose from that is no fixed list of words; anything else may be typed too.</summary>
+internal enum ColumnOffer
+{
+    None,
+
+    /// <summary>Ids of the people sheet.</summary>
+    People,
+
+    /// <summary>Ids of the items.</summary>
+    Items,
+
+    /// <summary>Criteria of the workbook's categories.</summary>
+    Criteria,
+
+    Regimes,
+}
+
 /// <summary>Which part of a row a column belongs to.</summary>
 internal enum ColumnGroup
 {
@@ -43,8 +60,16 @@ internal sealed record Column(string Heading, string Path, ColumnKind Kind, stri
 
     public ColumnGroup Group { get; init; }
 
+    public ColumnOffer Offers { get; init; }
+
     /// <summary>Every row of the sheet needs it, so that a sheet without it is not one that was meant.</summary>
     public bool IsNeeded { get; init; }
+
+    /// <summary>Most rows fill it in: it is written before the columns that few rows need, which are folded away.</summary>
+    public bool IsUsual { get; init; }
+
+    /// <summary>No item comes out fit without it: its heading bears a star, which counts for nothing when it is read.</summary>
+    public bool IsStarred { get; init; }
 
     /// <summary>It names something: an item, a person, a maker or a model.</summary>
     public bool Names { get; init; }

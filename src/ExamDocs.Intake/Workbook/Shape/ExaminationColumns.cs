@@ -17,21 +17,29 @@ internal static class ExaminationColumns
         {
             Group = ColumnGroup.Conclusion,
             IsNeeded = true,
+            IsUsual = true,
+            IsStarred = true,
         };
 
     private static IEnumerable<Column> Before =>
         InGroup(
             Column.Id("examiner", "examiner", "Id of the person who examined it.") with
             {
-                IsNeeded = true,
+                Offers = ColumnOffer.People,
             },
-            Column.Id("author", "author", "Id of the person who writes the report; left empty, the examiner."),
-            Column.Id("authenticated by", "authenticatedBy", "Id of the person who signs; left empty, the examiner."),
-            Column.Id("regime", "regime", "The law that applies, where it is not the visit's."),
-            Column.Word("basis", "basis", Words.Bases.All, "Why it was examined.") with
+            Column.Id("author", "author", "Id of the person who writes the report; left empty, the examiner.") with
             {
-                IsNeeded = true,
+                Offers = ColumnOffer.People,
             },
+            Column.Id("authenticated by", "authenticatedBy", "Id of the person who signs; left empty, the examiner.") with
+            {
+                Offers = ColumnOffer.People,
+            },
+            Column.Id("regime", "regime", "The law that applies, where it is not the visit's.") with
+            {
+                Offers = ColumnOffer.Regimes,
+            },
+            Column.Word("basis", "basis", Words.Bases.All, "Why it was examined."),
             Column.Identity("scheme reference", "scheme/reference", "Where an examination scheme applies: its reference."),
             Column.Text("scheme author", "scheme/author", "Who drew the scheme up."),
             Column.Number("scheme months", "scheme/months", "The scheme's interval in whole months."),
@@ -68,6 +76,8 @@ internal static class ExaminationColumns
             {
                 Group = ColumnGroup.Criterion,
                 IsNeeded = criterion.Required,
+                IsUsual = criterion.Required,
+                IsStarred = criterion.Required,
                 Words = states,
                 Width = 14,
             };
@@ -79,6 +89,7 @@ internal static class ExaminationColumns
             )
             {
                 Group = ColumnGroup.CriterionNote,
+                IsUsual = criterion.Required,
                 Width = 22,
             };
         }
@@ -93,6 +104,7 @@ internal static class ExaminationColumns
         )
         {
             Group = ColumnGroup.LastTime,
+            IsUsual = criterion.Required,
             Width = 18,
         };
 

@@ -33,7 +33,10 @@ internal static class ExaminationSheets
             [
                 ItemId,
                 Dated(Today),
-                Id("criterion", "criterion", "The criterion it was found under, as in the column heading."),
+                Id("criterion", "criterion", "The criterion it was found under, as in the column heading.") with
+                {
+                    Offers = ColumnOffer.Criteria,
+                },
                 Text("part", "part", "The part that is defective."),
                 Text("description", "description", "The defect.", 34),
                 Word("danger", "danger", Words.Dangers.All, "now: it is a danger to persons. later: it could become one."),
@@ -57,7 +60,10 @@ internal static class ExaminationSheets
             [
                 ItemId,
                 Dated(Today),
-                Id("criterion", "criterion", "As in the column heading of the item's sheet."),
+                Id("criterion", "criterion", "As in the column heading of the item's sheet.") with
+                {
+                    Offers = ColumnOffer.Criteria,
+                },
                 Text("photo", "photo", "File name of the photo.", 34),
             ]
         )
@@ -84,7 +90,10 @@ internal static class ExaminationSheets
             [
                 ItemId,
                 Dated("Needed here: the date of the earlier examination."),
-                Id("criterion", "criterion", "As in the column heading of the item's sheet."),
+                Id("criterion", "criterion", "As in the column heading of the item's sheet.") with
+                {
+                    Offers = ColumnOffer.Criteria,
+                },
                 Word("state", "state", Words.States.All, "What was seen."),
                 Text("note", "note", "What was seen, in words.", 34),
                 Text("photo", "photo", "File name of a photo.", 24),
@@ -123,7 +132,12 @@ internal static class ExaminationSheets
 
     private const string Today = "Left empty, the examination in the item's own row.";
 
-    private static Column ItemId => Id("item", "item", "Id of the item, as on its own sheet.") with { IsNeeded = true };
+    private static Column ItemId =>
+        Id("item", "item", "Id of the item, as on its own sheet.") with
+        {
+            Offers = ColumnOffer.Items,
+            IsNeeded = true,
+        };
 
     private static Column Dated(string help) => ExaminationColumns.ExaminedOn(help);
 }

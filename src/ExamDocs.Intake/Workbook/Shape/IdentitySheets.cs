@@ -39,6 +39,7 @@ internal static class IdentitySheets
             [
                 Id("item", "item", "Id of the item in this record.") with
                 {
+                    Offers = ColumnOffer.Items,
                     IsNeeded = true,
                 },
                 Id("earlier item", "id", "Id of the earlier item that it could be taken for."),

@@ -3,18 +3,23 @@ using static ExamDocs.Intake.Workbook.Shape.Column;
 
 namespace ExamDocs.Intake.Workbook.Shape;
 
-/// <summary>The sheet about what the makers' instructions allow.</summary>
+/// <summary>The sheet of models: what all items of one share, and what its maker's instructions allow.</summary>
 internal static class LimitsSheet
 {
     public static SheetShape Shape { get; } =
         new(
-            "Limits",
+            "Models",
             SheetRole.RecordList,
             "limits",
             [
                 Text("maker", "maker", "As on the items it applies to."),
                 Text("model", "model", "As on the items it applies to."),
                 Identity("part number", "partNumber", "Only where the limits are for one part."),
+                Text("description", "description", "What every item of the model is; an item's own words come first.", 28),
+                Number("safe working load", "safeWorkingLoad/value", "The number marked on every item of the model."),
+                Word("safe working load unit", "safeWorkingLoad/unit", Words.LoadUnits, "The unit marked with it."),
+                Flag("safe working load not marked", "safeWorkingLoad/notMarked", "yes where the model bears none."),
+                Text("safe working load basis", "safeWorkingLoad/basis", "Where the load was taken from, if the model bears none."),
                 Text("source title", "source/title", "The maker's document.", 28),
                 Text("source revision", "source/revision", "Its revision or date."),
                 Text("source page", "source/page", "The page that says so."),
@@ -32,9 +37,17 @@ internal static class LimitsSheet
                 List("permitted parts", "permittedParts", "Part numbers that may be fitted."),
                 Number("minimum tail mm", "minTailMm", "Millimetres beyond a knot."),
                 Word("re-tying", "retying", Words.Retyings.All, "Who may re-tie it."),
+                Number("marked strength", "markedStrength/value", "The number marked on every item of the model."),
+                Word("marked strength unit", "markedStrength/unit", Words.LoadUnits, "The unit marked with it."),
+                Flag("marked strength not marked", "markedStrength/notMarked", "yes where the model bears none."),
+                Text("marked strength basis", "markedStrength/basis", "Where the strength was taken from, if the model bears none."),
+                List("standards", "standards", "Standards marked on every item of the model, for example EN 358."),
             ]
         )
         {
-            About = "What the makers' instructions allow, with the document that says so. Nothing is assumed where nothing is recorded.",
+            OtherNames = ["Limits"],
+            About =
+                "What every item of a model shares, typed once: what it is, the load marked on it, and what its maker's instructions "
+                + "allow, with the document that says so. No limit is assumed where none is recorded.",
         };
 }

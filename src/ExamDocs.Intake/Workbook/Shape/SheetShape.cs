@@ -36,5 +36,8 @@ internal sealed record SheetShape(string Name, SheetRole Role, string Path, IRea
     /// <summary>The category that all items of the sheet have; null where a column says it.</summary>
     public Category? Category { get; init; }
 
+    /// <summary>Names that the sheet had in workbooks of earlier versions.</summary>
+    public IReadOnlyList<string> OtherNames { get; init; } = [];
+
     public string About { get; init; } = "";
 }

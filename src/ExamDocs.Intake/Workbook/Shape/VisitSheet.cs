@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using static ExamDocs.Intake.Workbook.Shape.Column;
 
 namespace ExamDocs.Intake.Workbook.Shape;
@@ -31,7 +32,10 @@ internal static class VisitSheet
                     "Only where dates are typed otherwise than 2026-05-11: the order in which they are."
                 ),
                 Identity("reference", "reference", "Your own reference for the visit."),
-                Id("regime", "regime", "The law that applies, for example gb-loler."),
+                Id("regime", "regime", "The law that applies, for example gb-loler.") with
+                {
+                    Offers = ColumnOffer.Regimes,
+                },
                 Text("employer name", "employer/name", "For whom the examination is made."),
                 Text("employer address", "employer/address", "Postal address."),
                 Text("premises name", "premises/name", "Where it is made."),
@@ -42,6 +46,11 @@ internal static class VisitSheet
                 Text("enforcing authority address", "enforcingAuthority/address", "Postal address."),
                 Date("examined on", "examinedOn", "When the examination was made."),
                 Date("reported on", "reportedOn", "Date of the report."),
+                Id("examiner", "examiner", "Id of the person who examined every item; left empty where each item's row names its own.") with
+                {
+                    Offers = ColumnOffer.People,
+                },
+                Word("basis", "basis", Words.Bases.All, "Why every item was examined; left empty where each item's row says it."),
             ]
         )
         {

@@ -18,7 +18,6 @@ internal static class WorkbookShape
     public static IReadOnlyList<SheetShape> AfterItems(int readings) =>
         [
             IdentitySheets.NotTheSame,
-            LimitsSheet.Shape,
             ExaminationSheets.Diameters(readings),
             ExaminationSheets.Tests,
             ExaminationSheets.Defects,
@@ -44,6 +43,7 @@ internal static class WorkbookShape
                 new(WordsName, SheetRole.Guide, "", []),
                 VisitSheet.Shape,
                 IdentitySheets.People,
+                LimitsSheet.Shape,
                 .. rules.Categories.Select(c => Items(c, lastTime: true)),
                 OtherItems,
                 .. AfterItems(ExaminationSheets.MostReadings),
@@ -89,6 +89,7 @@ internal static class WorkbookShape
     public static SheetShape? Find(string sheetName, KnownRules rules)
     {
         var name = Heading.Key(sheetName);
-        return For(rules).FirstOrDefault(s => string.Equals(Heading.Key(s.Name), name, StringComparison.Ordinal));
+        return For(rules)
+            .FirstOrDefault(s => s.OtherNames.Prepend(s.Name).Any(own => string.Equals(Heading.Key(own), name, StringComparison.Ordinal)));
     }
 }

@@ -89,13 +89,27 @@ internal sealed class CaptureRows
             return row;
         row.Fill(examination.Node, sheet.Columns.Where(c => c.Group is ColumnGroup.Examination or ColumnGroup.Conclusion));
         var observations = _observations.InItemRow(examination).ToDictionary(o => o.Text("criterion")!, StringComparer.Ordinal);
+        var apart = sheet.Columns.Where(c => c.Group is ColumnGroup.CriterionNote).Select(c => c.Path).ToHashSet(StringComparer.Ordinal);
         foreach (var column in sheet.Columns.Where(c => c.Group is ColumnGroup.Criterion or ColumnGroup.CriterionNote))
         {
-            if (observations.TryGetValue(column.Path, out var observation))
+            if (!observations.TryGetValue(column.Path, out var observation))
+                continue;
+            if (column.Group is ColumnGroup.Criterion && !apart.Contains(column.Path))
+                row.Put(column.Heading, AnswerWithNote.Joined(observation.Text("state"), observation.Text("note")));
+            else
                 row.Put(column.Heading, observation.Find(column.Group is ColumnGroup.Criterion ? "state" : "note"));
         }
         return row;
     }
+
+    /// <summary>Criteria of a sheet of items of which some note does not fit beside its answer.</summary>
+    public IReadOnlySet<string> NotesApart(SheetShape sheet) =>
+        _inItemRow
+            .Values.Where(e => IsOn(sheet, _firstOfId[e.Item!]))
+            .SelectMany(_observations.InItemRow)
+            .Where(o => AnswerWithNote.Joined(o.Text("state"), o.Text("note")) is null)
+            .Select(o => o.Text("criterion")!)
+            .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>What was seen at the item's latest examination before, the state with its note.</summary>
     private void PutLastTime(CaptureRow row, SheetShape sheet, string? item)

@@ -9,13 +9,19 @@ internal sealed class DropDowns(XLWorkbook workbook)
     /// <summary>A list spelt out in the sheet may have no more characters; longer ones go to a hidden sheet.</summary>
     public const int LongestLiteral = 255;
 
+    private readonly Dictionary<string, IXLRange> _lists = new(StringComparer.Ordinal);
+
     private int _wordLists;
 
-    public void Offer(IXLRange cells, IReadOnlyList<string> words)
+    /// <param name="cells">Where they are offered.</param>
+    /// <param name="words">In the order in which they are listed.</param>
+    /// <param name="isOnly">Nothing else may be typed; otherwise a note may follow the word.</param>
+    public void Offer(IXLRange cells, IReadOnlyList<string> words, bool isOnly = true)
     {
         var literal = string.Join(',', words);
         var validation = cells.SetDataValidation();
         validation.IgnoreBlanks = true;
+        validation.ShowErrorMessage = isOnly;
         validation.ErrorStyle = XLErrorStyle.Stop;
         validation.ErrorTitle = "Not one of the words";
         validation.ErrorMessage = "Choose one of the words in the list.";
@@ -25,8 +31,20 @@ internal sealed class DropDowns(XLWorkbook workbook)
             validation.List(OnWordsSheet(words), true);
     }
 
+    /// <summary>Offers what stands in other cells, and lets anything else be typed.</summary>
+    public static void Offer(IXLRange cells, IXLRange ids)
+    {
+        var validation = cells.SetDataValidation();
+        validation.IgnoreBlanks = true;
+        validation.ShowErrorMessage = false;
+        validation.List(ids, true);
+    }
+
     private IXLRange OnWordsSheet(IReadOnlyList<string> words)
     {
+        var key = string.Join('\n', words);
+        if (_lists.TryGetValue(key, out var there))
+            return there;
         if (!workbook.TryGetWorksheet(WorkbookShape.WordsName, out var sheet))
         {
             sheet = workbook.AddWorksheet(WorkbookShape.WordsName);
@@ -35,6 +53,6 @@ internal sealed class DropDowns(XLWorkbook workbook)
         _wordLists++;
         for (var n = 0; n < words.Count; n++)
             sheet.Cell(n + 1, _wordLists).SetValue<string>(words[n]);
-        return sheet.Range(1, _wordLists, words.Count, _wordLists);
+        return _lists[key] = sheet.Range(1, _wordLists, words.Count, _wordLists);
     }
 }

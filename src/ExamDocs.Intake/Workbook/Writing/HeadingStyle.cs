@@ -9,17 +9,20 @@ internal static class HeadingStyle
     /// <summary>Stands in every note, so that no name of a machine or its user does.</summary>
     private const string NoteAuthor = "ExamDocs";
 
-    public static void Write(IXLWorksheet sheet, IReadOnlyList<Column> columns)
+    /// <param name="sheet">Where they stand in the first row.</param>
+    /// <param name="columns">In their order.</param>
+    /// <param name="shown">Those that the row must be high enough for.</param>
+    public static void Write(IXLWorksheet sheet, IReadOnlyList<Column> columns, IEnumerable<Column> shown)
     {
         for (var n = 0; n < columns.Count; n++)
         {
             var cell = sheet.Cell(1, n + 1);
-            cell.SetValue<string>(columns[n].Heading);
+            cell.SetValue<string>(columns[n].IsStarred ? $"{columns[n].Heading} *" : columns[n].Heading);
             Paint(cell, Fill(columns[n]));
             AddNote(cell, NoteOn(columns[n]));
             sheet.Column(n + 1).Width = Width(columns[n]);
         }
-        sheet.Row(1).Height = RowHeight.OfLine * columns.Max(Lines) + 3;
+        sheet.Row(1).Height = (RowHeight.OfLine * shown.Max(Lines)) + 3;
     }
 
     /// <summary>What the note on a heading says: the reader knows it again.</summary>

@@ -7,25 +7,54 @@ namespace ExamDocs.Intake.Workbook.Writing;
 internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
 {
     /// <summary>Rows made ready beyond those that are filled.</summary>
-    private const int RowsToSpare = 300;
+    public const int RowsToSpare = 300;
 
     /// <summary>Across A4 landscape, at a size that can still be read.</summary>
     private const double CharactersPerPage = 180;
 
-    public void Write(SheetShape shape, IEnumerable<CaptureRow> rows)
+    /// <returns>The last row that has lists to choose from.</returns>
+    public int Write(SheetShape shape, IEnumerable<CaptureRow> rows)
     {
         var sheet = workbook.AddWorksheet(shape.Name);
         FormatColumns(sheet, shape.Columns);
-        HeadingStyle.Write(sheet, shape.Columns);
-        var last = WriteRows(sheet, shape.Columns, rows);
+        HeadingStyle.Write(sheet, shape.Columns, Shown(shape));
+        var last = WriteRows(sheet, shape.Columns, rows, Shown(shape).Count());
         for (var n = 0; n < shape.Columns.Count; n++)
         {
-            if (shape.Columns[n].Words.Count > 0)
-                dropDowns.Offer(sheet.Range(2, n + 1, last + RowsToSpare, n + 1), shape.Columns[n].Words);
+            var column = shape.Columns[n];
+            if (column.Words.Count > 0)
+                dropDowns.Offer(
+                    sheet.Range(2, n + 1, last + RowsToSpare, n + 1),
+                    column.Words,
+                    isOnly: column.Group is not ColumnGroup.Criterion
+                );
         }
         sheet.SheetView.Freeze(1, 2);
-        Protect(sheet);
-        SetUpPage(sheet, shape.Columns.Sum(HeadingStyle.Width));
+        if (shape.Role is SheetRole.Items)
+            FoldSeldomNeeded(sheet, shape.Columns);
+        else
+            Protect(sheet);
+        SetUpPage(sheet, Shown(shape).Sum(HeadingStyle.Width));
+        return last + RowsToSpare;
+    }
+
+    /// <summary>Columns that are not folded away.</summary>
+    private static IEnumerable<Column> Shown(SheetShape shape) =>
+        shape.Role is SheetRole.Items ? shape.Columns.Where(c => c.IsUsual) : shape.Columns;
+
+    /// <summary>
+    /// Columns that few rows need are one click away. A protected sheet could not unfold them, so that a sheet of items has none:
+    /// a mistyped heading is found when it is read.
+    /// </summary>
+    private static void FoldSeldomNeeded(IXLWorksheet sheet, IReadOnlyList<Column> columns)
+    {
+        var first = columns.TakeWhile(c => c.IsUsual).Count() + 1;
+        if (first > columns.Count)
+            return;
+        sheet.Outline.SummaryHLocation = XLOutlineSummaryHLocation.Left;
+        var folded = sheet.Columns(first, columns.Count);
+        folded.Group();
+        folded.Hide();
     }
 
     /// <param name="width">Width of all columns in characters: pages are as many as keep the print legible.</param>
@@ -77,7 +106,7 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
                     | XLSheetProtectionElements.EditObjects
             );
 
-    private static int WriteRows(IXLWorksheet sheet, IReadOnlyList<Column> columns, IEnumerable<CaptureRow> rows)
+    private static int WriteRows(IXLWorksheet sheet, IReadOnlyList<Column> columns, IEnumerable<CaptureRow> rows, int shown)
     {
         var at = 1;
         foreach (var row in rows)
@@ -88,7 +117,7 @@ internal sealed class SheetWriting(XLWorkbook workbook, DropDowns dropDowns)
                 if (row.TryGetValue(columns[n].Heading, out var node))
                     CellWriting.Write(sheet.Cell(at, n + 1), node);
             }
-            RowHeight.Set(sheet, at, columns.Select(HeadingStyle.Width));
+            RowHeight.Set(sheet, at, columns.Take(shown).Select(HeadingStyle.Width));
         }
         return at;
     }

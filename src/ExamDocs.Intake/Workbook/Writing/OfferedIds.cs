@@ -1,0 +1,68 @@
+using ClosedXML.Excel;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Workbook.Shape;
+
+namespace ExamDocs.Intake.Workbook.Writing;
+
+/// <summary>
+/// Offers in a list what stands on other sheets, or is known from the rules: people, items, criteria, regimes. Anything else may be
+/// typed all the same, and is checked when it is read.
+/// </summary>
+internal sealed class OfferedIds(XLWorkbook workbook, IReadOnlyList<SheetShape> items, KnownRules rules, DropDowns dropDowns)
+{
+    /// <param name="shape">A sheet that is written, with its columns in their order.</param>
+    /// <param name="lastRow">The last row that has a list.</param>
+    public void Offer(SheetShape shape, int lastRow)
+    {
+        var sheet = workbook.Worksheet(shape.Name);
+        for (var n = 0; n < shape.Columns.Count; n++)
+            Offer(sheet.Range(2, n + 1, lastRow, n + 1), shape.Columns[n].Offers);
+    }
+
+    public void OfferOnVisit()
+    {
+        var sheet = workbook.Worksheet(VisitSheet.Shape.Name);
+        foreach (var (n, column) in VisitSheet.Shape.Columns.Index())
+        {
+            var cell = sheet.Range(n + 2, 2, n + 2, 2);
+            if (column.Words.Count > 0)
+                dropDowns.Offer(cell, column.Words);
+            Offer(cell, column.Offers);
+        }
+    }
+
+    private void Offer(IXLRange cells, ColumnOffer offer)
+    {
+        switch (offer)
+        {
+            case ColumnOffer.People:
+                DropDowns.Offer(cells, Ids(IdentitySheets.People));
+                break;
+            // A list cannot be taken from several sheets.
+            case ColumnOffer.Items when items.Count == 1:
+                DropDowns.Offer(cells, Ids(items[0]));
+                break;
+            case ColumnOffer.Criteria when Criteria.Count > 0:
+                dropDowns.Offer(cells, Criteria, isOnly: false);
+                break;
+            case ColumnOffer.Regimes:
+                dropDowns.Offer(cells, [.. rules.Regimes.Select(r => r.Id)], isOnly: false);
+                break;
+        }
+    }
+
+    private IReadOnlyList<string> Criteria =>
+        field ??= [
+            .. items
+                .SelectMany(s => s.Category?.Criteria ?? [])
+                .Select(c => c.Id)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
+
+    private IXLRange Ids(SheetShape shape)
+    {
+        var column = shape.Columns.ToList().FindIndex(c => c.Path is "id") + 1;
+        return workbook.Worksheet(shape.Name).Range(2, column, SheetWriting.RowsToSpare, column);
+    }
+}
