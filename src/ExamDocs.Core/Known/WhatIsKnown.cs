@@ -83,11 +83,11 @@ public sealed class WhatIsKnown
         };
     }
 
-    /// <summary>Items of this record that are what it calls by an older id without a row.</summary>
+    /// <summary>Items of this record that may be what it calls by an older id without a row: another thing may have borne that id too.</summary>
     private IEnumerable<OtherName> OtherNames(KnownEntry name, IReadOnlyList<KnownEntry> same) =>
         same.Where(e => !e.IsNameAlone).ToList() is { Count: > 0 } rows
             ? _items
-                .Current.Where(c => !c.IsNameAlone && rows.TrueForAll(row => _items.SameAs(c).Contains(row)))
+                .Current.Where(c => !c.IsNameAlone && rows.Exists(row => _items.SameAs(c).Contains(row)))
                 .Select(c => new OtherName(name.Item.Id!, c.Item.Id!))
             : [];
 

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
@@ -36,7 +37,7 @@ public static class PersonalData
     {
         using var register = DocumentRegister.OpenExisting(place, today);
         var remembered = new RememberedRecords(register);
-        var records = register.Visits.All().Select(v => (Visit: v, Record: remembered.Of(v.Visit))).ToList();
+        var records = register.Visits.All().Select(v => (Visit: v, Record: SharedValues.FilledIn(remembered.Of(v.Visit)))).ToList();
         return [.. records.Select(r => Of(r.Visit, r.Record, [.. records.Select(o => o.Record)], rules))];
     }
 

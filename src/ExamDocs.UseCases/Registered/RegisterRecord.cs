@@ -1,3 +1,4 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
@@ -126,7 +127,10 @@ internal sealed class RegisterRecord
     }
 
     private Item? ItemOf(PastOutcome outcome) =>
-        _records.Of(outcome.Visit.Visit).Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
+        // As its own visit had it: the limits of several visits may state different things of one model.
+        SharedValues
+            .FilledIn(_records.Of(outcome.Visit.Visit))
+            .Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
 }
 
 /// <summary>The people of several visits in one record: an id that stands for two of them is told apart by the visit.</summary>
@@ -137,8 +141,9 @@ internal sealed class PeopleOfVisits
     public IReadOnlyList<Person> All => _people;
 
     /// <summary>The record with its people renamed where they have to be.</summary>
-    public ExaminationRecord Renamed(ExaminationRecord record, string visit)
+    public ExaminationRecord Renamed(ExaminationRecord recorded, string visit)
     {
+        var record = SharedValues.PerExamination(recorded);
         var names = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var person in record.People.Where(p => p.Id is not null))
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Core.Cases;
 using ExamDocs.Documents.Signing;
 using NodaTime;
 
@@ -94,7 +95,7 @@ internal static class SignatureQuestion
     private static string Examiner(DocumentContents? contents)
     {
         var items = contents?.Basis.Items.ToHashSet(StringComparer.Ordinal);
-        var record = contents?.Record.Record;
+        var record = contents?.Record.Record is { } read ? SharedValues.FilledIn(read) : null;
         var names = record
             ?.Examinations.Where(e => items!.Contains(e.Item ?? ""))
             .Select(e => e.Examiner)

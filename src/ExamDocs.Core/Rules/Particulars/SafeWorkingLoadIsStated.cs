@@ -15,16 +15,20 @@ public sealed class SafeWorkingLoadIsStated : RegimeRule
                 "Type the load marked on the item, with its unit; where none is marked, say so and give the basis.",
                 "SI 1998/2307 Schedule 1 para 5"
             )
-        ) => Each(e => e.Item is null ? [] : Faults(e.Item));
+        ) => Each(e => e.Item is null ? [] : Faults(e.Item, e.Item.Category?.Id is "helmet"));
 
     /// <summary>The fault stands at the item, where the value is typed.</summary>
     protected override string PathOf(ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
 
-    private static IEnumerable<Fault> Faults(ItemCase item)
+    /// <param name="item">The item examined.</param>
+    /// <param name="bearsNone">A helmet carries no load: the law on lifting asks for one of what lifts (CON020).</param>
+    private static IEnumerable<Fault> Faults(ItemCase item, bool bearsNone)
     {
         var load = item.Item.SafeWorkingLoad;
         if (load is { NotMarked: true, Basis: null })
             yield return new("/safeWorkingLoad/basis", "the safe working load is not marked, and why not is not recorded");
+        else if (load is null && bearsNone)
+            yield break;
         else if (load is null or { NotMarked: false, Value: null or <= 0 })
             yield return new("/safeWorkingLoad/value", "safe working load is missing");
         else if (load is { NotMarked: false, Unit: null })

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -9,8 +10,11 @@ namespace ExamDocs.Intake.Workbook.Writing;
 /// </summary>
 internal static class NextVisit
 {
-    public static ExaminationRecord Of(ExaminationRecord record) =>
-        new()
+    public static ExaminationRecord Of(ExaminationRecord recorded)
+    {
+        // What the visit states for all its examinations is no history's: each of them takes it along.
+        var record = SharedValues.PerExamination(recorded);
+        return new()
         {
             Format = record.Format,
             Visit = record.Visit with { Reference = null, ExaminedOn = null, ReportedOn = null },
@@ -26,10 +30,11 @@ internal static class NextVisit
             Releases = record.Releases,
             Disposals = record.Disposals,
         };
+    }
 
     /// <summary>What was taken off is not on any more.</summary>
     private static string? FittedTo(Item item, ExaminationRecord record) =>
-        item is { Id: { } part, FittedTo: { } whole } && Core.Cases.Assembly.IsRemoved(record, new Core.Identity.FoldedIds(), part, whole)
+        item is { Id: { } part, FittedTo: { } whole } && Assembly.IsRemoved(record, new Core.Identity.FoldedIds(), part, whole)
             ? null
             : item.FittedTo;
 

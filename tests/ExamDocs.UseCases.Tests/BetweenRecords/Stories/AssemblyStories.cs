@@ -469,6 +469,23 @@ internal static class AssemblyStories
                 ],
                 Must = ["RB-1 withdraw W8"],
             },
+            new Story(
+                "A cut bridge on a harness's old tag, which another harness bore as well",
+                "H-1 may be the harness that is H-2 now: it hangs on the cut bridge until somebody says which."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-0", "2026-02-02").Harness("H-1", "Z9", i => i.Maker("Hollin Forge").NotLookedAt())],
+                    [Visit("V-1", Spring).Harness("H-1", "A1", i => i.Not("H-1", "the plate on this one says so"))],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1", "Q100", i => i.On("H-1").Cut())
+                            .Harness("H-2", "A1", i => i.Formerly("H-1").Not("H-1", "the plate on this one says so")),
+                    ],
+                ],
+                Must = ["H-2 withdraw W9"],
+            },
             new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
             {
                 Runs =
