@@ -16,6 +16,7 @@ var root = new RootCommand(
     BlankCommand.Create(),
     VerifyCommand.Create(),
     RegisterCommand.Create(),
+    ModelsCommand.Create(),
     CriteriaCommand.Create(),
     RulesCommand.Create(),
 };

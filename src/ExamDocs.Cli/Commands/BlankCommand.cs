@@ -54,6 +54,13 @@ internal static class BlankCommand
         Description = "With --from: fill in its answers too. Only in a workbook.",
     };
 
+    private static readonly Option<bool> Known = new("--known")
+    {
+        Description =
+            "Fill in the models with their makers' limits, and the people, that the register knows from earlier visits of anybody. "
+            + "Only in a workbook; examdocs models lists them.",
+    };
+
     public static Command Create()
     {
         var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.")
@@ -64,6 +71,7 @@ internal static class BlankCommand
             DueBefore,
             Employer,
             Answers,
+            Known,
             CommonOptions.Rules,
         };
         SigningOptions.AddTo(command);
@@ -81,6 +89,13 @@ internal static class BlankCommand
 
     private static int Write(ParseResult parsed, KnownRules rules)
     {
+        string? known = null;
+        if (parsed.GetValue(Known))
+        {
+            if (RegisterCommand.Existing(parsed) is not { } register)
+                return ExitCode.Refused;
+            known = register.Place;
+        }
         var file = parsed.GetRequiredValue(Out).FullName;
         var refused = WriteCaptureWorkbook.Run(
             new CaptureRequest(
@@ -91,6 +106,7 @@ internal static class BlankCommand
             )
             {
                 Rules = rules,
+                Known = known is null ? null : (known, CommonOptions.Today()),
                 Register = IsRegister(parsed.GetValue(From))
                     ? new FromRegister(
                         CommonOptions.RegisterPath(parsed),
@@ -179,6 +195,8 @@ internal static class BlankCommand
                 command.AddError("--sign signs check sheets (.pdf); a workbook is to be filled in and is not signed");
             return;
         }
+        if (command.GetValue(Known))
+            command.AddError("--known fills in a workbook; check sheets show the people and limits of their record");
         if (command.GetValue(From) is null)
             command.AddError("check sheets (.pdf) are made for the items of an earlier record: name it with --from");
         if (command.GetValue(Answers))

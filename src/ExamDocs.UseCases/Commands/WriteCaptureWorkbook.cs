@@ -1,4 +1,5 @@
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook;
 using ExamDocs.UseCases.Issuing;
@@ -17,6 +18,9 @@ public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Catego
 {
     /// <summary>The categories there are.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    /// <summary>The register whose models and people are filled in, and the day on which it is looked at; null for none.</summary>
+    public (string Place, LocalDate Today)? Known { get; init; }
 
     /// <summary>The register to fill in from instead of a record; null for none.</summary>
     public FromRegister? Register { get; init; }
@@ -43,13 +47,16 @@ public static class WriteCaptureWorkbook
             : EarlierRecord.Read(request.From, request.Rules, out refused).Record;
         if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
             return why;
+        var categories = Chosen(request, record);
+        if (request.Known is var (place, today))
+            record = RegisteredModels.In(place, today).AddedTo(record ?? new ExaminationRecord());
         using var buffer = new MemoryStream();
-        CaptureWorkbook.Write(buffer, Chosen(request, record), record, forNextVisit: !request.WithAnswers, request.Rules);
+        CaptureWorkbook.Write(buffer, categories, record, forNextVisit: !request.WithAnswers, request.Rules);
         WholeFile.Write(request.OutFile, buffer.ToArray());
         return null;
     }
 
-    private static IReadOnlyList<Category> Chosen(CaptureRequest request, Core.Records.ExaminationRecord? record)
+    private static IReadOnlyList<Category> Chosen(CaptureRequest request, ExaminationRecord? record)
     {
         if (request.Categories.Count > 0)
             return [.. request.Categories.Select(c => request.Rules.FindCategory(c)!)];

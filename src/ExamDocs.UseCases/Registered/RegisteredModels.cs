@@ -1,0 +1,53 @@
+using System.Globalization;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Service;
+using ExamDocs.Register;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>
+/// What the records of a register hold that another visit needs as well: models with their makers' limits, and people. Nothing about
+/// an item is among it.
+/// </summary>
+internal sealed class RegisteredModels
+{
+    private readonly IReadOnlyList<Person> _people;
+
+    private RegisteredModels(IReadOnlyList<ModelOnRecord> models, IReadOnlyList<Person> people) => (Models, _people) = (models, people);
+
+    public IReadOnlyList<ModelOnRecord> Models { get; }
+
+    /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
+    /// <exception cref="InvalidDataException">A record is not as it was stored.</exception>
+    public static RegisteredModels In(string place, LocalDate today)
+    {
+        using var register = DocumentRegister.OpenExisting(place, today);
+        var records = new RememberedRecords(register);
+        var visits = register.Visits.All().OrderBy(v => v.ExaminedOn).ThenBy(v => v.Visit).ToList();
+        // A limit that somebody altered in the register's file would let kit serve too long.
+        register.Visits.AsLogged(records.Read).Require([.. visits.Select(v => v.Visit)]);
+        var people = new PeopleOfVisits();
+        foreach (var visit in visits)
+            _ = people.Renamed(records.Of(visit.Visit), visit.Visit.ToString(CultureInfo.InvariantCulture));
+        return new RegisteredModels(ModelsOnRecord.Of(visits.Select(v => records.Of(v.Visit))), people.All);
+    }
+
+    /// <summary>The record with what it does not have itself. What is disputed is left out: somebody has to look it up.</summary>
+    public ExaminationRecord AddedTo(ExaminationRecord record) =>
+        record with
+        {
+            Limits =
+            [
+                .. record.Limits,
+                .. Models
+                    .Where(m => !m.IsDisputed && !record.Limits.Any(own => ModelsOnRecord.AreOfOneModel(own, m.Limits)))
+                    .Select(m => m.Limits with { Unobtainable = null }),
+            ],
+            People =
+            [
+                .. record.People,
+                .. _people.Where(p => !record.People.Any(own => string.Equals(own.Id, p.Id, StringComparison.Ordinal))),
+            ],
+        };
+}
