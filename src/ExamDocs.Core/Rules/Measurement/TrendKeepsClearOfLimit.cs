@@ -25,7 +25,9 @@ public sealed class TrendKeepsClearOfLimit : ExaminationRule
                 : []
         );
 
-    /// <summary>By the end of service or the next examination, whichever is later; where neither is known, ever.</summary>
+    /// <summary>
+    /// True where the limit is reached by the end of service or the next examination, whichever is later; always where neither is known.
+    /// </summary>
     private static bool Bites(ItemCase item, LocalDate reaches)
     {
         var ends = new[] { item.Life.End, NextExamination.LatestFor(item) }.OfType<LocalDate>().ToList();

@@ -37,7 +37,7 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
             yield return new Fault("/fittedPart", $"{renewal.FittedPart}: {late}");
     }
 
-    /// <summary>Where nothing says that it was used before, fitting it is its first use.</summary>
+    /// <summary>A part without a recorded first use counts as first used on the day it was fitted.</summary>
     private static Sentence? StoredTooLongBy(ItemCase part, LocalDate on) =>
         part
             .Limits.All.Select(l => TimeLimits.StoredTooLong(part.Item with { FirstUsed = PartialDate.Of(on) }, l))
