@@ -16,7 +16,7 @@ public sealed class MeasuredProfile
         var means = recorded.Select(StationMean.Of).OfType<StationMean>().Select(m => m.Millimetres).ToList();
         var spread = means.Count == 0 ? null : new RobustSpread(means, (double)ResolutionMm);
         MedianMm = spread?.Median;
-        Stations = [.. recorded.Select((s, i) => Reckon(s, i, means.Count < 3 ? null : spread))];
+        Stations = [.. recorded.Select((s, i) => Calculate(s, i, means.Count < 3 ? null : spread))];
         InOrder = [.. Stations.Where(s => s.Mean is not null && s.PositionMm is not null).OrderBy(s => s.PositionMm)];
         LongestRun = MedianMm is { } median ? StationRun.Longest(InOrder, median) : null;
         MiddleAgainstEnds = MiddleAgainstEnds.Of(InOrder);
@@ -69,7 +69,7 @@ public sealed class MeasuredProfile
     public static MeasuredProfile? Of(IReadOnlyList<DiameterStation> recorded, MakersLimits? limits, DatedProfile? first) =>
         recorded.Count == 0 ? null : new MeasuredProfile(recorded, limits, first);
 
-    private ProfileStation Reckon(DiameterStation station, int index, RobustSpread? spread)
+    private ProfileStation Calculate(DiameterStation station, int index, RobustSpread? spread)
     {
         var readings = station.ReadingsMm.OfType<decimal>().ToList();
         if (StationMean.Of(station) is not { } mean)

@@ -70,8 +70,10 @@ public sealed class ServiceLife
     {
         get
         {
-            if (GoverningLimit is { } biting)
-                return new(w => w.Service.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
+            if (GoverningLimit is { } governing)
+                return new(w =>
+                    w.Service.EndOfService(governing.LastDay, governing.OfStorage, governing.Sentence.In(w), Later(governing, w))
+                );
             if (UseHasNotBegun)
                 return new(w => w.Service.UseNotBegun(_applying.First(l => l.MaxUseYears is not null)));
             return _applying.Count > 0 && _applying.All(l => l.NoLimit)
@@ -86,6 +88,6 @@ public sealed class ServiceLife
     public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) =>
         new(item, limits, events);
 
-    private List<(LocalDate On, string Limit)> Later(CountedLimit biting, SentenceBook words) =>
-        [.. Limits.Where(l => l != biting).OrderBy(l => l.LastDay).Select(l => (l.LastDay, l.Sentence.In(words)))];
+    private List<(LocalDate On, string Limit)> Later(CountedLimit governing, SentenceBook words) =>
+        [.. Limits.Where(l => l != governing).OrderBy(l => l.LastDay).Select(l => (l.LastDay, l.Sentence.In(words)))];
 }

@@ -25,11 +25,11 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
     {
         if (renewal.DoneOn is not { } on)
             yield break;
-        if (part.Life.GoverningLimit is { } biting && on > biting.LastDay)
+        if (part.Life.GoverningLimit is { } governing && on > governing.LastDay)
             yield return new Fault(
                 "/fittedPart",
-                $"{renewal.FittedPart} was fitted on {Say.Day(on)}, after its end of service on {Say.Day(biting.LastDay)}: "
-                    + $"{biting.Sentence}"
+                $"{renewal.FittedPart} was fitted on {Say.Day(on)}, after its end of service on {Say.Day(governing.LastDay)}: "
+                    + $"{governing.Sentence}"
             );
         else if (part.Life.StoredTooLong is { } stored)
             yield return new Fault("/fittedPart", $"{renewal.FittedPart}: {stored}");
