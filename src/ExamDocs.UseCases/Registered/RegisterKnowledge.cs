@@ -89,7 +89,7 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
         || PlaceInTime.Of(stored.Visit.ExaminedOn, stored.Outcomes.Select(o => (o.Outcome, o.Codes)), stored.Visit.Visit).CompareTo(place)
             < 0;
 
-    /// <summary>The documents about an item: current ones first, and of those the label, which hangs on it, then notice and report.</summary>
+    /// <summary>The documents about an item: current ones first; then the label, which hangs on it, the notice, the report.</summary>
     private IReadOnlyList<KnownDocument> DocumentsOf(int visit, string? item) =>
         item is null
             ? []
