@@ -13,11 +13,15 @@ namespace ExamDocs.Core;
 /// <summary>Determines whether each item of a record may stay in service: the worst reason wins.</summary>
 public static class Determine
 {
+    /// <remarks>
+    /// The order matters: the checks need to know what is withdrawn (a conclusion may not be kinder), and what leaves an item
+    /// undetermined depends on what the checks find.
+    /// </remarks>
     /// <param name="record">What was recorded.</param>
     /// <param name="intake">What reading found wrong with it.</param>
-    /// <param name="history">What is known of the items from before.</param>
+    /// <param name="history">What other records know of its items.</param>
     /// <param name="asOf">The day on which it is determined.</param>
-    /// <param name="rules">The categories and regimes it can name; left out, those built in.</param>
+    /// <param name="rules">The categories and regimes that it can name; if left out, the built-in ones.</param>
     public static DeterminedVisit Visit(
         ExaminationRecord record,
         IReadOnlyList<Finding> intake,
@@ -52,6 +56,7 @@ public static class Determine
                 verdicts[item].NeverReleasableByItself
                 || EarlierWithdrawals.Of(item).Any(w => w.NeverReleasable && EarlierWithdrawals.IsOpen(item, w));
         }
+        // A withdrawal that only repeats another counts in a second pass, and only where nothing else withdraws the item.
         for (var step = 0; step < 2; step++)
         {
             verdicts.EchoesCount = step == 1;
@@ -84,7 +89,7 @@ public static class Determine
     private static void Limit(RecordContext context, Verdicts verdicts) =>
         UntilNothingChanges(context, item => AddNew(verdicts[item].Until, OutcomeRules.Limiting.SelectMany(r => r.Days(item, verdicts))));
 
-    /// <summary>Reasons climb from parts to wholes over any depth; none is ever taken back, so this ends.</summary>
+    /// <summary>Reasons pass from parts to wholes over any depth. No reason is ever taken back, so this ends.</summary>
     private static void UntilNothingChanges(RecordContext context, Func<ItemCase, bool> step)
     {
         bool changed;

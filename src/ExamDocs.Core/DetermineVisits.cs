@@ -9,34 +9,34 @@ using NodaTime;
 
 namespace ExamDocs.Core;
 
-/// <summary>A visit of a run, read and not decided yet.</summary>
+/// <summary>A visit of a run: read, not decided yet.</summary>
 /// <param name="Record">What was recorded.</param>
 /// <param name="Reading">What reading found wrong with it.</param>
-/// <param name="Key">The same for the same record read again: what is known of it before is not history.</param>
+/// <param name="Key">The same whenever the same record is read: a record is no history of itself.</param>
 public sealed record VisitToDecide(ExaminationRecord Record, IReadOnlyList<Finding> Reading, string Key);
 
 /// <summary>A visit decided.</summary>
-/// <param name="Visit">With its outcomes.</param>
-/// <param name="Lines">Lines of other visits about its items, and about what these are fitted to.</param>
+/// <param name="Visit">The visit with its outcomes.</param>
+/// <param name="Lines">Lines of other visits about its items, and about the items that these are fitted to.</param>
 public sealed record DecidedVisit(DeterminedVisit Visit, IReadOnlyList<KnownLine> Lines);
 
-/// <summary>Where visits from before are remembered.</summary>
+/// <summary>Where earlier visits are kept.</summary>
 public interface IKnownVisits
 {
-    /// <summary>Null where no register is asked.</summary>
+    /// <summary>The register that is asked; null where none is.</summary>
     RegisterConsulted? Asked { get; }
 
-    /// <summary>Visits that a record may have to do with, in any order; the same record read before left out.</summary>
+    /// <summary>Visits whose items may be those of a record, in any order; earlier readings of the same record left out.</summary>
     IReadOnlyList<KnownVisit> Touching(VisitToDecide visit);
 }
 
 /// <summary>
-/// Decides the visits of one run together: each knows what the others came to, whatever their order and their files. It is
-/// repeated until nothing changes; what is known only ever makes an outcome worse, so this ends.
+/// Decides the visits of one run together: each knows the outcomes of the others, whatever their order and their files. Deciding is
+/// repeated until nothing changes. What becomes known only ever makes an outcome worse, so this ends.
 /// </summary>
 public sealed class DetermineVisits
 {
-    /// <summary>Numbers of the run's own visits: they come after all that a register holds.</summary>
+    /// <summary>First number of the run's own visits: they count as later than all visits of a register.</summary>
     private const int FirstOfRun = 1_000_000_000;
 
     private readonly IReadOnlyList<VisitToDecide> _visits;
@@ -54,10 +54,10 @@ public sealed class DetermineVisits
         _state = new (DecidedVisit, string)[visits.Count];
     }
 
-    /// <param name="visits">The visits of the run, in any order; of two versions of one visit the later one after the other.</param>
-    /// <param name="known">What is remembered from before; null for nothing.</param>
-    /// <param name="asOf">The day on which they are looked at.</param>
-    /// <param name="rules">The categories and regimes they can name; left out, those built in.</param>
+    /// <param name="visits">The visits of the run, in any order; but of two versions of one visit the later one second.</param>
+    /// <param name="known">Where earlier visits are kept; null where nothing is.</param>
+    /// <param name="asOf">The day on which they are determined.</param>
+    /// <param name="rules">The categories and regimes that they can name; if left out, the built-in ones.</param>
     /// <returns>In the order given.</returns>
     public static IReadOnlyList<DecidedVisit> Of(
         IReadOnlyList<VisitToDecide> visits,
@@ -92,7 +92,8 @@ public sealed class DetermineVisits
             .Where(n => mates[n].Count > 0)
             .OrderBy(n => _visits[n].Record.Visit.ExaminedOn ?? LocalDate.MinIsoValue)
             .ToList();
-        // The most favourable view first: what is known only ever makes it worse.
+        // Each visit first sees the others as undecided, which counts against no item. Starting from the mildest view makes the
+        // result the same in any order.
         var remembered = _visits.Select((v, n) => new KnownVisit(FirstOfRun + n, v.Record, []) { IsUndecided = true }).ToArray();
         for (var (round, changed) = (0, true); changed && round < _visits.Count + 4; round++)
         {
@@ -111,7 +112,7 @@ public sealed class DetermineVisits
         }
     }
 
-    /// <summary>Other visits of the run that it may have to do with, over visits from before too.</summary>
+    /// <summary>Other visits of the run that may have the same items, found directly or by way of earlier visits.</summary>
     private List<int> MatesOf(int n) =>
         [
             .. _before[n]
@@ -122,10 +123,10 @@ public sealed class DetermineVisits
                 .Where(m => m != n && !string.Equals(_visits[m].Key, _visits[n].Key, StringComparison.Ordinal)),
         ];
 
-    /// <summary>Place in the run of a visit that has a number of the run; null for one of a register.</summary>
+    /// <summary>Place of a visit in the run, by its number; null for a visit of a register.</summary>
     public static int? PlaceInRun(int number) => number >= FirstOfRun ? number - FirstOfRun : null;
 
-    /// <returns>False where it was decided on the same before.</returns>
+    /// <returns>False where nothing more was known than when it was last decided.</returns>
     private bool Decide(int n, IReadOnlyList<KnownVisit> others)
     {
         var known = WhatIsKnown.Of(_visits[n].Record, others);
@@ -140,7 +141,7 @@ public sealed class DetermineVisits
     private static KnownVisit Remembered(int n, DeterminedVisit visit) => new(FirstOfRun + n, visit.Recorded, KnownOutcomes.Of(visit));
 }
 
-/// <summary>What is to be known of a determined visit by others.</summary>
+/// <summary>What other visits may know of a determined visit.</summary>
 public static class KnownOutcomes
 {
     public static IReadOnlyList<KnownOutcome> Of(DeterminedVisit visit)
@@ -149,7 +150,7 @@ public static class KnownOutcomes
         return [.. visit.Everything.SelectMany(item => Before(item).Append(Of(item)))];
     }
 
-    /// <summary>What the record itself tells of withdrawals from before: the records that follow need not tell of them again.</summary>
+    /// <summary>Earlier withdrawals that the record itself holds: later records need not hold them again.</summary>
     private static IEnumerable<KnownOutcome> Before(DeterminedItem item) =>
         item.WithdrawnBefore.Select(w => new KnownOutcome(item.Item.Id, Outcome.Withdraw, w.Codes)
         {

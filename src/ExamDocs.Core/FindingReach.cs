@@ -5,8 +5,8 @@ using ExamDocs.Core.Records;
 namespace ExamDocs.Core;
 
 /// <summary>
-/// Which items a finding reaches: its item, the items whose examination, people or limits it is about, or all of them
-/// where it is about the visit or the record as a whole. What is about a whole never reaches its parts.
+/// Which items a finding reaches: its item; the items whose examination, people or limits it is about; or all items, where it is
+/// about the visit or the whole record. A finding about an item never reaches the parts on that item.
 /// </summary>
 internal static class FindingReach
 {
@@ -35,8 +35,8 @@ internal static class FindingReach
     private static IEnumerable<T> At<T>(IReadOnlyList<T> list, int row) => row < list.Count ? [list[row]] : [];
 
     /// <summary>
-    /// The item examined. An adverse examination under an id that no item has may be of any item of a category with those
-    /// criteria: it reaches them all, for one of them may hide a danger.
+    /// The item examined. An adverse examination under an id that no item has may be of any item whose category has those criteria.
+    /// It reaches all of them: one of them is the dangerous one.
     /// </summary>
     private static IEnumerable<ItemCase> Examined(ExaminationCase examination, RecordContext context) =>
         context.KnowsItem(examination.ItemId)
@@ -56,7 +56,7 @@ internal static class FindingReach
         return examined.Concat(renewed).Concat(released).SelectMany(context.ItemsWithId);
     }
 
-    /// <summary>The whole that was renewed; the parts only where that whole is not in the record.</summary>
+    /// <summary>The whole that was renewed; its parts only where the whole is not in the record.</summary>
     private static IEnumerable<ItemCase> Renewed(Renewal renewal, RecordContext context)
     {
         var whole = context.ItemsWithId(renewal.Item).ToList();

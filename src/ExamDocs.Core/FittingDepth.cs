@@ -2,10 +2,10 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core;
 
-/// <summary>Over how many items a reason may have to climb, from a part to the whole it is on, and on to what that is on.</summary>
+/// <summary>How many items a reason may have to pass: from a part to the whole it is on, to the whole that this is on, and so on.</summary>
 internal static class FittingDepth
 {
-    /// <summary>The longest way up, in items; a ring counts once round at most.</summary>
+    /// <summary>The longest chain from a part upwards, in items; a ring counts once round at most.</summary>
     public static long Of(ExaminationRecord record)
     {
         var wholes = record

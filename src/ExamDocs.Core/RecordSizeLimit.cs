@@ -6,35 +6,35 @@ using ExamDocs.Core.Service;
 namespace ExamDocs.Core;
 
 /// <summary>
-/// How many rows of a record must be held against how many others before it is decided. A record in which thousands of rows
+/// How many rows of a record must be compared with how many others before it is decided. A record in which thousands of rows
 /// are about the same thing would keep a computer busy for hours: it is refused as a whole, before anything is decided.
 /// </summary>
-/// <remarks>The limits are our own, far above any recorded visit; below them no outcome is touched.</remarks>
+/// <remarks>The limits are our own, far above any recorded visit. They refuse a record or change nothing.</remarks>
 public static class RecordSizeLimit
 {
-    /// <summary>Rows of one list, inclusive.</summary>
+    /// <summary>Most rows in one list, inclusive.</summary>
     public const int Rows = 20_000;
 
-    /// <summary>Said of a record that has more of them.</summary>
+    /// <summary>What is said of a record with more rows than that.</summary>
     public const string TooManyRows = "the record has more rows than any recorded visit needs: at most 20,000 in one list";
 
-    /// <summary>Pairs of rows to be held against each other, inclusive.</summary>
+    /// <summary>Most pairs of rows to compare, inclusive.</summary>
     public const long Pairs = 20_000_000;
 
     /// <summary>
-    /// A pair of which each may decide on the other, or say something of it, costs as much as so many that are only compared.
+    /// A pair in which each may decide on the other, or give a finding about it, costs as much as this many plain comparisons.
     /// </summary>
     private const long Deciding = 200;
 
-    /// <summary>Two names compared letter by letter.</summary>
+    /// <summary>Cost of comparing two names letter by letter, in plain comparisons.</summary>
     private const long Spelling = 10;
 
-    /// <summary>All items gone through once more, because a reason climbed one further.</summary>
+    /// <summary>Cost for each item of one more pass over all items, because a reason passed one whole further.</summary>
     private const long Climbing = 50;
 
     /// <param name="record">As read.</param>
     /// <param name="intake">What reading found wrong with it.</param>
-    /// <returns>A sentence that says what there is too much of; null where there is not.</returns>
+    /// <returns>A sentence that says what there is too much of; null where the record is small enough.</returns>
     public static string? Of(ExaminationRecord record, IReadOnlyList<Finding> intake)
     {
         ArgumentNullException.ThrowIfNull(record);
@@ -89,7 +89,7 @@ public static class RecordSizeLimit
         yield return (FittingDepth.Of(record) * items * Climbing, "parts are fitted to parts too many times over");
     }
 
-    /// <summary>Every time a row is about an item.</summary>
+    /// <summary>The id of an item once for every row that is about it.</summary>
     private static IEnumerable<string?> Named(ExaminationRecord r) =>
         r
             .Examinations.Select(e => e.Item)
@@ -128,7 +128,7 @@ public static class RecordSizeLimit
             + ((items.Keys.Count(k => !alike.ContainsKey(k)) + MissingNames(record)) * (long)alike.Count * 2 * Spelling);
     }
 
-    /// <summary>Names of items that do not state both.</summary>
+    /// <summary>Different names of items that leave out maker or model: each is compared with all limits.</summary>
     private static int MissingNames(ExaminationRecord record) =>
         record.Items.Where(i => i.Maker is null || i.Model is null).Select(i => (i.Maker, i.Model, i.Category)).Distinct().Count();
 

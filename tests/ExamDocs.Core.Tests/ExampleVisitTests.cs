@@ -7,7 +7,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests;
 
-/// <summary>The outcomes that the example's page derives by hand are those that the rules come to.</summary>
+/// <summary>The rules give the outcomes that the example's page derives by hand.</summary>
 public sealed partial class ExampleVisitTests
 {
     private static readonly string Examples = Path.Combine(RepositoryRoot.Path, "examples");
@@ -21,7 +21,7 @@ public sealed partial class ExampleVisitTests
         Assert.InRange(ByHand.Values.Count(d => d.Outcome is "withdraw" or "undetermined"), 8, 12);
 
     [Fact]
-    public void Every_item_comes_out_as_derived_by_hand() =>
+    public void Every_item_has_the_outcome_derived_by_hand() =>
         Assert.Equal(
             Visit.Items.Select(i => Line(i.Item.Id!, ByHand.TryGetValue(i.Item.Id!, out var derived) ? derived : ("fit", ""))),
             Visit.Items.Select(i => Line(i.Item.Id!, (Printed(i), Codes(i)))),
@@ -34,7 +34,7 @@ public sealed partial class ExampleVisitTests
 
     private static string Line(string id, (string Outcome, string Codes) came) => $"{id}: {came.Outcome}; {came.Codes}";
 
-    /// <summary>Each code once; a last day of use says nothing about an item that may not be used at all.</summary>
+    /// <summary>Each code once; a last day of use is left out for an item that may not be used at all.</summary>
     private static string Codes(DeterminedItem item) =>
         string.Join(
             ", ",

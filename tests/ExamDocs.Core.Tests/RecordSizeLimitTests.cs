@@ -4,13 +4,13 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Tests;
 
-/// <summary>A record is decided while its rows are few enough, or few enough about the same; the limits are our own.</summary>
+/// <summary>A record is refused where it has too many rows, or too many about the same thing; the limits are our own.</summary>
 public sealed class RecordSizeLimitTests
 {
     public static TheoryData<string, int, int> Limits =>
         new()
         {
-            // What there is too much of, and the most of it that is still decided, in a record of so many items.
+            // What there is too much of, the largest number that is still decided, and the number of items in the record.
             { "more rows", 20_000, 0 },
             { "share one id", 316, 0 },
             { "about one item", 4_472, 1 },
@@ -25,7 +25,7 @@ public sealed class RecordSizeLimitTests
 
     [Theory]
     [MemberData(nameof(Limits))]
-    public void The_last_that_is_decided_and_the_first_that_is_not(string what, int most, int items)
+    public void The_largest_record_that_is_decided_and_the_smallest_that_is_not(string what, int most, int items)
     {
         Assert.Null(Said(what, most, items));
         Assert.Contains(what, Said(what, most + 1, items), StringComparison.Ordinal);
@@ -43,7 +43,7 @@ public sealed class RecordSizeLimitTests
             )
         );
 
-    /// <summary>Far more than the largest visit that is measured, with twenty years of examinations of every item.</summary>
+    /// <summary>A visit far larger than any that we measure, with twenty years of examinations of every item.</summary>
     [Fact]
     public void A_large_visit_with_its_history_is_decided() =>
         Assert.Null(

@@ -3,16 +3,16 @@ using NodaTime;
 namespace ExamDocs.Core.Calendar;
 
 /// <summary>
-/// The corresponding-date rule for periods of months: the day of the event is left out and the period ends on the
-/// same-numbered day of the right later month, or on the last day of that month where it has no such day. Nothing is
-/// rolled past a weekend or a holiday, because that would lengthen a safety interval, and the end of a month does not
+/// The corresponding-date rule for periods of months: the day of the event is left out, and the period ends on the
+/// same-numbered day of the later month, or on the last day of that month where it has no such day. Nothing is
+/// rolled past a weekend or a holiday, because that would lengthen a safety interval. The end of a month does not
 /// stick: six months from 28 February is 28 August.
 /// </summary>
 /// <remarks>
 /// Source: Dodds v Walker [1981] 1 WLR 1027 (HL); E J Riley Investments v Eurostile Holdings. That a month without such a
 /// day ends the period on its last day is the same judgment, from memory. A month is a calendar month: Interpretation
 /// Act 1978 s 5 and Sch 1, as restated there. Always count from the date of the event itself, never from an earlier due
-/// date: 31 August and twice six months gives 28 August, and once twelve gives 31 August.
+/// date: from 31 August, twice six months gives 28 August, but once twelve months gives 31 August.
 /// </remarks>
 public static class CorrespondingDate
 {

@@ -7,7 +7,7 @@ namespace ExamDocs.Core.Calendar;
 /// <param name="UsedBefore">Whether it was used before, by anybody; null where that is not known.</param>
 /// <param name="DeclarationOn">Date of the declaration of conformity the employer holds; null where none is held.</param>
 /// <param name="DeclarationCouldExist">False only for equipment for which no declaration could or should be drawn up.</param>
-/// <param name="FromOtherUndertaking">It was obtained from another's undertaking.</param>
+/// <param name="FromOtherUndertaking">It was obtained from the undertaking of another person.</param>
 /// <param name="TransferEvidence">
 /// It came with physical evidence that the last thorough examination the law asks for was made.
 /// </param>
@@ -30,9 +30,9 @@ public static class FirstService
     public const int DeclarationMonths = 12;
 
     /// <summary>
-    /// True where an examination has to come first. Whatever is not known counts against the item. Excused is an unused
-    /// item with a declaration made not more than twelve months before, or for which none could exist, and one from
-    /// another undertaking that came with the evidence.
+    /// True where an examination has to come first. Whatever is not known counts against the item. Two kinds of item need none: an
+    /// unused one whose declaration is not more than twelve months old, or for which none could exist; and one from another
+    /// undertaking that came with the evidence.
     /// </summary>
     public static bool NeedsExamination(EntryIntoService entry)
     {

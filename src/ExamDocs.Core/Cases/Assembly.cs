@@ -3,12 +3,12 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>Works out which part is on which item now. Ids are compared however they are spelt: a slip must not take a part off.</summary>
+/// <summary>Works out which part is on which item now. Ids count in any spelling: a slip must not take a part off.</summary>
 public static class Assembly
 {
     /// <summary>
-    /// What the part is fitted to: where it says so itself, a renewal does, or the latest word of other records; less where a
-    /// renewal took it off.
+    /// What the part is fitted to: by its own row, by a renewal, or by what other records said last; without what a renewal took it
+    /// off.
     /// </summary>
     public static IEnumerable<ItemCase> WholesOf(ItemCase part)
     {
@@ -30,8 +30,8 @@ public static class Assembly
     }
 
     /// <summary>
-    /// Two items of the record have one id, and the renewals that took the part off name the other one letter by letter: it may be
-    /// on this one still.
+    /// True where two items of the record have one id, and the renewals that took the part off name the other one letter by letter.
+    /// Then the part may still be on this one, and a wrong guess would hide it.
     /// </summary>
     private static bool MayBeAnother(RecordContext context, string part, ItemCase whole)
     {
@@ -44,7 +44,10 @@ public static class Assembly
             && context.ItemsSpeltLike(whole.ItemId).Any(other => removals.Contains(other.ItemId));
     }
 
-    /// <summary>Taken off by a renewal, and not put back by a later one.</summary>
+    /// <summary>
+    /// True where a renewal took the part off and no renewal put it back on that day or later. Without a date, putting back counts: the
+    /// part is then looked at as one that is on.
+    /// </summary>
     public static bool IsRemoved(RecordContext context, string part, string whole) => IsRemoved(context.Record, context.Ids, part, whole);
 
     /// <inheritdoc cref="IsRemoved(RecordContext, string, string)"/>

@@ -3,21 +3,21 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>A defect of an earlier examination that could become a danger.</summary>
+/// <summary>A defect of an earlier examination that could become a danger later.</summary>
 /// <param name="Words">The defect with the day it was found and the time by which it could become a danger.</param>
-/// <param name="IsStillThere">This examination records it again, or finds the criterion less than clear.</param>
+/// <param name="IsStillThere">True where this examination records it again, or answers its criterion with noted, doubt or defect.</param>
 /// <param name="AnsweredBy">The remedy or renewal recorded since; null where there is none.</param>
 internal sealed record EarlierDefect(Sentence Words, bool IsStillThere, Sentence? AnsweredBy);
 
 /// <summary>
-/// Defects do not heal: one that could become a danger is either still there, or was remedied, or a part was renewed.
+/// Finds what became of earlier defects. A defect does not heal: it is still there, or it was remedied, or a part was renewed.
 /// </summary>
 internal static class EarlierDefects
 {
-    /// <summary>Code of the finding that one is neither still there nor remedied.</summary>
+    /// <summary>Code of the finding about a defect that is neither recorded again nor remedied.</summary>
     public const string Unanswered = "CON022";
 
-    /// <summary>Each once: a document that replaced another tells the same defect again.</summary>
+    /// <summary>Each defect once: a document that replaced another has it again.</summary>
     public static IEnumerable<EarlierDefect> Of(ItemCase item) =>
         (
             from earlier in item.Before
@@ -38,7 +38,7 @@ internal static class EarlierDefects
             )
         );
 
-    /// <summary>A remedy or renewal since, in this record or in one between.</summary>
+    /// <summary>A remedy or renewal since, in this record or in one between the two.</summary>
     private static Sentence? AnsweredBy(ItemCase item, EarlierExamination earlier)
     {
         var between = item.Before.Select(e => e.Stored).OfType<PastExamination>().ToList();

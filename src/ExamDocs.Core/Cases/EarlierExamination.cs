@@ -5,20 +5,20 @@ using NodaTime;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>An examination of an item from before the one that decides: of the record itself, or of a store.</summary>
+/// <summary>An examination of an item before the one that decides, from the record itself or from a store.</summary>
 /// <param name="On">The day examined.</param>
 /// <param name="Examination">As it was recorded.</param>
 public sealed record EarlierExamination(LocalDate On, Examination Examination)
 {
-    /// <summary>What a store remembers of it; null where it stands in the record itself.</summary>
+    /// <summary>The examination as a store has it; null where it is in the record itself.</summary>
     public PastExamination? Stored { get; init; }
 
     /// <summary>The event that called for it; null where none did.</summary>
     public EventInService? EventInService => EventInService.Of(Examination, On);
 
     /// <summary>
-    /// Of the record, then of the store, oldest first. What the record itself holds of a day counts once, in the record's
-    /// own words; what a store knows of the day examined, or of a later one, is not from before.
+    /// Examinations of the record and of the store, oldest first. Where both have a day, only the record's counts. What a store has
+    /// of the day examined or later is left out: it is not from before.
     /// </summary>
     internal static IReadOnlyList<EarlierExamination> Of(ItemCase item)
     {
@@ -35,7 +35,7 @@ public sealed record EarlierExamination(LocalDate On, Examination Examination)
         return [.. ofRecord.Concat(stored).OrderBy(e => e.On)];
     }
 
-    /// <summary>All that is taken from an earlier examination, so that two of one day stand in an order of their own.</summary>
+    /// <summary>The content as text: it gives two examinations of one day the same order, whatever order the store returns.</summary>
     private static string InWords(PastExamination past) =>
         string.Join(
             '\n',

@@ -8,7 +8,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>One examination with the item, people and law it refers to.</summary>
+/// <summary>One examination with the item, the people and the regimes that it refers to.</summary>
 public sealed class ExaminationCase : ICase
 {
     private readonly Lazy<ItemCase?> _item;
@@ -28,20 +28,20 @@ public sealed class ExaminationCase : ICase
     public string? ItemId => Examination.Item;
 
     /// <summary>
-    /// The item examined; null where the record has none of that id. Of several with one id, the one that it could be of,
-    /// whichever stands first.
+    /// The item examined; null where the record has none with that id. Of several with one id, the one whose category has all the
+    /// criteria answered, whatever the order of the rows.
     /// </summary>
     public ItemCase? Item => _item.Value;
 
     public Category? Category => Item?.Category;
 
-    /// <summary>E: the day examined, which is the visit's unless the examination has its own.</summary>
+    /// <summary>E, the day examined: the examination's own, else the visit's.</summary>
     public LocalDate? On => Examination.DayAt(Context.Record.Visit);
 
-    /// <summary>Dated before the visit: history, which decides nothing but what is still open.</summary>
+    /// <summary>True where it is dated before the visit: history, which counts only for what is still open.</summary>
     public bool IsBeforeVisit => On < Context.Record.Visit.ExaminedOn;
 
-    /// <summary>The event that called for it; null where none did, or no day can be told.</summary>
+    /// <summary>The event that called for it; null where none did, or where no day is known.</summary>
     public EventInService? EventInService => EventInService.Of(Examination, On);
 
     public string? RegimeId => Examination.Regime ?? Context.Record.Visit.Regime;
@@ -50,8 +50,8 @@ public sealed class ExaminationCase : ICase
     public Regime? Regime => Context.Rules.FindRegime(RegimeId);
 
     /// <summary>
-    /// The regimes it stands under, the one whose particulars are printed first: its own and the visit's, of which each binds;
-    /// its own alone where the visit's leaves such kit to it. Empty where the one named is not known.
+    /// The regimes that bind it; the first is the one whose particulars are printed. Its own and the visit's both bind; its own
+    /// alone where the visit's leaves such kit to it. Empty where the regime named is not known.
     /// </summary>
     public IReadOnlyList<Regime> Regimes =>
         field ??= Regime is null
@@ -64,7 +64,7 @@ public sealed class ExaminationCase : ICase
                 On
             );
 
-    /// <summary>The interval that holds from a day on: of its regimes the one that ends first; null where none is known.</summary>
+    /// <summary>The interval counted from a day: of all its regimes the one that ends first; null where no regime is known.</summary>
     public ExaminationInterval? IntervalFrom(LocalDate day) =>
         Regimes.Select(r => r.IntervalFor(Examination, Item?.Item.Purpose, On, day)).MinBy(i => i.LastDay(day));
 
@@ -72,15 +72,15 @@ public sealed class ExaminationCase : ICase
 
     public string? AuthenticatedById => Examination.AuthenticatedBy ?? Examination.Examiner;
 
-    /// <summary>Whether it is the one that decides on its item, or one of several on the same last day.</summary>
+    /// <summary>True where it decides on its item, alone or with others of the same last day.</summary>
     public bool Decides => Context.ItemsWithId(Examination.Item).Any(i => i.Deciding.Contains(this));
 
-    /// <summary>Looked up once: many rules go through them.</summary>
+    /// <summary>The observations with their criteria; looked up once, because many rules need them.</summary>
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> Observations =>
         field ??= [.. Examination.Observations.Select((o, i) => (o, Category?.Find(o.Criterion), At("observations", i)))];
 
     /// <summary>
-    /// The answers as answers about this item: of two with one id and of different categories, each is judged by its own.
+    /// The answers with the criteria of this item's category: two items of one id may have different categories.
     /// </summary>
     public IReadOnlyList<(Observation Observation, Criterion? Criterion, string Path)> ObservedOn(ItemCase item) =>
         string.Equals(item.Category?.Id, Category?.Id, StringComparison.Ordinal)
@@ -93,13 +93,13 @@ public sealed class ExaminationCase : ICase
     public IReadOnlyList<(DiameterStation Station, string Path)> Stations =>
         field ??= [.. Examination.Diameters.Select((s, i) => (s, At("diameters", i)))];
 
-    /// <summary>It says, or may say, something against the item.</summary>
+    /// <summary>True where it says something against the item, or has an answer that cannot be read and may.</summary>
     public bool IsAdverse =>
         Examination.Conclusion is Conclusion.Withdraw
         || Examination.Defects.Count > 0
         || Examination.Observations.Any(o => o.State is ObservedState.Defect or ObservedState.Doubt or null);
 
-    /// <summary>Whether everything it speaks of is examined on the item's category.</summary>
+    /// <summary>True where the item's category has every criterion that the examination names.</summary>
     public bool CouldBeOf(ItemCase item) =>
         item.Category is null
         || Examination

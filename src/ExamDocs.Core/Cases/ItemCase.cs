@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>One item with everything in the record that bears on it.</summary>
+/// <summary>One item with everything in the record that is about it.</summary>
 public sealed class ItemCase : ICase
 {
     private readonly List<ItemCase> _parts = [];
@@ -27,7 +27,7 @@ public sealed class ItemCase : ICase
         _measured = new Lazy<MeasurementAnalysis?>(() => MeasurementAnalysis.Of(this));
     }
 
-    /// <summary>What is examined under an id that no item of the record has: nothing is known of it but the examination.</summary>
+    /// <summary>Something examined under an id that no item of the record has: only the examination is known.</summary>
     internal static ItemCase Unlisted(RecordContext context, IReadOnlyList<ExaminationCase> examinations) =>
         new(context, new Item { Id = examinations[0].ItemId }, examinations[0].Path, examinations);
 
@@ -46,7 +46,7 @@ public sealed class ItemCase : ICase
     /// <summary>Null where the regime named is not known.</summary>
     public Regime? Regime => Context.Rules.FindRegime(RegimeId);
 
-    /// <summary>Every regime it was examined under, that one first.</summary>
+    /// <summary>Every regime that it was examined under; the first is the one whose particulars are printed.</summary>
     public IReadOnlyList<Regime> Regimes => Examination?.Regimes ?? (Regime is { } regime ? [regime] : []);
 
     public Category? Category { get; }
@@ -56,24 +56,24 @@ public sealed class ItemCase : ICase
     public ServiceLife Life { get; }
 
     /// <summary>
-    /// The examinations of the last day of this visit: one where the record is sound. Where there are more, or one
-    /// whose date cannot be read, all of them count and the worst holds.
+    /// The examinations of the last day of this visit, and any whose date cannot be read. A sound record has one; of several, all
+    /// count and the worst holds.
     /// </summary>
     public IReadOnlyList<ExaminationCase> Deciding { get; }
 
-    /// <summary>History as the record itself holds it, oldest first.</summary>
+    /// <summary>The record's own earlier examinations of it, oldest first.</summary>
     public IReadOnlyList<ExaminationCase> Earlier { get; }
 
     /// <summary>
-    /// History of the record and of the store together, oldest first: what it was found to be, not what was decided. What
-    /// the store's examinations led to stands in <see cref="Records.History.Withdrawals"/>, and is not judged again.
+    /// The earlier examinations of the record and of the store together, oldest first: what was found, not what was decided. What was
+    /// decided on those of the store is in <see cref="Records.History.Withdrawals"/> and is not judged again.
     /// </summary>
     public IReadOnlyList<EarlierExamination> Before => field ??= EarlierExamination.Of(this);
 
-    /// <summary>The deciding examination, of several the one with the most defects to tell; null where there is none.</summary>
+    /// <summary>The deciding examination; of several, the one with the most defects; null where there is none.</summary>
     public ExaminationCase? Examination => Deciding.MaxBy(e => e.Examination.Defects.Count);
 
-    /// <summary>What its diameters tell; null where the deciding examination has none.</summary>
+    /// <summary>What was calculated from its diameters; null where the deciding examination has none.</summary>
     public MeasurementAnalysis? Measured => _measured.Value;
 
     /// <summary>E; null where it was not examined at this visit or the date cannot be read.</summary>
@@ -82,10 +82,10 @@ public sealed class ItemCase : ICase
     /// <summary>What it is fitted to now.</summary>
     public IReadOnlyList<ItemCase> Wholes { get; private set; } = [];
 
-    /// <summary>What is fitted to it now, by the items' own word or by a renewal.</summary>
+    /// <summary>The items of this record that are fitted to it now.</summary>
     public IReadOnlyList<ItemCase> Parts => _parts;
 
-    /// <summary>What is fitted to it now and was not examined in this record, each with what other records know of it.</summary>
+    /// <summary>Parts that are fitted to it now and are not in this record, each with what other records know of it.</summary>
     public IReadOnlyList<PartElsewhere> PartsElsewhere => field ??= [.. Context.PartsElsewhereOn(Item.Id)];
 
     public IEnumerable<RowCase<Release>> Releases =>
@@ -111,8 +111,9 @@ public sealed class ItemCase : ICase
     }
 
     /// <summary>
-    /// Nothing recorded says how long it may serve: no duration, no statement that there is none, no word that the
-    /// instructions cannot be had, no obsolescence date on the item.
+    /// True where the record does not say how long it may serve. The item has no obsolescence date; and it has no limits, or one of
+    /// their entries gives no duration, does not say that there is none, and gives no last day of use for instructions that cannot
+    /// be had.
     /// </summary>
     public bool LacksTimeLimit =>
         Item.ObsoleteOn is null

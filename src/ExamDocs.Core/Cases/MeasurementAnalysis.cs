@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>Everything reckoned from the diameters of one item, once.</summary>
+/// <summary>Everything that is calculated from the diameters of one item, once for all rules and documents.</summary>
 public sealed class MeasurementAnalysis
 {
     private MeasurementAnalysis(MeasuredProfile profile, DiameterTrend? trend, LocalDate? endOfService) =>
@@ -15,7 +15,10 @@ public sealed class MeasurementAnalysis
     /// <summary>Null with fewer than three earlier days on which diameters were measured.</summary>
     public DiameterTrend? Trend { get; }
 
-    /// <summary>In the order in which an examiner argues: what was measured, the limits, the rope against itself, then, ahead.</summary>
+    /// <summary>
+    /// In the order in which an examiner argues: what was measured, the maker's limits, the rope against itself, the change since then,
+    /// the trend.
+    /// </summary>
     public IReadOnlyList<MeasurementSentence> Sentences { get; }
 
     /// <summary>Null where the deciding examination has no diameters.</summary>
@@ -34,6 +37,7 @@ public sealed class MeasurementAnalysis
         );
     }
 
+    /// <summary>Without days on which no reading can be read: an empty profile must not count as the first one measured.</summary>
     private static IEnumerable<DatedProfile> Measured(IEnumerable<DatedProfile> profiles) =>
         profiles.Where(p => p.Stations.Any(s => StationMean.Of(s) is not null));
 }

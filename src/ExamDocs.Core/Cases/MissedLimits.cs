@@ -5,8 +5,8 @@ using ExamDocs.Core.Service;
 namespace ExamDocs.Core.Cases;
 
 /// <summary>
-/// Entries of limits that an item without any may have missed by its spelling: a maker or a model that is nearly its own, or
-/// that the item does not state. Names are compared once for all items that share them.
+/// Finds entries of limits that an item without limits may have missed by its spelling: their maker or model is nearly the item's
+/// own, or the item leaves it out. Names are compared once for all items that share them.
 /// </summary>
 internal sealed class MissedLimits
 {
@@ -34,14 +34,14 @@ internal sealed class MissedLimits
         _all = new(() => [.. context.Items.SelectMany(Of)]);
     }
 
-    /// <summary>Empty for an item that has limits.</summary>
+    /// <summary>The entries that an item may have missed; none for an item that has limits.</summary>
     public IReadOnlyList<RowCase<MakersLimits>> Of(ItemCase item) =>
         item.Limits.All.Count > 0 ? [] : [.. MeantBy(item).SelectMany(n => n.Entries).Where(l => Matters(l.Row, item))];
 
-    /// <summary>Whether some item may have missed the entry.</summary>
+    /// <summary>True where some item may have missed the entry.</summary>
     public bool Contains(RowCase<MakersLimits> limits) => _all.Value.Contains(limits);
 
-    /// <summary>Whether the entry could make the outcome of the item worse.</summary>
+    /// <summary>True where the entry could make the outcome of the item worse.</summary>
     private static bool Matters(MakersLimits limits, ItemCase item) =>
         limits
             is { MaxUseYears: not null }
@@ -83,7 +83,7 @@ internal sealed class MissedLimits
         };
     }
 
-    /// <summary>Entries of one maker and model, with the categories of the items that are of it.</summary>
+    /// <summary>The entries of one maker and model, with the categories of the items of that model.</summary>
     private sealed record Named(
         LimitsName Maker,
         LimitsName Model,

@@ -19,8 +19,8 @@ internal static class NextExamination
     }
 
     /// <summary>
-    /// Of an item with what is fitted to it, over any depth, inclusive: an assembly is due when the first of its parts
-    /// is. Null where the item itself has none.
+    /// Latest date for an item together with everything fitted to it, over any depth, inclusive: an assembly is due when its first
+    /// part is due. Null where the item itself has no date.
     /// </summary>
     public static LocalDate? LatestForAssembly(ItemCase item)
     {

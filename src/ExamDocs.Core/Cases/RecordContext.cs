@@ -8,8 +8,8 @@ using NodaTime;
 namespace ExamDocs.Core.Cases;
 
 /// <summary>
-/// A record made ready to be examined: every reference looked up once, the examinations of an item put in order, the
-/// maker's limits matched. It knows no clock and no store: <see cref="AsOf"/> and <see cref="History"/> are given.
+/// A record made ready for the rules: every reference looked up once, the examinations of an item in order, the maker's limits
+/// matched. It knows no clock and no store: <see cref="AsOf"/> and <see cref="History"/> are passed in.
 /// </summary>
 public sealed class RecordContext
 {
@@ -59,7 +59,7 @@ public sealed class RecordContext
 
     public History History { get; }
 
-    /// <summary>The day on which the record is looked at.</summary>
+    /// <summary>The day on which the record is determined.</summary>
     public LocalDate AsOf { get; }
 
     /// <summary>The categories and regimes that the record can name.</summary>
@@ -73,7 +73,7 @@ public sealed class RecordContext
 
     internal LimitsIndex LimitsIndex { get; }
 
-    /// <summary>Limits that items without any may have missed by their spelling.</summary>
+    /// <summary>Limits that items without limits may have missed by their spelling.</summary>
     internal MissedLimits MissedLimits => field ??= new MissedLimits(this);
 
     /// <summary>Maker and model of every item that has both.</summary>
@@ -95,7 +95,7 @@ public sealed class RecordContext
 
     public IReadOnlyList<ItemCase> Items { get; }
 
-    /// <summary>Things examined that no item of the record stands for: a misspelt id must not bury a danger.</summary>
+    /// <summary>Things examined under an id that no item of the record has: a misspelt id must not hide a danger.</summary>
     public IReadOnlyList<ItemCase> Unlisted { get; }
 
     public IReadOnlyList<ExaminationCase> Examinations { get; }
@@ -108,10 +108,10 @@ public sealed class RecordContext
 
     public IReadOnlyList<RowCase<Disposal>> Disposals { get; }
 
-    /// <summary>Ids of this record, however they are spelt.</summary>
+    /// <summary>Compares the ids of this record in any spelling.</summary>
     public FoldedIds Ids { get; } = new();
 
-    /// <summary>Every item with this id, however it is spelt. If the record has none, the items that had this id earlier.</summary>
+    /// <summary>Every item with this id in any spelling. If the record has none, the items that had this id earlier.</summary>
     public IEnumerable<ItemCase> ItemsSpeltLike(string? id)
     {
         if (id is null)
@@ -123,15 +123,15 @@ public sealed class RecordContext
             : History.OtherNames.Where(n => string.Equals(n.Name, id, StringComparison.Ordinal)).SelectMany(n => _byId[n.Id]).Distinct();
     }
 
-    /// <summary>Every item with this id: more than one where the id is there twice.</summary>
+    /// <summary>Every item with this id: more than one where the record has the id twice.</summary>
     public IEnumerable<ItemCase> ItemsWithId(string? id) => id is null ? [] : _byId[id];
 
     public IEnumerable<ExaminationCase> ExaminationsOf(string? id) => id is null ? [] : _examinations[id];
 
-    /// <summary>What a store remembers of the examinations of an item, of any day and in any order.</summary>
+    /// <summary>Examinations of an item that a store has, of any day and in any order.</summary>
     public IEnumerable<PastExamination> PastExaminationsOf(string? id) => id is null ? [] : _pastExaminations[id];
 
-    /// <summary>Parts on an item that only other records tell of.</summary>
+    /// <summary>Parts on an item that only other records have.</summary>
     public IEnumerable<PartElsewhere> PartsElsewhereOn(string? id) => id is null ? [] : _partsElsewhere[id];
 
     /// <summary>Items of other records that an item is fitted to.</summary>
@@ -146,7 +146,7 @@ public sealed class RecordContext
 
     public IEnumerable<string> ItemIds => _byId.Select(g => g.Key);
 
-    /// <summary>The persons with an id, more than one where the id is not unique.</summary>
+    /// <summary>The persons with this id: more than one where the record has the id twice.</summary>
     public IEnumerable<RowCase<Person>> PeopleWithId(string? id) => id is null ? [] : _people[id];
 
     /// <summary>All ids of persons.</summary>

@@ -2,16 +2,16 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Cases;
 
-/// <summary>Something that rules look at, with its place in the record.</summary>
+/// <summary>Something that rules check, with its place in the record.</summary>
 public interface ICase
 {
     /// <summary>JSON pointer of the thing itself.</summary>
     string Path { get; }
 
-    /// <summary>Id of the item it is about; null where it is about none in particular.</summary>
+    /// <summary>Id of the item that it is about; null where it is about no single item.</summary>
     string? ItemId { get; }
 
-    /// <summary>Regime whose rules apply to it; null: those of no regime in particular.</summary>
+    /// <summary>Regime whose rules apply to it; null where only the rules of every regime do.</summary>
     string? RegimeId { get; }
 }
 
@@ -29,7 +29,7 @@ public sealed class VisitCase(RecordContext context) : ICase
     public string? RegimeId => Visit.Regime;
 }
 
-/// <summary>A row of one of the record's lists with the context it stands in.</summary>
+/// <summary>A row of one of the record's lists, with the whole record beside it.</summary>
 public sealed class RowCase<T>(RecordContext context, T row, string path, string? itemId) : ICase
 {
     public RecordContext Context { get; } = context;

@@ -4,12 +4,12 @@ using ExamDocs.Core.Service;
 namespace ExamDocs.Core.Cases;
 
 /// <summary>
-/// What is typed once and holds for many: the visit's examiner and basis for each of its examinations, and what every item of a
+/// Fills in what is typed once for many rows: the visit's examiner and basis for each of its examinations, and what every item of a
 /// model shares. A value of the item's or the examination's own always comes first, so that nothing typed is lost.
 /// </summary>
 public static class SharedValues
 {
-    /// <returns>The record with these values put where they hold; lists keep their order and length.</returns>
+    /// <returns>The record with these values in every row that they are for; lists keep their order and length.</returns>
     public static ExaminationRecord FilledIn(ExaminationRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
@@ -21,7 +21,7 @@ public static class SharedValues
         };
     }
 
-    /// <summary>Each examination with its examiner and basis, and none for the visit: for records that are joined.</summary>
+    /// <summary>The record with examiner and basis in each examination and none at the visit, so that records can be joined.</summary>
     public static ExaminationRecord PerExamination(ExaminationRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
@@ -35,8 +35,8 @@ public static class SharedValues
     }
 
     /// <summary>
-    /// Examinations of the visit that name an examiner or a basis of their own although the visit names one for all: then nobody can
-    /// say whom the visit's is meant for, and it fills in nothing.
+    /// Examinations of the visit that name another examiner or basis than the visit names for all. Then nobody can say which
+    /// examinations the visit's value is for, and it fills in nothing.
     /// </summary>
     public static IEnumerable<(int Index, string Member)> Conflicts(ExaminationRecord record)
     {
@@ -68,7 +68,7 @@ public static class SharedValues
         ];
     }
 
-    /// <summary>History has its own examiner and basis, or none: the visit's would be invented for it.</summary>
+    /// <summary>True for history: it has its own examiner and basis or none, and this visit's would be an invention there.</summary>
     private static bool IsBefore(Examination examination, Visit visit) => examination.DayAt(visit) < visit.ExaminedOn;
 
     private static Item WithModels(Item item, List<MakersLimits> entries)
@@ -83,7 +83,9 @@ public static class SharedValues
         };
     }
 
-    /// <summary>Of the entries for the item's own part number, else of those for the model: the value that all of them give.</summary>
+    /// <summary>
+    /// The value on which all entries for the item's own part number agree, else all those for the model; null where they do not agree.
+    /// </summary>
     private static T? Agreed<T>(List<MakersLimits> entries, Item item, Func<MakersLimits, T?> value)
         where T : class
     {

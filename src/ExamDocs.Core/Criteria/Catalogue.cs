@@ -4,7 +4,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Criteria;
 
-/// <summary>Every category that can be examined, in the order they are offered; one data file each.</summary>
+/// <summary>The built-in categories, in the order in which they are offered; one data file each.</summary>
 public static class Catalogue
 {
     /// <summary>The explicit index: a new category is one file in Criteria/Data and one line here.</summary>
@@ -32,7 +32,7 @@ public static class Catalogue
 
     private static readonly Dictionary<string, Category> ById = All.ToDictionary(c => c.Id, StringComparer.Ordinal);
 
-    /// <summary>Names of the data files built in, for the test that names a forgotten index line.</summary>
+    /// <summary>Names of the built-in data files, for the test that finds a forgotten index line.</summary>
     internal static IEnumerable<string> DataFiles =>
         typeof(Catalogue)
             .Assembly.GetManifestResourceNames()
@@ -44,7 +44,7 @@ public static class Catalogue
     /// <summary>The category with this id; null where there is none.</summary>
     public static Category? Find(string? id) => id is not null && ById.TryGetValue(id, out var category) ? category : null;
 
-    /// <summary>The whole catalogue as JSON, every flag spelt out.</summary>
+    /// <summary>The whole catalogue as JSON, with every flag written out.</summary>
     public static string ToJson() => ToJson(All);
 
     /// <summary>Some categories of the catalogue in the same form.</summary>

@@ -2,7 +2,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Criteria;
 
-/// <summary>How much a defect against the criterion weighs.</summary>
+/// <summary>How serious a defect against the criterion is.</summary>
 public enum CriterionClass
 {
     /// <summary>A defect ends the item's service.</summary>
@@ -41,7 +41,7 @@ public sealed record Criterion
     /// <summary>Identifier in the record, unique within its category: lower case and hyphens.</summary>
     public required string Id { get; init; }
 
-    /// <summary>The question in plain words; the answer clear is the good one.</summary>
+    /// <summary>The question in plain words; <c>clear</c> is the favourable answer.</summary>
     public required string Question { get; init; }
 
     public required IReadOnlyList<Means> Means { get; init; }
@@ -55,10 +55,10 @@ public sealed record Criterion
 
     public bool AllowsNotApplicable { get; init; }
 
-    /// <summary>Only for what can only be asked: nobody to ask, and no sign found.</summary>
+    /// <summary>True only for what can only be asked: then <c>no-sign</c> means nobody to ask, and no sign found.</summary>
     public bool AllowsNoSign { get; init; }
 
-    /// <summary>A withdrawal that rests on it can never be released.</summary>
+    /// <summary>True where only a release of a record in error ends a withdrawal for it.</summary>
     public bool NeverReleasable { get; init; }
 
     public required MaterialFamily Material { get; init; }
@@ -66,18 +66,18 @@ public sealed record Criterion
     /// <summary>Published source, or the words "common practice, no source".</summary>
     public required string Source { get; init; }
 
-    /// <summary>What an examination answers to it: every observation with a state, the allowed and the misspelt.</summary>
+    /// <summary>Every answer to it in an examination, also one with a misspelt state; observations without a state are left out.</summary>
     public IEnumerable<Observation> AnswersIn(Examination examination) =>
         examination.Observations.Where(o => string.Equals(o.Criterion, Id, StringComparison.Ordinal) && o.StateAsTyped is not null);
 
-    /// <summary>Whether it is required and an examination leaves it out: no answer at all, or one that says so.</summary>
+    /// <summary>True where it is required and an examination has no answer to it, or the answer <c>not-examined</c>.</summary>
     public bool IsMissingIn(Examination examination)
     {
         var answers = AnswersIn(examination).ToList();
         return Required && (answers.Count == 0 || answers.Exists(o => o.State is ObservedState.NotExamined));
     }
 
-    /// <summary>Whether the criterion may be answered with this state at all.</summary>
+    /// <summary>True where the criterion may be answered with this state.</summary>
     public bool Allows(ObservedState state) =>
         state switch
         {
@@ -88,7 +88,7 @@ public sealed record Criterion
         };
 }
 
-/// <summary>A kind of item, with everything that is examined on it, decisive criteria first.</summary>
+/// <summary>A kind of item with its criteria, decisive ones first.</summary>
 public sealed record Category
 {
     /// <summary>Identifier in the record, for example rope-bridge.</summary>

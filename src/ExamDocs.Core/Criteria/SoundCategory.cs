@@ -1,8 +1,8 @@
 namespace ExamDocs.Core.Criteria;
 
 /// <summary>
-/// What must be so in every category, whoever adds it, beyond what its schema can say: nothing that every kit is asked may be left out or
-/// softened.
+/// Checks what every category must have and its schema cannot say, whoever wrote it. No category may leave out or soften the questions
+/// that are asked about all kit.
 /// </summary>
 public static class SoundCategory
 {
@@ -44,7 +44,7 @@ public static class SoundCategory
             yield return $"/material: {textile}, so it is not of metal alone; type textile, plastic or mixed";
     }
 
-    /// <summary>What tells that a category is of textile, in words; null where nothing does.</summary>
+    /// <summary>What shows that a category is of textile, in words; null where nothing does.</summary>
     private static string? TextileOf(Category category) =>
         category.Criteria.FirstOrDefault(c => c.Material is MaterialFamily.Textile) is { } textile ? $"{textile.Id} is about a textile part"
         : new[] { category.Id, category.Name, category.Plural }.Select(TextileTerms.InName).FirstOrDefault(w => w is not null) is { } named

@@ -3,19 +3,19 @@ using System.Text.RegularExpressions;
 namespace ExamDocs.Core.Criteria;
 
 /// <summary>
-/// Words that tell that a thing is of textile, whatever material its author types. Kit of metal needs no time limit and is not
-/// asked for contact with a saw: a textile link must not pass for it.
+/// Words that show that a thing is of textile, whatever material its author types. Kit of metal needs no time limit and no question
+/// about contact with a saw: a textile link must not pass as metal.
 /// </summary>
 /// <remarks>
-/// English, German and French. Only words that are said of the textile itself: metal is asked for burrs where rope or webbing
-/// runs over it, so that those two tell nothing within a question.
+/// English, German and French. Only words for the textile itself: questions about metal also name rope or webbing, which runs over it,
+/// so those two words show nothing in a question.
 /// </remarks>
 internal static partial class TextileTerms
 {
-    /// <summary>A word of a name or an id; null where there is none.</summary>
+    /// <summary>The first such word in a name or an id; null where there is none.</summary>
     public static string? InName(string name) => First(Names().Match(name)) ?? InQuestion(name);
 
-    /// <summary>A word of a question; null where there is none.</summary>
+    /// <summary>The first such word in a question; null where there is none.</summary>
     public static string? InQuestion(string question) => First(Conditions().Match(question));
 
     private static string? First(Match match) => match.Success ? match.Value : null;

@@ -12,8 +12,8 @@ using NodaTime;
 namespace ExamDocs.Core.Determination;
 
 /// <summary>
-/// An item with its outcome. Only <see cref="Determine"/> makes one; documents can be composed from nothing else, so
-/// that what was not determined cannot reach a page.
+/// An item with its outcome. Only <see cref="Determine"/> makes one, and documents can be composed from nothing else: so nothing
+/// that was not determined can reach a page.
 /// </summary>
 public sealed class DeterminedItem
 {
@@ -47,7 +47,7 @@ public sealed class DeterminedItem
         Profile = item.Measured?.Profile;
         Trend = item.Measured?.Trend;
         MeasurementSentences = item.Measured?.Sentences ?? [];
-        // It takes long, and few ask for it.
+        // It takes long, and few documents need it.
         _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(() => Ledger.Of(item, Reasons, verdict.Findings));
     }
 
@@ -56,7 +56,7 @@ public sealed class DeterminedItem
     /// <summary>Null where the record names a category that is not in the catalogue.</summary>
     public Category? Category { get; }
 
-    /// <summary>The examination that decided; null where there is none at this visit.</summary>
+    /// <summary>The deciding examination; null where there is none at this visit.</summary>
     public Examination? Examination { get; }
 
     /// <summary>Date of the deciding examination; null where there is none or it cannot be read.</summary>
@@ -66,29 +66,30 @@ public sealed class DeterminedItem
     public PartialDate? LastExamined { get; }
 
     /// <summary>
-    /// The maker's limits that apply; null where none are recorded. Where the part number does not say which entry is for the
-    /// item, the strictest of each limit; such limits have no source of their own.
+    /// The maker's limits that apply; null where none are recorded. Where several entries apply, each limit is the strictest among
+    /// them, and the whole has no single source.
     /// </summary>
     public MakersLimits? Limits { get; }
 
-    /// <summary>Every document that the limits are taken from, each once.</summary>
+    /// <summary>Every document that the limits come from, each once.</summary>
     public IReadOnlyList<LimitsSource> LimitsSources { get; }
 
-    /// <summary>The entry whose nominal diameter and tolerance hold, with its source; null where there is none.</summary>
+    /// <summary>The entry whose nominal diameter and tolerance apply, with its source; null where there is none.</summary>
     public MakersLimits? DiameterLimits { get; }
 
     /// <summary>Identifier of the regime whose particulars are printed: the deciding examination's own, or the visit's.</summary>
     public string? RegimeId { get; }
 
-    /// <summary>Its data; null where there is no such regime.</summary>
+    /// <summary>The data of that regime; null where there is no such regime.</summary>
     public Regime? Regime { get; }
 
     /// <summary>
-    /// Every regime it was examined under, that one first; more than one where the examination names another than the visit.
+    /// Every regime that it was examined under, with that one first; more than one where the examination names another than the
+    /// visit does.
     /// </summary>
     public IReadOnlyList<Regime> Regimes { get; }
 
-    /// <summary>The regime's interval that holds for it; null where it was not examined or the regime is not known.</summary>
+    /// <summary>The regime's interval that applies; null where it was not examined or the regime is not known.</summary>
     public ExaminationInterval? Interval { get; }
 
     public Outcome Outcome { get; }
@@ -105,7 +106,7 @@ public sealed class DeterminedItem
     /// <summary>Which limit ends its service, in one sentence with dates and sources; no full stop.</summary>
     public string ServiceLife { get; }
 
-    /// <summary>Every reason that holds, in the order of the rules: D1 to D3 only where the outcome is fit-until.</summary>
+    /// <summary>Every reason for the outcome, in the order of the rules: D1 to D3 only where it is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }
 
     /// <summary>The evidence for and against keeping it in service, in the order an examiner argues.</summary>
@@ -118,18 +119,18 @@ public sealed class DeterminedItem
     public IReadOnlyList<string> Parts { get; }
 
     /// <summary>
-    /// It is withdrawn on something that no release undoes unless it was recorded in error: saw contact, severe loading, an expired life,
-    /// destroyed.
+    /// True where it is withdrawn for something that only a release of a record in error undoes: saw contact, severe loading, an
+    /// expired life, destroyed.
     /// </summary>
     public bool NeverReleasable { get; }
 
-    /// <summary>The same, for what this examination found alone.</summary>
+    /// <summary>The same, for only what this examination found.</summary>
     public bool NeverReleasableByItself { get; }
 
-    /// <summary>Withdrawals by earlier examinations that the record itself holds, released since or not, oldest first.</summary>
+    /// <summary>Withdrawals by earlier examinations in the record itself, whether released since or not, oldest first.</summary>
     public IReadOnlyList<PastWithdrawal> WithdrawnBefore { get; }
 
-    /// <summary>What the diameters of the deciding examination tell; null where none were measured.</summary>
+    /// <summary>What was calculated from the diameters of the deciding examination; null where none were measured.</summary>
     public MeasuredProfile? Profile { get; }
 
     /// <summary>Where the diameters are heading; null with fewer than three earlier days on which they were measured.</summary>
@@ -138,7 +139,9 @@ public sealed class DeterminedItem
     /// <summary>What profile and trend say, in the order in which an examiner argues; empty where nothing was measured.</summary>
     public IReadOnlyList<MeasurementSentence> MeasurementSentences { get; }
 
-    /// <summary>True where it was examined and no finding of severity error reaches it: its particulars may stand in a report.</summary>
+    /// <summary>
+    /// True where it was examined, is not undetermined, and no finding of severity error reaches it: then a report may have it.
+    /// </summary>
     public bool MayBeReported =>
         Examination is not null && Outcome is not Outcome.Undetermined && Findings.All(f => f.Severity != Severity.Error);
 }

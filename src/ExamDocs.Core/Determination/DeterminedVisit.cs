@@ -22,29 +22,29 @@ public sealed class DeterminedVisit
         (Items, Unlisted, Findings, Reading) = (items, unlisted, findings, reading);
     }
 
-    /// <summary>With what holds for a whole visit or model put where it holds: what documents print.</summary>
+    /// <summary>The record as documents print it: what is stated once for the visit or for a model is filled in at each row.</summary>
     public ExaminationRecord Record { get; }
 
-    /// <summary>As typed: what is stored, embedded and decided again.</summary>
+    /// <summary>The record as typed: it is stored, embedded, and decided again.</summary>
     public ExaminationRecord Recorded { get; }
 
-    /// <summary>What reading the record found wrong with it, as it was handed in.</summary>
+    /// <summary>What reading found wrong with the record, as it was passed in.</summary>
     public IReadOnlyList<Finding> Reading { get; }
 
-    /// <summary>The categories and regimes it was determined by.</summary>
+    /// <summary>The categories and regimes that it was determined with.</summary>
     public KnownRules Rules { get; }
 
     /// <summary>The day on which it was determined.</summary>
     public LocalDate AsOf { get; }
 
-    /// <summary>What was known of the items from before.</summary>
+    /// <summary>What other records knew of the items.</summary>
     public History History { get; }
 
     public IReadOnlyList<DeterminedItem> Items { get; }
 
     /// <summary>
-    /// What was examined under an id that no item of the record has, and has a reason to withdraw: it is told and
-    /// labelled under the id as typed, so that a slip of the pen buries no danger.
+    /// What was examined under an id that no item of the record has, and has a reason to withdraw. It is reported and labelled under
+    /// the id as typed, so that a slip of the pen hides no danger.
     /// </summary>
     public IReadOnlyList<DeterminedItem> Unlisted { get; }
 

@@ -24,24 +24,24 @@ internal interface IOutcomeRule
     OutcomeRuleInfo Info { get; }
 }
 
-/// <summary>A reason to withdraw that one examination gives by itself, now or when it was made.</summary>
+/// <summary>A rule that finds reasons to withdraw in one examination by itself, of this visit or an earlier one.</summary>
 internal interface IExaminationRule : IOutcomeRule
 {
     IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination);
 }
 
-/// <summary>A reason that the item and what stands around it give.</summary>
+/// <summary>A rule that finds reasons in an item together with its parts, its wholes and its history.</summary>
 internal interface IItemRule : IOutcomeRule
 {
     IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts);
 }
 
-/// <summary>A day after which a fit item may not be used.</summary>
+/// <summary>A rule that finds the last day on which an otherwise fit item may be used.</summary>
 internal interface IUntilRule : IOutcomeRule
 {
     IEnumerable<(LocalDate LastDay, Reason Reason)> Days(ItemCase item, Verdicts verdicts);
 }
 
 /// <param name="Reason">The reason itself.</param>
-/// <param name="NeverReleasable">No release can ever undo a withdrawal that rests on it.</param>
+/// <param name="NeverReleasable">True where only a release of a record in error undoes a withdrawal for it.</param>
 internal readonly record struct WithdrawalReason(Reason Reason, bool NeverReleasable = false);

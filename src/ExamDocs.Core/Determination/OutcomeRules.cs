@@ -4,7 +4,7 @@ using ExamDocs.Core.Determination.Withdraw;
 
 namespace ExamDocs.Core.Determination;
 
-/// <summary>The outcome rules in their order: a new one is one file and one line here.</summary>
+/// <summary>The outcome rules in the order of their codes: a new one is one file and one line here.</summary>
 public static class OutcomeRules
 {
     internal static IReadOnlyList<IExaminationRule> OfExamination { get; } =
@@ -41,6 +41,6 @@ public static class OutcomeRules
     private static readonly Dictionary<string, int> Places = All.Select((rule, at) => (rule.Code, at))
         .ToDictionary(r => r.Code, r => r.at, StringComparer.Ordinal);
 
-    /// <summary>The place of a rule in the order in which reasons are given.</summary>
+    /// <summary>The place of a rule in the order in which reasons are printed.</summary>
     internal static int PlaceOf(string code) => Places[code];
 }

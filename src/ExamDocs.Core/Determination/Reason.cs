@@ -5,7 +5,7 @@ namespace ExamDocs.Core.Determination;
 /// <summary>Why an item has the outcome it has.</summary>
 /// <param name="Code">W1 to W11, U0 to U6 or D1 to D3.</param>
 /// <param name="Said">The reason, complete enough to be printed.</param>
-/// <param name="Source">The law, maker's document or practice it rests on.</param>
+/// <param name="Source">The law, maker's document or practice behind it.</param>
 public sealed record Reason(string Code, Sentence Said, string Source)
 {
     /// <summary>The reason in English.</summary>

@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Determination;
 
-/// <summary>What has been found out so far about each item of one record; it only ever grows worse.</summary>
+/// <summary>What was found so far about each item of one record; it only ever gets worse.</summary>
 internal sealed class Verdicts(RecordContext context)
 {
     private readonly Dictionary<ItemCase, Verdict> _verdicts = context
@@ -17,12 +17,13 @@ internal sealed class Verdicts(RecordContext context)
     public IReadOnlyList<ItemCase> Items => context.Items;
 
     /// <summary>
-    /// All else is said: what other versions of this visit's record withdrew, and what derives from another withdrawal, counts now.
+    /// True in the second pass, when all other reasons are known: then a withdrawal counts that another version of this visit's
+    /// record has, or that only repeats an earlier one.
     /// </summary>
     public bool EchoesCount { get; set; }
 }
 
-/// <summary>The growing verdict on one item.</summary>
+/// <summary>What was found so far about one item.</summary>
 internal sealed class Verdict
 {
     public List<Reason> Withdraw { get; } = [];
@@ -33,7 +34,7 @@ internal sealed class Verdict
 
     public bool NeverReleasable { get; set; }
 
-    /// <summary>For what this examination found alone.</summary>
+    /// <summary>The same, for only what this examination found.</summary>
     public bool NeverReleasableByItself { get; set; }
 
     public List<Finding> Findings { get; } = [];
@@ -47,7 +48,7 @@ internal sealed class Verdict
     /// <summary>The last day of use; null unless the outcome is fit-until.</summary>
     public LocalDate? LastDay => Outcome is Outcome.FitUntil ? Until.Min(u => u.LastDay) : null;
 
-    /// <summary>Every reason that holds, in the order of the rules; those for a last day only where the outcome has one.</summary>
+    /// <summary>Every reason, in the order of the rules; reasons for a last day only where the outcome has one.</summary>
     public IReadOnlyList<Reason> InOrder()
     {
         var until = Outcome is Outcome.FitUntil ? Until.Select(u => u.Reason) : [];

@@ -1,8 +1,8 @@
 namespace ExamDocs.Core.Findings;
 
-/// <summary>An input made of cells, of which each place of the record has one, or lies within a place that has.</summary>
+/// <summary>An input made of cells: a place of the record has a cell, or the nearest place around it has one.</summary>
 /// <param name="file">The input as the user named it.</param>
-/// <param name="divider">What stands between its name and the cell.</param>
+/// <param name="divider">Sign between its name and the cell.</param>
 /// <param name="cells">Pointer to cell.</param>
 internal abstract class CellSourceMap(string file, string divider, IReadOnlyDictionary<string, string> cells) : SourceMap(file)
 {

@@ -1,6 +1,6 @@
 namespace ExamDocs.Core.Findings;
 
-/// <summary>How much a finding weighs. An error makes the record undecidable or a report unlawful.</summary>
+/// <summary>How serious a finding is. An error makes the record undecidable or a report unlawful.</summary>
 public enum Severity
 {
     Note,
@@ -8,7 +8,7 @@ public enum Severity
     Error,
 }
 
-/// <summary>Words for severities as they stand in files.</summary>
+/// <summary>The words for severities in files.</summary>
 public static class SeverityWords
 {
     public static string Word(this Severity severity) =>
@@ -20,7 +20,7 @@ public static class SeverityWords
         };
 }
 
-/// <summary>What a check has to say about the record.</summary>
+/// <summary>What a check found in the record.</summary>
 /// <param name="Code">Three letters for the room and a number, for example PAR005; never reused.</param>
 /// <param name="Severity">See <see cref="Findings.Severity"/>.</param>
 /// <param name="Path">JSON pointer into the record, for example /items/3/serial.</param>
@@ -29,6 +29,6 @@ public static class SeverityWords
 /// <param name="Source">The law, standard or practice behind it.</param>
 public sealed record Finding(string Code, Severity Severity, string Path, string Message, string Hint, string Source)
 {
-    /// <summary>Id of the item it is about, where it is about one.</summary>
+    /// <summary>Id of the item that it is about; null where it is about no single item.</summary>
     public string? Item { get; init; }
 }

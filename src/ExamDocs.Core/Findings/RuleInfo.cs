@@ -12,7 +12,7 @@ public sealed record RuleInfo(string Code, Severity Severity, string Title, stri
     /// <summary>A finding of this rule.</summary>
     /// <param name="path">JSON pointer into the record.</param>
     /// <param name="message">What is wrong here.</param>
-    /// <param name="hint">What to type instead, where it can be said more closely than the rule does.</param>
+    /// <param name="hint">What to type instead, where more can be said than in the rule's own hint; null for that one.</param>
     /// <param name="item">Id of the item it is about.</param>
     public Finding At(string path, string message, string? hint = null, string? item = null) =>
         new(Code, Severity, path, message, hint ?? Hint, Source) { Item = item };

@@ -29,7 +29,7 @@ public abstract class SourceMap
         return new MergedSourceMap(otherwise, places);
     }
 
-    /// <summary>The place typed, or the nearest enclosing one that has a place.</summary>
+    /// <summary>Where it was typed; where that is not known, the nearest place around it.</summary>
     public abstract string Locate(string pointer);
 
     /// <summary>
@@ -38,7 +38,7 @@ public abstract class SourceMap
     /// </summary>
     public virtual (string Sheet, string Cell)? CellOf(string pointer) => null;
 
-    /// <summary>The pointer itself, then each that it lies within, but for the whole.</summary>
+    /// <summary>The pointer itself, then each pointer around it, from the inside out; without the whole record.</summary>
     private protected static IEnumerable<string> Enclosing(string pointer)
     {
         for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])

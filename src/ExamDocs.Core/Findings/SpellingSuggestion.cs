@@ -7,7 +7,7 @@ public static class SpellingSuggestion
 
     private const int TooFar = Most + 1;
 
-    /// <summary>Whether the word is as near to the one typed, by the same measure; both in one letter case.</summary>
+    /// <summary>True where the word is near enough to the one typed to be suggested; both must be in one letter case.</summary>
     internal static bool IsNear(string typed, string word) => Edits(typed, word) <= Allowed(word);
 
     private static int Allowed(string word) => Math.Min(Most, Math.Max(1, word.Length / 3));
@@ -15,7 +15,7 @@ public static class SpellingSuggestion
     /// <summary>The closest word within two edits (a swap of neighbours counts as one); null where none is that close.</summary>
     public static string? Of(string typed, IEnumerable<string> allowed) => AllOf(typed, allowed) is [var nearest, ..] ? nearest : null;
 
-    /// <summary>Every word that is as close as the closest, in the order of their letters; none where none is that close.</summary>
+    /// <summary>Every word that is as close as the closest, sorted by letter; none where even the closest is too far.</summary>
     public static IReadOnlyList<string> AllOf(string typed, IEnumerable<string> allowed)
     {
         var near = allowed
@@ -29,8 +29,8 @@ public static class SpellingSuggestion
     }
 
     /// <summary>
-    /// Optimal string alignment distance; where it is more than two, some number greater than two. Letters further than two
-    /// places apart are never held against each other: two edits move none further.
+    /// Optimal string alignment distance; where it is more than two, some number greater than two. Letters more than two places
+    /// apart are never compared: two edits move no letter further.
     /// </summary>
     private static int Edits(string a, string b)
     {

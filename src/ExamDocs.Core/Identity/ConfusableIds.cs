@@ -1,10 +1,10 @@
 namespace ExamDocs.Core.Identity;
 
-/// <summary>Tells whether two ids would be taken for one another.</summary>
+/// <summary>Finds ids that a reader would mistake for one another.</summary>
 public static class ConfusableIds
 {
     /// <summary>
-    /// True where they differ in nothing but capitals, hyphens, and signs that look alike: 0 and o, 1 and l and i, rn and m, vv and w.
+    /// True where they differ only in capitals, hyphens, and signs that look alike: 0 and o, 1 and l and i, 5 and s, rn and m, vv and w.
     /// </summary>
     public static bool Of(string one, string other) => string.Equals(Bare(one), Bare(other), StringComparison.Ordinal);
 

@@ -59,7 +59,7 @@ public static class FirmName
 
     private static readonly HashSet<string> Joining = new(StringComparer.Ordinal) { "AND", "UND", "ET" };
 
-    /// <summary>What counts of a name, for comparing; empty where no name is given.</summary>
+    /// <summary>The part of a name that counts, for comparing; empty where no name is given.</summary>
     public static string Fold(string? name)
     {
         var words = Words(name);

@@ -3,16 +3,16 @@ using System.Text;
 namespace ExamDocs.Core.Identity;
 
 /// <summary>
-/// Compares ids, serial numbers and other markings as people write them: letter case, blanks and leading zeros never make a
-/// difference, and separators only between digits ("1-2" is not "12").
+/// Compares ids, serial numbers and other markings as people write them. Letter case, blanks and leading zeros make no
+/// difference; separators make one only between digits ("1-2" is not "12").
 /// </summary>
 /// <remarks>
-/// Compared again with O as 0, I and l as 1, and with a blank between digits as a separator ("HB 1 2" for "HB-1-2"): two
-/// texts are the same where one of their keys is.
+/// They are compared again with O as 0, I and l as 1, and with a blank between digits as a separator ("HB 1 2" for "HB-1-2"). Two
+/// texts are the same where they have a key in common.
 /// </remarks>
 public static class Folded
 {
-    /// <summary>True where both are given and are the same marking; an empty or missing text is the same as none.</summary>
+    /// <summary>True where both are given and are the same marking; an empty or missing text is the same as no other.</summary>
     public static bool Same(string? one, string? other)
     {
         if (one is null || other is null)
@@ -42,11 +42,11 @@ public static class Folded
         ];
     }
 
-    /// <summary>Halves of characters become the sign for what cannot be written; nothing else can be brought into one form.</summary>
+    /// <summary>Replaces unpaired surrogates by U+FFFD: .NET cannot normalise a text that holds one.</summary>
     internal static string Whole(string text) => text.Any(char.IsSurrogate) ? string.Concat(text.EnumerateRunes()) : text;
 
     /// <param name="text">In capitals.</param>
-    /// <param name="blankSeparates">Whether a blank between digits counts as a separator; else it counts for nothing.</param>
+    /// <param name="blankSeparates">True where a blank between digits counts as a separator; else it does not count.</param>
     private static string Key(string text, bool blankSeparates)
     {
         var key = new StringBuilder(text.Length);
@@ -72,7 +72,7 @@ public static class Folded
         return WithoutLeadingZeros(key.ToString());
     }
 
-    /// <summary>Of every run of digits; a run of zeros alone keeps one.</summary>
+    /// <summary>Drops the leading zeros of every run of digits; a run of zeros alone keeps one.</summary>
     private static string WithoutLeadingZeros(string key)
     {
         var kept = new StringBuilder(key.Length);

@@ -1,12 +1,12 @@
 namespace ExamDocs.Core.Identity;
 
-/// <summary>Gives every spelling of one id the same name, so that many ids can be compared with many at no cost.</summary>
+/// <summary>Gives every spelling of one id the same name, so that comparing many ids with many costs little.</summary>
 public sealed class FoldedIds
 {
     private readonly Dictionary<string, string> _names = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _byKey = new(StringComparer.Ordinal);
 
-    /// <summary>The spelling that was asked for first among those that are one id by <see cref="Folded"/>.</summary>
+    /// <summary>The name of an id: of all spellings that are one id by <see cref="Folded"/>, the one that was asked for first.</summary>
     public string Of(string id)
     {
         if (_names.TryGetValue(id, out var name))

@@ -2,14 +2,14 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Identity;
 
-/// <summary>A key under which a store can find what an item may be the same as, or is assembled with.</summary>
+/// <summary>A key by which a store finds what an item may be the same as, or may be fitted to.</summary>
 /// <param name="Item">Id of the item as typed in the record; empty for an item without one.</param>
-/// <param name="Key">The key; equal keys belong together.</param>
+/// <param name="Key">The key; items with an equal key belong together.</param>
 public readonly record struct ItemKey(string Item, string Key);
 
 /// <summary>
-/// The keys of everything that a record names: two items can be the same, or parts of one assembly, only where a key is
-/// common to them, directly or over others.
+/// The keys of everything that a record names. Two items can be the same, or parts of one assembly, only where they share a key,
+/// directly or by way of other items.
 /// </summary>
 public static class ItemKeys
 {
@@ -17,7 +17,7 @@ public static class ItemKeys
     private const string Serial = "s:";
 
     /// <summary>
-    /// Keys of each item named in the record, those of examinations, renewals, releases and disposals among them; each once.
+    /// Keys of each item that the record names, also in examinations, renewals, remedies, releases and disposals; each key once.
     /// </summary>
     public static IReadOnlyList<ItemKey> Of(ExaminationRecord record)
     {

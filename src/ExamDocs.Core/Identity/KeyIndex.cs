@@ -2,13 +2,13 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Identity;
 
-/// <summary>Finds among visits those that a record may have to do with, over keys common to their items, directly or over others.</summary>
+/// <summary>Finds the visits whose items may be those of a record: they share a key, directly or by way of other items.</summary>
 public sealed class KeyIndex
 {
     private readonly Dictionary<string, List<(int Visit, string Item)>> _byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<(int Visit, string Item), List<string>> _byItem = [];
 
-    /// <summary>Adds a visit under a number of the caller's.</summary>
+    /// <summary>Adds a visit under a number that the caller chooses.</summary>
     public void Add(int visit, ExaminationRecord record)
     {
         foreach (var (item, key) in ItemKeys.Of(record))
@@ -18,7 +18,7 @@ public sealed class KeyIndex
         }
     }
 
-    /// <summary>The numbers of the visits, in ascending order; the record's own among them where it was added.</summary>
+    /// <summary>The numbers of those visits, ascending; with the record's own where it was added.</summary>
     public IReadOnlyList<int> Touching(ExaminationRecord record)
     {
         var open = new Stack<string>(ItemKeys.Of(record).Select(k => k.Key));

@@ -3,7 +3,10 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>The answers of all records that an item is not another one. An answer without a ground counts for nothing.</summary>
+/// <summary>
+/// The answers of all records that an item is not a certain other one. An answer ends the search for an earlier withdrawal, so it
+/// counts only with a reason, and only where a marking differs or the answering record has both items.
+/// </summary>
 internal sealed class AnsweredItems
 {
     private readonly KnownItems _items;
@@ -12,12 +15,13 @@ internal sealed class AnsweredItems
     public AnsweredItems(KnownItems items, IReadOnlyList<KnownEntry> all) =>
         (_items, _answering) = (items, [.. all.Where(e => e.Item.NotTheSameAs.Count > 0)]);
 
-    /// <summary>No record answers anything.</summary>
+    /// <summary>True where no record gives an answer.</summary>
     public bool IsEmpty => _answering.Count == 0;
 
     /// <summary>
-    /// It is known to be another item: the entry says so, or an earlier one of the same item did, and the entry bears that
-    /// one's marking or the two things were in one record.
+    /// True where an answer says that the entry is not the other item: the entry's own answer, or that of another record about the
+    /// same item. An answer of another record counts where that record has both items, or where the entry has the marking of the
+    /// item that was answered for.
     /// </summary>
     public bool IsAnother(KnownEntry entry, KnownEntry other)
     {
@@ -25,6 +29,7 @@ internal sealed class AnsweredItems
             return false;
         if (entry.Item.NotTheSameAs.Any(a => IsSound(entry, a, other)))
             return true;
+        // An answer follows the marking and not the id: under the same id there may be a third item by now.
         return _answering.Any(q =>
             !ReferenceEquals(q, entry)
             && !ReferenceEquals(q, other)
@@ -42,7 +47,7 @@ internal sealed class AnsweredItems
         );
     }
 
-    /// <summary>What is wrong with the answers of an item of the record that is looked at.</summary>
+    /// <summary>The faults in the answers that the record under check gives for an item.</summary>
     public IEnumerable<AnswerFault> FaultsOf(KnownEntry entry)
     {
         var (id, item) = (entry.Item.Id!, entry.Item);
@@ -62,7 +67,7 @@ internal sealed class AnsweredItems
         var named = _items.WithId(Folded.Keys(answer.Id)).Where(e => !e.IsCurrent).ToList();
         if (named.Count == 0)
             return AnswerFaultKind.Unknown;
-        // An id that was only named says nothing that an item could differ in.
+        // An id that was only named has no particulars, so no answer about it could be sound.
         var meant = named.Exists(e => !e.IsNameAlone) ? named.FindAll(e => !e.IsNameAlone) : named;
         if (answer.Document is { } number && !meant.Exists(e => IsAbout(e, number)))
             return AnswerFaultKind.UnknownDocument;
@@ -75,7 +80,10 @@ internal sealed class AnsweredItems
         && WithdrawalEnd.IsSentence(answer.Because)
         && (entry.Particulars.IsMarkedOtherwise(other.Particulars) || AreBothRecorded(entry, other));
 
-    /// <summary>Another row of the entry's record is that other item.</summary>
+    /// <summary>
+    /// True where the entry's record has a row of its own for the other item, under another id: then somebody had both at hand. An
+    /// id that a repair or a renewal only names proves no second item.
+    /// </summary>
     private bool AreBothRecorded(KnownEntry entry, KnownEntry other) =>
         _items
             .Near(other)

@@ -1,6 +1,6 @@
 namespace ExamDocs.Core.Known;
 
-/// <summary>Finds entries by what they could be the same as others by.</summary>
+/// <summary>Finds the entries that could be the same item: by id, former id and serial number.</summary>
 internal sealed class EntryIndex
 {
     private readonly ILookup<string, KnownEntry> _byId;
@@ -14,10 +14,10 @@ internal sealed class EntryIndex
             Index(entries, e => e.Particulars.Serial)
         );
 
-    /// <summary>Entries that bear the id, folded.</summary>
+    /// <summary>Entries with this id, folded.</summary>
     public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => idKeys.SelectMany(k => _byId[k]).Distinct();
 
-    /// <summary>Everything that the entry could be the same as or be asked about, itself left out.</summary>
+    /// <summary>Every entry that could be the same item, or that a question could be about; the entry itself left out.</summary>
     public IEnumerable<KnownEntry> Near(KnownEntry entry) =>
         entry
             .Particulars.Id.SelectMany(k => _byId[k].Concat(_byFormerId[k]))

@@ -2,11 +2,11 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>That a part was put on a whole or taken off it.</summary>
-/// <param name="Part">The part, as the telling record has it.</param>
-/// <param name="Whole">The whole likewise.</param>
+/// <summary>A part was put on a whole or taken off it.</summary>
+/// <param name="Part">The part, as that record has it.</param>
+/// <param name="Whole">The whole, as that record has it.</param>
 /// <param name="On">The day.</param>
-/// <param name="Kind">Of one day a row's word comes first, then what was taken off, then what was fitted by a renewal.</param>
+/// <param name="Kind">Facts of one day are sorted by it: first what a row says, then what a renewal took off, then what one fitted.</param>
 internal sealed record FittingFact(KnownEntry Part, KnownEntry Whole, LocalDate On, FittingKind Kind);
 
 internal enum FittingKind
@@ -16,7 +16,7 @@ internal enum FittingKind
     Fitted,
 }
 
-/// <summary>Every word of any record that a part was put on a whole or taken off it.</summary>
+/// <summary>Everything that any record says of parts put on a whole or taken off it.</summary>
 internal sealed class FittingFacts
 {
     private readonly ILookup<KnownEntry, FittingFact> _ofPart;
@@ -33,14 +33,16 @@ internal sealed class FittingFacts
         _ofWhole = facts.ToLookup(f => f.Whole);
     }
 
-    /// <summary>In the part's own record.</summary>
+    /// <summary>What the part's own record says of it.</summary>
     public IEnumerable<FittingFact> OfPart(KnownEntry part) => _ofPart[part];
 
-    /// <summary>Entries of parts that were ever on a whole; the entries are all of the whole's.</summary>
+    /// <summary>Entries of parts that were ever on a whole.</summary>
+    /// <param name="whole">All entries of the whole.</param>
     public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) =>
         whole.SelectMany(e => _ofWhole[e]).Select(f => f.Part).Distinct();
 
-    /// <summary>Entries of parts that were taken off a whole; the entries are all of the whole's.</summary>
+    /// <summary>Entries of parts that were taken off a whole.</summary>
+    /// <param name="whole">All entries of the whole.</param>
     public IEnumerable<KnownEntry> TakenOff(IEnumerable<KnownEntry> whole) =>
         whole.SelectMany(e => _ofWhole[e]).Where(f => f.Kind is FittingKind.TakenOff).Select(f => f.Part).Distinct();
 
@@ -67,7 +69,7 @@ internal sealed class FittingFacts
             }
         }
 
-        // An id without a row of its own is that of the row whose id is spelt alike.
+        // An id that no row has letter by letter means the row whose id is spelt alike.
         IEnumerable<KnownEntry> Meant(string id)
         {
             var named = byId[id];

@@ -3,12 +3,10 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>Parts and wholes of the items of a record that are in other records.</summary>
+/// <summary>What other records have on the items of this record, and what these are on in other records.</summary>
 internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
 {
-    /// <summary>
-    /// Parts on an item that are not in its record, each with what is known of it.
-    /// </summary>
+    /// <summary>Parts on an item that are not in its record, each with what is known of it.</summary>
     public IEnumerable<PartElsewhere> PartsOn(KnownEntry whole)
     {
         IReadOnlyList<KnownEntry> self = [whole, .. items.SameAs(whole)];
@@ -38,7 +36,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             .SameAs(whole)
             .Append(whole)
             .Where(e => e is { IsCurrent: false, IsNameAlone: false })
-            // An id that was only named may be of an item of this record, and of another as well.
+            // An id that was only named may mean an item of this record as well as one of another: this record's own is left out.
             .Where(e => !items.Current.Any(c => !c.IsNameAlone && items.SameAs(c).Contains(e)))
             .ToList()
         where known.Count > 0
@@ -51,11 +49,11 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             [.. last.Visit.Record.Limits.Where(l => l.PermittedParts is { Count: > 0 } && MayBeOf(l, last.Item))]
         );
 
-    /// <summary>Entries of this record that are the same item count too: their rows and renewals tell of it.</summary>
+    /// <summary>With the entries of this record that are the same item: its rows and renewals say something of the item too.</summary>
     private List<KnownEntry> WithCurrent(IReadOnlyList<KnownEntry> entries) =>
         [.. entries.Concat(items.Current.Where(c => IsAmong(c, entries))).Distinct()];
 
-    /// <summary>An id that a record only names makes no two items one.</summary>
+    /// <summary>An id that a record only names is no proof that two entries are one item.</summary>
     private bool IsAmong(KnownEntry current, IReadOnlyList<KnownEntry> entries) =>
         items.SameAs(current).Any(e => !e.IsNameAlone && entries.Contains(e));
 
@@ -87,7 +85,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, above, on)));
     }
 
-    /// <summary>A whole is no better than what is on it.</summary>
+    /// <summary>A whole is never better than a part that is on it.</summary>
     private static PartElsewhere Worse(PartElsewhere whole, PartElsewhere part) =>
         whole with
         {

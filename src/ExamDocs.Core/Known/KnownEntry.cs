@@ -20,23 +20,26 @@ internal sealed class KnownEntry
 
     public Item Item { get; }
 
-    /// <summary>It is of the record that is looked at, and not of another.</summary>
+    /// <summary>True where it belongs to the record under check.</summary>
     public bool IsCurrent { get; }
 
     public Particulars Particulars { get; }
 
-    /// <summary>Its record names the id and has no item of it: it is the same as others, and makes no two others the same.</summary>
+    /// <summary>
+    /// True where its record names the id but has no row for it. Such an entry may be the same as others; it never proves that two
+    /// others are the same item.
+    /// </summary>
     public bool IsNameAlone { get; private init; }
 
-    /// <summary>One, unless its id is there twice.</summary>
+    /// <summary>One, unless its record has the id twice.</summary>
     public IReadOnlyList<KnownOutcome> Outcomes { get; }
 
-    /// <summary>The day that it tells of.</summary>
+    /// <summary>The day examined; where it was not examined, the day of the visit.</summary>
     public LocalDate Day { get; }
 
     public IEnumerable<KnownDocument> Documents => Outcomes.SelectMany(o => o.Documents);
 
-    /// <summary>It was recorded as destroyed: the day, or null where it was not.</summary>
+    /// <summary>The day on which it was recorded as destroyed; null where it was not.</summary>
     public LocalDate? DestroyedOn =>
         Visit
             .Record.Disposals.Where(d => IsMine(d.Item) && d.Action is DisposalAction.Destroyed)
@@ -47,14 +50,14 @@ internal sealed class KnownEntry
 
     public bool IsMine(string? id) => id is not null && string.Equals(id, Item.Id, StringComparison.Ordinal);
 
-    /// <summary>Of two entries the one that tells of a later day, or of one day the later version, comes after.</summary>
+    /// <summary>True where this one is of a later day or, on one day, of a later version. The record under check comes last.</summary>
     public bool IsAfter(KnownEntry other) =>
         IsCurrent || (!other.IsCurrent && (Day, Visit.Number).CompareTo((other.Day, other.Visit.Number)) > 0);
 
-    /// <summary>Of the same version of the same visit's record.</summary>
+    /// <summary>True where both are in the same version of the same record.</summary>
     public bool IsBeside(KnownEntry other) => ReferenceEquals(Visit, other.Visit);
 
-    /// <summary>Every item of a visit, and every id that its rows name without an item.</summary>
+    /// <summary>Every item of a visit, and every id that its rows name but that has no row of its own.</summary>
     public static IEnumerable<KnownEntry> Of(KnownVisit visit, bool isCurrent)
     {
         var record = visit.Record;
@@ -75,11 +78,12 @@ internal sealed class KnownEntry
     }
 
     /// <summary>
-    /// What the last examination of an item came to; of several versions of one visit the last one's, of several visits of one day
-    /// the worst. Null where it was never examined.
+    /// Outcome of the last examination of an item: the last version of a visit counts, and of several visits on one day the worst
+    /// outcome. Null where it was never examined.
     /// </summary>
     /// <param name="entries">All entries of the item.</param>
-    /// <param name="areWithdrawalsEnded">All its withdrawals have been ended: what else was decided on that day comes before them.</param>
+    /// <param name="areWithdrawalsEnded">True where all its withdrawals have ended: then any other outcome of the same day counts
+    /// before a withdrawal.</param>
     public static (KnownEntry? Entry, KnownOutcome? Outcome) LatestOf(
         IReadOnlyCollection<KnownEntry> entries,
         bool areWithdrawalsEnded = false
@@ -100,7 +104,7 @@ internal sealed class KnownEntry
 
     private LocalDate? LastExamined() => Visit.Record.Examinations.Where(e => IsMine(e.Item)).Max(e => e.DayAt(Visit.Record.Visit));
 
-    /// <summary>Whether both are versions of one visit: of one reference and one employer.</summary>
+    /// <summary>True where both are versions of one visit: one reference and one employer.</summary>
     public static bool IsOneVisit(ExaminationRecord one, ExaminationRecord other) =>
         Folded.Same(one.Visit.Reference, other.Visit.Reference) && FirmName.MayBeSame(one.Visit.Employer?.Name, other.Visit.Employer?.Name);
 }

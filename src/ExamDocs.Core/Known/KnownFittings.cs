@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>What is fitted to what, by the latest word of any record.</summary>
+/// <summary>What is fitted to what: the latest record that says something of a part holds.</summary>
 internal sealed class KnownFittings
 {
     private readonly KnownItems _items;
@@ -14,8 +14,9 @@ internal sealed class KnownFittings
         (_items, _withdrawals, _facts) = (items, withdrawals, facts);
 
     /// <summary>
-    /// Every fact about a part, oldest first; the entries are all of the part's. A whole that no record has says nothing.
+    /// Every fact about a part, oldest first. Left out are facts about a whole that no record has a row for.
     /// </summary>
+    /// <param name="part">All entries of the part.</param>
     public IReadOnlyList<FittingFact> Of(IEnumerable<KnownEntry> part) =>
         [
             .. part.SelectMany(_facts.OfPart)
@@ -30,13 +31,17 @@ internal sealed class KnownFittings
     public IEnumerable<KnownEntry> EverOn(IEnumerable<KnownEntry> whole) => _facts.EverOn(whole);
 
     /// <summary>
-    /// The wholes that a part is on: of the latest word and of the word that held on the day that is looked at, and where it is
-    /// withdrawn also of the word that held when it was, until a renewal takes it off.
+    /// The wholes that a part is on until a renewal takes it off: by the latest record, and by the record that held on the day
+    /// under check. A withdrawn part is also on the whole that it was on when it was withdrawn, and on every whole since.
     /// </summary>
+    /// <remarks>
+    /// A row that says another whole moves a sound part, but not a withdrawn one. Else typing a new <c>fittedTo</c> would free the
+    /// harness that still hangs on the withdrawn bridge.
+    /// </remarks>
     /// <param name="part">All entries of the part.</param>
-    /// <param name="isWhole">Tells of entries whether they are the whole that is asked about; null where none is.</param>
-    /// <param name="upTo">The day that is looked at: the last on which it counts that the part was taken off, inclusive; null for
-    /// any.</param>
+    /// <param name="isWhole">Says whether an entry is the whole in question; null where none is in question.</param>
+    /// <param name="upTo">The day under check: the last day on which a removal of the part counts, inclusive; null for any
+    /// day.</param>
     public IReadOnlyList<KnownEntry> WholesOf(
         IReadOnlyList<KnownEntry> part,
         Func<KnownEntry, bool>? isWhole = null,
@@ -60,7 +65,7 @@ internal sealed class KnownFittings
         ];
     }
 
-    /// <summary>The last word; two records of one day may each have one.</summary>
+    /// <summary>The last fact of each record on the latest day: two records of one day may disagree, and then both count.</summary>
     private static IEnumerable<FittingFact> LatestOf(IEnumerable<FittingFact> facts) =>
         facts.GroupBy(f => f.Part.Visit, ReferenceEqualityComparer.Instance).Select(visit => visit.Last()).ToList() is { Count: > 0 } words
             ? words.Where(f => f.On == words.Max(w => w.On))
@@ -71,8 +76,8 @@ internal sealed class KnownFittings
         _withdrawals.Open(entries, upTo);
 
     /// <summary>
-    /// Taken off the same whole since, by a renewal. It is still there where the record that took something off has another part
-    /// under its id.
+    /// True where a renewal has taken the part off the same whole since. Where the record of the renewal has another part under
+    /// that id (another serial number, say), that one came off and this one is still there.
     /// </summary>
     private bool IsOff(FittingFact fitted, List<FittingFact> facts, Func<KnownEntry, bool>? isWhole) =>
         facts
@@ -84,8 +89,8 @@ internal sealed class KnownFittings
             );
 
     /// <summary>
-    /// An id that was only named may be any of several items, and so may one that a record has twice: it is this one where it can
-    /// be no other.
+    /// True where both are one whole and can be no two. An id that was only named, or that a record has twice, may mean any of
+    /// several items; a removal from one of them must not take the part off another.
     /// </summary>
     private bool IsSurelyOne(KnownEntry removed, KnownEntry fitted) =>
         IsOneByRecord(removed, fitted)
@@ -98,7 +103,7 @@ internal sealed class KnownFittings
                 .All(e => IsOneByRecord(e, removed))
         );
 
-    /// <summary>Whether two entries are one item, or two of one record under one id.</summary>
+    /// <summary>True where two entries are one item, or two rows of one record under one id.</summary>
     public bool IsOne(KnownEntry one, KnownEntry two) =>
         IsOneByRecord(one, two) || (one.IsBeside(two) && one.Particulars.SharesId(two.Particulars));
 

@@ -1,6 +1,6 @@
 namespace ExamDocs.Core.Known;
 
-/// <summary>Which item is which: entries of all records, and which of them are the same item.</summary>
+/// <summary>The entries of all records, and which of them are the same item.</summary>
 internal sealed class KnownItems
 {
     private readonly EntryIndex _all;
@@ -21,7 +21,7 @@ internal sealed class KnownItems
         Answers = new AnsweredItems(this, all);
     }
 
-    /// <summary>The items of the record that is looked at.</summary>
+    /// <summary>The entries of the record under check.</summary>
     public IReadOnlyList<KnownEntry> Current { get; }
 
     public IReadOnlyList<KnownEntry> Past { get; }
@@ -29,7 +29,8 @@ internal sealed class KnownItems
     public AnsweredItems Answers { get; }
 
     /// <summary>
-    /// Entries of other records that are the same item, directly or over others, itself left out; in the order of their days.
+    /// Entries of other records that are the same item, directly or by way of others, in the order of their days; the entry itself
+    /// left out.
     /// </summary>
     public IReadOnlyList<KnownEntry> SameAs(KnownEntry entry)
     {
@@ -38,35 +39,37 @@ internal sealed class KnownItems
         return same;
     }
 
-    /// <summary>The record that is looked at has it as an item, under an id that is spelt alike.</summary>
+    /// <summary>True where the record under check has a row for it.</summary>
     public bool IsOfCurrent(KnownEntry entry) =>
         Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, entry) || SameAs(c).Contains(entry)));
 
-    /// <summary>Entries that bear the id, folded.</summary>
+    /// <summary>Entries with this id, folded.</summary>
     public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => _all.WithId(idKeys);
 
-    /// <summary>Everything that the entry could be the same as or be asked about.</summary>
+    /// <summary>Every entry that could be the same item, or that a question could be about.</summary>
     public IEnumerable<KnownEntry> Near(KnownEntry entry) => _all.Near(entry);
 
-    /// <summary>The same of other records alone: a record may have thousands of items under one serial.</summary>
+    /// <summary>The same, from other records only: this record may have thousands of items under one serial number.</summary>
     public IEnumerable<KnownEntry> NearBefore(KnownEntry entry) => _past.Near(entry);
 
-    /// <summary>By its particulars or by its own word, answers aside.</summary>
+    /// <summary>True where the particulars agree, or where one of the two says <c>formerly</c>; answers are not looked at.</summary>
     public static bool IsSaidToBe(KnownEntry later, KnownEntry earlier) =>
         SameItem.IsSame(later, earlier) || SameItem.IsFormerly(later, earlier) || SameItem.IsFormerly(earlier, later);
 
     /// <summary>
-    /// One item by what is written on both; that one is said to be the other formerly, although something contradicts, does not count.
+    /// True where both are one item by their particulars. <c>formerly</c> counts only where no particular contradicts it.
     /// </summary>
     public bool AreOneThing(KnownEntry one, KnownEntry other) => ThingOf(one).Contains(other);
 
     /// <summary>
-    /// What the entry's record says of its item is said of the other entry too: by what is written on both, or by its own word.
+    /// True where a repair, removal or release in the entry's record also counts for the other entry: both are one item by their
+    /// particulars, or the entry says that it was formerly the other. Not every entry that <see cref="SameAs"/> gives: two things
+    /// may meet under one new id, and what was done to one of them was not done to the other.
     /// </summary>
     public bool CountsFor(KnownEntry entry, KnownEntry other) =>
         ReferenceEquals(entry, other) || AreOneThing(entry, other) || SameItem.IsFormerly(entry, other);
 
-    /// <summary>Two ids of one visit bear the serial, of one maker: it is a batch number and identifies nothing.</summary>
+    /// <summary>True where two ids of one visit share serial number and maker: it is a batch number and identifies nothing.</summary>
     public bool IsBatch(KnownEntry entry) =>
         entry.Particulars.Serial.SelectMany(key => _batches[key]).Any(e => Particulars.Agree(e.Particulars.Maker, entry.Particulars.Maker));
 
@@ -89,7 +92,7 @@ internal sealed class KnownItems
                     open.Enqueue(next);
             }
         }
-        // Without answers it looks the same from each of them, and with a long history is found out once.
+        // Without answers every entry of the set has the same set: with a long history it is worked out once.
         foreach (var entry in Answers.IsEmpty ? thing.Where(e => !e.IsNameAlone) : [])
             _things[entry] = thing;
         return _things[one] = thing;
@@ -97,6 +100,7 @@ internal sealed class KnownItems
 
     private IEnumerable<KnownEntry> Reached(KnownEntry start)
     {
+        // The search never goes on from an id that was only named: it may mean several items, and would join them into one.
         HashSet<KnownEntry> seen = [start];
         var open = new Queue<KnownEntry>(seen);
         while (open.TryDequeue(out var at))

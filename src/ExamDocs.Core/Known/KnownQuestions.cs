@@ -3,17 +3,21 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>Which items of a record might be one that was withdrawn, destroyed or held, under other particulars.</summary>
+/// <summary>
+/// Which items of a record might be one that was withdrawn, destroyed or held, or has an open defect, under other particulars. Sound
+/// kit is never asked about.
+/// </summary>
 internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
 {
     private readonly Dictionary<KnownEntry, (EarlierState State, KnownEntry Entry, LocalDate On, string? Document)?> _states = [];
 
-    /// <summary>One for each other thing that has to be told apart from the item.</summary>
+    /// <summary>One question for each other item that it might be.</summary>
     public IEnumerable<IdentityQuestion> Of(KnownEntry entry)
     {
-        // What only a third record ties to it, by a word of its own, does not tell which of the two this is.
+        // Where only a third record joins the two, by its formerly, it stays open which of the two this is.
         var same = items.SameAs(entry).Where(s => items.CountsFor(entry, s)).ToList();
         var asked = new HashSet<KnownEntry>(same);
+        // Latest first: the question then shows the other item as it was last recorded, and is asked once.
         foreach (var other in items.NearBefore(entry).OrderBy(o => o.Day).ThenBy(o => o.Visit.Number).Reverse())
         {
             if (
@@ -30,17 +34,20 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     }
 
     /// <summary>
-    /// Earlier entries settle which item this is. They do not settle it against an item of the same owner that was recorded on
-    /// the same day or later: the mistake may be in the record that withdrew that item.
+    /// True where earlier entries settle which item this is. They do not settle it against an item of the same owner that was
+    /// recorded on the same day or later: the mistake may be in the record that withdrew that item.
     /// </summary>
     private bool IsKnown(KnownEntry entry, KnownEntry other, IReadOnlyList<KnownEntry> same)
     {
-        // What it only says that it was, although something contradicts, does not vouch for it.
+        // A formerly that a particular contradicts proves nothing.
         var vouching = same.Where(s => !s.IsNameAlone && s.Day < entry.Day && !WasHeld(s) && items.AreOneThing(entry, s)).ToList();
         return vouching.Count > 0 && !(entry.Particulars.SharesOwner(other.Particulars) && vouching.TrueForAll(s => other.Day >= s.Day));
     }
 
-    /// <summary>An entry that was itself held, perhaps for want of an answer, does not say which item it is.</summary>
+    /// <summary>
+    /// An entry that was itself held settles nothing: perhaps it was held because this very question had no answer. Else a question
+    /// that nobody answered would be gone at the next visit.
+    /// </summary>
     private static bool WasHeld(KnownEntry entry) => entry.Outcomes.Any(o => o.Codes.Any(c => c is ['U', ..] and not "U0"));
 
     private static IdentityQuestion Question(
@@ -65,7 +72,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
         };
     }
 
-    /// <summary>Null where nothing is against the item.</summary>
+    /// <summary>What is open against the item; null where nothing is.</summary>
     private (EarlierState State, KnownEntry Entry, LocalDate On, string? Document)? StateOf(KnownEntry entry)
     {
         if (_states.TryGetValue(entry, out var known))

@@ -2,10 +2,13 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>What other records release an item from.</summary>
+/// <summary>Releases of an item in other records.</summary>
 internal sealed class KnownReleases(KnownItems items)
 {
-    /// <summary>Releases of the item that are sound in the record that holds them, with that record's name of who gave them.</summary>
+    /// <summary>
+    /// Releases of the item that are sound in their own record, each with the name of the person who gave it. The name is looked up
+    /// in that record: a person's id may mean somebody else in another.
+    /// </summary>
     public IReadOnlyList<PastRelease> Of(string id, IReadOnlyList<KnownEntry> entries) =>
         [
             .. (
@@ -26,16 +29,16 @@ internal sealed class KnownReleases(KnownItems items)
         ];
 
     /// <summary>
-    /// Whether the entry tells of a withdrawal that the release names. Where one id stands for several things, what was released
-    /// of the one is not released of the other.
+    /// True where the release names a withdrawal of this entry. Where several things have one id, a release of one of them does not
+    /// release the others.
     /// </summary>
     private static bool IsNamedBy(Release release, KnownEntry entry) =>
         entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == release.WithdrawnOn)
         || (release.Document is { } number && entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.Ordinal)));
 
     /// <summary>
-    /// A record that withdraws the item does not release it in the same breath, nor by a document that another record issued on
-    /// account of it.
+    /// True where the record releases what it withdraws itself, by its own day or by a document that was issued on that day or
+    /// later. Which of the two is wrong, a later record must say.
     /// </summary>
     private static bool IsOfItsOwn(Release release, KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
         entry.Outcomes.Any(o =>
@@ -51,7 +54,7 @@ internal sealed class KnownReleases(KnownItems items)
                 .Any(d => string.Equals(d.Number, release.Document, StringComparison.Ordinal))
         );
 
-    /// <summary>One that names nothing is of the withdrawals that its own record tells of from before.</summary>
+    /// <summary>A release that names neither document nor day is of the earlier withdrawals that its own record has for the item.</summary>
     private static IEnumerable<Release> Named(Release release, KnownEntry entry) =>
         release is not { Document: null, WithdrawnOn: null }
             ? [release]

@@ -3,8 +3,8 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>A visit of another record, of the same run or of a register.</summary>
-/// <param name="Number">Tells versions of one visit apart: of two the greater is the later.</param>
+/// <summary>A visit from another record, of the same run or of a register.</summary>
+/// <param name="Number">Orders the versions of one visit: the greater number is the later version.</param>
 /// <param name="Record">As recorded.</param>
 /// <param name="Outcomes">What was decided of its items, in any order.</param>
 public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyList<KnownOutcome> Outcomes)
@@ -12,11 +12,11 @@ public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyL
     private IReadOnlyList<KnownEntry>? _entries;
 
     /// <summary>
-    /// A visit of the same run that is not decided yet: its outcomes are not known, and nothing is held for want of them.
+    /// A visit of the same run that is not decided yet. Its outcomes are missing, and that alone must hold no item.
     /// </summary>
     public bool IsUndecided { get; init; }
 
-    /// <summary>Its items, folded once for all records that are held against them.</summary>
+    /// <summary>Its items, folded once for all records that are compared with them.</summary>
     internal IReadOnlyList<KnownEntry> Entries => _entries ??= [.. KnownEntry.Of(this, isCurrent: false)];
 }
 
@@ -43,7 +43,7 @@ public sealed record KnownOutcome(string? Item, Outcome Outcome, IReadOnlyList<s
     /// <summary>Documents that say so, the one to name first.</summary>
     public IReadOnlyList<KnownDocument> Documents { get; init; } = [];
 
-    /// <summary>Number of the one to name; null where there is none.</summary>
+    /// <summary>Number of the document to name; null where there is none.</summary>
     internal string? Document => Documents.Count == 0 ? null : Documents[0].Number;
 }
 

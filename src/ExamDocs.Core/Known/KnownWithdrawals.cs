@@ -3,15 +3,19 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>What withdrew an item at other visits, and what renewals and remedies other records hold of it.</summary>
+/// <summary>The withdrawals of an item at other visits, and its renewals and remedies in other records.</summary>
 internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems items, FittingFacts facts)
 {
     private readonly KnownReleases _releases = new(items);
 
-    /// <param name="id">The id to give them: the item's in the record that is looked at.</param>
+    /// <summary>
+    /// Every withdrawal of the item. A later visit that withdrew it only because it was withdrawn already (W10) is left out where
+    /// the withdrawal itself is known: else each visit in between would need a release of its own.
+    /// </summary>
+    /// <param name="id">The item's id in the record under check: the result has it.</param>
     /// <param name="entries">All entries of the item.</param>
-    /// <param name="idHere">The id that the record which is looked at has for an item of another; null to leave ids as they are
-    /// there.</param>
+    /// <param name="idHere">Gives the id that the record under check has for an item of another record; null to keep the ids as they
+    /// are there.</param>
     public IReadOnlyList<PastWithdrawal> Of(string id, IReadOnlyList<KnownEntry> entries, Func<KnownVisit, string, string>? idHere = null)
     {
         var all = entries.SelectMany(e => Recorded(id, e, idHere).Select(w => (Entry: e, Withdrawal: w))).ToList();
@@ -26,7 +30,9 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         ];
     }
 
-    /// <summary>Several records may tell of one withdrawal, and only one has its documents: a release may name any of them.</summary>
+    /// <summary>
+    /// Several records may have one withdrawal, each with documents of its own. A release may name any of them, so each gets them all.
+    /// </summary>
     private PastWithdrawal WithDocuments((KnownEntry, PastWithdrawal Withdrawal) told, List<(KnownEntry, PastWithdrawal Withdrawal)> all)
     {
         var documents = told
@@ -41,8 +47,9 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     }
 
     /// <summary>
-    /// Told of twice: on one day for one reason, or by versions of one visit. The label that hangs on the item now may be of a
-    /// later visit at which it was still withdrawn. What is only said to be formerly the same has withdrawals of its own.
+    /// True where both are one withdrawal: of one day and for the same reasons, or from versions of one visit. So is a later visit
+    /// that only found the item still withdrawn: the label that hangs on it now may be from that visit. Where only a
+    /// <c>formerly</c> that something contradicts joins two items, each has its own withdrawals.
     /// </summary>
     private bool IsOneWithdrawal((KnownEntry Entry, PastWithdrawal Withdrawal) one, (KnownEntry Entry, PastWithdrawal Withdrawal) other)
     {
@@ -99,8 +106,8 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
     }
 
     /// <summary>
-    /// Renewals of the item in these records, each with the visit of it. Of another row, though it be spelt alike, a renewal ends
-    /// nothing here; nor where one id stands for two things and the other was withdrawn.
+    /// Renewals of the item in these records, each with its visit. Left out are renewals of another row whose id is spelt alike, and
+    /// those that may be of another thing with this id: a renewal of one thing must not end the withdrawal of the other.
     /// </summary>
     /// <param name="entries">All entries of the item.</param>
     public IEnumerable<(KnownVisit Visit, Renewal Renewal)> Renewals(IReadOnlyList<KnownEntry> entries) =>
@@ -112,8 +119,8 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
         select (e.Visit, renewal);
 
     /// <summary>
-    /// The record has a row of the part that was taken off, and a part of that id which was withdrawn on this whole is another one,
-    /// that no record took off.
+    /// True where the wrong part came off: the record has its own row for the part that it took off, while another part with that id
+    /// was withdrawn on this whole, and no record has taken that one off.
     /// </summary>
     private bool TakesOffAnother(KnownEntry whole, string? removed, IReadOnlyList<KnownEntry> entries)
     {
@@ -128,10 +135,10 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             .Any(p => !takenOff.Exists(off => off.IsNameAlone ? off.Particulars.SharesId(p.Particulars) : items.CountsFor(off, p)));
     }
 
-    /// <summary>What the entry's record says was done to it was done to everything among the entries that a part withdrew.</summary>
+    /// <summary>True where a renewal in the entry's record counts for every entry that was withdrawn because of a part (W8, W9).</summary>
     public bool Renews(KnownEntry entry, IEnumerable<KnownEntry> entries) => IsDoneTo(entry, entries, code => code is "W8" or "W9");
 
-    /// <summary>The same of a remedy: it makes nothing good where another thing of that id was withdrawn.</summary>
+    /// <summary>The same for a remedy: it makes nothing good where another thing with that id was withdrawn.</summary>
     private bool MakesGood(KnownEntry entry, IEnumerable<KnownEntry> entries) =>
         IsDoneTo(entry, entries, code => code is ['W', ..] and not ("W10" or "W11"));
 
@@ -151,7 +158,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
                 .Select(d => d.Number)
                 .ToList();
             string[] codes = [.. outcome.Codes.Where(c => c is ['W', ..] and not "W11")];
-            // Withdrawn only because it was destroyed before: it derives from that.
+            // Withdrawn only because it was destroyed before: that is a repeated withdrawal, like W10, and ends with the first one.
             if (codes is [] && outcome.Codes.Contains("W11", StringComparer.Ordinal))
                 codes = ["W10"];
             if (codes is not ["W10"] || entry.DestroyedOn is null)

@@ -3,14 +3,14 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>Items that an earlier version of the visit has and this one leaves out: they stand as they were.</summary>
+/// <summary>Items that an earlier version of the visit has and this one leaves out: their outcomes still hold.</summary>
 internal static class LeftOutItems
 {
-    /// <summary>Days between two versions of one visit, at most, inclusive: a reference may be used again another year.</summary>
+    /// <summary>Most days between two versions of one visit, inclusive: a reference may be used again another year.</summary>
     private const int SameVisitDays = 31;
 
-    /// <param name="visit">The record that is looked at.</param>
-    /// <param name="items">Its items, and those of the others.</param>
+    /// <param name="visit">The record under check.</param>
+    /// <param name="items">Its items, and those of the other records.</param>
     /// <param name="others">Visits of other records.</param>
     public static IEnumerable<string> Of(ExaminationRecord visit, KnownItems items, IReadOnlyList<KnownVisit> others)
     {

@@ -3,10 +3,10 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>What tells an item from others, folded once so that it can be compared with many.</summary>
+/// <summary>What distinguishes an item from others, folded once so that it can be compared with many.</summary>
 internal sealed class Particulars
 {
-    /// <summary>The particulars that can contradict each other, by the member of an item.</summary>
+    /// <summary>The particulars that are compared, each by the name of its member in an item.</summary>
     public static readonly IReadOnlyList<(string Member, Func<Item, string?> Of)> Compared =
     [
         ("category", i => i.Category),
@@ -48,16 +48,16 @@ internal sealed class Particulars
 
     public bool SharesId(Particulars other) => Agree(Id, other.Id);
 
-    /// <summary>An owner not given may be any.</summary>
+    /// <summary>True also where one of the owners is not given.</summary>
     public bool SharesOwner(Particulars other) =>
         Owner.Length == 0 || other.Owner.Length == 0 || string.Equals(Owner, other.Owner, StringComparison.Ordinal);
 
-    /// <summary>A marking of the single item is the same on both.</summary>
+    /// <summary>True where both have the same serial number or the same owner's mark.</summary>
     public bool SharesMarking(Particulars other) => Agree(Serial, other.Serial) || Agree(OwnersMark, other.OwnersMark);
 
     public bool Contradicts(Particulars other) => ContradictsIn(other).Any();
 
-    /// <summary>The members that both give and give differently, the one that tells most first.</summary>
+    /// <summary>The members that both give and give differently, the strongest first.</summary>
     public IEnumerable<string> ContradictsIn(Particulars other)
     {
         if (Differ(Serial, other.Serial))
@@ -77,7 +77,8 @@ internal sealed class Particulars
     }
 
     /// <summary>
-    /// Whether something on the two differs that tells two items apart: one of a kind, or the kind where the serials are not one.
+    /// True where something differs that proves two items: serial number, owner's mark or date of manufacture; or maker, model or
+    /// part number, unless the serial numbers agree.
     /// </summary>
     public bool IsMarkedOtherwise(Particulars other)
     {
@@ -99,7 +100,7 @@ internal sealed class Particulars
         return false;
     }
 
-    /// <summary>Both are given, and they are not one.</summary>
+    /// <summary>True where both are given and have no key in common.</summary>
     public static bool Differ(IReadOnlyList<string> one, IReadOnlyList<string> other) =>
         one.Count > 0 && other.Count > 0 && !Agree(one, other);
 

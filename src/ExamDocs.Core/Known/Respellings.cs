@@ -3,7 +3,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>What is written otherwise than in the last record of the same item: a warning each.</summary>
+/// <summary>What is written differently from the last record of the same item. Each gives a finding.</summary>
 internal static class Respellings
 {
     public static IEnumerable<Respelling> Of(KnownEntry entry, IReadOnlyList<KnownEntry> same)

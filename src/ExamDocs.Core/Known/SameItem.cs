@@ -1,10 +1,10 @@
 namespace ExamDocs.Core.Known;
 
-/// <summary>Tells from their particulars whether two entries are one item, might be, or are two.</summary>
+/// <summary>Decides from the particulars whether two entries are one item, might be one, or are two.</summary>
 internal static class SameItem
 {
-    /// <summary>One item, answers that somebody gave aside.</summary>
-    /// <param name="later">Of the two the one that tells of the later day.</param>
+    /// <summary>True where both are one item by their particulars; answers are not looked at.</summary>
+    /// <param name="later">The one of the later day.</param>
     /// <param name="earlier">The other.</param>
     public static bool IsSame(KnownEntry later, KnownEntry earlier)
     {
@@ -13,10 +13,10 @@ internal static class SameItem
             && ((a.SharesOwner(b) && !a.Contradicts(b)) || (Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Serial, b.Serial)));
     }
 
-    /// <summary>Nothing says that they are one item, and something that they could be: somebody has to say which.</summary>
-    /// <param name="entry">Of the record that is looked at.</param>
-    /// <param name="other">Of another.</param>
-    /// <param name="isBatch">The serial is a batch number.</param>
+    /// <summary>True where both could be one item and nothing settles it: then somebody has to say.</summary>
+    /// <param name="entry">An entry of the record under check.</param>
+    /// <param name="other">An entry of another record.</param>
+    /// <param name="isBatch">True where the serial number is a batch number.</param>
     public static bool MustBeAsked(KnownEntry entry, KnownEntry other, bool isBatch)
     {
         var (a, b) = (entry.Particulars, other.Particulars);
@@ -29,14 +29,14 @@ internal static class SameItem
     private static bool IsOneKind(Particulars a, Particulars b) =>
         Particulars.Agree(a.Maker, b.Maker) && Particulars.Agree(a.Category, b.Category);
 
-    /// <summary>Within one owner's kit a maker or category left out must not hide the serial.</summary>
+    /// <summary>Within one owner's kit an empty maker or category must not hide that the serial numbers agree.</summary>
     private static bool IsOneKindOrUnknown(Particulars a, Particulars b) =>
         !Particulars.Differ(a.Maker, b.Maker) && !Particulars.Differ(a.Category, b.Category);
 
     /// <summary>
-    /// It says so itself. Of another owner's items only one that nothing contradicts is meant: many firms have an item 1. One that
-    /// something contradicts is meant only where it comes before: the tag may be on another item since. An item beside it in its
-    /// own record has its own id now.
+    /// True where the entry says, by <c>formerly</c>, that it is the other. An item of another owner is meant only where nothing
+    /// contradicts: many firms have an item 1. Where something contradicts, only an entry of the same day or before is meant: the tag
+    /// may be on another item since. An item in the same record is never meant: it has that id now.
     /// </summary>
     public static bool IsFormerly(KnownEntry entry, KnownEntry former) =>
         Particulars.Agree(entry.Particulars.Formerly, former.Particulars.Id)

@@ -2,7 +2,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>Withdrawals have lists in them, which are compared by what they hold.</summary>
+/// <summary>Compares withdrawals by value: a record would compare its lists by reference.</summary>
 internal sealed class SameWithdrawal : IEqualityComparer<PastWithdrawal>
 {
     public bool Equals(PastWithdrawal? x, PastWithdrawal? y) =>

@@ -4,17 +4,17 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>A line of another visit about an item: what was issued on it may have to end.</summary>
-/// <param name="Item">Id of the item in the record that is looked at, which is the same item or a part of it.</param>
+/// <summary>A line of another visit about an item: a document that was issued for that line may have to end.</summary>
+/// <param name="Item">Id in the record under check, of the same item or of a part that is on it.</param>
 /// <param name="Visit">Number of the other visit.</param>
 /// <param name="OtherId">Id there, as recorded.</param>
-/// <param name="On">The day that it tells of.</param>
-/// <param name="IsWhole">The other is the item that this one is fitted to, not the same.</param>
+/// <param name="On">Day of the line.</param>
+/// <param name="IsWhole">True where the line is about the item that this one is fitted to; false where it is the same item.</param>
 public sealed record KnownLine(string Item, int Visit, string OtherId, LocalDate On, bool IsWhole);
 
 /// <summary>
-/// Answers for one record, from all other records: which item is this, what is known of it, what is fitted to what. It takes
-/// visits in any order and gives plain data; it decides no outcome.
+/// Finds in all other records, for each item of one record: which item it is, what is known of it, and what is fitted to what. It
+/// takes visits in any order and gives plain data; it decides no outcome.
 /// </summary>
 public sealed class WhatIsKnown
 {
@@ -36,11 +36,11 @@ public sealed class WhatIsKnown
 
     public History History { get; }
 
-    /// <summary>Lines of other visits about the same items, and about what these are fitted to.</summary>
+    /// <summary>Lines of other visits about the same items, and about the items that they are fitted to.</summary>
     public IReadOnlyList<KnownLine> Lines => field ??= [.. _items.Current.SelectMany(LinesOf).Distinct()];
 
-    /// <param name="record">The record that is looked at.</param>
-    /// <param name="others">Visits of other records; versions of this one's among them, itself not.</param>
+    /// <param name="record">The record under check.</param>
+    /// <param name="others">Visits of other records, and other versions of this one; without this version itself.</param>
     public static WhatIsKnown Of(ExaminationRecord record, IEnumerable<KnownVisit> others)
     {
         ArgumentNullException.ThrowIfNull(record);
@@ -83,7 +83,7 @@ public sealed class WhatIsKnown
         };
     }
 
-    /// <summary>Items of this record that may be what it calls by an older id without a row: another thing may have borne that id too.</summary>
+    /// <summary>Items of this record that may be what it names by an older id without a row. Another item may have had that id too.</summary>
     private IEnumerable<OtherName> OtherNames(KnownEntry name, IReadOnlyList<KnownEntry> same) =>
         same.Where(e => !e.IsNameAlone).ToList() is { Count: > 0 } rows
             ? _items
@@ -91,7 +91,7 @@ public sealed class WhatIsKnown
                 .Select(c => new OtherName(name.Item.Id!, c.Item.Id!))
             : [];
 
-    /// <summary>Two parts may bear one id: what is said of the whole rests on the worse.</summary>
+    /// <summary>Two parts may have one id: the worse of them decides on the whole.</summary>
     private static PartElsewhere WorstOf(IEnumerable<PartElsewhere> parts) =>
         parts
             .OrderByDescending(p => p.Outcome)
@@ -105,7 +105,7 @@ public sealed class WhatIsKnown
             );
 
     /// <summary>
-    /// What was found before, as it was recorded: of each day the version stored last. What came after this visit says nothing of it.
+    /// The earlier examinations, as recorded: of each day the version stored last. Those of this visit's day or later are left out.
     /// </summary>
     private IEnumerable<PastExamination> Examinations(KnownEntry entry, IReadOnlyList<KnownEntry> same) =>
         from e in same
@@ -141,8 +141,8 @@ public sealed class WhatIsKnown
     private string? Renewed(KnownVisit visit, string? id) => IdHere(visit, id, _withdrawals.Renews);
 
     /// <summary>
-    /// An id of another record by the id that this record has for the item; as typed there where it has none, with the day where
-    /// something else bears that id here.
+    /// The id that this record has for an item of another record. Where this record has no such item, the id as typed there; where
+    /// it has another item under that id, with the day of the other visit behind it.
     /// </summary>
     private string? IdHere(KnownVisit visit, string? id, Func<KnownEntry, IReadOnlyList<KnownEntry>, bool>? counts = null)
     {
@@ -162,7 +162,7 @@ public sealed class WhatIsKnown
             : id;
     }
 
-    /// <summary>Not where the id was only named there and is borne by an item too which is not this one.</summary>
+    /// <summary>False where the id was only named there and may mean another item.</summary>
     private bool IsSurely(KnownEntry there, IReadOnlyList<KnownEntry> same) =>
         !there.IsNameAlone || _items.SameAs(there).All(e => e.IsNameAlone || same.Contains(e));
 
@@ -173,7 +173,7 @@ public sealed class WhatIsKnown
         IReadOnlyList<KnownEntry> all = [part, .. same];
         foreach (var whole in _fittings.WholesOf(all, upTo: part.Day))
             yield return new PastFitting(part.Item.Id!, IdHere(whole.Visit, whole.Item.Id)!, last?.On ?? part.Day, FittingWord.StillOn);
-        // A visit that is decided late is held against the word of its own day.
+        // For a visit that is decided late, what was said up to its own day counts.
         if ((facts.LastOrDefault(f => !(f.On > part.Day)) ?? last) is { Kind: FittingKind.TakenOff } off)
             yield return new PastFitting(part.Item.Id!, IdHere(off.Whole.Visit, off.Whole.Item.Id)!, off.On, FittingWord.TakenOff);
         if (last is { Kind: not FittingKind.TakenOff } latest)

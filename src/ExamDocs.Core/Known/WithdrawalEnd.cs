@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Known;
 
-/// <summary>What a release comes to for one withdrawal.</summary>
+/// <summary>What a release does to one withdrawal.</summary>
 internal enum ReleaseEffect
 {
     /// <summary>It is of another withdrawal, or of another item.</summary>
@@ -13,20 +13,20 @@ internal enum ReleaseEffect
     /// <summary>It ends the withdrawal.</summary>
     Ends,
 
-    /// <summary>Its reason cannot end what the withdrawal is for.</summary>
+    /// <summary>Its reason cannot end a withdrawal for those reasons.</summary>
     WrongReason,
 
-    /// <summary>Only a release because it was recorded in error could.</summary>
+    /// <summary>Only a release because it was recorded in error could end it.</summary>
     OnlyInError,
 
     /// <summary>It says that it was made good, and no remedy or renewal is on record.</summary>
     NothingMadeGood,
 
-    /// <summary>A part that is no release at all: no day, no grounds, nobody known.</summary>
+    /// <summary>It has no day, a day before the withdrawal, or no grounds.</summary>
     Incomplete,
 }
 
-/// <summary>Whether a withdrawal has ended, by a release or by a renewal. One place for all records, past and present.</summary>
+/// <summary>Decides whether a release or a renewal ends a withdrawal: the same for this record and for all others.</summary>
 internal static class WithdrawalEnd
 {
     private static readonly string[] MadeGood = ["W1", "W2", "W3", "W4", "W6", "W8", "W9"];
@@ -53,7 +53,7 @@ internal static class WithdrawalEnd
         };
     }
 
-    /// <summary>By its document, or by its day.</summary>
+    /// <summary>True where the release names the withdrawal: by a document, or else by its day.</summary>
     private static bool IsOf(Release release, PastWithdrawal withdrawal) =>
         release switch
         {
@@ -62,7 +62,7 @@ internal static class WithdrawalEnd
             _ => false,
         };
 
-    /// <summary>Withdrawn again because it was withdrawn: what it was withdrawn for is a withdrawal of its own.</summary>
+    /// <summary>Without W10: that one repeats an earlier withdrawal, which needs a release of its own.</summary>
     public static IEnumerable<string> Codes(PastWithdrawal withdrawal) => withdrawal.Codes.Where(c => c is not "W10");
 
     /// <summary>
@@ -74,8 +74,8 @@ internal static class WithdrawalEnd
         && text.Count(char.IsLetter) >= 8;
 
     /// <summary>
-    /// A withdrawal for W8 or W9 alone ends with the renewal that took off what it depends on: where the parts are known, each
-    /// of them.
+    /// True where renewals have undone a withdrawal for W8 or W9 alone: the parts that it depends on were taken off, each of them
+    /// where they are known.
     /// </summary>
     /// <param name="withdrawal">The withdrawal.</param>
     /// <param name="id">Id of the item.</param>
@@ -96,7 +96,7 @@ internal static class WithdrawalEnd
         bool IsSince(Renewal renewal) => renewal.DoneOn >= withdrawal.On && !(renewal.DoneOn > upTo);
     }
 
-    /// <summary>The part was taken off the whole that does not permit it; or off the whole that it withdrew.</summary>
+    /// <summary>W8: the item came off the whole that does not permit it. W9: the part came off the item that it withdrew.</summary>
     private static bool Undoes(string code, Renewal renewal, string id, string? other) =>
         code is "W8"
             ? renewal.Item is not null && Folded.Same(renewal.RemovedPart, id) && (other is null || Folded.Same(renewal.Item, other))

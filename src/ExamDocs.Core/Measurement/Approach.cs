@@ -3,19 +3,19 @@ using MathNet.Numerics.RootFinding;
 namespace ExamDocs.Core.Measurement;
 
 /// <summary>
-/// When a value that falls or rises reaches a limit, in days from the day that x counts from. Never before the day
-/// looked from; null where it does not move towards the limit or does not reach it by the last day given.
+/// Finds when a falling or rising value reaches a limit, in days from x = 0. The answer is never before <c>From</c>. It is null where
+/// the value does not move towards the limit, or does not reach it by <c>To</c>.
 /// </summary>
 /// <param name="Limit">In the unit of y.</param>
-/// <param name="Falls">It is reached from above, falling; else from below, rising.</param>
-/// <param name="From">The day looked from: no answer comes before it.</param>
-/// <param name="To">The last day of which anything is said.</param>
+/// <param name="Falls">True where the value falls to the limit; false where it rises to it.</param>
+/// <param name="From">The first day that can be an answer, inclusive.</param>
+/// <param name="To">The last day that can be an answer, inclusive.</param>
 internal readonly record struct Approach(double Limit, bool Falls, double From, double To)
 {
-    /// <summary>A millionth of a day is noise of the arithmetic.</summary>
+    /// <summary>A millionth of a day is rounding: without it a crossing on a whole day could be cut to the day before.</summary>
     private const double Noise = 1e-6;
 
-    /// <summary>A slope this small, in millimetres a day, is noise of the arithmetic: 1 mm in 27 million years.</summary>
+    /// <summary>A slope this small, in millimetres a day, is rounding: 1 mm in 27 million years. A level line has no crossing.</summary>
     private const double Level = 1e-10;
 
     /// <summary>The whole day on which the line reaches the limit; part days are cut off.</summary>
@@ -38,7 +38,7 @@ internal readonly record struct Approach(double Limit, bool Falls, double From, 
             return null;
         if (Room(fit, From) <= 0)
             return From;
-        // The bound gets there before the line itself does.
+        // The bound reaches the limit before the line itself does, so the root lies between From and the line's crossing.
         var last = Math.Min(To, Math.Max(From, (Limit - fit.Intercept) / fit.Slope));
         if (Room(fit, last) >= 0)
             return last < To ? last : null;
@@ -46,7 +46,7 @@ internal readonly record struct Approach(double Limit, bool Falls, double From, 
         return Brent.FindRoot(x => approach.Room(fit, x), From, last, 1e-9, 200);
     }
 
-    /// <summary>What is left between the nearer bound and the limit.</summary>
+    /// <summary>Distance from the nearer bound of the band to the limit; negative where the bound is past it.</summary>
     private double Room(LeastSquares fit, double x) => (Falls ? fit.At(x) - Limit : Limit - fit.At(x)) - fit.HalfBandAt(x);
 
     private bool MovesTowards(double slope) => Falls ? slope < -Level : slope > Level;

@@ -9,11 +9,11 @@ namespace ExamDocs.Core.Measurement;
 /// <param name="NowMm">Mean now, millimetres.</param>
 public sealed record StationChange(decimal PositionMm, double ThenMm, double NowMm)
 {
-    /// <summary>Millimetres; below nought where it has become thinner.</summary>
+    /// <summary>Millimetres; negative where it has become thinner.</summary>
     public double DifferenceMm => NowMm - ThenMm;
 }
 
-/// <summary>The profile against the first one recorded of the same item, station by station at the same position.</summary>
+/// <summary>Compares the profile with the first one recorded of the same item, station by station at the same position.</summary>
 /// <param name="FirstOn">The day the first was measured.</param>
 /// <param name="Stations">Places measured both times, by position.</param>
 /// <param name="UnmatchedMm">Positions measured only one of the two times, millimetres, in order.</param>
@@ -37,7 +37,7 @@ public sealed record ChangeSinceFirst(LocalDate FirstOn, IReadOnlyList<StationCh
         );
     }
 
-    /// <summary>Of a position measured twice the first counts; that it is there twice is an error of its own.</summary>
+    /// <summary>Where a position is there twice, its first mean counts; the repeated position is an error with its own finding.</summary>
     private static Dictionary<decimal, StationMean> ByPosition(IEnumerable<(decimal? Position, StationMean? Mean)> stations)
     {
         var found = new Dictionary<decimal, StationMean>();

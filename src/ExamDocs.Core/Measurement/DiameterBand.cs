@@ -2,7 +2,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Measurement;
 
-/// <summary>The mean of a station's readings, kept as an exact fraction so that no rounding decides.</summary>
+/// <summary>The mean of a station's readings, kept as a fraction: rounding must never decide whether it is inside a limit.</summary>
 /// <param name="SumMm">Sum of the readings, millimetres.</param>
 /// <param name="Count">How many readings; at least one.</param>
 public readonly record struct StationMean(decimal SumMm, int Count)
@@ -10,7 +10,7 @@ public readonly record struct StationMean(decimal SumMm, int Count)
     /// <summary>Millimetres, to a hundredth, for print only.</summary>
     public decimal Rounded => Math.Round(SumMm / Count, 2, MidpointRounding.AwayFromZero);
 
-    /// <summary>Millimetres with 28 digits, for print and statistics; whether it is inside a limit is never decided by this.</summary>
+    /// <summary>Millimetres with 28 digits, for print and statistics; it never decides whether the mean is inside a limit.</summary>
     public decimal Quotient => SumMm / Count;
 
     /// <summary>Millimetres, for statistics only.</summary>
@@ -39,12 +39,12 @@ public readonly record struct DiameterBand(decimal NominalMm, decimal ToleranceP
     /// <summary>Millimetres, inclusive.</summary>
     public decimal Most => NominalMm * (100 + TolerancePercent) / 100;
 
-    /// <summary>True where whatever this band holds, the other one holds too.</summary>
+    /// <summary>True where this band lies within the other, both ends inclusive.</summary>
     public bool IsWithin(DiameterBand other) => Least >= other.Least && Most <= other.Most;
 
     public bool Holds(StationMean mean) => mean.SumMm >= Least * mean.Count && mean.SumMm <= Most * mean.Count;
 
-    /// <summary>True where the mean is inside by more than its uncertainty: a limit reached by it is not cleared.</summary>
+    /// <summary>True where the mean is inside by more than its uncertainty; by exactly its uncertainty is not enough.</summary>
     /// <param name="mean">A mean that the band holds.</param>
     /// <param name="expandedMm">Expanded uncertainty, millimetres.</param>
     public bool Clears(StationMean mean, double expandedMm) =>

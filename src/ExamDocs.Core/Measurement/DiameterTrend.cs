@@ -4,15 +4,18 @@ using NodaTime;
 namespace ExamDocs.Core.Measurement;
 
 /// <summary>
-/// Where the diameters of an item are heading over its examinations. What it projects is a proposal: it binds nobody
-/// until the examiner enters it among the defects, and it changes no outcome.
+/// Where the diameters of an item are heading over its examinations. The day that it projects is a proposal: it binds only when
+/// the examiner enters it among the defects, and changes no outcome by itself.
 /// </summary>
+/// <remarks>
+/// It follows the smallest and the largest mean of each day, not the average: one thin place must not be averaged away.
+/// </remarks>
 public sealed class DiameterTrend
 {
-    /// <summary>With fewer earlier examinations nothing is projected.</summary>
+    /// <summary>Least number of earlier days with diameters; with fewer nothing is projected.</summary>
     public const int LeastEarlier = 3;
 
-    /// <summary>Of more days than this only the latest count, so that no record makes the reckoning endless.</summary>
+    /// <summary>Only the latest days count, so many at most: the number of pairs grows with the square of the days.</summary>
     private const int MostDays = 500;
 
     private DiameterTrend(TrendSeries smallest, TrendSeries largest, MakersLimits? limits) =>
@@ -27,7 +30,7 @@ public sealed class DiameterTrend
     /// <summary>Where the limits come from; null where none are recorded.</summary>
     public MakersLimits? Limits { get; }
 
-    /// <summary>The series that reaches its limit first; null where neither is projected to.</summary>
+    /// <summary>The series that reaches its limit first; null where neither reaches one.</summary>
     public TrendSeries? Governing => new[] { Smallest, Largest }.Where(s => s.Reaches is not null).MinBy(s => s.Reaches);
 
     /// <summary>The proposed time by which it could become a danger; null where nothing approaches a limit.</summary>
@@ -47,7 +50,7 @@ public sealed class DiameterTrend
         if (days.Count <= LeastEarlier)
             return null;
         var band = DiameterBand.Of(limits);
-        // Three days and more, all with finite means, always have a line.
+        // More than three days with finite means: there is always a line.
         var smallest = TrendSeries.Of([.. days.Select(d => new TrendPoint(d.Key, d.Min(p => p.Mm)))], isSmallest: true, band?.Least);
         var largest = TrendSeries.Of([.. days.Select(d => new TrendPoint(d.Key, d.Max(p => p.Mm)))], isSmallest: false, band?.Most);
         return new DiameterTrend(smallest!, largest!, limits);

@@ -4,7 +4,7 @@ using MathNet.Numerics.LinearRegression;
 namespace ExamDocs.Core.Measurement;
 
 /// <summary>
-/// The line of least squares, with the band in which one further value is expected with 95 % confidence:
+/// The line of least squares, with the band in which the next single value is expected with 95 % confidence:
 /// a + b x ± t s √(1 + 1/n + (x - x̄)²/Sxx), Student's t for n - 2 (NIST/SEMATECH e-Handbook of Statistical Methods,
 /// section 4.5.1, from memory).
 /// </summary>
@@ -33,13 +33,13 @@ public sealed class LeastSquares
     /// <summary>Value at x = 0.</summary>
     public double Intercept { get; }
 
-    /// <summary>For each unit of x.</summary>
+    /// <summary>Change of y for each unit of x.</summary>
     public double Slope { get; }
 
-    /// <summary>Sum of the squares of what the line leaves over, n - 2 degrees of freedom.</summary>
+    /// <summary>Sum of the squares of the residuals, n - 2 degrees of freedom.</summary>
     public double ResidualSquares { get; }
 
-    /// <summary>Sum of the squares that the line takes up.</summary>
+    /// <summary>Sum of the squares that the line explains.</summary>
     public double RegressionSquares { get; }
 
     /// <summary>Standard deviation of the values about the line.</summary>

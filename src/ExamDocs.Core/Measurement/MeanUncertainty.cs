@@ -7,7 +7,7 @@ namespace ExamDocs.Core.Measurement;
 /// u² = s²/n + δ²/12, where s is the scatter within stations pooled over the profile (4.2.3, 4.2.4), n the readings of
 /// the station and δ the calliper's step, rectangular (F.2.2.1); U = k u, where k is Student's t for 95.45 % and the
 /// effective degrees of freedom of Welch and Satterthwaite, cut to a whole number (G.3, G.4). k is 2 where the step is
-/// all there is, and larger for few readings.
+/// the only contribution, and larger for few readings.
 /// </summary>
 /// <param name="StandardMm">u, millimetres.</param>
 /// <param name="CoverageFactor">k.</param>
@@ -22,7 +22,7 @@ public sealed record MeanUncertainty(double StandardMm, double CoverageFactor)
     public double ExpandedMm => StandardMm * CoverageFactor;
 
     /// <param name="scatter">The scatter within the stations of the profile.</param>
-    /// <param name="readings">How many readings the mean is of; at least one.</param>
+    /// <param name="readings">Number of readings in the mean; at least one.</param>
     /// <param name="resolutionMm">The calliper's step, millimetres.</param>
     public static MeanUncertainty Of(PooledScatter scatter, int readings, decimal resolutionMm)
     {
@@ -40,8 +40,8 @@ public sealed record MeanUncertainty(double StandardMm, double CoverageFactor)
 }
 
 /// <summary>The variance of readings about the mean of their own station, pooled over a profile (JCGM 100:2008 4.2.4).</summary>
-/// <param name="Variance">Square millimetres; nought where no station has two readings.</param>
-/// <param name="DegreesOfFreedom">Readings less stations, of the stations with two readings or more.</param>
+/// <param name="Variance">Square millimetres; zero where no station has two readings.</param>
+/// <param name="DegreesOfFreedom">Number of readings minus number of stations, of the stations with two readings or more.</param>
 public sealed record PooledScatter(double Variance, int DegreesOfFreedom)
 {
     /// <param name="stations">The readings of each station, millimetres.</param>

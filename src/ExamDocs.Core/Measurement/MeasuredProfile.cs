@@ -3,8 +3,8 @@ using ExamDocs.Core.Records;
 namespace ExamDocs.Core.Measurement;
 
 /// <summary>
-/// The diameters of one examination, reckoned through: what stands beside the maker's limits, and what only compares
-/// the rope with itself. It sets no limit. Lengths in millimetres.
+/// Everything calculated from the diameters of one examination: how they compare with the maker's limits, and how the rope
+/// compares with itself. It sets no limit. Lengths in millimetres.
 /// </summary>
 public sealed class MeasuredProfile
 {
@@ -16,14 +16,14 @@ public sealed class MeasuredProfile
         var means = recorded.Select(StationMean.Of).OfType<StationMean>().Select(m => m.Millimetres).ToList();
         var spread = means.Count == 0 ? null : new RobustSpread(means, (double)ResolutionMm);
         MedianMm = spread?.Median;
-        Stations = [.. recorded.Select((s, i) => Reckon(s, i, means.Count < 3 ? null : spread))];
+        Stations = [.. recorded.Select((s, i) => Calculate(s, i, means.Count < 3 ? null : spread))];
         InOrder = [.. Stations.Where(s => s.Mean is not null && s.PositionMm is not null).OrderBy(s => s.PositionMm)];
         LongestRun = MedianMm is { } median ? StationRun.Longest(InOrder, median) : null;
         MiddleAgainstEnds = MiddleAgainstEnds.Of(InOrder);
         SinceFirst = first is null ? null : ChangeSinceFirst.Between(first.On, first.Stations, Stations);
     }
 
-    /// <summary>As recorded and in that order.</summary>
+    /// <summary>All stations, in the order recorded.</summary>
     public IReadOnlyList<ProfileStation> Stations { get; }
 
     /// <summary>Stations with a mean and a position, by position.</summary>
@@ -38,19 +38,19 @@ public sealed class MeasuredProfile
     /// <summary>The calliper's step, inferred from the readings.</summary>
     public decimal ResolutionMm { get; }
 
-    /// <summary>Of readings about the mean of their station.</summary>
+    /// <summary>The scatter of readings about the mean of their station.</summary>
     public PooledScatter Scatter { get; }
 
-    /// <summary>Of the means over the whole length; null where there is none.</summary>
+    /// <summary>The median of the means over the whole length; null where there is no mean.</summary>
     public double? MedianMm { get; }
 
-    /// <summary>Null where no two neighbours stand on one side of the median.</summary>
+    /// <summary>The longest run; null where there is none.</summary>
     public StationRun? LongestRun { get; }
 
-    /// <summary>Null where the positions do not fall into both.</summary>
+    /// <summary>The middle against the ends; null where one of the two has no station.</summary>
     public MiddleAgainstEnds? MiddleAgainstEnds { get; }
 
-    /// <summary>Null where no earlier profile is recorded.</summary>
+    /// <summary>The change since the first profile; null where no earlier one is recorded.</summary>
     public ChangeSinceFirst? SinceFirst { get; }
 
     /// <summary>The station with the smallest mean; null where there is no mean.</summary>
@@ -69,7 +69,7 @@ public sealed class MeasuredProfile
     public static MeasuredProfile? Of(IReadOnlyList<DiameterStation> recorded, MakersLimits? limits, DatedProfile? first) =>
         recorded.Count == 0 ? null : new MeasuredProfile(recorded, limits, first);
 
-    private ProfileStation Reckon(DiameterStation station, int index, RobustSpread? spread)
+    private ProfileStation Calculate(DiameterStation station, int index, RobustSpread? spread)
     {
         var readings = station.ReadingsMm.OfType<decimal>().ToList();
         if (StationMean.Of(station) is not { } mean)

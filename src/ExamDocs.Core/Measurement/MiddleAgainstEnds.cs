@@ -1,14 +1,14 @@
 namespace ExamDocs.Core.Measurement;
 
 /// <summary>
-/// The stations of the middle half of the length, where the hardware runs, against those of the two outer quarters:
-/// by position alone, since where a rope wears is not recorded (common practice, no source).
+/// Compares the stations of the middle half of the length, where the hardware runs, with those of the two outer quarters. Only the
+/// position counts, because nobody records where the hardware ran (common practice, no source).
 /// </summary>
-/// <param name="MiddleMm">Mean of the means of the middle half, both its ends inclusive; millimetres.</param>
+/// <param name="MiddleMm">Mean of the means of the middle half, both ends inclusive; millimetres.</param>
 /// <param name="EndsMm">Mean of the means of the outer quarters, millimetres.</param>
 public sealed record MiddleAgainstEnds(double MiddleMm, double EndsMm)
 {
-    /// <summary>Millimetres; below nought where the middle is thinner.</summary>
+    /// <summary>Millimetres; negative where the middle is thinner.</summary>
     public double DifferenceMm => MiddleMm - EndsMm;
 
     /// <summary>Null where one of the two has no station.</summary>

@@ -4,12 +4,12 @@ namespace ExamDocs.Core.Measurement;
 
 /// <summary>
 /// Median and median absolute deviation, and the modified z of Iglewicz and Hoaglin (How to Detect and Handle Outliers,
-/// 1993): 0.6745 (x - median) / MAD, outlying where it is above 3.5 in size. The MAD counts for no less than the
-/// calliper's step: where more than half of the values are equal it would be nought.
+/// 1993): 0.6745 (x - median) / MAD, outlying where it is above 3.5 in size. The MAD counts as no less than the
+/// calliper's step: where more than half of the values are equal it would be zero, and any other value would be outlying.
 /// </summary>
 public sealed class RobustSpread
 {
-    /// <summary>Not outlying itself.</summary>
+    /// <summary>Greatest modified z, in size, that is not outlying; inclusive.</summary>
     public const double Limit = 3.5;
 
     private const double QuartileOfNormal = 0.6745;
@@ -17,7 +17,7 @@ public sealed class RobustSpread
     private readonly double _spread;
 
     /// <param name="values">At least one, in any order.</param>
-    /// <param name="floor">The least that the MAD counts for; more than nought.</param>
+    /// <param name="floor">The least that the MAD counts as; more than zero.</param>
     public RobustSpread(IReadOnlyCollection<double> values, double floor)
     {
         Median = values.Median();
@@ -27,7 +27,7 @@ public sealed class RobustSpread
 
     public double Median { get; }
 
-    /// <summary>As it is, before the floor.</summary>
+    /// <summary>The MAD itself, without the floor.</summary>
     public double MedianAbsoluteDeviation { get; }
 
     public double ModifiedZ(double value) => QuartileOfNormal * (value - Median) / _spread;

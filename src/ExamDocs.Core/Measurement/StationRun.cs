@@ -6,16 +6,16 @@ namespace ExamDocs.Core.Measurement;
 /// </summary>
 /// <param name="FromMm">Position of the first, millimetres, inclusive.</param>
 /// <param name="ToMm">Position of the last, millimetres, inclusive.</param>
-/// <param name="Stations">How many.</param>
-/// <param name="IsThinner">Thinner than the median; else thicker.</param>
+/// <param name="Stations">Number of stations.</param>
+/// <param name="IsThinner">True where they are thinner than the median; false where they are thicker.</param>
 public sealed record StationRun(decimal FromMm, decimal ToMm, int Stations, bool IsThinner)
 {
-    /// <summary>Whether a station lies within it.</summary>
+    /// <summary>True where a station lies within the run.</summary>
     public bool Holds(ProfileStation station) => station.PositionMm >= FromMm && station.PositionMm <= ToMm;
 
     /// <summary>The longest; of equally long ones the first from the reference end. Null where there is none.</summary>
     /// <param name="inOrder">Stations with a mean, by position.</param>
-    /// <param name="medianMm">Of all the means, millimetres.</param>
+    /// <param name="medianMm">Median of all the means, millimetres.</param>
     internal static StationRun? Longest(IReadOnlyList<ProfileStation> inOrder, double medianMm)
     {
         StationRun? longest = null;

@@ -3,11 +3,11 @@ using MathNet.Numerics.Statistics;
 namespace ExamDocs.Core.Measurement;
 
 /// <summary>
-/// A line that single wild values do not sway: the slope is the median of the slopes between all pairs of points
+/// A line that a few wild values do not move: the slope is the median of the slopes between all pairs of points
 /// (Sen 1968, Journal of the American Statistical Association 63, 1379-1389), the intercept the median of y - slope x.
 /// </summary>
 /// <param name="Intercept">Value at x = 0.</param>
-/// <param name="Slope">For each unit of x.</param>
+/// <param name="Slope">Change of y for each unit of x.</param>
 public sealed record TheilSen(double Intercept, double Slope)
 {
     public double At(double x) => Intercept + (Slope * x);

@@ -25,19 +25,19 @@ public sealed class TrendSeries
     /// <summary>One for each day, oldest first.</summary>
     public IReadOnlyList<TrendPoint> Points { get; }
 
-    /// <summary>Against days from the first point.</summary>
+    /// <summary>The Theil-Sen line; x is in days from the first point.</summary>
     public TheilSen Line { get; }
 
-    /// <summary>Slope of the Theil-Sen line, millimetres a year of 365.25 days; below nought where it falls.</summary>
+    /// <summary>Slope of the Theil-Sen line, millimetres a year of 365.25 days; negative where it falls.</summary>
     public double MmPerYear => Line.Slope * 365.25;
 
-    /// <summary>Against days from the first point.</summary>
+    /// <summary>The line of least squares; x is in days from the first point.</summary>
     public LeastSquares Fit { get; }
 
-    /// <summary>The smallest means, held against the lower limit; else the largest, against the upper.</summary>
+    /// <summary>True for the smallest means, compared with the lower limit; false for the largest, compared with the upper.</summary>
     public bool IsSmallest { get; }
 
-    /// <summary>The maker's limit that it is held against, millimetres; null where none is recorded.</summary>
+    /// <summary>The maker's limit that it is compared with, millimetres; null where none is recorded.</summary>
     public decimal? LimitMm { get; }
 
     /// <summary>The day on which the Theil-Sen line reaches the limit; null where it does not approach it.</summary>
@@ -48,10 +48,10 @@ public sealed class TrendSeries
     /// </summary>
     public LocalDate? ByBand { get; }
 
-    /// <summary>The earlier of the two; null where there is neither.</summary>
+    /// <summary>The earlier of the two days, which is on the safe side; null where there is neither.</summary>
     public LocalDate? Reaches => ByLine is { } line && ByBand is { } band ? LocalDate.Min(line, band) : ByLine ?? ByBand;
 
-    /// <summary>The bound or the line was at the limit on the day of the last examination.</summary>
+    /// <summary>True where the bound or the line was at the limit on the day of the last examination.</summary>
     public bool IsReachedNow => Reaches == Points[^1].On;
 
     /// <summary>Days from the first point.</summary>

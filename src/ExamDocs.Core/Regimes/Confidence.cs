@@ -1,6 +1,6 @@
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>How surely a fact of law is known: what its source was when it was written down here, from best to worst.</summary>
+/// <summary>How certain a fact of law is, by the source it was taken from; from best to worst.</summary>
 public enum Confidence
 {
     /// <summary>Read in the source named.</summary>

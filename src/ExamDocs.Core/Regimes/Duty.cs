@@ -15,7 +15,7 @@ public enum Recipient
     /// <summary>The enforcing authority for the premises where the equipment was examined.</summary>
     AuthorityForThePremises,
 
-    /// <summary>The enforcing authority, where which one it is was not confirmed.</summary>
+    /// <summary>The enforcing authority, where it was not confirmed which one that is.</summary>
     EnforcingAuthority,
 }
 
@@ -32,7 +32,7 @@ public enum DutyKind
     CopyAtImminentRisk,
 }
 
-/// <summary>Who has to be told of what.</summary>
+/// <summary>A duty to tell somebody something.</summary>
 public sealed record Duty
 {
     public required DutyKind What { get; init; }
@@ -46,7 +46,7 @@ public sealed record Duty
 
     public required Confidence Confidence { get; init; }
 
-    /// <summary>Codes of the rules that ask in this regime for what the duty needs.</summary>
+    /// <summary>Codes of the rules that ask for what the duty needs.</summary>
     public IReadOnlyList<string> Checks { get; init; } = [];
 }
 

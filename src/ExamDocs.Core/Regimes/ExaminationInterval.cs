@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>Whether the corresponding date itself is still inside the interval.</summary>
+/// <summary>Says whether the corresponding date itself is still inside the interval.</summary>
 public enum Bound
 {
     /// <summary>The corresponding date is the last day.</summary>
@@ -18,13 +18,13 @@ public enum Bound
 /// <summary>One line of a regime's table of intervals; of all that match an examination the shortest holds.</summary>
 public sealed record ExaminationInterval
 {
-    /// <summary>The word that stands for an item whose purpose is not recorded.</summary>
+    /// <summary>The word for the purpose of an item that has none recorded.</summary>
     public const string NotStated = "not-stated";
 
-    /// <summary>Words of the record format, and not-stated; null where it is for every purpose.</summary>
+    /// <summary>Purposes in the words of the record format, and not-stated; null for every purpose.</summary>
     public IReadOnlyList<string>? Purposes { get; init; }
 
-    /// <summary>A word that has to stand in the recorded use, in capitals or not; null where it is for every use.</summary>
+    /// <summary>A word that the recorded use must contain, in capitals or not; null for every use.</summary>
     public string? Use { get; init; }
 
     public Bound Bound { get; init; }
@@ -32,7 +32,7 @@ public sealed record ExaminationInterval
     /// <summary>Calendar months, counted by the corresponding date.</summary>
     public required int Months { get; init; }
 
-    /// <summary>What it is for, as printed after the number of months.</summary>
+    /// <summary>What the interval is for, as printed after the number of months.</summary>
     public required string What { get; init; }
 
     public required string Source { get; init; }
@@ -43,7 +43,7 @@ public sealed record ExaminationInterval
     [JsonIgnore]
     public bool IsByBasis { get; init; }
 
-    /// <summary>Whether it is for every use of the purposes it names.</summary>
+    /// <summary>True where it is for every use of the purposes that it names.</summary>
     [JsonIgnore]
     public bool IsForEveryUse => Use is null;
 
@@ -62,12 +62,12 @@ public sealed record ExaminationInterval
 
     public bool IsFor(Purpose? purpose) => Names(Purposes, purpose);
 
-    /// <summary>Whether a list of purposes, which is for all where there is none, names this one.</summary>
+    /// <summary>True where a list of purposes names this one; null stands for every purpose.</summary>
     internal static bool Names(IReadOnlyList<string>? purposes, Purpose? purpose) =>
         purposes is null || purposes.Contains(purpose is { } p ? Words.Purposes.WordFor(p) : NotStated, StringComparer.Ordinal);
 
     /// <summary>Last day of the interval, inclusive.</summary>
-    /// <param name="day">The day examined, which is outside it.</param>
+    /// <param name="day">The day examined, which is outside the interval.</param>
     public LocalDate LastDay(LocalDate day) => CorrespondingDate.AddMonths(day, Months).PlusDays(Bound is Bound.LessThan ? -1 : 0);
 
     internal bool Matches(Examination examination, Purpose? purpose) =>

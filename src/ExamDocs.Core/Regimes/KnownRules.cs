@@ -2,7 +2,7 @@ using ExamDocs.Core.Criteria;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>The categories and regimes that a record can name: those built in, and what the user added to them.</summary>
+/// <summary>The categories and regimes that a record can name: the built-in ones and those that the user added.</summary>
 public sealed class KnownRules
 {
     private readonly Dictionary<string, Category> _categories;
@@ -20,7 +20,7 @@ public sealed class KnownRules
         _regimes = regimes.ToDictionary(r => r.Id, StringComparer.Ordinal);
     }
 
-    /// <summary>What the program knows by itself.</summary>
+    /// <summary>Only the built-in ones.</summary>
     public static KnownRules BuiltIn { get; } =
         new(Catalogue.All, RegimeIndex.All, new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal));
 
@@ -28,18 +28,18 @@ public sealed class KnownRules
 
     public IReadOnlyList<Regime> Regimes { get; }
 
-    /// <summary>What the user calls the headings of sheets: the heading that is built in, and the user's own words for it.</summary>
+    /// <summary>The user's own words for headings of sheets, by the built-in heading.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Headings { get; }
 
-    /// <summary>These with one category more.</summary>
-    /// <exception cref="ArgumentException">There is one of that id.</exception>
+    /// <summary>These rules with one more category.</summary>
+    /// <exception cref="ArgumentException">A category has that id already.</exception>
     public KnownRules With(Category category) => new([.. Categories, category], Regimes, Headings);
 
-    /// <summary>These with one regime more.</summary>
-    /// <exception cref="ArgumentException">There is one of that id.</exception>
+    /// <summary>These rules with one more regime.</summary>
+    /// <exception cref="ArgumentException">A regime has that id already.</exception>
     public KnownRules With(Regime regime) => new(Categories, [.. Regimes, regime], Headings);
 
-    /// <summary>These with the user's own words for headings.</summary>
+    /// <summary>These rules with the user's own words for headings.</summary>
     public KnownRules With(IReadOnlyDictionary<string, IReadOnlyList<string>> headings) => new(Categories, Regimes, headings);
 
     /// <summary>Null where there is no such category.</summary>

@@ -17,7 +17,7 @@ public sealed record Particular
     public IReadOnlyList<string> Checks { get; init; } = [];
 }
 
-/// <summary>A rule that a regime asks for besides those about its particulars and duties.</summary>
+/// <summary>A rule that a regime asks for in addition to those about its particulars and duties.</summary>
 /// <param name="Code">For example CON006.</param>
-/// <param name="Source">The provision it rests on.</param>
+/// <param name="Source">The provision behind it.</param>
 public sealed record RegimeCheck(string Code, string Source);

@@ -2,14 +2,14 @@ using NodaTime;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>Facts of one kind that hold together, from a day on.</summary>
+/// <summary>Facts of one kind that are in force together, from a day on.</summary>
 /// <typeparam name="T">One fact.</typeparam>
 public sealed record Period<T>
 {
-    /// <summary>First day on which they hold, inclusive; null, on the first period only, where that day was not looked up.</summary>
+    /// <summary>First day in force, inclusive; null where that day was not looked up, which only the first period may leave out.</summary>
     public LocalDate? From { get; init; }
 
-    /// <summary>Last day on which they hold, inclusive; null where no end is known.</summary>
+    /// <summary>Last day in force, inclusive; null where no end is known.</summary>
     public LocalDate? Until { get; init; }
 
     public required IReadOnlyList<T> Entries { get; init; }
@@ -19,8 +19,8 @@ public sealed record Period<T>
 public static class Periods
 {
     /// <summary>
-    /// What is in force on the day. Before the first period the first one is taken, after the last one, or where the day
-    /// is not known, the last: no record is let off because a date is missing in the data.
+    /// What is in force on the day. Before the first period the first one counts; after the last one, or where the day is not known,
+    /// the last one counts. So a date that the data lack never means that no law applies.
     /// </summary>
     public static IReadOnlyList<T> InForce<T>(this IReadOnlyList<Period<T>> periods, LocalDate? day) =>
         periods.Count == 0 ? []

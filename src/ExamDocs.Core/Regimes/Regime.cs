@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>One jurisdiction's law, as far as the rules need it: everything it says stands in its data file.</summary>
+/// <summary>One jurisdiction's law, as far as the rules need it; all of it comes from its data file.</summary>
 public sealed record Regime
 {
     /// <summary>No scheme runs longer than a century; a longer one shortens nothing.</summary>
@@ -28,32 +28,32 @@ public sealed record Regime
 
     public required IReadOnlyList<Period<RetentionRule>> Retention { get; init; }
 
-    /// <summary>Rules it asks for besides those that its particulars and duties name.</summary>
+    /// <summary>Rules that it asks for in addition to those that its particulars and duties name.</summary>
     public IReadOnlyList<RegimeCheck> Checks { get; init; } = [];
 
-    /// <summary>Kit that it leaves to another regime, where an examination names that one.</summary>
+    /// <summary>Kit that it leaves to another regime where an examination names that one.</summary>
     public IReadOnlyList<HandedOver> HandsOver { get; init; } = [];
 
-    /// <summary>What could not be confirmed, a sentence each; empty where all that decides was read in its source.</summary>
+    /// <summary>What could not be confirmed, a sentence each; empty where everything that decides was read in its source.</summary>
     public IReadOnlyList<string> NotConfirmed { get; init; } = [];
 
     /// <summary>The user's file it came from; null where it is built in.</summary>
     [JsonIgnore]
     public string? AddedFrom { get; init; }
 
-    /// <summary>The interval that holds for an examination: the shortest, as a date, of all that match and of its basis.</summary>
-    /// <param name="examination">Its use and its basis count.</param>
+    /// <summary>The interval for an examination: of all that match, and the one of its basis, the one that ends first.</summary>
+    /// <param name="examination">The examination; its use and its basis count.</param>
     /// <param name="purpose">What its item is for; null where not stated.</param>
     /// <param name="on">The day examined; null where not known.</param>
     /// <param name="from">The day counted from, outside the interval.</param>
     public ExaminationInterval IntervalFor(Examination examination, Purpose? purpose, LocalDate? on, LocalDate from) =>
         Intervals.InForce(on).Where(i => i.Matches(examination, purpose)).Concat(ByBasis(examination)).MinBy(i => i.LastDay(from))!;
 
-    /// <summary>The longest interval, in months, that a basis may state for a purpose, in whatever use.</summary>
+    /// <summary>The interval for a purpose in months, whatever the use: a basis may state no longer one.</summary>
     public int MonthsFor(Purpose? purpose, LocalDate? day) =>
         Intervals.InForce(day).Where(i => i.IsForEveryUse && i.IsFor(purpose)).Min(i => i.Months);
 
-    /// <summary>Codes of all rules that it asks for on a day, of those that not every regime asks for.</summary>
+    /// <summary>Codes of the rules that it asks for on a day and that not every regime asks for.</summary>
     internal IReadOnlySet<string> Asked(LocalDate? day) =>
         Particulars
             .InForce(day)
@@ -62,10 +62,10 @@ public sealed record Regime
             .Concat(Checks.Select(c => c.Code))
             .ToHashSet(StringComparer.Ordinal);
 
-    /// <summary>Whether a rule that not every regime asks for applies under this one.</summary>
+    /// <summary>True where a rule that not every regime asks for applies under this one.</summary>
     public bool Asks(string code, LocalDate? day) => SourceOf(code, day) is not null;
 
-    /// <summary>The provision that a rule rests on in this regime; null where the regime does not name the rule.</summary>
+    /// <summary>The provision behind a rule in this regime; null where the regime does not name the rule.</summary>
     public string? SourceOf(string code, LocalDate? day) =>
         Particulars.InForce(day).FirstOrDefault(p => p.Checks.Contains(code, StringComparer.Ordinal))?.Source
         ?? Duties.InForce(day).FirstOrDefault(d => d.Checks.Contains(code, StringComparer.Ordinal))?.Source
@@ -75,8 +75,8 @@ public sealed record Regime
     public IEnumerable<Duty> DutiesTo(DutyKind what, bool hired, LocalDate? day) =>
         Duties.InForce(day).Where(d => d.What == what && (d.Hired ?? hired) == hired);
 
-    /// <summary>How long a document has to be kept; null where the regime's data say nothing of it.</summary>
-    /// <param name="document">What it is.</param>
+    /// <summary>How long a document has to be kept; null where the regime's data do not say.</summary>
+    /// <param name="document">The kind of document.</param>
     /// <param name="madeOn">Date of the document; null where not known.</param>
     /// <param name="nextMadeOn">Date of the next one of its kind; null where there is none yet.</param>
     /// <exception cref="ArgumentOutOfRangeException">The next one is dated before this one.</exception>

@@ -4,7 +4,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>The regimes that are built in, one data file each.</summary>
+/// <summary>The built-in regimes, one data file each.</summary>
 public static class RegimeIndex
 {
     /// <summary>The explicit index: a new regime is one file in Regimes/Data and one line here.</summary>
@@ -12,7 +12,7 @@ public static class RegimeIndex
 
     public static IReadOnlyList<Regime> All { get; } = [.. Index.Select(Load)];
 
-    /// <summary>Names of the data files built in, for the test that names a forgotten index line.</summary>
+    /// <summary>Names of the built-in data files, for the test that finds a forgotten index line.</summary>
     internal static IEnumerable<string> DataFiles =>
         typeof(RegimeIndex)
             .Assembly.GetManifestResourceNames()
@@ -28,7 +28,7 @@ public static class RegimeIndex
         return Read(id, stream);
     }
 
-    /// <exception cref="InvalidOperationException">The data file is not there, or is not to be relied on.</exception>
+    /// <exception cref="InvalidOperationException">The data file is missing or not sound.</exception>
     internal static Regime Read(string id, Stream? data)
     {
         if (data is null)

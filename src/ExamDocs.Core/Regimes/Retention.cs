@@ -27,13 +27,13 @@ public enum KeptDocument
 }
 
 /// <summary>How long a document is to be kept.</summary>
-/// <param name="Until">The last day it has to be kept, inclusive; null where it hangs on an event still to come.</param>
+/// <param name="Until">The last day it has to be kept, inclusive; null where that depends on an event still to come.</param>
 /// <param name="Words">The whole rule in words, ready to be printed.</param>
 /// <param name="Source">The provision.</param>
 /// <param name="Confidence">How surely it is known.</param>
 public sealed record KeepUntil(LocalDate? Until, string Words, string Source, Confidence Confidence)
 {
-    /// <summary>A day, inclusive, that it has to be kept to whatever comes; null where the law sets none.</summary>
+    /// <summary>The day until which it has to be kept in any event, inclusive; null where the law sets none.</summary>
     public LocalDate? AtLeastUntil { get; init; }
 
     /// <summary>False where no source says how long: <see cref="Words"/> then says just that.</summary>
@@ -51,18 +51,18 @@ public sealed record RetentionRule
     /// <summary>Years from the date of the document; null where the law sets none.</summary>
     public int? Years { get; init; }
 
-    /// <summary>It has to be kept until the next document of its kind is made, whichever is later where there are years too.</summary>
+    /// <summary>True where it is kept until the next document of its kind is made; if there are years too, the later day counts.</summary>
     public bool UntilNext { get; init; }
 
-    /// <summary>No source says how long.</summary>
+    /// <summary>True where no source says how long.</summary>
     public bool NotFound { get; init; }
 
     public required string Source { get; init; }
 
     public required Confidence Confidence { get; init; }
 
-    /// <param name="madeOn">Date of the document; the law does not always say from when its years run: this day is the reading
-    /// taken.</param>
+    /// <param name="madeOn">Date of the document. The law does not always say from when its years count; here they count from this
+    /// day.</param>
     /// <param name="nextMadeOn">Date of the next document of its kind; null where there is none yet.</param>
     /// <exception cref="ArgumentOutOfRangeException">The next one is dated before this one.</exception>
     public KeepUntil Of(LocalDate? madeOn, LocalDate? nextMadeOn = null)
@@ -80,7 +80,7 @@ public sealed record RetentionRule
     }
 }
 
-/// <summary>Which kind of document a report is, when it has to be kept.</summary>
+/// <summary>Finds the kind of document that a report is, for keeping it.</summary>
 public static class Kept
 {
     /// <summary>A basis not stated counts as periodic.</summary>

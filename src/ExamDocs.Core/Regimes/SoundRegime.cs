@@ -2,7 +2,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Regimes;
 
-/// <summary>What must be so in a regime's data for the rules to rely on it, beyond what its schema can say.</summary>
+/// <summary>Checks what the rules need of a regime's data and its schema cannot say.</summary>
 internal static class SoundRegime
 {
     /// <returns>A sentence for every fault; empty where it is sound.</returns>
@@ -28,7 +28,7 @@ internal static class SoundRegime
                     + "the day before the next begins",
             ];
 
-    /// <summary>Every purpose has an interval whatever the use, so that no item is without a date.</summary>
+    /// <summary>A fault for each purpose without an interval for every use: such an item could be left without a next date.</summary>
     private static IEnumerable<string> Gaps(IReadOnlyList<ExaminationInterval> table, int period) =>
         Words
             .Purposes.All.Select(w => (Word: w, Purpose: Words.Purposes.Find(w)))

@@ -2,10 +2,10 @@ using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Rules;
 
-/// <summary>What is wrong with a regime that a user wrote.</summary>
+/// <summary>Checks a regime that a user wrote.</summary>
 public static class RegimeFaults
 {
-    /// <returns>A sentence for every fault, its place first; empty where the rules can rely on it.</returns>
+    /// <returns>A sentence for every fault, beginning with its place; empty where the regime is sound.</returns>
     public static IReadOnlyList<string> Of(Regime regime) =>
         [
             .. SoundRegime.Faults(regime),
@@ -18,7 +18,7 @@ public static class RegimeFaults
                 ),
         ];
 
-    /// <summary>Rules that apply only where a regime asks for them; all others apply everywhere and cannot be asked off.</summary>
+    /// <summary>Codes of the rules that apply only where a regime asks for them. No regime can switch off any other rule.</summary>
     private static HashSet<string> Askable => [.. RuleBook.All.Where(r => r is RegimeRule).Select(r => r.Info.Code)];
 
     private static IEnumerable<string> Named(Regime regime) =>

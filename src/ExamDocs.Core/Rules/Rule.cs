@@ -5,21 +5,21 @@ using FluentValidation.Results;
 
 namespace ExamDocs.Core.Rules;
 
-/// <summary>A rule of the rule book, whatever it looks at.</summary>
+/// <summary>A rule of the rule book, whatever it checks.</summary>
 public interface IRule
 {
     RuleInfo Info { get; }
 }
 
-/// <summary>What a rule found: where, below the case's own place, and in which words.</summary>
+/// <summary>What a rule found: its place and its words.</summary>
 /// <param name="Member">JSON pointer relative to the case, for example /serial; empty for the case itself.</param>
 /// <param name="Message">What is wrong.</param>
-/// <param name="Hint">What to type instead, where it can be said more closely than the rule does.</param>
-/// <param name="Item">Id of an item it reaches besides the case's own.</param>
+/// <param name="Hint">What to type instead, where more can be said than in the rule's own hint; null for that one.</param>
+/// <param name="Item">Id of the item that it is about, where that is not the case's own.</param>
 public sealed record Fault(string Member, string Message, string? Hint = null, string? Item = null);
 
-/// <summary>One check with one code, on one kind of thing in the record.</summary>
-/// <typeparam name="T">The kind of thing it looks at.</typeparam>
+/// <summary>One check with one code, for one kind of thing in the record.</summary>
+/// <typeparam name="T">The kind of thing that it checks.</typeparam>
 public abstract class Rule<T> : AbstractValidator<T>, IRule
     where T : class, ICase
 {
@@ -31,13 +31,13 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
 
     public RuleInfo Info { get; }
 
-    /// <summary>Whether the rule applies to the case at all.</summary>
+    /// <summary>True where the rule applies to the case at all.</summary>
     protected virtual bool Concerns(T subject) => true;
 
-    /// <summary>What the members of faults are relative to.</summary>
+    /// <summary>The place that the members of faults are relative to.</summary>
     protected virtual string PathOf(T subject) => subject.Path;
 
-    /// <summary>What the rule rests on in this case.</summary>
+    /// <summary>The source of the rule for this case.</summary>
     protected virtual string SourceOf(T subject) => Info.Source;
 
     internal IEnumerable<Finding> Check(T subject) =>
@@ -52,15 +52,15 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
                 )
             : [];
 
-    /// <summary>The text must be there.</summary>
+    /// <summary>Reports a fault where the text is missing.</summary>
     protected void Require(Func<T, string?> text, string member, string message) =>
         Forbid(subject => text(subject) is null, member, _ => message);
 
-    /// <summary>The thing must not be so.</summary>
+    /// <summary>Reports a fault where the condition holds.</summary>
     protected void Forbid(Func<T, bool> wrong, string member, Func<T, string> message) =>
         Each(subject => wrong(subject) ? [new Fault(member, message(subject))] : []);
 
-    /// <summary>Reports every fault named.</summary>
+    /// <summary>Reports every fault returned.</summary>
     protected void Each(Func<T, IEnumerable<Fault>> faults) =>
         RuleFor(subject => subject)
             .Custom(
@@ -74,15 +74,14 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
             );
 }
 
-/// <summary>A rule about examinations that decide at this visit, not about history.</summary>
+/// <summary>A rule about the examinations that decide at this visit; history is left out.</summary>
 public abstract class ExaminationRule(RuleInfo info) : Rule<ExaminationCase>(info)
 {
     protected override bool Concerns(ExaminationCase subject) => subject.Decides;
 }
 
 /// <summary>
-/// A rule that applies only where the data of a regime that the examination stands under ask for it, and rests on the provision named
-/// there.
+/// A rule that applies only where a regime of the examination asks for it in its data. Its source is the provision named there.
 /// </summary>
 public abstract class RegimeRule(RuleInfo info) : ExaminationRule(info)
 {

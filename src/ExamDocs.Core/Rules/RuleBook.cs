@@ -10,7 +10,7 @@ using ExamDocs.Core.Rules.Renewals;
 
 namespace ExamDocs.Core.Rules;
 
-/// <summary>Every check there is, in the order it is run: a new one is one file and one line here.</summary>
+/// <summary>All checks, in the order in which they run: a new one is one file and one line here.</summary>
 public static class RuleBook
 {
     private static readonly Rule<VisitCase>[] OfVisit =

@@ -2,10 +2,10 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Sentences;
 
-/// <summary>Names the document a limit comes from, as it is printed beside the limit.</summary>
+/// <summary>Names the document that a limit comes from, as printed beside the limit.</summary>
 public static class LimitsSourceText
 {
-    /// <summary>The document in brackets, with a blank before, to stand behind the limit.</summary>
+    /// <summary>The document in brackets with a blank before them, to be put behind the limit.</summary>
     public static string Beside(MakersLimits limits) => $" ({Of(limits)})";
 
     public static string Of(MakersLimits limits)

@@ -1,7 +1,7 @@
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// A sentence for the case that an examiner argues, without a full stop, with what it rests on.
+/// A sentence about measurements for the argument for service, without a full stop, with its source.
 /// </summary>
 /// <param name="Said">Begins with a small letter.</param>
 /// <param name="Source">The publication, the maker's document, or the words common practice, no source.</param>

@@ -5,14 +5,15 @@ using NodaTime;
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// How a language writes days and numbers. The months stand here and not in the machine's settings, so that a page is the same everywhere.
+/// How a language writes days and numbers. The month names are here and do not come from the machine's settings, so that a page is
+/// the same everywhere.
 /// </summary>
-/// <param name="Decimal">What stands between the whole number and its decimals.</param>
-/// <param name="Months">Twelve, as they stand in a date.</param>
-/// <param name="DayOfMonth">The day as it stands before the month.</param>
+/// <param name="Decimal">The sign between the whole number and its decimals.</param>
+/// <param name="Months">The twelve months as a date writes them.</param>
+/// <param name="DayOfMonth">The day as a date writes it before the month.</param>
 public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func<int, string> DayOfMonth)
 {
-    // The months in three letters are plain in English; they would be abbreviations with a point elsewhere.
+    // English months have three letters; the other languages would need a point behind them, so they are written in full.
     public static Notation English { get; } =
         new(".", ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"], day => Digits(day));
 
@@ -30,7 +31,7 @@ public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func
             day => day == 1 ? "1er" : Digits(day)
         );
 
-    /// <summary>The day with its month as a word, so that day and month cannot be taken for one another.</summary>
+    /// <summary>The day with its month as a word, so that nobody takes the day for the month.</summary>
     public string Day(LocalDate day) => $"{DayOfMonth(day.Day)} {Month(day)}";
 
     /// <summary>The date at the precision recorded: a day, a month or a year.</summary>

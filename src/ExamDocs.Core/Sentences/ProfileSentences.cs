@@ -2,7 +2,7 @@ using ExamDocs.Core.Measurement;
 
 namespace ExamDocs.Core.Sentences;
 
-/// <summary>Puts a profile into the sentences that an examiner argues with.</summary>
+/// <summary>Puts a profile into sentences for the argument for service.</summary>
 internal static class ProfileSentences
 {
     private const string Practice = "common practice, no source";

@@ -7,7 +7,7 @@ namespace ExamDocs.Core.Sentences;
 /// <summary>Turns what was recorded into words for reasons and findings.</summary>
 internal static class Say
 {
-    /// <summary>The day as it stands on paper, 2 May 2024: reasons are printed beside dates written so.</summary>
+    /// <summary>The day as documents print it, 2 May 2024, because reasons stand beside such dates.</summary>
     public static string Day(LocalDate day) => day.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
 
     /// <summary>The date at the precision recorded: on 2 May 2024, in May 2024, in 2024.</summary>
@@ -31,7 +31,7 @@ internal static class Say
     public static string Join(string separator, params string?[] parts) =>
         string.Join(separator, parts.Where(p => !string.IsNullOrWhiteSpace(p)));
 
-    /// <summary>The item's id, or what it is where it has none.</summary>
+    /// <summary>The item's id; where it has none, words for it.</summary>
     public static string Name(this SentenceBook book, Item item) => item.Id ?? item.Description ?? book.Words.ItemWithoutId;
 
     /// <summary>The criterion with the examiner's note, or with its question where there is none.</summary>

@@ -1,8 +1,7 @@
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// Something that is said of an item, with the values in it, before it is put into the words of a language. Two are the
-/// same where they say the same in English.
+/// A statement about an item, with its values, before it is put into a language. Two are equal where their English is equal.
 /// </summary>
 public sealed class Sentence : IEquatable<Sentence>
 {
@@ -12,10 +11,10 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <param name="say">One sentence of the book, with its values.</param>
     public Sentence(Func<SentenceBook, string> say) => _say = say;
 
-    /// <summary>In English, as it stands in files.</summary>
+    /// <summary>In English, as files have it.</summary>
     public string Text => _text ??= In(SentenceBook.English);
 
-    /// <summary>What is the same in every language: codes, names, what the user typed.</summary>
+    /// <summary>Text that is the same in every language: codes, names, what the user typed.</summary>
     public static Sentence AsIs(string text) => new(_ => text);
 
     /// <summary>In the words of this language.</summary>

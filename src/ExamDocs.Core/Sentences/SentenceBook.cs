@@ -7,9 +7,9 @@ using ExamDocs.Core.Sentences.Service;
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// What rules, the case for service and measurements say in one language, one whole sentence each with its values. Each part is an
+/// The sentences of rules, measurements and the argument for service in one language, each whole with its values. Each part is an
 /// abstract class with a subclass for each language, so that a sentence without its translation does not compile. What the user typed
-/// goes in as it was typed.
+/// stays as typed.
 /// </summary>
 public sealed class SentenceBook
 {
@@ -37,10 +37,10 @@ public sealed class SentenceBook
     /// <summary>How long an item may serve.</summary>
     public ServiceSentences Service { get; }
 
-    /// <summary>What the measured diameters tell.</summary>
+    /// <summary>What the measured diameters show.</summary>
     public DiameterSentences Diameters { get; }
 
-    /// <summary>The case for service.</summary>
+    /// <summary>The argument for service.</summary>
     public EvidenceSentences Evidence { get; }
 
     private static SentenceBook InEnglish(BasicWords words) =>

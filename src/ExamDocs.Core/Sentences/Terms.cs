@@ -5,8 +5,8 @@ using ExamDocs.Core.Criteria;
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// What the program's own data hold in English, in another language: names of categories and criteria, rules, the words of
-/// regimes and of sources. What the user added stays as it is.
+/// Translates the English of the program's own data: names of categories and criteria, rules, the words of regimes and of
+/// sources. What the user added stays as it is.
 /// </summary>
 public sealed class Terms
 {
@@ -16,13 +16,13 @@ public sealed class Terms
     private Terms(Func<Dictionary<string, Dictionary<string, string>>> parts)
     {
         _parts = new(parts);
-        // A longer phrase may hold a shorter one.
+        // Longest first: a longer phrase may contain a shorter one.
         _phrases = new(() =>
             [.. (_parts.Value.GetValueOrDefault("phrases") ?? []).OrderByDescending(p => p.Key.Length).Select(p => (p.Key, p.Value))]
         );
     }
 
-    /// <summary>The data as they are: they are in English.</summary>
+    /// <summary>No translation: the data are in English.</summary>
     public static Terms English { get; } = new(() => new(StringComparer.Ordinal));
 
     public static Terms German { get; } = new(() => Read("de"));
@@ -33,19 +33,19 @@ public sealed class Terms
     public string Category(Category category) =>
         category.AddedFrom is null ? Find("categories", category.Id) ?? category.Name : category.Name;
 
-    /// <summary>A criterion in words; of one that is not built in, its identifier with blanks.</summary>
+    /// <summary>A criterion in words; for one that is not built in, its identifier with blanks.</summary>
     public string Criterion(string id) => Find("criteria", id) ?? id.Replace('-', ' ');
 
-    /// <summary>What the rule with this code asks, as a sentence; null where it is not translated.</summary>
+    /// <summary>The rule with this code as a sentence; null where it is not translated.</summary>
     public string? Rule(string code) => Find("rules", code);
 
     /// <summary>A text of a regime's data.</summary>
     public string Text(string english) => Find("texts", english) ?? english;
 
-    /// <summary>A question of the catalogue; one of the user's own as it is.</summary>
+    /// <summary>A question of the catalogue; a user's own question stays as it is.</summary>
     public string Question(string english) => Find("questions", english) ?? english;
 
-    /// <summary>A source: what is said in it is translated, the law or publication is cited as it is.</summary>
+    /// <summary>A source: our own words in it are translated, the law or publication is cited as it is.</summary>
     public string Source(string english) =>
         _phrases.Value.Aggregate(english, (text, phrase) => text.Replace(phrase.English, phrase.Translated, StringComparison.Ordinal));
 

@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Sentences;
 
-/// <summary>Puts a trend into the sentences that an examiner argues with.</summary>
+/// <summary>Puts a trend into sentences for the argument for service.</summary>
 internal static class TrendSentences
 {
     private const string Method =

@@ -1,17 +1,18 @@
 namespace ExamDocs.Core.Sentences;
 
 /// <summary>
-/// English that has no translation and stays English on a page in another language: it is seen to be, and marked for a reader's voice.
+/// English text without a translation on a page in another language. It is marked: for the eye by brackets, and so that a screen reader
+/// can be told the language.
 /// </summary>
 public static class UntranslatedText
 {
     private const string Opening = "[en: ";
     private const char Closing = ']';
 
-    /// <summary>The text in brackets that say it is English.</summary>
+    /// <summary>The text in brackets that mark it as English.</summary>
     public static string Marked(string text) => $"{Opening}{text}{Closing}";
 
-    /// <summary>The pieces of a text in their order, each with whether it is such English.</summary>
+    /// <summary>The pieces of a text in their order; each says whether it is such English.</summary>
     public static IEnumerable<(string Text, bool IsEnglish)> Pieces(string text)
     {
         var at = 0;

@@ -4,8 +4,8 @@ namespace ExamDocs.Core.Service;
 
 /// <summary>
 /// The maker's limits that apply to an item: by maker and model, and by part number where an entry gives one. The most
-/// specific applies. Where entries are for part numbers and the item's own is none of them, it may be any of those parts:
-/// every entry of its maker and model applies, so that the strictest of each limit holds.
+/// specific entry applies. Where entries give part numbers and the item's own is not among them, the item may be any of those
+/// parts: then every entry of its maker and model applies, and the strictest of each limit holds.
 /// </summary>
 public sealed class LimitsMatch
 {
@@ -19,21 +19,21 @@ public sealed class LimitsMatch
         OfDiameter = StrictestLimits.NarrowestBand(applying);
     }
 
-    /// <summary>What applies as one entry, of several the strictest of each limit; null where nothing does.</summary>
+    /// <summary>The entries that apply as one: the strictest of each limit; null where none applies.</summary>
     public MakersLimits? Applying { get; }
 
     /// <summary>
-    /// The entry whose diameters hold: of several the one whose band lies within all others; null where there is no such entry.
+    /// The entry whose diameters apply: of several, the one whose band lies within all others; null where there is none.
     /// </summary>
     public MakersLimits? OfDiameter { get; }
 
-    /// <summary>Two entries are for the same thing.</summary>
+    /// <summary>True where two of the entries are for the same part number, or for none.</summary>
     public bool IsTie { get; }
 
-    /// <summary>The item's own part number does not say which of the entries is for it.</summary>
+    /// <summary>True where the item's own part number does not say which of the entries is for it.</summary>
     public bool PartIsUnknown { get; }
 
-    /// <summary>Every entry that applies: one where the record is sound, else each binds.</summary>
+    /// <summary>Every entry that applies; of several, each binds.</summary>
     public IReadOnlyList<MakersLimits> All { get; }
 
     /// <summary>

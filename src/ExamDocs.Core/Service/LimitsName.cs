@@ -4,18 +4,18 @@ using ExamDocs.Core.Findings;
 namespace ExamDocs.Core.Service;
 
 /// <summary>A maker's or a model's name, ready to be compared with many others.</summary>
-/// <param name="folded">In the one spelling of <see cref="LimitsSpelling"/>.</param>
+/// <param name="folded">The name as <see cref="LimitsSpelling"/> folds it.</param>
 internal sealed class LimitsName(string folded)
 {
-    /// <summary>Of names this short, one letter makes another model of the same maker.</summary>
+    /// <summary>In a name shorter than this, one letter may already make another model of the same maker.</summary>
     private const int ShortName = 4;
 
-    /// <summary>Two edits put in two letters and take out two at most.</summary>
+    /// <summary>Two edits add at most two letters and remove at most two.</summary>
     private const int LettersApart = 4;
 
     private readonly string _folded = folded;
 
-    /// <summary>O as 0, I and L as 1: a slip of the eye makes no other model.</summary>
+    /// <summary>With O as 0, I and L as 1: signs that look alike make no other model.</summary>
     private readonly string _toTheEye = folded
         .Replace("-", "", StringComparison.Ordinal)
         .Replace('O', '0')
@@ -24,13 +24,14 @@ internal sealed class LimitsName(string folded)
 
     private readonly string _digits = string.Concat(folded.Where(char.IsDigit));
 
-    /// <summary>One bit for each letter that is in it: names that share few are told apart without a search.</summary>
+    /// <summary>One bit for each letter in it: names that share few letters are ruled out without comparing them.</summary>
     private readonly ulong _letters = folded.Aggregate(0UL, (bits, letter) => bits | (1UL << (letter % 64)));
 
     public static LimitsName? Of(string? name) => name is null ? null : new LimitsName(LimitsSpelling.Folded(name));
 
-    /// <param name="actual">The name at an item.</param>
-    /// <param name="isOther">This name is that of other items: one that is short, or differs in its numbers, is another model's.</param>
+    /// <summary>True where the two names may be one, with a slip in it.</summary>
+    /// <param name="actual">The name that an item has.</param>
+    /// <param name="isOther">True where other items have this name: then a short name, or one with other digits, is another model.</param>
     public bool IsNear(LimitsName actual, bool isOther)
     {
         if (string.Equals(_toTheEye, actual._toTheEye, StringComparison.Ordinal))

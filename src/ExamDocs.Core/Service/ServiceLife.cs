@@ -4,10 +4,10 @@ using NodaTime;
 
 namespace ExamDocs.Core.Service;
 
-/// <summary>One time limit counted out.</summary>
+/// <summary>One time limit with the day on which it ends.</summary>
 /// <param name="LastDay">The last day inside it.</param>
 /// <param name="Sentence">How it was counted, in words.</param>
-/// <param name="OfStorage">It runs only as long as the item is not used.</param>
+/// <param name="OfStorage">True where it counts only as long as the item is not used.</param>
 public sealed record CountedLimit(LocalDate LastDay, Sentence Sentence, bool OfStorage = false);
 
 /// <summary>Something that happened to an item and called for an examination.</summary>
@@ -15,7 +15,7 @@ public sealed record CountedLimit(LocalDate LastDay, Sentence Sentence, bool OfS
 /// <param name="On">The day; where that is not recorded, the day of the examination that it called for.</param>
 public sealed record EventInService(string What, LocalDate On)
 {
-    /// <summary>The event that an examination names; null where it names none, or no day can be told.</summary>
+    /// <summary>The event that an examination names; null where it names none, or where no day is known.</summary>
     public static EventInService? Of(Records.Examination examination, LocalDate? examinedOn) =>
         examination?.Event is { } happened && (happened.On ?? examinedOn) is { } day
             ? new(happened.What ?? "an event not described", day)
@@ -24,7 +24,7 @@ public sealed record EventInService(string What, LocalDate On)
 
 /// <summary>
 /// How long an item may serve by the limits recorded. Years are counted by the corresponding date; the last day of a
-/// limit is inside it; a month or year alone counts from whichever of its days is worse.
+/// limit is inside it. Where only a month or a year is recorded, the worse of its days counts.
 /// </summary>
 public sealed class ServiceLife
 {
@@ -53,25 +53,27 @@ public sealed class ServiceLife
     /// <summary>Last day of service, inclusive; null where no limit can be counted.</summary>
     public LocalDate? End => GoverningLimit?.LastDay;
 
-    /// <summary>Limits that are recorded and cannot be counted, each in words.</summary>
+    /// <summary>Limits that are recorded but cannot be counted, each in words.</summary>
     public IReadOnlyList<Sentence> Uncountable { get; }
 
-    /// <summary>Says so where it was first used after the longest storage allowed; else null.</summary>
+    /// <summary>A sentence where it was first used after the longest storage allowed; else null.</summary>
     public Sentence? StoredTooLong { get; }
 
-    /// <summary>Says so where it was cleaned more often than the maker allows; else null.</summary>
+    /// <summary>A sentence where it was cleaned more often than the maker allows; else null.</summary>
     public Sentence? CleanedTooOften { get; }
 
-    /// <summary>It was never used, and a limit counts from first use.</summary>
+    /// <summary>True where it was never used and a limit counts from first use.</summary>
     public bool UseHasNotBegun { get; }
 
-    /// <summary>Which limit bites, and which would come later, in one sentence with dates and sources; no full stop.</summary>
+    /// <summary>Which limit ends first, and which would end later, in one sentence with dates and sources; no full stop.</summary>
     public Sentence Sentence
     {
         get
         {
-            if (GoverningLimit is { } biting)
-                return new(w => w.Service.EndOfService(biting.LastDay, biting.OfStorage, biting.Sentence.In(w), Later(biting, w)));
+            if (GoverningLimit is { } governing)
+                return new(w =>
+                    w.Service.EndOfService(governing.LastDay, governing.OfStorage, governing.Sentence.In(w), Later(governing, w))
+                );
             if (UseHasNotBegun)
                 return new(w => w.Service.UseNotBegun(_applying.First(l => l.MaxUseYears is not null)));
             return _applying.Count > 0 && _applying.All(l => l.NoLimit)
@@ -81,11 +83,11 @@ public sealed class ServiceLife
     }
 
     /// <param name="item">The item whose life is counted.</param>
-    /// <param name="limits">The entries that apply: one where it is known which is for the item; of several each binds.</param>
-    /// <param name="events">What happened to it, as its examinations tell.</param>
+    /// <param name="limits">The entries that apply; of several, each binds.</param>
+    /// <param name="events">What happened to it, from its examinations.</param>
     public static ServiceLife Of(Item item, IReadOnlyList<MakersLimits> limits, IEnumerable<EventInService> events) =>
         new(item, limits, events);
 
-    private List<(LocalDate On, string Limit)> Later(CountedLimit biting, SentenceBook words) =>
-        [.. Limits.Where(l => l != biting).OrderBy(l => l.LastDay).Select(l => (l.LastDay, l.Sentence.In(words)))];
+    private List<(LocalDate On, string Limit)> Later(CountedLimit governing, SentenceBook words) =>
+        [.. Limits.Where(l => l != governing).OrderBy(l => l.LastDay).Select(l => (l.LastDay, l.Sentence.In(words)))];
 }

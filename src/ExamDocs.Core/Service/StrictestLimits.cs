@@ -4,12 +4,12 @@ using ExamDocs.Core.Records;
 namespace ExamDocs.Core.Service;
 
 /// <summary>
-/// Several entries of limits as one: each limit by itself, the strictest. An item of which it is not known to which entry it
-/// belongs is judged no better than by any of them.
+/// Merges several entries of limits into one with the strictest value of each limit. Where nobody knows which entry is for an item,
+/// it is judged no better than by any of them.
 /// </summary>
 internal static class StrictestLimits
 {
-    /// <summary>One entry stays as it is recorded; null where there is none. What is made of several has no single source.</summary>
+    /// <summary>A single entry as recorded; several merged, without a source of their own; null where there is none.</summary>
     public static MakersLimits? Of(IReadOnlyList<MakersLimits> entries) =>
         entries switch
         {
@@ -44,8 +44,8 @@ internal static class StrictestLimits
         };
 
     /// <summary>
-    /// The entry whose band lies within the bands of all others that have one. Bands that only overlap, or lie apart, have no
-    /// such entry: no nominal diameter stands for them all, and a mean must lie within each.
+    /// The entry whose band lies within the bands of all others that have one. Where bands only overlap, or lie apart, there is
+    /// none: no one nominal diameter would mean them all. W7 then checks a mean against each of them.
     /// </summary>
     public static MakersLimits? NarrowestBand(IReadOnlyList<MakersLimits> entries)
     {

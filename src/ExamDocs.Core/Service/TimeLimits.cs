@@ -5,17 +5,17 @@ using NodaTime;
 
 namespace ExamDocs.Core.Service;
 
-/// <summary>Counts out the limits of one entry of the maker's, and what the item itself bears.</summary>
+/// <summary>Works out the last day of each limit of an entry, and of the obsolescence date marked on the item.</summary>
 internal static class TimeLimits
 {
-    /// <summary>The obsolescence date marked on the item; of a month or a year its first day.</summary>
+    /// <summary>The obsolescence date marked on the item; where only a month or a year is marked, its first day.</summary>
     public static IEnumerable<CountedLimit> Marked(Item item)
     {
         if (item.ObsoleteOn is { } obsolete)
             yield return new(obsolete.Earliest, new(w => w.Service.Obsolescence(obsolete)));
     }
 
-    /// <summary>Use, age and storage, and the examiner's own end of service.</summary>
+    /// <summary>The limits of use, age and storage, and the examiner's own end of service.</summary>
     public static IEnumerable<CountedLimit> Of(Item item, MakersLimits limits)
     {
         if (limits.MaxUseYears is { } use && UseCountsFrom(item) is { } start)
@@ -45,7 +45,10 @@ internal static class TimeLimits
             ? events.Select(e => new CountedLimit(e.On.PlusDays(-1), new(w => w.Service.RetiredByEvent(e.On, e.What, limits))))
             : [];
 
-    /// <summary>First used after the longest storage; counted from the worst of the days that a month or year can mean.</summary>
+    /// <summary>
+    /// A sentence where the item was first used after the longest storage. Where only a month or a year is recorded, the worst of its
+    /// days counts: the first for manufacture, the last for first use.
+    /// </summary>
     public static Sentence? StoredTooLong(Item item, MakersLimits limits)
     {
         if (limits.MaxStorageYears is not { } storage || item.Manufactured is not { } made || item.FirstUsed is not { } first)
@@ -54,7 +57,7 @@ internal static class TimeLimits
         return first.Latest > last ? new(w => w.Service.StoredTooLong(first, storage, made, last, limits)) : null;
     }
 
-    /// <summary>The greatest number of cleanings is inside the limit.</summary>
+    /// <summary>A sentence where it was cleaned more often than allowed; the greatest number allowed is inside the limit.</summary>
     public static Sentence? CleanedTooOften(Item item, MakersLimits limits) =>
         item.Cleanings is { } times && limits.MaxCleanings is { } allowed && allowed < times
             ? new(w => w.Service.CleanedTooOften(times, allowed, limits))
@@ -72,7 +75,14 @@ internal static class TimeLimits
     private static LocalDate AddYears(PartialDate from, int years) => CorrespondingDate.AddYears(from.Earliest, years);
 }
 
-/// <summary>Limits that are recorded and cannot be counted, because what they count is not.</summary>
+/// <summary>
+/// Limits that are recorded but cannot be counted, because the date or number that they count from is missing. Such a limit must not
+/// be skipped: the item may be past it already, so it leaves the item undetermined (U4).
+/// </summary>
+/// <remarks>
+/// A missing first use alone is no gap: time in use then counts from manufacture, which is the worse day. Kit that was never used has
+/// no time in use to count.
+/// </remarks>
 internal static class UncountableLimits
 {
     public static IEnumerable<Sentence> Of(Item item, MakersLimits limits)

@@ -24,7 +24,7 @@ public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap
     internal VisitPhotos Photos { get; init; } = new();
 }
 
-/// <summary>What was decided of an item, to be listed: nothing can be printed from it.</summary>
+/// <summary>The outcome of an item for a list. No document can be made from it.</summary>
 /// <param name="Item">Its id; null where it has none.</param>
 /// <param name="Outcome">What was decided.</param>
 /// <param name="Until">The last day on which it may be used, inclusive.</param>

@@ -4,7 +4,7 @@ using ExamDocs.Intake;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>Reads a record from which the next visit is prepared.</summary>
+/// <summary>Reads a record to prepare the next visit from it.</summary>
 internal static class EarlierRecord
 {
     /// <param name="path">As <see cref="ReadInput.From"/> takes it.</param>
@@ -21,7 +21,7 @@ internal static class EarlierRecord
         return read;
     }
 
-    /// <summary>Why these are no categories to choose from; null where they are.</summary>
+    /// <summary>A sentence where one of these is no known category; else null.</summary>
     public static string? Unknown(IReadOnlyList<string> categories, KnownRules rules) =>
         categories.FirstOrDefault(c => rules.FindCategory(c) is null) is { } unknown
             ? $"there is no category '{unknown}'; examdocs criteria lists them"

@@ -4,7 +4,7 @@ using ExamDocs.Intake.Json;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>The data files within a document: their names, and what a reading program says of them.</summary>
+/// <summary>The data files embedded in a document: their names, and the descriptions that a PDF reader shows.</summary>
 internal static class EmbeddedFiles
 {
     public const string RecordName = "examdocs.json";
@@ -19,8 +19,8 @@ internal static class EmbeddedFiles
 
     public const string DocumentDescription = "What the document rests on besides (examdocs-document/1)";
 
-    /// <summary>The data of a document that was issued, byte for byte.</summary>
-    /// <exception cref="PdfSyntaxException">They are not whole.</exception>
+    /// <summary>The embedded data of an issued document, byte for byte.</summary>
+    /// <exception cref="PdfSyntaxException">The data are not whole.</exception>
     public static IReadOnlyList<AttachedData> Within(byte[] pdf) =>
         [
             .. new[] { (RecordName, RecordDescription), (OutcomeName, OutcomeDescription), (DocumentName, DocumentDescription) }.Select(

@@ -5,7 +5,7 @@ using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>How documents are printed that are issued now; those issued before stay as they are.</summary>
+/// <summary>How documents are printed from now on; issued ones stay as they are.</summary>
 public sealed record PrintStyle
 {
     public Language Language { get; init; } = Language.English;
@@ -16,6 +16,6 @@ public sealed record PrintStyle
     /// <summary>Who signs electronically; null for nobody.</summary>
     public DocumentSigner? Signer { get; init; }
 
-    /// <summary>From how far labels for what may not be used are to be read.</summary>
+    /// <summary>Distance from which labels on kit that may not be used must be legible.</summary>
     public ReadingDistance Reading { get; init; } = ReadingDistance.Default;
 }

@@ -5,10 +5,10 @@ using ExamDocs.Intake.Json;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>Reads the record that a printed document was made from out of the document.</summary>
+/// <summary>Reads the record that a printed document was made from; the document has it embedded.</summary>
 internal static class ReadDocument
 {
-    /// <summary>Larger than any document we print, bytes, inclusive.</summary>
+    /// <summary>Largest file that is read, in bytes, inclusive; no document that we print is so large.</summary>
     internal const int MostBytes = 256 * 1024 * 1024;
 
     public static ReadResult From(byte[] pdf, string path)

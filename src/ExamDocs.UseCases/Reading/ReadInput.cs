@@ -6,21 +6,21 @@ using ExamDocs.Intake.Workbook;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>Reads a record from a file, whatever kind of file it is.</summary>
+/// <summary>Reads a record from a file of any kind that can hold one.</summary>
 public static class ReadInput
 {
-    /// <summary>As many as a workbook may have sheets.</summary>
+    /// <summary>Most files in a folder, inclusive: as many as a workbook may have sheets.</summary>
     private const int MostFiles = 200;
 
     /// <param name="path">A JSON file, a workbook, a file of separated values, a folder of such files, or a document of ours.</param>
-    /// <param name="rules">The categories it may have sheets of; left out, those built in.</param>
+    /// <param name="rules">The categories that it may have sheets for; if left out, the built-in ones.</param>
     public static ReadResult From(string path, KnownRules? rules = null)
     {
         try
         {
             if (Directory.Exists(path))
                 return FromFolder(path, rules);
-            // A pipe has no length and no end: opened, it would be waited for without end.
+            // A pipe has length 0 too: opening one would wait for ever.
             if (new FileInfo(path) is { Exists: true, Length: 0 })
                 return Refuse(path, "the file is empty");
             using var stream = File.OpenRead(path);
@@ -57,8 +57,8 @@ public static class ReadInput
         stream.Length > ReadDocument.MostBytes ? Refuse(path, "the file is larger than 256 MiB") : ReadDocument.From(Whole(stream), path);
 
     /// <summary>
-    /// By these a document is told, and what begins as an archive or as an older Office file, whatever it is called; those are
-    /// for the reader of workbooks to tell apart.
+    /// The first bytes show what a file is, whatever its name: a document of ours, or an archive or older Office file. The reader of
+    /// workbooks looks further into the latter two.
     /// </summary>
     internal static byte[] FirstBytes(FileStream stream)
     {

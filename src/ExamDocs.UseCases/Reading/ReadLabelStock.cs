@@ -2,15 +2,15 @@ using ExamDocs.Documents.LabelSheets;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>What labels are printed on, or why that cannot be said.</summary>
-/// <param name="Stock">Null where anything of it is at fault.</param>
+/// <summary>The stock that labels are printed on, or why it cannot be used.</summary>
+/// <param name="Stock">Null where any part of it has a fault.</param>
 /// <param name="Faults">A sentence each.</param>
 public sealed record LabelStockRead(LabelStock? Stock, IReadOnlyList<string> Faults);
 
 /// <summary>Finds a stock by its name, or reads the user's own from a file.</summary>
 public static class ReadLabelStock
 {
-    /// <summary>The stocks built in, with what they are in words, in the order offered.</summary>
+    /// <summary>The built-in stocks with their descriptions, in the order in which they are offered.</summary>
     public static IReadOnlyList<(string Name, string What)> Known { get; } = [.. LabelStock.All.Select(s => (s.Name, s.What))];
 
     /// <param name="nameOrFile">The name of a stock, or a .json file.</param>

@@ -6,14 +6,14 @@ using ExamDocs.Templates;
 namespace ExamDocs.UseCases.Reading;
 
 /// <summary>The user's letterhead, or why it cannot be used.</summary>
-/// <param name="Letterhead">Null where anything of it is at fault.</param>
+/// <param name="Letterhead">Null where any part of it has a fault.</param>
 /// <param name="Faults">A sentence each: the file, the place, what is wrong, what to type.</param>
 public sealed record LetterheadRead(Letterhead? Letterhead, IReadOnlyList<string> Faults);
 
 /// <summary>Reads a letterhead and its logo, and refuses what would print badly.</summary>
 public static class ReadLetterhead
 {
-    /// <summary>Pixels of a logo's longer side; our own limit: 52 mm of paper then has about 4 of them to the millimetre.</summary>
+    /// <summary>Least pixels on a logo's longer side; our own limit: on 52 mm of paper that is about 4 to the millimetre.</summary>
     private const int LeastPixels = 200;
 
     /// <param name="path">A JSON file: docs/letterhead.schema.json.</param>

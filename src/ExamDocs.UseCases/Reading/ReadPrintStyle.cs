@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>How documents are to be printed, as the user typed it.</summary>
+/// <summary>How the user wants documents printed, as typed.</summary>
 public sealed record PrintStyleRequest
 {
     /// <summary>One of <see cref="ReadPrintStyle.Languages"/>.</summary>
@@ -16,7 +16,7 @@ public sealed record PrintStyleRequest
     /// <summary>Null where nobody signs electronically.</summary>
     public SigningRequest? Signing { get; init; }
 
-    /// <summary>From how far labels for what may not be used are to be read, metres; null for the usual distance.</summary>
+    /// <summary>Distance from which labels on kit that may not be used must be legible, metres; null for the usual distance.</summary>
     public decimal? ReadFromMetres { get; init; }
 
     /// <summary>Z in h = l / Z, which gives the height of the prohibition sign; null for the usual one.</summary>
@@ -24,7 +24,7 @@ public sealed record PrintStyleRequest
 }
 
 /// <summary>How documents are printed, or why they cannot be printed so.</summary>
-/// <param name="Style">Null where anything of it is at fault.</param>
+/// <param name="Style">Null where any part of it has a fault.</param>
 /// <param name="Faults">A sentence each.</param>
 public sealed record PrintStyleRead(PrintStyle? Style, IReadOnlyList<string> Faults);
 
@@ -34,14 +34,14 @@ public static class ReadPrintStyle
     /// <summary>Tags of the languages, the usual one first.</summary>
     public static IReadOnlyList<string> Languages { get; } = [.. Language.All.Select(l => l.Tag)];
 
-    /// <summary>Why labels cannot be read from there, in one sentence without a full stop; null where they can.</summary>
+    /// <summary>Why labels cannot be made legible from that distance, in one sentence without a full stop; null where they can.</summary>
     /// <param name="metres">As <see cref="PrintStyleRequest.ReadFromMetres"/>.</param>
     /// <param name="signFactor">As <see cref="PrintStyleRequest.SignFactor"/>.</param>
     public static string? ObjectionToReading(decimal? metres, decimal? signFactor) =>
         ReadingDistance.Objection(metres ?? ReadingDistance.Default.Metres, signFactor ?? ReadingDistance.Default.SignFactor);
 
-    /// <param name="request">A language and a distance that there is no objection to.</param>
-    /// <param name="now">When it is to be signed.</param>
+    /// <param name="request">The request; its language and distance must be checked already.</param>
+    /// <param name="now">The time at which documents are signed.</param>
     public static PrintStyleRead From(PrintStyleRequest request, Instant now)
     {
         var letterhead = request.LetterheadFile is { } file ? ReadLetterhead.From(file) : null;

@@ -4,8 +4,8 @@ using ExamDocs.Intake.RuleFiles;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>The rules that are built in with the user's own, or why those cannot be used.</summary>
-/// <param name="Rules">Null where a single file is at fault: half of a user's rules are none.</param>
+/// <summary>The built-in rules together with the user's own, or why the user's cannot be used.</summary>
+/// <param name="Rules">Null where even one file has a fault: half of a user's rules could pass what the other half forbids.</param>
 /// <param name="Faults">A sentence each: the file, the place, what is wrong, what to type.</param>
 public sealed record RulesRead(KnownRules? Rules, IReadOnlyList<string> Faults);
 
@@ -59,7 +59,7 @@ public static partial class ReadRules
     private static IEnumerable<string> Placed(string path, IReadOnlyList<string> faults) =>
         faults.Select(fault => fault.StartsWith('/') ? $"{path}#{fault}" : $"{path}: {fault}");
 
-    /// <summary>Read when every category is there, for they bring headings of their own.</summary>
+    /// <summary>Reads the user's headings last, because each category adds headings that they may rename.</summary>
     private static IReadOnlyList<string> AddHeadings(string path, ref KnownRules rules)
     {
         var (headings, faults) = RuleFile.Headings(Bytes(path));
@@ -99,7 +99,7 @@ public static partial class ReadRules
             : [];
     }
 
-    /// <summary>No more than tells that a file is too large.</summary>
+    /// <summary>Reads only one byte more than allowed: that is enough to see that a file is too large.</summary>
     private static ReadOnlyMemory<byte> Bytes(string path)
     {
         using var stream = File.OpenRead(path);

@@ -5,12 +5,12 @@ namespace ExamDocs.UseCases.Reading;
 
 /// <summary>What the user signs with.</summary>
 /// <param name="KeyFile">PKCS#12 or PEM.</param>
-/// <param name="Password">What opens it; null for nothing. Never from the command line, where others can read it.</param>
-/// <param name="PasswordFile">A file whose first line is the password; it comes before <paramref name="Password"/>.</param>
+/// <param name="Password">The password of the file; null for none. It never comes from the command line, where others can read it.</param>
+/// <param name="PasswordFile">A file whose first line is the password; it is used in place of <paramref name="Password"/>.</param>
 /// <param name="TimestampServer">Address to ask for timestamps; null for none.</param>
 public sealed record SigningRequest(string KeyFile, string? Password, string? PasswordFile, string? TimestampServer);
 
-/// <summary>Who signs, or why nobody can.</summary>
+/// <summary>The signer, or why nobody can sign.</summary>
 /// <param name="Signer">Null where there is a fault.</param>
 /// <param name="Fault">One sentence; null where there is none.</param>
 public sealed record SignerRead(DocumentSigner? Signer, string? Fault);
@@ -18,11 +18,11 @@ public sealed record SignerRead(DocumentSigner? Signer, string? Fault);
 /// <summary>Opens the user's signing key.</summary>
 public static class ReadSigningKey
 {
-    /// <summary>Bytes, inclusive; our own bound: a key with a long chain takes a tenth of it.</summary>
+    /// <summary>Largest key file in bytes, inclusive; our own limit: a key with a long chain needs a tenth of it.</summary>
     private const int MostBytes = 256 * 1024;
 
-    /// <param name="request">Where it is.</param>
-    /// <param name="now">When it is to sign.</param>
+    /// <param name="request">Where the key is.</param>
+    /// <param name="now">The time at which it signs.</param>
     public static SignerRead From(SigningRequest request, Instant now)
     {
         if (request.TimestampServer is { } address && TimestampServer.ObjectionTo(address) is { } objection)

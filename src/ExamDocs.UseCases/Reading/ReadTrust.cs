@@ -2,7 +2,7 @@ using ExamDocs.Documents.Signing;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>Whose signatures count, or why that cannot be said.</summary>
+/// <summary>The certificates whose signatures count, or why they cannot be used.</summary>
 /// <param name="Trust">Null where there is a fault.</param>
 /// <param name="Fault">One sentence; null where there is none.</param>
 public sealed record TrustRead(SignatureTrust? Trust, string? Fault);
@@ -10,7 +10,7 @@ public sealed record TrustRead(SignatureTrust? Trust, string? Fault);
 /// <summary>Reads the certificates of issuers that the user trusts.</summary>
 public static class ReadTrust
 {
-    /// <param name="file">In PEM, and there; null to trust nobody.</param>
+    /// <param name="file">A file in PEM, which must exist; null to trust nobody.</param>
     /// <exception cref="IOException">It cannot be read.</exception>
     public static TrustRead From(string? file)
     {

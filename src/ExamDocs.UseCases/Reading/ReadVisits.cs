@@ -8,7 +8,7 @@ using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>Inputs read, those of one visit together, and not decided yet.</summary>
+/// <summary>A visit that was read, from one input or several, and is not decided yet.</summary>
 /// <param name="Path">The first of them as the user named it.</param>
 /// <param name="Read">What was read.</param>
 internal sealed record ReadVisits(string Path, ReadResult Read)
@@ -51,10 +51,10 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
             : read;
     }
 
-    /// <summary>Photos are named from the folder of the record's file; of a folder of files, from that folder.</summary>
+    /// <summary>The folder that names of photos are relative to: that of the record's file, or the folder of files itself.</summary>
     private static string FolderOf(string path) =>
         Directory.Exists(path) ? path : System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!;
 
-    /// <summary>Null for an input that no other can belong to.</summary>
+    /// <summary>The key that inputs of one visit share; null for an input that no other can belong to.</summary>
     private static string? VisitOf(ReadResult read) => read.Record?.Visit.Reference;
 }

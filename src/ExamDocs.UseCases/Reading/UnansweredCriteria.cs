@@ -4,8 +4,8 @@ using ExamDocs.Core.Findings;
 namespace ExamDocs.UseCases.Reading;
 
 /// <summary>
-/// The answers whose absence leaves an item undetermined (U1), at the places where they belong: no finding of a check, but
-/// what the examiner has to fill in.
+/// The missing answers that leave an item undetermined (U1), at the places where they belong. They are not findings of a check, but
+/// what the examiner still has to fill in.
 /// </summary>
 internal static class UnansweredCriteria
 {

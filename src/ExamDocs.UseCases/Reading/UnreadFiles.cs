@@ -3,10 +3,10 @@ using ExamDocs.Intake.Workbook;
 
 namespace ExamDocs.UseCases.Reading;
 
-/// <summary>What lies in a folder of separated values, and below it, beside them.</summary>
+/// <summary>Lists the files in and below a folder of separated values that are not read: one of them may hold a withdrawal.</summary>
 internal static class UnreadFiles
 {
-    /// <summary>Files and folders looked at, inclusive; who has more has given the wrong folder.</summary>
+    /// <summary>Most files listed, inclusive; with more, the user has named the wrong folder.</summary>
     private const int Most = 5_000;
 
     private const int Deepest = 16;
@@ -25,7 +25,7 @@ internal static class UnreadFiles
         ".heif",
     };
 
-    /// <summary>Kinds of file that tables and records are kept in, beside those told by their first bytes.</summary>
+    /// <summary>Kinds of file that people keep tables and records in; others are recognised by their first bytes.</summary>
     private static readonly HashSet<string> Tables = new(StringComparer.OrdinalIgnoreCase)
     {
         ".csv",
@@ -81,7 +81,7 @@ internal static class UnreadFiles
                 found.Add(new("more than 5,000 files", MayHoldRecord: true));
                 return;
             }
-            // A link may lead out of the folder, or in a circle: it is named, not followed.
+            // A link may lead out of the folder, or in a circle: it is listed and not followed.
             if (entry is DirectoryInfo inner && entry.LinkTarget is null && depth < Deepest)
                 Look(inner, name + "/", depth + 1, found);
             else if (entry is DirectoryInfo || depth > 0 || !ReadInput.IsCsv(entry.Name))
@@ -89,7 +89,7 @@ internal static class UnreadFiles
         }
     }
 
-    /// <summary>What a spreadsheet program lays beside an open file, and what a file browser leaves, is small and hidden.</summary>
+    /// <summary>True for what spreadsheet programs put beside an open file, small and hidden, and what file browsers leave.</summary>
     private static bool IsLeftByPrograms(FileInfo file) =>
         file.Name.StartsWith(".~lock.", StringComparison.Ordinal)
         || file.Name is ".DS_Store" or "Thumbs.db" or "desktop.ini"

@@ -5,8 +5,8 @@ using ExamDocs.Templates;
 namespace ExamDocs.UseCases.Reading;
 
 /// <summary>
-/// The photos of a visit, by the very observation that names each: inputs that are decided together may name different
-/// files alike.
+/// The photos of a visit, by the observation that names each. A name is not enough: inputs that are decided together may use one name
+/// for different files.
 /// </summary>
 internal sealed class VisitPhotos
 {
@@ -15,6 +15,6 @@ internal sealed class VisitPhotos
     public void Add(Observation observation, PreparedPhoto photo) =>
         _prints[observation] = new PhotoPrint(photo.Jpeg, photo.WidthPx, photo.HeightPx);
 
-    /// <summary>Null where the observation names none, or none that can be printed.</summary>
+    /// <summary>The photo of an observation; null where it names none, or none that can be printed.</summary>
     public PhotoPrint? Of(Observation observation) => _prints.GetValueOrDefault(observation);
 }

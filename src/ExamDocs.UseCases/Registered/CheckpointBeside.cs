@@ -7,7 +7,7 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// Puts beside the documents what the register's log holds by now: kept elsewhere, it shows later whether the log was cut or written anew.
+/// Writes a checkpoint of the register's log beside the documents. Kept elsewhere, it shows later whether the log was cut or rewritten.
 /// </summary>
 internal static class CheckpointBeside
 {

@@ -9,10 +9,10 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>The visits of one run, decided together over what a register knows, and remembered there together.</summary>
+/// <summary>The visits of one run: decided together with what a register knows, and stored there together.</summary>
 internal sealed class DecideRun
 {
-    /// <summary>Other runs may store visits meanwhile; so often is all decided anew.</summary>
+    /// <summary>Most attempts: where another run has stored visits meanwhile, everything is decided again.</summary>
     private const int Attempts = 20;
 
     private readonly IReadOnlyList<ReadVisits> _read;
@@ -31,13 +31,13 @@ internal sealed class DecideRun
     /// <summary>The inputs as checked, in the order read.</summary>
     public IReadOnlyList<CheckedInput> Inputs { get; private set; } = [];
 
-    /// <summary>Numbers in the register of the readable visits, in the order read; empty unless they are remembered.</summary>
+    /// <summary>Numbers of the readable visits in the register, in the order read; empty where they are not stored.</summary>
     public IReadOnlyList<(int Visit, bool IsNew)> Numbers { get; private set; } = [];
 
     /// <summary>
-    /// A visit once more as it was decided, now that documents of the visits before it are out, so that its own can name them.
+    /// A visit decided once more in the same way, now that documents of the visits before it are issued, so that its own can name them.
     /// </summary>
-    /// <param name="register">Where it is remembered.</param>
+    /// <param name="register">Where it is stored.</param>
     /// <param name="place">Its place among the inputs.</param>
     public CheckedInput Naming(DocumentRegister register, int place)
     {
@@ -46,7 +46,7 @@ internal sealed class DecideRun
         return _read[place].Checked(DetermineVisits.Of([visit], known, _asOf, _rules)[0].Visit);
     }
 
-    /// <summary>Places of the inputs in the order in which their documents come out: by their days.</summary>
+    /// <summary>Places of the inputs in the order in which their documents are issued: by their days.</summary>
     public IEnumerable<int> InOrder() => Enumerable.Range(0, _visits.Count).OrderBy(PlaceOf);
 
     private (LocalDate Day, int LessWithdrawn, int Number) PlaceOf(int place) =>
@@ -56,13 +56,13 @@ internal sealed class DecideRun
             Numbers[place].Visit
         );
 
-    /// <summary>The visits decided, in the order read, the unreadable left out.</summary>
+    /// <summary>The decided visits, in the order read; unreadable ones left out.</summary>
     public IReadOnlyList<DecidedVisit> Decided => _decided;
 
     /// <summary>Decides and stores nothing.</summary>
     /// <param name="read">What was read.</param>
-    /// <param name="register">What is asked; null for nothing.</param>
-    /// <param name="asOf">The day on which they are looked at.</param>
+    /// <param name="register">The register to ask; null for none.</param>
+    /// <param name="asOf">The day on which they are determined.</param>
     /// <param name="rules">The categories and regimes they can name.</param>
     public static IReadOnlyList<CheckedInput> Check(
         IReadOnlyList<ReadVisits> read,
@@ -76,8 +76,8 @@ internal sealed class DecideRun
         return run.Inputs;
     }
 
-    /// <summary>Decides and remembers, in one transaction, what the visits came to and what they end.</summary>
-    /// <exception cref="IOException">Other runs left no time in between.</exception>
+    /// <summary>Decides, and stores in one transaction the outcomes of the visits and what they end.</summary>
+    /// <exception cref="IOException">Other runs stored visits during every attempt.</exception>
     public static DecideRun Remember(IReadOnlyList<ReadVisits> read, DocumentRegister register, LocalDate asOf, KnownRules? rules)
     {
         var run = new DecideRun(read, asOf, rules);
@@ -97,10 +97,13 @@ internal sealed class DecideRun
     /// <summary>
     /// What somebody has to do now because of these visits: labels to take off, items to take out of use. One sentence each.
     /// </summary>
-    /// <param name="register">Where they are remembered.</param>
+    /// <param name="register">Where they are stored.</param>
     public IReadOnlyList<string> Remarks(DocumentRegister register) => [.. EndedDocuments.Of(this, register), .. LateWithdrawals.Of(this)];
 
-    /// <summary>A visit of the run may end lines of another, whose number is known only now.</summary>
+    /// <summary>
+    /// Stores once more which lines the visits end: one of them may end lines of another visit of the run, and that one's number is known
+    /// only now.
+    /// </summary>
     private DecideRun Numbered(DocumentRegister register, IReadOnlyList<(int Visit, bool IsNew)> numbers, int knownUpTo)
     {
         (Numbers, _seen) = (numbers, numbers.Select(n => n.Visit).Append(knownUpTo).Max());

@@ -4,12 +4,13 @@ using ExamDocs.Register.Model;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// Looks at the visit that a document was issued from, and at those that touch its items, before what a register says of it is used.
+/// Checks the visit that a document was issued from, and those that share its items, against the log before the register's answer
+/// about it is used.
 /// </summary>
 internal static class DocumentVisit
 {
     /// <returns>The document.</returns>
-    /// <exception cref="RegisterAlteredException">One of them is not as the log has it.</exception>
+    /// <exception cref="RegisterAlteredException">One of them differs from the log.</exception>
     public static DocumentStatus? Require(DocumentRegister register, DocumentStatus? document)
     {
         if (document?.Visit is { } visit)

@@ -7,8 +7,8 @@ namespace ExamDocs.UseCases.Registered;
 /// <summary>Names the documents of earlier visits that later ones have ended, so that somebody takes the labels off.</summary>
 internal static class EndedDocuments
 {
-    /// <param name="run">What was decided and remembered.</param>
-    /// <param name="register">Where it is remembered.</param>
+    /// <param name="run">The run, decided and stored.</param>
+    /// <param name="register">Where it is stored.</param>
     /// <returns>One sentence for each document and item.</returns>
     public static IReadOnlyList<string> Of(DecideRun run, DocumentRegister register) =>
         Of(
@@ -18,8 +18,8 @@ internal static class EndedDocuments
         );
 
     /// <param name="register">Where the documents are.</param>
-    /// <param name="lines">Earlier visits, and items of theirs.</param>
-    /// <param name="byVisits">Visits that may have ended what was said of these items.</param>
+    /// <param name="lines">Earlier visits with their items.</param>
+    /// <param name="byVisits">Visits that may have ended documents about these items.</param>
     /// <returns>One sentence for each document and item.</returns>
     public static IReadOnlyList<string> Of(
         DocumentRegister register,
@@ -45,7 +45,7 @@ internal static class EndedDocuments
                 + $"{LocalDatePattern.Iso.Format(ended.On)}.",
         };
 
-    /// <summary>What ended it on account of a part names that part.</summary>
+    /// <summary>The reason, with "it" as its subject unless it already names the part that is the reason.</summary>
     private static string Why(EndedLine ended) =>
         ended.Why.Contains(", which is fitted to it, ", StringComparison.Ordinal) ? ended.Why : $"it {ended.Why}";
 }

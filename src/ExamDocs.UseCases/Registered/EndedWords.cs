@@ -4,10 +4,10 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>Says since when, why and by which documents something that was issued no longer holds.</summary>
+/// <summary>Says since when, why and by which documents an issued document, or a line of it, no longer holds.</summary>
 internal static class EndedWords
 {
-    /// <param name="document">One that later visits ended, or of which they ended lines.</param>
+    /// <param name="document">A document that later visits ended, whole or in some lines.</param>
     public static string Of(DocumentStatus document) =>
         document.EndedLines.Count == 0
             ? $"ended{On(document.EndedOn)}{Because(document.EndedReason)}"

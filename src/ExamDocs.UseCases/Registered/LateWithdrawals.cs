@@ -5,8 +5,8 @@ using ExamDocs.Core.Records;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// Names withdrawals that come to a register after a later visit of the same item: they hold from the next visit on. Visits of one run
-/// know of each other.
+/// Names withdrawals that come into a register after a later visit of the same item: they count from the next visit on. Within one
+/// run they count at once, because its visits are decided together.
 /// </summary>
 internal static class LateWithdrawals
 {

@@ -7,15 +7,15 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>What a visit in the register holds about people, and how long the law wants its reports kept.</summary>
+/// <summary>The personal data of a visit in the register, and how long the law requires its reports to be kept.</summary>
 /// <param name="Visit">The visit.</param>
-/// <param name="People">Names as typed, of examiners and of whoever else is named.</param>
-/// <param name="Until">The last day on which everything has to be kept, inclusive; null where that hangs on what is still to come, or is
-/// not known.</param>
+/// <param name="People">Names as typed, of examiners and of everybody else who is named.</param>
+/// <param name="Until">The last day on which everything has to be kept, inclusive; null where that depends on something still to come,
+/// or is not known.</param>
 /// <param name="Why">The rules that say so, each in one sentence with its source.</param>
 public sealed record PersonalDataOfVisit(RememberedVisit Visit, IReadOnlyList<string> People, LocalDate? Until, IReadOnlyList<string> Why)
 {
-    /// <summary>Of the visit in the register.</summary>
+    /// <summary>Number of the visit in the register.</summary>
     public int Number => Visit.Visit;
 
     /// <summary>As typed; null where there is none.</summary>
@@ -25,14 +25,14 @@ public sealed record PersonalDataOfVisit(RememberedVisit Visit, IReadOnlyList<st
     public string? Employer => Visit.Employer;
 }
 
-/// <summary>Looks up what personal data is stored and how long it has to be kept. Deletes nothing.</summary>
+/// <summary>Finds what personal data is stored and how long it has to be kept. It deletes nothing.</summary>
 public static class PersonalData
 {
     /// <param name="place">The register.</param>
-    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="today">The present day.</param>
     /// <param name="rules">The regimes that visits can name.</param>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
-    /// <exception cref="InvalidDataException">A record is not as it was stored.</exception>
+    /// <exception cref="InvalidDataException">A record differs from what was stored.</exception>
     public static IReadOnlyList<PersonalDataOfVisit> In(string place, LocalDate today, KnownRules rules)
     {
         using var register = DocumentRegister.OpenExisting(place, today);
@@ -64,7 +64,7 @@ public static class PersonalData
         );
     }
 
-    /// <summary>Null where the regime is not known, or says nothing of such a document.</summary>
+    /// <summary>How long a document has to be kept; null where the regime is not known or does not say.</summary>
     private static KeepUntil? Keep(
         Examination examination,
         ExaminationRecord record,

@@ -8,8 +8,8 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// Where a visit comes among others: by its day; of one day those first that withdraw the most by themselves, so that the others
-/// can name their documents.
+/// The order of visits: by their days. On one day, those that withdraw the most by themselves come first, so that the others can name
+/// their documents.
 /// </summary>
 internal static class PlaceInTime
 {
@@ -28,29 +28,29 @@ internal static class PlaceInTime
         );
 }
 
-/// <summary>The visits that a register remembers, as they are known to a record that is decided.</summary>
+/// <summary>The visits of a register, in the form in which they are known when a record is decided.</summary>
 /// <param name="register">The register.</param>
 /// <param name="upTo">The last visit that counts; null for all.</param>
-/// <param name="origin">The register in whose numbers that is; null for this one.</param>
+/// <param name="origin">The register whose numbering <paramref name="upTo"/> uses; null for this one.</param>
 internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = null, string? origin = null) : IKnownVisits
 {
     private readonly RememberedRecords _records = new(register);
     private readonly Dictionary<int, KnownVisit> _visits = [];
 
-    /// <summary>Takes what is stored as it is: a check of the register finds by itself, and names, all that was altered.</summary>
+    /// <summary>True to use what is stored without comparing it with the log: a check of the register does that itself.</summary>
     public bool AsStored { get; init; }
 
     private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
 
     /// <summary>
-    /// The place of the visit that is decided: documents are named of visits before it alone. Those of later ones may be issued
-    /// yet, and the same record must print the same again. Null to name all.
+    /// The place of the visit under check: only documents of visits before it are named. Later visits may still issue documents, and the
+    /// same record must print the same again. Null to name all.
     /// </summary>
     public (LocalDate Day, int LessWithdrawn, int Number)? NamedBefore { get; init; }
 
     public RegisterConsulted? Asked { get; } = new(register.Identity, register.KeptSince);
 
-    /// <exception cref="RegisterAlteredException">One of them is not as the log has it.</exception>
+    /// <exception cref="RegisterAlteredException">One of them differs from the log.</exception>
     public IReadOnlyList<KnownVisit> Touching(VisitToDecide visit) =>
         [
             .. (AsStored ? register.Visits.Touching(visit.Record, upTo, origin) : Logged.Touching(visit.Record, upTo, origin))
@@ -89,7 +89,7 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
         || PlaceInTime.Of(stored.Visit.ExaminedOn, stored.Outcomes.Select(o => (o.Outcome, o.Codes)), stored.Visit.Visit).CompareTo(place)
             < 0;
 
-    /// <summary>The label that hangs on the item first, then the notice, then the report; what is current before what is not.</summary>
+    /// <summary>The documents about an item: current ones first; then the label, which hangs on it, the notice, the report.</summary>
     private IReadOnlyList<KnownDocument> DocumentsOf(int visit, string? item) =>
         item is null
             ? []

@@ -2,7 +2,7 @@ using ExamDocs.Register;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>Which register a command works with, and who said so.</summary>
+/// <summary>The register that a command works with, and what named it.</summary>
 /// <param name="Place">A file, or the address of a shared one.</param>
 /// <param name="NamedBy">What named it, for example --register; null for the usual one, which is made where it is missing.</param>
 public sealed record RegisterPlace(string Place, string? NamedBy)
@@ -11,32 +11,32 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
     public const string FileName = "examdocs.db";
 
     /// <param name="option">What the command line names; null for nothing.</param>
-    /// <param name="variable">The environment variable's name, and what it says; null for nothing.</param>
+    /// <param name="variable">Name and value of the environment variable; a null value where it is not set.</param>
     /// <exception cref="IOException">Nothing is named, and this machine knows no folder for the user's own data.</exception>
     public static RegisterPlace Of(string? option, (string Name, string? Value) variable) =>
         option is not null ? new(option, "--register")
         : variable.Value is { Length: > 0 } named ? new(named, variable.Name)
         : new(Usual(), null);
 
-    /// <summary>Whether it is there; a server is asked.</summary>
+    /// <summary>True where the register exists; for a shared one the server is asked.</summary>
     public bool Exists => DocumentRegister.Exists(Place);
 
-    /// <summary>What to say where it has to be there, or may be made only because nobody named it; null where all is well.</summary>
+    /// <summary>A sentence where a named register does not exist; else null. Only the usual one is made without being asked for.</summary>
     public string? Objection => NamedBy is not null && !Exists ? Missing : null;
 
-    /// <summary>What to say where it is not there.</summary>
+    /// <summary>What to say where it does not exist.</summary>
     public string Missing =>
         NamedBy is null
             ? $"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
             : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register "
                 + $"create --register {Shown}";
 
-    /// <summary>What to say once it was made by itself.</summary>
+    /// <summary>What to say once the usual register was made without being asked for.</summary>
     public string Made =>
         $"A register was made at {Place}: numbering starts there. One kept elsewhere is named with --register, or joined with "
         + "examdocs register merge.";
 
-    /// <summary>Without any password.</summary>
+    /// <summary>The place as messages show it, without a password.</summary>
     public string Shown =>
         Uri.TryCreate(Place, UriKind.Absolute, out var uri) && uri.UserInfo.Contains(':', StringComparison.Ordinal)
             ? Place.Replace($"{uri.UserInfo}@", $"{uri.UserInfo.Split(':')[0]}@", StringComparison.Ordinal)
@@ -49,8 +49,8 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
             Directory.CreateDirectory(Path.GetDirectoryName(Place)!);
     }
 
-    /// <summary>One sentence for each register that lies in a folder worked in and is not the one in use.</summary>
-    /// <param name="folders">Folders worked in.</param>
+    /// <summary>One sentence for each register in these folders that is not the one in use.</summary>
+    /// <param name="folders">The folders that the command works in.</param>
     public IEnumerable<string> UnusedRegisters(params IEnumerable<string> folders) =>
         from file in folders.Select(f => Path.GetFullPath(Path.Combine(f, FileName))).Distinct(StringComparer.Ordinal)
         where File.Exists(file) && !IsThis(file)

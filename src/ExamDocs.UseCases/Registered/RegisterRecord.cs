@@ -8,8 +8,8 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// Puts together, from what a register remembers, the record that the next visit is prepared from: what falls due by a day,
-/// each item as it was recorded last, with what is fitted to it and what it is fitted to.
+/// Makes, from a register, the record that prepares the next visit: the items that fall due by a day, each as recorded last, with what
+/// is fitted to it and what it is fitted to.
 /// </summary>
 internal sealed class RegisterRecord
 {
@@ -19,9 +19,9 @@ internal sealed class RegisterRecord
     private RegisterRecord(DocumentRegister register) => (_register, _records) = (register, new(register));
 
     /// <param name="place">The register.</param>
-    /// <param name="dueBefore">The last day, inclusive, on which what falls due is taken; null for everything.</param>
+    /// <param name="dueBefore">Items due by this day are taken, inclusive; null for all.</param>
     /// <param name="employer">Whose kit; null where the register has kit of one employer only.</param>
-    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="today">The present day.</param>
     /// <param name="refused">Why there is no record; null where there is one.</param>
     /// <exception cref="IOException">The register cannot be read.</exception>
     public static ExaminationRecord? Of(string place, LocalDate? dueBefore, string? employer, LocalDate today, out string? refused)
@@ -56,12 +56,11 @@ internal sealed class RegisterRecord
         return refused is null ? Joined([.. WithAssemblies(due, latest)]) : null;
     }
 
-    /// <summary>
-    /// What was not determined has to be examined, whatever the day; what is withdrawn is not examined again without somebody's deciding
-    /// it.
-    /// </summary>
     private static string By(LocalDate? day) => day is null ? "" : FormattableString.Invariant($" by {day:uuuu-MM-dd}");
 
+    /// <summary>
+    /// An undetermined item is due on any day. A withdrawn one is never due by itself: somebody must decide that it is examined again.
+    /// </summary>
     private static bool IsDue(PastOutcome outcome, LocalDate? before) =>
         !outcome.IsWithdrawal()
         && (before is null || outcome.Outcome.NextBy is not { } next || next <= before || outcome.Outcome.Until <= before);
@@ -77,7 +76,7 @@ internal sealed class RegisterRecord
             before = wanted.Count;
             foreach (var (id, outcome) in known)
             {
-                // A part that was withdrawn or taken off since belongs to no next visit.
+                // A part that was withdrawn since does not come along with its whole.
                 if (
                     ItemOf(outcome)?.FittedTo is { } whole
                     && known.ContainsKey(whole)
@@ -133,14 +132,14 @@ internal sealed class RegisterRecord
             .Items.FirstOrDefault(i => string.Equals(i.Id, outcome.Outcome.Item, StringComparison.Ordinal));
 }
 
-/// <summary>The people of several visits in one record: an id that stands for two of them is told apart by the visit.</summary>
+/// <summary>The people of several visits in one record: where two have one id, the visit's number is added to it.</summary>
 internal sealed class PeopleOfVisits
 {
     private readonly List<Person> _people = [];
 
     public IReadOnlyList<Person> All => _people;
 
-    /// <summary>The record with its people renamed where they have to be.</summary>
+    /// <summary>The record, with new ids for people where that is needed.</summary>
     public ExaminationRecord Renamed(ExaminationRecord recorded, string visit)
     {
         var record = SharedValues.PerExamination(recorded);
@@ -150,7 +149,7 @@ internal sealed class PeopleOfVisits
             var same = _people.Find(p => string.Equals(p.Id, person.Id, StringComparison.Ordinal));
             var id = same is null || string.Equals(same.Name, person.Name, StringComparison.Ordinal) ? person.Id! : $"{person.Id}-{visit}";
             names[person.Id!] = id;
-            // The later visit knows the address best.
+            // The later visit has the newer address.
             _people.RemoveAll(p => string.Equals(p.Id, id, StringComparison.Ordinal));
             _people.Add(person with { Id = id });
         }

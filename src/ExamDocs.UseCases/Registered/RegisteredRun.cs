@@ -9,8 +9,8 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// A run over a register: it is opened, what an interrupted run left is settled, visits are decided and remembered, and each
-/// in turn is corrected and printed. Every job that issues documents is one.
+/// A run over a register, shared by every job that issues documents. It opens the register, finishes or voids what an interrupted run
+/// left, decides and stores the visits, and then corrects and prints one visit after the other.
 /// </summary>
 internal sealed class RegisteredRun : IAsyncDisposable
 {
@@ -34,7 +34,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// <summary>The inputs as checked, in the order read.</summary>
     public IReadOnlyList<CheckedInput> Inputs => _inputs;
 
-    /// <summary>Sentences that hold nothing back.</summary>
+    /// <summary>Sentences for the user that hold back no document.</summary>
     public IReadOnlyList<string> Remarks => [.. _remarks, .. Prints.Remarks];
 
     /// <param name="place">The register; made where it is missing.</param>
@@ -43,7 +43,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// <param name="rules">The categories and regimes that records can name.</param>
     /// <param name="reason">Why an earlier version of the record is corrected; null to say only that it was.</param>
     /// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
-    /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
+    /// <exception cref="RegisterRefusedException">The file is not a register, or one of a later version.</exception>
     /// <exception cref="IOException">The register cannot be written.</exception>
     public static RegisteredRun Open(
         string place,
@@ -67,12 +67,12 @@ internal sealed class RegisteredRun : IAsyncDisposable
     }
 
     /// <summary>
-    /// Decides what was read, remembers it, and prints visit by visit, by their days: a later one names the documents of those
-    /// before it.
+    /// Decides what was read, stores it, and prints the visits in the order of their days, because a later visit names the documents
+    /// of the earlier ones.
     /// </summary>
     /// <param name="read">Readable inputs.</param>
     /// <param name="compose">The jobs of a visit, without what a later visit has ended.</param>
-    /// <param name="cancellation">Ends it between two documents.</param>
+    /// <param name="cancellation">Stops it between two documents.</param>
     /// <returns>Why it stopped before the last document; null where it did not.</returns>
     public async Task<string?> IssueAsync(
         IReadOnlyList<ReadVisits> read,
@@ -94,7 +94,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
         return null;
     }
 
-    /// <summary>Takes back what the corrected records no longer bear out.</summary>
+    /// <summary>Takes back documents that the corrected records no longer justify.</summary>
     public void TakeBack() =>
         _remarks.AddRange(_corrections.TakeBack(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
 

@@ -8,7 +8,7 @@ using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>What is remembered of a determined visit.</summary>
+/// <summary>Makes what a register stores of a determined visit.</summary>
 internal static class RememberVisit
 {
     public static VisitToRemember Of(DeterminedVisit visit) =>
@@ -18,9 +18,10 @@ internal static class RememberVisit
             AsOf = visit.AsOf,
         };
 
-    /// <summary>With the lines of documents of earlier visits that it ends.</summary>
+    /// <summary>The visit as stored, with the lines of earlier documents that it ends.</summary>
     /// <param name="decided">The visit.</param>
-    /// <param name="numberOf">Number in the register of a visit known when it was decided; null for one that is not there.</param>
+    /// <param name="numberOf">Gives the number in the register of a visit that was known when it was decided; null for one that is not
+    /// there.</param>
     public static VisitToRemember Of(DecidedVisit decided, Func<int, int?> numberOf) =>
         Of(decided.Visit) with
         {
@@ -38,7 +39,8 @@ internal static class RememberVisit
         };
 
     /// <summary>
-    /// What was not merely left unexamined, and may not be used: what was said of it before, and of what it is fitted to, no longer holds.
+    /// The lines of earlier visits that no longer hold: those about an item that may not be used, and about what it is fitted to. An item
+    /// that was only left unexamined ends nothing.
     /// </summary>
     private static IEnumerable<LineEnd> EndsOf(DecidedVisit decided, Func<int, int?> numberOf) =>
         from item in decided.Visit.Everything

@@ -12,14 +12,14 @@ internal sealed class RememberedRecords(DocumentRegister register)
     /// <summary>Adds the record of a visit that the register does not hold.</summary>
     public void Add(int visit, ExaminationRecord record) => _records.Add(visit, record);
 
-    /// <summary>Reads a record whose bytes were fetched by another; null where that is impossible.</summary>
+    /// <summary>Reads a record from bytes that the caller fetched; null where it cannot be read.</summary>
     public ExaminationRecord? Read(int visit, byte[] json)
     {
         var record = EmbeddedRecord.Read(json, "register").Record;
         return record is null ? null : _records[visit] = record;
     }
 
-    /// <exception cref="InvalidDataException">It is not as it was stored, or can no longer be read.</exception>
+    /// <exception cref="InvalidDataException">It differs from what was stored, or can no longer be read.</exception>
     public ExaminationRecord Of(int visit)
     {
         if (!_records.TryGetValue(visit, out var record))

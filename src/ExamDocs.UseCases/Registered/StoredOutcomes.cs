@@ -3,7 +3,7 @@ using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>What a register's words for outcomes mean.</summary>
+/// <summary>Reads the words that a register uses for outcomes.</summary>
 internal static class StoredOutcomes
 {
     public static bool IsWithdrawal(this PastOutcome outcome) =>

@@ -10,15 +10,15 @@ using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>What a document holds besides its pages, read strictly.</summary>
-/// <param name="Basis">What it says it rests on.</param>
-/// <param name="Record">The record within, as read.</param>
-/// <param name="Outcome">The outcomes within, byte for byte.</param>
+/// <summary>The data embedded in a document, read strictly.</summary>
+/// <param name="Basis">What it says that it was made from.</param>
+/// <param name="Record">The embedded record, as read.</param>
+/// <param name="Outcome">The embedded outcomes, byte for byte.</param>
 internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, byte[] Outcome)
 {
     private const string Question = "data";
 
-    /// <returns>The contents, null where they are not whole; and what is to be said of them.</returns>
+    /// <returns>The contents, null where they are not whole; and the answer to the question about them.</returns>
     public static (DocumentContents? Contents, Statement Said) Of(byte[] pdf)
     {
         try
@@ -47,7 +47,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
         }
     }
 
-    /// <summary>Determined once more, on the day and with the history that it names; null where it cannot be.</summary>
+    /// <summary>The visit determined once more, on the day and with the history that the document names; null where it cannot be.</summary>
     public DeterminedVisit? Determined(KnownRules rules) =>
         Record.Record is not { } record || RecordSizeLimit.Of(record, Record.Findings) is not null
             ? null

@@ -5,12 +5,12 @@ using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Do the rules, applied once more to the record within, bear out the outcomes within?</summary>
+/// <summary>Do the rules, applied once more to the embedded record, give the embedded outcomes?</summary>
 internal static class OutcomeQuestion
 {
     private const string Question = "outcome";
 
-    /// <param name="contents">What is within the document.</param>
+    /// <param name="contents">The data embedded in the document.</param>
     /// <param name="items">Its items as determined once more, in the order printed.</param>
     public static Statement Ask(DocumentContents contents, IReadOnlyList<DeterminedItem> items)
     {
@@ -42,7 +42,8 @@ internal static class OutcomeQuestion
     }
 
     /// <summary>
-    /// The record within does not lead to such a document. Another version may have issued documents that this one does not.
+    /// Answers where the embedded record does not lead to such a document. Another version may have issued documents that this one does
+    /// not.
     /// </summary>
     public static Statement NotCalledFor(DocumentContents contents)
     {

@@ -5,15 +5,15 @@ using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Do the pages show what follows from the data within, all of it, in its place, and nothing besides?</summary>
+/// <summary>Do the pages show everything that follows from the embedded data, in its place, and nothing more?</summary>
 internal static class PrintQuestion
 {
     private const string Question = "print";
 
     private const int Quoted = 3;
 
-    /// <summary>What no version of the program puts into a file; asked before anything else of the pages is believed.</summary>
-    /// <returns>Null where there is nothing of the kind.</returns>
+    /// <summary>Looks for what no version of the program puts into a file; asked before anything else about the pages.</summary>
+    /// <returns>Null where nothing of that kind was found.</returns>
     public static Statement? Foreign(byte[] pdf)
     {
         try
@@ -32,8 +32,8 @@ internal static class PrintQuestion
     }
 
     /// <param name="pdf">The whole file.</param>
-    /// <param name="contents">What is within it.</param>
-    /// <param name="jobs">What it may be, one at least.</param>
+    /// <param name="contents">The data embedded in it.</param>
+    /// <param name="jobs">The jobs that it may come from, at least one.</param>
     /// <param name="reprint">Makes the pages once more.</param>
     public static async Task<Statement> AskAsync(
         byte[] pdf,
@@ -84,7 +84,7 @@ internal static class PrintQuestion
                 "printed once more from the data within, it is the same in every mark of every page; what photos show is not compared"
             );
         var drawn = SameDrawing.Differences(pdf, remade);
-        // Another browser or other fonts set the same page a little differently.
+        // Another browser or other fonts lay out the same page a little differently.
         var isOfAnotherComputer = !SameFile.AreOfOneKindOfComputer(pdf, remade);
         return (drawn.Count, isOfAnotherComputer) switch
         {

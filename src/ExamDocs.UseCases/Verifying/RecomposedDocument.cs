@@ -13,12 +13,12 @@ using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>The same document made once more from what is within it.</summary>
+/// <summary>Makes a document once more from the data embedded in it, to compare the two.</summary>
 internal static partial class RecomposedDocument
 {
-    /// <summary>The jobs of its kind and items that the visit calls for; more than one where items share an id.</summary>
-    /// <remarks>Photos are not among the data within. Where one was printed, its caption is; which were, the findings of reading
-    /// say.</remarks>
+    /// <summary>The jobs of the visit that have its kind and its items; more than one where items share an id.</summary>
+    /// <remarks>The embedded data have no photos. Which photos were printed follows from the findings of reading; their captions are
+    /// printed again.</remarks>
     public static IReadOnlyList<DocumentJob> Jobs(DocumentContents contents, DeterminedVisit visit)
     {
         var (basis, photos) = (contents.Basis, PrintedPhotos(contents.Record));
@@ -39,7 +39,8 @@ internal static partial class RecomposedDocument
     }
 
     /// <summary>
-    /// A schedule is issued without an item that cannot be printed whole, and names it as not reported, by its id if that can be printed.
+    /// The items that a schedule may have left out. An item that cannot be printed whole is left out and named as not reported, unless
+    /// its id cannot be printed either: so a schedule is tried with the name and without.
     /// </summary>
     private static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
     {
@@ -49,11 +50,11 @@ internal static partial class RecomposedDocument
         return isSchedule && visit.Items.Count > basis.Items.Count ? [left, left with { AreNamed = false }] : [left];
     }
 
+    /// <summary>The page. It shows the document's own pictures: their places are compared, the pictures themselves are not.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="basis">What it rests on.</param>
+    /// <param name="basis">What the document was made from.</param>
     /// <param name="renderer">Makes the page.</param>
-    /// <param name="pictures">The photos and the logo that the document shows, in their order: they are not compared, but where they stand
-    /// is.</param>
+    /// <param name="pictures">The photos and the logo that the document shows, in their order.</param>
     public static async Task<string> HtmlAsync(
         DocumentJob job,
         DocumentBasis basis,

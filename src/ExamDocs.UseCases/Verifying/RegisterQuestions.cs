@@ -4,17 +4,18 @@ using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Does the register know it, are these the bytes as issued, and is it current?</summary>
+/// <summary>Does the register know the document, are these the bytes as issued, and is it current?</summary>
 internal static class RegisterQuestions
 {
     private const string Register = "register",
         Bytes = "bytes",
         State = "state";
 
-    /// <param name="number">As the file says; null where it says none.</param>
+    /// <param name="number">The number that the file gives; null where it gives none.</param>
     /// <param name="pdf">The whole file.</param>
-    /// <param name="register">What it knows of a number, null for one that it never gave out; null where there is none.</param>
-    /// <param name="issuedBy">Identity of the register that gave out the number, as the file says; null where it says none.</param>
+    /// <param name="register">Gives what the register knows of a number, or null for one that it never gave out; null where no register is
+    /// asked.</param>
+    /// <param name="issuedBy">Identity of the register that gave out the number, by the file; null where it names none.</param>
     /// <param name="identity">Identity of the register asked.</param>
     public static IEnumerable<Statement> Ask(
         string? number,
@@ -35,7 +36,7 @@ internal static class RegisterQuestions
         if (number is null)
             return [Statement.NotChecked(Register, "it has no number to ask the register for")];
         var known = register(number);
-        // Two registers may each have given out a number; only the one that gave out this one can tell.
+        // Two registers may have given out the same number: only the one that issued this document can answer for it.
         if (
             issuedBy is not null
             && identity is not null

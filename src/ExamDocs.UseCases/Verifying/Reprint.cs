@@ -8,7 +8,7 @@ using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Prints documents once more, to hold those in question against them. Does without a browser where there is none.</summary>
+/// <summary>Prints documents once more, to compare the ones in question with them. Without a browser it prints nothing.</summary>
 /// <param name="open">A browser that is open already and stays open; null to start one when it is needed.</param>
 internal sealed class Reprint(Browser? open) : IAsyncDisposable
 {
@@ -20,9 +20,9 @@ internal sealed class Reprint(Browser? open) : IAsyncDisposable
     public DocumentRenderer Renderer { get; } = new();
 
     /// <param name="html">The page.</param>
-    /// <param name="contents">What is within the document in question, which goes into the other as well.</param>
-    /// <param name="given">The document in question.</param>
-    /// <returns>The finished file; null where there is nothing here to print with.</returns>
+    /// <param name="contents">The data embedded in the document in question.</param>
+    /// <param name="given">The document in question; its embedded files go into the new one as well.</param>
+    /// <returns>The finished file; null where nothing here can print it.</returns>
     public async Task<byte[]?> PrintAsync(string html, DocumentContents contents, byte[] given, CancellationToken cancellation)
     {
         if (await BrowserAsync() is not { } browser)

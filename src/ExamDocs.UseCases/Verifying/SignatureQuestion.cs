@@ -5,13 +5,13 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Is it signed, is the signature whole, and whom does it go back to?</summary>
+/// <summary>Is it signed, is the signature whole, and who signed?</summary>
 internal static class SignatureQuestion
 {
     private const string Question = "signature";
 
     /// <param name="pdf">The whole file.</param>
-    /// <param name="contents">What is within it; null where that cannot be read.</param>
+    /// <param name="contents">The data embedded in it; null where they cannot be read.</param>
     /// <param name="trust">The certificates that are known here.</param>
     /// <param name="now">When it is asked.</param>
     public static (IReadOnlyList<Statement> Statements, bool Vouches) Ask(
@@ -75,7 +75,7 @@ internal static class SignatureQuestion
         };
     }
 
-    /// <summary>The block on the page says with which certificate it was signed; another one is not what the page says.</summary>
+    /// <summary>The page names the certificate that it is signed with: a signature by another one contradicts the page.</summary>
     private static IEnumerable<Statement> Printed(SignatureReport report, DocumentContents? contents)
     {
         if (contents is { Basis.Signature: null })
@@ -91,7 +91,7 @@ internal static class SignatureQuestion
             );
     }
 
-    /// <summary>Who is to have examined, so that a reader sees where the two names differ.</summary>
+    /// <summary>The examiner's name beside the signer's, so that a reader sees where they differ.</summary>
     private static string Examiner(DocumentContents? contents)
     {
         var items = contents?.Basis.Items.ToHashSet(StringComparer.Ordinal);
@@ -110,6 +110,6 @@ internal static class SignatureQuestion
         return names.Count == 0 ? "it does not say who examined" : $"examined, as it says, by {string.Join(", ", names)}";
     }
 
-    /// <summary>In the form of the other sentences.</summary>
+    /// <summary>The text in the form of the other sentences.</summary>
     private static string Plain(string sentence) => sentence.TrimEnd('.');
 }

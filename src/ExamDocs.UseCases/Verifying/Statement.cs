@@ -1,6 +1,6 @@
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>How the answer to a question on a document came out.</summary>
+/// <summary>The answer to a question about a document.</summary>
 public enum Answer
 {
     /// <summary>It is as it should be.</summary>
@@ -9,13 +9,13 @@ public enum Answer
     /// <summary>It is not: the document is not valid.</summary>
     Fails,
 
-    /// <summary>It could not be looked at; that is no fault of the document.</summary>
+    /// <summary>It could not be checked; that is no fault of the document.</summary>
     NotChecked,
 }
 
-/// <summary>One thing said of a document.</summary>
+/// <summary>One question about a document, with its answer.</summary>
 /// <param name="Question">What was asked: name, register, bytes, state, signature, data, outcome, print, genuine.</param>
-/// <param name="Answer">How it came out.</param>
+/// <param name="Answer">The answer.</param>
 /// <param name="Text">The answer in a sentence, without a full stop.</param>
 public sealed record Statement(string Question, Answer Answer, string Text)
 {
@@ -26,20 +26,20 @@ public sealed record Statement(string Question, Answer Answer, string Text)
     internal static Statement NotChecked(string question, string text) => new(question, Answer.NotChecked, text);
 }
 
-/// <summary>What is to be believed of a file.</summary>
+/// <summary>The result for a file.</summary>
 public enum Verdict
 {
-    /// <summary>It is genuine and current, and nothing speaks against it.</summary>
+    /// <summary>It is genuine and current, and no answer is against it.</summary>
     Valid,
 
-    /// <summary>Something in it, or in the register, speaks against it.</summary>
+    /// <summary>Something in it, or in the register, is against it.</summary>
     NotValid,
 
-    /// <summary>Nothing speaks against it; that it is genuine and current could not be shown.</summary>
+    /// <summary>No answer is against it, but nothing shows that it is genuine and current.</summary>
     CannotTell,
 }
 
-/// <summary>Everything said of one file.</summary>
+/// <summary>All answers about one file.</summary>
 /// <param name="File">As the user named it.</param>
 /// <param name="Number">The document's number, as the file itself says; null where it says none.</param>
 /// <param name="Sha256">Of the whole file, lower-case hexadecimal; empty where it was not read.</param>

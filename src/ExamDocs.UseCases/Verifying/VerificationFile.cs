@@ -4,7 +4,7 @@ using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Writes what was said of each file as examdocs-verification/1.</summary>
+/// <summary>Writes the answers about each file as examdocs-verification/1.</summary>
 public static class VerificationFile
 {
     public const string FormatName = "examdocs-verification/1";

@@ -9,14 +9,14 @@ using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>Are these documents ours, whole, unaltered and current, and do the rules bear out what they say?</summary>
+/// <summary>Are these documents ours, whole, unaltered and current, and do the rules confirm what they say?</summary>
 public static partial class VerifyDocuments
 {
     /// <returns>One for each file, in the order asked.</returns>
     /// <exception cref="IOException">A file cannot be opened, or the register cannot be read.</exception>
     /// <exception cref="UnauthorizedAccessException">A file may not be read.</exception>
-    /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
-    /// <exception cref="RegisterAlteredException">What the register knows of the visit of a document is not as its log has it.</exception>
+    /// <exception cref="RegisterRefusedException">The file is not a register, or one of a later version.</exception>
+    /// <exception cref="RegisterAlteredException">What the register has of the visit of a document differs from its log.</exception>
     public static async Task<IReadOnlyList<VerifiedFile>> RunAsync(VerifyRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
@@ -106,7 +106,7 @@ public static partial class VerifyDocuments
         );
     }
 
-    /// <summary>A document may have any name but another's number: whoever looks for that one would take it for it.</summary>
+    /// <summary>A file may have any name except the number of another document: a reader would take it for that document.</summary>
     private static IEnumerable<Statement> Named(string file, DocumentBasis? basis)
     {
         var name = Path.GetFileNameWithoutExtension(file);

@@ -6,19 +6,19 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;
 
-/// <summary>What the user asks to be verified, and against what.</summary>
+/// <summary>What the user wants verified, and what it is compared with.</summary>
 public sealed record VerifyRequest
 {
     public required IReadOnlyList<string> Files { get; init; }
 
-    /// <summary>The register to ask, which is there; null for none.</summary>
+    /// <summary>The register to ask, which must exist; null for none.</summary>
     public string? RegisterPath { get; init; }
 
     /// <summary>The certificates of the issuers that are known here.</summary>
     public SignatureTrust Trust { get; init; } = SignatureTrust.InNobody;
 
     /// <summary>The same with the certificates that were read.</summary>
-    /// <param name="read">Without a fault.</param>
+    /// <param name="read">The certificates as read, without a fault.</param>
     public VerifyRequest Trusting(TrustRead read)
     {
         ArgumentNullException.ThrowIfNull(read);

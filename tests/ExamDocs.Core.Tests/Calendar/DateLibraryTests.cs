@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Calendar;
 
-/// <summary>Another library, in another language, adds the same months: date-fns (npm), which knows nothing of this program.</summary>
+/// <summary>An independent library in another language, date-fns (npm), adds months with the same results.</summary>
 public sealed class DateLibraryTests
 {
     private const int Drawn = 20_000;
@@ -25,7 +25,7 @@ public sealed class DateLibraryTests
         Assert.True(cases.Count > Drawn, "the cases drawn were compared");
     }
 
-    /// <summary>The last four days of every month of a leap year and of the year after, by every interval there is.</summary>
+    /// <summary>The last four days of every month of a leap year and of the year after, with every interval in use.</summary>
     private static IEnumerable<(LocalDate Start, int Months)> EveryMonthEnd() =>
         from month in Enumerable.Range(0, 24)
         let first = new LocalDate(2024, 1, 1).PlusMonths(month)

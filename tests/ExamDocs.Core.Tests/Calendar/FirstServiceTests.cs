@@ -14,7 +14,7 @@ public sealed class FirstServiceTests
     [InlineData(2025, 5, 20, false)] // twelve months
     [InlineData(2026, 5, 20, false)] // the same day
     [InlineData(2026, 5, 21, true)] // not yet made
-    public void New_kit_is_excused_by_a_declaration_of_the_last_twelve_months(int year, int month, int day, bool needed) =>
+    public void New_kit_with_a_declaration_of_the_last_twelve_months_needs_no_examination(int year, int month, int day, bool needed) =>
         Assert.Equal(needed, FirstService.NeedsExamination(new(Enters, UsedBefore: false, new(year, month, day))));
 
     [Fact]
@@ -27,7 +27,7 @@ public sealed class FirstServiceTests
     [Theory]
     [InlineData(true)]
     [InlineData(null)]
-    public void A_declaration_excuses_no_kit_that_was_or_may_have_been_used(bool? usedBefore) =>
+    public void Kit_that_may_have_been_used_is_examined_first_whatever_its_declaration(bool? usedBefore) =>
         Assert.True(FirstService.NeedsExamination(new(Enters, usedBefore, new(2026, 5, 1))));
 
     [Fact]
@@ -39,10 +39,10 @@ public sealed class FirstServiceTests
     }
 
     [Fact]
-    public void Evidence_without_a_transfer_excuses_nothing() =>
+    public void Evidence_without_a_transfer_does_not_count() =>
         Assert.True(FirstService.NeedsExamination(new(Enters, UsedBefore: true, null, TransferEvidence: true)));
 
     [Fact]
-    public void Nothing_known_at_all_is_a_mistake_of_the_caller() =>
+    public void A_missing_entry_is_a_mistake_of_the_caller() =>
         Assert.Throws<ArgumentNullException>(() => FirstService.NeedsExamination(null!));
 }

@@ -4,8 +4,8 @@ using ExamDocs.Core.Tests.Determination;
 namespace ExamDocs.Core.Tests.Cases;
 
 /// <summary>
-/// A harness with a date of obsolescence needs no limits of its maker's to be decided: limits that it misses by a spelling hold
-/// it, for what they forbid would pass.
+/// A harness with a date of obsolescence can be decided without limits. So limits that it misses by a spelling must hold it: else
+/// what they forbid would pass.
 /// </summary>
 public sealed class MissedLimitsTests
 {
@@ -20,7 +20,7 @@ public sealed class MissedLimitsTests
     [InlineData("FERN DELL", "Canopy  Two", "withdraw")]
     [InlineData("Ferndell", "Long Reach", "fit-until")]
     [InlineData("Ossingham", "Canopy Two", "fit-until")]
-    public void A_forbidden_part_never_passes_by_a_spelling(string maker, string model, string outcome)
+    public void A_misspelling_never_lets_a_forbidden_part_pass(string maker, string model, string outcome)
     {
         var record = Harness();
         (record["limits"]![0]!["maker"], record["limits"]![0]!["model"]) = ("Ferndell", "Canopy Two");
@@ -38,7 +38,7 @@ public sealed class MissedLimitsTests
     [InlineData("""{"nominalDiameterMm":11.0,"diameterTolerancePercent":10}""", true)]
     [InlineData("""{"noLimit":true}""", false)]
     [InlineData("""{"permittedParts":["X"]}""", false)]
-    public void What_could_make_the_outcome_worse_holds_it(string limits, bool held)
+    public void Missed_limits_that_could_make_the_outcome_worse_hold_the_item(string limits, bool held)
     {
         var record = GoodRecord.For("pulley");
         record["limits"]!.AsArray().Clear();
@@ -50,7 +50,7 @@ public sealed class MissedLimitsTests
         Assert.Equal(held ? "undetermined" : "fit", Decided.From(record).Outcome());
     }
 
-    /// <summary>A firm's list of limits is longer than a record: the next model of a family is another model.</summary>
+    /// <summary>A firm's list of limits is longer than a record: the next model of a family is not a misspelling.</summary>
     [Theory]
     [InlineData("Oval 2", "Oval 3", "fit")]
     [InlineData("K1", "K2", "fit")]
@@ -68,11 +68,11 @@ public sealed class MissedLimitsTests
         Assert.Equal("fit", Decided.From(record).Outcome("B"));
     }
 
-    /// <summary>Limits that only kit of another category uses are not meant for an item without a model.</summary>
+    /// <summary>Limits that only items of another category have are not meant for an item without a model.</summary>
     [Theory]
     [InlineData("sling", "fit")]
     [InlineData("pulley", "undetermined")]
-    public void Limits_of_another_category_do_not_hold_it(string other, string outcome)
+    public void Limits_of_another_category_do_not_hold_the_item(string other, string outcome)
     {
         var record = GoodRecord.Of(("A", "pulley", null), ("B", other, null));
         record.Item("A").Remove("model");
@@ -81,7 +81,7 @@ public sealed class MissedLimitsTests
     }
 
     [Fact]
-    public void Limits_of_its_own_answer_it()
+    public void An_item_with_limits_of_its_own_misses_none()
     {
         var record = Harness();
         record.Item("A")["model"] = "Canopy Tow";

@@ -49,7 +49,7 @@ public sealed class SharedValuesTests
     }
 
     [Fact]
-    public void Where_one_examination_names_another_examiner_the_visits_fills_in_nothing()
+    public void Where_one_examination_names_another_examiner_the_visits_is_not_filled_in()
     {
         var record = GoodRecord.Json();
         record["visit"]!["examiner"] = "ex1";
@@ -97,7 +97,7 @@ public sealed class SharedValuesTests
     }
 
     [Fact]
-    public void A_load_of_the_items_own_that_is_incomplete_is_not_mended_by_the_models()
+    public void An_incomplete_load_of_the_item_is_not_completed_from_the_model()
     {
         var record = WithModel();
         record["items"]![GoodRecord.Harness]!["safeWorkingLoad"] = new JsonObject { ["unit"] = "kg" };
@@ -129,7 +129,7 @@ public sealed class SharedValuesTests
     [InlineData("P-1", 100)]
     [InlineData("P-2", 150)]
     [InlineData(null, 150)]
-    public void What_is_stated_for_a_part_number_holds_for_that_part_number_alone(string? own, int load)
+    public void What_is_stated_for_a_part_number_holds_only_for_that_part_number(string? own, int load)
     {
         var record = WithModel();
         record["items"]![GoodRecord.Harness]!.AsObject().Remove("safeWorkingLoad");

@@ -4,10 +4,10 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Tests.Criteria;
 
-/// <summary>What holds for every category, whoever adds the next one.</summary>
+/// <summary>What must be true of every category, also of those still to be added.</summary>
 public sealed class CatalogueTests
 {
-    /// <summary>Characters that a worksheet name may not hold (from memory of the programs that read them).</summary>
+    /// <summary>Characters that a worksheet name may not contain (from memory of the programs that read them).</summary>
     private const string ForbiddenInSheetNames = @"[]:*?/\";
 
     public static TheoryData<string> Categories => [.. Catalogue.All.Select(c => c.Id)];
@@ -40,7 +40,7 @@ public sealed class CatalogueTests
 
     [Theory]
     [MemberData(nameof(Categories))]
-    public void No_sign_is_allowed_only_where_one_can_ask(string id) =>
+    public void No_sign_is_allowed_only_where_the_means_is_to_ask(string id) =>
         Assert.All(Of(id).Criteria.Where(c => c.AllowsNoSign), c => Assert.Contains(Means.Ask, c.Means));
 
     [Theory]
@@ -105,7 +105,7 @@ public sealed class CatalogueTests
         Assert.All(Of(id).Criteria, c => Assert.Equal(c.Id is "saw-contact" or "severe-load", c.NeverReleasable));
 
     [Fact]
-    public void Written_out_the_catalogue_holds_every_criterion_with_its_flags()
+    public void The_catalogue_as_JSON_has_every_criterion_with_its_flags()
     {
         using var document = JsonDocument.Parse(Catalogue.ToJson());
         var written = document.RootElement.EnumerateArray().SelectMany(c => c.GetProperty("criteria").EnumerateArray()).ToList();

@@ -2,7 +2,7 @@ using ExamDocs.Core.Criteria;
 
 namespace ExamDocs.Core.Tests.Criteria;
 
-/// <summary>The list for rope bridges is agreed: nobody changes it by editing a data file alone.</summary>
+/// <summary>The list for rope bridges is agreed: editing the data file alone must not change it unnoticed.</summary>
 public sealed class RopeBridgeCriteriaTests
 {
     /// <summary>Id, class, required, then noted, not-applicable, no-sign allowed (common practice, no source).</summary>

@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>A harness A with a bridge B on it and a ring C on the bridge: what is wrong climbs, and never descends.</summary>
+/// <summary>A harness A with a bridge B on it and a ring C on the bridge: reasons pass upwards, never downwards.</summary>
 public sealed class AssemblyTests
 {
     [Theory]
@@ -71,7 +71,7 @@ public sealed class AssemblyTests
     }
 
     [Fact]
-    public void A_part_that_was_not_examined_holds_its_whole_back()
+    public void A_part_that_was_not_examined_leaves_its_whole_undetermined()
     {
         var record = GoodRecord.Assembly();
         record["examinations"]!.AsArray().Remove(record.Exam("C"));
@@ -139,9 +139,9 @@ public sealed class AssemblyTests
         Assert.Equal("withdraw", Decided.From(record).Outcome("A"));
     }
 
-    /// <summary>The new part forgot to say what it is fitted to: the renewal says so.</summary>
+    /// <summary>The row of the new part does not say what it is fitted to; the renewal does.</summary>
     [Fact]
-    public void A_bad_part_fitted_by_the_renewals_word_alone_counts()
+    public void A_bad_part_counts_where_only_the_renewal_says_that_it_is_fitted()
     {
         var record = GoodRecord
             .Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", null))
@@ -193,7 +193,7 @@ public sealed class AssemblyTests
     [InlineData("W1", "withdraw")]
     [InlineData("W5", "withdraw")]
     [InlineData("", "withdraw")]
-    public void Only_a_withdrawal_that_rested_on_parts_alone_ends_with_the_renewal(string codes, string outcome)
+    public void Only_a_withdrawal_that_was_for_parts_alone_ends_with_the_renewal(string codes, string outcome)
     {
         var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("N", "rope-bridge", "A")).Renew("A", "B", "N");
         var past = Past("A", codes.Split(' ', StringSplitOptions.RemoveEmptyEntries));
@@ -201,7 +201,7 @@ public sealed class AssemblyTests
         Assert.Equal(outcome, Decided.From(record, past).Outcome("A"));
     }
 
-    /// <summary>A part fitted and nothing taken off: what the withdrawal rested on may still be there.</summary>
+    /// <summary>A part fitted and nothing taken off: the part that caused the withdrawal may still be on.</summary>
     [Fact]
     public void A_renewal_that_takes_nothing_off_ends_nothing()
     {
@@ -214,7 +214,7 @@ public sealed class AssemblyTests
     [InlineData(true, true, "fit")]
     [InlineData(true, false, "withdraw")]
     [InlineData(false, true, "withdraw")]
-    public void A_part_withdrawn_for_itself_and_for_its_own_part_needs_both_renewals(bool own, bool below, string outcome)
+    public void A_part_withdrawn_for_W8_and_W9_needs_both_renewals(bool own, bool below, string outcome)
     {
         var record = GoodRecord.Of(("A", "harness", null), ("B", "rope-bridge", null), ("C", "swivel-ring", null));
         if (own)

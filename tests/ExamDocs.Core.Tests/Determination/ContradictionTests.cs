@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>A record that says two things of one item is never decided by the kinder of the two.</summary>
+/// <summary>Where a record says two things about one item, the kinder one never decides.</summary>
 public sealed class ContradictionTests
 {
     [Theory]
@@ -31,7 +31,7 @@ public sealed class ContradictionTests
         Assert.Equal(warned, Decided.From(record).Finds("DAT020"));
     }
 
-    /// <summary>On a decisive criterion any defect ends the service: put off, it is not a defect of that criterion.</summary>
+    /// <summary>On a decisive criterion any defect ends the service; it cannot be put off to a later date.</summary>
     [Theory]
     [InlineData("clear", "later", "undetermined")]
     [InlineData("no-sign", "later", "undetermined")]
@@ -63,7 +63,7 @@ public sealed class ContradictionTests
         Assert.Equal(warned, Decided.From(record).Finds("CON033"));
     }
 
-    /// <summary>With a limit on use that has run out long ago, were it counted.</summary>
+    /// <summary>Kit with a limit of use that would have expired long ago if the use were counted.</summary>
     [Theory]
     [InlineData("""{"use":"daily"}""", "undetermined")]
     [InlineData("""{"use":"none, then daily"}""", "undetermined")]
@@ -73,7 +73,7 @@ public sealed class ContradictionTests
     [InlineData("""{"use":"none","ground":"none, in store","hardware":"ring"}""", "fit")]
     [InlineData("""{"use":"Not yet used"}""", "fit")]
     [InlineData("""{"hardware":"ring"}""", "fit")]
-    public void Kit_never_used_has_no_use(string exposure, string outcome)
+    public void Kit_never_used_must_show_no_use(string exposure, string outcome)
     {
         var record = NeverUsed();
         record.Exam()["exposure"] = JsonNode.Parse(exposure);
@@ -96,7 +96,7 @@ public sealed class ContradictionTests
         Assert.Equal(outcome, Decided.From(record).Outcome());
     }
 
-    /// <summary>An error as before, and a warning where the status alone says so.</summary>
+    /// <summary>A first use is an error; a status in use alone is a warning.</summary>
     [Fact]
     public void A_first_use_is_an_error_and_a_status_in_use_a_warning()
     {

@@ -3,12 +3,12 @@ using ExamDocs.Core.Criteria;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Each criterion of each category alone in each state, expected straight from the catalogue's flags.</summary>
+/// <summary>Each criterion of each category, alone, in each state; the outcome expected follows from the catalogue's flags.</summary>
 public sealed class CriterionStateTests
 {
     private static readonly string[] States = ["clear", "noted", "doubt", "defect", "no-sign", "not-examined", "not-applicable"];
 
-    /// <summary>Words that resemble a state and are none.</summary>
+    /// <summary>Words that look like a state but are not one.</summary>
     private static readonly string[] Misspelt = ["clera", "Clear"];
 
     public static TheoryData<string> Categories => [.. Catalogue.All.Select(c => c.Id)];

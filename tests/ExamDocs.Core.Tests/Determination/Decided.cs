@@ -9,7 +9,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>A record as read and determined, asked in the words that the findings file uses.</summary>
+/// <summary>A record, read and determined; it answers in the words of the findings file.</summary>
 internal sealed class Decided
 {
     /// <summary>The day after the visit.</summary>
@@ -40,7 +40,7 @@ internal sealed class Decided
 
     public string OutcomeAt(int index) => Refused ? "refused" : _visit!.Items[index].Outcome.Word();
 
-    /// <summary>Reason codes of the item that stands at an index, where an id does not tell it apart.</summary>
+    /// <summary>Reason codes of the item at an index, for items that share an id.</summary>
     public string CodesAt(int index) => string.Join(" ", _visit!.Items[index].Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal));
 
     public string? Until(string id = GoodRecord.Id) => Print(Of(id).Until);
@@ -64,7 +64,7 @@ internal sealed class Decided
     public string Line(string id = GoodRecord.Id) =>
         Refused ? "refused" : string.Create(CultureInfo.InvariantCulture, $"{Outcome(id)} {Until(id)} {Next(id)} [{Codes(id)}]");
 
-    /// <summary>0 the best to 3 the worst; what was refused is as bad as can be.</summary>
+    /// <summary>From 0, the best, to 3, the worst; a refused input counts as the worst.</summary>
     public int Rank(string id = GoodRecord.Id) => Refused ? 4 : (int)Of(id).Outcome;
 
     /// <summary>The item itself.</summary>

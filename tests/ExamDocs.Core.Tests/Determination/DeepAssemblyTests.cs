@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Six things one on the other: what is wrong at the bottom reaches the top, and nothing goes down.</summary>
+/// <summary>Six items, each fitted to the next: a reason at the bottom reaches the top, and none passes downwards.</summary>
 public sealed class DeepAssemblyTests
 {
     private static readonly string[] Ids = ["P0", "P1", "P2", "P3", "P4", "P5"];
@@ -23,7 +23,7 @@ public sealed class DeepAssemblyTests
     }
 
     [Theory, MemberData(nameof(Levels))]
-    public void What_is_not_examined_holds_everything_above_and_nothing_below(int level)
+    public void An_unexamined_item_leaves_everything_above_undetermined_and_nothing_below(int level)
     {
         var decided = Decided.From(Chain().Answer("identity", "not-examined", Ids[level]));
 
@@ -41,7 +41,7 @@ public sealed class DeepAssemblyTests
         Assert.All(Ids[(level + 1)..], id => Assert.Null(decided.Until(id)));
     }
 
-    /// <summary>An assembly is due when the first of its parts is; a part is not due with its whole.</summary>
+    /// <summary>An assembly is due when its first part is due; a part is not due because its whole is.</summary>
     [Theory, MemberData(nameof(Levels))]
     public void The_earliest_next_date_reaches_everything_above_and_nothing_below(int level)
     {
@@ -53,9 +53,9 @@ public sealed class DeepAssemblyTests
         Assert.All(Ids[(level + 1)..], id => Assert.Equal(GoodRecord.NextBy, decided.Next(id)));
     }
 
-    /// <summary>That a part is due sooner does not bring the end of the whole's own service past its own next date.</summary>
+    /// <summary>D2 compares the end of service with the item's own next date; the earlier date of a part does not matter.</summary>
     [Fact]
-    public void End_of_service_is_held_against_the_items_own_next_date()
+    public void End_of_service_is_compared_with_the_items_own_next_date()
     {
         var record = Chain();
         record.Item("P0")["obsoleteOn"] = "2026-09-01";
@@ -65,12 +65,12 @@ public sealed class DeepAssemblyTests
         Assert.Equal(("D2", "2026-09-01", "2026-07-15"), (decided.Codes("P0"), decided.Until("P0"), decided.Next("P0")));
     }
 
-    /// <summary>A renewal ends what rested on the part it took off, and nothing else.</summary>
+    /// <summary>A renewal ends a withdrawal that was for the part it took off, and no other.</summary>
     [Theory]
     [InlineData("B", "fit")]
     [InlineData("C", "withdraw")]
     [InlineData("B,C", "withdraw")]
-    public void A_renewal_reopens_exactly_what_rested_on_the_part_taken_off(string parts, string outcome)
+    public void A_renewal_ends_exactly_what_was_for_the_part_taken_off(string parts, string outcome)
     {
         var record = GoodRecord
             .Of(("A", "harness", null), ("B", "rope-bridge", null), ("C", "swivel-ring", "A"), ("N", "rope-bridge", "A"))

@@ -3,14 +3,14 @@ using System.Text.Json.Nodes;
 namespace ExamDocs.Core.Tests.Determination;
 
 /// <summary>
-/// Of an adverse record any one thing may be lost: the outcome gets no better, unless what was lost is the adverse
-/// word itself, and then it is at best undetermined.
+/// Deletes one thing at a time from an adverse record: the outcome gets no better, unless the adverse word itself is deleted, and
+/// then it is at best undetermined.
 /// </summary>
 public sealed class DeletionTests
 {
     private const string Exam = "/examinations/0";
 
-    /// <summary>What makes it adverse, and the places that carry that word. A place with ~ may even leave it usable.</summary>
+    /// <summary>What makes a record adverse, and the places that hold it. Without a place marked ~ the item may even be usable.</summary>
     private static readonly Dictionary<string, (Action<JsonObject> Plant, string[] Carriers)> Adverse = new(StringComparer.Ordinal)
     {
         ["W1"] = (
@@ -50,7 +50,7 @@ public sealed class DeletionTests
             "~/items/0/partNumber",
         ];
 
-    /// <summary>Losing the whole place takes the matter out of the record altogether.</summary>
+    /// <summary>Deleting the whole place removes the adverse matter from the record.</summary>
     private static readonly string[] Whole =
     [
         "/items",

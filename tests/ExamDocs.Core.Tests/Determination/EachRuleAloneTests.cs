@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Each rule alone: what is planted gives exactly its outcome and code, and the good record gives neither.</summary>
+/// <summary>Each outcome rule alone: what is planted in the good record gives exactly its outcome and its code.</summary>
 public sealed class EachRuleAloneTests
 {
     private static readonly PastWithdrawal Open = new(
@@ -69,7 +69,7 @@ public sealed class EachRuleAloneTests
 
     [Theory]
     [MemberData(nameof(WithdrawnCases))]
-    public void A_planted_reason_to_withdraw_stands_alone(string name)
+    public void A_planted_reason_to_withdraw_is_the_only_reason(string name)
     {
         var decided = Decided.From(Withdrawn[name]());
 
@@ -106,7 +106,7 @@ public sealed class EachRuleAloneTests
 
     [Theory]
     [MemberData(nameof(UndeterminedCases))]
-    public void A_planted_reason_not_to_determine_stands_alone(string name)
+    public void A_planted_reason_not_to_determine_is_the_only_reason(string name)
     {
         var decided = Decided.From(Undetermined[name]());
 
@@ -133,7 +133,7 @@ public sealed class EachRuleAloneTests
     [InlineData("noLimit")]
     [InlineData("unobtainable")]
     [InlineData("obsoleteOn")]
-    public void Textile_kit_may_have_no_duration_where_something_else_says_so(string instead)
+    public void Textile_kit_needs_no_duration_where_something_else_says_how_long(string instead)
     {
         var record = Bridge();
         var limits = record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears");

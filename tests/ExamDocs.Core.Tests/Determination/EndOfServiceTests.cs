@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>The last day of service by every limit recorded, alone and together.</summary>
+/// <summary>The last day of service, by each limit alone and by several together.</summary>
 public sealed class EndOfServiceTests
 {
     /// <summary>Members of the item and of the limits, and the last day; every limit is in whole calendar years.</summary>
@@ -76,7 +76,7 @@ public sealed class EndOfServiceTests
         Assert.Equal(outcome, Decided.From(record).Outcome());
     }
 
-    /// <summary>The worst day: made on the first of its days, taken into use on the last.</summary>
+    /// <summary>The worst days count: the first of the manufacture date, the last of the date of first use.</summary>
     [Theory]
     [InlineData("2024-02-01", "2026-02-01", "fit")]
     [InlineData("2024-02", "2026-02-01", "fit")]
@@ -100,7 +100,7 @@ public sealed class EndOfServiceTests
     [InlineData("2024-05-10", "withdraw")]
     [InlineData("2024-05-11", "fit-until")]
     [InlineData("2024-11-11", "fit")]
-    public void Never_used_kit_keeps_to_its_time_in_store(string manufactured, string outcome)
+    public void The_storage_limit_ends_the_service_of_kit_never_used(string manufactured, string outcome)
     {
         var record = GoodRecord.For("sling");
         record
@@ -132,7 +132,7 @@ public sealed class EndOfServiceTests
     [Theory]
     [InlineData("maxUseYears")]
     [InlineData("maxAgeYears")]
-    public void No_limit_beside_a_limit_that_has_run_out_never_comes_out_fit(string limit)
+    public void No_limit_beside_an_expired_limit_never_yields_fit(string limit)
     {
         var record = GoodRecord.For("sling");
         record.Limits().Without("maxUseYears", "maxStorageYears", "maxAgeYears").With("noLimit", true).With(limit, 1);
@@ -140,7 +140,7 @@ public sealed class EndOfServiceTests
         Assert.NotInRange(Decided.From(record).Rank(), 0, 1);
     }
 
-    /// <summary>The entry for the part number is the closer one, whether kinder or stricter.</summary>
+    /// <summary>The entry for the part number applies, whether it is kinder or stricter.</summary>
     [Theory]
     [InlineData(1, 6, "fit")]
     [InlineData(6, 1, "withdraw")]
@@ -173,7 +173,7 @@ public sealed class EndOfServiceTests
         return (decided.Outcome(), decided.Until());
     }
 
-    /// <summary>The greatest number of cleanings is inside the limit; a count not recorded cannot be held against it.</summary>
+    /// <summary>The greatest number of cleanings is inside the limit; without a recorded number the limit cannot be counted.</summary>
     [Theory]
     [InlineData("cleanings=19", "fit", "")]
     [InlineData("cleanings=20", "fit", "")]
@@ -234,7 +234,7 @@ public sealed class EndOfServiceTests
         Assert.Contains("arrested a fall", decided.Item().Reasons.First(r => r.Code is "W5").Text, StringComparison.Ordinal);
     }
 
-    /// <summary>Which limit bites, in one sentence with its dates and the maker's document, revision and page.</summary>
+    /// <summary>The limit that ends first, in one sentence with its dates and the maker's document, revision and page.</summary>
     [Theory]
     [InlineData(
         "firstUsed=2024-05-20",
@@ -265,7 +265,7 @@ public sealed class EndOfServiceTests
             + "(Instructions for M-IT-1, revision 2, page 7)"
     )]
     [InlineData("firstUsed=2024-05-20", "", "No time limit of the maker's is recorded")]
-    public void The_limit_that_bites_is_said_in_one_sentence(string item, string limits, string sentence)
+    public void The_limit_that_ends_first_is_named_in_one_sentence(string item, string limits, string sentence)
     {
         var record = GoodRecord.For("sling");
         record.Item().Without("purchased", "lastExamined", "declaration").With("manufactured", "2024-01-10");

@@ -107,7 +107,7 @@ public sealed class FindingScopeTests
     }
 
     [Fact]
-    public void An_error_of_a_part_holds_the_whole_back_by_the_parts_outcome()
+    public void An_error_of_a_part_reaches_the_whole_through_the_parts_outcome()
     {
         var record = GoodRecord.Assembly();
         record.Item("C").Remove("description");
@@ -136,7 +136,7 @@ public sealed class FindingScopeTests
     }
 
     /// <summary>
-    /// A part may be on either of two items whose ids are as near to the one typed: both are held, in whichever order they stand.
+    /// A part may be on either of two items whose ids are equally near to the one typed: both are held, in either order of the rows.
     /// </summary>
     [Theory]
     [InlineData("K-1", "K-3")]

@@ -11,7 +11,7 @@ public sealed class FurtherCaseTests
     [Theory]
     [InlineData(1, 6)]
     [InlineData(6, 1)]
-    public void Of_two_equally_specific_limits_the_worse_holds_in_either_order(int first, int second)
+    public void Of_two_equally_specific_limits_the_stricter_holds_in_either_order(int first, int second)
     {
         var record = GoodRecord.For("sling");
         record.Limits()["maxUseYears"] = first;
@@ -73,7 +73,7 @@ public sealed class FurtherCaseTests
     }
 
     [Fact]
-    public void A_release_of_a_stored_withdrawal_is_none_of_another_in_the_record()
+    public void A_release_of_a_stored_withdrawal_does_not_end_another_in_the_record()
     {
         var past = new PastWithdrawal(GoodRecord.Id, "Q-2025-000007", new LocalDate(2025, 11, 20), ["W2"], false);
         var record = GoodRecord.For("sling").Earlier("sling", "2026-02-10", e => e["conclusion"] = "withdraw").Release("Q-2025-000007");
@@ -126,7 +126,7 @@ public sealed class FurtherCaseTests
     [InlineData("11.00", "fit")]
     [InlineData("11.01", "withdraw")]
     [InlineData("10.99", "withdraw")]
-    public void A_tolerance_of_nought_allows_the_nominal_alone(string reading, string outcome)
+    public void A_tolerance_of_zero_allows_only_the_nominal(string reading, string outcome)
     {
         var record = GoodRecord.For("rope-bridge");
         record.Limits().With("nominalDiameterMm", 11.0m).With("diameterTolerancePercent", 0);
@@ -146,7 +146,7 @@ public sealed class FurtherCaseTests
         Assert.Equal(outcome, Decided.From(GoodRecord.For("sling"), past).Outcome());
     }
 
-    /// <summary>Whether another visit withdrew it that day or an earlier version of this one: what was withdrawn stays so.</summary>
+    /// <summary>It stays withdrawn, whether another visit of that day withdrew it or an earlier version of this visit.</summary>
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -172,7 +172,7 @@ public sealed class FurtherCaseTests
         Assert.Equal("withdraw", Decided.From(record).Outcome());
     }
 
-    /// <summary>A row that names an id which is nobody's may be about the item it most resembles.</summary>
+    /// <summary>A row with an unknown id may be about the item whose id it most resembles.</summary>
     [Theory]
     [InlineData("releases", """{"item":"IT-11","document":"Q-2025-000001","by":"ex1","on":"2026-05-11","grounds":"x"}""")]
     [InlineData("disposals", """{"item":"IT-l","action":"destroyed","by":"store","on":"2026-05-11"}""")]
@@ -181,7 +181,7 @@ public sealed class FurtherCaseTests
         Assert.Equal("undetermined", Decided.From(GoodRecord.For("sling").Row(list, row)).Outcome());
 
     [Fact]
-    public void Nothing_typed_makes_it_fall_over()
+    public void No_text_typed_makes_it_fail()
     {
         var random = new Random(7);
         string[] values =

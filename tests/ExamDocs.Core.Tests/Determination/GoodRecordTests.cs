@@ -2,14 +2,14 @@ using ExamDocs.Core.Criteria;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Every other test here leans on the good record being good.</summary>
+/// <summary>All other tests here need a good record that is really good.</summary>
 public sealed class GoodRecordTests
 {
     public static TheoryData<string> Categories => [.. Catalogue.All.Select(c => c.Id)];
 
     [Theory]
     [MemberData(nameof(Categories))]
-    public void A_faultless_record_is_plain_fit(string category)
+    public void A_faultless_record_is_fit(string category)
     {
         var decided = Decided.From(GoodRecord.For(category));
 
@@ -18,7 +18,7 @@ public sealed class GoodRecordTests
     }
 
     [Fact]
-    public void A_faultless_assembly_is_plain_fit()
+    public void A_faultless_assembly_is_fit()
     {
         var decided = Decided.From(GoodRecord.Assembly());
 

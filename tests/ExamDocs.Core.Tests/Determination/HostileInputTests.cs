@@ -2,12 +2,12 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Adverse words in odd places, and words that only resemble good ones: none of them comes out fit.</summary>
+/// <summary>Adverse words in odd places, and words that only look like favourable ones: none of them yields fit.</summary>
 public sealed class HostileInputTests
 {
     private const string Clear = "\"criterion\":\"heat\",\"state\":\"clear\"";
 
-    /// <summary>Texts put in place of the clear answer to heat, of the conclusion, or elsewhere, in the good record's text.</summary>
+    /// <summary>Texts that replace the clear answer to heat, the conclusion, or something else in the good record.</summary>
     private static readonly (string Name, string From, string To)[] Replacements =
     [
         ("state twice, worse first", Clear, "\"criterion\":\"heat\",\"state\":\"defect\",\"state\":\"clear\""),
@@ -203,14 +203,14 @@ public sealed class HostileInputTests
     }
 
     [Fact]
-    public void What_is_hardly_a_record_yields_no_fit_item()
+    public void A_text_that_is_hardly_a_record_yields_no_fit_item()
     {
         Assert.All(Texts, text =>
             Assert.DoesNotContain(Outcomes(Decided.FromText(text)), o => o.StartsWith("fit", StringComparison.Ordinal))
         );
     }
 
-    /// <summary>The words survive the odd place: what was seen withdraws, it does not merely hold back.</summary>
+    /// <summary>An adverse word in an odd place still withdraws the item; it does not merely leave it undetermined.</summary>
     [Theory]
     [InlineData("state twice, worse first")]
     [InlineData("state twice, worse last")]
@@ -219,7 +219,7 @@ public sealed class HostileInputTests
     [InlineData("observations twice")]
     [InlineData("examinations twice")]
     [InlineData("defects twice")]
-    public void Of_a_member_written_twice_the_worse_holds(string name)
+    public void Of_a_member_written_twice_the_worse_value_holds(string name)
     {
         var (_, from, to) = Replacements.First(r => string.Equals(r.Name, name, StringComparison.Ordinal));
         var text = GoodRecord.For("rope-bridge").ToJsonString();

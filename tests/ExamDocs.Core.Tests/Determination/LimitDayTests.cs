@@ -21,8 +21,8 @@ public sealed class LimitDayTests
     }
 
     /// <summary>
-    /// SI 1998/2307 reg 10(3)(b): not to be used after the stated time until rectified. The day on which it could become
-    /// a danger is no day of use either, being stricter than "after"; the day before is the last.
+    /// SI 1998/2307 reg 10(3)(b): not to be used after the stated time until rectified. We are stricter than "after": the day on which it
+    /// could become a danger is no day of use; the day before is the last.
     /// </summary>
     [Theory]
     [InlineData("2026-05-10", "withdraw", "W4", null)]
@@ -117,7 +117,7 @@ public sealed class LimitDayTests
         Assert.Equal(outcome is "withdraw" ? "W7" : "", decided.Codes('W'));
     }
 
-    /// <summary>Nominal 11.7 mm, 7.5 per cent: from 10.8225 to 12.5775 mm, reckoned without rounding.</summary>
+    /// <summary>Nominal 11.7 mm, 7.5 per cent: from 10.8225 to 12.5775 mm, calculated without rounding.</summary>
     [Theory]
     [InlineData("10.8224", "withdraw")]
     [InlineData("10.8225", "fit")]

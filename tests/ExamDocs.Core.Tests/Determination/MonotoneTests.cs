@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>From good and from troubled records alike: one more adverse thing improves no outcome and lengthens no use.</summary>
+/// <summary>In good and in troubled records, one more adverse thing never improves an outcome or lengthens a use.</summary>
 public sealed class MonotoneTests
 {
     private static readonly (string Id, string Category)[] Kit =
@@ -96,7 +96,7 @@ public sealed class MonotoneTests
         }
     }
 
-    /// <summary>An earlier day of obsolescence than any before.</summary>
+    /// <summary>A day of obsolescence earlier than the one recorded.</summary>
     private static string Obsolete(JsonObject record, string id, string day)
     {
         var item = record.Item(id);

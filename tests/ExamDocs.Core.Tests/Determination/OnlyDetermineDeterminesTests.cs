@@ -4,21 +4,21 @@ using ExamDocs.Core.Determination;
 namespace ExamDocs.Core.Tests.Determination;
 
 /// <summary>
-/// Documents are composed from determined items alone. Nothing but the determination can make one or alter one: no
-/// public constructor, no copying with another outcome, no default value, no subclass.
+/// Documents are composed only from determined items, and only the determination can make or change one: there is no public
+/// constructor, no copy with another outcome, no default value, no subclass.
 /// </summary>
 public sealed class OnlyDetermineDeterminesTests
 {
     [Theory]
     [InlineData(typeof(DeterminedItem))]
     [InlineData(typeof(DeterminedVisit))]
-    public void What_carries_an_outcome_can_be_made_by_nobody_else(Type type) => Assert.Empty(WaysAround(type));
+    public void Only_the_determination_can_make_what_has_an_outcome(Type type) => Assert.Empty(WaysAround(type));
 
     [Theory]
     [InlineData(typeof(PlantedRecord), "is a record")]
     [InlineData(typeof(PlantedOpen), "is not sealed; has a public constructor; Outcome can be set; Until can be written")]
     [InlineData(typeof(PlantedStruct), "is no class")]
-    public void A_planted_type_that_leaves_a_way_around_is_told(Type type, string told) =>
+    public void A_planted_type_that_leaves_a_way_around_is_named(Type type, string told) =>
         Assert.Equal(told, string.Join("; ", WaysAround(type)));
 
     private static IEnumerable<string> WaysAround(Type type)

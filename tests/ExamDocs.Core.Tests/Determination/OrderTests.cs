@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>No order in the input, of rows, of answers or of members, changes an outcome.</summary>
+/// <summary>The order of rows, answers and members in the input never changes an outcome.</summary>
 public sealed class OrderTests
 {
     private static readonly Lazy<JsonObject> Example = new(() => JsonNode.Parse(File.ReadAllText(ExamplePath()))!.AsObject());
@@ -55,7 +55,7 @@ public sealed class OrderTests
     private static string Lines(Decided decided) =>
         string.Join('\n', decided.Ids.Select(id => $"{id} {decided.Line(id!)}").Order(StringComparer.Ordinal));
 
-    /// <summary>Readings at one place are taken in no order either, so every list may be shuffled.</summary>
+    /// <summary>Readings at one place have no order either, so every list may be shuffled.</summary>
     private static JsonNode? Shuffle(JsonNode? node, Random random) =>
         node switch
         {

@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>What a reason says, to the letter: it is printed beside the outcome and is all that the owner reads of the rule.</summary>
+/// <summary>The words of reasons, letter by letter: beside the outcome they are all that the owner reads of the rule.</summary>
 public sealed class ReasonTextTests
 {
     [Fact]
@@ -105,7 +105,7 @@ public sealed class ReasonTextTests
         );
     }
 
-    /// <summary>The last day of use says nothing about an item that may not be used at all.</summary>
+    /// <summary>A last day of use is left out for an item that may not be used at all.</summary>
     [Fact]
     public void A_withdrawn_item_has_no_last_day_among_its_reasons() =>
         Assert.Equal("W1 U3", Decided.From(Bridge().Answer("cover-cut", "defect").Later("cover-cut", "2026-08-01")).Codes());

@@ -20,7 +20,7 @@ internal static class RecordEdits
             .Select(o => o!.AsObject())
             .First(o => string.Equals((string?)o["criterion"], criterion, StringComparison.Ordinal));
 
-    /// <summary>Answers a criterion, with a note where the word is one that needs it.</summary>
+    /// <summary>Answers a criterion, with a note where the state needs one.</summary>
     public static JsonObject Answer(this JsonObject record, string criterion, string state, string id = GoodRecord.Id)
     {
         var observation = record.Observation(criterion, id);
@@ -102,7 +102,7 @@ internal static class RecordEdits
         );
     }
 
-    /// <summary>An earlier examination of the item, every criterion clear until the caller edits it.</summary>
+    /// <summary>An earlier examination of the item with every criterion clear; the caller may edit it.</summary>
     public static JsonObject Earlier(this JsonObject record, string category, string on, Action<JsonObject>? edit = null)
     {
         var examination = GoodRecord.Examination(GoodRecord.Id, category, on);

@@ -8,7 +8,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>What a store remembers of earlier examinations feeds the trend and the evidence, and is not judged again.</summary>
+/// <summary>Earlier examinations from a store count for the trend and the evidence, and are not judged again.</summary>
 public sealed class RememberedExaminationTests
 {
     private static readonly LocalDate First = new(2024, 11, 11),
@@ -29,7 +29,7 @@ public sealed class RememberedExaminationTests
     }
 
     [Fact]
-    public void An_examination_that_the_record_holds_too_counts_once_and_in_the_records_words()
+    public void An_examination_in_both_record_and_store_counts_once_as_the_record_has_it()
     {
         var own = Bridge();
         own["examinations"]!.AsArray().Add(Measured(GoodRecord.Examination(GoodRecord.Id, "rope-bridge", Iso(First)), 11.0m));
@@ -38,7 +38,7 @@ public sealed class RememberedExaminationTests
     }
 
     [Fact]
-    public void What_is_known_of_the_day_examined_or_after_is_not_from_before()
+    public void An_examination_on_the_day_or_later_is_not_history()
     {
         var item = Determined(
             Bridge(),
@@ -49,7 +49,7 @@ public sealed class RememberedExaminationTests
     }
 
     [Fact]
-    public void A_remembered_examination_withdraws_nothing_by_itself()
+    public void A_remembered_examination_does_not_withdraw_by_itself()
     {
         var past = Past(Third, 9.0m);
         past = past with
@@ -73,7 +73,7 @@ public sealed class RememberedExaminationTests
     }
 
     [Fact]
-    public void A_dated_defect_remembered_wants_an_answer_until_a_record_since_gives_one()
+    public void A_remembered_dated_defect_needs_an_answer_until_a_later_record_gives_one()
     {
         var found = Past(Second, 11.0m);
         found = found with { Examination = found.Examination with { Defects = [Later] } };

@@ -117,7 +117,7 @@ public sealed class RequiredMemberTests
     }
 
     [Fact]
-    public void Every_record_is_usable_before_it_is_spoilt()
+    public void Every_record_is_usable_before_it_is_damaged()
     {
         foreach (var (name, (make, required)) in Records)
         {
@@ -129,7 +129,7 @@ public sealed class RequiredMemberTests
 
     [Theory]
     [MemberData(nameof(Required))]
-    public void A_required_member_spoilt_in_any_way_never_yields_fit(string name, string pointer)
+    public void A_required_member_damaged_in_any_way_never_yields_fit(string name, string pointer)
     {
         var survived = new List<string>();
         foreach (var (how, spoil) in Spoilings(pointer))
@@ -142,8 +142,10 @@ public sealed class RequiredMemberTests
         Assert.Empty(survived);
     }
 
-    /// <summary>Unknown members are errors, optional ones too: a slip in a name must not lose what was said.</summary>
-    /// <summary>A remedy says nothing against an item, so a row of one that names no item is an error of nobody's.</summary>
+    /// <summary>
+    /// Every place of a record but its remedies. A slip in a member's name, even of an optional one, must not lose what was typed; a remedy
+    /// says nothing against an item, so its errors may reach none.
+    /// </summary>
     private static IEnumerable<string> Places =>
         JsonPaths.All(RichRecord.Make()).Where(p => !p.StartsWith("/remedies/0", StringComparison.Ordinal));
 
@@ -216,7 +218,7 @@ public sealed class RequiredMemberTests
         yield return ("deleted", r => JsonPaths.Remove(r, pointer));
         foreach (var value in new[] { "\"\"", "\"  \"", "\"\\u00a0\"", "null", "7", "true", "[]", "{}", "\"?\\u200b\"" })
         {
-            // A number or a flag is what some members hold, and free text may be anything printable.
+            // Some members hold a number or a flag, and free text may be anything printable.
             if (!IsRightType(pointer, value))
                 yield return (value, r => JsonPaths.Set(r, pointer, JsonNode.Parse(value)));
         }

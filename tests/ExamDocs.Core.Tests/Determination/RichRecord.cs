@@ -3,8 +3,8 @@ using System.Text.Json.Nodes;
 namespace ExamDocs.Core.Tests.Determination;
 
 /// <summary>
-/// One rope bridge with every member of the record format that can stand beside the others filled in, still usable:
-/// fit until the day before a dated defect becomes a danger.
+/// One rope bridge with every member of the record format filled in, except those that exclude each other. It may be used until the
+/// day before a dated defect becomes a danger.
 /// </summary>
 internal static class RichRecord
 {

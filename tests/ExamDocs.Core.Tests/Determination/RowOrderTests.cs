@@ -2,11 +2,11 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Rows that cannot be told apart are judged alike, whichever of them stands first.</summary>
+/// <summary>Rows with one id, or limits that apply alike, are judged the same in any order.</summary>
 public sealed class RowOrderTests
 {
     /// <summary>
-    /// A criterion of bridges is a judged or advisory one there (W3); of a connector it is unknown, and counts as decisive (W1).
+    /// The criterion is judged or advisory for a bridge (W3). For a connector it is unknown, and so counts as decisive (W1).
     /// </summary>
     [Theory]
     [InlineData(false, "W3", "W1")]
@@ -19,11 +19,11 @@ public sealed class RowOrderTests
         Assert.Equal((ofBridge, ofConnector), (Withdrawals(decided, bridge), Withdrawals(decided, connector)));
     }
 
-    /// <summary>An examination of bridges is one of the bridge: nothing is wrong with its criteria.</summary>
+    /// <summary>An examination with the criteria of bridges is of the bridge, so no criterion is wrong.</summary>
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void An_examination_of_an_id_carried_twice_is_that_of_the_item_it_could_be_of(bool connectorFirst)
+    public void An_examination_of_a_duplicate_id_goes_to_the_item_it_could_be_of(bool connectorFirst)
     {
         var decided = Decided.From(TwoOfOneId(connectorFirst));
 
@@ -34,7 +34,7 @@ public sealed class RowOrderTests
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void Of_limits_that_apply_alike_each_is_asked_for_a_time_limit(bool bareFirst)
+    public void Each_of_several_limits_that_apply_must_give_a_time_limit(bool bareFirst)
     {
         var record = GoodRecord.For("rope-bridge");
         var bare = record.Limits().DeepClone().AsObject();

@@ -2,11 +2,11 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>Records that came out fit although a danger stood in them, in a row or under an id that nobody weighed.</summary>
+/// <summary>Records that once came out fit although they held a danger, in a row or under an id that no rule looked at.</summary>
 public sealed class UnweighedDangerTests
 {
     [Fact]
-    public void An_earlier_defect_that_does_not_say_when_it_is_a_danger_is_not_passed_over()
+    public void An_earlier_defect_without_a_time_of_danger_is_not_skipped()
     {
         var record = GoodRecord
             .For("rope-bridge")
@@ -23,7 +23,7 @@ public sealed class UnweighedDangerTests
     [Theory]
     [InlineData(6, "undetermined")]
     [InlineData(11, "fit")]
-    public void Diameters_under_an_id_that_is_not_there_hold_back_the_item_they_would_withdraw(int measured, string outcome)
+    public void Diameters_under_an_unknown_id_hold_the_item_they_would_withdraw(int measured, string outcome)
     {
         var record = GoodRecord.For("rope-bridge");
         record.Limits().With("nominalDiameterMm", 11).With("diameterTolerancePercent", 10);

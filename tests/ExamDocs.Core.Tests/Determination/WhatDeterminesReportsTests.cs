@@ -9,13 +9,13 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>What a determined visit tells those who print it, beside the outcomes.</summary>
+/// <summary>What a determined visit holds for printing, in addition to the outcomes.</summary>
 public sealed class WhatDeterminesReportsTests
 {
     private static readonly LocalDate AsOf = new(2026, 5, 12);
 
     [Fact]
-    public void A_defect_under_an_unknown_id_is_a_stray_and_stands_behind_the_items()
+    public void A_defect_under_an_unknown_id_comes_after_the_items()
     {
         var record = GoodRecord.For("pulley").Answer("cracks", "defect");
         record.Exam()["item"] = "SLIP";
@@ -27,7 +27,7 @@ public sealed class WhatDeterminesReportsTests
     }
 
     [Fact]
-    public void A_finding_that_reaches_one_item_names_it_and_one_that_names_another_keeps_its_name()
+    public void A_finding_names_the_one_item_it_reaches_unless_it_names_another()
     {
         var record = GoodRecord.Of(("A", "pulley", null), ("B", "pulley", null));
         record.Item("B").Remove("description");
@@ -40,9 +40,9 @@ public sealed class WhatDeterminesReportsTests
         Assert.Equal(["A", "B"], found);
     }
 
-    /// <summary>Examined, decided and without an error: then, and only then, its particulars may stand in a report.</summary>
+    /// <summary>A report may have only items that were examined and decided and have no error.</summary>
     [Fact]
-    public void Only_what_was_examined_decided_and_is_without_error_may_be_reported()
+    public void Only_an_examined_and_decided_item_without_errors_may_be_reported()
     {
         Assert.True(One(GoodRecord.For("pulley")).MayBeReported);
         Assert.True(
@@ -65,7 +65,7 @@ public sealed class WhatDeterminesReportsTests
     }
 
     [Fact]
-    public void A_warning_holds_no_report_back()
+    public void A_warning_does_not_hold_back_the_report()
     {
         var warned = GoodRecord.For("pulley");
         warned.Item().Without("lastExamined");
@@ -97,7 +97,7 @@ public sealed class WhatDeterminesReportsTests
         Assert.Equal(name, Visit(record).Person(id)?.Name);
     }
 
-    /// <summary>An interval that cannot be told is none, whatever else is known.</summary>
+    /// <summary>Without a known regime there is no interval, whatever else is known.</summary>
     [Theory]
     [InlineData(false, true)]
     [InlineData(true, false)]
@@ -111,7 +111,7 @@ public sealed class WhatDeterminesReportsTests
     }
 
     [Fact]
-    public void No_next_date_where_one_of_two_examinations_that_decide_has_no_known_regime()
+    public void No_next_date_where_one_of_two_deciding_examinations_has_no_known_regime()
     {
         var record = GoodRecord.For("pulley");
         record["examinations"]!.AsArray().Add(GoodRecord.Examination(GoodRecord.Id, "pulley").With("regime", "nowhere"));
@@ -120,7 +120,7 @@ public sealed class WhatDeterminesReportsTests
         Assert.Null(NextExamination.LatestFor(item));
     }
 
-    /// <summary>Parts fitted in a circle, or to two wholes, are asked once each.</summary>
+    /// <summary>Each part is asked once, also where parts are fitted in a circle or to two wholes.</summary>
     [Fact]
     public void Parts_in_a_circle_have_an_earliest_date()
     {

@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Determination;
 
-/// <summary>W10: an earlier withdrawal stays open until it is released, and some can never be.</summary>
+/// <summary>W10: an earlier withdrawal stays open until it is released; some can only be released as recorded in error.</summary>
 public sealed class WithdrawalReleaseTests
 {
     private const string Number = "Q-2025-000007";
@@ -26,7 +26,7 @@ public sealed class WithdrawalReleaseTests
     }
 
     [Fact]
-    public void A_withdrawal_that_the_history_remembers_is_over_once_released()
+    public void A_withdrawal_of_the_history_ends_with_its_release()
     {
         Assert.Equal("withdraw W10", Short(Decided.From(Record(), Past())));
         Assert.Equal("fit ", Short(Decided.From(Record().Release(Number), Past())));
@@ -37,7 +37,7 @@ public sealed class WithdrawalReleaseTests
     [InlineData("q-2025-000007", GoodRecord.Id)]
     [InlineData(null, GoodRecord.Id)]
     [InlineData(Number, "IT-2")]
-    public void A_release_of_something_else_releases_nothing(string? document, string item)
+    public void A_release_of_something_else_does_not_count(string? document, string item)
     {
         var record = GoodRecord.Of((GoodRecord.Id, "sling", null), ("IT-2", "sling", null)).Release(document, item);
 
@@ -53,7 +53,7 @@ public sealed class WithdrawalReleaseTests
         Assert.Equal("fit ", Short(Decided.From(Record().Release(Number).Release("Q-2025-000099"), Past(), second)));
     }
 
-    /// <summary>A release by nobody known, on no day or for no reason is none: the withdrawal stays open.</summary>
+    /// <summary>A release without a known person, a day or grounds does not count: the withdrawal stays open.</summary>
     [Theory]
     [InlineData("by", null)]
     [InlineData("by", "")]
@@ -64,7 +64,7 @@ public sealed class WithdrawalReleaseTests
     [InlineData("on", "2026-02-30")]
     [InlineData("grounds", null)]
     [InlineData("grounds", "  ")]
-    public void A_release_that_does_not_say_all_releases_nothing(string member, string? value)
+    public void An_incomplete_release_does_not_count(string member, string? value)
     {
         var record = Record().Release(Number);
         var release = record["releases"]![0]!.AsObject().Without(member);
@@ -74,7 +74,7 @@ public sealed class WithdrawalReleaseTests
         Assert.Equal("withdraw W10", Short(Decided.From(record, Past())));
     }
 
-    /// <summary>A withdrawal in the same record has no document that the record knows: one that is named is of something else.</summary>
+    /// <summary>A withdrawal in the same record has no document yet: a release that names one is of another withdrawal.</summary>
     [Theory]
     [InlineData(null, "fit ")]
     [InlineData("Q-2025-000123", "withdraw W10")]
@@ -87,7 +87,7 @@ public sealed class WithdrawalReleaseTests
         Assert.Equal(expected, Short(Decided.From(record.Release(document))));
     }
 
-    /// <summary>A withdrawal for its part ends with the renewal from that day on to the examination, both days inside.</summary>
+    /// <summary>A renewal ends a withdrawal for a part from the day of the withdrawal to the day examined, both inclusive.</summary>
     [Theory]
     [InlineData("2025-11-19", false)]
     [InlineData("2025-11-20", true)]
@@ -103,7 +103,7 @@ public sealed class WithdrawalReleaseTests
     [Theory]
     [InlineData("2025-11-19")]
     [InlineData("2025-01-01")]
-    public void A_release_dated_before_the_withdrawal_releases_nothing(string on) =>
+    public void A_release_dated_before_the_withdrawal_does_not_count(string on) =>
         Assert.Equal("withdraw", Decided.From(Record().Release(Number, on: on), Past()).Outcome());
 
     [Fact]
@@ -115,7 +115,7 @@ public sealed class WithdrawalReleaseTests
     }
 
     [Fact]
-    public void A_withdrawal_of_another_item_is_of_no_concern() =>
+    public void A_withdrawal_of_another_item_does_not_count() =>
         Assert.Equal("fit ", Short(Decided.From(Record(), Past() with { ItemId = "IT-9" })));
 
     [Theory]
@@ -185,12 +185,12 @@ public sealed class WithdrawalReleaseTests
         );
     }
 
-    /// <summary>What can never be made good or seen again otherwise ends where it should not have been recorded.</summary>
+    /// <summary>What can never be made good ends only where it should not have been recorded.</summary>
     [Theory]
     [InlineData("recorded-in-error", "fit ")]
     [InlineData("made-good", "withdraw W10")]
     [InlineData("examined-again", "withdraw W10")]
-    public void Only_an_error_in_the_record_ends_what_is_never_releasable(string because, string expected)
+    public void Only_a_release_for_an_error_ends_what_is_never_releasable(string because, string expected)
     {
         var record = Record()
             .Release(Number)
@@ -216,7 +216,7 @@ public sealed class WithdrawalReleaseTests
     [InlineData("ok")]
     [InlineData("checked")]
     [InlineData("a b c d")]
-    public void Grounds_that_nobody_can_follow_are_none(string grounds)
+    public void Grounds_that_nobody_can_follow_do_not_count(string grounds)
     {
         var record = Record().Release(Number);
         record["releases"]![0]!["grounds"] = grounds;
@@ -224,7 +224,7 @@ public sealed class WithdrawalReleaseTests
         Assert.Equal("withdraw W10", Short(Decided.From(record, Past())));
     }
 
-    /// <summary>Nothing that was found on one day can depend on a release of a later one.</summary>
+    /// <summary>An examination cannot depend on a release of a later day.</summary>
     [Theory]
     [InlineData("2026-05-11", "fit ")]
     [InlineData("2026-05-12", "withdraw W10")]
@@ -276,7 +276,7 @@ public sealed class WithdrawalReleaseTests
         }
     }
 
-    /// <summary>The day of first use is corrected after the life had run out: the earlier withdrawal stays.</summary>
+    /// <summary>The day of first use is corrected after the service life had ended: the earlier withdrawal stays.</summary>
     [Fact]
     public void An_expired_life_is_never_released()
     {

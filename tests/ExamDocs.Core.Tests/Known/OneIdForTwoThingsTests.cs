@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Known;
 
-/// <summary>One id may stand for two things, and what was told of the one is not told of the other.</summary>
+/// <summary>Two things may have one id; what is recorded of one of them does not count for the other.</summary>
 public sealed class OneIdForTwoThingsTests
 {
     private static readonly LocalDate June = new(2026, 6, 8),
@@ -12,7 +12,7 @@ public sealed class OneIdForTwoThingsTests
         October = new(2026, 10, 6);
 
     [Fact]
-    public void A_renewal_of_the_one_is_none_of_the_other_that_was_withdrawn()
+    public void A_renewal_of_one_thing_does_not_release_the_other()
     {
         var withdrawn = new KnownVisit(
             1,
@@ -41,7 +41,7 @@ public sealed class OneIdForTwoThingsTests
     }
 
     [Fact]
-    public void What_a_part_was_on_by_the_day_counts_for_an_older_visit_that_is_decided_later()
+    public void An_older_visit_decided_later_counts_what_the_part_was_on_that_day()
     {
         var then = new KnownVisit(1, Visit("V-1", June, Item("RB-2", "Q100") with { FittedTo = "H-1" }), []);
         var moved = new KnownVisit(

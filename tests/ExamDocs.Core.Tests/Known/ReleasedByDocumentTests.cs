@@ -4,14 +4,14 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Known;
 
-/// <summary>A release that names a document ends the withdrawal of that document, and no other that happens to stand beside it.</summary>
+/// <summary>A release that names a document ends the withdrawal of that document and no other.</summary>
 public sealed class ReleasedByDocumentTests
 {
     private static readonly LocalDate Spring = new(2026, 5, 11),
         Autumn = new(2026, 11, 2);
 
     [Fact]
-    public void A_record_that_withdraws_does_not_release_by_the_label_that_another_printed_on_its_account()
+    public void A_record_that_withdraws_cannot_release_by_another_records_label()
     {
         var repeats = Withdrawn(1, "V-1", Spring, Bridge(), "Q-1", "W10");
         var withdraws = Withdrawn(2, "V-2", Spring, Bridge(), "Q-2", "W1", "W4");
@@ -22,7 +22,7 @@ public sealed class ReleasedByDocumentTests
     }
 
     [Fact]
-    public void A_release_by_the_first_versions_label_leaves_what_the_second_version_withdrew_under_another_serial()
+    public void A_release_by_the_first_versions_label_leaves_another_serial_withdrawn()
     {
         var first = Withdrawn(1, "V-1", Spring, Bridge("RB-1", "Q100"), "Q-1", "W1");
         var second = Withdrawn(2, "V-1", Spring, Bridge("RB-1", "Q555"), "Q-2", "W1");
@@ -38,7 +38,7 @@ public sealed class ReleasedByDocumentTests
     }
 
     [Fact]
-    public void Two_records_of_one_day_that_withdraw_for_different_reasons_are_two_withdrawals()
+    public void Two_records_of_one_day_with_different_reasons_are_two_withdrawals()
     {
         var doubt = Withdrawn(1, "V-1", Spring, Bridge(), "Q-1", "W2");
         var saw = Withdrawn(2, "V-2", Spring, Bridge(), "Q-2", "W4");
@@ -52,7 +52,7 @@ public sealed class ReleasedByDocumentTests
     }
 
     [Fact]
-    public void Two_records_of_one_day_that_withdraw_for_one_reason_tell_of_one_withdrawal()
+    public void Two_records_of_one_day_with_one_reason_are_one_withdrawal()
     {
         var one = Withdrawn(1, "V-1", Spring, Bridge(), "Q-1", "W2");
         var again = Withdrawn(2, "V-2", Spring, Bridge(), "Q-2", "W10", "W2");

@@ -9,20 +9,20 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Measurement;
 
-/// <summary>What is reckoned exactly at a boundary, with numbers that binary fractions hold exactly.</summary>
+/// <summary>Calculations exactly at a boundary, with numbers that are exact in binary.</summary>
 public sealed class BoundaryTests
 {
     private static readonly LocalDate Start = new(2024, 1, 1);
 
-    /// <summary>10 less 1 a day reaches nought on day 10, which is inside what is looked at when it is the last day.</summary>
+    /// <summary>A line from 10 that falls by 1 a day reaches zero on day 10; the last day given is inclusive.</summary>
     [Theory]
     [InlineData(0, 10, 10)]
     [InlineData(0, 9, null)]
     [InlineData(12, 20, 12)]
-    public void A_line_reaches_its_limit_between_two_days_both_inside(int from, int to, int? day) =>
+    public void A_line_reaches_its_limit_from_the_first_to_the_last_day_inclusive(int from, int to, int? day) =>
         Assert.Equal(day, new Approach(0, Falls: true, from, to).DayOf(new TheilSen(10, -1)));
 
-    /// <summary>Points on the line leave no scatter, so that the band is the line.</summary>
+    /// <summary>Points exactly on a line have no scatter, so the band is the line itself.</summary>
     [Theory]
     [InlineData(0, 20, 10)]
     [InlineData(0, 5, null)]
@@ -40,7 +40,7 @@ public sealed class BoundaryTests
     [InlineData(false, 2e-10, 5)]
     [InlineData(true, 1, null)]
     [InlineData(false, -1, null)]
-    public void A_slope_that_is_noise_moves_nowhere(bool falls, double slope, int? day) =>
+    public void A_slope_that_is_only_rounding_reaches_no_limit(bool falls, double slope, int? day) =>
         Assert.Equal(day, new Approach(10 + (falls ? -1e-9 : 1e-9), falls, 0, 1000).DayOf(new TheilSen(10, slope)));
 
     /// <summary>The day found is the last on which the nearer bound has not passed the limit.</summary>
@@ -73,7 +73,7 @@ public sealed class BoundaryTests
     }
 
     [Fact]
-    public void A_mean_is_rounded_for_print_half_away_from_nought() =>
+    public void A_mean_is_rounded_for_print_half_away_from_zero() =>
         Assert.Equal([10.5m, 10.35m], [new StationMean(31.5m, 3).Rounded, new StationMean(31.035m, 3).Rounded]);
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class BoundaryTests
         Assert.Equal(2, MeanUncertainty.CoverageFor(10_001));
     }
 
-    /// <summary>11.0 and 11.2 scatter by 0.02 mm² about their mean; the station with one reading and that with none add nothing.</summary>
+    /// <summary>11.0 and 11.2 have a variance of 0.02 mm² about their mean; stations with one reading or none add nothing.</summary>
     [Fact]
     public void Scatter_is_pooled_over_stations_with_two_readings()
     {
@@ -137,7 +137,7 @@ public sealed class BoundaryTests
         Assert.All(Profile((0, 11.0m), (200, 10.6m)).Stations, s => Assert.Null(s.ModifiedZ));
     }
 
-    /// <summary>From 100 to 500 the quarters end at 200 and 400, both in the middle.</summary>
+    /// <summary>From 100 to 500 the quarters end at 200 and 400; both belong to the middle.</summary>
     [Fact]
     public void The_middle_half_begins_a_quarter_of_the_length_after_the_first_station()
     {
@@ -170,7 +170,7 @@ public sealed class BoundaryTests
         Assert.Equal([false, true, true, true, false], new[] { 99m, 100m, 200m, 300m, 301m }.Select(at => run.Holds(At(at, 11))));
     }
 
-    /// <summary>Half a millimetre off with an uncertainty of half a millimetre is not off by more than it.</summary>
+    /// <summary>A difference equal to the uncertainty is not more than the uncertainty.</summary>
     [Fact]
     public void A_difference_no_larger_than_the_uncertainty_makes_no_run()
     {
@@ -179,9 +179,9 @@ public sealed class BoundaryTests
         Assert.Equal(new StationRun(0, 100, 2, IsThinner: false), StationRun.Longest([At(0, 11.75m), At(100, 11.75m), At(200, 11.5m)], 11));
     }
 
-    /// <summary>One wild value bends the least squares and not the median of the slopes; and the other way about.</summary>
+    /// <summary>A wild value moves one of the two lines and not the other, so that only one of them reaches the limit.</summary>
     [Fact]
-    public void The_day_is_told_by_whichever_of_the_two_methods_has_one()
+    public void The_day_comes_from_whichever_method_has_one()
     {
         var band = Series((0, 11.0m), (100, 11.0m), (200, 11.0m), (300, 11.0m), (400, 10.6m));
         Assert.Null(band.ByLine);
@@ -196,7 +196,7 @@ public sealed class BoundaryTests
     }
 
     [Fact]
-    public void The_earlier_of_two_days_is_told_and_a_year_is_365_and_a_quarter_days()
+    public void The_earlier_of_two_days_counts_and_a_year_has_365_and_a_quarter_days()
     {
         var both = Series((0, 11.0m), (100, 10.9m), (200, 10.85m), (300, 10.7m));
         Assert.True(both.ByBand < both.ByLine);

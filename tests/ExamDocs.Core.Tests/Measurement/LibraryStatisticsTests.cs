@@ -3,7 +3,7 @@ using MathNet.Numerics.Statistics;
 
 namespace ExamDocs.Core.Tests.Measurement;
 
-/// <summary>The functions of the statistics library that the measurement rests on give the values others have published.</summary>
+/// <summary>The functions that we use of the statistics library give published values.</summary>
 public sealed class LibraryStatisticsTests
 {
     /// <summary>NIST StRD, univariate summary statistics: certified mean and sample standard deviation.</summary>
@@ -13,7 +13,7 @@ public sealed class LibraryStatisticsTests
     [InlineData("Lew", 200, -177.435000000000, 277.332168044316, 1e-13)]
     [InlineData("NumAcc1", 3, 10000002, 1, 1e-15)]
     [InlineData("NumAcc2", 1001, 1.2, 0.1, 1e-13)]
-    [InlineData("NumAcc3", 1001, 1000000.2, 0.1, 1e-8)] // the data themselves are only so near to .1 in binary
+    [InlineData("NumAcc3", 1001, 1000000.2, 0.1, 1e-8)] // the data themselves are no closer to .1 in binary
     [InlineData("NumAcc4", 1001, 10000000.2, 0.1, 1e-7)]
     public void Mean_and_standard_deviation_of_the_reference_sets(string set, int n, double mean, double deviation, double relative)
     {

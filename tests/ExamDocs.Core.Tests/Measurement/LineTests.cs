@@ -3,7 +3,7 @@ using MathNet.Numerics.Statistics;
 
 namespace ExamDocs.Core.Tests.Measurement;
 
-/// <summary>Both lines against published answers, and against data that have none.</summary>
+/// <summary>Compares both lines with published answers, and tries data that have no line.</summary>
 public sealed class LineTests
 {
     /// <summary>NIST StRD, linear least squares, Norris: certified values.</summary>
@@ -23,7 +23,7 @@ public sealed class LineTests
         Near(5436385.54079785, fit.RegressionSquares / (fit.ResidualDeviation * fit.ResidualDeviation), 1e-12);
     }
 
-    /// <summary>By its definition from the certified values: Student's t for 34 degrees 2.0322, residual s.d. 0.884796396.</summary>
+    /// <summary>Calculated by definition from the certified values: Student's t for 34 degrees 2.0322, residual s.d. 0.884796396.</summary>
     [Fact]
     public void The_prediction_band_is_narrowest_at_the_mean_and_widens_by_its_formula()
     {
@@ -49,7 +49,7 @@ public sealed class LineTests
     }
 
     [Fact]
-    public void One_wild_value_sways_least_squares_and_not_Theil_Sen()
+    public void One_wild_value_moves_least_squares_and_not_Theil_Sen()
     {
         double[] x = [0, 1, 2, 3, 4];
         double[] y = [10, 9, 8, 7, 60];
@@ -59,7 +59,7 @@ public sealed class LineTests
     }
 
     [Fact]
-    public void Points_that_tell_of_no_line_give_none()
+    public void Points_without_a_line_give_none()
     {
         Assert.Null(TheilSen.Through([], []));
         Assert.Null(TheilSen.Through([1], [1]));
@@ -74,8 +74,7 @@ public sealed class LineTests
     }
 
     [Fact]
-    public void Equal_x_among_others_are_passed_over_by_Theil_Sen() =>
-        Assert.Equal(2, TheilSen.Through([0, 0, 1, 2], [0, 0, 2, 4])!.Slope, 1e-12);
+    public void Theil_Sen_skips_pairs_with_equal_x() => Assert.Equal(2, TheilSen.Through([0, 0, 1, 2], [0, 0, 2, 4])!.Slope, 1e-12);
 
     private static void Near(double certified, double found, double relative) =>
         Assert.InRange(Math.Abs((found - certified) / certified), 0, relative);

@@ -4,7 +4,7 @@ using ExamDocs.Core.Tests.Determination;
 
 namespace ExamDocs.Core.Tests.Measurement;
 
-/// <summary>What the analysis says reaches the findings and the item, and never its outcome.</summary>
+/// <summary>The analysis reaches the findings and the determined item, and never changes the outcome.</summary>
 public sealed class MeasurementFindingTests
 {
     /// <summary>Limits 9.9 to 12.1 mm; U = 0.0058 mm, as every two readings are equal and the step is 0.01 mm.</summary>
@@ -12,7 +12,7 @@ public sealed class MeasurementFindingTests
     [InlineData("9.89", "withdraw", false)]
     [InlineData("9.90", "fit", true)]
     [InlineData("9.91", "fit", false)]
-    public void At_the_limit_W7_and_the_warning_part(string reading, string outcome, bool warned)
+    public void At_the_limit_either_W7_or_the_warning_is_given(string reading, string outcome, bool warned)
     {
         var mm = decimal.Parse(reading, CultureInfo.InvariantCulture);
         var record = Bridge().Station(50, 11.00m, 11.00m).Station(150, mm, mm);

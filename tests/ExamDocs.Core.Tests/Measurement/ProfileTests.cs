@@ -10,10 +10,10 @@ public sealed class ProfileTests
     private static readonly MakersLimits Eleven = new() { NominalDiameterMm = 11.0m, DiameterTolerancePercent = 10 };
 
     [Fact]
-    public void A_profile_of_nothing_is_none() => Assert.Null(MeasuredProfile.Of([], Eleven, null));
+    public void No_stations_make_no_profile() => Assert.Null(MeasuredProfile.Of([], Eleven, null));
 
     [Fact]
-    public void Stations_stay_as_recorded_and_are_put_in_order_beside()
+    public void Stations_are_kept_as_recorded_and_also_in_order()
     {
         var profile = Profile("190: 10.9 10.7", "50: 11.0 11.0", "330: 11.1 11.0", "?: 11.0", "400:");
 
@@ -26,7 +26,7 @@ public sealed class ProfileTests
     }
 
     [Fact]
-    public void A_station_that_stands_out_is_marked_and_no_other()
+    public void Only_the_station_that_stands_out_is_marked()
     {
         var profile = Profile("50: 10.9 10.9", "100: 11.0 11.0", "150: 11.1 11.1", "200: 11.0 11.0", "250: 10.9 10.9", "300: 12.6 12.6");
 
@@ -35,7 +35,7 @@ public sealed class ProfileTests
     }
 
     [Fact]
-    public void Two_stations_cannot_tell_which_of_them_stands_out() =>
+    public void Of_two_stations_neither_stands_out() =>
         Assert.All(Profile("50: 11.0 11.0", "100: 5.0 5.0").Stations, s => Assert.Null(s.ModifiedZ));
 
     /// <summary>All readings equal at each station, step 0.1: U = 2 · 0.1/√12 = 0.058 mm.</summary>
@@ -68,7 +68,7 @@ public sealed class ProfileTests
         Assert.Null(Profile("10: 11.0 11.0", "20: 10.0 10.0", "30: 12.0 12.0", "40: 11.0 11.0", "50: 11.0 11.0").LongestRun);
 
     [Fact]
-    public void The_middle_half_is_held_against_the_outer_quarters()
+    public void The_middle_half_is_compared_with_the_outer_quarters()
     {
         var parts = Profile("0: 11.0 11.0", "100: 10.6 10.6", "200: 10.4 10.4", "300: 10.8 10.8", "400: 11.2 11.2").MiddleAgainstEnds!;
 

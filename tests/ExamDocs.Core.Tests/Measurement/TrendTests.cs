@@ -40,7 +40,7 @@ public sealed class TrendTests
     }
 
     [Fact]
-    public void What_keeps_level_reaches_nothing()
+    public void A_level_series_reaches_no_limit()
     {
         var trend = Trend((0, 11.0m), (100, 11.0m), (200, 11.0m), (300, 11.0m))!;
 
@@ -79,7 +79,7 @@ public sealed class TrendTests
     }
 
     [Fact]
-    public void A_profile_without_readings_is_passed_over() =>
+    public void A_profile_without_readings_does_not_count() =>
         Assert.Null(
             DiameterTrend.Of(
                 [
@@ -95,7 +95,7 @@ public sealed class TrendTests
     /// 4.3027. The lower bound meets 9.9 where 11.05 - 0.001 x - 9.9 = t s √(1.25 + (x - 150)²/50000).
     /// </summary>
     [Fact]
-    public void With_scatter_the_bound_comes_first_and_its_day_is_that_of_the_formula()
+    public void With_scatter_the_bound_comes_first_on_the_day_of_the_formula()
     {
         var trend = Trend((0, 11.1m), (100, 10.9m), (200, 10.8m), (300, 10.8m))!;
         var x = Start.PlusDays(0);
@@ -119,11 +119,11 @@ public sealed class TrendTests
     }
 
     [Fact]
-    public void A_day_beyond_the_calendar_is_none() =>
+    public void No_day_is_given_beyond_the_calendar() =>
         Assert.Null(Trend((0, 11.0m), (1000, 11.0m), (2000, 10.9999m), (3000, 10.9999m), (4000, 10.9999m))!.Smallest.ByLine);
 
     [Fact]
-    public void The_line_is_not_swayed_by_one_wild_examination()
+    public void One_wild_examination_does_not_move_the_line()
     {
         var trend = Trend((0, 11.0m), (100, 10.9m), (200, 10.8m), (300, 13.0m), (400, 10.6m), (500, 10.5m))!;
 

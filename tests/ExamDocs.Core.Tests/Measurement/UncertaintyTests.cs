@@ -21,7 +21,7 @@ public sealed class UncertaintyTests
     [Fact]
     public void Part_degrees_of_freedom_are_cut_off() => Assert.Equal(MeanUncertainty.CoverageFor(5), MeanUncertainty.CoverageFor(5.99));
 
-    /// <summary>JCGM 100:2008 F.2.2.1: the step alone gives u = 0.29 of it.</summary>
+    /// <summary>JCGM 100:2008 F.2.2.1: with the step alone, u is 0.29 of the step.</summary>
     [Fact]
     public void A_single_reading_has_the_step_of_the_calliper_only()
     {
@@ -77,7 +77,7 @@ public sealed class RobustSpreadTests
 {
     /// <summary>The example of a rope of six readings: the modified z of 12.6 is 10.792, the others stay within 0.6745.</summary>
     [Fact]
-    public void The_one_that_stands_out_is_found_and_no_other()
+    public void Only_the_value_that_stands_out_is_found()
     {
         double[] values = [10.9, 11.0, 11.1, 11.0, 10.9, 12.6];
         var spread = new RobustSpread(values, 0.1);
@@ -89,7 +89,7 @@ public sealed class RobustSpreadTests
     }
 
     [Fact]
-    public void Where_more_than_half_are_equal_the_step_stands_for_the_spread()
+    public void Where_more_than_half_are_equal_the_step_counts_as_the_spread()
     {
         var spread = new RobustSpread([11.0, 11.0, 11.0, 11.0, 10.5], 0.1);
 

@@ -42,7 +42,7 @@ public sealed class DutiesTests
     [InlineData("fr")]
     [InlineData("au-nz")]
     [InlineData("us")]
-    public void Elsewhere_no_authority_is_claimed(string regime)
+    public void Elsewhere_no_authority_is_named(string regime)
     {
         Assert.Empty(To(regime, DutyKind.CopyAtImminentRisk, hired: true).Concat(To(regime, DutyKind.CopyAtImminentRisk, hired: false)));
         Assert.Equal([Recipient.Employer], To(regime, DutyKind.TellForthwith, hired: false));

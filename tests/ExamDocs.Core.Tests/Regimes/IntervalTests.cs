@@ -8,14 +8,14 @@ using NodaTime;
 namespace ExamDocs.Core.Tests.Regimes;
 
 /// <summary>
-/// The next date that each regime gives kit examined on 11 May 2026, and whether kit last examined so long ago is called
-/// overdue on the day before the bound, on it and after it.
+/// The next date that each regime gives kit examined on 11 May 2026, and whether kit is overdue when it is examined the day before
+/// the bound, on it and the day after.
 /// </summary>
 public sealed class IntervalTests
 {
     private static readonly LocalDate Examined = new(2026, 5, 11);
 
-    /// <summary>Regime, purpose, recorded use, months, days taken off the corresponding date.</summary>
+    /// <summary>Regime, purpose, recorded use, months, days before the corresponding date.</summary>
     public static TheoryData<string, string?, string?, int, int> Table =>
         new()
         {
@@ -79,7 +79,7 @@ public sealed class IntervalTests
     public void In_France_the_corresponding_date_itself_is_too_late() =>
         Assert.Equal(new LocalDate(2027, 5, 10), Next(Record("fr", "fall-arrest-only", null)));
 
-    /// <summary>A basis shortens what the regime gives and never lengthens it.</summary>
+    /// <summary>A basis may shorten the regime's interval and never lengthens it.</summary>
     [Theory]
     [InlineData("gb-loler", "lifts-persons", "scheme", 3, 3, 0)]
     [InlineData("gb-loler", "lifts-persons", "scheme", 9, 6, 0)]
@@ -108,7 +108,7 @@ public sealed class IntervalTests
         Assert.Equal(Examined.PlusMonths(months).PlusDays(days), Next(record));
     }
 
-    /// <summary>The maker's interval and the examiner's own date hold beside the regime's: the earliest wins.</summary>
+    /// <summary>Of the regime's interval, the maker's and the examiner's own date, the earliest counts.</summary>
     [Fact]
     public void The_maker_and_the_examiner_may_ask_for_less_everywhere()
     {
@@ -129,7 +129,7 @@ public sealed class IntervalTests
     }
 
     [Fact]
-    public void The_interval_that_holds_is_handed_on_with_its_source()
+    public void The_interval_that_applies_is_passed_on_with_its_source()
     {
         var interval = Visit(Record("fr", "fall-arrest-only", null)).Items[0].Interval!;
         Assert.Equal(

@@ -11,8 +11,8 @@ using NodaTime;
 namespace ExamDocs.Core.Tests.Regimes;
 
 /// <summary>
-/// A regime that an examination names for itself never gives more than the visit's: the shorter interval and the particulars of
-/// both hold, unless the visit's regime leaves such kit to it. Examined on 11 May 2026.
+/// A regime that an examination names for itself never allows more than the visit's: the shorter interval and the particulars of
+/// both apply, unless the visit's regime leaves such kit to it. Examined on 11 May 2026.
 /// </summary>
 public sealed class OwnRegimeTests
 {
@@ -46,12 +46,12 @@ public sealed class OwnRegimeTests
         Assert.Equal((next, printed), (Day(item.NextExaminationBy), item.RegimeId));
     }
 
-    /// <summary>Arduous use counts under gb-wah only, which gb-loler leaves fall arrest and helmets to.</summary>
+    /// <summary>Arduous use counts only under gb-wah. gb-loler leaves fall arrest and helmets to that regime.</summary>
     [Theory]
     [InlineData("sling", "fall-arrest-only", "2026-08-11")]
     [InlineData("helmet", "lifts-persons", "2026-08-11")]
     [InlineData("helmet", "", "2026-08-11")]
-    public void Kit_left_to_another_regime_stands_under_that_one_alone(string category, string purpose, string next)
+    public void Only_the_other_regime_binds_kit_that_is_left_to_it(string category, string purpose, string next)
     {
         var record = Sling("gb-loler", "gb-wah", purpose, category);
         record.Exam()["exposure"] = new JsonObject { ["use"] = "arduous" };
@@ -62,7 +62,7 @@ public sealed class OwnRegimeTests
         Assert.Equal(["gb-wah"], visit.Items[0].Regimes.Select(r => r.Id));
     }
 
-    /// <summary>What the visit's law asks for is asked for whatever the examination names.</summary>
+    /// <summary>The visit's law asks for its particulars, whatever regime the examination names.</summary>
     [Theory]
     [InlineData("de")]
     [InlineData("fr")]
@@ -83,7 +83,7 @@ public sealed class OwnRegimeTests
     [InlineData("de", "lifts-persons")]
     [InlineData("eu-en365", "accessory")]
     [InlineData("fr", "")]
-    public void A_twelve_month_basis_stays_closed_to_what_the_visits_regime_gives_six(string own, string purpose)
+    public void A_twelve_month_basis_is_refused_where_the_visits_regime_gives_six(string own, string purpose)
     {
         var record = Sling("gb-loler", own, purpose);
         record.Exam()["basis"] = "twelve-month";
@@ -102,7 +102,7 @@ public sealed class OwnRegimeTests
         Assert.Equal(overdue, Determined(record).Findings.Any(f => f.Code == "DAT011"));
     }
 
-    /// <summary>A regime of the user's own may give long intervals, and says nothing of what the visit's law gives.</summary>
+    /// <summary>A regime of the user's own may give long intervals; it does not change those of the visit's law.</summary>
     [Theory]
     [InlineData("long", null, "lifts-persons", "2036-05-11", true)]
     [InlineData("long", null, "fall-arrest-only", "2036-05-11", true)]
@@ -128,9 +128,9 @@ public sealed class OwnRegimeTests
         Assert.Equal(warned, visit.Items[0].Findings.Any(f => f is { Code: "PAR040", Severity: Severity.Warning }));
     }
 
-    /// <summary>What leaves all kit to another regime would leave nothing to itself.</summary>
+    /// <summary>A regime that leaves all kit to another one would bind nothing.</summary>
     [Fact]
-    public void An_entry_that_leaves_everything_away_is_refused()
+    public void An_entry_that_leaves_all_kit_to_another_regime_is_refused()
     {
         var regime = Own("long", 12) with
         {

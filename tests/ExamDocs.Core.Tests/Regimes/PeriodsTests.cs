@@ -31,15 +31,11 @@ public sealed class PeriodsTests
     [InlineData(2009, 12, 31, "old")]
     [InlineData(1950, 1, 1, "old")]
     [InlineData(2030, 1, 1, "new")]
-    public void The_entries_in_force_on_the_day_are_taken_and_the_nearest_outside_all_periods(
-        int year,
-        int month,
-        int day,
-        string expected
-    ) => Assert.Equal([expected], Two.InForce(new LocalDate(year, month, day)));
+    public void The_entries_of_the_day_count_and_outside_all_periods_the_nearest(int year, int month, int day, string expected) =>
+        Assert.Equal([expected], Two.InForce(new LocalDate(year, month, day)));
 
     [Fact]
-    public void Without_a_day_the_newest_are_taken() => Assert.Equal(["new"], Two.InForce(null));
+    public void Without_a_day_the_newest_entries_count() => Assert.Equal(["new"], Two.InForce(null));
 
     [Fact]
     public void A_first_period_may_leave_its_day_open()

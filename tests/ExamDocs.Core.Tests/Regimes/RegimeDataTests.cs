@@ -4,12 +4,12 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Regimes;
 
-/// <summary>What holds for the data of every regime, whoever adds the next one.</summary>
+/// <summary>What must be true of the data of every regime, also of those still to be added.</summary>
 public sealed class RegimeDataTests
 {
     private static readonly LocalDate Day = new(2026, 5, 11);
 
-    /// <summary>Rules that only some regimes ask for, as the law on lifting asks for them.</summary>
+    /// <summary>Rules that the law on lifting asks for and that not every regime asks for.</summary>
     private static readonly string[] Lifting = ["CON006", "CON020", "DAT016", "PAR005", "PAR006", "PAR022", "PAR024", "PAR032"];
 
     public static TheoryData<string> Ids => [.. RegimeIndex.All.Select(r => r.Id)];
@@ -24,7 +24,7 @@ public sealed class RegimeDataTests
 
     [Theory]
     [MemberData(nameof(Ids))]
-    public void Every_rule_named_is_one_of_the_book(string id)
+    public void Every_rule_named_is_in_the_rule_book(string id)
     {
         var regime = Of(id);
         var named = regime
@@ -51,7 +51,7 @@ public sealed class RegimeDataTests
         Assert.Equal(lifting ? Lifting : others, asked);
     }
 
-    /// <summary>In Great Britain a finding rests on the provision that the rule's own page names.</summary>
+    /// <summary>In Great Britain the source of a finding is the provision that the rule's own page names.</summary>
     [Fact]
     public void The_provisions_of_Great_Britain_are_those_of_the_rules() => Assert.All(RuleBook.All.Where(r => r is RegimeRule), rule =>
         {
@@ -95,9 +95,9 @@ public sealed class RegimeDataTests
         Assert.Equal(fromMemory, string.Join(' ', unread.Select(p => p.Paragraph)));
     }
 
-    /// <summary>SI 2005/735 reg 12(6) asks for a record and does not say of what, for personal kit (from memory).</summary>
+    /// <summary>SI 2005/735 reg 12(6) asks for a record of personal kit, but does not say what it must hold (from memory).</summary>
     [Fact]
-    public void Personal_kit_has_no_schedule_of_platforms_forced_on_it() => Assert.Single(Of("gb-wah").Particulars.InForce(Day));
+    public void Personal_kit_is_not_asked_for_the_schedule_of_platforms() => Assert.Single(Of("gb-wah").Particulars.InForce(Day));
 
     private static Regime Of(string id) => RegimeIndex.Find(id)!;
 }

@@ -8,7 +8,7 @@ using NodaTime;
 namespace ExamDocs.Core.Tests.Regimes;
 
 /// <summary>
-/// The words in which a regime's data stand on the page, to the letter, and what is said of data that cannot be relied on.
+/// The words in which a regime's data are printed, letter by letter, and what is said of unsound data.
 /// </summary>
 public sealed class RegimeWordsTests
 {
@@ -40,7 +40,7 @@ public sealed class RegimeWordsTests
     [Theory]
     [InlineData("Lifting Act", "No 5", "Lifting Act (No 5)")]
     [InlineData("EN 365", "EN 365", "EN 365")]
-    public void A_law_is_cited_with_its_number_where_that_is_another(string title, string number, string cited) =>
+    public void A_law_is_cited_with_its_number_where_the_title_lacks_it(string title, string number, string cited) =>
         Assert.Equal(
             cited,
             new Law
@@ -51,13 +51,13 @@ public sealed class RegimeWordsTests
             }.Cited
         );
 
-    /// <summary>Of several intervals for one purpose the shortest is the longest that a basis may state.</summary>
+    /// <summary>Where a purpose has several intervals, a basis may state none longer than the shortest of them.</summary>
     [Fact]
-    public void The_shortest_interval_of_a_purpose_binds_a_basis() =>
+    public void A_basis_may_give_no_more_than_the_shortest_interval_of_the_purpose() =>
         Assert.Equal(6, With(Entry(12), Entry(6)).MonthsFor(Purpose.Accessory, null));
 
     [Fact]
-    public void What_no_rule_of_retention_names_is_not_told() =>
+    public void A_document_without_a_rule_of_retention_has_no_answer() =>
         Assert.Null((Gb with { Retention = [new() { Entries = [] }] }).Keep(KeptDocument.PeriodicReport, new(2026, 5, 11)));
 
     [Fact]
@@ -106,7 +106,7 @@ public sealed class RegimeWordsTests
         );
     }
 
-    /// <summary>Two periods from one day leave none of it to the first.</summary>
+    /// <summary>Of two periods that begin on one day, the first would never be in force.</summary>
     [Fact]
     public void Periods_from_the_same_day_do_not_follow_one_another()
     {
@@ -134,7 +134,7 @@ public sealed class RegimeWordsTests
         Assert.False(new[] { day, next }.FollowOneAnother());
     }
 
-    /// <summary>Built-in data that cannot be relied on stop the program before it decides anything.</summary>
+    /// <summary>Unsound built-in data stop the program before it decides anything.</summary>
     [Fact]
     public void Built_in_data_that_are_missing_empty_misnamed_or_unsound_are_refused()
     {
@@ -153,7 +153,7 @@ public sealed class RegimeWordsTests
     }
 
     [Fact]
-    public void What_is_not_there_is_not_found()
+    public void An_unknown_id_and_an_empty_list_give_nothing()
     {
         Assert.Null(RegimeIndex.Find("nowhere"));
         Assert.Null(RegimeIndex.Find(null));
@@ -162,10 +162,10 @@ public sealed class RegimeWordsTests
     }
 
     /// <summary>
-    /// A rule that several parts of the data name rests on the particular, then on the duty, then on what is asked beside them.
+    /// Where several parts of the data name a rule, its source is the particular, else the duty, else the entry among the checks.
     /// </summary>
     [Fact]
-    public void A_rule_rests_on_the_first_that_names_it()
+    public void The_source_of_a_rule_is_the_first_provision_that_names_it()
     {
         var day = new LocalDate(2026, 5, 11);
         var particular = Gb with

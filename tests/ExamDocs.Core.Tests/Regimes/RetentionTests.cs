@@ -11,7 +11,7 @@ public sealed class RetentionTests
 
     /// <summary>Reg 11(2)(a)(iv): the later of the next report and two years.</summary>
     [Fact]
-    public void A_periodic_report_is_kept_two_years_though_the_next_came_sooner() =>
+    public void A_periodic_report_is_kept_two_years_even_if_the_next_comes_sooner() =>
         Assert.Equal(new LocalDate(2027, 1, 15), Gb(KeptDocument.PeriodicReport, new(2025, 7, 10)).Until);
 
     /// <summary>Reg 11(2)(a)(iv).</summary>
@@ -37,7 +37,7 @@ public sealed class RetentionTests
     [InlineData(KeptDocument.ReportBeforeFirstService, "stops using", "11(2)(a)(i)")]
     [InlineData(KeptDocument.ReportAfterInstallation, "at the place", "11(2)(a)(iii)")]
     [InlineData(KeptDocument.InspectionRecord, "next such record", "11(2)(b)")]
-    public void What_hangs_on_an_event_is_kept_as_words(KeptDocument document, string words, string provision)
+    public void A_period_that_depends_on_an_event_is_given_in_words(KeptDocument document, string words, string provision)
     {
         var keep = Gb(document);
         Assert.Null(keep.Until);

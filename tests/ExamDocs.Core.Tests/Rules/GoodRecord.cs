@@ -10,10 +10,10 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>A small invented record that no rule has anything to say about, and the checks run over a copy of it.</summary>
+/// <summary>A small invented record in which no rule finds a fault, and the checks over a copy of it.</summary>
 internal static class GoodRecord
 {
-    /// <summary>Places in the record by what stands there.</summary>
+    /// <summary>Pointers into the record, named by what is there.</summary>
     public const int Harness = 0,
         Bridge = 1,
         Connector = 2,

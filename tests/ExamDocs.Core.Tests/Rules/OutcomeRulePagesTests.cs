@@ -2,7 +2,7 @@ using ExamDocs.Core.Determination;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>What an outcome rule says of itself in the code is what their page says, whole: title, reason and source.</summary>
+/// <summary>The page of the outcome rules has title, why and source of each rule exactly as the code has them.</summary>
 public sealed class OutcomeRulePagesTests
 {
     public static TheoryData<string> Codes =>
@@ -14,7 +14,7 @@ public sealed class OutcomeRulePagesTests
 
     [Theory]
     [MemberData(nameof(Codes))]
-    public void The_page_holds_what_the_rule_says(string code)
+    public void The_page_has_the_words_of_the_rule(string code)
     {
         var rule = Assert.Single(OutcomeRules.All, r => r.Code == code);
         var page = File.ReadAllLines(Path.Combine(RepositoryRoot.Path, "docs", "rules", "outcomes.md"));
@@ -28,5 +28,5 @@ public sealed class OutcomeRulePagesTests
     }
 
     [Fact]
-    public void There_is_no_rule_but_these() => Assert.Equal(Codes.Count, OutcomeRules.All.Count);
+    public void These_are_all_the_rules() => Assert.Equal(Codes.Count, OutcomeRules.All.Count);
 }

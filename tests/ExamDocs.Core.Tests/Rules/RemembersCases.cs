@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>Slips that only show against what is known from before.</summary>
+/// <summary>Slips that a rule finds only with the history of the items.</summary>
 internal static class RemembersCases
 {
     private static Action<System.Text.Json.Nodes.JsonNode> Without(string pointer) => RuleCase.Without(pointer);

@@ -2,14 +2,14 @@ using System.Text.Json.Nodes;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>Renewals that nothing is wrong with, next to those that a rule must find.</summary>
+/// <summary>Sound renewals, each beside one that a rule must find.</summary>
 public sealed class RenewalTests
 {
     [Theory]
     [InlineData("competent-person", "ex1")]
     [InlineData("competent-person", "ex2")]
     [InlineData("user", "cl1")]
-    public void Retied_by_whom_the_maker_lets(string allowed, string by)
+    public void Only_those_whom_the_maker_allows_may_retie(string allowed, string by)
     {
         var record = WithClimber();
         record["limits"]![GoodRecord.Bridge]!["retying"] = allowed;
@@ -18,13 +18,13 @@ public sealed class RenewalTests
         Assert.DoesNotContain(GoodRecord.Check(record), f => f.Code is "REN011");
     }
 
-    /// <summary>The whole's word counts where the part's own limits are silent, and the part's where both speak.</summary>
+    /// <summary>The limits of the part count; those of the whole only where the part's do not say who may re-tie.</summary>
     [Theory]
     [InlineData(null, "user", false)]
     [InlineData(null, "maker", true)]
     [InlineData("user", "maker", false)]
     [InlineData("maker", "user", true)]
-    public void The_parts_own_limits_speak_before_those_of_the_whole(string? ofPart, string ofWhole, bool found)
+    public void The_parts_own_limits_count_before_those_of_the_whole(string? ofPart, string ofWhole, bool found)
     {
         var record = WithClimber();
         record["limits"]![GoodRecord.Harness]!["retying"] = ofWhole;

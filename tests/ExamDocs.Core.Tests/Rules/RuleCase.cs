@@ -6,17 +6,17 @@ using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>One slip made in the good record, and the one code that must answer to it.</summary>
+/// <summary>One slip in the good record, and the one code that must find it.</summary>
 /// <param name="Code">The only code that may be found.</param>
 /// <param name="What">What the slip is, in words.</param>
-/// <param name="Pointers">Where it is found: every place, and no other.</param>
+/// <param name="Pointers">All places at which it must be found, and no others.</param>
 /// <param name="Make">Makes the slip.</param>
 internal sealed record RuleCase(string Code, string What, string[] Pointers, Action<JsonNode> Make)
 {
-    /// <summary>Codes that the slip cannot be made without, besides the one it is about; a blank between two.</summary>
+    /// <summary>Further codes that the slip always causes, with a blank between two.</summary>
     public string? Besides { get; init; }
 
-    /// <summary>What is known from before.</summary>
+    /// <summary>What other records know of the items.</summary>
     public History History { get; init; } = History.None;
 
     /// <summary>The categories and regimes that the record can name.</summary>
@@ -24,14 +24,14 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
 
     public override string ToString() => $"{Code}: {What}";
 
-    /// <summary>The member at the pointer is taken out, and found missing there.</summary>
+    /// <summary>Removes the member at the pointer; the finding must be there.</summary>
     public static RuleCase Gone(string code, string pointer) => new(code, $"{pointer} is missing", [pointer], Without(pointer));
 
-    /// <summary>The member at the pointer holds something wrong, and is found there.</summary>
+    /// <summary>Puts a wrong value at the pointer; the finding must be there.</summary>
     public static RuleCase Wrong(string code, string pointer, string json) =>
         new(code, $"{pointer} holds {json}", [pointer], With(pointer, json));
 
-    /// <summary>The member at one pointer holds something wrong, and another place is found at fault.</summary>
+    /// <summary>Puts a wrong value at one pointer; the finding must be at another place.</summary>
     public static RuleCase Leads(string code, string pointer, string json, params string[] found) =>
         new(code, $"{pointer} holds {json}", found, With(pointer, json));
 
@@ -45,7 +45,7 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
                 owner.AsObject()[last] = JsonNode.Parse(json);
         };
 
-    /// <summary>A list grows by a copy of one of its elements, altered.</summary>
+    /// <summary>Adds to a list an altered copy of one of its elements.</summary>
     public static Action<JsonNode> WithCopy(string list, int of, Action<JsonNode>? altered = null) =>
         record =>
         {
@@ -79,7 +79,7 @@ internal sealed record RuleCase(string Code, string What, string[] Pointers, Act
         return (At(record, pointer[..at]), pointer[(at + 1)..]);
     }
 
-    /// <summary>The node at the pointer; an object that is not there yet is made.</summary>
+    /// <summary>The node at the pointer; missing objects on the way are created.</summary>
     private static JsonNode At(JsonNode record, string pointer) =>
         pointer
             .Split('/', StringSplitOptions.RemoveEmptyEntries)

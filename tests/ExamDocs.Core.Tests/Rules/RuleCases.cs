@@ -4,7 +4,7 @@ using static ExamDocs.Core.Tests.Rules.RuleCase;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>For every code of the rule book at least one slip that it alone must answer to, one for each of its branches.</summary>
+/// <summary>For every code of the rule book, one slip for each branch of the rule; no other rule may find it.</summary>
 internal static class RuleCases
 {
     private const string Limits =
@@ -601,7 +601,7 @@ internal static class RuleCases
 
     private static int Required(string category) => Catalogue.Find(category)!.Criteria.Count(c => c.Required);
 
-    /// <summary>The place of a criterion's answer among those of the good record.</summary>
+    /// <summary>Index of a criterion's answer in the good record.</summary>
     private static string Answer(string category, string criterion) =>
         Catalogue
             .Find(category)!

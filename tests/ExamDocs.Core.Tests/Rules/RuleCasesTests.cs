@@ -2,17 +2,17 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>Every rule answers to its own slip, at its place, and keeps quiet about a good record.</summary>
+/// <summary>Every rule finds its own slip at its place, and finds nothing in a good record.</summary>
 public sealed class RuleCasesTests
 {
     public static TheoryData<string> Names => [.. RuleCases.All.Select(c => c.ToString())];
 
     [Fact]
-    public void No_rule_has_anything_to_say_about_the_good_record() => Assert.Empty(GoodRecord.Check(GoodRecord.Json()));
+    public void No_rule_finds_a_fault_in_the_good_record() => Assert.Empty(GoodRecord.Check(GoodRecord.Json()));
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void A_slip_is_found_by_its_rule_alone_and_at_its_place(string name)
+    public void Only_its_own_rule_finds_a_slip_and_names_its_place(string name)
     {
         var rule = RuleCases.All.Single(c => string.Equals(c.ToString(), name, StringComparison.Ordinal));
         var record = GoodRecord.Json();

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>What can be wrong with an index of rules. Plain functions over lists, so that each can be shown to fail.</summary>
+/// <summary>Checks of an index of rules. They are plain functions over lists, so that a test can show each of them failing.</summary>
 internal static partial class RuleIndex
 {
     [GeneratedRegex(
@@ -12,7 +12,7 @@ internal static partial class RuleIndex
     )]
     private static partial Regex Shape { get; }
 
-    /// <summary>Concrete rule types that the index has no line for, by name.</summary>
+    /// <summary>Names of the concrete rule types that have no line in the index.</summary>
     /// <param name="types">Types of any kind.</param>
     /// <param name="rule">What makes a type a rule.</param>
     /// <param name="indexed">The rules that the index holds.</param>
@@ -25,11 +25,11 @@ internal static partial class RuleIndex
                 .Order(StringComparer.Ordinal),
         ];
 
-    /// <summary>Codes that stand more than once.</summary>
+    /// <summary>Codes that are used more than once.</summary>
     public static IReadOnlyList<string> Shared(IEnumerable<string> codes) =>
         [.. codes.GroupBy(c => c, StringComparer.Ordinal).Where(g => g.Skip(1).Any()).Select(g => g.Key)];
 
-    /// <summary>Codes that are of no room and no number.</summary>
+    /// <summary>Codes that do not have the form of a code.</summary>
     public static IReadOnlyList<string> Misshapen(IEnumerable<string> codes) => [.. codes.Where(c => !Shape.IsMatch(c))];
 
     /// <summary>Codes without a case of their own.</summary>

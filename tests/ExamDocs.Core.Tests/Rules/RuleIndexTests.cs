@@ -7,7 +7,7 @@ using ExamDocs.Intake;
 
 namespace ExamDocs.Core.Tests.Rules;
 
-/// <summary>No rule is forgotten: not in its index, not in the table of cases, and no code is used twice.</summary>
+/// <summary>No rule is missing from its index or from the table of cases, and no code is used twice.</summary>
 public sealed class RuleIndexTests
 {
     private static readonly Type[] CoreTypes = typeof(RuleBook).Assembly.GetTypes();
@@ -20,7 +20,7 @@ public sealed class RuleIndexTests
         .. OutcomeRules.Limiting,
     ];
 
-    /// <summary>Texts of rules that reading can find broken, wherever in the room they are kept.</summary>
+    /// <summary>The rules of reading, in whatever class of that project they are kept.</summary>
     private static readonly IReadOnlyList<RuleInfo> IntakeTexts = [.. TextsIn(typeof(IntakeRules).Assembly.GetTypes())];
 
     private static IEnumerable<string> BookCodes => RuleBook.All.Select(r => r.Info.Code);
@@ -37,7 +37,7 @@ public sealed class RuleIndexTests
     }
 
     [Fact]
-    public void Every_text_of_reading_is_in_a_list()
+    public void Every_rule_of_reading_is_in_a_list()
     {
         var listed = ListsIn(typeof(IntakeRules).Assembly.GetTypes()).SelectMany(l => l).ToList();
         Assert.Empty(IntakeTexts.Except(listed).Select(i => i.Code));
@@ -45,7 +45,7 @@ public sealed class RuleIndexTests
     }
 
     [Fact]
-    public void No_code_is_used_twice_and_each_is_of_the_right_shape()
+    public void No_code_is_used_twice_and_each_has_the_right_form()
     {
         var codes = BookCodes.Concat(OutcomeRules.All.Select(r => r.Code)).Concat(IntakeTexts.Select(i => i.Code)).ToList();
         Assert.True(codes.Count > 100, $"only {codes.Count} codes were looked at");
@@ -62,8 +62,7 @@ public sealed class RuleIndexTests
     }
 
     [Fact]
-    public void Every_rule_says_why_and_what_to_type_and_on_what_it_rests() =>
-        Assert.All(RuleBook.All.Select(r => r.Info).Concat(IntakeTexts), i =>
+    public void Every_rule_gives_a_why_a_hint_and_a_source() => Assert.All(RuleBook.All.Select(r => r.Info).Concat(IntakeTexts), i =>
         {
             Assert.All([i.Title, i.Why, i.Hint, i.Source], text => Assert.False(string.IsNullOrWhiteSpace(text), i.Code));
             Assert.Matches(@"^[A-Z].*[^.]$", i.Title);
@@ -72,7 +71,7 @@ public sealed class RuleIndexTests
         });
 
     [Fact]
-    public void A_planted_rule_that_no_index_knows_is_named()
+    public void A_planted_rule_without_an_index_line_is_named()
     {
         Type[] types = [.. CoreTypes, typeof(PlantedRule), typeof(PlantedOutcomeRule)];
         Assert.Equal([nameof(PlantedRule)], RuleIndex.Forgotten(types, typeof(IRule), RuleBook.All));
@@ -80,7 +79,7 @@ public sealed class RuleIndexTests
     }
 
     [Fact]
-    public void A_planted_text_that_no_list_holds_is_found() =>
+    public void A_planted_rule_of_reading_without_a_list_is_found() =>
         Assert.Equal(
             PlantedTexts.Forgotten,
             Assert.Single(TextsIn([typeof(PlantedTexts)]).Except(ListsIn([typeof(PlantedTexts)]).SelectMany(l => l)))
@@ -96,7 +95,7 @@ public sealed class RuleIndexTests
     [InlineData("W12")]
     [InlineData("U7")]
     [InlineData("D0")]
-    public void A_planted_code_of_another_shape_is_named(string code) => Assert.Equal([code], RuleIndex.Misshapen([.. BookCodes, code]));
+    public void A_planted_code_of_another_form_is_named(string code) => Assert.Equal([code], RuleIndex.Misshapen([.. BookCodes, code]));
 
     [Fact]
     public void A_planted_code_without_a_case_is_named() =>
@@ -106,7 +105,7 @@ public sealed class RuleIndexTests
 
     private static IEnumerable<IReadOnlyList<RuleInfo>> ListsIn(IEnumerable<Type> types) => StaticsOf<IReadOnlyList<RuleInfo>>(types);
 
-    /// <summary>Values of every static field of the kind, those behind properties too.</summary>
+    /// <summary>Values of all static fields of the type, including those behind properties.</summary>
     private static IEnumerable<T> StaticsOf<T>(IEnumerable<Type> types) =>
         types
             .Where(t => !t.ContainsGenericParameters)

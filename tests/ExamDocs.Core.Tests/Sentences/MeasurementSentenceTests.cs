@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Sentences;
 
-/// <summary>Every sentence about diameters, to the letter: an examiner argues with them, and numbers in them are read off.</summary>
+/// <summary>Every sentence about diameters, letter by letter: an examiner argues with them and copies their numbers.</summary>
 public sealed class MeasurementSentenceTests
 {
     private const string Practice = "common practice, no source";
@@ -30,7 +30,7 @@ public sealed class MeasurementSentenceTests
         },
     };
 
-    /// <summary>Readings alike at each station, step 0.1: U = 2 × 0.1/√12 = 0.058 mm, printed 0.06.</summary>
+    /// <summary>Equal readings at each station, step 0.1: U = 2 × 0.1/√12 = 0.058 mm, printed 0.06.</summary>
     [Fact]
     public void A_rope_inside_its_limits_that_is_the_same_all_along() =>
         Assert.Equal(
@@ -151,7 +151,7 @@ public sealed class MeasurementSentenceTests
         );
 
     [Fact]
-    public void A_profile_without_a_single_mean_says_nothing_and_has_no_median()
+    public void A_profile_without_a_mean_has_no_sentence_and_no_median()
     {
         var profile = MeasuredProfile.Of([new DiameterStation { PositionMm = 50 }], Eleven, null)!;
         Assert.Null(profile.MedianMm);
@@ -190,7 +190,7 @@ public sealed class MeasurementSentenceTests
         );
 
     [Fact]
-    public void What_keeps_level_is_heading_nowhere() =>
+    public void A_level_series_has_no_projected_day() =>
         Assert.Equal(
             [
                 $"over 4 examinations since 1 Jan 2024 the smallest mean keeps level, the largest keeps level | {Method}",
@@ -200,13 +200,13 @@ public sealed class MeasurementSentenceTests
         );
 
     [Fact]
-    public void Without_a_limit_only_the_slope_is_told() =>
+    public void Without_a_limit_only_the_slope_is_given() =>
         Assert.Single(
             Texts(TrendSentences.Of(DiameterTrend.Of(Profiles((0, 11.0m), (100, 10.9m), (200, 10.8m), (300, 10.7m)), null), null))
         );
 
     [Fact]
-    public void A_limit_within_the_scatter_is_said_to_be_reached() =>
+    public void A_limit_within_the_scatter_counts_as_reached() =>
         Assert.Contains(
             "the smallest mean falls by 0.37 mm a year and, with the scatter of the examinations, the maker's 9.9 mm is "
                 + "within its reach already: proposed time by which it could become a danger, 27 Oct 2024",
@@ -215,10 +215,10 @@ public sealed class MeasurementSentenceTests
         );
 
     [Fact]
-    public void Nothing_is_said_of_no_trend() => Assert.Empty(TrendSentences.Of(null, null));
+    public void Without_a_trend_there_is_no_sentence() => Assert.Empty(TrendSentences.Of(null, null));
 
     [Fact]
-    public void Lengths_that_round_to_nothing_are_nothing()
+    public void Lengths_that_round_to_zero_count_as_zero()
     {
         Assert.True(StationPlace.IsNothing(0.0049) && StationPlace.IsNothing(-0.0049));
         Assert.False(StationPlace.IsNothing(0.0051) || StationPlace.IsNothing(-0.0051));

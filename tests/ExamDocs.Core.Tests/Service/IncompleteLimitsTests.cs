@@ -2,7 +2,7 @@ using ExamDocs.Core.Tests.Determination;
 
 namespace ExamDocs.Core.Tests.Service;
 
-/// <summary>A faulty entry of limits that does not say what it is for reaches the items it could be for, and no others.</summary>
+/// <summary>A faulty entry of limits without maker or model reaches the items that it may be for, and no others.</summary>
 public sealed class IncompleteLimitsTests
 {
     [Theory]
@@ -14,7 +14,7 @@ public sealed class IncompleteLimitsTests
     [InlineData("Maker A", null, "P2", "fit")]
     [InlineData("Maker B", null, "P1", "fit")]
     [InlineData(null, "Model B", "P1", "fit")]
-    public void An_entry_without_maker_or_model_reaches_what_it_could_be_for(string? maker, string? model, string? part, string expected)
+    public void An_entry_without_maker_or_model_reaches_the_items_it_may_be_for(string? maker, string? model, string? part, string expected)
     {
         var record = GoodRecord.Of(("A", "pulley", null));
         var item = record.Item("A");
@@ -28,9 +28,9 @@ public sealed class IncompleteLimitsTests
         Assert.Equal(expected, Decided.From(record).Outcome("A"));
     }
 
-    /// <summary>Of an item that does not say what it is, any incomplete entry could be for it.</summary>
+    /// <summary>Where an item has no model, any incomplete entry may be for it.</summary>
     [Fact]
-    public void An_item_without_a_model_may_be_what_an_incomplete_entry_is_for()
+    public void Any_incomplete_entry_may_be_for_an_item_without_a_model()
     {
         var record = GoodRecord.Of(("A", "pulley", null));
         record.Item("A").Remove("model");

@@ -4,8 +4,8 @@ using ExamDocs.Core.Tests.Determination;
 namespace ExamDocs.Core.Tests.Service;
 
 /// <summary>
-/// Limits that differ by part number: an item whose own number is missing or none of theirs is judged no better than by any of
-/// them.
+/// Limits that differ by part number: an item without a part number, or with one that no entry has, is judged no better than by any
+/// of them.
 /// </summary>
 public sealed class PartNumberLimitsTests
 {
@@ -50,7 +50,7 @@ public sealed class PartNumberLimitsTests
     public void A_strict_entry_alone_or_beside_one_for_every_part(string partNumber, string other, string outcome) =>
         Assert.Equal(outcome, Decided.From(Sling(partNumber, other.Length == 0 ? [Strict] : [other, Strict])).Outcome());
 
-    /// <summary>With a date of obsolescence marked, textile kit needs no limit of the maker's: a strict one binds all the same.</summary>
+    /// <summary>Textile kit with a marked date of obsolescence needs no limits of the maker's, but a strict one still binds it.</summary>
     [Theory]
     [InlineData("", "withdraw")]
     [InlineData("SP-9", "withdraw")]
@@ -62,7 +62,7 @@ public sealed class PartNumberLimitsTests
         Assert.Equal(outcome, Decided.From(record).Outcome());
     }
 
-    /// <summary>Each limit by itself, whichever entry it is in.</summary>
+    /// <summary>Each limit binds by itself, in whichever entry it is.</summary>
     [Theory]
     [InlineData("""{"partNumber":"A","maxUseYears":9,"maxAgeYears":2}""", """{"partNumber":"B","maxUseYears":9}""", "withdraw", "W5")]
     [InlineData("""{"partNumber":"A","maxUseYears":9}""", """{"partNumber":"B","maxUseYears":9,"maxCleanings":3}""", "withdraw", "W5")]
@@ -112,7 +112,7 @@ public sealed class PartNumberLimitsTests
         Assert.Equal("2026-10-11", Decided.From(record).Next());
     }
 
-    /// <summary>A part must be on the list of every entry that may be the whole's.</summary>
+    /// <summary>A part must be on the list of every entry that may be for the whole.</summary>
     [Theory]
     [InlineData("PN-B", "withdraw", "withdraw")]
     [InlineData("PN-X", "fit", "fit")]
@@ -131,7 +131,7 @@ public sealed class PartNumberLimitsTests
         Assert.Equal((part, whole), (decided.Outcome("B"), decided.Outcome("A")));
     }
 
-    /// <summary>Two entries for one part number are a tie, however it is spelt.</summary>
+    /// <summary>Two entries for one part number are a tie, in whatever spelling.</summary>
     [Theory]
     [InlineData("SP-1", "SP 1", "SP-1", true)]
     [InlineData("SP-1", "sp1", "", true)]
@@ -145,7 +145,7 @@ public sealed class PartNumberLimitsTests
         Assert.Equal((tie, tie ? "undetermined" : "fit"), (decided.Finds("CON009"), decided.Outcome()));
     }
 
-    /// <summary>What is printed of the limits is the strictest, with every document it is taken from.</summary>
+    /// <summary>The strictest of each limit is printed, with every document that the limits come from.</summary>
     [Fact]
     public void The_documents_of_all_entries_are_named()
     {

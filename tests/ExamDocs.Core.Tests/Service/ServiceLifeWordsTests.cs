@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Tests.Service;
 
-/// <summary>The words that stand on the page beside a limit, to the letter: a reader checks the limit by them.</summary>
+/// <summary>The words printed beside a limit, letter by letter: a reader checks the limit by them.</summary>
 public sealed class ServiceLifeWordsTests
 {
     private static readonly LimitsSource Instructions = new()
@@ -37,7 +37,8 @@ public sealed class ServiceLifeWordsTests
     }
 
     [Fact]
-    public void No_document_at_all_is_said_too() => Assert.Equal("maker's document not recorded", LimitsSourceText.Of(new MakersLimits()));
+    public void A_missing_document_is_named_as_not_recorded() =>
+        Assert.Equal("maker's document not recorded", LimitsSourceText.Of(new MakersLimits()));
 
     [Fact]
     public void The_marked_day_of_obsolescence_is_named() =>
@@ -47,7 +48,7 @@ public sealed class ServiceLifeWordsTests
         );
 
     [Fact]
-    public void Use_counted_from_manufacture_is_said_to_be() =>
+    public void Use_counted_from_manufacture_says_so() =>
         Assert.Equal(
             "End of service 1 Feb 2030: 6 years in use from manufacture on 1 Feb 2024, first use not being recorded (Use and "
                 + "care, revision C, page 7)",
@@ -60,7 +61,7 @@ public sealed class ServiceLifeWordsTests
     [Theory]
     [InlineData(null)]
     [InlineData(false)]
-    public void What_cannot_be_counted_is_said_limit_by_limit(bool? neverUsed) =>
+    public void Each_limit_that_cannot_be_counted_is_named(bool? neverUsed) =>
         Assert.Equal(
             [
                 "the greatest age cannot be counted without the date of manufacture",
@@ -82,16 +83,16 @@ public sealed class ServiceLifeWordsTests
         );
 
     [Fact]
-    public void A_limit_of_use_need_not_be_counted_for_kit_that_was_never_used() =>
+    public void A_use_limit_is_not_counted_for_kit_never_used() =>
         Assert.Empty(Life(new Item { NeverUsed = true }, new MakersLimits { MaxUseYears = 6 }).Uncountable);
 
-    /// <summary>Use that has not begun is said of kit never used under a limit of use; of nothing else.</summary>
+    /// <summary>Only kit that was never used and has a limit of use is said not to have begun its use.</summary>
     [Theory]
     [InlineData(true, 6, true)]
     [InlineData(true, null, false)]
     [InlineData(false, 6, false)]
     [InlineData(null, 6, false)]
-    public void Use_has_not_begun_only_where_it_was_never_used_and_is_limited(bool? neverUsed, int? years, bool expected)
+    public void Use_has_not_begun_only_for_kit_never_used_with_a_use_limit(bool? neverUsed, int? years, bool expected)
     {
         var life = Life(new Item { NeverUsed = neverUsed }, new MakersLimits { MaxUseYears = years, Source = Instructions });
         Assert.Equal(expected, life.UseHasNotBegun);
@@ -108,7 +109,7 @@ public sealed class ServiceLifeWordsTests
         Assert.True(Life(new Item { NeverUsed = true }, new MakersLimits(), new MakersLimits { MaxUseYears = 6 }).UseHasNotBegun);
 
     [Fact]
-    public void No_time_limit_of_the_makers_is_said_with_its_document() =>
+    public void A_makers_statement_of_no_time_limit_is_named_with_its_document() =>
         Assert.Equal(
             "The maker states that there is no time limit (Use and care, revision C, page 7)",
             Life(new Item(), new MakersLimits { NoLimit = true, Source = Instructions }).Sentence.Text

@@ -5,7 +5,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>Doubts and withdrawals there were, what resolved them, and what the examiner concludes.</summary>
+/// <summary>Earlier doubts and withdrawals, what resolved them, and what the examiner concludes.</summary>
 internal static class DoubtEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
@@ -15,7 +15,7 @@ internal static class DoubtEvidence
             .Concat(EarlierDefects.Of(item).Select(Defect))
             .Concat(Ledger.Reasons(reasons, Heading.Doubts, "U1", "U2"));
 
-    /// <summary>The examiner's own word, last.</summary>
+    /// <summary>The examiner's own conclusion, which comes last.</summary>
     public static IEnumerable<LedgerEntry> Conclusion(ItemCase item) =>
         item.Deciding.Select(e =>
             e.Examination.Conclusion switch
@@ -29,7 +29,7 @@ internal static class DoubtEvidence
             }
         );
 
-    /// <summary>A withdrawal that is over, and by what; one that is open stands under history as a reason.</summary>
+    /// <summary>A withdrawal that has ended, and what ended it; an open one is a reason under history.</summary>
     private static IEnumerable<LedgerEntry> Ended(ItemCase item, EarlierWithdrawal withdrawal)
     {
         if (EarlierWithdrawals.IsOpen(item, withdrawal))

@@ -3,7 +3,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>What checking the record found, under the step of the argument it belongs to. Notes weigh nothing and stay out.</summary>
+/// <summary>What the checks found, under the step of the argument that it belongs to. Notes carry no weight and are left out.</summary>
 internal static class FindingEvidence
 {
     public static IEnumerable<LedgerEntry> Of(IReadOnlyList<Finding> findings, Heading heading) =>

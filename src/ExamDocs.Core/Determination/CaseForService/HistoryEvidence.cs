@@ -4,7 +4,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>What it has been through.</summary>
+/// <summary>What happened to the item: use, examinations, events, renewals and remedies.</summary>
 internal static class HistoryEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
@@ -36,7 +36,7 @@ internal static class HistoryEvidence
             _ => Entry(Bearing.Open, w => w.Evidence.FirstUseNotRecorded),
         };
 
-    /// <summary>Where only a store knows of one, that has a finding of its own.</summary>
+    /// <summary>The last examination. Nothing where only a store has one: a finding says so.</summary>
     private static IEnumerable<LedgerEntry> Last(ItemCase item) =>
         item.LastExamined is { } last ? [Entry(Bearing.For, w => w.Evidence.LastExamined(last))]
         : item.Before.Count == 0 ? [Entry(Bearing.Open, w => w.Evidence.NoEarlierExamination)]

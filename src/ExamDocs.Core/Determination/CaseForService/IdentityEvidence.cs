@@ -4,7 +4,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>What it is, and whether its maker allows it where it is.</summary>
+/// <summary>What the item is, and whether the maker of what it is fitted to permits it there.</summary>
 internal static class IdentityEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons)

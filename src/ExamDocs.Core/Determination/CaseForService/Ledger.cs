@@ -3,16 +3,16 @@ using ExamDocs.Core.Cases;
 namespace ExamDocs.Core.Determination.CaseForService;
 
 /// <summary>
-/// The case for keeping an item in service, laid out as an examiner argues it. It decides nothing: it sets out what the
-/// outcome rules have weighed, so that whoever signs can follow every step.
+/// The argument for keeping an item in service, in the order in which an examiner argues. It decides nothing: it lists what the
+/// outcome rules weighed, so that whoever signs can follow every step.
 /// </summary>
 internal static class Ledger
 {
-    /// <summary>What stands in the record itself, and in no law or instructions.</summary>
+    /// <summary>The source of evidence that comes from the record itself and not from a law or instructions.</summary>
     public const string TheRecord = "as recorded";
 
     /// <param name="item">The item.</param>
-    /// <param name="reasons">Every reason that holds against it or limits it.</param>
+    /// <param name="reasons">Every reason against the item, and every one that limits it.</param>
     /// <param name="findings">The findings that reach it.</param>
     public static IReadOnlyList<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons, IReadOnlyList<Findings.Finding> findings) =>
         [
@@ -30,7 +30,7 @@ internal static class Ledger
             .. DoubtEvidence.Conclusion(item),
         ];
 
-    /// <summary>The reasons with these codes as evidence against, or open where they leave the item undetermined.</summary>
+    /// <summary>The reasons with these codes: as evidence against the item where they withdraw it, else as open.</summary>
     public static IEnumerable<LedgerEntry> Reasons(IReadOnlyList<Reason> reasons, Heading heading, params string[] codes) =>
         from reason in reasons
         where codes.Contains(reason.Code, StringComparer.Ordinal)

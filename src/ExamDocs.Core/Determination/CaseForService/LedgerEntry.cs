@@ -3,7 +3,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>The steps of an examiner's argument, in the order in which they are argued.</summary>
+/// <summary>The steps of an examiner's argument, in their order.</summary>
 public enum Heading
 {
     Identity,
@@ -14,31 +14,31 @@ public enum Heading
     Measurements,
     Limits,
 
-    /// <summary>Doubts there were, and what resolved them or leaves them open.</summary>
+    /// <summary>Earlier doubts, and what resolved them or leaves them open.</summary>
     Doubts,
 }
 
 /// <summary>Which way a piece of evidence points.</summary>
 public enum Bearing
 {
-    /// <summary>It speaks for keeping the item in service.</summary>
+    /// <summary>It supports keeping the item in service.</summary>
     For,
 
-    /// <summary>It is on record and weighs nothing by itself.</summary>
+    /// <summary>It is on record and carries no weight by itself.</summary>
     Neutral,
 
     /// <summary>It leaves something open.</summary>
     Open,
 
-    /// <summary>It speaks against keeping the item in service.</summary>
+    /// <summary>It is against keeping the item in service.</summary>
     Against,
 }
 
-/// <summary>One line of the ledger of evidence.</summary>
+/// <summary>One piece of evidence.</summary>
 /// <param name="Heading">The step of the argument it belongs to.</param>
 /// <param name="Bearing">Which way it points.</param>
 /// <param name="Said">The evidence, without a full stop.</param>
-/// <param name="Source">What it rests on: the law, the maker's document, the record itself.</param>
+/// <param name="Source">Where it comes from: the law, the maker's document, the record itself.</param>
 public sealed record LedgerEntry(Heading Heading, Bearing Bearing, Sentence Said, string Source)
 {
     /// <summary>The evidence in English.</summary>
@@ -53,11 +53,11 @@ public sealed record LedgerEntry(Heading Heading, Bearing Bearing, Sentence Said
     /// <summary>The answer given to the criterion; null for other evidence, and where it cannot be read.</summary>
     public ObservedState? State { get; init; }
 
-    /// <summary>An answer without a note that leaves nothing to be said beyond itself.</summary>
+    /// <summary>True for a favourable or not-applicable answer without note or photo: it can be listed in short.</summary>
     public bool IsRoutine { get; init; }
 }
 
-/// <summary>Words for headings and bearings as they stand in files.</summary>
+/// <summary>The words for headings and bearings in files.</summary>
 public static class LedgerWords
 {
     public static string Word(this Heading heading) => heading.ToString().ToLowerInvariant();

@@ -3,7 +3,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>How long it may serve, and when it is looked at next.</summary>
+/// <summary>How long the item may serve, and when it is examined next.</summary>
 internal static class LimitsEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons)

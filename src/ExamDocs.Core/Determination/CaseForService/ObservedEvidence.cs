@@ -4,7 +4,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.CaseForService;
 
-/// <summary>What was looked at, felt, measured, operated, asked and read: decisive criteria first.</summary>
+/// <summary>The answers to the criteria, decisive ones first.</summary>
 internal static class ObservedEvidence
 {
     public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons)

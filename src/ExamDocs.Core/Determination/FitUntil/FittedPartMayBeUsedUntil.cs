@@ -4,7 +4,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Determination.FitUntil;
 
-/// <summary>D3.</summary>
+/// <summary>D3. The last day of a part is the last day of the whole.</summary>
 internal sealed class FittedPartMayBeUsedUntil : IUntilRule
 {
     public OutcomeRuleInfo Info { get; } =

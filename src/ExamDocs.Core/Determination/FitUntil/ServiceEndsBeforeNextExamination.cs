@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Determination.FitUntil;
 
-/// <summary>D2. Nobody will look at it again before its service ends.</summary>
+/// <summary>D2. Nobody will examine it again before its service ends.</summary>
 internal sealed class ServiceEndsBeforeNextExamination : IUntilRule
 {
     public OutcomeRuleInfo Info { get; } =

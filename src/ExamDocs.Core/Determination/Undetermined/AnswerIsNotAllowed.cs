@@ -4,7 +4,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.Undetermined;
 
-/// <summary>U2. An answer without a word, and one against a criterion that does not exist, are no answers.</summary>
+/// <summary>U2. An answer without a state, and a state that the criterion does not allow, are no answers.</summary>
 internal sealed class AnswerIsNotAllowed : IItemRule
 {
     public OutcomeRuleInfo Info { get; } =

@@ -21,7 +21,7 @@ internal sealed class FittedPartIsUndetermined : IItemRule
             .Select(part => Info.Because(w => w.Reasons.PartUndetermined(w.Name(part.Item))))
             .Concat(item.PartsElsewhere.SelectMany(part => Elsewhere(item, part)));
 
-    /// <summary>Past its next examination, or past its last day of use, nothing can be said of it.</summary>
+    /// <summary>A part of another record that is past its next examination, or past its last day of use, counts as undetermined.</summary>
     private IEnumerable<Reason> Elsewhere(ItemCase item, PartElsewhere part)
     {
         var on = item.ExaminedOn ?? item.Context.Record.Visit.ExaminedOn ?? item.Context.AsOf;

@@ -2,7 +2,7 @@ using ExamDocs.Core.Cases;
 
 namespace ExamDocs.Core.Determination.Undetermined;
 
-/// <summary>U4.</summary>
+/// <summary>U4. A limit that cannot be counted may have passed already: it is never left out as if there were none.</summary>
 internal sealed class LimitCannotBeCounted : IItemRule
 {
     public OutcomeRuleInfo Info { get; } =

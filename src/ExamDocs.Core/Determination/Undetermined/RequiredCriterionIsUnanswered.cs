@@ -2,7 +2,7 @@ using ExamDocs.Core.Cases;
 
 namespace ExamDocs.Core.Determination.Undetermined;
 
-/// <summary>U1.</summary>
+/// <summary>U1. A question left out counts like one that could not be answered.</summary>
 internal sealed class RequiredCriterionIsUnanswered : IItemRule
 {
     public OutcomeRuleInfo Info { get; } =

@@ -4,7 +4,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
-/// <summary>W4. The day a defect becomes a danger is already a day of danger.</summary>
+/// <summary>W4. On the day on which a defect becomes a danger, it is one already.</summary>
 internal sealed class DefectIsDangerNow : IExaminationRule
 {
     public OutcomeRuleInfo Info { get; } =

@@ -3,8 +3,8 @@ using ExamDocs.Core.Cases;
 namespace ExamDocs.Core.Determination.Withdraw;
 
 /// <summary>
-/// W10. A withdrawal lasts until a competent person releases it in writing. Saw contact, severe loading and an expired life are
-/// released only where they were recorded in error; a withdrawal for a part alone ends with that part's renewal.
+/// W10. A withdrawal lasts until a competent person releases it in writing. Saw contact, severe loading and an expired life can be
+/// released only where they were recorded in error. A withdrawal that was only for a part ends when that part is renewed.
 /// </summary>
 internal sealed class EarlierWithdrawalIsOpen : IItemRule
 {
@@ -17,8 +17,8 @@ internal sealed class EarlierWithdrawalIsOpen : IItemRule
         );
 
     /// <summary>
-    /// What another version of this same visit withdrew, and what was withdrawn only because something else was, is not said
-    /// again where this visit withdraws the item itself: it may be what the other derives from.
+    /// A withdrawal of another version of this visit, or one that only repeats an earlier one, is not repeated where this visit
+    /// withdraws the item itself: it may derive from that very reason.
     /// </summary>
     public IEnumerable<Reason> Reasons(ItemCase item, Verdicts verdicts) =>
         from withdrawal in EarlierWithdrawals.Of(item)

@@ -6,10 +6,10 @@ using NodaTime;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
-/// <summary>A withdrawal from before the deciding examination.</summary>
-/// <param name="Past">What it is known by.</param>
+/// <summary>A withdrawal before the deciding examination.</summary>
+/// <param name="Past">Its day, codes and documents.</param>
 /// <param name="Why">Its reasons in words.</param>
-/// <param name="IsInRecord">An examination of this record's own history withdrew it.</param>
+/// <param name="IsInRecord">True where an earlier examination in this record made it.</param>
 internal sealed record EarlierWithdrawal(PastWithdrawal Past, Sentence Why, bool IsInRecord)
 {
     public LocalDate On => Past.On;
@@ -18,20 +18,23 @@ internal sealed record EarlierWithdrawal(PastWithdrawal Past, Sentence Why, bool
 
     public bool NeverReleasable => Past.NeverReleasable;
 
-    /// <summary>Where the withdrawal is in the record, a release of the record may leave out which it is of.</summary>
+    /// <summary>True where this record has a withdrawal of the same day: then a release in it need not say which one it is of.</summary>
     public bool MayBeUnnamed { get; init; }
 }
 
-/// <summary>A release that counts for an item, of this record or of another.</summary>
+/// <summary>A release of an item, in this record or in another.</summary>
 /// <param name="Release">As recorded.</param>
-/// <param name="By">Name of who gave it.</param>
+/// <param name="By">Name of the person who gave it.</param>
 /// <param name="Row">Its row in this record; null for another record's.</param>
 internal sealed record KnownRelease(Release Release, string? By, RowCase<Release>? Row);
 
-/// <summary>Gathers the withdrawals that may still be open: from the record's own history and from all other records.</summary>
+/// <summary>
+/// Gathers the withdrawals that may still be open, from the record's own history and from all other records. Its own history is
+/// judged by the rules of today; what other records decided stands as they decided it.
+/// </summary>
 internal static class EarlierWithdrawals
 {
-    /// <summary>All of them, ended or not, the record's own first.</summary>
+    /// <summary>All withdrawals, ended or not, the record's own first.</summary>
     public static IReadOnlyList<EarlierWithdrawal> Of(ItemCase item)
     {
         var stored = item.Context.History.Withdrawals.Where(w => IsOf(item, w.ItemId)).ToList();
@@ -55,14 +58,14 @@ internal static class EarlierWithdrawals
         ];
     }
 
-    /// <summary>Withdrawals up to and including a day, this visit's own examination among them; none where the day is not known.</summary>
+    /// <summary>Withdrawals up to a day, inclusive, with those by this visit's own examinations; none where the day is not known.</summary>
     public static IEnumerable<EarlierWithdrawal> UpTo(ItemCase item, LocalDate? day) =>
         Of(item).Concat(item.Deciding.Select(e => InRecord(item, e)).OfType<EarlierWithdrawal>()).Where(w => w.On <= day);
 
-    /// <summary>Neither ended by a release that can end it, nor by the renewal of the parts that alone it depends on.</summary>
+    /// <summary>True where no release has ended it, and no renewal of the parts that it was only for.</summary>
     /// <param name="item">The item.</param>
     /// <param name="withdrawal">A withdrawal of it.</param>
-    /// <param name="day">The last day on which a release or renewal counts, inclusive; left out, the day examined.</param>
+    /// <param name="day">The last day on which a release or renewal counts, inclusive; if left out, the day examined.</param>
     public static bool IsOpen(ItemCase item, EarlierWithdrawal withdrawal, LocalDate? day = null) =>
         EndedBy(item, withdrawal, day) is null && !IsRenewed(item, withdrawal, day);
 
@@ -82,7 +85,7 @@ internal static class EarlierWithdrawals
                 && EffectOf(item, r.Release, withdrawal) is ReleaseEffect.Ends
             );
 
-    /// <summary>What a release comes to for a withdrawal of the item.</summary>
+    /// <summary>What a release does to a withdrawal of the item.</summary>
     public static ReleaseEffect EffectOf(ItemCase item, Release release, EarlierWithdrawal withdrawal)
     {
         var named =
@@ -95,14 +98,14 @@ internal static class EarlierWithdrawals
         return WithdrawalEnd.Of(named, withdrawal.Past, MakingGood(item));
     }
 
-    /// <summary>Of this record, given by somebody it knows; and of others.</summary>
+    /// <summary>Releases in this record that a person of the record gave, and releases in other records.</summary>
     private static IEnumerable<KnownRelease> ReleasesOf(ItemCase item) =>
         item
             .Releases.Where(r => item.Context.KnowsPerson(r.Row.By))
             .Select(r => new KnownRelease(r.Row, item.Context.PersonWithId(r.Row.By)?.Name ?? r.Row.By, r))
             .Concat(item.Context.History.Releases.Where(r => IsOf(item, r.ItemId)).Select(r => new KnownRelease(r.Release, r.By, null)));
 
-    /// <summary>Days of remedies of the item, and of renewals of its parts, on any record.</summary>
+    /// <summary>Days of remedies of the item, and of renewals of its parts, in any record.</summary>
     private static IEnumerable<LocalDate> MakingGood(ItemCase item) =>
         item
             .Context.Record.Remedies.Concat(item.Context.History.Remedies)
@@ -133,7 +136,7 @@ internal static class EarlierWithdrawals
 
     private static bool IsOf(ItemCase item, string? id) => item.Item.Id is { } own && string.Equals(own, id, StringComparison.Ordinal);
 
-    /// <summary>So that a store may remember them in any order.</summary>
+    /// <summary>The content as text: it gives withdrawals of one day the same order, whatever order the store returns.</summary>
     private static string InWords(PastWithdrawal w) =>
         $"{w.Document}\n{string.Join(' ', w.Codes)}\n{string.Join(' ', w.Parts)}\n{w.NeverReleasable}\n{w.IsOfThisVisit}";
 }

@@ -3,7 +3,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
-/// <summary>W6. The rules are never kinder than the examiner.</summary>
+/// <summary>W6. The program is never kinder than the examiner.</summary>
 internal sealed class ExaminerConcludesWithdraw : IExaminationRule
 {
     public OutcomeRuleInfo Info { get; } =

@@ -21,7 +21,10 @@ internal sealed class FittedPartIsWithdrawn : IItemRule
             .Select(part => Info.Because(w => w.Reasons.PartWithdrawn(w.Name(part.Item))) with { Other = part.ItemId })
             .Concat(Elsewhere(item));
 
-    /// <summary>Of parts in other records; one that the maker of this item does not permit would be withdrawn for that (W8).</summary>
+    /// <summary>
+    /// The same for parts in other records. Where the maker of this item does not permit one, it counts as withdrawn too: here it
+    /// would be (W8).
+    /// </summary>
     private IEnumerable<Reason> Elsewhere(ItemCase item) =>
         from part in item.PartsElsewhere
         where part.Outcome is Outcome.Withdraw || item.Limits.All.Any(l => l.Permits(part.PartNumber) is false)

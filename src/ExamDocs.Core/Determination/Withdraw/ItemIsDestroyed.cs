@@ -3,7 +3,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
-/// <summary>W11. In this record or in one before it.</summary>
+/// <summary>W11. Recorded in this record or in an earlier one.</summary>
 internal sealed class ItemIsDestroyed : IItemRule
 {
     public OutcomeRuleInfo Info { get; } =
@@ -29,6 +29,6 @@ internal sealed class ItemIsDestroyed : IItemRule
             yield return Info.Because(w => w.Reasons.Destroyed(earlier.On, earlier.Document));
     }
 
-    /// <summary>Whether it was withdrawn before for nothing but that.</summary>
+    /// <summary>True where an earlier withdrawal is only for being destroyed.</summary>
     public static bool IsForThat(EarlierWithdrawal withdrawal) => withdrawal.Past.Codes is ["W11"];
 }

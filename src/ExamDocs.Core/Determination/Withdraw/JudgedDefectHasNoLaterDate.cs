@@ -5,7 +5,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Determination.Withdraw;
 
-/// <summary>W3. Only a defect with a day, a remedy and that day still to come leaves the item in use until then.</summary>
+/// <summary>W3. Only a defect with a remedy and a day still to come leaves the item in use, until the day before.</summary>
 internal sealed class JudgedDefectHasNoLaterDate : IExaminationRule
 {
     public OutcomeRuleInfo Info { get; } =

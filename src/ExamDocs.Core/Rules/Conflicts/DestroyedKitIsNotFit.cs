@@ -37,7 +37,10 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
                 : null,
         };
 
-    /// <summary>Quarantine and repair before the examination may be over. What was destroyed is withdrawn for good (W11).</summary>
+    /// <summary>
+    /// True where the disposal still contradicts a fit conclusion. A repair sent off before the examination may be over; a quarantine
+    /// also needs a release. Destroyed kit is left to W11.
+    /// </summary>
     private static bool StillHolds(Disposal disposal, ExaminationCase e) =>
         disposal.Action is null
         || (disposal.Action is not DisposalAction.Destroyed && (disposal.On is null || disposal.On >= e.On))

@@ -25,6 +25,6 @@ public sealed class ItemIsExaminedOnceADay : Rule<ItemCase>
                 ))
         );
 
-    /// <summary>The fault stands at the examination.</summary>
+    /// <summary>Empty, because the faults have whole pointers to the examinations.</summary>
     protected override string PathOf(ItemCase subject) => "";
 }

@@ -5,7 +5,7 @@ namespace ExamDocs.Core.Rules.Conflicts;
 
 public sealed class ItemReferredToExists : Rule<VisitCase>
 {
-    /// <summary>Every id is compared with every other: a record with more slips than this is a wreck, and a hint no help.</summary>
+    /// <summary>Only so many unknown ids get a hint: each is compared with every id of the record.</summary>
     private const int MostCompared = 200;
 
     public ItemReferredToExists()
@@ -30,10 +30,12 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
                 .SelectMany((r, n) => Missing(r, v.Context, compared: n < MostCompared))
         );
 
-    /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
+    /// <summary>Empty, because the faults have whole pointers: the rule goes through every list.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    /// <summary>One fault; where an item must be held that the id may have meant, one for each that is as near as the nearest.</summary>
+    /// <summary>
+    /// One fault; or one for each item that the id may mean and that must therefore be held: all those whose spelling is nearest.
+    /// </summary>
     private static IEnumerable<Fault> Missing(
         (string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere) reference,
         RecordContext context,
@@ -61,8 +63,8 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     }
 
     /// <summary>
-    /// Every reference with the item it is about besides its own place, and whether the item that it was meant for must
-    /// be held until that is known: a part that may be on it, a record that it is gone.
+    /// Every reference: its place, its id, another item that it is about, whether the item that it may mean must be held (a part may
+    /// be on it, or it may be gone), and whether that item may be in another record.
     /// </summary>
     private static IEnumerable<(string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere)> References(RecordContext c) =>
         c

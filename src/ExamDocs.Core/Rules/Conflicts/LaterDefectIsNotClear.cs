@@ -24,7 +24,7 @@ public sealed class LaterDefectIsNotClear : ExaminationRule
                 .OfType<Fault>()
         );
 
-    /// <summary>Of a decisive criterion it is an error already.</summary>
+    /// <summary>What contradicts; null where nothing does. Decisive criteria are left out: there it is an error of another rule.</summary>
     private static string? Problem(Defect defect, ExaminationCase e)
     {
         if (e.Category?.Find(defect.Criterion) is not { Class: not CriterionClass.Decisive } criterion)

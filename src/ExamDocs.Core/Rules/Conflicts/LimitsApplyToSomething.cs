@@ -30,7 +30,10 @@ public sealed class LimitsApplyToSomething : Rule<RowCase<MakersLimits>>
     private static bool IsUnused(RowCase<MakersLimits> limits) =>
         limits.Row is { Maker: { } maker, Model: { } model } && !limits.Context.Models.Contains(LimitsIndex.Key(maker, model));
 
-    /// <summary>A list of limits may be longer than the record; only one that an item may have missed is worth a word.</summary>
+    /// <summary>
+    /// True where an item without limits has a maker or model like this entry's. A firm may keep one long list of limits, so an unused
+    /// entry alone is no fault.
+    /// </summary>
     private static bool IsLikeSome(RowCase<MakersLimits> limits)
     {
         var (maker, model) = (LimitsName.Of(limits.Row.Maker)!, LimitsName.Of(limits.Row.Model)!);

@@ -62,7 +62,7 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
         ) =>
         Forbid(i => i.Item.NeverUsed is true && Use(i) is not null, "/neverUsed", i => $"it is said never to have been used, and {Use(i)}");
 
-    /// <summary>What shows its use, in words; null where nothing does.</summary>
+    /// <summary>What shows that it was used, in words; null where nothing does.</summary>
     private static string? Use(ItemCase item)
     {
         if (item.Deciding.Any(e => IsExposed(e.Examination)))
@@ -73,11 +73,11 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
             .FirstOrDefault();
     }
 
-    /// <summary>The hardware that it is made to run on says nothing of use.</summary>
+    /// <summary>Hardware alone shows no use: it may be what the item is made to run on.</summary>
     private static bool IsExposed(Examination examination) =>
         examination.Exposure is { } e && (e.UserMassKg is not null || SaysUse(e.Use) || SaysUse(e.Ground));
 
-    /// <summary>Whatever is not plainly no use is use.</summary>
+    /// <summary>Any text counts as use unless it plainly says that there was none.</summary>
     private static bool SaysUse(string? text) =>
         text is not null
         && text.Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Any(part => !NoUse.Contains(part));

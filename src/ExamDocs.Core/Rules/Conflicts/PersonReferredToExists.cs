@@ -22,7 +22,7 @@ public sealed class PersonReferredToExists : Rule<VisitCase>
                 .Select(r => Missing(r.Path, r.Id!, v.Context))
         );
 
-    /// <summary>These faults carry whole pointers: the rule looks at every list, not at the visit.</summary>
+    /// <summary>Empty, because the faults have whole pointers: the rule goes through every list.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
     private static Fault Missing(string path, string id, RecordContext context) =>

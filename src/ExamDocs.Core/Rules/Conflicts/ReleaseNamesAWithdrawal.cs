@@ -32,7 +32,7 @@ public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
                 .Take(1)
         );
 
-    /// <summary>Quarantined by a row of this record, whoever withdrew it: the release ends the quarantine.</summary>
+    /// <summary>True where the release ends a quarantine that this record has: then it needs no withdrawal to name.</summary>
     private static bool IsOfQuarantine(RowCase<Release> release, ItemCase item) =>
         release.Row.Document is null
         && release.Context.Disposals.Any(d =>

@@ -31,7 +31,9 @@ public sealed class StateIsAllowed : Rule<ExaminationCase>
                 ))
         );
 
-    /// <summary>A word that is no state at all is told here too: only here are the words known that this criterion allows.</summary>
+    /// <summary>
+    /// True also for a word that is no state: reading leaves it to this rule, which knows the words that the criterion allows.
+    /// </summary>
     private static bool IsRefused(Observation observation, Criteria.Criterion? criterion) =>
         observation.State is not { } state || (criterion is not null && !criterion.Allows(state));
 }

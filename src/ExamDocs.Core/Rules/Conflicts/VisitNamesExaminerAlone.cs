@@ -22,6 +22,6 @@ public sealed class VisitNamesExaminerAlone : Rule<VisitCase>
                 .Select(c => new Fault($"/examinations/{c.Index}/{c.Member}", $"the visit states another {c.Member} for all its items"))
         );
 
-    /// <summary>The faults name the examinations, whose items they hold.</summary>
+    /// <summary>Empty, because the faults have whole pointers to the examinations: so each fault holds the item examined.</summary>
     protected override string PathOf(VisitCase subject) => "";
 }

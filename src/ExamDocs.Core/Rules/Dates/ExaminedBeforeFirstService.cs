@@ -38,10 +38,10 @@ public sealed class ExaminedBeforeFirstService : RegimeRule
 
     private static string Months => FirstService.DeclarationMonths.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>The fault stands at the item, where the value is typed.</summary>
+    /// <summary>The place of the item, because the value is typed there.</summary>
     protected override string PathOf(ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
 
-    /// <summary>Counted from the first day that the first use can mean, so that nobody is warned of what may not be so.</summary>
+    /// <summary>Where only a month or a year is recorded, its first day counts: the rule warns only of what is certain.</summary>
     private static bool TooOld(Item item) =>
         item is { Declaration.On: { } declared, FirstUsed: { } first }
         && first.Earliest > CorrespondingDate.AddMonths(declared, FirstService.DeclarationMonths);

@@ -19,7 +19,10 @@ public sealed class ExaminedInTime : ExaminationRule
             )
         ) => Forbid(e => e.On > Due(e), "", e => $"overdue when examined: it was due by {Say.Day(Due(e)!.Value)}");
 
-    /// <summary>Counted from the last day that the earlier date can mean, so that nobody is called late who may not be.</summary>
+    /// <summary>
+    /// The day it was due. Where only a month or a year is recorded for the last examination, its last day counts: the rule warns only of
+    /// what is certain.
+    /// </summary>
     private static LocalDate? Due(ExaminationCase e) =>
         e.Item?.LastExamined is { } last ? e.IntervalFrom(last.Latest)?.LastDay(last.Latest) : null;
 }

@@ -36,10 +36,10 @@ public sealed class NothingIsInTheFuture : Rule<VisitCase>
         );
     }
 
-    /// <summary>The faults carry whole pointers: visit and examinations are looked at together.</summary>
+    /// <summary>Empty, because the faults have whole pointers: the rule goes through every list.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    /// <summary>What is recorded as done. Releases have a rule of their own.</summary>
+    /// <summary>Dates of what is recorded as done. Releases have a rule of their own.</summary>
     private static IEnumerable<(string Path, LocalDate? On)> Done(RecordContext c) =>
         c
             .Renewals.Select(r => ($"{r.Path}/doneOn", r.Row.DoneOn))
@@ -48,7 +48,7 @@ public sealed class NothingIsInTheFuture : Rule<VisitCase>
             .Concat(c.Items.Select(i => ($"{i.Path}/declaration/on", i.Item.Declaration?.On)))
             .Concat(c.Examinations.SelectMany(e => e.Defects).Select(d => ($"{d.Path}/notified/on", d.Defect.Notified?.On)));
 
-    /// <summary>Where the item was examined, other rules hold most of its dates against the day examined.</summary>
+    /// <summary>The item's own dates. Where it was examined, other rules already compare most of them with that day.</summary>
     private static IEnumerable<(string Path, PartialDate? On)> Known(ItemCase i) =>
         i.ExaminedOn is not null
             ? [($"{i.Path}/purchased", i.Item.Purchased)]

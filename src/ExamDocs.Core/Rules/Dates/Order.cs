@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Rules.Dates;
 
-/// <summary>Whether two dates stand in an order that cannot be, whichever of their days a month or year means.</summary>
+/// <summary>Finds two dates in an impossible order, whichever day a month or a year alone may mean.</summary>
 internal static class Order
 {
     public static bool IsImpossible(PartialDate? earlier, PartialDate? later) =>

@@ -46,10 +46,10 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
         return letters.Count > 0 && letters.TrueForAll(LookLatin.Contains);
     }
 
-    /// <summary>Greek and Cyrillic letters that cannot be told from Latin ones in print.</summary>
+    /// <summary>Greek and Cyrillic letters that look like Latin ones in print.</summary>
     private static readonly HashSet<char> LookLatin = [.. "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧοАВЕЅІЈКМНОРСТУХаеорсухѕіј"];
 
-    /// <summary>Latin, Greek and Cyrillic letters are the ones mistaken for each other; every other letter is of a third kind.</summary>
+    /// <summary>Latin, Greek and Cyrillic letters are mistaken for each other; all other letters count as one alphabet.</summary>
     private static char Alphabet(Rune rune) =>
         rune.Value switch
         {

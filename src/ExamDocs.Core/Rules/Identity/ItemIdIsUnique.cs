@@ -34,9 +34,9 @@ public sealed class ItemIdIsUnique : Rule<VisitCase>
             ? $"'{item.ItemId}' and '{other.ItemId}' are one id: they differ only in how it is written"
             : $"there is more than one item '{item.ItemId}'";
 
-    /// <summary>An id of signs alone has no key, and is held against others as it is.</summary>
+    /// <summary>An id without a letter or digit has no folded key: it is compared as typed.</summary>
     private static IReadOnlyList<string> Keys(string id) => Folded.Keys(id) is { Count: > 0 } keys ? keys : ["=" + id];
 
-    /// <summary>The faults carry whole pointers: items are looked at together.</summary>
+    /// <summary>Empty, because the faults have whole pointers: the rule compares items with each other.</summary>
     protected override string PathOf(VisitCase subject) => "";
 }

@@ -35,7 +35,7 @@ public sealed class SerialIsUnique : Rule<VisitCase>
         return items.Select(i => new Fault($"{i.Path}/serial", $"serial {i.Item.Serial} is shared by {sharing}", Item: i.Item.Id));
     }
 
-    /// <summary>At most twenty by name: the list is said again of each.</summary>
+    /// <summary>At most twenty ids: the list is repeated in the finding of each item.</summary>
     private static string Sharing(IEnumerable<ItemCase> items)
     {
         var ids = items.Select(o => o.Item.Id).ToList();
@@ -44,6 +44,6 @@ public sealed class SerialIsUnique : Rule<VisitCase>
             : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more");
     }
 
-    /// <summary>The faults carry whole pointers: items are looked at together.</summary>
+    /// <summary>Empty, because the faults have whole pointers: the rule compares items with each other.</summary>
     protected override string PathOf(VisitCase subject) => "";
 }

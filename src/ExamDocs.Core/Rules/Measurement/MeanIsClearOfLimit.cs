@@ -4,7 +4,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Measurement;
 
-/// <summary>A mean outside the limit is W7's; this speaks of those inside it and not clear of it.</summary>
+/// <summary>For means inside the limit that may be outside it; W7 withdraws for those outside.</summary>
 public sealed class MeanIsClearOfLimit : ExaminationRule
 {
     public MeanIsClearOfLimit()

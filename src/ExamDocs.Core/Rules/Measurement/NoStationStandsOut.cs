@@ -5,7 +5,7 @@ using ExamDocs.Core.Sentences;
 
 namespace ExamDocs.Core.Rules.Measurement;
 
-/// <summary>Compares the rope with itself, whether or not the maker gives a tolerance; it knows no limit.</summary>
+/// <summary>Compares the rope only with itself, so it also warns where the maker gives no tolerance.</summary>
 public sealed class NoStationStandsOut : ExaminationRule
 {
     public NoStationStandsOut()

@@ -20,13 +20,15 @@ public sealed class TrendKeepsClearOfLimit : ExaminationRule
             )
         ) =>
         Each(e =>
-            MeasuredNow.Of(e) is { Trend.Governing: { } governing } && Bites(e.Item!, governing.Reaches!.Value)
+            MeasuredNow.Of(e) is { Trend.Governing: { } governing } && IsReachedInTime(e.Item!, governing.Reaches!.Value)
                 ? [new Fault("/diameters", $"{TrendSentences.Projected(governing)}; it binds only when entered among the defects")]
                 : []
         );
 
-    /// <summary>By the end of service or the next examination, whichever is later; where neither is known, ever.</summary>
-    private static bool Bites(ItemCase item, LocalDate reaches)
+    /// <summary>
+    /// True where the limit is reached by the end of service or the next examination, whichever is later; always where neither is known.
+    /// </summary>
+    private static bool IsReachedInTime(ItemCase item, LocalDate reaches)
     {
         var ends = new[] { item.Life.End, NextExamination.LatestFor(item) }.OfType<LocalDate>().ToList();
         return ends.Count == 0 || reaches <= ends.Max();

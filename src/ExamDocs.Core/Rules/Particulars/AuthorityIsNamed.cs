@@ -28,7 +28,7 @@ public sealed class AuthorityIsNamed : RegimeRule
                     ))
         );
 
-    /// <summary>Only there may a hint name it.</summary>
+    /// <summary>True where a regime sends the copy to the HSE: only then may the hint name it.</summary>
     private static bool GoesToTheExecutive(Cases.ExaminationCase e) =>
         e
             .Regimes.SelectMany(r => r.DutiesTo(DutyKind.CopyAtImminentRisk, hired: true, e.On))

@@ -30,7 +30,7 @@ public sealed class CategoryIsKnown : Rule<ItemCase>
                 : []
         );
 
-    /// <summary>The ids, with those that the user added.</summary>
+    /// <summary>The ids of all categories, including those that the user added.</summary>
     internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Categories.Select(c => c.Id))}.";
 
     private static string? Near(string typed, KnownRules rules) =>

@@ -21,6 +21,6 @@ public sealed class LoadIsMarked : RegimeRule
             e => $"no safe working load is marked on the item (basis: {e.Item!.Item.SafeWorkingLoad!.Basis})"
         );
 
-    /// <summary>The fault stands at the item, where the value is typed.</summary>
+    /// <summary>The place of the item, because the value is typed there.</summary>
     protected override string PathOf(Cases.ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
 }

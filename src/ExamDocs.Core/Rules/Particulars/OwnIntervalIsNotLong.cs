@@ -35,7 +35,7 @@ public sealed class OwnIntervalIsNotLong : ExaminationRule
                     ))
         );
 
-    /// <summary>By its table alone: a basis may shorten it this time and not the next.</summary>
+    /// <summary>The months in the regime's table; the basis is left out, because it may shorten the interval only this time.</summary>
     private static int MonthsOf(Regime regime, ExaminationCase e) => regime.MonthsFor(e.Item?.Item.Purpose, e.On);
 
     private static string Number(int months) => months.ToString(CultureInfo.InvariantCulture);

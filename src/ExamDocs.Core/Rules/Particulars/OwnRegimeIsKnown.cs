@@ -22,7 +22,7 @@ public sealed class OwnRegimeIsKnown : ExaminationRule
                 : []
         );
 
-    /// <summary>The ids, with those that the user added.</summary>
+    /// <summary>The ids of all regimes, including those that the user added.</summary>
     internal static string Hint(KnownRules rules) =>
         $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}; or leave it empty for the visit's.";
 }

@@ -16,6 +16,6 @@ public sealed class PurposeIsStated : RegimeRule
             )
         ) => Forbid(e => e.Item is { Item.Purpose: null }, "/purpose", _ => "the purpose of the item is not stated; 6 months are taken");
 
-    /// <summary>The fault stands at the item, where the value is typed.</summary>
+    /// <summary>The place of the item, because the value is typed there.</summary>
     protected override string PathOf(Cases.ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
 }

@@ -23,10 +23,10 @@ public sealed class RegimeIsConfirmed : Rule<VisitCase>
                 .Select(u => new Fault(u.Path, $"{u.Regime.Id}: {string.Join(" ", u.Regime.NotConfirmed).TrimEnd('.')}"))
         );
 
-    /// <summary>These faults carry whole pointers: the regime may stand at the visit or at an examination.</summary>
+    /// <summary>Empty, because the faults have whole pointers: the regime is typed at the visit or at an examination.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    /// <summary>Every regime that an examination of this visit stands under, once, and where it is typed first.</summary>
+    /// <summary>Every regime that binds an examination of this visit, once, with the place where it is typed first.</summary>
     private static IEnumerable<(Regime Regime, string Path)> Used(RecordContext context) =>
         context
             .Examinations.Where(e => !e.IsBeforeVisit)

@@ -30,6 +30,6 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
                 : []
         );
 
-    /// <summary>The ids, with those that the user added.</summary>
+    /// <summary>The ids of all regimes, including those that the user added.</summary>
     internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";
 }

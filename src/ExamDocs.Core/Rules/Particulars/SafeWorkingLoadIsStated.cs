@@ -17,7 +17,7 @@ public sealed class SafeWorkingLoadIsStated : RegimeRule
             )
         ) => Each(e => e.Item is null ? [] : Faults(e.Item, e.Item.Category?.Id is "helmet"));
 
-    /// <summary>The fault stands at the item, where the value is typed.</summary>
+    /// <summary>The place of the item, because the value is typed there.</summary>
     protected override string PathOf(ExaminationCase subject) => subject.Item?.Path ?? subject.Path;
 
     /// <param name="item">The item examined.</param>

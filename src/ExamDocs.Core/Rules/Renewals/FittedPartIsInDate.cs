@@ -25,11 +25,11 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
     {
         if (renewal.DoneOn is not { } on)
             yield break;
-        if (part.Life.GoverningLimit is { } biting && on > biting.LastDay)
+        if (part.Life.GoverningLimit is { } governing && on > governing.LastDay)
             yield return new Fault(
                 "/fittedPart",
-                $"{renewal.FittedPart} was fitted on {Say.Day(on)}, after its end of service on {Say.Day(biting.LastDay)}: "
-                    + $"{biting.Sentence}"
+                $"{renewal.FittedPart} was fitted on {Say.Day(on)}, after its end of service on {Say.Day(governing.LastDay)}: "
+                    + $"{governing.Sentence}"
             );
         else if (part.Life.StoredTooLong is { } stored)
             yield return new Fault("/fittedPart", $"{renewal.FittedPart}: {stored}");
@@ -37,7 +37,7 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
             yield return new Fault("/fittedPart", $"{renewal.FittedPart}: {late}");
     }
 
-    /// <summary>Where nothing says that it was used before, fitting it is its first use.</summary>
+    /// <summary>A part without a recorded first use counts as first used on the day it was fitted.</summary>
     private static Sentence? StoredTooLongBy(ItemCase part, LocalDate on) =>
         part
             .Limits.All.Select(l => TimeLimits.StoredTooLong(part.Item with { FirstUsed = PartialDate.Of(on) }, l))

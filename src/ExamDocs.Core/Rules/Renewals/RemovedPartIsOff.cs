@@ -31,11 +31,13 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
                 : []
         );
 
-    /// <summary>The part, and the item that it is or is not on.</summary>
+    /// <summary>Ids of the part and of the item in question: until it is known whether the part is on, neither can be passed.</summary>
     private static IEnumerable<string?> Reached(ItemCase item, string whole) =>
         item.Context.ItemsSpeltLike(whole).Select(w => w.ItemId).Prepend(item.ItemId).Distinct(StringComparer.Ordinal);
 
-    /// <summary>The day of the renewal that took it off, of this record or of another; null where a later one put it back.</summary>
+    /// <summary>
+    /// The day of the renewal that took it off, in this record or in another; null where none did, or where a later one put it back.
+    /// </summary>
     private static LocalDate? TakenOffOn(ItemCase item, string part, string whole)
     {
         var record = item.Context.Record;

@@ -23,7 +23,10 @@ public sealed class RetyingIsAllowed : Rule<RowCase<Renewal>>
             r => $"re-tied by {r.Row.RetiedBy}, and {Objection(r)}"
         );
 
-    /// <summary>The part's own limits speak first, else those of the item it is fitted to; of several the strictest holds.</summary>
+    /// <summary>
+    /// Why it may not be re-tied so; null where it may. The part's own limits count first, else those of the item renewed; of several,
+    /// the strictest holds.
+    /// </summary>
     private static string? Objection(RowCase<Renewal> renewal)
     {
         var ofPart = Allowed(renewal.Context.ItemsWithId(renewal.Row.FittedPart));

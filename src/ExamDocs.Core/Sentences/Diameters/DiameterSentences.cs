@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Sentences.Diameters;
 
-/// <summary>What the measured diameters tell.</summary>
+/// <summary>What the measured diameters show.</summary>
 public abstract class DiameterSentences
 {
     public abstract string Measured(int stations, ProfileStation smallest, ProfileStation largest, double medianMm, decimal stepMm);

@@ -3,7 +3,7 @@ using NodaTime;
 
 namespace ExamDocs.Core.Sentences.Evidence;
 
-/// <summary>The case for service.</summary>
+/// <summary>The argument for service.</summary>
 public abstract class EvidenceSentences
 {
     public abstract string Marks(Item item);
@@ -48,7 +48,7 @@ public abstract class EvidenceSentences
 
     public abstract string EndedWithRenewal(LocalDate on, string why);
 
-    /// <param name="inError">It was released because it had been recorded in error.</param>
+    /// <param name="inError">True where it was released because it had been recorded in error.</param>
     public abstract string EndedWithRelease(LocalDate on, string why, LocalDate released, string? by, string? grounds, bool inError);
 
     public abstract string EarlierDefect(string? description, string? criterion, LocalDate? found, LocalDate? danger);

@@ -46,7 +46,7 @@ public abstract class ReasonSentences
     public abstract string PartUndetermined(string part);
 
     /// <param name="part">Id of the part.</param>
-    /// <param name="by">The day by which it was to be examined, or to which it might be used, inclusive.</param>
+    /// <param name="by">The day by which it was due for examination, or its last day of use, inclusive.</param>
     public abstract string PartOverdue(string part, LocalDate by);
 
     /// <param name="on">The day; null where it is not recorded.</param>

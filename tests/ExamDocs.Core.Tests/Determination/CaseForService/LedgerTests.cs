@@ -6,7 +6,7 @@ using ExamDocs.Core.Records;
 
 namespace ExamDocs.Core.Tests.Determination.CaseForService;
 
-/// <summary>The ledger says what the outcome rests on, in the order an examiner argues, and never says otherwise.</summary>
+/// <summary>The ledger gives the grounds of the outcome in the order in which an examiner argues, and never contradicts it.</summary>
 public sealed class LedgerTests
 {
     public static TheoryData<string> Categories => [.. Catalogue.All.Select(c => c.Id)];
@@ -24,7 +24,7 @@ public sealed class LedgerTests
     }
 
     [Theory, MemberData(nameof(Categories))]
-    public void Every_criterion_answered_stands_once_under_its_class(string category)
+    public void Every_criterion_answered_is_listed_once_under_its_class(string category)
     {
         var ledger = Ledger(GoodRecord.For(category));
 
@@ -36,7 +36,7 @@ public sealed class LedgerTests
     }
 
     /// <summary>
-    /// Every answer to every criterion of every category: evidence against means an outcome that is not fit, and the other way round.
+    /// Every answer to every criterion of every category: there is evidence against the item exactly where the outcome is not fit.
     /// </summary>
     [Theory, MemberData(nameof(Categories))]
     public void The_ledger_and_the_outcome_agree(string category)
@@ -52,7 +52,7 @@ public sealed class LedgerTests
     }
 
     [Fact]
-    public void Every_reason_stands_in_the_ledger()
+    public void Every_reason_is_in_the_ledger()
     {
         var record = GoodRecord
             .For("rope-bridge")
@@ -71,7 +71,7 @@ public sealed class LedgerTests
     }
 
     [Fact]
-    public void A_withdrawal_that_was_released_stands_under_doubts_with_what_resolved_it()
+    public void A_released_withdrawal_is_listed_under_doubts_with_its_release()
     {
         var record = WithEarlier("connector", e => (e["conclusion"], e["examinedOn"]) = ("withdraw", "2025-11-20"));
         record["releases"] = new JsonArray(
@@ -95,7 +95,7 @@ public sealed class LedgerTests
     [InlineData(null, Bearing.Open, "no remedy is recorded")]
     [InlineData("2026-03-01", Bearing.For, "strap renewed on 1 Mar 2026")]
     [InlineData("2025-11-19", Bearing.Open, "no remedy is recorded")]
-    public void An_earlier_defect_stands_with_its_remedy_or_open(string? remedied, Bearing bearing, string words)
+    public void An_earlier_defect_is_listed_with_its_remedy_or_as_open(string? remedied, Bearing bearing, string words)
     {
         var record = WithEarlier("harness", e => e["examinedOn"] = "2025-11-20");
         var earlier = record["examinations"]!.AsArray()[1]!.AsObject();
@@ -121,9 +121,9 @@ public sealed class LedgerTests
         Assert.Equal(bearing is Bearing.Open, decided.Finds("CON022"));
     }
 
-    /// <summary>Kit with neither a serial nor a mark, no date of manufacture, no known first use: each stands open.</summary>
+    /// <summary>Kit without serial and mark, date of manufacture and first use: each gap is listed as open.</summary>
     [Fact]
-    public void What_is_not_known_stands_open()
+    public void What_is_not_known_is_listed_as_open()
     {
         var record = GoodRecord.For("connector");
         record.Item().Without("serial", "manufactured", "firstUsed", "lastExamined", "purchased", "declaration");
