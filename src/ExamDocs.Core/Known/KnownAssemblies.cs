@@ -61,19 +61,21 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
     {
         var past = entries.Where(e => !e.IsCurrent).ToList();
         var latest = KnownEntry.LatestOf(past).Outcome;
+        // What was only said to be this part, although something contradicts, does not make up for what is known of the part itself.
+        var surely = KnownEntry.LatestOf([.. past.Where(e => items.AreOneThing(entries[0], e) || ReferenceEquals(entries[0], e))]).Outcome;
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
         var open = fittings.Open(past, on);
         var own = new PartElsewhere(
             last.Item.Id!,
             whole,
             open.Count > 0 ? Outcome.Withdraw
-                : latest is { Outcome: Outcome.Fit or Outcome.FitUntil } ? Outcome.Fit
+                : IsFit(latest) && (surely is null || IsFit(surely)) ? Outcome.Fit
                 : Outcome.Undetermined
         )
         {
             PartNumber = last.Item.PartNumber,
-            Until = latest?.Until,
-            NextBy = latest?.NextBy,
+            Until = Earlier(latest?.Until, surely?.Until),
+            NextBy = Earlier(latest?.NextBy, surely?.NextBy),
             Document = open.Count > 0 ? open[0].Document : latest?.Document,
         };
         above.UnionWith(entries);
@@ -84,6 +86,8 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             .Where(sub => fittings.WholesOf(sub).Any(w => past.Exists(p => fittings.IsOne(w, p))))
             .Aggregate(own, (worst, sub) => Worse(worst, StatusOf(sub, own.Id, above, on)));
     }
+
+    private static bool IsFit(KnownOutcome? outcome) => outcome is { Outcome: Outcome.Fit or Outcome.FitUntil };
 
     /// <summary>A whole is never better than a part that is on it.</summary>
     private static PartElsewhere Worse(PartElsewhere whole, PartElsewhere part) =>

@@ -77,8 +77,13 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     {
         if (_states.TryGetValue(entry, out var known))
             return known;
-        IReadOnlyList<KnownEntry> entries = [entry, .. items.SameAs(entry)];
-        return _states[entry] = Adverse(entries);
+        // Another row of the record may say by an older id that it is this one: what is known of that row counts as well.
+        var others = items
+            .Current.Where(c => !c.IsNameAlone)
+            .Select(items.SameAs)
+            .Where(same => same.Contains(entry))
+            .SelectMany(same => same);
+        return _states[entry] = Adverse([.. items.SameAs(entry).Concat(others).Prepend(entry).Distinct()]);
     }
 
     private (EarlierState, KnownEntry, LocalDate, string?)? Adverse(IReadOnlyList<KnownEntry> entries)

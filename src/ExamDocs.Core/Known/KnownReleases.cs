@@ -34,6 +34,7 @@ internal sealed class KnownReleases(KnownItems items)
     /// </summary>
     private static bool IsNamedBy(Release release, KnownEntry entry) =>
         entry.Outcomes.Any(o => o.Outcome is Outcome.Withdraw && (o.ExaminedOn ?? entry.Day) == release.WithdrawnOn)
+        || (entry.DestroyedOn is { } day && day == release.WithdrawnOn)
         || (release.Document is { } number && entry.Documents.Any(d => string.Equals(d.Number, number, StringComparison.Ordinal)));
 
     /// <summary>
@@ -41,13 +42,17 @@ internal sealed class KnownReleases(KnownItems items)
     /// later. Which of the two is wrong, a later record must say.
     /// </summary>
     private static bool IsOfItsOwn(Release release, KnownEntry entry, IReadOnlyList<KnownEntry> entries) =>
-        entry.Outcomes.Any(o =>
-            o.Outcome is Outcome.Withdraw
-            && (o.ExaminedOn ?? entry.Day) == entry.Day
-            && o.Codes.Any(c => c is ['W', ..] and not "W10" and not "W11")
+        (
+            entry.DestroyedOn is not null
+            || entry.Outcomes.Any(o =>
+                o.Outcome is Outcome.Withdraw
+                && (o.ExaminedOn ?? entry.Day) == entry.Day
+                && o.Codes.Any(c => c is ['W', ..] and not "W10" and not "W11")
+            )
         )
         && (
-            release.WithdrawnOn == entry.Day
+            release.WithdrawnOn == (entry.DestroyedOn ?? entry.Day)
+            || release.WithdrawnOn == entry.Day
             || entries
                 .Where(e => e.Day >= entry.Day)
                 .SelectMany(e => e.Documents)

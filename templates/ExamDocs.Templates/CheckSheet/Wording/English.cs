@@ -24,7 +24,7 @@ internal sealed class English : CheckSheetPhrases
     public override string ReleaseByPerson =>
         "It stays withdrawn, whatever this sheet says, until a competent person releases it in writing, with grounds.";
 
-    public override string NeverRelease => "It rests on something that no release can undo: it never comes back into service.";
+    public override string NeverRelease => "It never comes back into service, unless a release shows that the record was in error.";
     public override string ReleaseHold => "It may be used only once a competent person has examined it and has said so in writing.";
     public override string LastOutcome => "Outcome of last time";
     public override string LastExamined => "Last examined";

@@ -26,7 +26,7 @@ internal sealed class French : CheckSheetPhrases
         "Il reste retiré, quoi que dise cette fiche, jusqu’à ce qu’une personne compétente le remette en service par "
         + "écrit, avec motifs.";
 
-    public override string NeverRelease => "Cela repose sur ce qu’aucune levée ne peut effacer\u00A0: il ne revient jamais en service.";
+    public override string NeverRelease => "Il ne revient jamais en service, sauf si une levée montre que l’enregistrement était erroné.";
     public override string ReleaseHold => "Il ne peut être utilisé que quand une personne compétente l’a vérifié et l’a dit par écrit.";
     public override string LastOutcome => "Résultat de la dernière fois";
     public override string LastExamined => "Dernière vérification";

@@ -25,7 +25,7 @@ internal sealed class German : CheckSheetPhrases
     public override string ReleaseByPerson =>
         "Er bleibt aus dem Gebrauch, was immer dieser Bogen sagt, bis eine befähigte Person ihn schriftlich mit Begründung freigibt.";
 
-    public override string NeverRelease => "Es beruht auf etwas, das keine Freigabe aufheben kann: er kommt nie wieder in Gebrauch.";
+    public override string NeverRelease => "Er kommt nie wieder in Gebrauch, außer eine Freigabe zeigt, dass falsch aufgezeichnet wurde.";
 
     public override string ReleaseHold =>
         "Er darf erst benutzt werden, wenn eine befähigte Person ihn geprüft und es schriftlich gesagt hat.";

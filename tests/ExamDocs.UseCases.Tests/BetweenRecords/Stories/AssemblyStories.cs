@@ -486,6 +486,22 @@ internal static class AssemblyStories
                 ],
                 Must = ["H-2 withdraw W9"],
             },
+            new Story(
+                "A held bridge on a harness, and a later one said to be it with another serial number",
+                "What contradicts does not make up for what the bridge itself was held for."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1").Forgotten())],
+                    [
+                        Visit("V-2", "2026-09-01").Harness("H-1", "A1"),
+                        Visit("V-3", Autumn).Bridge("RB-9", "Q777", i => i.Formerly("RB-1")),
+                    ],
+                    [Visit("V-4", NextSpring).Harness("H-1", "A1")],
+                ],
+                Must = ["H-1 undetermined U6"],
+            },
             new Story("A harness withdrawn does not withdraw its bridge", "Never the other way round.")
             {
                 Runs =

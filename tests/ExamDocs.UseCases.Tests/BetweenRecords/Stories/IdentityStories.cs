@@ -614,6 +614,39 @@ internal static class IdentityStories
                 ],
                 Must = ["RB-1 withdraw W10"],
             },
+            new Story(
+                "Destroyed, and released by the very record that says so; then the tag on another maker's bridge",
+                "A record cannot take back what it says itself: the bridge is destroyed, and the other is asked who it is."
+            )
+            {
+                Runs =
+                [
+                    [
+                        Visit("V-1", Spring)
+                            .Bridge("RB-1", "Q100", i => i.Destroyed())
+                            .Released("RB-1", Spring, "recorded-in-error", grounds: "the wrong line was ticked in the book"),
+                    ],
+                    [Visit("V-2", Autumn).Bridge("RB-1", "Q777", i => i.Maker("Hollin Forge"))],
+                ],
+                Must = ["RB-1 undetermined U3"],
+            },
+            new Story(
+                "An old tag on a new bridge, beside the withdrawn one that bore it and has a new tag",
+                "What was withdrawn under its new tag bore this one before: which of the two is which must be said."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.NotLookedAt())],
+                    [Visit("V-1b", "2026-07-01").Bridge("RB-9", "Q100", i => i.Doubt())],
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1", "Q777", i => i.Maker("Hollin Forge"))
+                            .Bridge("RB-9", "Q100", i => i.Formerly("RB-1").NotLookedAt()),
+                    ],
+                ],
+                Must = ["RB-1 undetermined U3", "RB-9 withdraw W10"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =
