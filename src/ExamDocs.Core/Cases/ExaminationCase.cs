@@ -68,6 +68,12 @@ public sealed class ExaminationCase : ICase
     public ExaminationInterval? IntervalFrom(LocalDate day) =>
         Regimes.Select(r => r.IntervalFor(Examination, Item?.Item.Purpose, On, day)).MinBy(i => i.LastDay(day));
 
+    /// <summary>
+    /// The day by which it was due, inclusive. Where only a month or a year is recorded for the last examination, its last day counts:
+    /// what is said to be overdue certainly was. Null where no earlier examination or no interval is known.
+    /// </summary>
+    public LocalDate? DueBy => Item?.LastExamined is { } last ? IntervalFrom(last.Latest)?.LastDay(last.Latest) : null;
+
     public string? AuthorId => Examination.Author ?? Examination.Examiner;
 
     public string? AuthenticatedById => Examination.AuthenticatedBy ?? Examination.Examiner;

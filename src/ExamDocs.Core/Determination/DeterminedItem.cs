@@ -33,6 +33,7 @@ public sealed class DeterminedItem
         Regime = item.Regime;
         Regimes = item.Regimes;
         Interval = item is { Examination: { } examination, ExaminedOn: { } on } ? examination.IntervalFrom(on) : null;
+        WasDueBy = item.Examination is { DueBy: { } due } late && late.On > due ? due : null;
         Outcome = verdict.Outcome;
         Until = verdict.LastDay;
         NextExaminationBy = Outcome is Outcome.Fit or Outcome.FitUntil ? NextExamination.LatestForAssembly(item) : null;
@@ -91,6 +92,9 @@ public sealed class DeterminedItem
 
     /// <summary>The regime's interval that applies; null where it was not examined or the regime is not known.</summary>
     public ExaminationInterval? Interval { get; }
+
+    /// <summary>The day by which it was to be examined, where it was examined later; null where it was in time or none is known.</summary>
+    public LocalDate? WasDueBy { get; }
 
     public Outcome Outcome { get; }
 

@@ -27,9 +27,9 @@ public sealed class RecordedExamination
     public bool Decided => ReferenceEquals(_examination, _item.Examination);
 
     public string Basis =>
-        _examination.Basis is { } basis
-            ? Phrases.Regime(_visit.Rules.FindRegime(_examination.Regime ?? _visit.Record.Visit.Regime)).Bases[basis]
-            : Phrases.Common.NotRecorded;
+        Phrases
+            .Regime(_visit.Rules.FindRegime(_examination.Regime ?? _visit.Record.Visit.Regime))
+            .BasisOf(_examination.Basis, Decided ? _item.WasDueBy : null);
 
     public string Examiner => RenewalLine.Name(_examination.Examiner, _visit);
 

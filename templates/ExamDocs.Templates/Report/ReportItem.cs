@@ -99,7 +99,8 @@ public sealed class ReportItem
             || string.Equals(renewal.RemovedPart, id, StringComparison.Ordinal)
         );
 
-    private string BasisWords => Examination.Basis is { } basis ? Regime.Bases[basis] : Phrases.Common.NotRecorded;
+    /// <summary>What was made late is not printed as made within its interval.</summary>
+    private string BasisWords => IsFirst ? Regime.Bases[Examination.Basis!.Value] : Regime.BasisOf(Examination.Basis, Determined.WasDueBy);
 
     private string? SchemeWords => Examination.Scheme is { } s ? Words.Scheme(s.Reference, s.Author, s.Months) : null;
 

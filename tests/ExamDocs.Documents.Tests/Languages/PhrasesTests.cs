@@ -72,10 +72,12 @@ public sealed partial class PhrasesTests
                 translated.DutyLater,
                 translated.NoticeLead,
                 .. translated.Bases.Values,
+                .. translated.BasesByName.Values,
                 .. translated.Authorities.Values,
             ];
             Assert.All(texts, t => Assert.Equal([], English.LeftIn(t)));
             Assert.Equal(english.Bases.Keys.Order(), translated.Bases.Keys.Order());
+            Assert.Equal(english.BasesByName.Keys.Order(), translated.BasesByName.Keys.Order());
             Assert.Equal(english.Authorities.Keys.Order(), translated.Authorities.Keys.Order());
             Assert.Equal(english.HasKeys, translated.HasKeys);
             Assert.Equal(Numbers(english.DutyNow), Numbers(translated.DutyNow));

@@ -40,6 +40,12 @@ internal sealed partial class English
                     "first thorough examination after installation, or after assembly at a new site or in a new location "
                     + "(regulation 9(2))",
             },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "interval of 6 months (regulation 9(3)(a)(i))",
+                [Basis.TwelveMonth] = "interval of 12 months (regulation 9(3)(a)(ii))",
+                [Basis.Scheme] = "examination scheme (regulation 9(3)(a)(iii))",
+            },
         };
 
     protected override RegimeWording LolerNorthernIreland =>
@@ -92,6 +98,12 @@ internal sealed partial class English
                 [Basis.Exceptional] = "after exceptional circumstances (regulation 12(3))",
                 [Basis.FirstUse] = "first inspection, before the item is first put into service",
                 [Basis.Installation] = "first inspection after installation or assembly in a new position",
+            },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "interval of 6 months",
+                [Basis.TwelveMonth] = "interval of 12 months",
+                [Basis.Scheme] = "written scheme",
             },
         };
 }

@@ -2,12 +2,15 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared.Wording.Common;
 using ExamDocs.Templates.Shared.Wording.LawAndSources;
+using NodaTime;
 
 namespace ExamDocs.Templates.Shared.Wording.Regimes;
 
 /// <inheritdoc />
 internal sealed partial class English : RegimePhrases
 {
+    public override string Overdue(LocalDate due, string basis) => $"overdue: it was due by {Printed.Day(due)}; basis: {basis}";
+
     protected override RegimeWording Periodic =>
         new()
         {
@@ -29,6 +32,12 @@ internal sealed partial class English : RegimePhrases
                 [Basis.Exceptional] = "after exceptional circumstances",
                 [Basis.FirstUse] = "first examination, before the item is first put into service",
                 [Basis.Installation] = "first examination after installation or assembly in a new position",
+            },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "interval of 6 months",
+                [Basis.TwelveMonth] = "interval of 12 months",
+                [Basis.Scheme] = "written scheme",
             },
         };
 

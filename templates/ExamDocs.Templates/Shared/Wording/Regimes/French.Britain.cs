@@ -39,6 +39,12 @@ internal sealed partial class French
                 [Basis.Installation] =
                     "première vérification approfondie après installation, ou après assemblage en un nouveau lieu (regulation 9(2))",
             },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "intervalle de 6 mois (regulation 9(3)(a)(i))",
+                [Basis.TwelveMonth] = "intervalle de 12 mois (regulation 9(3)(a)(ii))",
+                [Basis.Scheme] = "plan de vérification (regulation 9(3)(a)(iii))",
+            },
         };
 
     protected override RegimeWording LolerNorthernIreland =>
@@ -93,6 +99,12 @@ internal sealed partial class French
                 [Basis.Exceptional] = "après des circonstances exceptionnelles (regulation 12(3))",
                 [Basis.FirstUse] = "première inspection, avant la mise en service",
                 [Basis.Installation] = "première inspection après installation ou assemblage en un nouvel endroit",
+            },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "intervalle de 6 mois",
+                [Basis.TwelveMonth] = "intervalle de 12 mois",
+                [Basis.Scheme] = "plan écrit",
             },
         };
 }

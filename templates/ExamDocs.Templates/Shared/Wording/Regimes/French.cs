@@ -2,12 +2,16 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared.Wording.Common;
 using ExamDocs.Templates.Shared.Wording.LawAndSources;
+using NodaTime;
 
 namespace ExamDocs.Templates.Shared.Wording.Regimes;
 
 /// <inheritdoc />
 internal sealed partial class French : RegimePhrases
 {
+    public override string Overdue(LocalDate due, string basis) =>
+        $"en retard\u00A0: la vérification était due au plus tard le {Printed.Day(due)}\u00A0; fondement\u00A0: {basis}";
+
     protected override RegimeWording Periodic =>
         new()
         {
@@ -29,6 +33,12 @@ internal sealed partial class French : RegimePhrases
                 [Basis.Exceptional] = "après des circonstances exceptionnelles",
                 [Basis.FirstUse] = "première vérification, avant la mise en service",
                 [Basis.Installation] = "première vérification après installation ou assemblage en un nouvel endroit",
+            },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "intervalle de 6 mois",
+                [Basis.TwelveMonth] = "intervalle de 12 mois",
+                [Basis.Scheme] = "plan écrit",
             },
         };
 

@@ -38,6 +38,12 @@ internal sealed partial class German
                 [Basis.FirstUse] = "erste gründliche Prüfung, bevor der Gegenstand erstmals in Gebrauch genommen wird (regulation 9(1))",
                 [Basis.Installation] = "erste gründliche Prüfung nach Einbau oder nach Zusammenbau an einem neuen Ort (regulation 9(2))",
             },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "Frist von 6 Monaten (regulation 9(3)(a)(i))",
+                [Basis.TwelveMonth] = "Frist von 12 Monaten (regulation 9(3)(a)(ii))",
+                [Basis.Scheme] = "Prüfplan (regulation 9(3)(a)(iii))",
+            },
         };
 
     protected override RegimeWording LolerNorthernIreland =>
@@ -92,6 +98,12 @@ internal sealed partial class German
                 [Basis.Exceptional] = "nach außergewöhnlichen Umständen (regulation 12(3))",
                 [Basis.FirstUse] = "erste Inspektion, bevor der Gegenstand erstmals in Gebrauch genommen wird",
                 [Basis.Installation] = "erste Inspektion nach Einbau oder Zusammenbau an neuer Stelle",
+            },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "Frist von 6 Monaten",
+                [Basis.TwelveMonth] = "Frist von 12 Monaten",
+                [Basis.Scheme] = "schriftlicher Plan",
             },
         };
 }

@@ -2,12 +2,16 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared.Wording.Common;
 using ExamDocs.Templates.Shared.Wording.LawAndSources;
+using NodaTime;
 
 namespace ExamDocs.Templates.Shared.Wording.Regimes;
 
 /// <inheritdoc />
 internal sealed partial class German : RegimePhrases
 {
+    public override string Overdue(LocalDate due, string basis) =>
+        $"überfällig: die Prüfung war bis {Printed.Day(due)} fällig; Grundlage: {basis}";
+
     protected override RegimeWording Periodic =>
         new()
         {
@@ -29,6 +33,12 @@ internal sealed partial class German : RegimePhrases
                 [Basis.Exceptional] = "nach außergewöhnlichen Umständen",
                 [Basis.FirstUse] = "erste Prüfung, bevor der Gegenstand erstmals in Gebrauch genommen wird",
                 [Basis.Installation] = "erste Prüfung nach Einbau oder Zusammenbau an neuer Stelle",
+            },
+            BasesByName = new Dictionary<Basis, string>
+            {
+                [Basis.SixMonth] = "Frist von 6 Monaten",
+                [Basis.TwelveMonth] = "Frist von 12 Monaten",
+                [Basis.Scheme] = "schriftlicher Plan",
             },
         };
 

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using NodaTime;
 
 namespace ExamDocs.Templates.Shared.Wording.Regimes;
 
@@ -46,6 +47,9 @@ public abstract class RegimePhrases
     protected abstract RegimeWording UnitedStates { get; }
 
     protected abstract RegimeWording Unnamed { get; }
+
+    /// <summary>Why it was examined, where it was examined after the day by which it was due.</summary>
+    public abstract string Overdue(LocalDate due, string basis);
 
     /// <summary>A regime that the user added says so wherever its law is named.</summary>
     protected abstract RegimeWording Added(Regime regime, string file);

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using NodaTime;
 
 namespace ExamDocs.Templates.Shared.Wording.Regimes;
 
@@ -33,6 +34,20 @@ public sealed record RegimeWording
     public IReadOnlyDictionary<Recipient, string> Authorities { get; init; } = new Dictionary<Recipient, string>();
 
     public required IReadOnlyDictionary<Basis, string> Bases { get; init; }
+
+    /// <summary>The same where the examination was late: what it was due by, and no claim that it was made in time.</summary>
+    public required IReadOnlyDictionary<Basis, string> BasesByName { get; init; }
+
+    /// <summary>Why it was examined.</summary>
+    /// <param name="basis">As recorded.</param>
+    /// <param name="wasDueBy">The day by which it was due, where it was examined later; else null.</param>
+    public string BasisOf(Basis? basis, LocalDate? wasDueBy) =>
+        (basis, wasDueBy) switch
+        {
+            (null, _) => Phrases.Common.NotRecorded,
+            ({ } known, null) => Bases[known],
+            ({ } known, { } due) => RegimePhrases.Current.Overdue(due, BasesByName.GetValueOrDefault(known) ?? Bases[known]),
+        };
 
     /// <summary>That it is a regime of the user's own; null where it is built in.</summary>
     public string? UsersOwn { get; init; }

@@ -1,0 +1,63 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Records;
+using ExamDocs.Templates;
+using ExamDocs.Templates.EquipmentRecord;
+using ExamDocs.Templates.Report;
+using ExamDocs.Templates.Shared.Wording;
+
+namespace ExamDocs.Documents.Tests.Printing;
+
+/// <summary>SI 1998/2307 Schedule 1 paragraph 7(a): why an item was examined, in time or late.</summary>
+public sealed class ReportItemTests
+{
+    private const string Harness = "HAR-01";
+
+    /// <summary>Examined on 11 May 2026: six months before, to the day, is in time; one day more is late (reg 9(3)(a)(i)).</summary>
+    [Theory]
+    [InlineData("2025-11-11", "en", "within an interval of 6 months (regulation 9(3)(a)(i))")]
+    [InlineData("2025-11-10", "en", "overdue: it was due by 10 May 2026; basis: interval of 6 months (regulation 9(3)(a)(i))")]
+    [InlineData(
+        "2025-11-10",
+        "de",
+        "überfällig: die Prüfung war bis 10. Mai 2026 fällig; Grundlage: Frist von 6 Monaten (regulation 9(3)(a)(i))"
+    )]
+    [InlineData(
+        "2025-11-10",
+        "fr",
+        "en retard\u00A0: la vérification était due au plus tard le 10 mai 2026\u00A0; fondement\u00A0: intervalle de 6 mois "
+            + "(regulation 9(3)(a)(i))"
+    )]
+    public async Task An_overdue_item_is_not_said_to_be_examined_within_its_interval(string lastExamined, string language, string printed)
+    {
+        var (visit, item) = Example.With(Harness, i => i with { LastExamined = Day(lastExamined) });
+        Assert.Equal(printed.StartsWith("within", StringComparison.Ordinal), item.Findings.All(f => f.Code is not "DAT011"));
+        var (report, record) = await Language
+            .Find(language)!
+            .InAsync(() => Task.FromResult((Item(visit, item).Basis, Recorded(visit, item).Basis)));
+        Assert.Equal((printed, printed), (report, record));
+    }
+
+    [Fact]
+    public void An_examination_after_an_event_is_said_to_be_overdue_too()
+    {
+        var after = new ExceptionalEvent { What = "Fall of a tree", On = new(2026, 5, 2) };
+        var examinations = Example.Record.Examinations.Select(e =>
+            e.Item == Harness && e.ExaminedOn is null ? e with { Basis = Basis.Exceptional, Event = after } : e
+        );
+        var items = Example.Record.Items.Select(i => i.Id == Harness ? i with { LastExamined = Day("2025-11-10") } : i);
+        var visit = Example.Determined(Example.Record with { Items = [.. items], Examinations = [.. examinations] });
+        Assert.Equal(
+            "overdue: it was due by 10 May 2026; basis: after exceptional circumstances (regulation 9(3)(a)(iv)); Fall of a tree, on "
+                + "2 May 2026",
+            Item(visit, visit.Items.First(i => i.Item.Id == Harness)).Basis
+        );
+    }
+
+    private static PartialDate Day(string iso) => PartialDate.Of(NodaTime.Text.LocalDatePattern.Iso.Parse(iso).Value);
+
+    private static ReportItem Item(DeterminedVisit visit, DeterminedItem item) =>
+        new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], visit.Record.People[0], visit.Record.People[0]).Items[0];
+
+    private static RecordedExamination Recorded(DeterminedVisit visit, DeterminedItem item) =>
+        new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), visit, item).Examinations.Single(e => e.Decided);
+}
