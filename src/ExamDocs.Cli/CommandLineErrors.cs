@@ -1,15 +1,41 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Cli;
 
-/// <summary>What is wrong with how the program was called, a sentence each.</summary>
+/// <summary>What is wrong with how the program was called, a sentence each, with the command or option that was meant.</summary>
 internal static class CommandLineErrors
 {
     public static IReadOnlyList<string> In(ParseResult parsed)
     {
-        var misspelt = UnknownOptions(parsed).Select(o => $"There is no option '{o}'.").ToList();
+        if (UnknownCommand(parsed) is { } unknown)
+            return [unknown];
+        var misspelt = UnknownOptions(parsed).Select(o => $"There is no option '{o}'.{Meant(o, Options(parsed))}").ToList();
         return misspelt.Count > 0 ? misspelt : [.. parsed.Errors.Select(e => e.Message)];
+    }
+
+    /// <summary>Where a command is wanted, the first word that is none is what is wrong; what follows belongs to it.</summary>
+    private static string? UnknownCommand(ParseResult parsed)
+    {
+        var command = parsed.CommandResult.Command;
+        return command.Subcommands.Count > 0 && parsed.UnmatchedTokens.FirstOrDefault() is { } word && !word.StartsWith('-')
+            ? $"There is no command '{word}'.{Meant(word, command.Subcommands.Select(c => c.Name))}"
+            : null;
+    }
+
+    private static string Meant(string typed, IEnumerable<string> allowed) =>
+        SpellingSuggestion.AllOf(typed, allowed) is { Count: > 0 } near
+            ? $" Did you mean {string.Join(" or ", near.Select(n => $"'{n}'"))}?"
+            : "";
+
+    /// <summary>Those of the command, and those of the commands above it that hold for it too.</summary>
+    private static IEnumerable<string> Options(ParseResult parsed)
+    {
+        List<Option> options = [.. parsed.CommandResult.Command.Options];
+        for (var above = parsed.CommandResult.Parent; above is CommandResult { Command: var command }; above = above.Parent)
+            options.AddRange(command.Options.Where(o => o.Recursive));
+        return options.SelectMany(o => o.Aliases.Prepend(o.Name)).Where(n => n.StartsWith("--", StringComparison.Ordinal));
     }
 
     /// <summary>The parser takes a misspelt option for one more input; a file whose name starts so can be written ./-name.</summary>
@@ -20,5 +46,6 @@ internal static class CommandLineErrors
             .Select(t => t.Value)
             .Concat(parsed.UnmatchedTokens)
             .Where(v => v.StartsWith('-') && v.Length > 1)
+            .Select(v => v.Split('=')[0])
             .Distinct(StringComparer.Ordinal);
 }

@@ -1,4 +1,5 @@
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.Cli;
 
@@ -10,6 +11,11 @@ internal static class RunGuard
         try
         {
             return await run();
+        }
+        catch (OutputRefusedException e)
+        {
+            await Console.Error.WriteLineAsync(e.Message);
+            return ExitCode.Refused;
         }
         catch (Exception e) when (RunFailure.Is(e))
         {

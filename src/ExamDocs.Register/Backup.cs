@@ -14,10 +14,9 @@ internal static class Backup
                 $"{database.Place} is on a server; whoever keeps the server makes its copies (pg_dump), or export it."
             );
         var full = Path.GetFullPath(path);
-        if (Path.Exists(full))
-            throw new IOException($"There is a file at {full} already; it was left as it is.");
-        var temporary = $"{full}.part";
-        File.Delete(temporary);
+        if (ExclusiveMove.IsTaken(full))
+            throw Taken(full);
+        var temporary = $"{full}.{Guid.NewGuid():N}.part";
         try
         {
             database.Connection.Execute("VACUUM INTO $1", temporary);
@@ -26,7 +25,8 @@ internal static class Backup
                 if (copy.Check() is { Count: > 0 } faults)
                     throw new IOException($"The copy is not sound: {faults[0]}");
             }
-            File.Move(temporary, full, overwrite: false);
+            if (!ExclusiveMove.Try(temporary, full))
+                throw Taken(full);
             FolderSync.Flush(Path.GetDirectoryName(full)!);
         }
         finally
@@ -34,4 +34,6 @@ internal static class Backup
             File.Delete(temporary);
         }
     }
+
+    private static IOException Taken(string full) => new($"There is a file at {full} already; it was left as it is.");
 }

@@ -76,11 +76,11 @@ public sealed partial class DocumentRegister : IDisposable
         if (request.Replaces.Any(r => string.IsNullOrWhiteSpace(r.Reason)))
             throw new ArgumentException("What is replaced needs a reason.", nameof(request));
         _ = new DocumentNumber(request.Letter, request.Year, 1);
-        var whole = request with { Items = [.. request.Items], Folder = Directory.CreateDirectory(request.Folder).FullName };
+        var whole = request with { Items = [.. request.Items], Folder = IssuedFile.Folder(request.Folder) };
         return new(Rows.Changes.Add(whole, _run.Run), whole.Kind, whole.JobKey, whole.Items, whole.Folder);
     }
 
-    /// <summary>Writes the document into its folder and marks it issued; its bytes are kept here too.</summary>
+    /// <summary>Writes the document into its folder, where it has one, and marks it issued; its bytes are kept here too.</summary>
     /// <param name="pending">The number taken.</param>
     /// <param name="pdf">The finished file.</param>
     /// <param name="pages">1 or more.</param>
@@ -96,7 +96,8 @@ public sealed partial class DocumentRegister : IDisposable
         Rows.Changes.Prepare(pending.Number, pdf, pages, outcomesJson);
         try
         {
-            DurableFile.Publish(pending.Folder, pending.FileName, pdf);
+            if (pending.Folder.Length > 0)
+                DurableFile.Publish(pending.Folder, pending.FileName, pdf);
         }
         catch (DocumentFileConflictException conflict)
         {

@@ -28,6 +28,11 @@ internal sealed class Recovery(RegisterRows rows, string run)
     {
         if (sha256 is null)
             return Void(document, "the run was interrupted before it was printed");
+        if (document.Folder.Length == 0)
+        {
+            rows.Changes.MarkIssued(document.Number);
+            return $"{document.Number} was left unfinished by an interrupted run and is now issued; run its command again to have it.";
+        }
         // Its file may be out there; what is out must not be void.
         if (left is not null && _database.WasElsewhere(left))
         {
@@ -55,7 +60,8 @@ internal sealed class Recovery(RegisterRows rows, string run)
         rows.Changes.Void(document.Number, reason);
         try
         {
-            DurableFile.RemoveTemporary(document.Folder, document.FileName);
+            if (document.Folder.Length > 0)
+                DurableFile.RemoveTemporary(document.Folder, document.FileName);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

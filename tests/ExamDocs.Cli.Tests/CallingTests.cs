@@ -6,7 +6,8 @@ public sealed class CallingTests : IDisposable
     private readonly Examdocs _examdocs = new();
 
     [Theory]
-    [InlineData("check", "INPUT", "--json")]
+    [InlineData("check", "INPUT", "--json", "--annotate", "--replace")]
+    [InlineData("verify", "FILE", "--json", "--replace")]
     [InlineData(
         "issue",
         "INPUT",
@@ -23,6 +24,7 @@ public sealed class CallingTests : IDisposable
         "label",
         "NUMBER",
         "--out",
+        "--replace",
         "--stock",
         "--only",
         "--start",
@@ -36,7 +38,7 @@ public sealed class CallingTests : IDisposable
         "tag-86x54",
         "roll-76x38"
     )]
-    [InlineData("blank", "--out", "--category", "--from", "--answers")]
+    [InlineData("blank", "--out", "--replace", "--category", "--from", "--answers")]
     [InlineData("criteria", "--category", "--json")]
     [InlineData("rules", "CODE", "--json")]
     public async Task Help_names_every_option(string command, params string[] named)
@@ -79,7 +81,14 @@ public sealed class CallingTests : IDisposable
 
     [Theory]
     [InlineData("", "Required command")]
-    [InlineData("chek visit.json", "chek")]
+    [InlineData("chekc visit.json", "There is no command 'chekc'. Did you mean 'check'?")]
+    [InlineData("chek visit.json --json f.json", "There is no command 'chek'. Did you mean 'check'?")]
+    [InlineData("register imprt visit.json", "There is no command 'imprt'. Did you mean 'import'?")]
+    [InlineData("register nonsense", "There is no command 'nonsense'.")]
+    [InlineData("check visit.json --anotate f.xlsx", "There is no option '--anotate'. Did you mean '--annotate'?")]
+    [InlineData("check visit.json --langauge=de", "There is no option '--langauge'. Did you mean '--language'?")]
+    [InlineData("label visit.json --ofset 1,2 --out l.pdf", "There is no option '--ofset'. Did you mean '--offset'?")]
+    [InlineData("register backup --replac --out c.db", "There is no option '--replac'. Did you mean '--replace'?")]
     [InlineData("check", "INPUT")]
     [InlineData("check visit.json --jsn f.json", "There is no option '--jsn'.")]
     [InlineData("check visit.json --language nl", "'nl'")]
@@ -119,6 +128,8 @@ public sealed class CallingTests : IDisposable
         Assert.Equal(2, run.ExitCode);
         Assert.Empty(run.Out);
         Assert.Contains(named, run.Err, StringComparison.Ordinal);
+        if (named.StartsWith("There is no", StringComparison.Ordinal))
+            Assert.Equal(2, run.Err.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
         Assert.DoesNotContain("   at ", run.Err, StringComparison.Ordinal);
         Assert.DoesNotContain(_examdocs.Files(), f =>
             f.EndsWith(".pdf", StringComparison.Ordinal) || f.EndsWith(".xlsx", StringComparison.Ordinal)

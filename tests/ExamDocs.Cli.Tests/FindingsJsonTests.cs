@@ -95,7 +95,7 @@ public sealed class FindingsJsonTests : IDisposable
 
     private async Task<JsonObject> CheckAsync(params string[] inputs)
     {
-        var run = await _examdocs.RunAsync(["check", .. inputs, "--json", "findings.json"]);
+        var run = await _examdocs.RunAsync(["check", .. inputs, "--json", "findings.json", "--replace"]);
         Assert.Equal(0, run.ExitCode);
         return JsonNode
             .Parse(await File.ReadAllTextAsync(_examdocs.At("findings.json"), TestContext.Current.CancellationToken))!

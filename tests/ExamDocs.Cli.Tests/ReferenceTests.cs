@@ -41,7 +41,7 @@ public sealed class ReferenceTests : IDisposable
     {
         var visit = Records.Cut().Write(_examdocs, "cut.json");
         var first = await _examdocs.RunAsync("blank", "--out", "pile.pdf", "--from", visit);
-        var again = await _examdocs.RunAsync("blank", "--out", "pile.pdf", "--from", visit);
+        var again = await _examdocs.RunAsync("blank", "--out", "pile.pdf", "--from", visit, "--replace");
 
         Assert.Equal(0, first.ExitCode);
         Assert.EndsWith(_examdocs.At("pile.pdf") + Environment.NewLine, first.Out, StringComparison.Ordinal);
@@ -49,9 +49,10 @@ public sealed class ReferenceTests : IDisposable
         Assert.DoesNotContain("issued before", first.Out, StringComparison.Ordinal);
         Assert.Equal(first.Out.Split(' ')[0], again.Out.Split(' ')[0]);
         Assert.Contains("(issued before)", again.Out, StringComparison.Ordinal);
-        Assert.Contains(_examdocs.Files(), f =>
-            f.StartsWith("S-", StringComparison.Ordinal) && f.EndsWith(".pdf", StringComparison.Ordinal)
-        );
+        // The pile alone is left; the register keeps the single sheets.
+        Assert.Equal(["cut.json", "pile.pdf"], _examdocs.Files());
+        await _examdocs.RunAsync("register", "export", "--out", "all");
+        Assert.True(File.Exists(_examdocs.At(Path.Combine("all", "documents", $"{first.Out.Split(' ')[0]}.pdf"))));
     }
 
     [Fact]

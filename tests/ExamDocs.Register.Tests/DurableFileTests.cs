@@ -1,4 +1,5 @@
 using ExamDocs.Register.Files;
+using ExamDocs.Register.Log;
 using ExamDocs.Register.Model;
 
 namespace ExamDocs.Register.Tests;
@@ -37,6 +38,41 @@ public sealed class DurableFileTests : Workplace
         Assert.Equal("precious", File.ReadAllText(elsewhere));
         Assert.Equal(Pdf("a"), File.ReadAllBytes(Path.Combine(Out, Name)));
         Assert.Null(new FileInfo(Path.Combine(Out, Name)).LinkTarget);
+    }
+
+    [Fact]
+    public void A_file_is_moved_into_a_subfolder_byte_for_byte()
+    {
+        DurableFile.Publish(Directory.CreateDirectory(Out).FullName, Name, Pdf("a"));
+        var hash = Sha256Hex.Of(Pdf("a"));
+        Assert.True(DurableFile.MoveInto(Out, "apart", Name, hash));
+        Assert.False(DurableFile.MoveInto(Out, "apart", Name, hash));
+        Assert.Equal(Pdf("a"), File.ReadAllBytes(Path.Combine(Out, "apart", Name)));
+        Assert.Empty(Directory.GetFiles(Out));
+    }
+
+    /// <summary>A run that was killed between the two halves of the move left it in both.</summary>
+    [Fact]
+    public void A_move_that_was_cut_short_is_finished()
+    {
+        Directory.CreateDirectory(Path.Combine(Out, "apart"));
+        File.WriteAllBytes(Path.Combine(Out, Name), Pdf("a"));
+        File.WriteAllBytes(Path.Combine(Out, "apart", Name), Pdf("a"));
+        Assert.True(DurableFile.MoveInto(Out, "apart", Name, Sha256Hex.Of(Pdf("a"))));
+        Assert.Equal([Path.Combine(Out, "apart", Name)], Directory.GetFiles(Out, "*", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public void What_is_something_else_is_neither_moved_nor_overwritten()
+    {
+        Directory.CreateDirectory(Path.Combine(Out, "apart"));
+        File.WriteAllText(Path.Combine(Out, Name), "edited since");
+        Assert.False(DurableFile.MoveInto(Out, "apart", Name, Sha256Hex.Of(Pdf("a"))));
+        File.WriteAllBytes(Path.Combine(Out, Name), Pdf("a"));
+        File.WriteAllText(Path.Combine(Out, "apart", Name), "somebody else's");
+        Assert.Throws<DocumentFileConflictException>(() => DurableFile.MoveInto(Out, "apart", Name, Sha256Hex.Of(Pdf("a"))));
+        Assert.Equal(Pdf("a"), File.ReadAllBytes(Path.Combine(Out, Name)));
+        Assert.Equal("somebody else's", File.ReadAllText(Path.Combine(Out, "apart", Name)));
     }
 
     [Fact]

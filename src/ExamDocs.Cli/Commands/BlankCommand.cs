@@ -14,7 +14,7 @@ internal static class BlankCommand
     {
         Description =
             "The workbook to write (.xlsx); or, with --from, check sheets to fill in by hand (.pdf): the pile to print. The "
-            + "single sheets go beside it, named by their numbers.",
+            + "register keeps the single sheets.",
         HelpName = "FILE",
         Required = true,
     };
@@ -66,6 +66,7 @@ internal static class BlankCommand
         var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.")
         {
             Out,
+            OutputOptions.Replace,
             Categories,
             From,
             DueBefore,
@@ -96,15 +97,16 @@ internal static class BlankCommand
                 return ExitCode.Refused;
             known = register.Place;
         }
-        var file = parsed.GetRequiredValue(Out).FullName;
+        var file = parsed.GetRequiredValue(Out);
         var refused = WriteCaptureWorkbook.Run(
             new CaptureRequest(
-                file,
+                file.ToString(),
                 parsed.GetValue(Categories) ?? [],
                 IsRegister(parsed.GetValue(From)) ? null : parsed.GetValue(From),
                 parsed.GetValue(Answers)
             )
             {
+                Outputs = OutputOptions.Guard(parsed, Out),
                 Rules = rules,
                 Known = known is null ? null : (known, CommonOptions.Today()),
                 Register = IsRegister(parsed.GetValue(From))
@@ -123,7 +125,7 @@ internal static class BlankCommand
             return ExitCode.Refused;
         }
         if (!parsed.GetValue(CommonOptions.Quiet))
-            Console.WriteLine(file);
+            Console.WriteLine(file.FullName);
         return ExitCode.Done;
     }
 
@@ -131,15 +133,17 @@ internal static class BlankCommand
     {
         if (CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
-        var file = parsed.GetRequiredValue(Out).FullName;
-        if (CommonOptions.RegisterToWrite(parsed, Path.GetDirectoryName(file)) is not { } register)
+        var (file, outputs) = (parsed.GetRequiredValue(Out), OutputOptions.Guard(parsed, Out));
+        outputs.Require(file.ToString());
+        if (CommonOptions.RegisterToWrite(parsed, file.DirectoryName) is not { } register)
             return ExitCode.Refused;
         var wasThere = register.Exists;
         var result = await PrintCheckSheets.RunAsync(
             new CheckSheetRequest
             {
                 From = parsed.GetValue(From)!,
-                OutFile = file,
+                OutFile = file.ToString(),
+                Outputs = outputs,
                 Categories = parsed.GetValue(Categories) ?? [],
                 RegisterPath = register.Place,
                 Style = style,
@@ -157,7 +161,7 @@ internal static class BlankCommand
             return result.Refused is null ? ExitCode.Stopped : ExitCode.Refused;
         }
         if (!parsed.GetValue(CommonOptions.Quiet))
-            PrintList(result, file);
+            PrintList(result, file.FullName);
         return result.Unprintable.Count > 0 ? ExitCode.Findings : ExitCode.Done;
     }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.Cli.Commands;
@@ -34,6 +35,7 @@ internal static class CheckCommand
             Inputs,
             Json,
             Annotate,
+            OutputOptions.Replace,
             CommonOptions.Rules,
         };
         command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
@@ -46,9 +48,11 @@ internal static class CheckCommand
             return ExitCode.Refused;
         var today = CommonOptions.Today();
         var paths = parsed.GetRequiredValue(Inputs);
-        var copy = parsed.GetValue(Annotate)?.FullName;
-        if (copy is not null && AnnotateWorkbook.WhyNot(paths, copy) is { } refused)
+        var (file, copy) = (parsed.GetValue(Json)?.ToString(), parsed.GetValue(Annotate)?.ToString());
+        if (copy is not null && AnnotateWorkbook.WhyNot(paths) is { } refused)
             return Refuse(refused);
+        var outputs = OutputOptions.Guard(parsed, Json, Annotate);
+        outputs.Require(file, copy);
         var place = CommonOptions.Place(parsed);
         foreach (var unused in place.UnusedRegisters("."))
             Console.Error.WriteLine(unused);
@@ -56,21 +60,21 @@ internal static class CheckCommand
             return Refuse(objection);
         var isThere = place.Exists;
         var inputs = CheckAgainstRegister.All(paths, today, rules, isThere ? place.Place : null);
-        if (parsed.GetValue(Json) is { } file)
-            FindingsFile.WriteTo(file.FullName, inputs);
+        if (file is not null)
+            FindingsFile.WriteTo(file, outputs, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);
         FindingsPrinter.Print(inputs, quiet);
         if (!quiet && !isThere && inputs.Any(i => i.IsRead))
             Console.Error.WriteLine($"No register was asked for earlier records: {place.Missing}.");
-        return copy is null || !inputs[0].IsRead ? ExitOf(inputs) : WriteCopy(inputs[0], copy, quiet);
+        return copy is null || !inputs[0].IsRead ? ExitOf(inputs) : WriteCopy(inputs[0], copy, outputs, quiet);
     }
 
-    private static int WriteCopy(CheckedInput input, string copy, bool quiet)
+    private static int WriteCopy(CheckedInput input, string copy, OutputGuard outputs, bool quiet)
     {
-        if (AnnotateWorkbook.Run(input, copy) is { } why)
+        if (AnnotateWorkbook.Run(input, copy, outputs) is { } why)
             return Refuse(why);
         if (!quiet)
-            Console.WriteLine(copy);
+            Console.WriteLine(Path.GetFullPath(copy));
         return ExitOf([input]);
     }
 

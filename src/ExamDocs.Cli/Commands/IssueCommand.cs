@@ -66,15 +66,15 @@ internal static class IssueCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
-        var folder = parsed.GetRequiredValue(Out).FullName;
-        if (CommonOptions.RegisterToWrite(parsed, folder) is not { } register)
+        var folder = parsed.GetRequiredValue(Out);
+        if (CommonOptions.RegisterToWrite(parsed, folder.FullName) is not { } register)
             return ExitCode.Refused;
         var wasThere = register.Exists;
         var result = await IssueDocuments.RunAsync(
             new IssueRequest
             {
                 Inputs = parsed.GetRequiredValue(Inputs),
-                OutFolder = folder,
+                OutFolder = folder.ToString(),
                 RegisterPath = register.Place,
                 Today = CommonOptions.Today(),
                 Rules = rules,
@@ -86,7 +86,7 @@ internal static class IssueCommand
             cancellation
         );
         CommonOptions.SayWhereMade(parsed, register, wasThere);
-        Print(result, folder, parsed.GetValue(CommonOptions.Quiet));
+        Print(result, folder.FullName, parsed.GetValue(CommonOptions.Quiet));
         return result.Failure is not null ? ExitCode.Stopped
             : result.Unprintable.Count > 0 ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))
             : CheckCommand.ExitOf(result.Inputs);

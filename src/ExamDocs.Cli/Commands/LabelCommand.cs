@@ -17,7 +17,7 @@ internal static class LabelCommand
 
     private static readonly Option<FileInfo> Out = new("--out")
     {
-        Description = "The sheet to write (.pdf). The single labels go beside it, named by their numbers.",
+        Description = "The sheet to write (.pdf). The register keeps the single labels.",
         HelpName = "FILE",
         Required = true,
     };
@@ -72,6 +72,7 @@ internal static class LabelCommand
         {
             Inputs,
             Out,
+            OutputOptions.Replace,
             Stock,
             Only,
             Start,
@@ -90,15 +91,17 @@ internal static class LabelCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
-        var file = parsed.GetRequiredValue(Out).FullName;
-        if (CommonOptions.RegisterToWrite(parsed, Path.GetDirectoryName(file)) is not { } register)
+        var (file, outputs) = (parsed.GetRequiredValue(Out), OutputOptions.Guard(parsed, Out));
+        outputs.Require(file.ToString());
+        if (CommonOptions.RegisterToWrite(parsed, file.DirectoryName) is not { } register)
             return ExitCode.Refused;
         var wasThere = register.Exists;
         var result = await PrintLabels.RunAsync(
             new LabelRequest
             {
                 InputsOrNumbers = parsed.GetRequiredValue(Inputs),
-                OutFile = file,
+                OutFile = file.ToString(),
+                Outputs = outputs,
                 RegisterPath = register.Place,
                 Stock = parsed.GetValue(Stock),
                 Kind = parsed.GetValue(Only),
@@ -125,7 +128,7 @@ internal static class LabelCommand
         {
             foreach (var label in result.Labels)
                 Console.WriteLine($"{label.Number}  {string.Join(", ", label.Items)}{(label.IssuedNow ? "" : "  (issued before)")}");
-            Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file);
+            Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file.FullName);
         }
         return result.Unprintable.Count > 0
             ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))

@@ -24,7 +24,7 @@ internal static class RegisterCommand
 
     private static readonly Option<FileInfo> Copy = new("--out")
     {
-        Description = "The copy to write; a file that is there already is left alone.",
+        Description = "The copy to write.",
         HelpName = "FILE",
         Required = true,
     };
@@ -60,7 +60,7 @@ internal static class RegisterCommand
             Import
         ),
         Sub("export", "Writes the records, the documents and a list of them as open files.", [Folder], Export),
-        Sub("backup", "Writes a whole, checked copy of the register.", [Copy], BackUp),
+        Sub("backup", "Writes a whole, checked copy of the register.", [Copy, OutputOptions.Replace], BackUp),
         RegisterCheckCommand.Create(),
         Sub("withdraw", "Takes back a document that no longer holds. It stays listed, and verify says so.", [Number, Reason], Withdraw),
         Sub("purge", "Lists what personal data is held and how long it has to be kept.", [DryRun, CommonOptions.Rules], Purge),
@@ -95,21 +95,21 @@ internal static class RegisterCommand
 
     private static int Export(ParseResult parsed)
     {
-        var folder = parsed.GetRequiredValue(Folder).FullName;
+        var folder = parsed.GetRequiredValue(Folder);
         if (Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        var (records, documents) = ExportRegister.Run(place.Place, folder, CommonOptions.Today());
-        Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{records} records and {documents} documents in {folder}"));
+        var (records, documents) = ExportRegister.Run(place.Place, folder.ToString(), CommonOptions.Today());
+        Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{records} records and {documents} documents in {folder.FullName}"));
         return ExitCode.Done;
     }
 
     private static int BackUp(ParseResult parsed)
     {
-        var copy = parsed.GetRequiredValue(Copy).FullName;
+        var copy = parsed.GetRequiredValue(Copy);
         if (Existing(parsed) is not { } place)
             return ExitCode.Refused;
-        BackUpRegister.Run(place.Place, copy, CommonOptions.Today());
-        Say(parsed, copy);
+        BackUpRegister.Run(place.Place, copy.ToString(), CommonOptions.Today(), OutputOptions.Guard(parsed, Copy));
+        Say(parsed, copy.FullName);
         Say(
             parsed,
             "Keep it away from the register, and beside it a checkpoint.json, which issue and register export write. "

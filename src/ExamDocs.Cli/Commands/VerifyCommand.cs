@@ -37,6 +37,7 @@ internal static class VerifyCommand
             Files,
             Trust,
             Json,
+            OutputOptions.Replace,
             CommonOptions.Rules,
         };
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
@@ -50,6 +51,8 @@ internal static class VerifyCommand
             return ExitCode.Refused;
         if (Objection(parsed, register) is { } objection)
             return Refuse(objection);
+        var (file, outputs) = (parsed.GetValue(Json)?.ToString(), OutputOptions.Guard(parsed, Json));
+        outputs.Require(file);
         var trust = ReadTrust.From(parsed.GetValue(Trust)?.ToString());
         if (trust.Fault is { } fault)
             return Refuse(fault);
@@ -63,8 +66,8 @@ internal static class VerifyCommand
             }.Trusting(trust),
             cancellation
         );
-        if (parsed.GetValue(Json) is { } file)
-            VerificationFile.WriteTo(file.FullName, verified);
+        if (file is not null)
+            VerificationFile.WriteTo(file, outputs, verified);
         VerificationPrinter.Print(verified, parsed.GetValue(CommonOptions.Quiet));
         return verified.Any(v => v.Verdict is Verdict.NotValid) ? ExitCode.Findings
             : verified.All(v => v.IsValid) ? ExitCode.Done

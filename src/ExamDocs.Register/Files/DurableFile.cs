@@ -15,7 +15,7 @@ internal static class DurableFile
     public static bool Publish(string folder, string name, byte[] bytes)
     {
         var target = Path.Combine(folder, name);
-        if (Exists(target))
+        if (ExclusiveMove.IsTaken(target))
         {
             KeepSame(target, bytes);
             RemoveTemporary(folder, name);
@@ -49,16 +49,35 @@ internal static class DurableFile
     internal static void MoveIntoPlace(string folder, string name)
     {
         var target = Path.Combine(folder, name);
-        try
-        {
-            File.Move(TemporaryPath(folder, name), target, overwrite: false);
-        }
-        catch (IOException) when (Exists(target))
+        if (!ExclusiveMove.Try(TemporaryPath(folder, name), target))
         {
             RemoveTemporary(folder, name);
             throw new DocumentFileConflictException(target);
         }
         FolderSync.Flush(folder);
+    }
+
+    /// <summary>
+    /// Moves a file with a known hash into a subfolder of its folder. A move that was cut short left it in both: it is then taken out of
+    /// the upper one.
+    /// </summary>
+    /// <returns>False where no such file is in the folder.</returns>
+    /// <exception cref="DocumentFileConflictException">Another file of that name is in the subfolder; both stay.</exception>
+    public static bool MoveInto(string folder, string subfolder, string name, string sha256)
+    {
+        var (source, target) = (Path.Combine(folder, name), Path.Combine(folder, subfolder, name));
+        if (!HasHash(source, sha256))
+            return false;
+        Directory.CreateDirectory(Path.Combine(folder, subfolder));
+        if (!ExclusiveMove.Try(source, target))
+        {
+            if (!HasHash(target, sha256))
+                throw new DocumentFileConflictException(target);
+            File.Delete(source);
+        }
+        FolderSync.Flush(Path.Combine(folder, subfolder));
+        FolderSync.Flush(folder);
+        return true;
     }
 
     internal static string TemporaryPath(string folder, string name) => Path.Combine(folder, $".{name}.tmp");
@@ -78,8 +97,6 @@ internal static class DurableFile
         using var stream = File.OpenRead(path);
         return string.Equals(Sha256Hex.Of(stream), sha256, StringComparison.Ordinal);
     }
-
-    private static bool Exists(string target) => Path.Exists(target) || new FileInfo(target).LinkTarget is not null;
 
     private static void KeepSame(string target, byte[] bytes)
     {

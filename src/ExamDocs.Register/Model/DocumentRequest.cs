@@ -6,8 +6,8 @@ namespace ExamDocs.Register.Model;
 /// <param name="Kind">Word of the kind, for example report.</param>
 /// <param name="JobKey">Names the same input, rules and template.</param>
 /// <param name="Items">Ids of the items it is about.</param>
-/// <param name="Folder">Where the file goes; made where it is missing.</param>
-public sealed record DocumentRequest(char Letter, int Year, string Kind, string JobKey, IReadOnlyList<string> Items, string Folder)
+/// <param name="Folder">Where the file goes, made where it is missing; null where its bytes are kept in the register alone.</param>
+public sealed record DocumentRequest(char Letter, int Year, string Kind, string JobKey, IReadOnlyList<string> Items, string? Folder)
 {
     /// <summary>For example en; null where not known.</summary>
     public string? Language { get; init; }
@@ -42,7 +42,7 @@ public sealed class PendingDocument
     /// <summary>Ids of the items it is about, in the order given.</summary>
     public IReadOnlyList<string> Items { get; }
 
-    /// <summary>Full path of the folder the file goes to.</summary>
+    /// <summary>Full path of the folder the file goes to; empty where its bytes are kept in the register alone.</summary>
     public string Folder { get; }
 
     public string FileName => $"{Number}.pdf";

@@ -40,7 +40,9 @@ public sealed record DocumentStatus
     /// <summary>Ids of the items it is about, in the order given.</summary>
     public IReadOnlyList<string> Items { get; init; } = [];
 
-    /// <summary>Full path of the folder it was first written to, on the machine that wrote it.</summary>
+    /// <summary>
+    /// Full path of the folder it was first written to, on the machine that wrote it; empty where its bytes are kept here alone.
+    /// </summary>
     public required string Folder { get; init; }
 
     public required DocumentState State { get; init; }

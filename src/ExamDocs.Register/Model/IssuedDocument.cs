@@ -5,7 +5,7 @@ namespace ExamDocs.Register.Model;
 /// <param name="Kind">For example report.</param>
 /// <param name="JobKey">Names the same input, rules and template.</param>
 /// <param name="Items">Ids of the items it is about, in the order given.</param>
-/// <param name="Folder">Full path of the folder it was first written to.</param>
+/// <param name="Folder">Full path of the folder it was first written to; empty where its bytes are kept in the register alone.</param>
 /// <param name="Sha256">Of the file; lower-case hexadecimal.</param>
 /// <param name="Pages">Number of pages.</param>
 /// <param name="OutcomesJson">Outcome of each item as a JSON object.</param>

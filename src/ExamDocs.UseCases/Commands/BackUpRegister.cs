@@ -1,4 +1,5 @@
 using ExamDocs.Register;
+using ExamDocs.UseCases.Outputs;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
@@ -7,13 +8,17 @@ namespace ExamDocs.UseCases.Commands;
 public static class BackUpRegister
 {
     /// <param name="place">The register.</param>
-    /// <param name="copy">The file to write, where none is yet.</param>
+    /// <param name="copy">The file to write, as the user typed it.</param>
     /// <param name="today">The day on which it is opened.</param>
+    /// <param name="outputs">What may be written over; left out, nothing.</param>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
     /// <exception cref="IOException">It is on a server, or the copy cannot be written.</exception>
-    public static void Run(string place, string copy, LocalDate today)
+    /// <exception cref="OutputRefusedException">The copy may not be written there.</exception>
+    public static void Run(string place, string copy, LocalDate today, OutputGuard? outputs = null)
     {
+        var guard = (outputs ?? OutputGuard.NewFilesOnly).For([], place);
+        guard.Require(copy);
         using var register = DocumentRegister.OpenExisting(place, today);
-        register.BackUp(copy);
+        guard.Write(copy, register.BackUp);
     }
 }

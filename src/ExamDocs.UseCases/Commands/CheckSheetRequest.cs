@@ -1,5 +1,6 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Browsing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
 
@@ -11,8 +12,11 @@ public sealed record CheckSheetRequest
     /// <summary>The record of the last visit.</summary>
     public required string From { get; init; }
 
-    /// <summary>The pile to print; the single sheets go beside it.</summary>
+    /// <summary>The pile to print, as the user typed it; the single sheets are kept in the register.</summary>
     public required string OutFile { get; init; }
+
+    /// <summary>What may be written over.</summary>
+    public OutputGuard Outputs { get; init; } = OutputGuard.NewFilesOnly;
 
     /// <summary>Ids of the categories; empty for every item.</summary>
     public IReadOnlyList<string> Categories { get; init; } = [];

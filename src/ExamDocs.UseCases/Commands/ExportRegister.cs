@@ -3,7 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
-using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 using NodaTime.Text;
@@ -17,27 +17,65 @@ public static class ExportRegister
 {
     public const string FormatName = "examdocs-register/1";
 
+    private const string Visits = "visits";
+
+    private const string Documents = "documents";
+
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <param name="place">The register.</param>
-    /// <param name="folder">Where the files go; made where it is missing. Files that are there with the same content stay.</param>
+    /// <param name="folder">
+    /// Where the files go, as the user typed it; made where it is missing. Files that are there with the same content stay.
+    /// </param>
     /// <param name="today">The day of the export.</param>
     /// <returns>How many records and documents were written.</returns>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
+    /// <exception cref="OutputRefusedException">Something in the folder is in the way; nothing was written.</exception>
     /// <exception cref="IOException">A file cannot be written.</exception>
     public static (int Records, int Documents) Run(string place, string folder, LocalDate today)
     {
         using var register = DocumentRegister.OpenExisting(place, today);
-        var visits = register.Visits.All();
+        var (visits, issued) = (register.Visits.All(), register.Issued());
+        Require(folder, register, visits, issued);
         foreach (var visit in visits)
-            WholeFile.Write(Path.Combine(folder, "visits", NameOf(visit)), register.Visits.Record(visit.Visit));
-        var issued = register.Issued();
+        {
+            if (!File.Exists(Path.Combine(folder, Visits, NameOf(visit))))
+                Record(folder, register, visit).Write(register.Visits.Record(visit.Visit));
+        }
         foreach (var document in issued)
-            register.Restore(document, Path.Combine(folder, "documents"));
-        WholeFile.Write(Path.Combine(folder, "register.json"), List(visits, register));
+            register.Restore(document, Path.Combine(folder, Documents));
+        ListIn(folder, register).Write(List(visits, register));
         CheckpointBeside.Write(register, folder, today, null);
         return (visits.Count, issued.Count);
     }
+
+    /// <summary>Nothing is written where anything that is there would have to give way.</summary>
+    private static void Require(
+        string folder,
+        DocumentRegister register,
+        IReadOnlyList<RememberedVisit> visits,
+        IReadOnlyList<IssuedDocument> issued
+    )
+    {
+        if (OutputFolder.Objection(Path.GetFullPath(folder), folder) is { } objection)
+            throw new OutputRefusedException(objection);
+        foreach (var visit in visits)
+            Record(folder, register, visit).Require();
+        foreach (var document in issued)
+            new OwnFile(Path.Combine(folder, Documents, document.FileName), "the document of that number of this register", _ =>
+                IssuedFile.IsIn(Path.Combine(folder, Documents), document)
+            ).Require();
+        ListIn(folder, register).Require();
+        CheckpointBeside.In(folder, register.Identity).Require();
+    }
+
+    private static OwnFile Record(string folder, DocumentRegister register, RememberedVisit visit) =>
+        new(Path.Combine(folder, Visits, NameOf(visit)), "the record of that number of this register", b =>
+            b.AsSpan().SequenceEqual(register.Visits.Record(visit.Visit))
+        );
+
+    private static OwnFile ListIn(string folder, DocumentRegister register) =>
+        new(Path.Combine(folder, "register.json"), "a list of this register", b => OwnJson.Is(b, FormatName, register.Identity));
 
     private static string NameOf(RememberedVisit visit) => string.Create(CultureInfo.InvariantCulture, $"visit-{visit.Visit:000000}.json");
 
@@ -48,6 +86,7 @@ public static class ExportRegister
         {
             json.WriteStartObject();
             json.WriteString("format", FormatName);
+            json.WriteString("register", register.Identity);
             json.WriteStartArray("visits");
             foreach (var visit in visits)
                 Write(json, visit);

@@ -3,6 +3,7 @@ using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 
@@ -14,10 +15,12 @@ public static class IssueDocuments
     /// <summary>The kinds of document that can be asked for.</summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. DocumentTypes.All.Select(t => t.Kind)];
 
+    /// <exception cref="OutputRefusedException">Something in the folder is in the way; nothing was read or issued.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
+        IssuedInto.Require(request.OutFolder, request.RegisterPath, request.Today);
         var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
         if (CheckFirst(read, request) is { } nothing)
             return nothing;
@@ -59,10 +62,10 @@ public static class IssueDocuments
 
     private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
     {
-        DocumentsFile.Write(request.OutFolder, run.Prints.Documents, refused);
         if (failure is null && request.Only is null)
             run.TakeBack();
+        var replaced = IssuedInto.Leave(run, request.OutFolder, refused);
         CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Style.Signer);
-        return new IssueResult(run.Inputs, run.Prints.Documents, refused, run.Remarks, run.Prints.Unprintable, failure);
+        return new IssueResult(run.Inputs, run.Prints.Documents, refused, [.. run.Remarks, .. replaced], run.Prints.Unprintable, failure);
     }
 }

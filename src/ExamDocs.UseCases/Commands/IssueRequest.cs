@@ -11,7 +11,7 @@ public sealed record IssueRequest
 {
     public required IReadOnlyList<string> Inputs { get; init; }
 
-    /// <summary>Folder the files go to; made where it is missing.</summary>
+    /// <summary>Folder the files go to, as the user typed it; made where it is missing.</summary>
     public required string OutFolder { get; init; }
 
     public required string RegisterPath { get; init; }

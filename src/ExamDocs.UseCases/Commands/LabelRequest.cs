@@ -1,6 +1,7 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.LabelSheets;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
 
@@ -12,8 +13,11 @@ public sealed record LabelRequest
     /// <summary>Records, or numbers of labels already issued.</summary>
     public required IReadOnlyList<string> InputsOrNumbers { get; init; }
 
-    /// <summary>The sheet to write; the single labels go beside it.</summary>
+    /// <summary>The sheet to write, as the user typed it; the single labels are kept in the register.</summary>
     public required string OutFile { get; init; }
+
+    /// <summary>What may be written over.</summary>
+    public OutputGuard Outputs { get; init; } = OutputGuard.NewFilesOnly;
 
     public required string RegisterPath { get; init; }
 

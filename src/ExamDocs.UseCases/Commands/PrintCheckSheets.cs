@@ -4,6 +4,7 @@ using ExamDocs.Documents.Joining;
 using ExamDocs.Templates.CheckSheet.Wording;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 
@@ -13,8 +14,11 @@ namespace ExamDocs.UseCases.Commands;
 public static class PrintCheckSheets
 {
     /// <exception cref="IOException">The register or a file cannot be written.</exception>
+    /// <exception cref="OutputRefusedException">The pile may not be written there; nothing was issued.</exception>
     public static async Task<CheckSheetResult> RunAsync(CheckSheetRequest request, CancellationToken cancellation = default)
     {
+        var outputs = request.Outputs.For([request.From], request.RegisterPath);
+        outputs.Require(request.OutFile);
         EarlierRecord.Read(request.From, request.Rules, out var refused);
         if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
             return new CheckSheetResult([], why, [], null);
@@ -24,7 +28,7 @@ public static class PrintCheckSheets
 
         await using var run = RegisteredRun.Open(
             request.RegisterPath,
-            Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!,
+            folder: null,
             request.Today,
             request.Rules,
             browser: request.Browser
@@ -33,7 +37,7 @@ public static class PrintCheckSheets
         var jobs = ComposeDocuments.CheckSheets(visit).Where(j => IsChosen(j.Items[0], request)).Select(j => j.In(request.Style));
         var failure = await prints.RunAsync([.. jobs], cancellation);
         if (failure is null && prints.Documents.Count > 0)
-            WholeFile.Write(
+            outputs.Write(
                 request.OutFile,
                 JoinedPages.Of(
                     [.. prints.Documents.Select(d => prints.Content(d.Document))],

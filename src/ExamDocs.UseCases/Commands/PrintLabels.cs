@@ -6,6 +6,7 @@ using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 
@@ -19,8 +20,10 @@ public static partial class PrintLabels
     [.. LabelFormat.All.Select(f => (f.Type.Kind, f.UsualStock))];
 
     /// <exception cref="IOException">The register or a file cannot be written.</exception>
+    /// <exception cref="OutputRefusedException">The sheet may not be written there; nothing was issued.</exception>
     public static async Task<LabelResult> RunAsync(LabelRequest request, CancellationToken cancellation = default)
     {
+        request.Outputs.For(request.InputsOrNumbers, request.RegisterPath).Require(request.OutFile);
         var (stock, objection) = StockFor(request);
         if (objection is not null)
             return LabelResult.Stopped(objection, []);
@@ -34,7 +37,7 @@ public static partial class PrintLabels
             return LabelResult.Stopped($"{asked[0].Asked} is no label of a register here: there is none yet", []);
         await using var run = RegisteredRun.Open(
             request.RegisterPath,
-            Path.GetDirectoryName(Path.GetFullPath(request.OutFile))!,
+            folder: null,
             request.Today,
             request.Rules,
             browser: request.Browser
@@ -125,7 +128,8 @@ public static partial class PrintLabels
         try
         {
             var printed = request.BlackOnly ? [.. labels.Select(BlackInk.Only)] : labels;
-            WholeFile.Write(request.OutFile, LabelSheet.Impose(printed, stock, request.Placing));
+            var sheet = LabelSheet.Impose(printed, stock, request.Placing);
+            request.Outputs.For(request.InputsOrNumbers, request.RegisterPath).Write(request.OutFile, sheet);
             return null;
         }
         catch (NotSupportedException e)

@@ -2,7 +2,7 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook;
-using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
@@ -10,12 +10,15 @@ using NodaTime;
 namespace ExamDocs.UseCases.Commands;
 
 /// <summary>What the user asks of a capture workbook.</summary>
-/// <param name="OutFile">The workbook to write.</param>
+/// <param name="OutFile">The workbook to write, as the user typed it.</param>
 /// <param name="Categories">Ids of the categories; empty for all, or for those of the record.</param>
 /// <param name="From">An earlier record to fill in from; null for empty sheets.</param>
 /// <param name="WithAnswers">Fill in its answers too, not only what still holds at the next visit.</param>
 public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Categories, string? From, bool WithAnswers)
 {
+    /// <summary>What may be written over.</summary>
+    public OutputGuard Outputs { get; init; } = OutputGuard.NewFilesOnly;
+
     /// <summary>The categories there are.</summary>
     public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
 
@@ -37,9 +40,12 @@ public sealed record FromRegister(string Place, LocalDate? DueBefore, string? Em
 public static class WriteCaptureWorkbook
 {
     /// <returns>Why it was not written; null where it was.</returns>
+    /// <exception cref="OutputRefusedException">The workbook may not be written there.</exception>
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static string? Run(CaptureRequest request)
     {
+        var outputs = request.Outputs.For([request.From], request.Register?.Place);
+        outputs.Require(request.OutFile);
         string? refused = null;
         var record =
             request.Register is { } from ? RegisterRecord.Of(from.Place, from.DueBefore, from.Employer, from.Today, out refused)
@@ -52,7 +58,7 @@ public static class WriteCaptureWorkbook
             record = RegisteredModels.In(place, today).AddedTo(record ?? new ExaminationRecord());
         using var buffer = new MemoryStream();
         CaptureWorkbook.Write(buffer, categories, record, forNextVisit: !request.WithAnswers, request.Rules);
-        WholeFile.Write(request.OutFile, buffer.ToArray());
+        outputs.Write(request.OutFile, buffer.ToArray());
         return null;
     }
 

@@ -6,6 +6,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
 
@@ -18,9 +19,13 @@ public static class FindingsFile
 
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    /// <exception cref="OutputRefusedException">The file may not be written there.</exception>
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public static void WriteTo(string file, IReadOnlyList<CheckedInput> inputs) =>
-        WholeFile.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
+    public static void WriteTo(string file, OutputGuard outputs, IReadOnlyList<CheckedInput> inputs)
+    {
+        ArgumentNullException.ThrowIfNull(outputs);
+        outputs.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
+    }
 
     public static string Write(IReadOnlyList<CheckedInput> inputs) =>
         Encoding.UTF8.GetString(

@@ -19,14 +19,14 @@ namespace ExamDocs.UseCases.Issuing;
 /// </summary>
 /// <param name="register">Where numbers come from.</param>
 /// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
-/// <param name="folder">Where the documents go.</param>
+/// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
 /// <param name="today">Day of issue.</param>
 /// <param name="renderer">Makes the pages.</param>
 /// <param name="heldBack">Is told of what is not printed as it was typed.</param>
 internal sealed class NumberedPrint(
     DocumentRegister register,
     Corrections corrections,
-    string folder,
+    string? folder,
     LocalDate today,
     DocumentRenderer renderer,
     HeldBack heldBack

@@ -11,10 +11,10 @@ namespace ExamDocs.UseCases.Issuing;
 /// <summary>Numbers, prints and publishes jobs one after the other; what the register has already is only put in place.</summary>
 /// <param name="register">Where numbers come from.</param>
 /// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
-/// <param name="folder">Where the documents go.</param>
+/// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
 /// <param name="today">Day of issue.</param>
 /// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
-internal sealed class PrintRun(DocumentRegister register, Corrections corrections, string folder, LocalDate today, Browser? browser = null)
+internal sealed class PrintRun(DocumentRegister register, Corrections corrections, string? folder, LocalDate today, Browser? browser = null)
     : IAsyncDisposable
 {
     private readonly DocumentRenderer _renderer = new();
@@ -83,7 +83,8 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
         var key = job.Key(draft);
         if (register.FindIssued(key) is { } before)
         {
-            register.Restore(before, folder);
+            if (folder is not null)
+                register.Restore(before, folder);
             return (new Issued(before, IssuedNow: false), job);
         }
         if (_heldBack.HoldsReportOf(job) || (_heldBack.Fits(job) is false && !job.IsWarning))

@@ -1,37 +1,45 @@
 using System.Diagnostics;
 using System.Globalization;
+using ExamDocs.Register.Files;
 
-namespace ExamDocs.UseCases.Issuing;
+namespace ExamDocs.UseCases.Outputs;
 
-/// <summary>Writes a file that can be made again at any time: whole or not at all, in place of the one before.</summary>
-public static class WholeFile
+/// <summary>
+/// Writes a file whole or not at all. Only <see cref="OutputGuard"/> and <see cref="OwnFile"/> may call it: what has the name already is
+/// theirs to judge.
+/// </summary>
+internal static class WholeFile
 {
     private const string Part = ".part";
 
     /// <summary>Ordinary files lie here, and no devices.</summary>
     private const string MemoryDisk = "/dev/shm/";
 
-    /// <exception cref="IOException">It cannot be written; the file before is still there.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> content)
+    /// <summary>Whether a path leads to a device, which is written to and never replaced.</summary>
+    public static bool IsDevice(string full) =>
+        (full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith(MemoryDisk, StringComparison.Ordinal))
+        || (full.StartsWith("/proc/", StringComparison.Ordinal) && full.Contains("/fd/", StringComparison.Ordinal));
+
+    /// <param name="full">Full path; its folder is made where it is missing.</param>
+    /// <param name="make">Makes the file, which is not there yet, at the path that it is given.</param>
+    /// <param name="replace">Take the place of what has the name.</param>
+    /// <returns>False where something has the name and was not to be replaced; it is as it was.</returns>
+    /// <exception cref="IOException">It cannot be written; what was there before still is.</exception>
+    public static bool Write(string full, Action<string> make, bool replace)
     {
-        var full = Path.GetFullPath(path);
-        if (full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith(MemoryDisk, StringComparison.Ordinal))
-        {
-            // A device is written to; moving a file onto it would take the device's place.
-            File.WriteAllBytes(full, content);
-            return;
-        }
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         RemoveLeftBehind(full);
-        var temporary = $"{full}.{Environment.ProcessId.ToString(CultureInfo.InvariantCulture)}{Part}";
+        var temporary = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{full}.{Environment.ProcessId}-{Path.GetRandomFileName()[..8]}{Part}"
+        );
         try
         {
-            using (var stream = File.Create(temporary))
-            {
-                stream.Write(content);
-                stream.Flush(flushToDisk: true);
-            }
+            make(temporary);
+            if (!replace)
+                return ExclusiveMove.Try(temporary, full);
             File.Move(temporary, full, overwrite: true);
+            return true;
         }
         finally
         {
@@ -39,23 +47,38 @@ public static class WholeFile
         }
     }
 
+    /// <inheritdoc cref="Write(string, Action{string}, bool)"/>
+    public static bool Write(string full, ReadOnlyMemory<byte> content, bool replace) => Write(full, path => Put(path, content), replace);
+
+    private static void Put(string path, ReadOnlyMemory<byte> content)
+    {
+        // CreateNew follows no link that somebody may have put there.
+        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        stream.Write(content.Span);
+        stream.Flush(flushToDisk: true);
+    }
+
     /// <summary>Takes away what runs that were killed had begun to write; a run that goes on keeps its own.</summary>
     private static void RemoveLeftBehind(string full)
     {
-        var start = full.Length + 1;
         foreach (var path in Directory.EnumerateFiles(Path.GetDirectoryName(full)!, $"*{Part}"))
         {
             if (
                 path.StartsWith($"{full}.", StringComparison.Ordinal)
-                && path.Length > start + Part.Length
-                && int.TryParse(path.AsSpan(start..^Part.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var process)
+                && ProcessOf(path[(full.Length + 1)..]) is { } process
                 && !IsRunning(process)
             )
-            {
                 File.Delete(path);
-            }
         }
     }
+
+    /// <param name="ending">What follows the name of the file, for example 1234-abcdefgh.part.</param>
+    private static int? ProcessOf(string ending) =>
+        ending.IndexOf('-', StringComparison.Ordinal) is > 0 and var dash
+        && ending.Length == dash + 1 + 8 + Part.Length
+        && int.TryParse(ending.AsSpan(..dash), NumberStyles.None, CultureInfo.InvariantCulture, out var process)
+            ? process
+            : null;
 
     private static bool IsRunning(int process)
     {

@@ -20,7 +20,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     private readonly List<string> _remarks;
     private CheckedInput[] _inputs = [];
 
-    private RegisteredRun(DocumentRegister register, string folder, LocalDate today, KnownRules rules, string? reason, Browser? browser)
+    private RegisteredRun(DocumentRegister register, string? folder, LocalDate today, KnownRules rules, string? reason, Browser? browser)
     {
         (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason));
         Prints = new PrintRun(register, _corrections, folder, today, browser);
@@ -38,7 +38,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     public IReadOnlyList<string> Remarks => [.. _remarks, .. Prints.Remarks];
 
     /// <param name="place">The register; made where it is missing.</param>
-    /// <param name="folder">Where the documents go.</param>
+    /// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
     /// <param name="today">Day of issue.</param>
     /// <param name="rules">The categories and regimes that records can name.</param>
     /// <param name="reason">Why an earlier version of the record is corrected; null to say only that it was.</param>
@@ -47,7 +47,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// <exception cref="IOException">The register cannot be written.</exception>
     public static RegisteredRun Open(
         string place,
-        string folder,
+        string? folder,
         LocalDate today,
         KnownRules rules,
         string? reason = null,

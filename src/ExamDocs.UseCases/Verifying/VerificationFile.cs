@@ -1,6 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.UseCases.Verifying;
 
@@ -12,7 +12,12 @@ public static class VerificationFile
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public static void WriteTo(string file, IReadOnlyList<VerifiedFile> verified) => WholeFile.Write(file, Write(verified));
+    /// <exception cref="OutputRefusedException">The file may not be written there.</exception>
+    public static void WriteTo(string file, OutputGuard outputs, IReadOnlyList<VerifiedFile> verified)
+    {
+        ArgumentNullException.ThrowIfNull(outputs);
+        outputs.Write(file, Write(verified));
+    }
 
     public static byte[] Write(IReadOnlyList<VerifiedFile> verified)
     {

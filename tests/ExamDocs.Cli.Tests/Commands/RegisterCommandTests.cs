@@ -35,8 +35,8 @@ public sealed class RegisterCommandTests : IDisposable
             StringComparison.Ordinal
         );
         var again = await _examdocs.RunAsync("register", "backup", "--out", "copy.db");
-        Assert.Equal(3, again.ExitCode);
-        Assert.Contains("already; it was left as it is", again.Err, StringComparison.Ordinal);
+        Assert.Equal(2, again.ExitCode);
+        Assert.Contains("is a backup of the register in use", again.Err, StringComparison.Ordinal);
         var held = await _examdocs.RunAsync("register", "purge", "--dry-run");
         Assert.Equal(0, held.ExitCode);
         Assert.Contains("Nothing was deleted", held.Out, StringComparison.Ordinal);

@@ -129,6 +129,39 @@ public sealed class IssuingTests : Workplace
         AssertFolderEqualsRegister(register, Out);
     }
 
+    /// <summary>A label of a sheet: the sheet is the file that was asked for.</summary>
+    [Fact]
+    public void What_goes_into_no_folder_is_kept_in_the_register_alone()
+    {
+        using var register = Open();
+        var document = register.Publish(TakeWithoutFolder(register, "a"), Pdf("a"), 1, "{}");
+        Assert.Equal("", document.Folder);
+        Assert.Equal(Pdf("a"), register.Content(document));
+        Assert.False(Directory.Exists(Out));
+        Assert.Empty(register.Check());
+    }
+
+    [Fact]
+    public void What_was_to_go_into_no_folder_is_settled_like_the_rest()
+    {
+        using var register = Open();
+        register.Rows.Changes.Prepare(TakeWithoutFolder(register, "printed").Number, Pdf("printed"), 1, "{}");
+        TakeWithoutFolder(register, "not printed");
+        Assert.Equal(
+            [
+                "R-2026-000001 was left unfinished by an interrupted run and is now issued; run its command again to have it.",
+                "R-2026-000002 is void: the run was interrupted before it was printed.",
+            ],
+            register.Recover()
+        );
+        Assert.Equal(Pdf("printed"), register.Content(register.FindIssued("printed")!));
+        Assert.False(Directory.Exists(Out));
+        Assert.Empty(register.Check());
+    }
+
+    private static PendingDocument TakeWithoutFolder(DocumentRegister register, string job) =>
+        register.Take(new DocumentRequest('R', 2026, "report", job, ["HB-014"], Folder: null));
+
     [Fact]
     public void A_missing_file_is_restored_byte_for_byte_and_a_different_one_left_alone()
     {

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Text;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Tests.Issuing;
 
 namespace ExamDocs.UseCases.Tests.Commands;
@@ -92,26 +93,29 @@ public sealed class AnnotateWorkbookTests : IDisposable
         var folder = Path.Combine(_workspace.Folder, "folder");
         Directory.CreateSymbolicLink(folder, _workspace.Folder);
         foreach (var same in new[] { input, link, Path.Combine(folder, "kit.xlsx"), Path.Combine(_workspace.Folder, ".", "kit.xlsx") })
-            Assert.Contains(
-                "cannot take the place",
-                AnnotateWorkbook.Run(CheckRecord.Of(input, Workspace.Today), same),
-                StringComparison.Ordinal
-            );
-        Assert.Contains(
-            "cannot take the place",
-            AnnotateWorkbook.Run(CheckRecord.Of(link, Workspace.Today), input),
-            StringComparison.Ordinal
-        );
+            Refused(input, same);
+        Refused(link, input);
         Assert.Equal(bytes, File.ReadAllBytes(input));
     }
+
+    private static void Refused(string input, string copy) =>
+        Assert.Contains(
+            "an input of this run",
+            Assert
+                .Throws<OutputRefusedException>(() =>
+                    AnnotateWorkbook.Run(CheckRecord.Of(input, Workspace.Today), copy, new OutputGuard { Replace = true })
+                )
+                .Message,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Only_one_workbook_can_be_annotated()
     {
-        Assert.Contains("one workbook at a time", AnnotateWorkbook.WhyNot(["a.xlsx", "b.xlsx"], "c.xlsx"), StringComparison.Ordinal);
-        Assert.Contains("only a workbook", AnnotateWorkbook.WhyNot(["a.json"], "c.xlsx"), StringComparison.Ordinal);
-        Assert.Contains("only a workbook", AnnotateWorkbook.WhyNot([_workspace.Folder], "c.xlsx"), StringComparison.Ordinal);
-        Assert.Null(AnnotateWorkbook.WhyNot(["a.XLSX"], "c.xlsx"));
+        Assert.Contains("one workbook at a time", AnnotateWorkbook.WhyNot(["a.xlsx", "b.xlsx"]), StringComparison.Ordinal);
+        Assert.Contains("only a workbook", AnnotateWorkbook.WhyNot(["a.json"]), StringComparison.Ordinal);
+        Assert.Contains("only a workbook", AnnotateWorkbook.WhyNot([_workspace.Folder]), StringComparison.Ordinal);
+        Assert.Null(AnnotateWorkbook.WhyNot(["a.XLSX"]));
     }
 
     [Fact]

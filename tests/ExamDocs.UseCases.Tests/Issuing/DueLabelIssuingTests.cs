@@ -161,6 +161,7 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         {
             InputsOrNumbers = [record],
             OutFile = Path.Combine(workspace.Out, "sheet.pdf"),
+            Outputs = new() { Replace = true },
             RegisterPath = workspace.Register,
             Today = Workspace.Today,
         };

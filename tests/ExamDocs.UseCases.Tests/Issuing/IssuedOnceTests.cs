@@ -46,7 +46,11 @@ public sealed class IssuedOnceTests
         Assert.All(second.Documents.Where(d => d.Document.Items.SequenceEqual(["CON-07"], StringComparer.Ordinal)), d =>
             Assert.False(d.IssuedNow)
         );
-        Assert.All(first.Documents, d => Assert.True(File.Exists(workspace.FileOf(d))));
+        // What was replaced lies apart, and nothing is lost.
+        Assert.All(first.Documents, d =>
+            Assert.True(File.Exists(workspace.FileOf(d)) != File.Exists(Path.Combine(workspace.Out, "replaced", d.Document.FileName)))
+        );
+        Assert.All(second.Documents, d => Assert.True(File.Exists(workspace.FileOf(d))));
     }
 
     [Fact]

@@ -33,7 +33,8 @@ public sealed class CorrectionTests : IDisposable
         Assert.Equal((DocumentEnd.Replaced, "the description was mistyped"), (ended.Ended, ended.EndedReason));
         Assert.Equal([report.Document.Number], ended.ReplacedBy, StringComparer.Ordinal);
         Assert.Equal([old.Document.Number], register.Find(report.Document.Number)!.Replaces.Select(r => r.Number), StringComparer.Ordinal);
-        Assert.True(File.Exists(_visits.FileOf(old)));
+        Assert.False(File.Exists(_visits.FileOf(old)));
+        Assert.True(File.Exists(Path.Combine(_visits.Out, "replaced", old.Document.FileName)));
         Assert.Empty(register.Check());
     }
 

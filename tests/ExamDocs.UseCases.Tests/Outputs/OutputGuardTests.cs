@@ -1,0 +1,79 @@
+using ExamDocs.UseCases.Outputs;
+
+namespace ExamDocs.UseCases.Tests.Outputs;
+
+/// <summary>What turns up while the work is done is not overwritten either; who can name what is tried on the command line.</summary>
+public sealed class OutputGuardTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("examdocs-guard-").FullName;
+
+    private string At(string name) => Path.Combine(_folder, name);
+
+    [Fact]
+    public void What_turns_up_after_the_first_look_stays()
+    {
+        var guard = OutputGuard.NewFilesOnly;
+        guard.Require(At("f.json"));
+        File.WriteAllText(At("f.json"), "somebody else's");
+
+        var refused = Assert.Throws<OutputRefusedException>(() => guard.Write(At("f.json"), "ours"u8.ToArray()));
+        Assert.Equal($"{At("f.json")} is there already: name another file, or add --replace", refused.Message);
+        Assert.Equal("somebody else's", File.ReadAllText(At("f.json")));
+        Assert.Single(Directory.GetFiles(_folder));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_turns_up_in_the_moment_of_writing_stays(bool replace)
+    {
+        var guard = new OutputGuard { Replace = replace };
+        Assert.Throws<OutputRefusedException>(() => guard.Write(At("f.json"), path =>
+            {
+                File.WriteAllText(path, "ours");
+                File.WriteAllText(At("f.json"), "somebody else's");
+            }));
+        Assert.Equal("somebody else's", File.ReadAllText(At("f.json")));
+        Assert.Single(Directory.GetFiles(_folder));
+    }
+
+    [Fact]
+    public void An_input_that_turns_up_is_one()
+    {
+        var guard = new OutputGuard { Replace = true }.For([At("visit.json")], register: null);
+        guard.Require(At("f.json"));
+        File.WriteAllText(At("visit.json"), "{}");
+        File.CreateSymbolicLink(At("f.json"), At("visit.json"));
+        Assert.Contains(
+            "is an input of this run",
+            Assert.Throws<OutputRefusedException>(() => guard.Write(At("f.json"), "ours"u8.ToArray())).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Equal("{}", File.ReadAllText(At("visit.json")));
+    }
+
+    /// <summary>The usual register may not be there yet.</summary>
+    [Fact]
+    public void The_name_of_the_register_is_not_given_away_before_it_is_made() =>
+        Assert.Contains(
+            "is the register in use",
+            Assert
+                .Throws<OutputRefusedException>(() =>
+                    new OutputGuard { RegisterPath = At("examdocs.db") }.Require(Path.Combine(_folder, ".", "examdocs.db"))
+                )
+                .Message,
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void A_folder_that_is_missing_is_made_with_the_file_and_not_before()
+    {
+        var file = Path.Combine(_folder, "reports", "may", "f.json");
+        OutputGuard.NewFilesOnly.Require(file);
+        Assert.False(Directory.Exists(At("reports")));
+        OutputGuard.NewFilesOnly.Write(file, "ours"u8.ToArray());
+        Assert.Equal("ours", File.ReadAllText(file));
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
