@@ -16,7 +16,7 @@ export EXAMDOCS_REGISTER="$out/register.db"
 
 echo
 echo "== examdocs check examples/visit.xlsx"
-"$examdocs" check examples/visit.xlsx --json "$out/findings.json"
+"$examdocs" check examples/visit.xlsx --json "$out/findings.json" --replace
 
 echo
 echo "== examdocs issue examples/visit.xlsx --out $out"

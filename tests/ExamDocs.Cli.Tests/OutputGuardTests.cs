@@ -148,9 +148,38 @@ public sealed class OutputGuardTests(Taken taken) : IClassFixture<Taken>
             await AssertRefused(line, file, said);
     }
 
+    /// <summary>Folders that are written into; {0} is the folder.</summary>
+    [Theory]
+    [InlineData("issue visit.json --out {0}", "note.txt", "note.txt is a file, and a folder is needed there: name another folder")]
+    [InlineData("register export --out {0}", "note.txt", "note.txt is a file, and a folder is needed there: name another folder")]
+    [InlineData("issue visit.json --out {0}", "/sys", "the folder /sys cannot be written to: name another folder")]
+    [InlineData("register export --out {0}", "/sys/sub", "the folder /sys/sub is not there and cannot be made: name another folder")]
+    [InlineData("issue visit.json --out {0}", "full", "full/documents.json is not a list of documents of this register: move it away")]
+    [InlineData("register export --out {0}", "full", "full/register.json is not a list of this register: move it away")]
+    [InlineData("register export --out {0}", "edited", "edited/visits/visit-000001.json is not the record of that number")]
+    [InlineData("issue visit.json --out {0} --register other.db", "out", "out/documents.json is not a list of documents of this register")]
+    public async Task A_folder_with_something_else_in_it_is_left_as_it_is(string line, string folder, string said)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "There is no /sys here.");
+        foreach (var file in new[] { "full/documents.json", "full/register.json", "edited/visits/visit-000001.json" })
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(taken.Examdocs.At(file))!);
+            await File.WriteAllTextAsync(taken.Examdocs.At(file), "{}", TestContext.Current.CancellationToken);
+        }
+        await AssertRefused(line, folder, said);
+    }
+
+    [Fact]
+    public async Task What_is_ours_in_a_folder_is_brought_up_to_date()
+    {
+        Assert.Equal(0, (await RunAsync("issue visit.json --out {0}", "out")).ExitCode);
+        Assert.Equal(0, (await RunAsync("register export --out {0}", "all")).ExitCode);
+        Assert.Equal(0, (await RunAsync("register export --out {0}", "all")).ExitCode);
+    }
+
     private static readonly (string Name, string Text)[] Read =
     [
-        ("rules/headings.json", """{"serial":["Marking"]}"""),
+        ("rules/headings.json", """{"serial":["Number on the plate"]}"""),
         ("trust.pem", "no key"),
         ("csv/items.csv", "id,category"),
         (

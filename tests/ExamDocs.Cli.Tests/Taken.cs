@@ -16,7 +16,7 @@ public sealed class Taken : IAsyncLifetime, IDisposable
         ("damaged.pdf", "an issued document"),
         ("other.db", "a register"),
         ("kept.db", "a backup"),
-        ("other.db-journal", "belongs to the register"),
+        ("killed.db-journal", "belongs to the register"),
         ("folder", "is a folder"),
         ("readonly.txt", "is read-only"),
     ];
@@ -35,13 +35,14 @@ public sealed class Taken : IAsyncLifetime, IDisposable
         File.Copy(Records.ExampleWorkbook, _examdocs.At("visit.xlsx"));
         await Done("register", "backup", "--out", "kept.db");
         await Done("register", "create", "--register", "other.db");
+        await Done("register", "create", "--register", "killed.db");
         Directory.CreateDirectory(_examdocs.At("folder"));
         File.Copy(Report, _examdocs.At("renamed.pdf"));
         var damaged = await File.ReadAllBytesAsync(Report);
         await File.WriteAllBytesAsync(_examdocs.At("damaged.pdf"), damaged[..^40]);
         // By its name alone: another file, under the number of an issued one.
         await File.WriteAllTextAsync(_examdocs.At(Path.GetFileName(Report)), "%PDF-1.7 and nothing more");
-        await File.WriteAllTextAsync(_examdocs.At("other.db-journal"), "what a killed run left");
+        await File.WriteAllTextAsync(_examdocs.At("killed.db-journal"), "what a killed run left");
         await File.WriteAllTextAsync(_examdocs.At("readonly.txt"), "as it was");
         File.SetAttributes(_examdocs.At("readonly.txt"), FileAttributes.ReadOnly);
         foreach (var name in Ordinary)

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text.Json.Nodes;
 using ExamDocs.Register;
 using ExamDocs.Register.Log;
 using ExamDocs.Register.Model;
@@ -13,7 +14,8 @@ internal static class Aftermath
 
     /// <summary>
     /// Nothing is pending, the register is sound, its numbers are gapless and each there once, and the folder holds the
-    /// documents issued, byte for byte, their list, a checkpoint that the log still agrees with, and nothing else.
+    /// documents issued, byte for byte, those that were replaced apart, a list of exactly these, a checkpoint that the log still agrees
+    /// with, and nothing else.
     /// </summary>
     /// <returns>Everything issued.</returns>
     public static IReadOnlyList<IssuedDocument> AssertSound(string register, string folder)
@@ -25,12 +27,30 @@ internal static class Aftermath
         Assert.Empty(opened.Check(checkpoint.Checkpoint!));
         var issued = opened.Issued();
         AssertGapless([.. issued.Select(d => d.Number), .. opened.Voided().Select(d => d.Number)]);
+        var places = issued.ToDictionary(d => PlaceOf(opened, d), d => d, StringComparer.Ordinal);
         Assert.Equal(
-            issued.Select(d => d.FileName).Append(DocumentsFile.FileName).Append(CheckpointName).Order(StringComparer.Ordinal),
-            Directory.EnumerateFileSystemEntries(folder).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal)
+            places.Keys.Append(DocumentsFile.FileName).Append(CheckpointName).Order(StringComparer.Ordinal),
+            Directory
+                .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+                .Select(p => Path.GetRelativePath(folder, p))
+                .Order(StringComparer.Ordinal)
         );
-        Assert.All(issued, d => Assert.Equal(d.Sha256, Sha256(Path.Combine(folder, d.FileName))));
+        Assert.All(places, p => Assert.Equal(p.Value.Sha256, Sha256(Path.Combine(folder, p.Key))));
+        Assert.Equal(places.Keys.Order(StringComparer.Ordinal), Listed(Path.Combine(folder, DocumentsFile.FileName)));
         return issued;
+    }
+
+    /// <summary>What another took the place of lies apart.</summary>
+    private static string PlaceOf(DocumentRegister register, IssuedDocument document) =>
+        register.Find(document.Number)!.Ended is DocumentEnd.Replaced ? Path.Combine("replaced", document.FileName) : document.FileName;
+
+    private static IEnumerable<string> Listed(string list)
+    {
+        var json = JsonNode.Parse(File.ReadAllText(list))!;
+        return new[] { "documents", "replaced" }
+            .SelectMany(member => json[member]!.AsArray())
+            .Select(d => (string)d!["file"]!)
+            .Order(StringComparer.Ordinal);
     }
 
     private static void AssertGapless(IReadOnlyList<string> numbers)

@@ -18,6 +18,7 @@ public sealed class KilledIssueTests : IDisposable
     private readonly Dictionary<string, int> _kills = new(StringComparer.Ordinal);
     private readonly Random _random = new(20260512);
     private int _records;
+    private int _items;
     private string _record = "";
 
     private string Out => _examdocs.At("out");
@@ -47,10 +48,14 @@ public sealed class KilledIssueTests : IDisposable
         Tell(runs);
     }
 
+    /// <summary>Every other record corrects the one before, so that labels are replaced and set apart.</summary>
     private void NextRecord()
     {
-        var name = FormattableString.Invariant($"K{++_records}");
-        _record = Kit.Withdrawn(name, items: _random.Next(1, 4)).Write(_examdocs, $"{name}.json");
+        var version = (_records++ % 2) + 1;
+        if (version == 1)
+            _items = _random.Next(1, 4);
+        var name = FormattableString.Invariant($"K{(_records + 1) / 2}");
+        _record = Kit.Withdrawn(name, _items, version).Write(_examdocs, FormattableString.Invariant($"{name}-{version}.json"));
     }
 
     /// <returns>True where it was killed, false where it had come to its end before.</returns>
@@ -80,16 +85,19 @@ public sealed class KilledIssueTests : IDisposable
     private void Tell(int runs)
     {
         var issued = Aftermath.AssertSound(_examdocs.DefaultRegister, Out);
+        Assert.NotEqual(0, Replaced());
         TestContext.Current.TestOutputHelper?.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{runs} runs, {_kills.Values.Sum()} killed "
                     + $"({string.Join(", ", _kills.Select(k => FormattableString.Invariant($"{k.Key} {k.Value}")))}); "
-                    + $"{issued.Count} documents issued; {Directory.GetDirectories(_examdocs.At("tmp")).Length} browser profiles "
+                    + $"{issued.Count} documents issued, {Replaced()} replaced; {Directory.GetDirectories(_examdocs.At("tmp")).Length} browser profiles "
                     + $"left in the temporary folder"
             )
         );
     }
+
+    private int Replaced() => Directory.Exists(Path.Combine(Out, "replaced")) ? Directory.GetFiles(Path.Combine(Out, "replaced")).Length : 0;
 
     public void Dispose() => _examdocs.Dispose();
 }

@@ -12,11 +12,13 @@ internal static class Kit
 
     /// <param name="name">Begins the id of each item, so that records of different names have nothing in common.</param>
     /// <param name="items">1 or more.</param>
-    public static JsonObject Withdrawn(string name, int items)
+    /// <param name="version">Above 1 the record corrects the one before, and its labels replace those.</param>
+    public static JsonObject Withdrawn(string name, int items, int version = 1)
     {
         var record = Records.Cut();
         var (item, examination) = (record["items"]![0]!, record["examinations"]![0]!);
         var (all, examinations) = (new JsonArray(), new JsonArray());
+        item["description"] = FormattableString.Invariant($"{item["description"]}, entry {version}");
         for (var number = 1; number <= items; number++)
         {
             var id = string.Create(CultureInfo.InvariantCulture, $"{name}-{number:000}");

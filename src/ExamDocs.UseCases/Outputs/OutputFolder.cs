@@ -63,14 +63,18 @@ internal static class OutputFolder
         }
     }
 
-    /// <summary>A file that is gone as soon as it is closed.</summary>
-    private static FileStream Probe(string folder) =>
-        new(
-            Path.Combine(folder, $".examdocs-{Path.GetRandomFileName()}"),
+    /// <summary>A file that is gone as soon as it is closed; one that a killed run left goes with the next.</summary>
+    private static FileStream Probe(string folder)
+    {
+        var probe = Path.Combine(folder, ".examdocs");
+        WholeFile.RemoveLeftBehind(probe);
+        return new(
+            WholeFile.TemporaryName(probe),
             FileMode.CreateNew,
             FileAccess.Write,
             FileShare.None,
             bufferSize: 1,
             FileOptions.DeleteOnClose
         );
+    }
 }

@@ -29,10 +29,7 @@ internal static class WholeFile
     {
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         RemoveLeftBehind(full);
-        var temporary = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{full}.{Environment.ProcessId}-{Path.GetRandomFileName()[..8]}{Part}"
-        );
+        var temporary = TemporaryName(full);
         try
         {
             make(temporary);
@@ -58,8 +55,12 @@ internal static class WholeFile
         stream.Flush(flushToDisk: true);
     }
 
+    /// <summary>A name that nobody has, which says whose it is.</summary>
+    internal static string TemporaryName(string full) =>
+        string.Create(CultureInfo.InvariantCulture, $"{full}.{Environment.ProcessId}-{Path.GetRandomFileName()[..8]}{Part}");
+
     /// <summary>Takes away what runs that were killed had begun to write; a run that goes on keeps its own.</summary>
-    private static void RemoveLeftBehind(string full)
+    internal static void RemoveLeftBehind(string full)
     {
         foreach (var path in Directory.EnumerateFiles(Path.GetDirectoryName(full)!, $"*{Part}"))
         {

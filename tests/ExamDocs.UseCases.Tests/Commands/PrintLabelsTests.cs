@@ -1,0 +1,61 @@
+using ExamDocs.Register;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Outputs;
+using ExamDocs.UseCases.Tests.Issuing;
+
+namespace ExamDocs.UseCases.Tests.Commands;
+
+/// <summary>A sheet of labels is one file; what it is printed over is looked at before any number is taken.</summary>
+public sealed class PrintLabelsTests : IDisposable
+{
+    private readonly Workspace _workspace = new();
+
+    private string Sheet => Path.Combine(_workspace.Out, "sheet.pdf");
+
+    [Fact]
+    public async Task Labels_of_many_items_leave_one_sheet_and_the_register_keeps_each()
+    {
+        var record = _workspace.Write(Workspace.Example().Only("CON-07", "COR-03"));
+        var result = await RunAsync(record);
+
+        Assert.Equal(2, result.Labels.Count);
+        Assert.Equal([Sheet], Directory.GetFileSystemEntries(_workspace.Out));
+        using var register = DocumentRegister.Open(_workspace.Register);
+        Assert.All(result.Labels, l => Assert.Equal(l.Document.Sha256, register.FindByNumber(l.Number)!.Sha256));
+        Assert.Empty(register.Check());
+    }
+
+    [Fact]
+    public async Task What_issue_printed_is_the_label_that_the_sheet_shows()
+    {
+        var record = _workspace.Write(Workspace.Example().Only("CON-07"));
+        var label = Assert.Single((await RunAsync(record)).Labels);
+        var issued = await _workspace.IssueAsync(record);
+        Assert.Contains(issued.Documents, d => d.Number == label.Number && !d.IssuedNow && File.Exists(_workspace.FileOf(d)));
+    }
+
+    [Fact]
+    public async Task A_name_that_is_taken_takes_no_number()
+    {
+        Directory.CreateDirectory(_workspace.Out);
+        await File.WriteAllTextAsync(Sheet, "last month's", TestContext.Current.CancellationToken);
+        await Assert.ThrowsAsync<OutputRefusedException>(() => RunAsync(_workspace.Write(Workspace.Example().Only("CON-07"))));
+        Assert.False(File.Exists(_workspace.Register));
+        Assert.Equal("last month's", await File.ReadAllTextAsync(Sheet, TestContext.Current.CancellationToken));
+    }
+
+    private Task<LabelResult> RunAsync(string record) =>
+        PrintLabels.RunAsync(
+            new LabelRequest
+            {
+                InputsOrNumbers = [record],
+                OutFile = Sheet,
+                RegisterPath = _workspace.Register,
+                Today = Workspace.Today,
+                Browser = OpenBrowser.Instance,
+            },
+            TestContext.Current.CancellationToken
+        );
+
+    public void Dispose() => _workspace.Dispose();
+}
