@@ -12,8 +12,17 @@ internal static class CommandLineErrors
         if (UnknownCommand(parsed) is { } unknown)
             return [unknown];
         var misspelt = UnknownOptions(parsed).Select(o => $"There is no option '{o}'.{Meant(o, Options(parsed))}").ToList();
-        return misspelt.Count > 0 ? misspelt : [.. parsed.Errors.Select(e => e.Message)];
+        return misspelt.Count > 0 ? misspelt
+            : Unnamed(parsed).ToList() is { Count: > 0 } unnamed ? unnamed
+            : [.. parsed.Errors.Select(e => e.Message)];
     }
+
+    private static IEnumerable<string> Unnamed(ParseResult parsed) =>
+        from option in parsed.CommandResult.Children.OfType<OptionResult>()
+        where option.Tokens.Any(t => t.Value.Length == 0)
+        let type = option.Option.ValueType
+        where type == typeof(FileInfo) || type == typeof(DirectoryInfo)
+        select $"{option.Option.Name} is empty: name a {(type == typeof(FileInfo) ? "file" : "folder")}.";
 
     /// <summary>Where a command is wanted, the first word that is none is what is wrong; what follows belongs to it.</summary>
     private static string? UnknownCommand(ParseResult parsed)

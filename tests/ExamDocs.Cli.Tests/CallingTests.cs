@@ -136,5 +136,19 @@ public sealed class CallingTests : IDisposable
         );
     }
 
+    [Theory]
+    [InlineData("--json is empty: name a file.", "check", "visit.json", "--json", "")]
+    [InlineData("--out is empty: name a file.", "blank", "--out", "")]
+    [InlineData("--out is empty: name a folder.", "issue", "visit.json", "--out", "")]
+    [InlineData("--out is empty: name a file.", "label", "visit.json", "--out=")]
+    public async Task A_name_that_is_empty_is_said_to_be(string said, params string[] arguments)
+    {
+        Records.Small().Write(_examdocs, "visit.json");
+        var run = await _examdocs.RunAsync(arguments);
+        Assert.Equal((2, ""), (run.ExitCode, run.Out));
+        Assert.StartsWith(said, run.Err, StringComparison.Ordinal);
+        Assert.Equal(["visit.json"], _examdocs.Files());
+    }
+
     public void Dispose() => _examdocs.Dispose();
 }

@@ -17,6 +17,8 @@ public sealed class Taken : IAsyncLifetime, IDisposable
         ("other.db", "a register"),
         ("kept.db", "a backup"),
         ("killed.db-journal", "belongs to the register"),
+        ("list.json", "is kept by the program"),
+        ("point.json", "is kept by the program"),
         ("folder", "is a folder"),
         ("readonly.txt", "is read-only"),
     ];
@@ -38,6 +40,8 @@ public sealed class Taken : IAsyncLifetime, IDisposable
         await Done("register", "create", "--register", "killed.db");
         Directory.CreateDirectory(_examdocs.At("folder"));
         File.Copy(Report, _examdocs.At("renamed.pdf"));
+        File.Copy(_examdocs.At("out/documents.json"), _examdocs.At("list.json"));
+        File.Copy(_examdocs.At("out/checkpoint.json"), _examdocs.At("point.json"));
         var damaged = await File.ReadAllBytesAsync(Report);
         await File.WriteAllBytesAsync(_examdocs.At("damaged.pdf"), damaged[..^40]);
         // By its name alone: another file, under the number of an issued one.

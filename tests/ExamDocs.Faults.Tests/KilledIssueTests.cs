@@ -97,7 +97,8 @@ public sealed class KilledIssueTests : IDisposable
         );
     }
 
-    private int Replaced() => Directory.Exists(Path.Combine(Out, "replaced")) ? Directory.GetFiles(Path.Combine(Out, "replaced")).Length : 0;
+    private int Replaced() =>
+        Directory.Exists(Path.Combine(Out, "replaced")) ? Directory.GetFiles(Path.Combine(Out, "replaced")).Length : 0;
 
     public void Dispose() => _examdocs.Dispose();
 }

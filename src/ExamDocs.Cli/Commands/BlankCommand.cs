@@ -85,7 +85,7 @@ internal static class BlankCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
-        return IsPaper(parsed.GetRequiredValue(Out)) ? await PrintAsync(parsed, rules, cancellation) : Write(parsed, rules);
+        return IsPaper(parsed.GetRequiredValue(Out).Name) ? await PrintAsync(parsed, rules, cancellation) : Write(parsed, rules);
     }
 
     private static int Write(ParseResult parsed, KnownRules rules)
@@ -188,12 +188,12 @@ internal static class BlankCommand
         var from = command.GetValue(From);
         if (!IsRegister(from) && (command.GetResult(DueBefore) is not null || command.GetResult(Employer) is not null))
             command.AddError($"--due-before and --employer choose from the register: give --from {TheRegister} too");
-        if (IsRegister(from) && IsPaper(command.GetValue(Out)))
+        if (IsRegister(from) && IsPaper(command))
             command.AddError(
                 $"check sheets are made from a record: write the workbook first (--from {TheRegister} --out next.xlsx), then "
                     + "--from next.xlsx"
             );
-        if (!IsPaper(command.GetValue(Out)))
+        if (!IsPaper(command))
         {
             if (SigningOptions.IsGiven(command))
                 command.AddError("--sign signs check sheets (.pdf); a workbook is to be filled in and is not signed");
@@ -207,5 +207,8 @@ internal static class BlankCommand
             command.AddError("--answers fills in a workbook; a check sheet shows the answers of last time and ticks none");
     }
 
-    private static bool IsPaper(FileInfo? file) => string.Equals(file?.Extension, ".pdf", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Told by what was typed: a value that cannot be parsed throws when it is asked for.</summary>
+    private static bool IsPaper(CommandResult command) => command.GetResult(Out) is { Tokens: [var typed, ..] } && IsPaper(typed.Value);
+
+    private static bool IsPaper(string file) => string.Equals(Path.GetExtension(file), ".pdf", StringComparison.OrdinalIgnoreCase);
 }

@@ -16,7 +16,7 @@ internal static class IssueCommand
 
     private static readonly Option<DirectoryInfo> Out = new("--out")
     {
-        Description = "Folder for the documents; made where it is missing.",
+        Description = "Folder for the documents; made where it is missing. What a new document replaces is moved into replaced within it.",
         HelpName = "DIR",
         Required = true,
     };

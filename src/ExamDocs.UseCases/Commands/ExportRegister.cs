@@ -15,7 +15,7 @@ namespace ExamDocs.UseCases.Commands;
 /// </summary>
 public static class ExportRegister
 {
-    public const string FormatName = "examdocs-register/1";
+    public const string FormatName = OwnJson.Register;
 
     private const string Visits = "visits";
 

@@ -11,7 +11,7 @@ namespace ExamDocs.UseCases.Issuing;
 /// </summary>
 public static class DocumentsFile
 {
-    public const string FormatName = "examdocs-documents/1";
+    public const string FormatName = OwnJson.Documents;
 
     public const string FileName = "documents.json";
 

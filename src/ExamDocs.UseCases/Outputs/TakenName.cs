@@ -33,11 +33,12 @@ internal static class TakenName
         && !register.Contains("://", StringComparison.Ordinal)
         && string.Equals(SameFile.RealPath(file), SameFile.RealPath(register), StringComparison.Ordinal);
 
-    /// <summary>What nothing may ever replace: registers, backups of them, and issued documents.</summary>
+    /// <summary>What no output may ever replace: registers, backups of them, issued documents, and what is kept beside these.</summary>
     private static string? Precious(string file, string? register)
     {
         var real = SameFile.RealPath(file);
-        if (!File.Exists(real))
+        // An empty one is none of these; a pipe has no length, and reading it would wait for ever.
+        if (new FileInfo(real) is not { Exists: true, Length: > 0 })
             return null;
         if (RegisterFile.Is(real))
             return IsBackup(real, register)
@@ -45,6 +46,8 @@ internal static class TakenName
                 : $"{file} is a register, and no register is ever replaced: name another file";
         if (RegisterFile.IsBeside(real))
             return $"{file} belongs to the register beside it: name another file";
+        if (OwnJson.IsKept(real))
+            return $"{file} is kept by the program beside its documents: name another file";
         return IssuedPdf.Is(real, register)
             ? $"{file} is an issued document, and no issued document is ever replaced: name another file"
             : null;

@@ -29,7 +29,10 @@ public sealed partial class FileWritingTests
     public void What_is_written_whole_is_looked_at_first() =>
         Assert.Equal(
             CallersOfWholeFile,
-            Sources().Where(f => f.Text.Contains("WholeFile.", StringComparison.Ordinal) || f.Name.EndsWith("/WholeFile.cs", StringComparison.Ordinal))
+            Sources()
+                .Where(f =>
+                    f.Text.Contains("WholeFile.", StringComparison.Ordinal) || f.Name.EndsWith("/WholeFile.cs", StringComparison.Ordinal)
+                )
                 .Select(f => Path.GetFileName(f.Name)),
             StringComparer.Ordinal
         );

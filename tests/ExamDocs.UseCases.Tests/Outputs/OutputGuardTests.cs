@@ -52,6 +52,21 @@ public sealed class OutputGuardTests : IDisposable
         Assert.Equal("{}", File.ReadAllText(At("visit.json")));
     }
 
+    /// <summary>Reading a pipe would wait until somebody writes to it.</summary>
+    [Fact]
+    public async Task A_pipe_is_refused_at_once()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "There are no named pipes in folders here.");
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [At("pipe")]))
+            await made.WaitForExitAsync(TestContext.Current.CancellationToken);
+        var refused = await Task.Run(
+                () => Assert.Throws<OutputRefusedException>(() => OutputGuard.NewFilesOnly.Require(At("pipe"))),
+                TestContext.Current.CancellationToken
+            )
+            .WaitAsync(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken);
+        Assert.Contains("is there already", refused.Message, StringComparison.Ordinal);
+    }
+
     /// <summary>The usual register may not be there yet.</summary>
     [Fact]
     public void The_name_of_the_register_is_not_given_away_before_it_is_made() =>
