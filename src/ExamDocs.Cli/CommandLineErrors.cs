@@ -28,7 +28,7 @@ internal static class CommandLineErrors
     private static string? UnknownCommand(ParseResult parsed)
     {
         var command = parsed.CommandResult.Command;
-        return command.Subcommands.Count > 0 && parsed.UnmatchedTokens.FirstOrDefault() is { } word && !word.StartsWith('-')
+        return command.Subcommands.Count > 0 && parsed.UnmatchedTokens is [var word, ..] && !word.StartsWith('-')
             ? $"There is no command '{word}'.{Meant(word, command.Subcommands.Select(c => c.Name))}"
             : null;
     }
