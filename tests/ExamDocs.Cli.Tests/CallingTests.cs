@@ -140,7 +140,6 @@ public sealed class CallingTests : IDisposable
     [InlineData("--json is empty: name a file.", "check", "visit.json", "--json", "")]
     [InlineData("--out is empty: name a file.", "blank", "--out", "")]
     [InlineData("--out is empty: name a folder.", "issue", "visit.json", "--out", "")]
-    [InlineData("--out is empty: name a file.", "label", "visit.json", "--out=")]
     public async Task A_name_that_is_empty_is_said_to_be(string said, params string[] arguments)
     {
         Records.Small().Write(_examdocs, "visit.json");
