@@ -42,7 +42,13 @@ public sealed class ReportItemTests
     {
         var after = new ExceptionalEvent { What = "Fall of a tree", On = new(2026, 5, 2) };
         var examinations = Example.Record.Examinations.Select(e =>
-            e.Item == Harness && e.ExaminedOn is null ? e with { Basis = Basis.Exceptional, Event = after } : e
+            e.Item == Harness && e.DayAt(Example.Record.Visit) == Example.Record.Visit.ExaminedOn
+                ? e with
+                {
+                    Basis = Basis.Exceptional,
+                    Event = after,
+                }
+                : e
         );
         var items = Example.Record.Items.Select(i => i.Id == Harness ? i with { LastExamined = Day("2025-11-10") } : i);
         var visit = Example.Determined(Example.Record with { Items = [.. items], Examinations = [.. examinations] });
