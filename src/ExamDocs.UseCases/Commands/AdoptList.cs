@@ -10,6 +10,9 @@ namespace ExamDocs.UseCases.Commands;
 /// <summary>Takes a firm's own list of kit into a capture workbook. Nothing in it decides anything.</summary>
 public static class AdoptList
 {
+    /// <summary>Ten times what a large firm has; a workbook to type in is no place for more.</summary>
+    private const int MostRows = 10_000;
+
     /// <exception cref="IOException">A file cannot be written; the list is as it was.</exception>
     public static AdoptResult Run(AdoptRequest request)
     {
@@ -19,6 +22,8 @@ public static class AdoptList
         var book = Read(request.List);
         if (book.Unreadable is { } why)
             return Refuse($"{request.List}: unreadable: {why}");
+        if (book.FilledRows > MostRows)
+            return Refuse($"{request.List}: it has more than 10,000 rows; give it in parts");
         var (map, faults) = ReadMap(request);
         if (faults.Count > 0)
             return new AdoptResult { Refused = [.. faults.Select(f => $"{request.MapFile}: {f}")] };

@@ -150,7 +150,7 @@ public sealed class AdoptListTests
         using var list = new ListFile();
         list.Sheet(
             "Kit",
-            ["Code", "Kind", "Bought"],
+            ["Plate", "Kind", "Bought"],
             ["A1", "Karabiner", "03/04/2024"],
             ["A2", "Karabiner", "05/06/2024"],
             ["A3", "Throwbag", "05/06/2024"]

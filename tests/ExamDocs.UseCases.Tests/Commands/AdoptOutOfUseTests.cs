@@ -131,7 +131,7 @@ public sealed class AdoptOutOfUseTests
     public void A_line_through_part_of_a_text()
     {
         using var list = new ListFile();
-        var rich = Three(list).Cell("E3").CreateRichText();
+        var rich = Three(list).Cell("E3").RichText;
         rich.AddText("Van 1").SetStrikethrough();
         rich.AddText(" Van 2");
         list.Adopt();
@@ -160,7 +160,7 @@ public sealed class AdoptOutOfUseTests
     public void A_comment()
     {
         using var list = new ListFile();
-        Three(list).Cell("B3").CreateComment().AddText("dropped from the crown, scrapped");
+        Three(list).Cell("B3").Comment.AddText("dropped from the crown, scrapped");
         list.Adopt();
         AssertSecondAlone(list);
     }

@@ -80,6 +80,7 @@ internal sealed class ListFile : IDisposable
     public Dictionary<string, DeterminedItemView> Checked()
     {
         var read = ReadInput.From(Out);
+        Assert.NotNull(read.Record);
         var day = AsOf.PlusDays(30);
         var record = read.Record! with { Visit = read.Record.Visit with { Reference = "V-1", ExaminedOn = day, ReportedOn = day } };
         return Determine

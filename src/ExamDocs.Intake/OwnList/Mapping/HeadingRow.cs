@@ -10,11 +10,20 @@ internal static class HeadingRow
     /// <summary>Words in a heading at most; more is a sentence.</summary>
     private const int LongestHeading = 8;
 
-    /// <summary>Whether its cells are headings: words, no dates or numbers, half of them known, and at least so many.</summary>
-    public static bool Is(ListRow row, int known)
+    /// <summary>Whether it is the first row of headings: words, no dates or numbers, two known and half of them, one to the letter.</summary>
+    public static bool IsFirst(ListRow row)
     {
-        var cells = row.Cells.Values;
-        return !cells.Any(IsValue) && cells.Count(c => IsKnown(c.Text)) is var count && count >= known && count * 2 >= cells.Count;
+        var texts = Texts(row);
+        var known = texts.Count(t => PlainWords.Split(t).Count <= LongestHeading && HeadingPhrases.Book.In(t).Count > 0);
+        return known >= 2 && known * 2 >= row.Cells.Count && texts.Exists(t => HeadingPhrases.Book.Whole(t) is not null);
+    }
+
+    /// <summary>Whether it is a row of other headings further down: three to the letter and half of it, and no word for use among them.</summary>
+    public static bool IsFurther(ListRow row)
+    {
+        var texts = Texts(row);
+        var known = texts.Count(t => HeadingPhrases.Book.Whole(t) is { Meaning.Sure: Sureness.Yes } && UseWords.OfState(t) is null);
+        return known >= 3 && known * 2 > row.Cells.Count;
     }
 
     /// <summary>Whether it could be one, where no heading is known: words alone, all different.</summary>
@@ -55,6 +64,6 @@ internal static class HeadingRow
     private static bool IsValue(ListCell cell) =>
         cell.Day is not null || cell.Text.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or '-' or '/') || ListDate.Of(cell.Text) is not null;
 
-    private static bool IsKnown(string text) =>
-        PlainWords.Split(text).Count <= LongestHeading && HeadingPhrases.Book.In(text).Count > 0;
+    /// <summary>None where one of them is a value.</summary>
+    private static List<string> Texts(ListRow row) => row.Cells.Values.Any(IsValue) ? [] : [.. row.Cells.Values.Select(c => c.Text)];
 }

@@ -26,12 +26,13 @@ public static class ListToSettle
     public static IReadOnlyList<string> Other(ListMapping mapping)
     {
         ArgumentNullException.ThrowIfNull(mapping);
+        var unknown = mapping.Map.Words.Where(w => w.Means is null).Select(w => $"'{w.Samples[0]}'").ToList();
         return
         [
             .. mapping
                 .Map.Columns.Where(c => c is { To: null, IsNecessary: false })
-                .Select(c => $"column '{c.Heading}': taken as {FieldWords.Of(c.Effective)}, not sure"),
-            .. mapping.Map.Words.Where(w => w.Means is null).Select(w => $"word '{w.Samples[0]}': not known, its items come in withdrawn"),
+                .Select(c => $"column '{c.Heading}': taken as {FieldWords.Of(c.Effective)}, which is not sure"),
+            .. unknown.Count == 0 ? [] : new[] { $"words about use that are not known; their items come in withdrawn: {string.Join(", ", unknown)}" },
         ];
     }
 }

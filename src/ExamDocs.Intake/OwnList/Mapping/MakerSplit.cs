@@ -7,6 +7,9 @@ internal sealed class MakerSplit(IReadOnlyList<string> makers)
 {
     private const int LongestMaker = 4;
 
+    /// <summary>No firm buys from more; the rest stays with the model.</summary>
+    private const int MostMakers = 500;
+
     private static readonly string[] Between = [" / ", "/", " | ", "|", " - ", " – ", ", ", "; ", ": ", "\n"];
 
     private readonly List<string> _makers = [.. makers.OrderByDescending(m => m.Length)];
@@ -30,7 +33,8 @@ internal sealed class MakerSplit(IReadOnlyList<string> makers)
         if (texts.Count > 0 && bySign is not null)
             return (Distinct(texts.Where(t => t.Contains(bySign, StringComparison.Ordinal)).Select(t => t[..t.IndexOf(bySign, StringComparison.Ordinal)].Trim())), true);
         var known = Distinct(Values(tables, ListField.Maker));
-        var left = texts.Where(t => new MakerSplit(known).Of(t).Maker is null).ToList();
+        var split = new MakerSplit(known);
+        var left = texts.Where(t => split.Of(t).Maker is null).ToList();
         return ([.. known, .. CommonBeginnings(left)], left.Count == 0);
     }
 
@@ -52,7 +56,15 @@ internal sealed class MakerSplit(IReadOnlyList<string> makers)
     private static string[] Words(string text) => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 
     private static List<string> Distinct(IEnumerable<string> makers) =>
-        [.. makers.Where(m => m.Length > 1).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)];
+        [
+            .. makers
+                .Where(m => m.Length > 1)
+                .GroupBy(m => m, StringComparer.OrdinalIgnoreCase)
+                .OrderByDescending(g => g.Count())
+                .Take(MostMakers)
+                .Select(g => g.Key)
+                .Order(StringComparer.OrdinalIgnoreCase),
+        ];
 
     private static IEnumerable<string> Values(IEnumerable<MappedTable> tables, ListField field) =>
         from table in tables

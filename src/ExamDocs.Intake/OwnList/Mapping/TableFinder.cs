@@ -52,7 +52,7 @@ internal sealed class TableFinder(KindPhrases kinds)
             LeaveOut(sheet, row, "the headings again");
             return table;
         }
-        if (HeadingRow.Is(row, known: 3))
+        if (HeadingRow.IsFurther(row))
         {
             LeaveOut(sheet, row, "headings of a further table");
             Close(table);
@@ -71,16 +71,19 @@ internal sealed class TableFinder(KindPhrases kinds)
     private void SortLone(ListSheet sheet, ListRow row, TableDraft table)
     {
         var (column, cell) = row.Cells.First();
+        var isFirst = column == table.Headings.Keys.Min();
+        var isId = isFirst && cell.Text.Any(char.IsAsciiDigit) && !cell.Text.Contains(' ', StringComparison.Ordinal);
+        var isKind = kinds.Find(cell.Text) is not null;
         if (UseWords.Against(cell.Text) is not null)
             table.Against = cell.Text;
         else if (UseWords.OfState(cell.Text) is UseMeaning.Remark)
             table.Against = null;
-        else if (cell.Text.Any(char.IsAsciiDigit) && column == table.Headings.Keys.Min() && !cell.Text.Contains(' ', StringComparison.Ordinal))
+        else if (isId || (isKind && !isFirst))
         {
             table.Add(row);
             return;
         }
-        else if (kinds.Find(cell.Text) is not null)
+        else if (isKind)
             table.Section = cell.Text;
         LeaveOut(sheet, row, $"a title or remark: '{Samples.Short(cell.Text)}'");
     }
@@ -94,7 +97,7 @@ internal sealed class TableFinder(KindPhrases kinds)
     private void LeaveOut(ListSheet sheet, ListRow row, string why) => _leftOut.Add(new RowLeftOut(sheet.Name, row.Number, why));
 
     private static ListRow? FirstHeadings(IReadOnlyList<ListRow> rows) =>
-        rows.Take(FirstRows).FirstOrDefault(r => HeadingRow.Is(r, known: 2))
+        rows.Take(FirstRows).FirstOrDefault(HeadingRow.IsFirst)
         ?? (rows.Take(FirstRows).MaxBy(r => r.Cells.Count) is { } widest && rows.Count > 1 && HeadingRow.CouldBe(widest) ? widest : null);
 
     /// <summary>It counts the others: few cells, and one of them says so.</summary>

@@ -15,6 +15,9 @@ internal sealed class ListSheetReading(WorkbookPackage package, WorkbookDirector
 
     private readonly CellColours _colours = CellColours.Read(package, directory.Styles);
 
+    /// <summary>Colours of the sheet read last that mark no row.</summary>
+    private IReadOnlyList<string> _decoration = [];
+
     public ListSheet Read(SheetEntry sheet)
     {
         List<ListRow> rows;
@@ -23,7 +26,7 @@ internal sealed class ListSheetReading(WorkbookPackage package, WorkbookDirector
         var about = _rows.About;
         FillMerged(about, rows);
         using (var part = package.Read(sheet.Part))
-            RowColours.Mark(part, _colours, rows);
+            _decoration = RowColours.Mark(part, _colours, rows);
         var elsewhere = TakeComments(sheet, rows);
         return new ListSheet(sheet.Name, rows) { Remarks = [.. Remarks(sheet, rows, about, elsewhere)] };
     }
@@ -74,6 +77,8 @@ internal sealed class ListSheetReading(WorkbookPackage package, WorkbookDirector
                 CultureInfo.InvariantCulture,
                 $"{sheet.Name}: cells merged over several rows, their value taken for each of the rows: {about.MergedRows.Count}"
             );
+        if (_decoration.Count > 0)
+            yield return $"{sheet.Name}: colours of many rows were taken for decoration: {string.Join(", ", _decoration)}";
         if (about.StrikingFormat is { } range)
             yield return $"{sheet.Name}: a conditional format strikes rows out at {range}; which ones could not be read: look there";
         foreach (var text in drawings.Texts.Select(t => t.Text).Concat(elsewhere))

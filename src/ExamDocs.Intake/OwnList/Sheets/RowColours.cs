@@ -10,17 +10,20 @@ internal static class RowColours
 {
     private const double Decorates = 0.4;
 
+    /// <returns>The colours that were taken for decoration.</returns>
     /// <param name="reader">At the beginning of the sheet's part.</param>
     /// <param name="colours">Of the workbook's styles.</param>
     /// <param name="rows">The filled rows; each gets the colour that marks it.</param>
-    public static void Mark(PartReader reader, CellColours colours, IReadOnlyList<ListRow> rows)
+    public static IReadOnlyList<string> Mark(PartReader reader, CellColours colours, IReadOnlyList<ListRow> rows)
     {
         var painted = Painted(reader, colours, rows.ToDictionary(r => r.Number));
         var ofColumn = painted.GroupBy(p => (p.Column, p.Colour)).ToDictionary(g => g.Key, g => g.Count());
         var marking = painted.Where(p => ofColumn[(p.Column, p.Colour)] <= rows.Count * Decorates).ToList();
         var ofRows = marking.GroupBy(p => p.Colour).ToDictionary(g => g.Key, g => g.Select(p => p.Row.Number).Distinct().Count(), StringComparer.Ordinal);
-        foreach (var (row, _, colour) in marking.Where(p => ofRows[p.Colour] <= rows.Count * Decorates))
+        var marks = marking.Where(p => ofRows[p.Colour] <= rows.Count * Decorates).ToList();
+        foreach (var (row, _, colour) in marks)
             row.Colour ??= colour;
+        return [.. painted.Select(p => p.Colour).Except(marks.Select(m => m.Colour), StringComparer.Ordinal)];
     }
 
     private static List<(ListRow Row, int Column, string Colour)> Painted(

@@ -18,10 +18,11 @@ public static class TakeList
         var remarks = new TakingRemarks(mapping);
         var split = new MakerSplit(mapping.Map.Makers ?? MakerSplit.Seen(mapping.Tables).Makers);
         var kinds = mapping.Map.Kinds.ToDictionary(k => k.Word, k => k.Category, StringComparer.Ordinal);
+        var words = mapping.Map.Words.ToDictionary(w => w.Word, w => w.Means, StringComparer.Ordinal);
         var items = new List<Item>();
         foreach (var (table, row) in mapping.Tables.SelectMany(t => t.Table.Rows.Select(r => (t, r))))
         {
-            var use = new UseOfRow(table, row, mapping.Map, asOf);
+            var use = new UseOfRow(table, row, mapping.Map, words, asOf);
             use.Look();
             var taking = new RowTaking(table, row, mapping.Map, use);
             var kind = RowKind.Of(table, row, mapping.Kinds);

@@ -25,6 +25,11 @@ internal sealed class TakingRemarks(ListMapping mapping)
             Note($"left out as the map says: the column '{heading}'", table, row);
         if (row.Row.Cells.Values.Any(c => c.IsUnsound))
             Note("a cell holds an error, a formula without its result, or a number too long to be exact", table, row);
+        foreach (var field in new[] { ListField.Id, ListField.Serial, ListField.PartNumber, ListField.OwnersMark })
+        {
+            if (table.Cell(row.Row, field)?.Day is not null)
+                Note("a date stands where a marking belongs; a spreadsheet program may have made it one", table, row);
+        }
         if (use.PlannedEnd is not null)
             Note("to go out of use on a day to come: taken as the last day of service", table, row);
         if (IsSeveral(table, row))
@@ -49,6 +54,9 @@ internal sealed class TakingRemarks(ListMapping mapping)
             yield return $"{what}: {string.Join("; ", places.Select(p => $"{p.Key} row {RowNumbers.Of(p.Value)}"))}";
         foreach (var remark in mapping.Book.Sheets.SelectMany(s => s.Remarks))
             yield return remark;
+        foreach (var heading in SwappedDates.In(mapping.Tables))
+            yield return $"'{heading}': some dates may have day and month exchanged, as happens when a file is opened in another country's "
+                + "settings: compare a few with the papers";
         if (Headings(ListField.Remark).ToList() is { Count: > 0 } kept)
             yield return $"kept in the description: {string.Join(", ", kept)}";
         foreach (var word in Overruled())

@@ -10,10 +10,14 @@ namespace ExamDocs.Intake.OwnList.Taking;
 /// Finds all that a row says of its item's use: in the columns for that, in any other cell, in comments, in the titles above it, by
 /// a line through it or by its colour. The worst of it counts, and a word that is not known counts against the item.
 /// </summary>
-internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, LocalDate asOf)
+internal sealed class UseOfRow(
+    MappedTable table,
+    TableRow row,
+    ListMap map,
+    IReadOnlyDictionary<string, UseMeaning?> words,
+    LocalDate asOf
+)
 {
-    private readonly Dictionary<string, WordMap> _words = map.Words.ToDictionary(w => w.Word, StringComparer.Ordinal);
-
     private readonly List<AgainstItem> _against = [];
 
     /// <summary>Cells that say nothing against the item, by their columns: they are kept as remarks.</summary>
@@ -88,7 +92,7 @@ internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, Loc
     }
 
     private UseMeaning? Meaning(string text, Func<string, UseMeaning?> known) =>
-        _words.GetValueOrDefault(PlainWords.Of(text))?.Means ?? known(text);
+        words.GetValueOrDefault(PlainWords.Of(text)) ?? known(text);
 
     private void Add(UseMeaning? means, string why, PartialDate? on)
     {

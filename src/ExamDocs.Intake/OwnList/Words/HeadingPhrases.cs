@@ -7,7 +7,7 @@ internal static class HeadingPhrases
     [
         (
             ListField.Id,
-            "id, item id, id no, id number, kit id, kit no, kit number, gear id, equipment id, asset id, asset no, asset number, asset tag, "
+            "id, asset, item id, id no, id number, kit id, kit no, kit number, gear id, equipment id, asset id, asset no, asset number, asset tag, "
                 + "identifier, item no, item number, tag no, inventory no, inventory number, inventarnummer, inventar nr, inv nr, "
                 + "geräte nr, gerätenummer, ident nr, identnummer, kennung, numéro d'inventaire, n° d'inventaire, no d'inventaire, n° inventaire, numéro inventaire, identifiant, n° d'équipement, "
                 + "repère, n° interne, interne nr"
@@ -75,7 +75,7 @@ internal static class HeadingPhrases
         (
             ListField.LastExamined,
             "last examined, last examination, date of last examination, last thorough examination, last inspection, date of last inspection, "
-                + "last inspected, last inspection date, last examination date, last insp, last insp date, insp date, last exam, last check, last checked, "
+                + "last inspected, last loler, loler date, last loler inspection, last loler examination, last inspection date, last examination date, last insp, last insp date, insp date, last exam, last check, last checked, "
                 + " inspected, inspected on, inspection date, date inspected, examined on, "
                 + "letzte prüfung, letzte überprüfung, letzte inspektion, geprüft am, prüfdatum, datum der letzten prüfung, "
                 + "dernier contrôle, dernière vérification, dernière inspection, date de contrôle, date du dernier contrôle, contrôlé le, "
@@ -129,14 +129,14 @@ internal static class HeadingPhrases
     /// <summary>Headings that lists use for more than one thing.</summary>
     private static readonly (ListField Field, string Phrases)[] Likely =
     [
-        (ListField.Id, "number, nummer, numéro, n°, ref, reference, code, tag, label, kit ref, asset, our ref, our number, no of item"),
+        (ListField.Id, "number, nummer, numéro, n°, ref, reference, code, tag, label, kit ref, our ref, our number, no of item"),
         (
             ListField.SafeWorkingLoad,
-            "load, max load, maximum load, rated load, rating, capacity, load rating, last, belastbarkeit, max last, charge, charge max, capacité"
+            "load, max load, maximum load, rated load, rating, capacity, load rating, traglast, belastbarkeit, charge, charge max, capacité"
         ),
         (ListField.Standards, "en, conformity, konformität, conformité"),
         (ListField.Manufactured, "year, age, jahr, année"),
-        (ListField.LastExamined, "examined, tested, test date, date tested, checked, prüfung, contrôle, vérification"),
+        (ListField.LastExamined, "inspection, examination, thorough examination, examined, tested, test date, date tested, checked, prüfung, contrôle, vérification"),
         (ListField.State, "test, check, grade, ok"),
         (ListField.FittedTo, "harness, on harness, assembly, set, an gurt, gurt, harnais, sur harnais, ensemble"),
     ];

@@ -34,18 +34,22 @@ internal sealed class PhraseBook<T>
     public IReadOnlyList<PhraseFound<T>> In(IReadOnlyList<string> stems)
     {
         var found = new List<PhraseFound<T>>();
+        var taken = new bool[stems.Count];
         for (var length = Math.Min(_longest, stems.Count); length > 0; length--)
         {
             for (var at = 0; at + length <= stems.Count; at++)
             {
-                if (found.Exists(f => at < f.At + f.Length && f.At < at + length))
+                if (taken[at] || taken[at + length - 1] || !_meanings.TryGetValue(Joined(stems, at, length), out var meaning))
                     continue;
-                if (_meanings.TryGetValue(string.Join(' ', stems.Skip(at).Take(length)), out var meaning))
-                    found.Add(new PhraseFound<T>(meaning, at, length, length == stems.Count));
+                Array.Fill(taken, value: true, at, length);
+                found.Add(new PhraseFound<T>(meaning, at, length, length == stems.Count));
             }
         }
         return [.. found.OrderBy(f => f.At)];
     }
+
+    private static string Joined(IReadOnlyList<string> stems, int at, int length) =>
+        length == 1 ? stems[at] : string.Join(' ', Enumerable.Range(at, length).Select(n => stems[n]));
 
     /// <summary>What the whole text means; null where it is no phrase of the book.</summary>
     public PhraseFound<T>? Whole(string text) => In(text) is [{ IsWhole: true } whole] ? whole : null;
