@@ -14,16 +14,25 @@ internal sealed class QuestionPrompt(TextReader input, TextWriter output)
     {
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\n{++_asked}. {Shown(question.Text)}"));
         for (var n = 0; n < question.Choices.Count; n++)
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {n + 1,2}  {Shown(question.Choices[n])}"));
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {n + 1, 2}  {Shown(question.Choices[n])}"));
         while (true)
         {
             output.Write(string.Create(CultureInfo.InvariantCulture, $"[{question.Proposed + 1}] "));
             var typed = input.ReadLine()?.Trim() ?? throw new OperationCanceledException();
             if (typed.Length == 0)
                 return question.Proposed;
-            if (int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= question.Choices.Count)
+            if (
+                int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+                && number >= 1
+                && number <= question.Choices.Count
+            )
                 return number - 1;
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Type a number from 1 to {question.Choices.Count}, or Enter for {question.Proposed + 1}."));
+            output.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Type a number from 1 to {question.Choices.Count}, or Enter for {question.Proposed + 1}."
+                )
+            );
         }
     }
 

@@ -84,10 +84,14 @@ internal static class AdoptCommand
         foreach (var remark in result.Remarks)
             Console.Error.WriteLine(QuestionPrompt.Shown(remark));
         foreach (var sheet in result.LeftOut.GroupBy(r => r.Sheet, StringComparer.Ordinal))
-            Console.Error.WriteLine(QuestionPrompt.Shown($"not items: {sheet.Key}: {string.Join(", ", sheet.OrderBy(r => r.Row).Select(Row))}"));
+            Console.Error.WriteLine(
+                QuestionPrompt.Shown($"not items: {sheet.Key}: {string.Join(", ", sheet.OrderBy(r => r.Row).Select(Row))}")
+            );
         Console.Error.WriteLine("Nothing in the list counts as an examination: every item is still to be examined.");
         var items = string.Join(", ", result.Items.Select(i => string.Create(CultureInfo.InvariantCulture, $"{i.Items} {i.Kind}")));
-        Console.WriteLine(QuestionPrompt.Shown(string.Create(CultureInfo.InvariantCulture, $"{result.Items.Sum(i => i.Items)} items: {items}")));
+        Console.WriteLine(
+            QuestionPrompt.Shown(string.Create(CultureInfo.InvariantCulture, $"{result.Items.Sum(i => i.Items)} items: {items}"))
+        );
         Console.WriteLine(written);
         return ExitCode.Done;
     }

@@ -25,7 +25,13 @@ public sealed record ListMapFile
 }
 
 /// <summary>A column and what it is. What is proposed, how sure that is, and the samples are there to look at.</summary>
-public sealed record ListMapColumn(string Heading, string? To, string? Proposed = null, string? Sure = null, IReadOnlyList<string>? Samples = null);
+public sealed record ListMapColumn(
+    string Heading,
+    string? To,
+    string? Proposed = null,
+    string? Sure = null,
+    IReadOnlyList<string>? Samples = null
+);
 
 /// <summary>A word for a kind of kit and its category.</summary>
 public sealed record ListMapKind(

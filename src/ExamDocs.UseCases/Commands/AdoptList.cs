@@ -33,7 +33,10 @@ public static class AdoptList
         var open = ListToSettle.Necessary(mapping);
         return open.Count > 0
             ? new AdoptResult { ToSettle = open, MapWritten = written }
-            : Take(request, mapping) with { MapWritten = written };
+            : Take(request, mapping) with
+            {
+                MapWritten = written,
+            };
     }
 
     private static AdoptResult Take(AdoptRequest request, ListMapping mapping)

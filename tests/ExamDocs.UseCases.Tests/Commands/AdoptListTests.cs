@@ -38,11 +38,27 @@ public sealed class AdoptListTests
         var list = new ListFile();
         object?[] headings =
         [
-            "Asset", "Type", "Make/Model", "Serial No.", "Made", "Bought", "Last insp. date", "Result", "Location", "WLL", "Hours on rope",
+            "Asset",
+            "Type",
+            "Make/Model",
+            "Serial No.",
+            "Made",
+            "Bought",
+            "Last insp. date",
+            "Result",
+            "Location",
+            "WLL",
+            "Hours on rope",
         ];
         list.Sheet(
             "Kit",
-            [["Kit of Brackwater Tree Care, spring"], [], headings, .. Enumerable.Range(1, 270).Select(KitRow), ["Total", null, 270]]
+            [
+                ["Kit of Brackwater Tree Care, spring"],
+                [],
+                headings,
+                .. Enumerable.Range(1, 270).Select(KitRow),
+                ["Total", null, 270],
+            ]
         );
         list.Sheet(
             "Helmets",
@@ -60,10 +76,14 @@ public sealed class AdoptListTests
             Kinds[n % 10],
             Products[n % 6],
             $"SN{n:00000}",
-            n % 3 == 0 ? "2022" : n % 3 == 1 ? new DateTime(2022, 1 + (n % 12), 5, 0, 0, 0, DateTimeKind.Unspecified) : "Sep 2021",
+            n % 3 == 0 ? "2022"
+            : n % 3 == 1 ? new DateTime(2022, 1 + (n % 12), 5, 0, 0, 0, DateTimeKind.Unspecified)
+            : "Sep 2021",
             $"{1 + (n % 28):00}/{1 + (n % 12):00}/2023",
             new DateTime(2025, 11, 3, 0, 0, 0, DateTimeKind.Unspecified),
-            n % 90 == 0 ? "Scrapped" : n % 27 == 0 ? "Fail" : "Pass",
+            n % 90 == 0 ? "Scrapped"
+            : n % 27 == 0 ? "Fail"
+            : "Pass",
             $"Van {1 + (n % 4)}",
             n % 10 == 2 ? "22 kN" : null,
             n,
@@ -82,7 +102,11 @@ public sealed class AdoptListTests
         Assert.True(list.Asked.Count < 10, string.Join('\n', list.Asked.Select(q => q.Text)));
         var record = list.Record();
         Assert.Equal(
-            Enumerable.Range(1, 270).Select(n => Id("K", n)).Concat(Enumerable.Range(1, 30).Select(n => Id("HM", n))).Order(StringComparer.Ordinal),
+            Enumerable
+                .Range(1, 270)
+                .Select(n => Id("K", n))
+                .Concat(Enumerable.Range(1, 30).Select(n => Id("HM", n)))
+                .Order(StringComparer.Ordinal),
             record.Items.Select(i => i.Id!).Order(StringComparer.Ordinal)
         );
         Assert.True(watch.Elapsed < TimeSpan.FromSeconds(5), $"{watch.Elapsed}");

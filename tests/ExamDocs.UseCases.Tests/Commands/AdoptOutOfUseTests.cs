@@ -214,6 +214,26 @@ public sealed class AdoptOutOfUseTests
     }
 
     [Fact]
+    public void The_name_of_the_file()
+    {
+        using var list = new ListFile { Name = "withdrawn kit.xlsx" };
+        Three(list);
+        list.Adopt();
+        Assert.All(list.Checked().Values, i => Assert.Equal(Outcome.Withdraw, i.Outcome));
+    }
+
+    [Fact]
+    public void A_hidden_sheet()
+    {
+        using var list = new ListFile();
+        list.Sheet("Kit", ["Asset", "Type", "Serial No"], ["K-1", "Karabiner", "S1"], ["K-3", "Karabiner", "S3"]);
+        list.Sheet("Old", ["Asset", "Type", "Status"], ["K-2", "Karabiner", "disposed of"]).Hide();
+        var result = list.Adopt();
+        AssertSecondAlone(list);
+        Assert.Contains(result.Remarks, r => r.Contains("the sheet Old is hidden", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_title_within_the_table()
     {
         using var list = new ListFile();

@@ -20,12 +20,14 @@ internal static class ExaminedAgain
             Conclusion = Conclusion.Fit,
             Observations =
             [
-                .. Catalogue.Find(item.Category)!.Criteria.Select(c => new Observation
-                {
-                    Criterion = c.Id,
-                    StateAsTyped = "clear",
-                    State = ObservedState.Clear,
-                }),
+                .. Catalogue
+                    .Find(item.Category)!
+                    .Criteria.Select(c => new Observation
+                    {
+                        Criterion = c.Id,
+                        StateAsTyped = "clear",
+                        State = ObservedState.Clear,
+                    }),
             ],
         };
         var release = new Release
@@ -40,7 +42,17 @@ internal static class ExaminedAgain
         var examined = record with
         {
             Visit = record.Visit with { Reference = "V-1", Regime = "gb-loler", ExaminedOn = day, ReportedOn = day },
-            People = [new Person { Id = "ex1", Name = "A. Alder", Address = "1 Ash Row", Qualifications = "none", SelfEmployed = true }],
+            People =
+            [
+                new Person
+                {
+                    Id = "ex1",
+                    Name = "A. Alder",
+                    Address = "1 Ash Row",
+                    Qualifications = "none",
+                    SelfEmployed = true,
+                },
+            ],
             Examinations = [.. record.Examinations, examination],
             Releases = released ? [release] : [],
         };

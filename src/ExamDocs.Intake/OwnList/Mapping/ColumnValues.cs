@@ -37,13 +37,19 @@ internal sealed class ColumnValues(string heading, IReadOnlyList<ListCell> cells
     public double Codes => Share(c => c.Text.Any(char.IsAsciiDigit) && c.Text.Length <= 30 && c.Day is null);
 
     public double StandardNumbers =>
-        Share(c => PlainWords.Split(c.Text) is { Count: > 1 } words && words[0] is "en" or "iso" or "din" or "ansi" && words[1].All(char.IsAsciiDigit));
+        Share(c =>
+            PlainWords.Split(c.Text) is { Count: > 1 } words
+            && words[0] is "en" or "iso" or "din" or "ansi"
+            && words[1].All(char.IsAsciiDigit)
+        );
 
     /// <summary>Characters of a value on average.</summary>
     public double Length => _cells.Count == 0 ? 0 : _cells.Average(c => c.Text.Length);
 
     /// <summary>1, 2, 3: a number for the row and not for the thing.</summary>
-    public bool CountsRows => _cells.Count > 2 && _cells.Select((c, n) => c.Text == (n + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).All(x => x);
+    public bool CountsRows =>
+        _cells.Count > 2
+        && _cells.Select((c, n) => c.Text == (n + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).All(x => x);
 
     private double Share(Func<ListCell, bool> has) => _cells.Count == 0 ? 0 : (double)_cells.Count(has) / _cells.Count;
 

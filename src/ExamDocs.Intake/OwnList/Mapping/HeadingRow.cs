@@ -52,17 +52,21 @@ internal static class HeadingRow
         var times = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
         foreach (var column in columns.Concat(row?.Cells.Keys.AsEnumerable() ?? []).Distinct().Order())
         {
-            var heading = row?.At(column) is { } typed && Samples.Visible(typed) is { Length: > 0 } shown
-                ? shown
-                : $"column {CellAddress.Letters(column)} of {sheet}";
+            var heading =
+                row?.At(column) is { } typed && Samples.Visible(typed) is { Length: > 0 } shown
+                    ? shown
+                    : $"column {CellAddress.Letters(column)} of {sheet}";
             var time = times[heading] = times.GetValueOrDefault(heading) + 1;
-            headings[column] = time == 1 ? heading : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{heading} ({time})");
+            headings[column] =
+                time == 1 ? heading : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{heading} ({time})");
         }
         return headings;
     }
 
     private static bool IsValue(ListCell cell) =>
-        cell.Day is not null || cell.Text.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or '-' or '/') || ListDate.Of(cell.Text) is not null;
+        cell.Day is not null
+        || cell.Text.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or '-' or '/')
+        || ListDate.Of(cell.Text) is not null;
 
     /// <summary>None where one of them is a value.</summary>
     private static List<string> Texts(ListRow row) => row.Cells.Values.Any(IsValue) ? [] : [.. row.Cells.Values.Select(c => c.Text)];

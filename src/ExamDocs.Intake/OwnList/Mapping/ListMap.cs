@@ -35,7 +35,8 @@ public sealed record ColumnMap(string Heading, ListField? To)
     public IReadOnlyList<string> Samples { get; init; } = [];
 
     /// <summary>Nothing goes into a workbook before this is settled: an item could get lost, or come in as in use.</summary>
-    public bool IsNecessary => To is null && Proposed is ListField.Id or ListField.Category || (To is null && ListFields.IsAboutUse(Proposed));
+    public bool IsNecessary =>
+        To is null && Proposed is ListField.Id or ListField.Category || (To is null && ListFields.IsAboutUse(Proposed));
 
     /// <summary>What counts where nobody has settled it: the proposal where it is likely, else a remark.</summary>
     public ListField Effective => To ?? (Sure is Sureness.No ? ListField.Remark : Proposed);

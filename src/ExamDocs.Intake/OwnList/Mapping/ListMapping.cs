@@ -79,7 +79,11 @@ public sealed class ListMapping
         [.. proposed.Select(p => _given.Words.FirstOrDefault(g => g.Word == p.Word)?.Means is { } means ? p with { Means = means } : p)];
 
     private IReadOnlyList<ColourMap> Settled(IReadOnlyList<ColourMap> proposed) =>
-        [.. proposed.Select(p => _given.Colours.FirstOrDefault(g => g.Colour == p.Colour)?.Means is { } means ? p with { Means = means } : p)];
+        [
+            .. proposed.Select(p =>
+                _given.Colours.FirstOrDefault(g => g.Colour == p.Colour)?.Means is { } means ? p with { Means = means } : p
+            ),
+        ];
 
     private static bool IsSame(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 }

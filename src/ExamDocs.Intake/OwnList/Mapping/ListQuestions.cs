@@ -14,6 +14,8 @@ public sealed class ListQuestions(ListMapping mapping)
 
     private const int MostColumns = 4;
 
+    private static readonly string[] DateOrderNames = ["day, month, year", "month, day, year", "year, month, day"];
+
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
     /// <summary>The next question; null where nothing is left to ask.</summary>
@@ -71,14 +73,21 @@ public sealed class ListQuestions(ListMapping mapping)
     {
         if (mapping.Map.Dates is not null || mapping.AmbiguousDates.Count == 0)
             yield break;
+        var orders = mapping
+            .AmbiguousDates.Select(ListDate.Of)
+            .OfType<ListDate>()
+            .SelectMany(d => d.Readings.Keys)
+            .Distinct()
+            .Order()
+            .ToList();
         yield return new ListQuestion(
             $"In which order are the dates typed? For example: {string.Join("; ", Samples.Of(mapping.AmbiguousDates))}",
-            ["day, month, year", "month, day, year", "year, month, day"],
+            [.. orders.Select(o => DateOrderNames[(int)o])],
             0
         )
         {
             Key = "dates",
-            Settle = (m, choice) => m.Settle(map => map with { Dates = (ListDateOrder)choice }),
+            Settle = (m, choice) => m.Settle(map => map with { Dates = orders[choice] }),
         };
     }
 
@@ -112,10 +121,17 @@ public sealed class ListQuestions(ListMapping mapping)
         {
             Key = "uses",
             Settle = (m, choice) =>
-                m.Settle(map => map with
-                {
-                    Words = [.. map.Words.Select(w => w.Means is null ? w with { Means = choice == 0 ? UseMeaning.Withdrawn : UseMeaning.Remark } : w)],
-                }),
+                m.Settle(map =>
+                    map with
+                    {
+                        Words =
+                        [
+                            .. map.Words.Select(w =>
+                                w.Means is null ? w with { Means = choice == 0 ? UseMeaning.Withdrawn : UseMeaning.Remark } : w
+                            ),
+                        ],
+                    }
+                ),
         };
     }
 
@@ -130,15 +146,22 @@ public sealed class ListQuestions(ListMapping mapping)
             {
                 Key = $"colour {colour.Colour}",
                 Settle = (m, choice) =>
-                    m.Settle(map => map with
-                    {
-                        Colours =
-                        [
-                            .. map.Colours.Select(c =>
-                                c.Colour == colour.Colour ? c with { Means = choice == 0 ? UseMeaning.Withdrawn : UseMeaning.Remark } : c
-                            ),
-                        ],
-                    }),
+                    m.Settle(map =>
+                        map with
+                        {
+                            Colours =
+                            [
+                                .. map.Colours.Select(c =>
+                                    c.Colour == colour.Colour
+                                        ? c with
+                                        {
+                                            Means = choice == 0 ? UseMeaning.Withdrawn : UseMeaning.Remark,
+                                        }
+                                        : c
+                                ),
+                            ],
+                        }
+                    ),
             });
 
     private IEnumerable<ListQuestion> Kinds() =>

@@ -13,7 +13,9 @@ public static class ListToSettle
         [
             .. mapping
                 .Map.Columns.Where(c => c.IsNecessary)
-                .Select(c => $"columns, '{c.Heading}': it seems to be {FieldWords.Of(c.Proposed)}; write \"{ListFields.NameOf(c.Proposed)}\" or another word under \"to\""),
+                .Select(c =>
+                    $"columns, '{c.Heading}': it seems to be {FieldWords.Of(c.Proposed)}; write \"{ListFields.NameOf(c.Proposed)}\" or another word under \"to\""
+                ),
         ];
         if (mapping.Map.Dates is null && mapping.AmbiguousDates.Count > 0)
             open.Add(
@@ -32,7 +34,9 @@ public static class ListToSettle
             .. mapping
                 .Map.Columns.Where(c => c is { To: null, IsNecessary: false })
                 .Select(c => $"column '{c.Heading}': taken as {FieldWords.Of(c.Effective)}, which is not sure"),
-            .. unknown.Count == 0 ? [] : new[] { $"words about use that are not known; their items come in withdrawn: {string.Join(", ", unknown)}" },
+            .. unknown.Count == 0
+                ? []
+                : new[] { $"words about use that are not known; their items come in withdrawn: {string.Join(", ", unknown)}" },
         ];
     }
 }

@@ -19,7 +19,11 @@ internal sealed class MakerSplit(IReadOnlyList<string> makers)
     {
         foreach (var maker in _makers)
         {
-            if (text.StartsWith(maker, StringComparison.OrdinalIgnoreCase) && text.Length > maker.Length && !char.IsLetterOrDigit(text[maker.Length]))
+            if (
+                text.StartsWith(maker, StringComparison.OrdinalIgnoreCase)
+                && text.Length > maker.Length
+                && !char.IsLetterOrDigit(text[maker.Length])
+            )
                 return (text[..maker.Length], text[maker.Length..].Trim(' ', '/', '|', '-', '–', ',', ';', ':', '\n'));
         }
         return _makers.Exists(m => string.Equals(m, text, StringComparison.OrdinalIgnoreCase)) ? (text, "") : (null, text);
@@ -31,7 +35,14 @@ internal sealed class MakerSplit(IReadOnlyList<string> makers)
         var texts = Values(tables, ListField.MakerAndModel).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         var bySign = Between.FirstOrDefault(sign => texts.Count(t => t.Contains(sign, StringComparison.Ordinal)) >= texts.Count * 0.8);
         if (texts.Count > 0 && bySign is not null)
-            return (Distinct(texts.Where(t => t.Contains(bySign, StringComparison.Ordinal)).Select(t => t[..t.IndexOf(bySign, StringComparison.Ordinal)].Trim())), true);
+            return (
+                Distinct(
+                    texts
+                        .Where(t => t.Contains(bySign, StringComparison.Ordinal))
+                        .Select(t => t[..t.IndexOf(bySign, StringComparison.Ordinal)].Trim())
+                ),
+                true
+            );
         var known = Distinct(Values(tables, ListField.Maker));
         var split = new MakerSplit(known);
         var left = texts.Where(t => split.Of(t).Maker is null).ToList();

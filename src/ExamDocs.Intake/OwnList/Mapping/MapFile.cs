@@ -29,7 +29,9 @@ public static class MapFile
         var unknown = file
             .Kinds.Select((k, n) => (k.Category, n))
             .Where(k => k.Category is not null && rules.FindCategory(k.Category) is null)
-            .Select(k => $"/kinds/{k.n}/category: '{k.Category}' is not a category; type one of {string.Join(", ", rules.Categories.Select(c => c.Id))}, or null")
+            .Select(k =>
+                $"/kinds/{k.n}/category: '{k.Category}' is not a category; type one of {string.Join(", ", rules.Categories.Select(c => c.Id))}, or null"
+            )
             .ToList();
         return unknown.Count > 0 ? (null, unknown) : (Of(file), []);
     }
@@ -57,11 +59,15 @@ public static class MapFile
             Makers = map.Makers,
             Kinds =
             [
-                .. map.Kinds.Take(MostWords).Select(k => new ListMapKind(k.Word, k.Category, k.Proposed, Surenesses[(int)k.Sure], k.Rows, k.Samples)),
+                .. map
+                    .Kinds.Take(MostWords)
+                    .Select(k => new ListMapKind(k.Word, k.Category, k.Proposed, Surenesses[(int)k.Sure], k.Rows, k.Samples)),
             ],
             Words =
             [
-                .. map.Words.Take(MostWords).Select(w => new ListMapWord(w.Word, w.Means is { } means ? Meanings[(int)means] : null, w.Rows, w.Samples)),
+                .. map
+                    .Words.Take(MostWords)
+                    .Select(w => new ListMapWord(w.Word, w.Means is { } means ? Meanings[(int)means] : null, w.Rows, w.Samples)),
             ],
             Colours = [.. map.Colours.Select(c => new ListMapColour(c.Colour, c.Means is { } means ? Meanings[(int)means] : null, c.Rows))],
         };

@@ -46,5 +46,7 @@ internal sealed record RowKind(string Word, string Typed, KindMeant? Meant)
 
     /// <summary>Without numbers: "rope 45 m" and "rope 60 m" are of one kind.</summary>
     public static string Folded(string text) =>
-        string.Join(' ', PlainWords.Split(text).Where(w => !w.Any(char.IsAsciiDigit))) is { Length: > 0 } words ? words : PlainWords.Of(text);
+        string.Join(' ', PlainWords.Split(text).Where(w => !w.Any(char.IsAsciiDigit))) is { Length: > 0 } words
+            ? words
+            : PlainWords.Of(text);
 }

@@ -105,7 +105,18 @@ internal sealed class TableFinder(KindPhrases kinds)
         row.Cells.Count <= 3
         && row.Cells.Values.Any(c =>
             PlainWords.Split(c.Text) is [var word, ..]
-            && word is "total" or "totals" or "subtotal" or "sum" or "summe" or "gesamt" or "gesamtzahl" or "zwischensumme" or "somme" or "totaux" or "count"
+            && word
+                is "total"
+                    or "totals"
+                    or "subtotal"
+                    or "sum"
+                    or "summe"
+                    or "gesamt"
+                    or "gesamtzahl"
+                    or "zwischensumme"
+                    or "somme"
+                    or "totaux"
+                    or "count"
         )
         && row.Cells.Values.All(c => c.IsFormula || c.Text.Any(char.IsAsciiDigit) || PlainWords.Split(c.Text).Count <= 4);
 }
@@ -116,7 +127,11 @@ internal sealed class TableDraft(ListSheet sheet, ListRow? headings, string? aga
     public ListSheet Sheet => sheet;
 
     public Dictionary<int, string> Headings { get; } =
-        HeadingRow.Headings(sheet.Name, headings, sheet.Rows.SkipWhile(r => r != headings && headings is not null).SelectMany(r => r.Cells.Keys));
+        HeadingRow.Headings(
+            sheet.Name,
+            headings,
+            sheet.Rows.SkipWhile(r => r != headings && headings is not null).SelectMany(r => r.Cells.Keys)
+        );
 
     public List<TableRow> Rows { get; } = [];
 

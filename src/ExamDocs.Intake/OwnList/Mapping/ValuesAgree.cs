@@ -19,14 +19,19 @@ internal static class ValuesAgree
             ListField.Id when column.Variety < Half && column.Kinds >= Most => new(ListField.Category, Sureness.Likely),
             ListField.Id when column.Variety < Half && heading.Sure is Sureness.Yes => heading with { Sure = Sureness.Likely },
             ListField.Id when heading.Sure is Sureness.Likely && column is { Variety: >= 0.95, Codes: >= 0.9, CountsRows: false } =>
-                heading with { Sure = Sureness.Yes },
+                heading with
+                {
+                    Sure = Sureness.Yes,
+                },
             ListField.Id when heading.Sure is Sureness.Likely && column is { Variety: >= 0.8, Codes: >= Most } => heading,
             ListField.Id when heading.Sure is Sureness.Likely => new(ListField.Remark, Sureness.Yes),
             ListField.State => State(heading, column),
             ListField.InUse when column.Dates >= Most => new(ListField.FirstUsed, Sureness.No),
             ListField.SafeWorkingLoad or ListField.MarkedStrength when column.Codes < Half => new(ListField.Remark, Sureness.Yes),
-            ListField.Standards when heading.Sure is Sureness.Likely && column.StandardNumbers < Half && column.Codes < Half =>
-                new(ListField.Remark, Sureness.Yes),
+            ListField.Standards when heading.Sure is Sureness.Likely && column.StandardNumbers < Half && column.Codes < Half => new(
+                ListField.Remark,
+                Sureness.Yes
+            ),
             ListField.FittedTo when heading.Sure is Sureness.Likely && column.Codes < Most => new(ListField.Remark, Sureness.Yes),
             _ => heading,
         };

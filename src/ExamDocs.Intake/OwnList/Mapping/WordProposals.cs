@@ -67,7 +67,10 @@ internal static class WordProposals
                 .GroupBy(r => r.Row.Colour!, StringComparer.Ordinal)
                 .Select(g => new ColourMap(g.Key, null)
                 {
-                    Rows = [.. g.GroupBy(r => r.Sheet, r => r.Row.Number, StringComparer.Ordinal).Select(s => $"{s.Key}: {RowNumbers.Of(s)}")],
+                    Rows =
+                    [
+                        .. g.GroupBy(r => r.Sheet, r => r.Row.Number, StringComparer.Ordinal).Select(s => $"{s.Key}: {RowNumbers.Of(s)}"),
+                    ],
                 }),
         ];
 

@@ -39,5 +39,6 @@ internal static class ListCells
         return new ListCell(plain) { IsUnsound = CellDigits.MayHaveLostDigits(number) };
     }
 
-    private static ListCell Iso(string raw) => new(raw.Trim(), raw.Trim() is { Length: >= 10 } long10 ? DateText.ReadDay(long10[..10]) : null);
+    private static ListCell Iso(string raw) =>
+        new(raw.Trim(), raw.Trim() is { Length: >= 10 } long10 ? DateText.ReadDay(long10[..10]) : null);
 }

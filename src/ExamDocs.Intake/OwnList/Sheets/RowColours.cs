@@ -19,7 +19,9 @@ internal static class RowColours
         var painted = Painted(reader, colours, rows.ToDictionary(r => r.Number));
         var ofColumn = painted.GroupBy(p => (p.Column, p.Colour)).ToDictionary(g => g.Key, g => g.Count());
         var marking = painted.Where(p => ofColumn[(p.Column, p.Colour)] <= rows.Count * Decorates).ToList();
-        var ofRows = marking.GroupBy(p => p.Colour).ToDictionary(g => g.Key, g => g.Select(p => p.Row.Number).Distinct().Count(), StringComparer.Ordinal);
+        var ofRows = marking
+            .GroupBy(p => p.Colour)
+            .ToDictionary(g => g.Key, g => g.Select(p => p.Row.Number).Distinct().Count(), StringComparer.Ordinal);
         var marks = marking.Where(p => ofRows[p.Colour] <= rows.Count * Decorates).ToList();
         foreach (var (row, _, colour) in marks)
             row.Colour ??= colour;

@@ -17,7 +17,11 @@ internal static class RowNumbers
         }
         return string.Join(
             ", ",
-            runs.Select(r => r.From == r.To ? Shown(r.From) : r.To == r.From + 1 ? $"{Shown(r.From)}, {Shown(r.To)}" : $"{Shown(r.From)}-{Shown(r.To)}")
+            runs.Select(r =>
+                r.From == r.To ? Shown(r.From)
+                : r.To == r.From + 1 ? $"{Shown(r.From)}, {Shown(r.To)}"
+                : $"{Shown(r.From)}-{Shown(r.To)}"
+            )
         );
     }
 

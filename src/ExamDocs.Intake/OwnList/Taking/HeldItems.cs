@@ -45,7 +45,8 @@ internal sealed class HeldItems(KnownRules rules, string fileName, LocalDate asO
         var day = reasons.Select(r => r.Day(asOf)).FirstOrDefault(d => d is not null);
         if (day is null)
             Undated.Add(item.Id!);
-        var note = $"taken from the owner's list {fileName}, {place}: {string.Join("; ", reasons.Select(r => r.Why).Distinct(StringComparer.Ordinal))}";
+        var note =
+            $"taken from the owner's list {fileName}, {place}: {string.Join("; ", reasons.Select(r => r.Why).Distinct(StringComparer.Ordinal))}";
         var key = (item.Id!, day ?? asOf);
         _examinations[key] = _examinations.TryGetValue(key, out var there)
             ? Withdrawal(item, key.Item2, $"{there.Observations[0].Note}; {note}")

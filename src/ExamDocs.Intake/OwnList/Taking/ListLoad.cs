@@ -27,7 +27,10 @@ internal static partial class ListLoad
     /// <summary>Null where it is not such a load, or its unit is not told: the value is then kept as it was typed.</summary>
     public static Load? Of(string text, string heading)
     {
-        if (NumberAndUnit().Match(text.Trim()) is not { Success: true } match || TypedNumber.Of(match.Groups["n"].Value).Plain is not { } plain)
+        if (
+            NumberAndUnit().Match(text.Trim()) is not { Success: true } match
+            || TypedNumber.Of(match.Groups["n"].Value).Plain is not { } plain
+        )
             return null;
         var unit = match.Groups["u"].Value is { Length: > 0 } typed
             ? Units.GetValueOrDefault(PlainWords.Of(typed))

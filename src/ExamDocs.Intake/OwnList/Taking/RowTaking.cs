@@ -41,7 +41,9 @@ internal sealed class RowTaking(MappedTable table, TableRow row, ListMap map, Us
             LastExamined = Date(ListField.LastExamined),
             SafeWorkingLoad = Load(ListField.SafeWorkingLoad),
             MarkedStrength = Load(ListField.MarkedStrength),
-            Standards = Text(ListField.Standards)?.Split(BetweenStandards, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? [],
+            Standards = Text(ListField.Standards)
+                ?.Split(BetweenStandards, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                ?? [],
             FittedTo = Text(ListField.FittedTo),
             Status = Status(),
         };

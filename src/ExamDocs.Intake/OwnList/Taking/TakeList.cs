@@ -34,7 +34,12 @@ public static class TakeList
             remarks.Look(table, row, taking, use, category is null ? kind : null);
         }
         return new TakenList(
-            new ExaminationRecord { Format = ExaminationRecord.FormatName, Items = items, Examinations = held.Examinations },
+            new ExaminationRecord
+            {
+                Format = ExaminationRecord.FormatName,
+                Items = items,
+                Examinations = held.Examinations,
+            },
             mapping.Finder.LeftOut,
             [.. remarks.Of(items, ids, held, asOf)]
         )

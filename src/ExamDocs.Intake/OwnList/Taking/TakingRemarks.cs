@@ -16,7 +16,11 @@ internal sealed class TakingRemarks(ListMapping mapping)
     public void Look(MappedTable table, TableRow row, RowTaking taking, UseOfRow use, RowKind? unknown)
     {
         if (unknown is not null)
-            Note(unknown.Word.Length == 0 ? "no kind of kit is told" : $"the kind of kit is not known: '{Samples.Short(unknown.Typed)}'", table, row);
+            Note(
+                unknown.Word.Length == 0 ? "no kind of kit is told" : $"the kind of kit is not known: '{Samples.Short(unknown.Typed)}'",
+                table,
+                row
+            );
         foreach (var heading in taking.NotRead)
             Note($"'{heading}' could not be read and is kept as a remark", table, row);
         foreach (var heading in taking.NoRoom)
@@ -57,16 +61,19 @@ internal sealed class TakingRemarks(ListMapping mapping)
         foreach (var heading in SwappedDates.In(mapping.Tables))
             yield return $"'{heading}': some dates may have day and month exchanged, as happens when a file is opened in another country's "
                 + "settings: compare a few with the papers";
-        if (Headings(ListField.Remark).ToList() is { Count: > 0 } kept)
-            yield return $"kept in the description: {string.Join(", ", kept)}";
+        if (Headings(ListField.Remark, ListField.State, ListField.InUse).ToList() is { Count: > 0 } kept)
+            yield return $"kept in the description, where it decides nothing: {string.Join(", ", kept)}";
         foreach (var word in Overruled())
             yield return $"by the map '{word}' says nothing against an item";
         if (items.Count == 0)
             yield return "no row is about an item";
     }
 
-    private IEnumerable<string> Headings(ListField field) =>
-        mapping.Tables.SelectMany(t => t.Columns(field)).Select(c => $"'{c.Heading}'").Distinct(StringComparer.OrdinalIgnoreCase);
+    private IEnumerable<string> Headings(params ListField[] fields) =>
+        mapping
+            .Tables.SelectMany(t => fields.SelectMany(t.Columns))
+            .Select(c => $"'{c.Heading}'")
+            .Distinct(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Words against an item that the map takes for a remark.</summary>
     private IEnumerable<string> Overruled() =>
@@ -76,7 +83,9 @@ internal sealed class TakingRemarks(ListMapping mapping)
 
     private static bool IsSeveral(MappedTable table, TableRow row) =>
         table
-            .Table.Headings.Where(h => PlainWords.Of(h.Value) is "quantity" or "qty" or "menge" or "anzahl" or "stuck" or "quantite" or "qte" or "pcs")
+            .Table.Headings.Where(h =>
+                PlainWords.Of(h.Value) is "quantity" or "qty" or "menge" or "anzahl" or "stuck" or "quantite" or "qte" or "pcs"
+            )
             .Any(h =>
                 row.Row.At(h.Key) is { } text
                 && decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out var number)

@@ -10,13 +10,7 @@ namespace ExamDocs.Intake.OwnList.Taking;
 /// Finds all that a row says of its item's use: in the columns for that, in any other cell, in comments, in the titles above it, by
 /// a line through it or by its colour. The worst of it counts, and a word that is not known counts against the item.
 /// </summary>
-internal sealed class UseOfRow(
-    MappedTable table,
-    TableRow row,
-    ListMap map,
-    IReadOnlyDictionary<string, UseMeaning?> words,
-    LocalDate asOf
-)
+internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, IReadOnlyDictionary<string, UseMeaning?> words, LocalDate asOf)
 {
     private readonly List<AgainstItem> _against = [];
 

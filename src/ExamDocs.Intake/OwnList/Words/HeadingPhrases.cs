@@ -136,7 +136,10 @@ internal static class HeadingPhrases
         ),
         (ListField.Standards, "en, conformity, konformität, conformité"),
         (ListField.Manufactured, "year, age, jahr, année"),
-        (ListField.LastExamined, "inspection, examination, thorough examination, examined, tested, test date, date tested, checked, prüfung, contrôle, vérification"),
+        (
+            ListField.LastExamined,
+            "inspection, examination, thorough examination, examined, tested, test date, date tested, checked, prüfung, contrôle, vérification"
+        ),
         (ListField.State, "test, check, grade, ok"),
         (ListField.FittedTo, "harness, on harness, assembly, set, an gurt, gurt, harnais, sur harnais, ensemble"),
     ];

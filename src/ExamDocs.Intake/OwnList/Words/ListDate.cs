@@ -27,8 +27,7 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
     /// <summary>Null where it depends on the order.</summary>
     public PartialDate? Only => Readings.Values.Distinct().ToList() is [var one] ? one : null;
 
-    public PartialDate? In(ListDateOrder? order) =>
-        Only ?? (order is { } given && Readings.TryGetValue(given, out var date) ? date : null);
+    public PartialDate? In(ListDateOrder? order) => Only ?? (order is { } given && Readings.TryGetValue(given, out var date) ? date : null);
 
     /// <summary>Null where the text is no date.</summary>
     public static ListDate? Of(string typed)
@@ -49,7 +48,10 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
             return null;
         var (a, b, c) = (match.Groups["a"].Value, match.Groups["b"].Value, match.Groups["c"].Value);
         // Dots stand between day, month and year in this order everywhere that dots are used.
-        var orders = a.Length == 4 ? [ListDateOrder.YearMonthDay] : match.Groups["s"].Value is "." ? [ListDateOrder.DayMonthYear] : Orders;
+        var orders =
+            a.Length == 4 ? [ListDateOrder.YearMonthDay]
+            : match.Groups["s"].Value is "." ? [ListDateOrder.DayMonthYear]
+            : Orders;
         var readings = new Dictionary<ListDateOrder, PartialDate>();
         foreach (var order in orders)
         {
@@ -93,13 +95,18 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
         return isThere && year is >= 1900 and <= 2200 ? new PartialDate(year, month, day) : null;
     }
 
-    private static int Year(string digits) => Parse(digits) is var year && digits.Length > 2 ? year : year + (year < CenturyTurns ? 2000 : 1900);
+    private static int Year(string digits) =>
+        Parse(digits) is var year && digits.Length > 2 ? year : year + (year < CenturyTurns ? 2000 : 1900);
 
     private static int Parse(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
     private static int Number(Match match, string group) => Parse(match.Groups[group].Value);
 
-    [GeneratedRegex(@"[T ][0-9]{1,2}:[0-9]{2}(:[0-9]{2}(\.[0-9]+)?)?Z?\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"[T ][0-9]{1,2}:[0-9]{2}(:[0-9]{2}(\.[0-9]+)?)?Z?\z",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex TimeOfDay();
 
     [GeneratedRegex(

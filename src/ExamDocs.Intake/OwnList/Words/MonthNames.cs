@@ -28,7 +28,10 @@ internal static class MonthNames
     /// <summary>The day, where one is given, the month, and the digits of the year; null where the text is no such date.</summary>
     public static (int? Day, int Month, string Year)? WithNumbers(string text)
     {
-        var words = PlainWords.Split(SplitAtDigits(text)).Where(w => w is not ("of" or "de" or "st" or "nd" or "rd" or "th" or "er" or "den")).ToList();
+        var words = PlainWords
+            .Split(SplitAtDigits(text))
+            .Where(w => w is not ("of" or "de" or "st" or "nd" or "rd" or "th" or "er" or "den"))
+            .ToList();
         if (words.Count is < 2 or > 3 || words.FindIndex(w => Months.ContainsKey(w)) is not (>= 0 and var at))
             return null;
         var month = Months[words[at]];
@@ -42,5 +45,12 @@ internal static class MonthNames
 
     /// <summary>1st and 1er, Mar24.</summary>
     private static string SplitAtDigits(string text) =>
-        string.Concat(text.Select((c, n) => n > 0 && char.IsLetter(c) != char.IsLetter(text[n - 1]) && char.IsAsciiDigit(c) != char.IsAsciiDigit(text[n - 1]) ? $" {c}" : $"{c}"));
+        string.Concat(
+            text.Select(
+                (c, n) =>
+                    n > 0 && char.IsLetter(c) != char.IsLetter(text[n - 1]) && char.IsAsciiDigit(c) != char.IsAsciiDigit(text[n - 1])
+                        ? $" {c}"
+                        : $"{c}"
+            )
+        );
 }

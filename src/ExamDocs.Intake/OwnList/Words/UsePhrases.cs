@@ -41,9 +41,14 @@ internal static class UsePhrases
             )
             .Add(
                 UseMeaning.Stored,
-                Split("stored, in store, in storage, spare, reserve, in stock, lager, eingelagert, auf lager, ersatz, en stock, réserve, stocké")
+                Split(
+                    "stored, in store, in storage, spare, reserve, in stock, lager, eingelagert, auf lager, ersatz, en stock, réserve, stocké"
+                )
             )
-            .Add(UseMeaning.Lost, Split("lost, missing, stolen, verloren, vermisst, fehlt, gestohlen, perdu, perdue, manquant, volé, volée"))
+            .Add(
+                UseMeaning.Lost,
+                Split("lost, missing, stolen, verloren, vermisst, fehlt, gestohlen, perdu, perdue, manquant, volé, volée")
+            )
             .Add(UseMeaning.Destroyed, Split(DestroyedWords + ", scrap, schrott, rebut, ferraille, bin"))
             .Add(UseMeaning.Withdrawn, Split(OutOfUse + ", " + AgainstIt));
 

@@ -21,16 +21,20 @@ internal static class UseWords
     );
 
     /// <summary>One letter away from a word against an item, and a word for kit all the same.</summary>
-    private static readonly HashSet<string> OtherWords = new(["strapped", "detective", "deflective", "rewired", "angelegt"], StringComparer.Ordinal);
+    private static readonly HashSet<string> OtherWords = new(
+        ["strapped", "detective", "deflective", "rewired", "angelegt"],
+        StringComparer.Ordinal
+    );
 
     private static readonly string[] LongWords =
     [
-        .. UsePhrases.Anywhere.All.Select(p => p.Key).Where(p => p.Length >= ShortestMisspelt && !p.Contains(' ', StringComparison.Ordinal)),
+        .. UsePhrases
+            .Anywhere.All.Select(p => p.Key)
+            .Where(p => p.Length >= ShortestMisspelt && !p.Contains(' ', StringComparison.Ordinal)),
     ];
 
     /// <summary>Whether it only says that there is nothing: "-", "n/a". A cross says something.</summary>
-    public static bool IsBlank(string text) =>
-        text.AsSpan().IndexOfAnyExcept(" \u00A0-–—_.?") < 0 || Blank.Contains(PlainWords.Of(text));
+    public static bool IsBlank(string text) => text.AsSpan().IndexOfAnyExcept(" \u00A0-–—_.?") < 0 || Blank.Contains(PlainWords.Of(text));
 
     public static bool IsNo(string text) => No.Contains(PlainWords.Of(text));
 

@@ -22,7 +22,9 @@ public sealed class ListQuestionsTests
 
     [Fact]
     public void Dates_that_show_two_orders_are_asked_about() =>
-        Assert.Single(Ask(Lists.Mapping("Asset;Type;Bought", "K-1;Helm;03/25/2024", "K-2;Helm;25/04/2024", "K-3;Helm;03/04/2024"), 0, out _));
+        Assert.Single(
+            Ask(Lists.Mapping("Asset;Type;Bought", "K-1;Helm;03/25/2024", "K-2;Helm;25/04/2024", "K-3;Helm;03/04/2024"), 0, out _)
+        );
 
     [Fact]
     public void A_kind_that_is_not_sure_is_asked_about_and_may_stay_unknown()
@@ -37,7 +39,10 @@ public sealed class ListQuestionsTests
     [Fact]
     public void However_much_is_unsure_nine_questions_are_the_most()
     {
-        string[] rows = [.. Enumerable.Range(1, 40).Select(n => $"K-{n};thing {(char)('a' + (n % 26))}{(char)('a' + n / 26)}x;03/04/2024;odd{n};yes;no")];
+        string[] rows =
+        [
+            .. Enumerable.Range(1, 40).Select(n => $"K-{n};thing {(char)('a' + (n % 26))}{(char)('a' + n / 26)}x;03/04/2024;odd{n};yes;no"),
+        ];
         var asked = Ask(Lists.Mapping(["Plate;Type;Bought;Status;Weg;Fort", .. rows]), null, out _);
         Assert.Equal(ListQuestions.Most, asked.Count);
         Assert.Equal(asked.Count, asked.Select(q => q.Text).Distinct(StringComparer.Ordinal).Count());

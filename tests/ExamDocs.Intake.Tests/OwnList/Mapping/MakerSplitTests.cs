@@ -27,12 +27,9 @@ public sealed class MakerSplitTests
     [Fact]
     public void After_a_maker_that_another_column_names()
     {
-        var items = Lists
-            .Take("Asset;Type;Maker;Make/Model", "K1;Karabiner;Tarn;", "K2;Karabiner;;Tarn T4")
-            .Record.Items;
+        var items = Lists.Take("Asset;Type;Maker;Make/Model", "K1;Karabiner;Tarn;", "K2;Karabiner;;Tarn T4").Record.Items;
         Assert.Equal(("Tarn", "T4"), (items[1].Maker, items[1].Model));
     }
 
-    private static IReadOnlyList<Item> Items(params string[] rows) =>
-        Lists.Take(["Asset;Type;Make/Model", .. rows]).Record.Items;
+    private static IReadOnlyList<Item> Items(params string[] rows) => Lists.Take(["Asset;Type;Make/Model", .. rows]).Record.Items;
 }

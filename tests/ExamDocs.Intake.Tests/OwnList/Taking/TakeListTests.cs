@@ -45,7 +45,9 @@ public sealed class TakeListTests
         var taken = Lists.Take(Headings, "K-1;Helm;S1;;;", ";Helm;S2;;;", ";Helm;;;;", ";Helm;B7;;;", ";Helm;B7;;;", "ROW-6;Helm;;;;");
         Assert.Equal(["K-1", "S2", "ROW-4", "ROW-5", "ROW-6-2", "ROW-6"], taken.Record.Items.Select(i => i.Id!));
         Assert.Contains(taken.Remarks, r => r.Contains("the serial was taken for it: our kit row 3", StringComparison.Ordinal));
-        Assert.Contains(taken.Remarks, r => r.Contains("the row's number was taken: our kit row 4, our kit row 5", StringComparison.Ordinal));
+        Assert.Contains(taken.Remarks, r =>
+            r.Contains("the row's number was taken: our kit row 4, our kit row 5", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -67,9 +69,9 @@ public sealed class TakeListTests
 
     [Fact]
     public void A_row_that_stands_for_several_things_is_named() =>
-        Assert.Contains(
-            Lists.Take("Asset;Type;Qty", "K-1;Karabiner;12", "K-2;Karabiner;1").Remarks,
-            r => r.StartsWith("the row stands for more than one thing", StringComparison.Ordinal) && r.EndsWith("row 2", StringComparison.Ordinal)
+        Assert.Contains(Lists.Take("Asset;Type;Qty", "K-1;Karabiner;12", "K-2;Karabiner;1").Remarks, r =>
+            r.StartsWith("the row stands for more than one thing", StringComparison.Ordinal)
+            && r.EndsWith("row 2", StringComparison.Ordinal)
         );
 
     [Theory]
@@ -147,7 +149,23 @@ public sealed class TakeListTests
     {
         string[] words =
         [
-            "", "", "", "Helm", "Karabiner", "K-12", "Total", "scrapped", "Pass", "Serial No", "Asset", "Type", "Status", "03/04/2024", "2021", "17", "a remark of ours",
+            "",
+            "",
+            "",
+            "Helm",
+            "Karabiner",
+            "K-12",
+            "Total",
+            "scrapped",
+            "Pass",
+            "Serial No",
+            "Asset",
+            "Type",
+            "Status",
+            "03/04/2024",
+            "2021",
+            "17",
+            "a remark of ours",
         ];
         return random.Next(8) == 0 ? Headings : string.Join(';', Enumerable.Range(0, 6).Select(_ => words[random.Next(words.Length)]));
     }

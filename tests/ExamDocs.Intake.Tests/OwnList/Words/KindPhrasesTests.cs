@@ -69,7 +69,10 @@ public sealed class KindPhrasesTests
             ["rigging-block"] = ["rigging block", "Umlenkblock", "bloc de rétention"],
             ["lowering-device"] = ["bollard", "Abseilpoller", "tambour de freinage"],
         };
-        Assert.Equal(KnownRules.BuiltIn.Categories.Select(c => c.Id).Order(StringComparer.Ordinal), words.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            KnownRules.BuiltIn.Categories.Select(c => c.Id).Order(StringComparer.Ordinal),
+            words.Keys.Order(StringComparer.Ordinal)
+        );
         foreach (var (category, of) in words)
             Assert.All(of, word => Assert.Equal((category, Sureness.Yes), (Kinds.Find(word)?.Category, Kinds.Find(word)?.Sure)));
     }
