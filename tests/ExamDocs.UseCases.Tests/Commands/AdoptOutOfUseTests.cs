@@ -64,6 +64,8 @@ public sealed class AdoptOutOfUseTests
     [InlineData("❌")]
     [InlineData("no")]
     [InlineData("7")]
+    [InlineData("?")]
+    [InlineData("unknown")]
     [InlineData("no defects found but then dropped and scrapped")]
     public void A_word_in_the_column_of_states(string status)
     {

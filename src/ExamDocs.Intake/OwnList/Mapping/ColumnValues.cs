@@ -49,7 +49,12 @@ internal sealed class ColumnValues(string heading, IReadOnlyList<ListCell> cells
     /// <summary>1, 2, 3: a number for the row and not for the thing.</summary>
     public bool CountsRows =>
         _cells.Count > 2
-        && _cells.Select((c, n) => c.Text == (n + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).All(x => x);
+        && _cells
+            .Select(
+                (c, n) =>
+                    string.Equals(c.Text, (n + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            )
+            .All(x => x);
 
     private double Share(Func<ListCell, bool> has) => _cells.Count == 0 ? 0 : (double)_cells.Count(has) / _cells.Count;
 

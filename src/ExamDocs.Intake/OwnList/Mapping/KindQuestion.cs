@@ -7,7 +7,7 @@ internal static class KindQuestion
 {
     public static ListQuestion Of(KindMap kind, KnownRules rules)
     {
-        var categories = rules.Categories.OrderByDescending(c => c.Id == kind.Proposed).ToList();
+        var categories = rules.Categories.OrderByDescending(c => string.Equals(c.Id, kind.Proposed, StringComparison.Ordinal)).ToList();
         string[] choices = [.. categories.Select(c => $"{c.Name} ({c.Id})"), "none of these: it stays unknown, and is named"];
         return new ListQuestion(
             $"What kind of kit is '{kind.Word}' ({ListQuestions.Rows(kind.Rows)})? For example: {string.Join("; ", kind.Samples)}",
@@ -23,6 +23,11 @@ internal static class KindQuestion
     private static ListMap Settled(ListMap map, string word, string? category) =>
         map with
         {
-            Kinds = [.. map.Kinds.Select(k => k.Word == word ? k with { Category = category, IsSettled = true } : k)],
+            Kinds =
+            [
+                .. map.Kinds.Select(k =>
+                    string.Equals(k.Word, word, StringComparison.Ordinal) ? k with { Category = category, IsSettled = true } : k
+                ),
+            ],
         };
 }

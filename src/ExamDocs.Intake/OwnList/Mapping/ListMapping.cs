@@ -71,17 +71,27 @@ public sealed class ListMapping
     private IReadOnlyList<KindMap> Settled(IReadOnlyList<KindMap> proposed) =>
         [
             .. proposed.Select(p =>
-                _given.Kinds.FirstOrDefault(g => g.Word == p.Word) is { } given ? p with { Category = given.Category, IsSettled = true } : p
+                _given.Kinds.FirstOrDefault(g => IsSame(g.Word, p.Word)) is { } given
+                    ? p with
+                    {
+                        Category = given.Category,
+                        IsSettled = true,
+                    }
+                    : p
             ),
         ];
 
     private IReadOnlyList<WordMap> Settled(IReadOnlyList<WordMap> proposed) =>
-        [.. proposed.Select(p => _given.Words.FirstOrDefault(g => g.Word == p.Word)?.Means is { } means ? p with { Means = means } : p)];
+        [
+            .. proposed.Select(p =>
+                _given.Words.FirstOrDefault(g => IsSame(g.Word, p.Word))?.Means is { } means ? p with { Means = means } : p
+            ),
+        ];
 
     private IReadOnlyList<ColourMap> Settled(IReadOnlyList<ColourMap> proposed) =>
         [
             .. proposed.Select(p =>
-                _given.Colours.FirstOrDefault(g => g.Colour == p.Colour)?.Means is { } means ? p with { Means = means } : p
+                _given.Colours.FirstOrDefault(g => IsSame(g.Colour, p.Colour))?.Means is { } means ? p with { Means = means } : p
             ),
         ];
 

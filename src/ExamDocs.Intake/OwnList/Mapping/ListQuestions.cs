@@ -33,7 +33,8 @@ public sealed class ListQuestions(ListMapping mapping)
     public void Answer(ListQuestion question, int choice)
     {
         ArgumentNullException.ThrowIfNull(question);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)choice, (uint)question.Choices.Count);
+        ArgumentOutOfRangeException.ThrowIfNegative(choice);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(choice, question.Choices.Count);
         _asked.Add(question.Key);
         question.Settle(mapping, choice);
     }
@@ -41,33 +42,7 @@ public sealed class ListQuestions(ListMapping mapping)
     private IEnumerable<ListQuestion> Columns() =>
         _asked.Count(k => k.StartsWith("column ", StringComparison.Ordinal)) >= MostColumns
             ? []
-            : mapping.Map.Columns.Where(c => c.To is null).OrderByDescending(c => c.IsNecessary).Select(Column);
-
-    private static ListQuestion Column(ColumnMap column)
-    {
-        ListField[] fields = [column.Proposed, .. Alternatives(column.Proposed), ListField.Remark, ListField.LeaveOut];
-        var choices = fields.Distinct().ToList();
-        return new ListQuestion(
-            $"What is the column '{column.Heading}'? It holds, for example: {string.Join("; ", column.Samples)}",
-            [.. choices.Select(FieldWords.Of)],
-            0
-        )
-        {
-            Key = $"column {column.Heading}",
-            Settle = (m, choice) => m.SettleColumn(column.Heading, choices[choice]),
-        };
-    }
-
-    private static ListField[] Alternatives(ListField proposed) =>
-        proposed switch
-        {
-            ListField.Category or ListField.Model => [ListField.Category, ListField.Model, ListField.Description],
-            ListField.SafeWorkingLoad or ListField.MarkedStrength => [ListField.SafeWorkingLoad, ListField.MarkedStrength],
-            ListField.Id => [ListField.Serial, ListField.OwnersMark, ListField.PartNumber],
-            ListField.FirstUsed => [ListField.InUse, ListField.Purchased],
-            _ when ListFields.IsDate(proposed) => [ListField.Manufactured, ListField.FirstUsed, ListField.LastExamined],
-            _ => [ListField.State, ListField.OutOfUse, ListField.InUse, ListField.Serial, ListField.Description],
-        };
+            : mapping.Map.Columns.Where(c => c.To is null).OrderByDescending(c => c.IsNecessary).Select(ColumnQuestion.Of);
 
     private IEnumerable<ListQuestion> Dates()
     {
@@ -152,7 +127,7 @@ public sealed class ListQuestions(ListMapping mapping)
                             Colours =
                             [
                                 .. map.Colours.Select(c =>
-                                    c.Colour == colour.Colour
+                                    string.Equals(c.Colour, colour.Colour, StringComparison.Ordinal)
                                         ? c with
                                         {
                                             Means = choice == 0 ? UseMeaning.Withdrawn : UseMeaning.Remark,

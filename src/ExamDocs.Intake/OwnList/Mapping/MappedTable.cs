@@ -39,5 +39,5 @@ internal sealed class MappedTable
     public string? Text(ListRow row, ListField field) => Cell(row, field)?.Text;
 
     public ListCell? Cell(ListRow row, ListField field) =>
-        Column(field) is { } at && row.Cells.TryGetValue(at, out var cell) && !UseWords.IsBlank(cell.Text) ? cell : null;
+        Column(field) is { } at && row.Cells.TryGetValue(at, out var cell) && !UseWords.IsUnknown(cell.Text) ? cell : null;
 }

@@ -83,7 +83,11 @@ internal sealed class ListSheetReading(WorkbookPackage package, WorkbookDirector
             yield return $"{sheet.Name}: a conditional format strikes rows out at {range}; which ones could not be read: look there";
         foreach (var text in drawings.Texts.Select(t => t.Text).Concat(elsewhere))
             yield return $"{sheet.Name}: not taken, written beside the rows: '{CellReading.Shown(text)}'";
-        foreach (var text in about.HeadersAndFooters.Where(t => t != sheet.Name).Distinct(StringComparer.Ordinal))
+        foreach (
+            var text in about
+                .HeadersAndFooters.Where(t => !string.Equals(t, sheet.Name, StringComparison.Ordinal))
+                .Distinct(StringComparer.Ordinal)
+        )
             yield return $"{sheet.Name}: not taken, printed above or below the sheet: '{CellReading.Shown(text)}'";
         if (drawings.Others + about.Objects > 0)
             yield return $"{sheet.Name}: pictures, charts or controls were not read";

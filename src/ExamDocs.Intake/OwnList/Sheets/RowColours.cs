@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.OwnList.Sheets;
@@ -20,7 +21,7 @@ internal static class RowColours
         var ofColumn = painted.GroupBy(p => (p.Column, p.Colour)).ToDictionary(g => g.Key, g => g.Count());
         var marking = painted.Where(p => ofColumn[(p.Column, p.Colour)] <= rows.Count * Decorates).ToList();
         var ofRows = marking
-            .GroupBy(p => p.Colour)
+            .GroupBy(p => p.Colour, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => g.Select(p => p.Row.Number).Distinct().Count(), StringComparer.Ordinal);
         var marks = marking.Where(p => ofRows[p.Colour] <= rows.Count * Decorates).ToList();
         foreach (var (row, _, colour) in marks)
@@ -41,7 +42,10 @@ internal static class RowColours
             if (!reader.AtStart)
                 continue;
             if (reader.Is("row"))
-                (row, column) = (int.TryParse(reader.Attribute("r"), out var declared) ? declared : row + 1, 0);
+                (row, column) = (
+                    int.TryParse(reader.Attribute("r"), CultureInfo.InvariantCulture, out var declared) ? declared : row + 1,
+                    0
+                );
             else if (reader.Is("c"))
             {
                 column = reader.Attribute("r") is { } address ? CellAddress.Column(address) ?? column + 1 : column + 1;

@@ -49,5 +49,6 @@ public static class TakeList
     }
 
     /// <summary>The word of a title for a kind that is not known.</summary>
-    private static string? Titled(RowKind kind, TableRow row) => row.Section is not null && kind.Typed == row.Section ? row.Section : null;
+    private static string? Titled(RowKind kind, TableRow row) =>
+        string.Equals(kind.Typed, row.Section, StringComparison.Ordinal) ? row.Section : null;
 }

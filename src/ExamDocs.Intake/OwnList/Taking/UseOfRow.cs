@@ -43,7 +43,10 @@ internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, IRe
             Add(UseWords.Against(title), $"it stands under '{Samples.Short(title)}'", null);
         if (row.Row.Cells.Values.Any(c => c.IsStruck))
             Add(UseMeaning.Withdrawn, "struck out", null);
-        if (row.Row.Colour is { } colour && map.Colours.FirstOrDefault(c => c.Colour == colour)?.Means is not UseMeaning.Remark)
+        if (
+            row.Row.Colour is { } colour
+            && map.Colours.FirstOrDefault(c => string.Equals(c.Colour, colour, StringComparison.Ordinal))?.Means is not UseMeaning.Remark
+        )
             Add(UseMeaning.Withdrawn, $"marked with a colour ({colour})", null);
     }
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.OwnList.Words;
@@ -8,10 +9,7 @@ internal static class UseWords
     /// <summary>A word of fewer letters is too close to too many others.</summary>
     private const int ShortestMisspelt = 7;
 
-    private static readonly HashSet<string> Blank = new(
-        ["na", "n a", "none", "nil", "unknown", "unbekannt", "inconnu", "keine", "aucun"],
-        StringComparer.Ordinal
-    );
+    private static readonly HashSet<string> Blank = new(["na", "n a", "none", "nil", "keine", "aucun"], StringComparer.Ordinal);
 
     private static readonly HashSet<string> No = new(["no", "n", "nein", "non", "0", "false", "falsch", "faux"], StringComparer.Ordinal);
 
@@ -33,8 +31,14 @@ internal static class UseWords
             .Where(p => p.Length >= ShortestMisspelt && !p.Contains(' ', StringComparison.Ordinal)),
     ];
 
+    private static readonly SearchValues<char> Dashes = SearchValues.Create(" \u00A0-–—_.");
+
+    /// <summary>Whether it says no more than that a marking or a date is not known.</summary>
+    public static bool IsUnknown(string text) =>
+        IsBlank(text) || text.Trim() is "?" or "??" || PlainWords.Of(text) is "unknown" or "not known" or "unbekannt" or "inconnu" or "tbc";
+
     /// <summary>Whether it only says that there is nothing: "-", "n/a". A cross says something.</summary>
-    public static bool IsBlank(string text) => text.AsSpan().IndexOfAnyExcept(" \u00A0-–—_.?") < 0 || Blank.Contains(PlainWords.Of(text));
+    public static bool IsBlank(string text) => text.AsSpan().IndexOfAnyExcept(Dashes) < 0 || Blank.Contains(PlainWords.Of(text));
 
     public static bool IsNo(string text) => No.Contains(PlainWords.Of(text));
 
