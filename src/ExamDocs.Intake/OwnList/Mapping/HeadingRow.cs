@@ -10,7 +10,7 @@ internal static class HeadingRow
     /// <summary>Words in a heading at most; more is a sentence.</summary>
     private const int LongestHeading = 8;
 
-    /// <summary>Whether it is the first row of headings: words, no dates or numbers, two known and half of them, one to the letter.</summary>
+    /// <summary>The first row of headings: words, no dates or numbers; half of them are known, at least two, one to the letter.</summary>
     public static bool IsFirst(ListRow row)
     {
         var texts = Texts(row);
@@ -18,7 +18,7 @@ internal static class HeadingRow
         return known >= 2 && known * 2 >= row.Cells.Count && texts.Exists(t => HeadingPhrases.Book.Whole(t) is not null);
     }
 
-    /// <summary>Whether it is a row of other headings further down: three to the letter and half of it, and no word for use among them.</summary>
+    /// <summary>Other headings further down: half of them known to the letter, at least three, and no word for use among them.</summary>
     public static bool IsFurther(ListRow row)
     {
         var texts = Texts(row);

@@ -114,7 +114,8 @@ public sealed class ListQuestions(ListMapping mapping)
         mapping
             .Map.Colours.Where(c => c.Means is null)
             .Select(colour => new ListQuestion(
-                $"Some rows have a colour of their own ({colour.Colour}): {string.Join("; ", colour.Rows)}. Does it say that they are out of use?",
+                $"Some rows have a colour of their own ({colour.Colour}): {string.Join("; ", colour.Rows)}. "
+                    + "Does it say that they are out of use?",
                 ["yes, or I am not sure: the items come in withdrawn, to be released", "no: the colour says nothing about that"],
                 0
             )

@@ -30,7 +30,8 @@ public static class MapFile
             .Kinds.Select((k, n) => (k.Category, n))
             .Where(k => k.Category is not null && rules.FindCategory(k.Category) is null)
             .Select(k =>
-                $"/kinds/{k.n}/category: '{k.Category}' is not a category; type one of {string.Join(", ", rules.Categories.Select(c => c.Id))}, or null"
+                $"/kinds/{k.n}/category: '{k.Category}' is not a category; type one of "
+                + $"{string.Join(", ", rules.Categories.Select(c => c.Id))}, or null"
             )
             .ToList();
         return unknown.Count > 0 ? (null, unknown) : (Of(file), []);

@@ -46,7 +46,8 @@ internal sealed class HeldItems(KnownRules rules, string fileName, LocalDate asO
         if (day is null)
             Undated.Add(item.Id!);
         var note =
-            $"taken from the owner's list {fileName}, {place}: {string.Join("; ", reasons.Select(r => r.Why).Distinct(StringComparer.Ordinal))}";
+            $"taken from the owner's list {fileName}, {place}: "
+            + $"{string.Join("; ", reasons.Select(r => r.Why).Distinct(StringComparer.Ordinal))}";
         var key = (item.Id!, day ?? asOf);
         _examinations[key] = _examinations.TryGetValue(key, out var there)
             ? Withdrawal(item, key.Item2, $"{there.Observations[0].Note}; {note}")

@@ -47,7 +47,8 @@ internal sealed class TakingRemarks(ListMapping mapping)
         foreach (var (reason, of) in held.Lost)
             yield return $"comes in as lost: {reason}: {string.Join(", ", of)}";
         if (held.Undated.Count > 0)
-            yield return $"the list gives no day for it, so {LocalDatePattern.Iso.Format(asOf)} was taken: {string.Join(", ", held.Undated)}";
+            yield return $"the list gives no day for it, so {LocalDatePattern.Iso.Format(asOf)} was taken: "
+                + $"{string.Join(", ", held.Undated)}";
         foreach (var (id, rows) in ids.Twice)
             yield return $"the id {id} stands in more than one row, which check will refuse: {string.Join(", ", rows)}";
         if (ids.BySerial.Count > 0)

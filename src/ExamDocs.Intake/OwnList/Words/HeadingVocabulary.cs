@@ -8,9 +8,11 @@ internal static class HeadingVocabulary
     [
         (
             ListField.Id,
-            "id, asset, item id, id no, id number, kit id, kit no, kit number, gear id, equipment id, asset id, asset no, asset number, asset tag, "
+            "id, asset, item id, id no, id number, kit id, kit no, kit number, gear id, equipment id, asset id, asset no, "
+                + "asset number, asset tag, "
                 + "identifier, item no, item number, tag no, inventory no, inventory number, inventarnummer, inventar nr, inv nr, "
-                + "geräte nr, gerätenummer, ident nr, identnummer, kennung, numéro d'inventaire, n° d'inventaire, no d'inventaire, n° inventaire, numéro inventaire, identifiant, n° d'équipement, "
+                + "geräte nr, gerätenummer, ident nr, identnummer, kennung, numéro d'inventaire, n° d'inventaire, "
+                + "no d'inventaire, n° inventaire, numéro inventaire, identifiant, n° d'équipement, "
                 + "repère, n° interne, interne nr"
         ),
         (
@@ -20,7 +22,8 @@ internal static class HeadingVocabulary
         ),
         (
             ListField.Description,
-            "description, item, item description, article, product, name, item name, equipment, kit, gear, beschreibung, bezeichnung, artikel, "
+            "description, item, item description, article, product, name, item name, equipment, kit, gear, beschreibung, "
+                + "bezeichnung, artikel, "
                 + "gegenstand, produkt, gerät, désignation, dénomination, équipement, matériel, article, libellé"
         ),
         (ListField.Maker, "maker, manufacturer, make, brand, made by, hersteller, marke, fabrikat, fabricant, marque, constructeur"),
@@ -28,7 +31,8 @@ internal static class HeadingVocabulary
         (
             ListField.MakerAndModel,
             "make model, make and model, maker model, maker and model, manufacturer model, manufacturer and model, brand model, "
-                + "hersteller modell, hersteller typ, hersteller und modell, marke modell, marque modèle, fabricant modèle, marque et modèle"
+                + "hersteller modell, hersteller typ, hersteller und modell, marke modell, marque modèle, fabricant modèle, "
+                + "marque et modèle"
         ),
         (
             ListField.PartNumber,
@@ -75,8 +79,10 @@ internal static class HeadingVocabulary
         (ListField.Standards, "standard, standards, norm, normen, norme, normes, en standard"),
         (
             ListField.LastExamined,
-            "last examined, last examination, date of last examination, last thorough examination, last inspection, date of last inspection, "
-                + "last inspected, last loler, loler date, last loler inspection, last loler examination, last inspection date, last examination date, last insp, last insp date, insp date, last exam, last check, last checked, "
+            "last examined, last examination, date of last examination, last thorough examination, last inspection, "
+                + "date of last inspection, "
+                + "last inspected, last loler, loler date, last loler inspection, last loler examination, "
+                + "last inspection date, last examination date, last insp, last insp date, insp date, last exam, last check, last checked, "
                 + " inspected, inspected on, inspection date, date inspected, examined on, "
                 + "letzte prüfung, letzte überprüfung, letzte inspektion, geprüft am, prüfdatum, datum der letzten prüfung, "
                 + "dernier contrôle, dernière vérification, dernière inspection, date de contrôle, date du dernier contrôle, contrôlé le, "
@@ -84,7 +90,8 @@ internal static class HeadingVocabulary
         ),
         (
             ListField.ObsoleteOn,
-            "obsolete on, end of life, expiry, expiry date, expires, expires on, use by, retire by, discard by, end of service, lifespan ends, "
+            "obsolete on, end of life, expiry, expiry date, expires, expires on, use by, retire by, discard by, "
+                + "end of service, lifespan ends, "
                 + "ablaufdatum, ablegen bis, verwendbar bis, ablegereife, haltbar bis, fin de vie, date de péremption, péremption, "
                 + "à réformer avant, date limite d'utilisation"
         ),
@@ -96,13 +103,16 @@ internal static class HeadingVocabulary
         (
             ListField.State,
             "status, result, state, outcome, pass fail, pass or fail, last result, inspection result, verdict, ergebnis, prüfergebnis, "
-                + "resultat, resultat der prüfung, befund, zustand, condition, statut, état, résultat, résultat du contrôle, avis, conclusion"
+                + "resultat, resultat der prüfung, befund, zustand, condition, statut, état, résultat, résultat du contrôle, "
+                + "avis, conclusion"
         ),
         (
             ListField.OutOfUse,
-            "withdrawn, withdrawn on, date withdrawn, date of withdrawal, withdrawal date, retired, retired on, date retired, retirement date, "
+            "withdrawn, withdrawn on, date withdrawn, date of withdrawal, withdrawal date, retired, retired on, "
+                + "date retired, retirement date, "
                 + "scrapped, scrapped on, date scrapped, disposed, disposed on, disposal date, date of disposal, destroyed, destroyed on, "
-                + "out of service, out of use, out of service date, quarantined, quarantined on, failed, fail, failed on, defect, defective, "
+                + "out of service, out of use, out of service date, quarantined, quarantined on, failed, fail, failed on, "
+                + "defect, defective, "
                 + "removed from service, ausgesondert, ausgesondert am, aussonderung, ausgemustert, ausgemustert am, verschrottet, "
                 + "verschrottet am, entsorgt, entsorgt am, gesperrt, gesperrt am, ausser betrieb, vernichtet, défaut, "
                 + "retiré, retiré le, date de retrait, mis au rebut, mis au rebut le, mise au rebut, date de mise au rebut, hors service, "
@@ -117,10 +127,13 @@ internal static class HeadingVocabulary
             ListField.Remark,
             "remark, remarks, note, notes, comment, comments, location, place, site, van, vehicle, store, user, owner, assigned to, "
                 + "issued to, team, climber, colour, color, size, length, diameter, price, cost, supplier, invoice, quantity, qty, no, nr, "
-                + "row, next insp, next exam, next inspection, next examination, next inspection date, next examination date, next due, next check, due, due date, "
-                + "inspection due, interval, inspected by, examined by, checked by, inspector, examiner, bemerkung, bemerkungen, anmerkung, "
+                + "row, next insp, next exam, next inspection, next examination, next inspection date, "
+                + "next examination date, next due, next check, due, due date, "
+                + "inspection due, interval, inspected by, examined by, checked by, inspector, examiner, bemerkung, "
+                + "bemerkungen, anmerkung, "
                 + "hinweis, notiz, standort, ort, lagerort, fahrzeug, benutzer, besitzer, eigentümer, farbe, grösse, länge, durchmesser, "
-                + "preis, lieferant, menge, anzahl, stück, lfd nr, laufende nummer, nächste prüfung, prüfung fällig, prüfintervall, fällig, prüfer, geprüft von, "
+                + "preis, lieferant, menge, anzahl, stück, lfd nr, laufende nummer, nächste prüfung, prüfung fällig, "
+                + "prüfintervall, fällig, prüfer, geprüft von, "
                 + "remarque, remarques, observation, observations, commentaire, commentaires, emplacement, lieu, site, véhicule, "
                 + "utilisateur, propriétaire, affecté à, couleur, taille, longueur, diamètre, prix, fournisseur, facture, quantité, qté, "
                 + "prochain contrôle, prochaine vérification, échéance, date du prochain contrôle, contrôlé par, vérificateur, contrôleur"
@@ -139,7 +152,8 @@ internal static class HeadingVocabulary
         (ListField.Manufactured, "year, age, jahr, année"),
         (
             ListField.LastExamined,
-            "inspection, examination, thorough examination, examined, tested, test date, date tested, checked, prüfung, contrôle, vérification"
+            "inspection, examination, thorough examination, examined, tested, test date, date tested, checked, prüfung, "
+                + "contrôle, vérification"
         ),
         (ListField.State, "test, check, grade, ok"),
         (ListField.FittedTo, "harness, on harness, assembly, set, an gurt, gurt, harnais, sur harnais, ensemble"),

@@ -25,7 +25,8 @@ internal static class KindVocabulary
         (
             "harness",
             "harness, climbing harness, tree harness, tree climbing harness, sit harness, full body harness, work positioning harness, "
-                + "fall arrest harness, saddle, gurt, gurte, klettergurt, klettergurte, sitzgurt, auffanggurt, haltegurt, baumklettergurt, baumpflegegurt, "
+                + "fall arrest harness, saddle, gurt, gurte, klettergurt, klettergurte, sitzgurt, auffanggurt, haltegurt, "
+                + "baumklettergurt, baumpflegegurt, "
                 + "komplettgurt, harnais, baudrier, cuissard, harnais antichute, harnais d'élagage"
         ),
         (
@@ -35,7 +36,8 @@ internal static class KindVocabulary
         ),
         (
             "climbing-rope",
-            "climbing rope, climbing line, access rope, access line, static rope, semi static rope, kletterseil, kletterseile, zugangsseil, "
+            "climbing rope, climbing line, access rope, access line, static rope, semi static rope, kletterseil, "
+                + "kletterseile, zugangsseil, "
                 + "statikseil, halbstatikseil, corde d'accès, corde de grimpe, corde d'élagage, corde semi statique, corde statique"
         ),
         (
@@ -57,7 +59,8 @@ internal static class KindVocabulary
         ),
         (
             "friction-cord",
-            "friction cord, friction hitch, hitch cord, friction hitch cord, prusik, prussik, prusik cord, prusik loop, eye to eye, split tail, "
+            "friction cord, friction hitch, hitch cord, friction hitch cord, prusik, prussik, prusik cord, prusik loop, "
+                + "eye to eye, split tail, "
                 + "klemmknotenschlinge, klemmknotenseil, prusikschlinge, klemmschnur, cordelette, cordelette autobloquante, prusik cousu"
         ),
         (

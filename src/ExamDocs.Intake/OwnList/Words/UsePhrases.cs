@@ -21,8 +21,10 @@ internal static class UsePhrases
         new PhraseBook<UseMeaning>().Add(
             UseMeaning.Remark,
             Split(
-                "no defect, no defects, no defects found, no damage, not damaged, undamaged, no faults, no fault, nothing wrong, keine mängel, "
-                    + "ohne mängel, ohne mangel, kein mangel, kein defekt, keine defekte, mangelfrei, unbeschädigt, aucun défaut, sans défaut, "
+                "no defect, no defects, no defects found, no damage, not damaged, undamaged, no faults, no fault, "
+                    + "nothing wrong, keine mängel, "
+                    + "ohne mängel, ohne mangel, kein mangel, kein defekt, keine defekte, mangelfrei, unbeschädigt, "
+                    + "aucun défaut, sans défaut, "
                     + "pas de défaut, r a s, rien à signaler, non endommagé"
             )
         );
@@ -33,16 +35,20 @@ internal static class UsePhrases
             .Add(
                 UseMeaning.Remark,
                 Split(
-                    "pass, passed, ok, okay, o k, good, very good, satisfactory, serviceable, fit, fit for use, safe, fine, in use, in service, "
-                        + "active, used, new, valid, current, as new, bestanden, i o, io, in ordnung, gut, sehr gut, einsatzbereit, in betrieb, "
-                        + "in gebrauch, aktiv, geprüft, neu, gebraucht, conforme, bon, bon état, très bon, en service, en usage, valide, apte, "
+                    "pass, passed, ok, okay, o k, good, very good, satisfactory, serviceable, fit, fit for use, safe, fine, "
+                        + "in use, in service, "
+                        + "active, used, new, valid, current, as new, bestanden, i o, io, in ordnung, gut, sehr gut, "
+                        + "einsatzbereit, in betrieb, "
+                        + "in gebrauch, aktiv, geprüft, neu, gebraucht, conforme, bon, bon état, très bon, en service, "
+                        + "en usage, valide, apte, "
                         + "actif, neuf, correct, n a, none, keine, aucun"
                 )
             )
             .Add(
                 UseMeaning.Stored,
                 Split(
-                    "stored, in store, in storage, spare, reserve, in stock, lager, eingelagert, auf lager, ersatz, en stock, réserve, stocké"
+                    "stored, in store, in storage, spare, reserve, in stock, lager, eingelagert, auf lager, ersatz, "
+                        + "en stock, réserve, stocké"
                 )
             )
             .Add(
