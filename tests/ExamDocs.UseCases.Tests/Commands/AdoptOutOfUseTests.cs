@@ -100,6 +100,8 @@ public sealed class AdoptOutOfUseTests
     [InlineData("verschrottet")]
     [InlineData("mise au rebut")]
     [InlineData("destroied")]
+    [InlineData("replaced by K-9")]
+    [InlineData("verkauft an Ann")]
     public void A_word_in_a_column_for_something_else(string location)
     {
         using var list = new ListFile();
@@ -208,7 +210,7 @@ public sealed class AdoptOutOfUseTests
         Three(list);
         list.Sheet("Scrapped 2025", ["Asset", "Type", "Serial No"], ["K-2", "Karabiner", "S2"]);
         var result = list.Adopt();
-        Assert.Contains(result.Remarks, r => r.Contains("K-2 stands in more than one row", StringComparison.Ordinal));
+        Assert.Contains(result.Remarks, r => r.Contains("K-2 is in more than one row", StringComparison.Ordinal));
         var record = list.Record();
         Assert.Equal(4, record.Items.Count);
         Assert.Equal("K-2", Assert.Single(record.Examinations).Item);
@@ -256,12 +258,14 @@ public sealed class AdoptOutOfUseTests
     [InlineData("Scrapped?", "x")]
     [InlineData("Disposal date", "yes")]
     [InlineData("In use", "No")]
+    [InlineData("In use", null)]
+    [InlineData("Out of service", "in store")]
     [InlineData("Ausgesondert am", "12.01.2026")]
     [InlineData("Date de mise au rebut", "2026-01")]
     [InlineData("Kaputt", "ja")]
     [InlineData("Last inspection", "withdrawn")]
     [InlineData("A heading of our own", "retired from use")]
-    public void A_column_under_another_heading(string heading, string value)
+    public void A_column_under_another_heading(string heading, string? value)
     {
         using var list = new ListFile();
         list.Sheet(

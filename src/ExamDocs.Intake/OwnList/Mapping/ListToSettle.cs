@@ -14,8 +14,8 @@ public static class ListToSettle
             .. mapping
                 .Map.Columns.Where(c => c.IsNecessary)
                 .Select(c =>
-                    $"columns, '{c.Heading}': it seems to be {FieldWords.Of(c.Proposed)}; write \"{ListFields.NameOf(c.Proposed)}\" or another "
-                    + "word under \"to\""
+                    $"columns, '{c.Heading}': it seems to be {FieldWords.Of(c.Proposed)}; write "
+                    + $"\"{ListFields.NameOf(c.Proposed)}\" or another word under \"to\""
                 ),
         ];
         if (mapping.Map.Dates is null && mapping.AmbiguousDates.Count > 0)

@@ -14,7 +14,7 @@ internal sealed class MakerSplit(IReadOnlyList<string> makers)
 
     private readonly List<string> _makers = [.. makers.OrderByDescending(m => m.Length)];
 
-    /// <summary>The maker, null where none is told, and the model.</summary>
+    /// <summary>The maker, null where it is not known, and the model.</summary>
     public (string? Maker, string Model) Of(string text)
     {
         foreach (var maker in _makers)

@@ -8,6 +8,8 @@ internal sealed class MappedTable
 {
     private readonly Dictionary<ListField, List<int>> _columns = [];
 
+    private readonly Dictionary<int, int> _filled = [];
+
     public MappedTable(ListTable table, ListMap map)
     {
         Table = table;
@@ -25,6 +27,14 @@ internal sealed class MappedTable
     }
 
     public ListTable Table { get; }
+
+    /// <summary>Whether half of the rows at least have something in a column.</summary>
+    public bool IsMostlyFilled(int column)
+    {
+        if (!_filled.TryGetValue(column, out var filled))
+            _filled[column] = filled = Table.Rows.Count(r => r.Row.Cells.ContainsKey(column));
+        return filled * 2 >= Table.Rows.Count;
+    }
 
     public bool Has(ListField field) => _columns.ContainsKey(field);
 

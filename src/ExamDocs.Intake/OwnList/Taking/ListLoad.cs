@@ -24,7 +24,7 @@ internal static partial class ListLoad
         ["personnes"] = "persons",
     };
 
-    /// <summary>Null where it is not such a load, or its unit is not told: the value is then kept as it was typed.</summary>
+    /// <summary>Null where it is not such a load, or its unit is not known: the value is then kept as it was typed.</summary>
     public static Load? Of(string text, string heading)
     {
         if (

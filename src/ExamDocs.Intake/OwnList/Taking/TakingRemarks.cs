@@ -17,7 +17,9 @@ internal sealed class TakingRemarks(ListMapping mapping)
     {
         if (unknown is not null)
             Note(
-                unknown.Word.Length == 0 ? "no kind of kit is told" : $"the kind of kit is not known: '{Samples.Short(unknown.Typed)}'",
+                unknown.Word.Length == 0
+                    ? "nothing says what kind of kit it is"
+                    : $"the kind of kit is not known: '{Samples.Short(unknown.Typed)}'",
                 table,
                 row
             );
@@ -50,7 +52,7 @@ internal sealed class TakingRemarks(ListMapping mapping)
             yield return $"the list gives no day for it, so {LocalDatePattern.Iso.Format(asOf)} was taken: "
                 + $"{string.Join(", ", held.Undated)}";
         foreach (var (id, rows) in ids.Twice)
-            yield return $"the id {id} stands in more than one row, which check will refuse: {string.Join(", ", rows)}";
+            yield return $"the id {id} is in more than one row, which check will refuse: {string.Join(", ", rows)}";
         if (ids.BySerial.Count > 0)
             yield return $"no id, so the serial was taken for it: {string.Join(", ", ids.BySerial)}";
         if (ids.ByNumber.Count > 0)

@@ -35,6 +35,12 @@ internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, IRe
                 LookAt(field, column, heading, row.Row.Cells[column]);
             }
         }
+        foreach (var (column, heading) in table.Columns(ListField.InUse).Where(c => !row.Row.Cells.ContainsKey(c.Column)))
+        {
+            // Where most rows are ticked as in use, one that is not ticked is not.
+            if (!IsResult(heading) && table.IsMostlyFilled(column))
+                Add(UseMeaning.Withdrawn, $"{heading} is empty", null);
+        }
         foreach (var (column, cell) in row.Row.Cells.Where(c => !about.Contains(c.Key)))
             Add(Meaning(cell.Text, UseWords.Against), $"{table.Table.Headings[column]} '{Samples.Short(cell.Text)}'", DayIn(cell.Text));
         foreach (var comment in row.Row.Comments)
@@ -69,6 +75,9 @@ internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, IRe
         Add(means, $"{heading} '{Samples.Short(cell.Text)}'", day);
     }
 
+    /// <summary>A result that is missing says nothing: the item may be new.</summary>
+    private static bool IsResult(string heading) => PlainWords.Of(heading) is "pass" or "passed" or "bestanden" or "conforme";
+
     private UseMeaning InUse(ListCell cell) =>
         UseWords.IsNo(cell.Text) ? UseMeaning.Withdrawn
         : UseWords.IsYes(cell.Text) || DateOf(cell) is not null ? UseMeaning.Remark
@@ -76,7 +85,7 @@ internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, IRe
 
     private UseMeaning OutOfUse(string heading, ListCell cell)
     {
-        if (UseWords.IsNo(cell.Text) || UseWords.OfState(cell.Text) is UseMeaning.Remark or UseMeaning.Stored)
+        if (UseWords.IsNo(cell.Text) || UseWords.OfState(cell.Text) is UseMeaning.Remark)
             return UseMeaning.Remark;
         if (DateOf(cell) is { } day && day.Earliest > asOf)
         {

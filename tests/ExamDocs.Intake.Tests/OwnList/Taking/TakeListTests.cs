@@ -55,7 +55,7 @@ public sealed class TakeListTests
     {
         var taken = Lists.Take(Headings, "K-1;Helm;S1;;;", "k1;Helm;S2;;;", "K-1;Helm;S3;;scrapped;");
         Assert.Equal(3, taken.Record.Items.Count);
-        Assert.Contains(taken.Remarks, r => r.Contains("stands in more than one row", StringComparison.Ordinal));
+        Assert.Contains(taken.Remarks, r => r.Contains("is in more than one row", StringComparison.Ordinal));
     }
 
     [Fact]
