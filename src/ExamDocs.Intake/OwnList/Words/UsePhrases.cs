@@ -75,8 +75,10 @@ internal static class UsePhrases
         + "détruit, détruite, mis au rebut, mise au rebut, rebuté, rebutée, jeté, jetée, ferraillé";
 
     private const string OutOfUse =
-        "replaced by, superseded by, sold to, written off, recalled, time expired, life expired, no longer here, ersetzt durch, verkauft an, "
-        + "zurückgerufen, remplacé par, remplacée par, vendu à, rappelé par, withdrawn, withdraw, withdrawn from service, retired, failed, out of service, out of use, not in use, do not use, quarantine, "
+        "replaced by, superseded by, sold to, written off, recalled, time expired, life expired, no longer here, "
+        + "ersetzt durch, verkauft an, "
+        + "zurückgerufen, remplacé par, remplacée par, vendu à, rappelé par, withdrawn, withdraw, withdrawn from service, "
+        + "retired, failed, out of service, out of use, not in use, do not use, quarantine, "
         + "quarantined, condemned, decommissioned, unserviceable, unfit, unsafe, defective, removed from service, taken out of service, "
         + "discarded, discard, scrap it, to be scrapped, not fit, not ok, not passed, did not pass, no longer used, no longer in use, "
         + "ausgesondert, ausgemustert, gesperrt, nicht bestanden, durchgefallen, ausser betrieb, ausgeschieden, stillgelegt, aussondern, "
@@ -85,8 +87,10 @@ internal static class UsePhrases
         + "non conforme, ne pas utiliser, défectueux, défectueuse, quarantaine, à réformer, inapte";
 
     private const string AgainstIt =
-        "replaced, superseded, sold, given away, gone, recall, too old, ersetzt, verkauft, abgeschrieben, überaltert, rückruf, remplacé, vendu, "
-        + "rappel, fail, failure, reject, rejected, nok, n ok, no go, ko, oos, o o s, u s, us, hold, on hold, held, defect, fault, faulty, damaged, "
+        "replaced, superseded, sold, given away, gone, recall, too old, ersetzt, verkauft, abgeschrieben, überaltert, "
+        + "rückruf, remplacé, vendu, "
+        + "rappel, fail, failure, reject, rejected, nok, n ok, no go, ko, oos, o o s, u s, us, hold, on hold, held, defect, "
+        + "fault, faulty, damaged, "
         + "damage, broken, repair, for repair, to repair, in repair, expired, out of date, replace, to be replaced, removed, worn out, "
         + "condemn, nio, n i o, nicht ok, beschädigt, kaputt, mangelhaft, mangel, mängel, reparatur, in reparatur, abgelaufen, ersetzen, "
         + "austauschen, hs, h s, nc, cassé, cassée, endommagé, endommagée, périmé, périmée, à réparer, en réparation, réparation, "
