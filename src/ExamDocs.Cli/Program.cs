@@ -14,6 +14,7 @@ var root = new RootCommand(
     IssueCommand.Create(),
     LabelCommand.Create(),
     BlankCommand.Create(),
+    AdoptCommand.Create(),
     VerifyCommand.Create(),
     RegisterCommand.Create(),
     ModelsCommand.Create(),

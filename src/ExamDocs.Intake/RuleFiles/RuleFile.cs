@@ -37,6 +37,9 @@ public static class RuleFile
     public static RuleFile<LetterheadFile> Letterhead(ReadOnlyMemory<byte> utf8) =>
         Read<LetterheadFile>(utf8, RuleSchema.Letterhead, _ => []);
 
+    /// <param name="utf8">The file's bytes.</param>
+    public static RuleFile<ListMapFile> Map(ReadOnlyMemory<byte> utf8) => Read<ListMapFile>(utf8, RuleSchema.Map, _ => []);
+
     private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound)
         where T : class
     {

@@ -28,6 +28,8 @@ internal sealed class RuleSchema
 
     public static RuleSchema Letterhead { get; } = new("letterhead");
 
+    public static RuleSchema Map { get; } = new("map");
+
     /// <returns>A sentence for every fault, its place first; empty where the file keeps to the schema.</returns>
     public IReadOnlyList<string> Faults(JsonElement file)
     {
