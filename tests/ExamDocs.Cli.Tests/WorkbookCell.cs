@@ -47,7 +47,7 @@ internal static class WorkbookCell
 
     private static bool Is(XElement cell, List<string> strings, string text) =>
         string.Equals((string?)cell.Attribute("t"), "s", StringComparison.Ordinal)
-        && string.Equals(strings[(int)cell.Element(Main + "v")!], text, StringComparison.Ordinal);
+        && string.Equals(strings[(int)cell.Element(Main + "v")!].TrimEnd('*', ' '), text, StringComparison.Ordinal);
 
     private static string Letters(XElement cell) => new([.. ((string)cell.Attribute("r")!).TakeWhile(char.IsLetter)]);
 

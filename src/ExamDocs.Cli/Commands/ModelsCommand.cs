@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using ExamDocs.Core.Records;
-using ExamDocs.Core.Service;
 using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.Cli.Commands;
@@ -43,13 +42,13 @@ internal static class ModelsCommand
         return models.Any(m => m.IsDisputed) ? ExitCode.Findings : ExitCode.Done;
     }
 
-    private static string Line(ModelOnRecord model)
+    private static string Line(ListedModel model)
     {
         var (limits, source) = (model.Limits, model.Limits.Source);
         var part = limits.PartNumber is null ? "" : $", part {limits.PartNumber}";
         var document = source?.Title is null
             ? "no document recorded"
-            : $"{source.Title}{(source.Revision is null ? "" : $", revision {source.Revision}")}{(source.Page is null ? "" : $", page {source.Page}")}";
+            : string.Join(", ", new[] { source.Title, Named("revision", source.Revision), Named("page", source.Page) }.OfType<string>());
         var used = model.LastUsed is { } day ? string.Create(CultureInfo.InvariantCulture, $"; last used {day:uuuu'-'MM'-'dd}") : "";
         var disputed = model.IsDisputed
             ? "\n  Records give different values under this revision: look the document up. Until one revision has one set of values, "
@@ -71,6 +70,8 @@ internal static class ModelsCommand
         ];
         return said.Count == 0 ? "no limit recorded" : string.Join(", ", said);
     }
+
+    private static string? Named(string what, string? value) => value is null ? null : $"{what} {value}";
 
     private static string[] Of(int? value, string unit) =>
         value is { } number ? [string.Create(CultureInfo.InvariantCulture, $"{number} {unit}")] : [];

@@ -83,7 +83,9 @@ public sealed class WhatIsKnown
         };
     }
 
-    /// <summary>Items of this record that may be what it names by an older id without a row. Another item may have had that id too.</summary>
+    /// <summary>
+    /// Items of this record that may be what it names by an older id without a row. Another item may have had that id too.
+    /// </summary>
     private IEnumerable<OtherName> OtherNames(KnownEntry name, IReadOnlyList<KnownEntry> same) =>
         same.Where(e => !e.IsNameAlone).ToList() is { Count: > 0 } rows
             ? _items

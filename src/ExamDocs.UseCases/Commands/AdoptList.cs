@@ -4,6 +4,7 @@ using ExamDocs.Intake.OwnList.Mapping;
 using ExamDocs.Intake.OwnList.Sheets;
 using ExamDocs.Intake.OwnList.Taking;
 using ExamDocs.Intake.Workbook;
+using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.UseCases.Commands;
 
@@ -17,8 +18,14 @@ public static class AdoptList
     public static AdoptResult Run(AdoptRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        if (NewFile.WhyNot(request.OutFile) is { } taken)
-            return Refuse(taken);
+        try
+        {
+            OutputGuard.NewFilesOnly.For([request.List], register: null).Require(request.OutFile);
+        }
+        catch (OutputRefusedException e)
+        {
+            return Refuse(e.Message);
+        }
         var book = Read(request.List);
         if (book.Unreadable is { } why)
             return Refuse($"{request.List}: unreadable: {why}");
@@ -113,7 +120,7 @@ public static class AdoptList
 
     private static string Write(string path, byte[] content)
     {
-        NewFile.Write(path, content);
+        OutputGuard.NewFilesOnly.Write(path, content);
         return path;
     }
 
