@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Annotating;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
@@ -35,7 +36,8 @@ public static class AnnotateWorkbook
             return $"{input.File}: unreadable: {input.Unreadable}";
         using var source = File.OpenRead(input.File);
         using var copy = new MemoryStream();
-        if (AnnotatedWorkbook.Write(source, copy, [.. visit.Findings, .. UnansweredCriteria.Of(visit)], input.Sources) is { } why)
+        var findings = FindingCauses.Tie([.. input.Findings, .. UnansweredCriteria.Of(visit)]).Where(f => f.FollowsFrom is null);
+        if (AnnotatedWorkbook.Write(source, copy, [.. findings], input.Sources) is { } why)
             return $"{input.File}: no annotated copy: {why}";
         WholeFile.Write(outFile, copy.GetBuffer().AsSpan(0, (int)copy.Length));
         return null;
