@@ -152,9 +152,11 @@ public sealed class FindingsPrinterTests : IDisposable
     {
         await TwelveItems.WriteAsync(_examdocs, w =>
         {
-            foreach (var sheet in w.Worksheets.Where(s => s.Row(1).CellsUsed().Any(c => c.GetString() is "last examined")))
+            foreach (
+                var sheet in w.Worksheets.Where(s => s.Row(1).CellsUsed().Any(c => c.GetString().TrimEnd(' ', '*') is "last examined"))
+            )
                 sheet
-                    .Column(sheet.Row(1).CellsUsed().Single(c => c.GetString() is "last examined").Address.ColumnNumber)
+                    .Column(sheet.Row(1).CellsUsed().Single(c => c.GetString().TrimEnd(' ', '*') is "last examined").Address.ColumnNumber)
                     .CellsUsed()
                     .Skip(1)
                     .ToList()
@@ -175,7 +177,7 @@ public sealed class FindingsPrinterTests : IDisposable
         await TwelveItems.WriteAsync(_examdocs, w =>
         {
             w.Worksheet("People").RowsUsed().Skip(1).First().Cells().Single(c => c.GetString() is "yes" or "no").Clear();
-            foreach (var cell in w.Worksheets.SelectMany(s => s.Row(1).CellsUsed(c => c.GetString() is "manufactured")))
+            foreach (var cell in w.Worksheets.SelectMany(s => s.Row(1).CellsUsed(c => c.GetString().TrimEnd(' ', '*') is "manufactured")))
                 cell.Value = heading;
             w.Cell("Connectors", "CON-01", heading).Value = "";
         });

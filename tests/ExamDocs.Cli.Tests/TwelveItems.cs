@@ -58,7 +58,11 @@ internal static class TwelveItems
         var cells = workbook.Worksheet(sheet);
         var row = cells.RowsUsed().Single(r => string.Equals(r.Cell(1).GetString(), item, StringComparison.Ordinal));
         return row.Cell(
-            cells.Row(1).CellsUsed().Single(c => string.Equals(c.GetString(), heading, StringComparison.Ordinal)).Address.ColumnNumber
+            cells
+                .Row(1)
+                .CellsUsed()
+                .Single(c => string.Equals(c.GetString().TrimEnd(' ', '*'), heading, StringComparison.Ordinal))
+                .Address.ColumnNumber
         );
     }
 

@@ -55,11 +55,16 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
         return value is not null;
     }
 
-    /// <summary>What stands above the cell of a place, as typed; null for a row as a whole, and where nothing does.</summary>
+    /// <summary>
+    /// What stands above the cell of a place, as typed but for the star of a column that is needed; null for a row as a whole, and
+    /// where nothing does.
+    /// </summary>
     public string? HeadingOf(string key) =>
-        _exact.TryGetValue(key, out var exact) ? exact.Heading
-        : InRow(key) is (var row, { } column) ? row.HeadingTyped(column)
-        : null;
+        (
+            _exact.TryGetValue(key, out var exact) ? exact.Heading
+            : InRow(key) is (var row, { } column) ? row.HeadingTyped(column)
+            : null
+        )?.TrimEnd(' ', '*');
 
     /// <summary>The places written down, and for every row its columns.</summary>
     public IEnumerator<KeyValuePair<string, string>> GetEnumerator() =>
