@@ -21,5 +21,5 @@ public sealed record FindingGroup(IReadOnlyList<Finding> All, IReadOnlyList<Sour
 /// <summary>The findings at one sheet, or in one file, by item.</summary>
 /// <param name="File">The file.</param>
 /// <param name="Sheet">The sheet; null where the file has none, or where the findings are on several.</param>
-/// <param name="Items">The gravest first; those about no item, or about several, under null.</param>
+/// <param name="Items">Those about no item, or about several, under null and first; then the gravest first.</param>
 public sealed record FindingSection(string File, string? Sheet, IReadOnlyList<(string? Item, IReadOnlyList<FindingGroup> Findings)> Items);

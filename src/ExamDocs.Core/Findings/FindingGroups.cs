@@ -27,7 +27,10 @@ public static partial class FindingGroups
         ];
     }
 
-    /// <summary>The gravest section first, and in it the gravest item; what is found on several sheets stands under its file.</summary>
+    /// <summary>
+    /// The gravest section first, and in it what is about several items or none, then the gravest item; what is found on several
+    /// sheets stands under its file.
+    /// </summary>
     public static IReadOnlyList<FindingSection> Sections(IReadOnlyList<FindingGroup> groups, SourceMap sources)
     {
         ArgumentNullException.ThrowIfNull(sources);
@@ -41,7 +44,8 @@ public static partial class FindingGroups
                     s.Key.Sheet,
                     [
                         .. s.GroupBy(g => g.Item, StringComparer.Ordinal)
-                            .OrderByDescending(i => i.Max(g => g.First.Severity))
+                            .OrderBy(i => i.Key is not null)
+                            .ThenByDescending(i => i.Max(g => g.First.Severity))
                             .Select(i => (i.Key, (IReadOnlyList<FindingGroup>)[.. i])),
                     ]
                 )),

@@ -70,6 +70,28 @@ public sealed class FindingGroupsTests
         Assert.Equal(["an error", "a note there"], sections[0].Items[0].Findings.Select(f => f.First.Message));
     }
 
+    /// <summary>Below the name of an item it would read as being about that one.</summary>
+    [Fact]
+    public void What_is_about_several_items_stands_before_the_first_item()
+    {
+        Finding[] found =
+        [
+            At(0, "an error"),
+            At(1, "a warning") with
+            {
+                Severity = Severity.Warning,
+            },
+            At(2, "a warning") with
+            {
+                Severity = Severity.Warning,
+            },
+        ];
+
+        var section = Assert.Single(FindingGroups.Sections(FindingGroups.Of(found, Sheet), Sheet));
+
+        Assert.Equal([null, "I-0"], section.Items.Select(i => i.Item));
+    }
+
     [Fact]
     public void What_is_on_several_sheets_stands_under_the_file()
     {
