@@ -1,73 +1,97 @@
 using System.Globalization;
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Reading;
 using Spectre.Console;
 
 namespace ExamDocs.Cli;
 
-/// <summary>Prints findings to standard error, as a compiler does, and outcomes to standard output.</summary>
-internal static class FindingsPrinter
+/// <summary>Prints what is to be told of findings to standard error, and outcomes to standard output.</summary>
+internal sealed class FindingsPrinter
 {
-    private const int PipedWidth = 400;
+    /// <summary>Lines of findings that somebody still reads; who wants more asks for all.</summary>
+    private const int MostLines = 40;
 
-    public static void Print(IReadOnlyList<CheckedInput> inputs, bool quiet)
+    private readonly bool _quiet;
+    private readonly FindingText _text;
+    private readonly List<(CheckedInput Input, IReadOnlyList<FindingGroup> Shown, IReadOnlyList<FindingGroup> Left)> _inputs;
+
+    private FindingsPrinter(IReadOnlyList<CheckedInput> inputs, bool quiet, bool all)
     {
-        foreach (var input in inputs)
+        (_quiet, _text) = (quiet, new FindingText(Console.IsErrorRedirected ? int.MaxValue : AnsiConsole.Profile.Width, all));
+        var told = inputs.Select(i => Told(i, acrossValues: false)).ToList();
+        if (!all && told.SelectMany(groups => groups).Sum(_text.LinesOf) > MostLines)
+            told = [.. inputs.Select(i => Told(i, acrossValues: true))];
+        var shown = all ? null : Gravest(told);
+        _inputs =
+        [
+            .. inputs.Zip(told, (input, groups) =>
+                (
+                    input,
+                    (IReadOnlyList<FindingGroup>)[.. groups.Where(g => shown?.Contains(g) is not false)],
+                    (IReadOnlyList<FindingGroup>)[.. groups.Where(g => shown?.Contains(g) is false)]
+                )
+            ),
+        ];
+    }
+
+    /// <param name="inputs">In input order.</param>
+    /// <param name="quiet">Errors alone, and no outcomes.</param>
+    /// <param name="all">Every finding at each of its places, however many lines that takes.</param>
+    public static void Print(IReadOnlyList<CheckedInput> inputs, bool quiet, bool all = false) =>
+        new FindingsPrinter(inputs, quiet, all).Print();
+
+    private void Print()
+    {
+        foreach (var (input, shown, left) in _inputs)
         {
             if (input.Unreadable is { } why)
                 Console.Error.WriteLine($"{input.File}: unreadable: {why}");
-            foreach (var finding in input.Findings)
-            {
-                if (!quiet || finding.Severity is Severity.Error)
-                    Console.Error.WriteLine(Line(input, finding));
-            }
-            if (input.IsRead && !quiet)
-                PrintOutcomes(input.Outcomes);
+            foreach (var line in _text.Of(FindingGroups.Sections(shown, input.Sources)))
+                Console.Error.WriteLine(line);
+            if (left.Count > 0)
+                Console.Error.WriteLine(More(left));
+            if (input.IsRead && !_quiet)
+                OutcomesPrinter.Print(input);
         }
     }
 
-    /// <summary>place: severity code: words. Hint: what to type.</summary>
-    public static string Line(CheckedInput input, Finding finding) =>
-        $"{input.Sources.Locate(finding.Path)}: {finding.Severity.Word()} {finding.Code}: "
-        + $"{(finding.Item is { } id ? $"{id}: " : "")}{finding.Message}. Hint: {finding.Hint}";
+    private IReadOnlyList<FindingGroup> Told(CheckedInput input, bool acrossValues) =>
+        [.. input.Told(acrossValues).Where(g => !_quiet || g.First.Severity is Severity.Error)];
 
-    private static void PrintOutcomes(IReadOnlyList<ItemOutcome> items)
+    /// <summary>The gravest of all inputs, as many as there is room for, and one at least.</summary>
+    private HashSet<FindingGroup> Gravest(IReadOnlyList<IReadOnlyList<FindingGroup>> told)
     {
-        if (items.Count > 0)
-            PrintTable(items);
-        Console.WriteLine(
-            string.Join(
-                ", ",
-                Enum.GetValues<Outcome>()
-                    .Select(o => string.Create(CultureInfo.InvariantCulture, $"{items.Count(i => i.Outcome == o)} {o.Word()}"))
-            )
-        );
-    }
-
-    private static void PrintTable(IReadOnlyList<ItemOutcome> items)
-    {
-        var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Item", "Outcome", "Not after", "Next examination by", "Reasons");
-        foreach (var item in items)
+        HashSet<FindingGroup> shown = new(ReferenceEqualityComparer.Instance);
+        HashSet<(int, SourcePlace?, string?)> headed = [];
+        var lines = 0;
+        foreach (
+            var (input, group) in told.SelectMany((groups, n) => groups.Select(g => (Input: n, Group: g)))
+                .OrderByDescending(g => g.Group.First.Severity)
+        )
         {
-            table.AddRow(
-                Markup.Escape(item.Item ?? "(no id)"),
-                Markup.Escape(Tone(item.Outcome)),
-                Day(item.Until),
-                Day(item.NextExaminationBy),
-                Markup.Escape(string.Join(" ", item.Codes))
-            );
+            var place = group.Places.Select(p => p with { At = "" }).Distinct().ToList() is [var only] ? only : null;
+            var headings =
+                (headed.Contains((input, place, null)) ? 0 : 1)
+                + (group.Item is null || headed.Contains((input, place, group.Item)) ? 0 : 1);
+            lines += headings + _text.LinesOf(group);
+            if (lines > MostLines && shown.Count > 0)
+                break;
+            shown.Add(group);
+            headed.UnionWith([(input, place, null), (input, place, group.Item)]);
         }
-        // A line that wraps is no line for the program that reads it from a pipe.
-        if (Console.IsOutputRedirected)
-            AnsiConsole.Profile.Width = PipedWidth;
-        AnsiConsole.Write(table);
+        return shown;
     }
 
-    /// <summary>What may not be used stands out by its letters, not by colour.</summary>
-    private static string Tone(Outcome outcome) =>
-        outcome is Outcome.Withdraw or Outcome.Undetermined ? outcome.Word().ToUpperInvariant() : outcome.Word();
-
-    private static string Day(NodaTime.LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "";
+    private static string More(IReadOnlyList<FindingGroup> left)
+    {
+        var errors = left.Count(g => g.First.Severity is Severity.Error);
+        var grave = errors switch
+        {
+            0 => "",
+            1 => ", 1 of them an error",
+            _ => string.Create(CultureInfo.InvariantCulture, $", {errors} of them errors"),
+        };
+        return string.Create(CultureInfo.InvariantCulture, $"{left.Count} more {(left.Count == 1 ? "finding" : "findings")}{grave}: ")
+            + "'examdocs check --all' lists them, and '--annotate FILE.xlsx' marks each at its cell.";
+    }
 }

@@ -68,15 +68,18 @@ public static class Determine
 
     private static IReadOnlyList<Finding> Check(RecordContext context, Verdicts verdicts, IReadOnlyList<Finding> intake)
     {
-        var withdrawn = context.Items.Where(i => verdicts[i].Withdraw.Count > 0).ToHashSet();
-        var findings = intake.Concat(RuleBook.Check(context, withdrawn)).ToList();
-        for (var i = 0; i < findings.Count; i++)
+        var withdrawn = context
+            .Items.Where(i => verdicts[i].Withdraw.Count > 0)
+            .ToDictionary(i => i, i => (IReadOnlyList<Reason>)verdicts[i].Withdraw);
+        var found = intake.Concat(RuleBook.Check(context, withdrawn)).ToList();
+        var reached = found.ConvertAll(f => FindingReach.Of(f, context).ToList());
+        var findings = FindingCauses.Tie([
+            .. found.Select((f, n) => reached[n] is [var only] && f.Item is null ? f with { Item = only.Item.Id } : f),
+        ]);
+        foreach (var (n, finding) in findings.Index())
         {
-            var reached = FindingReach.Of(findings[i], context).ToList();
-            if (reached.Count == 1 && findings[i].Item is null)
-                findings[i] = findings[i] with { Item = reached[0].Item.Id };
-            foreach (var item in reached)
-                verdicts[item].Findings.Add(findings[i]);
+            foreach (var item in reached[n])
+                verdicts[item].Findings.Add(finding);
         }
         return findings;
     }

@@ -15,7 +15,10 @@ public static class AnswerRules
             + "rest is kept as the note where there is none.",
         "Type the word alone, and what was seen in the note; or both in one cell of a workbook, for example defect: cut 4 mm.",
         Format
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo TwoAnswers = new(
         "INT062",
@@ -24,7 +27,10 @@ public static class AnswerRules
         "clear: defect at 200 mm is two answers, and one of them hides a danger. It counts as none.",
         "Type the answer that holds, and as its note what was seen.",
         Format
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo TwoNotes = new(
         "INT063",

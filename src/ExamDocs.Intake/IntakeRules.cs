@@ -23,7 +23,10 @@ public static class IntakeRules
         "Two values for one member contradict each other; the worse one is taken to hold until one is taken out.",
         "Keep one of the two.",
         Format
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo WrongType = new(
         "INT003",
@@ -32,7 +35,10 @@ public static class IntakeRules
         "A text where a list belongs, or a number where a yes or no belongs, can be read in more than one way.",
         "Type the value as the record format shows it.",
         Format
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo UnreadableDate = new(
         "INT004",
@@ -42,7 +48,10 @@ public static class IntakeRules
         "Type year-month-day, for example 2026-05-11; where the format allows it, the month or the year alone. Where a "
             + "workbook's dates are typed in another order, say so on its Visit sheet, under \"date order\".",
         "ISO 8601 calendar dates"
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo UnknownWord = new(
         "INT005",
@@ -51,7 +60,10 @@ public static class IntakeRules
         "A misspelt answer is no answer: it never counts as the good one.",
         "Type one of the allowed words.",
         Format
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo NumberOutOfRange = new(
         "INT006",
@@ -60,7 +72,10 @@ public static class IntakeRules
         "A limit of 600 years or a diameter below zero is a slip of the finger.",
         "Type the number as it stands in the source, with a point before the decimals.",
         Format
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo UnprintableText = new(
         "INT007",

@@ -11,6 +11,12 @@ namespace ExamDocs.Intake;
 public sealed record ReadResult(ExaminationRecord? Record, IReadOnlyList<Finding> Findings, SourceMap Sources, string? Unreadable)
 {
     /// <summary>
+    /// Rows on which something was typed and of which nothing was read, each by its first cell: what was wrong with them stands
+    /// among the findings.
+    /// </summary>
+    public IReadOnlyList<SourcePlace> UnreadRows { get; init; } = [];
+
+    /// <summary>
     /// True where the photos that the record names are not beside it, and what was wrong with them stands among the findings.
     /// </summary>
     public bool PhotosAreElsewhere { get; init; }

@@ -12,7 +12,7 @@ public sealed class CheckTests : IDisposable
 
         Assert.Equal(0, run.ExitCode);
         Assert.Contains("1 fit, 0 fit-until, 0 undetermined, 0 withdraw", run.Out, StringComparison.Ordinal);
-        Assert.DoesNotContain(": error ", run.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("error", run.Err, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public sealed class CheckTests : IDisposable
         var run = await _examdocs.RunAsync("check", record.Write(_examdocs, "visit.json"));
 
         Assert.Equal(1, run.ExitCode);
-        Assert.Matches(@"(?m)^visit\.json#/visit/premises\S*: error PAR\d{3}: .+\. Hint: .+$", run.Err);
+        Assert.Matches(@"(?m)^visit\.json\n    error at #/visit/premises/address: .+\.\n      .+ \[PAR002\]$", run.Err);
         Assert.Contains("UNDETERMINED", run.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("error", run.Out, StringComparison.Ordinal);
     }
@@ -51,7 +51,8 @@ public sealed class CheckTests : IDisposable
         Assert.Equal(new Run(0, "", ""), good);
         Assert.Equal(1, bad.ExitCode);
         Assert.Empty(bad.Out);
-        Assert.All(bad.Err.TrimEnd().Split('\n'), line => Assert.Contains(": error ", line, StringComparison.Ordinal));
+        Assert.StartsWith("    error at #/visit/reference: ", Assert.Single(bad.Findings()), StringComparison.Ordinal);
+        Assert.Equal(3, bad.Err.TrimEnd().Split('\n').Length);
     }
 
     [Theory]
@@ -104,7 +105,7 @@ public sealed class CheckTests : IDisposable
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("torn.json: unreadable: ", run.Err, StringComparison.Ordinal);
         Assert.Contains("none.xlsx: unreadable: there is no such file", run.Err, StringComparison.Ordinal);
-        Assert.Contains(".: unreadable: there is no .csv file in the folder", run.Err, StringComparison.Ordinal);
+        Assert.Contains(".: unreadable: there is no workbook (.xlsx) and no .csv file in the folder", run.Err, StringComparison.Ordinal);
         Assert.Contains("1 withdraw", run.Out, StringComparison.Ordinal);
     }
 

@@ -34,7 +34,11 @@ public sealed class FindingsJsonTests : IDisposable
         });
         Assert.NotEmpty(root["findings"]!.AsArray());
         Assert.All(root["findings"]!.AsArray(), f =>
-            Assert.Equal(["code", "severity", "item", "location", "message", "hint", "source"], Names(f!), StringComparer.Ordinal)
+            Assert.Equal(
+                ["code", "severity", "item", "location", "message", "hint", "source", "followsFrom"],
+                Names(f!),
+                StringComparer.Ordinal
+            )
         );
     }
 

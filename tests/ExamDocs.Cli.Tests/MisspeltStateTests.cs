@@ -69,7 +69,15 @@ public sealed class MisspeltStateTests : IDisposable
         Assert.All(["clera", "clear", "doubt", "defect", "no-sign", "not-examined"], word =>
             Assert.Contains(word, said, StringComparison.Ordinal)
         );
-        Assert.Contains($"{place}: error ", run.Err, StringComparison.Ordinal);
+        var other = there.Single(f => (string)f!["code"]! is "INT005")!["followsFrom"];
+        Assert.Equal(("CON016", place), ((string?)other!["code"], (string?)other["location"]));
+        Assert.Null(finding["followsFrom"]);
+        Assert.Contains(
+            $"error at {place[(place.LastIndexOfAny(['#', '!']) + (place.Contains('#', StringComparison.Ordinal) ? 0 : 1))..]}",
+            run.Err,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("INT005", run.Err, StringComparison.Ordinal);
         var item = findings["items"]!.AsArray().Single(i => (string)i!["id"]! is Bridge)!;
         Assert.Equal("undetermined", (string?)item["outcome"]);
     }

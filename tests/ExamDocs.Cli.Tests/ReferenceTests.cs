@@ -33,7 +33,7 @@ public sealed class ReferenceTests : IDisposable
 
         Assert.Equal(1, check.ExitCode);
         Assert.Contains("0 fit, 0 fit-until", check.Out, StringComparison.Ordinal);
-        Assert.Contains("empty.xlsx!Visit!", check.Err, StringComparison.Ordinal);
+        Assert.Contains("empty.xlsx, sheet Visit", check.Err, StringComparison.Ordinal);
     }
 
     [Fact]

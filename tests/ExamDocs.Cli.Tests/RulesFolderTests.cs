@@ -20,9 +20,9 @@ public sealed class RulesFolderTests : IDisposable
 
         Assert.Equal(0, with.ExitCode);
         Assert.Contains(" 2027-03-03 ", with.Out, StringComparison.Ordinal);
-        Assert.Contains("note PAR033: COR-11: fenmark-climbing: The amendment", with.Err, StringComparison.Ordinal);
+        Assert.Contains("note at #/visit/regime: fenmark-climbing: The amendment", with.Err, StringComparison.Ordinal);
         Assert.Equal(1, without.ExitCode);
-        Assert.Contains("error PAR026", without.Err, StringComparison.Ordinal);
+        Assert.Contains("[PAR026]", without.Err, StringComparison.Ordinal);
         Assert.Contains("UNDETERMINED", without.Out, StringComparison.Ordinal);
     }
 
@@ -118,7 +118,7 @@ public sealed class RulesFolderTests : IDisposable
         Put("regimes/fenmark.json", Replaced(old, with));
         var run = await _examdocs.RunAsync("check", Climbing(), "--rules", Folder);
         Assert.Equal(0, run.ExitCode);
-        Assert.Equal(warned, run.Err.Contains("warning PAR040: COR-11: ", StringComparison.Ordinal));
+        Assert.Equal(warned, run.Err.Contains("[PAR040]", StringComparison.Ordinal));
     }
 
     /// <summary>Beside the law of the visit it shortens, and the report names both.</summary>

@@ -20,7 +20,7 @@ internal static class WorkbookCell
         var part = PartOf(zip, sheet);
         var xml = Read(zip, part);
         var rows = xml.Descendants(Main + "row").ToList();
-        var column = Letters(rows.SelectMany(r => r.Elements()).First(c => Is(c, strings, heading)));
+        var column = Letters(rows.SelectMany(r => r.Elements()).First(c => Is(c, strings, heading) || Is(c, strings, heading + " *")));
         var row = rows.Single(r => r.Elements().Any(c => string.Equals(Letters(c), "A", StringComparison.Ordinal) && Is(c, strings, item)));
         var cell = row.Elements().Single(c => string.Equals(Letters(c), column, StringComparison.Ordinal));
         cell.SetAttributeValue("t", "inlineStr");

@@ -12,7 +12,7 @@ internal static class CheckCommand
 {
     private static readonly Argument<string[]> Inputs = new("INPUT")
     {
-        Description = "Records: workbooks (.xlsx), JSON, .csv files or folders of them.",
+        Description = "Records: workbooks (.xlsx), JSON, .csv files, a folder of workbooks or a folder of .csv files.",
         Arity = ArgumentArity.OneOrMore,
     };
 
@@ -28,6 +28,11 @@ internal static class CheckCommand
         HelpName = "FILE.xlsx",
     };
 
+    private static readonly Option<bool> All = new("--all")
+    {
+        Description = "Print every finding with each of its rows, however many lines that takes; else at most forty.",
+    };
+
     public static Command Create()
     {
         var command = new Command("check", "Reads, checks and determines; prints findings and outcomes.")
@@ -36,6 +41,7 @@ internal static class CheckCommand
             Json,
             Annotate,
             OutputOptions.Replace,
+            All,
             CommonOptions.Rules,
         };
         command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
@@ -63,7 +69,7 @@ internal static class CheckCommand
         if (file is not null)
             FindingsFile.WriteTo(file, outputs, inputs);
         var quiet = parsed.GetValue(CommonOptions.Quiet);
-        FindingsPrinter.Print(inputs, quiet);
+        FindingsPrinter.Print(inputs, quiet, parsed.GetValue(All));
         if (!quiet && !isThere && inputs.Any(i => i.IsRead))
             Console.Error.WriteLine($"No register was asked for earlier records: {place.Missing}.");
         return copy is null || !inputs[0].IsRead ? ExitOf(inputs) : WriteCopy(inputs[0], copy, outputs, quiet);

@@ -10,7 +10,7 @@ internal static class IssueCommand
 {
     private static readonly Argument<string[]> Inputs = new("INPUT")
     {
-        Description = "Records: workbooks (.xlsx), JSON, .csv files or folders of them.",
+        Description = "Records: workbooks (.xlsx), JSON, .csv files, a folder of workbooks or a folder of .csv files.",
         Arity = ArgumentArity.OneOrMore,
     };
 

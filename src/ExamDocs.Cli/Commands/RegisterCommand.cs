@@ -11,7 +11,7 @@ internal static class RegisterCommand
 {
     private static readonly Argument<string[]> Inputs = new("INPUT")
     {
-        Description = "Records of earlier visits: workbooks (.xlsx), JSON, .csv files or folders of them.",
+        Description = "Records of earlier visits: workbooks (.xlsx), JSON, .csv files, a folder of workbooks or a folder of .csv files.",
         Arity = ArgumentArity.OneOrMore,
     };
 

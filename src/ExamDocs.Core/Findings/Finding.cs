@@ -31,4 +31,26 @@ public sealed record Finding(string Code, Severity Severity, string Path, string
 {
     /// <summary>Id of the item that it is about; null where it is about no single item.</summary>
     public string? Item { get; init; }
+
+    /// <summary>
+    /// The place whose value does not count as it was typed because of what is found; null where every value counts. What is
+    /// found wrong with that place besides follows from this finding.
+    /// </summary>
+    public string? LostAt { get; init; }
+
+    /// <summary>What would explain it, where its rule knows of something besides its own place; null where it does not.</summary>
+    public PossibleCause? PossibleCause { get; init; }
+
+    /// <summary>
+    /// The finding that it follows from, which itself follows from none and is no less grave; null where it stands by itself.
+    /// Who puts that one right need not look at this one before.
+    /// </summary>
+    public Finding? FollowsFrom { get; init; }
 }
+
+/// <summary>What would explain a finding: that something else is wrong at a place.</summary>
+/// <param name="Path">JSON pointer to that place.</param>
+/// <param name="Code">
+/// What would have to be found there; null where only a value that does not count as it was typed would explain it.
+/// </param>
+public sealed record PossibleCause(string Path, string? Code = null);

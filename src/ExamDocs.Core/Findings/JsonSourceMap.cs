@@ -4,4 +4,6 @@ namespace ExamDocs.Core.Findings;
 internal sealed class JsonSourceMap(string file) : SourceMap(file)
 {
     public override string Locate(string pointer) => $"{File}#{pointer}";
+
+    public override SourcePlace PlaceOf(string pointer) => new(File, null, pointer.Length == 0 ? "" : $"#{pointer}");
 }

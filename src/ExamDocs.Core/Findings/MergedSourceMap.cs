@@ -8,11 +8,35 @@ internal sealed class MergedSourceMap(SourceMap otherwise, IReadOnlyDictionary<s
 {
     public override string Locate(string pointer)
     {
-        foreach (var at in Enclosing(pointer))
+        var (source, at) = Origin(pointer);
+        return source.Locate(at);
+    }
+
+    public override SourcePlace PlaceOf(string pointer)
+    {
+        var (source, at) = Origin(pointer);
+        return source.PlaceOf(at);
+    }
+
+    public override bool IsOnSheet(string pointer)
+    {
+        var (source, at) = Origin(pointer);
+        return source.IsOnSheet(at);
+    }
+
+    public override string? HeadingOf(string pointer)
+    {
+        var (source, at) = Origin(pointer);
+        return source.HeadingOf(at);
+    }
+
+    private (SourceMap Source, string Pointer) Origin(string pointer)
+    {
+        foreach (var at in RecordPointer.Enclosing(pointer))
         {
             if (places.TryGetValue(at, out var place))
-                return place.Source.Locate(place.Pointer + pointer[at.Length..]);
+                return (place.Source, place.Pointer + pointer[at.Length..]);
         }
-        return otherwise.Locate(pointer);
+        return (otherwise, pointer);
     }
 }

@@ -15,4 +15,25 @@ public readonly record struct RecordPointer(string List, int Row)
             ? new(steps[1], row)
             : null;
     }
+
+    /// <summary>The pointer itself, then each that it lies within, as far as the row of a list that it is in.</summary>
+    public static IEnumerable<string> WithinRow(string pointer)
+    {
+        foreach (var at in Enclosing(pointer))
+        {
+            yield return at;
+            if (
+                char.IsAsciiDigit(at[^1])
+                && int.TryParse(at[(at.LastIndexOf('/') + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out _)
+            )
+                yield break;
+        }
+    }
+
+    /// <summary>The pointer itself, then each that it lies within, but for the whole.</summary>
+    public static IEnumerable<string> Enclosing(string pointer)
+    {
+        for (var at = pointer; at.Length > 0; at = at[..Math.Max(0, at.LastIndexOf('/'))])
+            yield return at;
+    }
 }

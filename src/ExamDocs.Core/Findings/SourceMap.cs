@@ -15,11 +15,15 @@ public abstract class SourceMap
 
     /// <param name="file">File name as the user gave it.</param>
     /// <param name="cells">Pointer to place within the workbook, for example <c>/items/3/serial</c> to <c>Sheet!F12</c>.</param>
-    public static SourceMap ForWorkbook(string file, IReadOnlyDictionary<string, string> cells) => new WorkbookSourceMap(file, cells);
+    /// <param name="headings">What stands above the cell of a pointer, as typed; left out, no heading is known.</param>
+    public static SourceMap ForWorkbook(string file, IReadOnlyDictionary<string, string> cells, Func<string, string?>? headings = null) =>
+        new WorkbookSourceMap(file, cells, headings);
 
     /// <param name="folder">The folder as the user gave it; empty for the current one.</param>
     /// <param name="cells">Pointer to file and cell, for example <c>/items/3/serial</c> to <c>People.csv!F12</c>.</param>
-    public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells) => new FolderSourceMap(folder, cells);
+    /// <param name="headings">What stands above the cell of a pointer, as typed; left out, no heading is known.</param>
+    public static SourceMap ForFolder(string folder, IReadOnlyDictionary<string, string> cells, Func<string, string?>? headings = null) =>
+        new FolderSourceMap(folder, cells, headings);
 
     /// <param name="otherwise">The input whose places are the same in the merged record, unless said otherwise.</param>
     /// <param name="places">Pointer into the merged record to the input it came from and the pointer there.</param>
@@ -32,16 +36,23 @@ public abstract class SourceMap
     /// <summary>Where it was typed; where that is not known, the nearest place around it.</summary>
     public abstract string Locate(string pointer);
 
+    /// <summary>A cell of the input, for an input that has cells.</summary>
+    /// <param name="sheet">Its sheet, or its file where each sheet is one.</param>
+    /// <param name="cell">For example F12.</param>
+    public virtual SourcePlace OfCell(string sheet, string cell) => new(File, sheet, cell);
+
+    /// <summary>Whether the place was typed on a sheet: who typed it knows headings, and no names of members.</summary>
+    public virtual bool IsOnSheet(string pointer) => false;
+
+    /// <summary>What stands above the cell of a place, as typed; null where nothing does, or it has no cell of its own.</summary>
+    public virtual string? HeadingOf(string pointer) => null;
+
+    /// <summary>The same place in its parts.</summary>
+    public abstract SourcePlace PlaceOf(string pointer);
+
     /// <summary>
     /// Sheet and cell of the same place, for example <c>Rope bridges</c> and <c>F12</c>; null where it has none, and in a
     /// record merged from several inputs.
     /// </summary>
     public virtual (string Sheet, string Cell)? CellOf(string pointer) => null;
-
-    /// <summary>The pointer itself, then each pointer around it, from the inside out; without the whole record.</summary>
-    private protected static IEnumerable<string> Enclosing(string pointer)
-    {
-        for (var at = pointer; at.Length > 0; at = at[..at.LastIndexOf('/')])
-            yield return at;
-    }
 }

@@ -16,7 +16,8 @@ public interface IRule
 /// <param name="Message">What is wrong.</param>
 /// <param name="Hint">What to type instead, where more can be said than in the rule's own hint; null for that one.</param>
 /// <param name="Item">Id of the item that it is about, where that is not the case's own.</param>
-public sealed record Fault(string Member, string Message, string? Hint = null, string? Item = null);
+/// <param name="Cause">What would explain it; that a value at its own place was lost need not be said.</param>
+public sealed record Fault(string Member, string Message, string? Hint = null, string? Item = null, PossibleCause? Cause = null);
 
 /// <summary>One check with one code, for one kind of thing in the record.</summary>
 /// <typeparam name="T">The kind of thing that it checks.</typeparam>
@@ -48,6 +49,7 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
                     Info.At(PathOf(subject) + f.Member, f.Message, f.Hint, f.Item ?? subject.ItemId) with
                     {
                         Source = SourceOf(subject),
+                        PossibleCause = f.Cause,
                     }
                 )
             : [];

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Rules.Conflicts;
@@ -172,8 +173,8 @@ public static class RuleBook
     ];
 
     /// <param name="context">The record.</param>
-    /// <param name="withdrawn">The items that have a reason to withdraw: a conclusion may not be kinder.</param>
-    internal static IEnumerable<Finding> Check(RecordContext context, IReadOnlySet<ItemCase> withdrawn) =>
+    /// <param name="withdrawn">The items that have a reason to withdraw, with these reasons: a conclusion may not be kinder.</param>
+    internal static IEnumerable<Finding> Check(RecordContext context, IReadOnlyDictionary<ItemCase, IReadOnlyList<Reason>> withdrawn) =>
         Run(OfVisit, [context.Visit])
             .Concat(Run(OfPerson, context.People))
             .Concat(Run(OfLimits, context.Limits))
@@ -181,7 +182,7 @@ public static class RuleBook
             .Concat(Run(OfExamination, context.Examinations))
             .Concat(Run(OfRenewal, context.Renewals))
             .Concat(Run(OfRelease, context.Releases))
-            .Concat(Run(OfWithdrawn, [.. withdrawn.SelectMany(i => i.Deciding).Select(e => new WithdrawnCase(e))]));
+            .Concat(Run(OfWithdrawn, [.. withdrawn.SelectMany(w => w.Key.Deciding.Select(e => new WithdrawnCase(e, w.Value)))]));
 
     private static IEnumerable<Finding> Run<T>(Rule<T>[] rules, IReadOnlyList<T> subjects)
         where T : class, ICase => subjects.SelectMany(subject => rules.SelectMany(rule => rule.Check(subject)));

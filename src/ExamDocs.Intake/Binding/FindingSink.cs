@@ -14,9 +14,9 @@ internal sealed class FindingSink
     public IReadOnlyList<Finding> All => _findings;
 
     /// <exception cref="UnreadableWorkbookException">There are too many.</exception>
-    public void Report(RuleInfo rule, string path, string message, string? hint = null)
+    public void Report(RuleInfo rule, string path, string message, string? hint = null, PossibleCause? cause = null)
     {
-        _findings.Add(rule.At(path, message, hint));
+        _findings.Add(rule.At(path, message, hint) with { PossibleCause = cause });
         if (_findings.Count > Most)
             throw new UnreadableWorkbookException("the input has more than 20,000 faults");
     }

@@ -6,6 +6,9 @@ namespace ExamDocs.Intake.Binding;
 /// <summary>Reads members that hold one of a few words. A misspelt word is no answer: it never counts as the good one.</summary>
 internal static class MemberWords
 {
+    /// <summary>Says of the same answer which words its criterion allows.</summary>
+    private const string AnswerNotAllowed = "CON016";
+
     /// <summary>One of a table's words; of two the worse.</summary>
     public static T? Word<T>(this Members members, string name, WordTable<T> words)
         where T : struct, Enum => WordAsTyped(members, name, words).Value;
@@ -78,7 +81,8 @@ internal static class MemberWords
             IntakeRules.UnknownWord,
             member.Pointer,
             $"'{TextGuard.Cut(typed, Members.MostShown)}' is not one of the allowed words",
-            near is null ? words : $"Did you mean '{near}'? {words}"
+            near is null ? words : $"Did you mean '{near}'? {words}",
+            listed ? null : new PossibleCause(member.Pointer, AnswerNotAllowed)
         );
     }
 }

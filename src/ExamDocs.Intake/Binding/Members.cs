@@ -115,7 +115,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         }
     }
 
-    public void Report(RuleInfo rule, string pointer, string message, string? hint = null) => sink.Report(rule, pointer, message, hint);
+    public void Report(RuleInfo rule, string pointer, string message, string? hint = null, PossibleCause? cause = null) =>
+        sink.Report(rule, pointer, message, hint, cause);
 
     /// <summary>Reports a value that is not of the kind its member holds.</summary>
     public void ReportKind(SourceNode member, string wanted) => Report(IntakeRules.WrongType, member.Pointer, $"here belongs {wanted}");

@@ -55,7 +55,11 @@ public static class CsvRecordReader
             ReportUnread(unread ?? [], notes);
             var root = ReadSheets(files, rules, budget, notes);
             var (record, findings) = RecordBinder.Bind(root);
-            return new ReadResult(record, [.. notes.Findings, .. findings], SourceMap.ForFolder(folder, notes.Cells), null);
+            var sources = SourceMap.ForFolder(folder, notes.Cells, notes.HeadingOf);
+            return new ReadResult(record, [.. notes.Findings, .. findings], sources, null)
+            {
+                UnreadRows = [.. notes.UnreadRows.Select(r => sources.OfCell(r.Sheet, FormattableString.Invariant($"A{r.Row}")))],
+            };
         }
         catch (UnreadableWorkbookException e)
         {
@@ -90,7 +94,16 @@ public static class CsvRecordReader
         if (files.Sum(f => (long)f.Bytes.Length) > MostBytes)
             throw new UnreadableWorkbookException("The files are larger than 32 MiB together, which no recorded visit is.");
         var reading = new SheetReading(notes, counts1904: false, HeadingWords.Of(rules));
-        foreach (var sheet in files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().OrderBy(s => s.Shape?.Role))
+        var sheets = files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().ToList();
+        if (sheets.Exists(s => !s.IsOurs) && sheets.TrueForAll(s => s.Shape is null))
+            throw new UnreadableWorkbookException(
+                NoCaptureWorkbook.Sentence(
+                    sheets.Select(s => s.Name),
+                    [.. sheets.SelectMany(s => s.Rows.Select(r => (s.Name, r.Number)))],
+                    "these are not the sheets of a capture workbook: neither the names nor the headings of the files are known"
+                )
+            );
+        foreach (var sheet in sheets.OrderBy(s => s.Shape?.Role))
         {
             if (sheet.Shape is { } shape)
                 reading.Read(new SheetEntry(sheet.Name, sheet.Name, Hidden: false), shape, sheet.Rows, SheetBeside.Nothing);
@@ -102,14 +115,20 @@ public static class CsvRecordReader
                     $"'{CellReading.Shown(text)}' is not what the program writes there"
                 );
             else if (!sheet.IsOurs)
-                notes.Report(
-                    CsvFindings.UnknownFile,
-                    ReadingNotes.Outside(sheet.Name),
-                    $"{sheet.Name}!A1",
-                    $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for"
-                );
+                ReportUnknown(sheet, notes);
         }
         return reading.Finish();
+    }
+
+    private static void ReportUnknown(CsvSheet sheet, ReadingNotes notes)
+    {
+        notes.Report(
+            CsvFindings.UnknownFile,
+            ReadingNotes.Outside(sheet.Name),
+            $"{sheet.Name}!A1",
+            $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for"
+        );
+        notes.UnreadRows.AddRange(sheet.Rows.Select(r => (sheet.Name, r.Number)));
     }
 
     /// <summary>Null for a file with nothing in it.</summary>

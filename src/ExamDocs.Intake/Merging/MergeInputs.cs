@@ -30,11 +30,14 @@ public static class MergeInputs
         var places = new MergedPlaces(dated, rows);
         List<Finding> findings =
         [
-            .. inputs.SelectMany((input, n) => input.Findings.Select(f => f with { Path = places.Rebased(n, f.Path) })),
+            .. inputs.SelectMany((input, n) => input.Findings.Select(f => places.Rebased(n, f))),
             .. MergedVisit.Disagreements(dated),
             .. Lists.SelectMany(list => rows[list].TakenOnce().Concat(rows[list].Disagreements(row => KeyOf(row, visit)))),
         ];
-        return new ReadResult(Record(dated, visit, rows), findings, places.Map(), null);
+        return new ReadResult(Record(dated, visit, rows), findings, places.Map(), null)
+        {
+            UnreadRows = [.. inputs.SelectMany(i => i.UnreadRows)],
+        };
     }
 
     /// <summary>An examination without a date is of its own input's day, whatever the visit's day comes to be.</summary>

@@ -20,6 +20,15 @@ internal sealed class MergedPlaces(IReadOnlyList<SourceInput> inputs, IReadOnlyD
         return input == 0 ? pointer : Outside(input) + pointer;
     }
 
+    /// <summary>The finding at its place in the merged record, with the places that it names.</summary>
+    public Finding Rebased(int input, Finding finding) =>
+        finding with
+        {
+            Path = Rebased(input, finding.Path),
+            LostAt = finding.LostAt is { } lost ? Rebased(input, lost) : null,
+            PossibleCause = finding.PossibleCause is { } cause ? cause with { Path = Rebased(input, cause.Path) } : null,
+        };
+
     /// <summary>Where everything in the merged record was typed.</summary>
     public SourceMap Map()
     {

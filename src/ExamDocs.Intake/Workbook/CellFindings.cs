@@ -12,7 +12,10 @@ public static class CellFindings
         "An error such as #N/A is no answer; the value counts as missing.",
         "Type the value itself.",
         RuleSources.Practice
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo FormulaWithoutValue = new(
         "INT024",
@@ -21,7 +24,10 @@ public static class CellFindings
         "Formulas are never calculated here; without a saved result the value counts as missing.",
         "Type the value itself, or open the workbook, let it calculate and save it.",
         RuleSources.Practice
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo TimeNotDate = new(
         "INT025",
@@ -30,7 +36,10 @@ public static class CellFindings
         "A time or a span of hours names no day; the value counts as missing.",
         "Type year-month-day, for example 2026-05-11.",
         "ISO 8601 calendar dates"
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo NoSuchDay = new(
         "INT026",
@@ -39,7 +48,10 @@ public static class CellFindings
         "The 1900 date system counts a 29 February 1900 that never was, and serials outside its range name no day.",
         "Type year-month-day, for example 2026-05-11.",
         RuleSources.DateSerials
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo DateNotExpected = new(
         "INT027",
@@ -48,7 +60,10 @@ public static class CellFindings
         "Spreadsheet programs turn what looks like a date into one, 3-4 or 1/2 for instance, and what was typed is lost.",
         "Set the cell's format to text, then type the value again.",
         RuleSources.DateSerials
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo NumberAsIdentity = new(
         "INT028",
@@ -84,7 +99,10 @@ public static class CellFindings
         "The file holds something in the cell that is not a text, a number or a date; the value counts as missing.",
         "Type the value again.",
         "ECMA-376 1st ed. Part 4, cell types"
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo PercentNotExpected = new(
         "INT039",
@@ -93,7 +111,10 @@ public static class CellFindings
         "A cell that shows 10 % holds 0.1, and it is not clear which of the two was meant; the value counts as missing.",
         "Set the cell's format to text, then type the number alone.",
         RuleSources.Practice
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo NumberReadTwoWays = new(
         "INT053",
@@ -102,7 +123,10 @@ public static class CellFindings
         "1,250 is a thousand and more in one country, and one and a quarter in another.",
         "Type the number without marks between thousands and with a point before the decimals.",
         "ISO 80000-1: no point or comma between groups of digits (from memory)"
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo DatesInOrder = new(
         "INT054",

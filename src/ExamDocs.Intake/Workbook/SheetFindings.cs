@@ -76,7 +76,10 @@ public static class SheetFindings
         "A list that long is a slip; it counts as missing.",
         "List fewer things, separated by semicolons.",
         RuleSources.Practice
-    );
+    )
+    {
+        LosesValue = true,
+    };
 
     public static readonly RuleInfo TwoExaminationsOfOneDay = new(
         "INT038",

@@ -15,4 +15,11 @@ public sealed record WorkbookContent(
     IReadOnlyDictionary<string, string> Cells,
     IReadOnlyList<Finding> Findings,
     string? Unreadable
-);
+)
+{
+    /// <summary>What stands above the cell of a pointer, as typed.</summary>
+    public Func<string, string?> HeadingOf { get; init; } = _ => null;
+
+    /// <summary>Sheet and number of each row that something stands on, and of which nothing was read.</summary>
+    public IReadOnlyList<(string Sheet, int Row)> UnreadRows { get; init; } = [];
+}

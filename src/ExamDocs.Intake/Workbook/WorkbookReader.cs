@@ -64,16 +64,14 @@ public static class WorkbookReader
             );
         var reading = new SheetReading(notes, directory.Counts1904, HeadingWords.Of(rules));
         var sheets = new WorkbookSheets(package, rows, budget, notes, rules);
-        foreach (
-            var (sheet, shape) in directory
-                .Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s)))
-                .Where(s => s.Shape is not null)
-                .OrderBy(s => s.Shape!.Role)
-        )
+        var shapes = directory.Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s))).ToList();
+        if (notes.UnreadRows.Count > 0 && shapes.TrueForAll(s => s.Shape is null))
+            throw new UnreadableWorkbookException(NoCaptureWorkbook.Sentence(directory.Sheets.Select(s => s.Name), notes.UnreadRows));
+        foreach (var (sheet, shape) in shapes.Where(s => s.Shape is not null).OrderBy(s => s.Shape!.Role))
         {
             using var part = package.Read(sheet.Part);
             reading.Read(sheet, shape!, rows.Read(part), sheets.Beside(sheet, directory.LinksOthers));
         }
-        return new(reading.Finish(), notes.Cells, notes.Findings, null);
+        return new(reading.Finish(), notes.Cells, notes.Findings, null) { UnreadRows = notes.UnreadRows, HeadingOf = notes.HeadingOf };
     }
 }

@@ -20,13 +20,16 @@ public static class WorkbookRecordReader
     public static ReadResult Read(Stream stream, string fileName, KnownRules? rules = null)
     {
         var content = WorkbookReader.Read(stream, fileName, rules);
-        var sources = SourceMap.ForWorkbook(fileName, content.Cells);
+        var sources = SourceMap.ForWorkbook(fileName, content.Cells, content.HeadingOf);
         if (content.Root is null)
             return new ReadResult(null, content.Findings, sources, content.Unreadable);
         try
         {
             var (record, findings) = RecordBinder.Bind(content.Root);
-            return new ReadResult(record, [.. content.Findings, .. findings], sources, null);
+            return new ReadResult(record, [.. content.Findings, .. findings], sources, null)
+            {
+                UnreadRows = [.. content.UnreadRows.Select(r => sources.OfCell(r.Sheet, FormattableString.Invariant($"A{r.Row}")))],
+            };
         }
         catch (UnreadableWorkbookException e)
         {

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Annotating;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
@@ -33,7 +34,8 @@ public static class AnnotateWorkbook
             return $"{input.File}: unreadable: {input.Unreadable}";
         using var source = File.OpenRead(input.File);
         using var copy = new MemoryStream();
-        if (AnnotatedWorkbook.Write(source, copy, [.. visit.Findings, .. UnansweredCriteria.Of(visit)], input.Sources) is { } why)
+        var findings = FindingCauses.Tie([.. input.Findings, .. UnansweredCriteria.Of(visit)]).Where(f => f.FollowsFrom is null);
+        if (AnnotatedWorkbook.Write(source, copy, [.. findings], input.Sources) is { } why)
             return $"{input.File}: no annotated copy: {why}";
         (outputs ?? OutputGuard.NewFilesOnly).For([input.File], register: null).Write(outFile, copy.ToArray());
         return null;

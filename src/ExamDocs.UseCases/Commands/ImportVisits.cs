@@ -18,7 +18,7 @@ public static class ImportVisits
     /// <exception cref="IOException">The register cannot be written.</exception>
     public static ImportResult Run(IReadOnlyList<string> paths, string place, LocalDate today, KnownRules rules)
     {
-        var read = paths.Select(path => new ReadVisits(path, Read(path, rules))).ToList();
+        var read = paths.SelectMany(FolderOfWorkbooks.InputsOf).Select(path => new ReadVisits(path, Read(path, rules))).ToList();
         if (read.Exists(v => v.Unreadable is not null))
             return new ImportResult(DecideRun.Check(read, null, today, rules), 0, 0);
         using var register = DocumentRegister.Open(place, today);

@@ -29,19 +29,21 @@ public static class FindingsFile
 
     public static string Write(IReadOnlyList<CheckedInput> inputs) =>
         Encoding.UTF8.GetString(
-            Write(
-                inputs.SelectMany(i => i.Visit?.Items ?? []),
-                inputs.SelectMany(i => (i.Visit?.Findings ?? []).Select(f => (f, i.Sources.Locate(f.Path))))
-            )
+            Write(inputs.SelectMany(i => i.Visit?.Items ?? []), inputs.SelectMany(i => i.Findings.Select(f => (f, i.Sources))), Write)
         );
 
     /// <summary>Of some items only, with the findings that reach them.</summary>
     /// <param name="items">In the order written.</param>
     /// <param name="record">Name of the file that the record is in.</param>
     public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record) =>
-        Write(items, items.SelectMany(i => i.Findings).Distinct().Select(f => (f, $"{record}#{f.Path}")));
+        Write(items, items.SelectMany(i => i.Findings).Distinct(), (json, finding) =>
+        {
+            json.WriteStartObject();
+            Write(json, finding, $"{record}#{finding.Path}");
+            json.WriteEndObject();
+        });
 
-    private static byte[] Write(IEnumerable<DeterminedItem> items, IEnumerable<(Finding Finding, string Location)> findings)
+    private static byte[] Write<T>(IEnumerable<DeterminedItem> items, IEnumerable<T> findings, Action<Utf8JsonWriter, T> write)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, Options))
@@ -53,8 +55,8 @@ public static class FindingsFile
                 Write(json, item);
             json.WriteEndArray();
             json.WriteStartArray("findings");
-            foreach (var (finding, location) in findings)
-                Write(json, finding, location);
+            foreach (var finding in findings)
+                write(json, finding);
             json.WriteEndArray();
             json.WriteEndObject();
         }
@@ -99,9 +101,27 @@ public static class FindingsFile
         json.WriteEndArray();
     }
 
-    private static void Write(Utf8JsonWriter json, Finding finding, string location)
+    private static void Write(Utf8JsonWriter json, (Finding Finding, SourceMap Sources) found)
     {
         json.WriteStartObject();
+        Write(json, found.Finding, found.Sources.Locate(found.Finding.Path));
+        if (found.Finding.FollowsFrom is { } cause)
+        {
+            json.WriteStartObject("followsFrom");
+            json.WriteString("code", cause.Code);
+            json.WriteString("location", found.Sources.Locate(cause.Path));
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("followsFrom");
+        }
+        json.WriteEndObject();
+    }
+
+    /// <summary>What a document holds of a finding too.</summary>
+    private static void Write(Utf8JsonWriter json, Finding finding, string location)
+    {
         json.WriteString("code", finding.Code);
         json.WriteString("severity", finding.Severity.Word());
         json.WriteString("item", finding.Item);
@@ -109,7 +129,6 @@ public static class FindingsFile
         json.WriteString("message", finding.Message);
         json.WriteString("hint", finding.Hint);
         json.WriteString("source", finding.Source);
-        json.WriteEndObject();
     }
 
     private static string? Day(LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);

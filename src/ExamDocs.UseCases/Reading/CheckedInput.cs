@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Workbook;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Reading;
@@ -14,11 +15,22 @@ public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap
 {
     public bool IsRead => Visit is not null;
 
-    /// <summary>Empty where the input is unreadable.</summary>
-    public IReadOnlyList<Finding> Findings => Visit?.Findings ?? [];
+    /// <summary>In the words of what was filled in, a sheet or a JSON file; empty where the input is unreadable.</summary>
+    public IReadOnlyList<Finding> Findings => [.. (Visit?.Findings ?? []).Select(f => SheetWords.Of(f, Sources))];
 
     /// <summary>One for each item, in the order recorded; empty where the input is unreadable.</summary>
-    public IReadOnlyList<ItemOutcome> Outcomes => [.. (Visit?.Items ?? []).Select(ItemOutcome.Of)];
+    public IReadOnlyList<ItemOutcome> Outcomes =>
+        [.. (Visit?.Items ?? []).Select((item, n) => ItemOutcome.Of(item, Sources.PlaceOf(FormattableString.Invariant($"/items/{n}"))))];
+
+    /// <summary>What was examined under an id that no item has, and has to be withdrawn.</summary>
+    public IReadOnlyList<ItemOutcome> Unlisted => [.. (Visit?.Unlisted ?? []).Select(item => ItemOutcome.Of(item, null))];
+
+    /// <summary>What is to be told of the findings: each cause once.</summary>
+    /// <param name="acrossValues">As <see cref="FindingGroups.Of"/> takes it.</param>
+    public IReadOnlyList<FindingGroup> Told(bool acrossValues = false) => FindingGroups.Of(Findings, Sources, acrossValues);
+
+    /// <summary>Rows on which something was typed and of which nothing was read, each by its first cell.</summary>
+    public IReadOnlyList<SourcePlace> UnreadRows { get; init; } = [];
 
     /// <summary>Empty where they were not asked to be kept.</summary>
     internal VisitPhotos Photos { get; init; } = new();
@@ -32,12 +44,18 @@ public sealed record CheckedInput(string File, DeterminedVisit? Visit, SourceMap
 /// <param name="Codes">Codes of its reasons, each once.</param>
 public sealed record ItemOutcome(string? Item, Outcome Outcome, LocalDate? Until, LocalDate? NextExaminationBy, IReadOnlyList<string> Codes)
 {
-    internal static ItemOutcome Of(DeterminedItem item) =>
+    /// <summary>Where it was typed; null for what no item of the record stands for.</summary>
+    public SourcePlace? Place { get; init; }
+
+    internal static ItemOutcome Of(DeterminedItem item, SourcePlace? place) =>
         new(
             item.Item.Id,
             item.Outcome,
             item.Until,
             item.NextExaminationBy,
             [.. item.Reasons.Select(r => r.Code).Distinct(StringComparer.Ordinal)]
-        );
+        )
+        {
+            Place = place,
+        };
 }

@@ -21,7 +21,10 @@ internal static class ReadDocument
         }
         catch (PdfSyntaxException)
         {
-            return ReadInput.Refuse(path, "this PDF is none that was printed here, or was changed since; give the record it was made from");
+            return ReadInput.Refuse(
+                path,
+                "this PDF was not printed by this program, or was changed since; give the record that it was made from"
+            );
         }
     }
 }

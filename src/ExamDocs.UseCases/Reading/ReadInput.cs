@@ -33,7 +33,7 @@ public static class ReadInput
                 return FromDocument(stream, path);
             return string.Equals(Path.GetExtension(path), ".xlsx", StringComparison.OrdinalIgnoreCase) || WorkbookRecordReader.IsFor(first)
                 ? WorkbookRecordReader.Read(stream, path, rules)
-                : FromJson(stream, path);
+                : FromJson(stream, path, first);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -46,8 +46,10 @@ public static class ReadInput
         }
     }
 
-    private static ReadResult FromJson(FileStream stream, string path)
+    private static ReadResult FromJson(FileStream stream, string path, byte[] first)
     {
+        if (!Path.GetExtension(path).Equals(".json", StringComparison.OrdinalIgnoreCase) && OtherFile.WhyNot(first) is { } why)
+            return Refuse(path, why);
         if (stream.Length > JsonRecordReader.MaxBytes)
             return Refuse(path, "the file is larger than 64 MiB");
         return JsonRecordReader.Read(Whole(stream), path);
@@ -78,7 +80,7 @@ public static class ReadInput
             .Select(f => new FileInfo(f))
             .ToList();
         if (files.Count == 0)
-            return Refuse(folder, "there is no .csv file in the folder; give workbooks and JSON files one by one");
+            return Refuse(folder, FolderOfWorkbooks.WhyNot(folder) ?? "it is a folder of workbooks; give one of them");
         return files.Count > MostFiles ? Refuse(folder, "there are more than 200 .csv files in the folder")
             : files.Sum(f => f.Length) > CsvRecordReader.MostBytes ? Refuse(folder, "the files are larger than 32 MiB together")
             : CsvRecordReader.Read(

@@ -28,6 +28,7 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
         return
         [
             .. paths
+                .SelectMany(FolderOfWorkbooks.InputsOf)
                 .Select(path => (Path: path, Read: OneInput(path, rules, photos)))
                 .GroupBy(input => VisitOf(input.Read) ?? new object())
                 .Select(visit => new ReadVisits(visit.First().Path, MergeInputs.Of([.. visit.Select(i => i.Read)])) { Photos = photos }),
@@ -38,7 +39,7 @@ internal sealed record ReadVisits(string Path, ReadResult Read)
     public CheckedInput Checked(DeterminedVisit? visit) =>
         visit is null
             ? new(Path, null, Read.Sources, Unreadable)
-            : new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos() };
+            : new CheckedInput(Path, visit, Read.Sources, null) { Photos = Photos ?? new VisitPhotos(), UnreadRows = Read.UnreadRows };
 
     private static ReadResult OneInput(string path, KnownRules? rules, VisitPhotos? photos)
     {

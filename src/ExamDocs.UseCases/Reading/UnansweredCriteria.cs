@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
 
 namespace ExamDocs.UseCases.Reading;
 
@@ -9,6 +10,14 @@ namespace ExamDocs.UseCases.Reading;
 /// </summary>
 internal static class UnansweredCriteria
 {
+    /// <summary>An answer that was typed and cannot be told is asked for where it stands.</summary>
+    private static PossibleCause? CauseOf(Examination examination, int at, string criterion) =>
+        examination
+            .Observations.Index()
+            .Where(o => string.Equals(o.Item.Criterion, criterion, StringComparison.Ordinal) && o.Item.State is null)
+            .Select(o => new PossibleCause(FormattableString.Invariant($"/examinations/{at}/observations/{o.Index}/state"), "CON016"))
+            .FirstOrDefault();
+
     public static IEnumerable<Finding> Of(DeterminedVisit visit)
     {
         var places = visit.Record.Examinations.Index().ToDictionary(e => (object)e.Item, e => e.Index, ReferenceEqualityComparer.Instance);
@@ -30,6 +39,7 @@ internal static class UnansweredCriteria
                 )
                 {
                     Item = item.Item.Id,
+                    PossibleCause = CauseOf(item.Examination!, at, criterion.Id),
                 };
             }
         }

@@ -34,7 +34,7 @@ internal static class HostileFolders
                     Directory.CreateDirectory(folder);
                     File.WriteAllText(Path.Combine(folder, "things.csv"), "colour;weight\nred;7\n");
                 },
-                "INT041"
+                "not the sheets of a capture workbook"
             ),
         ];
 }

@@ -24,10 +24,24 @@ public sealed class DefectMatchesObservation : ExaminationRule
                 ? []
                 : e
                     .Examination.Defects.Select(
-                        (d, i) => Problem(d, e) is { } problem ? new Fault($"/defects/{Index.Of(i)}/criterion", problem) : null
+                        (d, i) =>
+                            Problem(d, e) is { } problem
+                                ? new Fault($"/defects/{Index.Of(i)}/criterion", problem, Cause: CauseOf(d, e))
+                                : null
                     )
                     .OfType<Fault>()
         );
+
+    /// <summary>That its answer stands under a misspelt criterion.</summary>
+    private static PossibleCause? CauseOf(Defect defect, ExaminationCase e)
+    {
+        if (e.Category?.Find(defect.Criterion) is not { } criterion)
+            return null;
+        var astray = e.Observations.FirstOrDefault(o =>
+            o is { Criterion: null, Observation.Criterion: { } typed } && SpellingSuggestion.Of(typed, [criterion.Id]) is not null
+        );
+        return astray.Path is null ? null : new PossibleCause($"{astray.Path}/criterion", "CON015");
+    }
 
     private static string? Problem(Defect defect, ExaminationCase e)
     {

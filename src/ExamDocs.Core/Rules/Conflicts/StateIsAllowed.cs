@@ -25,11 +25,16 @@ public sealed class StateIsAllowed : Rule<ExaminationCase>
                     o.Observation.StateAsTyped is { } typed
                         ? $"'{typed}' is not an answer that {o.Observation.Criterion} allows"
                         : $"{o.Observation.Criterion ?? "a criterion"} has no answer",
-                    o.Criterion is null
-                        ? $"Allowed: {string.Join(", ", Words.States.All)}."
-                        : $"Allowed: {string.Join(", ", Words.States.All.Where(w => o.Criterion.Allows(Words.States.Find(w)!.Value)))}."
+                    Hint(o.Observation, o.Criterion)
                 ))
         );
+
+    private static string Hint(Observation observation, Criteria.Criterion? criterion)
+    {
+        var allowed = Words.States.All.Where(w => criterion is null || criterion.Allows(Words.States.Find(w)!.Value)).ToList();
+        var near = observation.StateAsTyped is { } typed ? SpellingSuggestion.Of(typed, allowed) : null;
+        return $"{(near is null ? "" : $"Did you mean '{near}'? ")}Allowed: {string.Join(", ", allowed)}.";
+    }
 
     /// <summary>
     /// True also for a word that is no state: reading leaves it to this rule, which knows the words that the criterion allows.

@@ -16,7 +16,19 @@ public sealed class ItemWasPresented : Rule<ItemCase>
                 "Examine it, or leave it out of the record; until then it is undetermined.",
                 "SI 1998/2307 reg 9(3)"
             )
-        ) => Forbid(i => i.Deciding.Count == 0, "", i => $"it was not examined at this visit{Why(i.Item.Status)}");
+        ) =>
+        Each(i =>
+            i.Deciding.Count == 0 ? [new Fault("", $"it was not examined at this visit{Why(i.Item.Status)}", Cause: CauseOf(i))] : []
+        );
+
+    /// <summary>An examination under an id that no item has, and that is nearly this one's.</summary>
+    private static PossibleCause? CauseOf(ItemCase item) =>
+        item.ItemId is { } id
+        && item.Context.Examinations.FirstOrDefault(e => !item.Context.KnowsItem(e.ItemId) && IsNearly(e.ItemId, id)) is { } astray
+            ? new PossibleCause($"{astray.Path}/item", "CON002")
+            : null;
+
+    private static bool IsNearly(string? typed, string id) => typed is not null && SpellingSuggestion.Of(typed, [id]) is not null;
 
     private static string Why(ItemStatus? status) =>
         status is null or ItemStatus.InUse or ItemStatus.Stored ? "" : $" ({Words.Statuses.WordFor(status.Value)})";

@@ -32,8 +32,17 @@ public sealed class SerialIsUnique : Rule<VisitCase>
     private static IEnumerable<Fault> Shared(IEnumerable<ItemCase> items)
     {
         var sharing = Sharing(items);
-        return items.Select(i => new Fault($"{i.Path}/serial", $"serial {i.Item.Serial} is shared by {sharing}", Item: i.Item.Id));
+        return items.Select(i => new Fault(
+            $"{i.Path}/serial",
+            $"serial {i.Item.Serial} is shared by {sharing}",
+            Item: i.Item.Id,
+            Cause: AreOne(items) ? new PossibleCause($"{i.Path}/id", "IDN001") : null
+        ));
     }
+
+    /// <summary>All of one id: an item written down twice, which is said of its id.</summary>
+    private static bool AreOne(IEnumerable<ItemCase> items) =>
+        items.Select(i => i.ItemId).Distinct(StringComparer.Ordinal).Take(2).Count() == 1;
 
     /// <summary>At most twenty ids: the list is repeated in the finding of each item.</summary>
     private static string Sharing(IEnumerable<ItemCase> items)

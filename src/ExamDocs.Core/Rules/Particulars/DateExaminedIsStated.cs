@@ -1,3 +1,4 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Core.Rules.Particulars;
@@ -14,5 +15,7 @@ public sealed class DateExaminedIsStated : ExaminationRule
                 "Type the date examined, for the visit or for the examination itself.",
                 "SI 1998/2307 Schedule 1 para 8(f) (from memory)"
             )
-        ) => Forbid(e => e.On is null, "/examinedOn", _ => "the date of the examination is missing or cannot be read");
+        ) => Each(e => e.On is null ? [new Fault("/examinedOn", Words, Cause: UnknownDay.CauseOf(e))] : []);
+
+    private const string Words = "the date of the examination is missing or cannot be read";
 }

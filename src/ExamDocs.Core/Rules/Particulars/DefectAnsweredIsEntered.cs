@@ -1,3 +1,4 @@
+using ExamDocs.Core.Cases;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 
@@ -24,7 +25,16 @@ public sealed class DefectAnsweredIsEntered : RegimeRule
                 )
                 .Select(o => new Fault(
                     $"{o.Path[e.Path.Length..]}/state",
-                    $"{o.Observation.Criterion} is answered with defect, and no defect is entered for it"
+                    $"{o.Observation.Criterion} is answered with defect, and no defect is entered for it",
+                    Cause: CauseOf(o.Observation.Criterion!, o.Criterion is not null, o.Path, e)
                 ))
         );
+
+    /// <summary>That the criterion is misspelt here, or at a defect that names none.</summary>
+    private static PossibleCause? CauseOf(string criterion, bool isKnown, string path, ExaminationCase e)
+    {
+        if (!isKnown)
+            return new PossibleCause($"{path}/criterion", "CON015");
+        return EnteredAstray.Of(e, criterion) is { } astray ? new PossibleCause($"{astray}/criterion", "CON019") : null;
+    }
 }

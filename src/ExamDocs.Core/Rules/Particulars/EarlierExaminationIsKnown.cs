@@ -16,7 +16,12 @@ public sealed class EarlierExaminationIsKnown : Rule<ItemCase>
                 "Type the date of the last thorough examination, or make the basis first-use or installation where there was none.",
                 "SI 1998/2307 Schedule 1 para 4"
             )
-        ) => Forbid(IsUnknown, "/lastExamined", _ => "the date of the last examination is not known");
+        ) =>
+        Each(i =>
+            IsUnknown(i)
+                ? [new Fault("/lastExamined", "the date of the last examination is not known", Cause: UnknownDay.CauseOf(i.Deciding))]
+                : []
+        );
 
     private static bool IsUnknown(ItemCase item) =>
         item.LastExamined is null

@@ -22,7 +22,8 @@ public sealed class StateHasNote : Rule<Cases.ExaminationCase>
                         o.State is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect && o.Note is null
                             ? new Fault(
                                 $"/observations/{Index.Of(i)}/note",
-                                $"'{o.StateAsTyped}' against {o.Criterion ?? "a criterion"} has no note"
+                                $"'{o.StateAsTyped}' against {o.Criterion ?? "a criterion"} has no note",
+                                Cause: new PossibleCause($"{e.Path}/observations/{Index.Of(i)}/state")
                             )
                             : null
                 )

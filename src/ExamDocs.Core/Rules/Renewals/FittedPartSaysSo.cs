@@ -17,15 +17,27 @@ public sealed class FittedPartSaysSo : Rule<RowCase<Renewal>>
                 "common practice, no source"
             )
         ) =>
-        Forbid(
-            r =>
-                r.Row.Item is not null
-                && r.Context.ItemsWithId(r.Row.FittedPart)
-                    .Any(p =>
-                        !string.Equals(p.Item.FittedTo, r.Row.Item, StringComparison.Ordinal)
-                        && !Assembly.IsRemoved(r.Context, r.Row.FittedPart!, r.Row.Item)
+        Each(r =>
+            r.Row.Item is { } whole
+            && r
+                .Context.ItemsWithId(r.Row.FittedPart)
+                .FirstOrDefault(p =>
+                    !string.Equals(p.Item.FittedTo, whole, StringComparison.Ordinal)
+                    && !Assembly.IsRemoved(r.Context, r.Row.FittedPart!, whole)
+                )
+                is { } part
+                ?
+                [
+                    new Fault(
+                        "/fittedPart",
+                        $"{r.Row.FittedPart} was fitted to {whole}, and its own row does not say so",
+                        Cause: CauseOf(r, part)
                     ),
-            "/fittedPart",
-            r => $"{r.Row.FittedPart} was fitted to {r.Row.Item}, and its own row does not say so"
+                ]
+                : []
         );
+
+    /// <summary>That one of the two names the whole by an id that no item has.</summary>
+    private static PossibleCause CauseOf(RowCase<Renewal> renewal, ItemCase part) =>
+        new(renewal.Context.KnowsItem(renewal.Row.Item) ? $"{part.Path}/fittedTo" : $"{renewal.Path}/item", "CON002");
 }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
@@ -20,7 +21,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         filling.Fill(entry, row, c => !Keys.Contains(c.Path, StringComparer.Ordinal) && !(isAnswer && (c.Path is "state" or "note")));
         if (isAnswer)
             filling.PutAnswer(entry, row.At(states[0]), remarks.Count > 0 ? row.At(remarks[0]) : null);
-        ReportIfCarried(row, key, belongs, $"{entry.Pointer}/item");
+        ReportIfCarried(row, key, belongs ? null : examination, $"{entry.Pointer}/item");
         if (shape.Role is SheetRole.EarlierObservations)
             CheckEarlier(examination, entry, row, key);
         return entry;
@@ -55,7 +56,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         {
             filling.Fill(observation, row, c => c.Path is "photo");
         }
-        ReportIfCarried(row, key, belongs, $"{observation.Pointer}/item");
+        ReportIfCarried(row, key, belongs ? null : examination, $"{observation.Pointer}/item");
         return observation;
     }
 
@@ -87,20 +88,26 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
         return examination;
     }
 
-    private void ReportIfCarried(RowView row, DraftObject key, bool belongs, string pointer)
+    /// <param name="carrier">The examination made up to carry the row; null where it belongs to one that was filled in.</param>
+    private void ReportIfCarried(RowView row, DraftObject key, DraftObject? carrier, string pointer)
     {
         var (item, day) = (key.Text("item"), key.Text("examinedOn"));
         if (item is null)
             notes.Report(SheetFindings.NoItemNamed, pointer, row.Place, "the row names no item");
-        else if (!belongs)
+        else if (carrier is not null)
             notes.Report(
-                SheetFindings.NoExamination,
-                pointer,
-                row.Place,
-                day is null
-                    ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
-                    : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}",
-                item
+                SheetFindings.NoExamination.At(
+                    pointer,
+                    day is null
+                        ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
+                        : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}",
+                    item: item
+                ) with
+                {
+                    LostAt = carrier.Pointer,
+                    PossibleCause = new PossibleCause($"{carrier.Pointer}/item", "CON002"),
+                },
+                row.Place
             );
     }
 

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -50,16 +51,20 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         AddObservations(examination, row);
         grey.AddInItemRow(examination);
         if (!index.AddInItemRow(id, examination))
-            ReportSameDay(examination, row, id);
+            ReportSameDay(examination, row, id, new PossibleCause($"{item.Pointer}/id", "IDN001"));
     }
 
-    private void ReportSameDay(DraftObject examination, RowView row, string? item) =>
+    private void ReportSameDay(DraftObject examination, RowView row, string? item, PossibleCause? cause = null) =>
         notes.Report(
-            SheetFindings.TwoExaminationsOfOneDay,
-            $"{examination.Pointer}/examinedOn",
-            row.Place,
-            "the item has two examinations of one day",
-            item
+            SheetFindings.TwoExaminationsOfOneDay.At(
+                $"{examination.Pointer}/examinedOn",
+                "the item has two examinations of one day",
+                item: item
+            ) with
+            {
+                PossibleCause = cause,
+            },
+            row.Place
         );
 
     private void AddObservations(DraftObject examination, RowView row)

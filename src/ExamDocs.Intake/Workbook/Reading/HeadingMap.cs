@@ -55,6 +55,10 @@ internal sealed class HeadingMap
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string typed) => HeadingWords.Near(_shape, typed);
 
+    /// <summary>Where the value under a heading of the shape goes; null where it has no such heading.</summary>
+    public string? PathOf(string heading) =>
+        _shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal))?.Path;
+
     public bool Knows(int column) => ColumnAt(column) is not null;
 
     /// <summary>What stands in a column; null where no known heading stands above it.</summary>

@@ -46,9 +46,25 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
 
     public bool TryGetValue(string key, [MaybeNullWhen(false)] out string value)
     {
-        value = _exact.TryGetValue(key, out var exact) ? exact.Address : InRow(key);
+        value =
+            _exact.TryGetValue(key, out var exact) ? exact.Address
+            : InRow(key) is var (row, column)
+                ? column is { } at ? row.Address(at)
+                    : row.ToString()
+            : null;
         return value is not null;
     }
+
+    /// <summary>
+    /// What stands above the cell of a place, as typed but for the star of a column that is needed; null for a row as a whole, and
+    /// where nothing does.
+    /// </summary>
+    public string? HeadingOf(string key) =>
+        (
+            _exact.TryGetValue(key, out var exact) ? exact.Heading
+            : InRow(key) is (var row, { } column) ? row.HeadingTyped(column)
+            : null
+        )?.TrimEnd(' ', '*');
 
     /// <summary>The places written down, and for every row its columns.</summary>
     public IEnumerator<KeyValuePair<string, string>> GetEnumerator() =>
@@ -114,18 +130,21 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
             : null;
     }
 
-    private string? InRow(string pointer)
+    /// <summary>The row that a place is in, and its column there; no column for the row as a whole.</summary>
+    private (RowPlace Row, int? Column)? InRow(string pointer)
     {
         for (var end = pointer.Length; end > 0; end = pointer.LastIndexOf('/', end - 1))
         {
             if (RowOf(pointer[..end]) is not { } row)
                 continue;
-            return end == pointer.Length ? row.ToString() : Column(row, pointer[(end + 1)..]);
+            if (end == pointer.Length)
+                return (row, null);
+            return Column(row, pointer[(end + 1)..]) is { } column ? (row, column) : null;
         }
         return null;
     }
 
-    private static string? Column(RowPlace row, string path)
+    private static int? Column(RowPlace row, string path)
     {
         var criterion = path.StartsWith(Observations, StringComparison.Ordinal) ? path[Observations.Length..] : null;
         foreach (var (index, column) in row.Columns)
@@ -135,7 +154,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
                     ? Meets(column.Path, path)
                     : column.Group is not ColumnGroup.LastTime && string.Equals(column.Path, criterion, StringComparison.Ordinal)
             )
-                return row.Address(index);
+                return index;
         }
         return null;
     }
@@ -150,5 +169,7 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     private readonly record struct CellPlace(RowPlace Row, int Column, string? Written)
     {
         public string Address => Written ?? Row.Address(Column);
+
+        public string? Heading => Written is null ? Row.HeadingTyped(Column) : null;
     }
 }

@@ -12,7 +12,13 @@ internal sealed class ReadingNotes
 
     public IReadOnlyDictionary<string, string> Cells => _cells;
 
+    /// <summary>What stands above the cell of a place, as typed; null where nothing does.</summary>
+    public string? HeadingOf(string pointer) => _cells.HeadingOf(pointer);
+
     public IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>Sheet and number of each row that something stands on, and of which nothing is read.</summary>
+    public List<(string Sheet, int Row)> UnreadRows { get; } = [];
 
     /// <summary>Notes where a place of the record stood; of two cells the first counts.</summary>
     public void Place(string pointer, string address) => _cells.Add(pointer, address);
@@ -30,11 +36,16 @@ internal sealed class ReadingNotes
         RefuseTooMany();
     }
 
-    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null, string? hint = null)
+    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null, string? hint = null) =>
+        Report(rule.At(pointer, message, hint, item), address);
+
+    /// <param name="finding">What was found, with what would explain it.</param>
+    /// <param name="address">The cell.</param>
+    public void Report(Finding finding, string address)
     {
-        if (!_cells.ContainsKey(pointer))
-            Place(pointer, address);
-        _findings.Add(rule.At(pointer, message, hint, item));
+        if (!_cells.ContainsKey(finding.Path))
+            Place(finding.Path, address);
+        _findings.Add(finding);
         RefuseTooMany();
     }
 

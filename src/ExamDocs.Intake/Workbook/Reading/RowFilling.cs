@@ -53,14 +53,7 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
                 : (target.Pointer, target.Text("id") ?? target.Text("item"));
             var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
             if (row.HeadingTyped(cell.Column) is { } heading)
-                notes.Report(
-                    SheetFindings.UnknownColumn,
-                    $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}",
-                    address,
-                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}",
-                    item,
-                    row.Near(heading) is { } near ? $"Did you mean '{near}'? {SheetFindings.UnknownColumn.Hint}" : null
-                );
+                ReportUnknownColumn(row, heading, pointer, item, address);
             else
                 notes.Report(
                     SheetFindings.NoHeading,
@@ -70,6 +63,23 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
                     item
                 );
         }
+    }
+
+    private void ReportUnknownColumn(RowView row, string heading, string pointer, string? item, string address)
+    {
+        var near = row.Near(heading);
+        notes.Report(
+            SheetFindings.UnknownColumn.At(
+                $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}",
+                $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}",
+                near is null ? null : $"Did you mean '{near}'? {SheetFindings.UnknownColumn.Hint}",
+                item
+            ) with
+            {
+                LostAt = near is null ? null : $"{pointer}/{row.PathOf(near)}",
+            },
+            address
+        );
     }
 
     /// <summary>Puts an answer and its note, which may stand in one cell.</summary>

@@ -23,6 +23,8 @@ internal readonly struct RowPlace(string sheet, int number, HeadingMap headings)
     /// <summary>The row that stands so many rows below, under the same headings.</summary>
     public RowPlace Below(int rows) => new(sheet, number + rows, headings);
 
+    public string? HeadingTyped(int column) => headings.Typed(column);
+
     public string Reference(int column) => string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(column)}{number}");
 
     public string Address(int column) => $"{sheet}!{Reference(column)}";

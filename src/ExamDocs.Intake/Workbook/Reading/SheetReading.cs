@@ -75,6 +75,7 @@ internal sealed class SheetReading
         if (!row.HasKnownContent)
         {
             _filling.ReportUnreadCells(row, null);
+            _notes.UnreadRows.Add((row.Sheet, row.Stands.Number));
             marks.Row(row, null, isItem: false);
             return;
         }

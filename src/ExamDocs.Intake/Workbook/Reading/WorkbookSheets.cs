@@ -64,14 +64,20 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
     /// <summary>A list of findings that we wrote into a copy of the workbook holds nothing of the record.</summary>
     private void ReportUnknown(SheetEntry sheet)
     {
-        using var part = package.Read(sheet.Part);
-        if (FindingsSheet.KindOf(rows.Read(part)) is UnknownSheetKind.Other)
-            notes.Report(
-                SheetFindings.UnknownSheet,
-                ReadingNotes.Outside(sheet.Name),
-                $"{sheet.Name}!A1",
-                $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it"
-            );
+        using (var part = package.Read(sheet.Part))
+        {
+            if (FindingsSheet.KindOf(rows.Read(part)) is not UnknownSheetKind.Other)
+                return;
+        }
+        notes.Report(
+            SheetFindings.UnknownSheet,
+            ReadingNotes.Outside(sheet.Name),
+            $"{sheet.Name}!A1",
+            $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it"
+        );
+        using var again = package.Read(sheet.Part);
+        foreach (var row in rows.Read(again))
+            notes.UnreadRows.Add((sheet.Name, row.Number));
     }
 
     /// <summary>What lies over a sheet, and comments on it, are looked at even where its cells are not read.</summary>

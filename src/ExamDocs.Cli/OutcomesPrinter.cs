@@ -1,0 +1,75 @@
+using System.Globalization;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Reading;
+using Spectre.Console;
+
+namespace ExamDocs.Cli;
+
+/// <summary>Prints the table of outcomes: a line for every item, and one for the rows of a sheet of which nothing was read.</summary>
+internal static class OutcomesPrinter
+{
+    private const int PipedWidth = 400;
+
+    private const string NotRead = "NOT READ";
+
+    public static void Print(CheckedInput input)
+    {
+        var (items, unlisted) = (input.Outcomes, input.Unlisted);
+        if (items.Count + unlisted.Count + input.UnreadRows.Count > 0)
+            PrintTable(items, unlisted, UnreadRows(input));
+        Console.WriteLine(
+            string.Join(
+                ", ",
+                Enum.GetValues<Outcome>()
+                    .Select(o => string.Create(CultureInfo.InvariantCulture, $"{items.Count(i => i.Outcome == o)} {o.Word()}"))
+                    .Concat(Count(unlisted.Count, "withdrawn under an id that no item has"))
+                    .Concat(Count(input.UnreadRows.Count, input.UnreadRows.Count == 1 ? "row not read" : "rows not read"))
+            )
+        );
+    }
+
+    private static void PrintTable(IReadOnlyList<ItemOutcome> items, IReadOnlyList<ItemOutcome> unlisted, IEnumerable<string> unread)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("Item", "Outcome", "Not after", "Next examination by", "Reasons");
+        foreach (var item in items)
+            AddRow(table, item, item.Item ?? NoId(item.Place));
+        foreach (var item in unlisted)
+            AddRow(table, item, $"{item.Item ?? "(no id)"} (no item of this id)");
+        foreach (var rows in unread)
+            table.AddRow(Markup.Escape(rows), NotRead, "", "", "");
+        // A line that wraps is no line for the program that reads it from a pipe.
+        if (Console.IsOutputRedirected)
+            AnsiConsole.Profile.Width = PipedWidth;
+        AnsiConsole.Write(table);
+    }
+
+    private static void AddRow(Table table, ItemOutcome item, string name) =>
+        table.AddRow(
+            Markup.Escape(name),
+            Markup.Escape(Tone(item.Outcome)),
+            Day(item.Until),
+            Day(item.NextExaminationBy),
+            Markup.Escape(string.Join(" ", item.Codes))
+        );
+
+    private static string NoId(SourcePlace? place) =>
+        place is null || place.At.Length == 0 ? "(no id)"
+        : place.Sheet is { } sheet ? $"(no id, {sheet} {place.At})"
+        : $"(no id, {place.At})";
+
+    private static IEnumerable<string> UnreadRows(CheckedInput input) =>
+        input
+            .UnreadRows.GroupBy(p => p.Sheet ?? p.File, StringComparer.Ordinal)
+            .Select(sheet => $"{sheet.Key}, {PlaceWords.Rows(sheet.Select(p => p.Cell?.Row).OfType<int>(), int.MaxValue)}");
+
+    private static IEnumerable<string> Count(int number, string what) =>
+        number == 0 ? [] : [string.Create(CultureInfo.InvariantCulture, $"{number} {what}")];
+
+    /// <summary>What may not be used stands out by its letters, not by colour.</summary>
+    private static string Tone(Outcome outcome) =>
+        outcome is Outcome.Withdraw or Outcome.Undetermined ? outcome.Word().ToUpperInvariant() : outcome.Word();
+
+    private static string Day(NodaTime.LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "";
+}

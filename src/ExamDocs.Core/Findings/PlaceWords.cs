@@ -1,0 +1,71 @@
+using System.Globalization;
+
+namespace ExamDocs.Core.Findings;
+
+/// <summary>Says where a finding was made, in as few words as its places allow.</summary>
+public static class PlaceWords
+{
+    /// <summary>Names in a row that are still read: of items, columns, sheets, ranges of rows.</summary>
+    private const int Most = 12;
+
+    /// <summary>For example "at F5", "in column F, rows 4 to 12, 15", "of COR-11, COR-12"; empty where the whole file is meant.</summary>
+    /// <param name="group">The finding.</param>
+    /// <param name="all">Whether every place is named, however many there are.</param>
+    public static string Of(FindingGroup group, bool all = false)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        var places = group.Places.Where(p => p.At.Length > 0).ToList();
+        var most = all ? int.MaxValue : Most;
+        if (places is [])
+            return "";
+        if (places is [var only])
+            return $"at {only.At}{Under(only.Heading)}";
+        if (!places.TrueForAll(p => p.Cell is not null))
+            return group.Items.Count > 1 ? $"of {List(group.Items, most)}" : $"at {List([.. places.Select(p => p.At)], most)}";
+        var sheets = places.GroupBy(p => p.Sheet ?? p.File, StringComparer.Ordinal).ToList();
+        return sheets is [var one]
+            ? $"in {Cells(one, most)}"
+            : $"on {List([.. sheets.Select(s => $"{s.Key} {Cells(s, most)}")], most, "; ")}";
+    }
+
+    /// <summary>Rows that follow each other as a range: "row 4", "rows 4 to 12, 15".</summary>
+    public static string Rows(IEnumerable<int> rows, int most = Most)
+    {
+        var ranges = new List<(int First, int Last)>();
+        foreach (var row in rows.Distinct().Order())
+        {
+            if (ranges.Count > 0 && ranges[^1].Last == row - 1)
+                ranges[^1] = (ranges[^1].First, row);
+            else
+                ranges.Add((row, row));
+        }
+        var words = List([.. ranges.SelectMany(Words)], most);
+        return ranges is [var (first, last)] && first == last ? $"row {words}" : $"rows {words}";
+    }
+
+    private static string[] Words((int First, int Last) range) =>
+        (range.Last - range.First) switch
+        {
+            0 => [Number(range.First)],
+            1 => [Number(range.First), Number(range.Last)],
+            _ => [$"{Number(range.First)} to {Number(range.Last)}"],
+        };
+
+    private static string Cells(IGrouping<string, SourcePlace> places, int most)
+    {
+        var heading = places.Select(p => p.Heading).Distinct(StringComparer.Ordinal).ToList() is [var only] ? only : null;
+        var cells = places.Select(p => p.Cell!.Value).ToList();
+        var columns = cells.Select(c => c.Column).Distinct(StringComparer.Ordinal).ToList();
+        var rows = Rows(cells.Select(c => c.Row), most);
+        return columns is [var column] ? $"column {column}{Under(heading)}, {rows}" : $"{rows}, columns {List(columns, most)}";
+    }
+
+    private static string Under(string? heading) => heading is null ? "" : $" ({heading})";
+
+    private static string List(IReadOnlyList<string> names, int most, string divider = ", ") =>
+        names.Count <= most
+            ? string.Join(divider, names)
+            : $"{string.Join(divider, names.Take(most))} and {Number(names.Count - most)} more";
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
