@@ -31,4 +31,12 @@ public sealed record Finding(string Code, Severity Severity, string Path, string
 {
     /// <summary>Id of the item that it is about; null where it is about no single item.</summary>
     public string? Item { get; init; }
+
+    /// <summary>Each place that it is about, where it says one thing of several.</summary>
+    public IReadOnlyList<FurtherPlace> Also { get; init; } = [];
 }
+
+/// <summary>One of several places that a finding is about.</summary>
+/// <param name="Path">JSON pointer into the record.</param>
+/// <param name="Message">What is said of this place.</param>
+public sealed record FurtherPlace(string Path, string Message);

@@ -38,6 +38,14 @@ internal sealed class ReadingNotes
         RefuseTooMany();
     }
 
+    /// <summary>Reports a finding that is made already, and notes its place.</summary>
+    public void Report(Finding finding, string address)
+    {
+        _cells.Add(finding.Path, address);
+        _findings.Add(finding);
+        RefuseTooMany();
+    }
+
     /// <summary>A pointer for a place outside the record: the sheet, or a cell on it.</summary>
     public static string Outside(string sheet, string? cell = null) => cell is null ? $"/{Escape(sheet)}" : $"/{Escape(sheet)}/{cell}";
 

@@ -65,6 +65,9 @@ internal readonly struct RowView(string sheet, SheetRow row, HeadingMap headings
     /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
     public string? Near(string heading) => headings.Near(heading);
 
+    /// <inheritdoc cref="HeadingMap.Foreign"/>
+    public ForeignHeading Foreign(int column) => headings.Foreign(column);
+
     public string Reference(int column) => Stands.Reference(column);
 
     public string Address(int column) => Stands.Address(column);

@@ -1,10 +1,14 @@
 using System.Globalization;
 using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>What is said once about a sheet: that it or rows of it are hidden, that formulas stand on it.</summary>
-internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
+/// <param name="sheet">The sheet as the workbook names it.</param>
+/// <param name="notes">Where it is said.</param>
+/// <param name="shape">The sheet of the capture workbook that it is read as; null where it is not read.</param>
+internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetShape? shape)
 {
     private int _hidden;
     private int _formulas;
@@ -87,7 +91,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
                     $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"
                 )
             );
-        if (about.HeadersAndFooters.Find(t => !string.Equals(t, sheet.Name, StringComparison.Ordinal)) is { } printed)
+        if (about.HeadersAndFooters.Find(t => t != sheet.Name && t != shape?.Name) is { } printed)
             Say(BesideFindings.HeaderOrFooter, "A1", $"above or below the sheet {sheet.Name} is printed '{CellReading.Shown(printed)}'");
         if (about.StrikingFormat is { } range)
             Say(
