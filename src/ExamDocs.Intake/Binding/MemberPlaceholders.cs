@@ -54,7 +54,8 @@ internal static class MemberPlaceholders
         members.Report(
             rule,
             pointer,
-            $"'{TextGuard.Cut(text, Members.MostShown)}' {(isAsked ? "does not say which value it is" : "is no value and counts as missing")}"
+            $"'{TextGuard.Cut(text, Members.MostShown)}' "
+                + (isAsked ? "does not say which value it is" : "is no value and counts as missing")
         );
     }
 }

@@ -41,7 +41,7 @@ internal static class AnswerSynonyms
         new("withdraw", French, "mettre au rebut", "à mettre au rebut"),
         new("yes", English, "y", "true"),
         new("yes", German, "ja", "j", "wahr"),
-        new("yes", French, "oui", "o", "vrai"),
+        new("yes", French, "oui", "vrai"),
         new("no", English, "n", "false"),
         new("no", German, "nein", "falsch"),
         new("no", French, "non", "faux"),

@@ -11,9 +11,10 @@ internal static partial class AnswerWords
     /// <summary>The beginnings of words that say something bad.</summary>
     private const string AdverseStems =
         "defe|doubt|withdr|fail|damag|unfit|unsafe|reject|condemn|quarant|scrap|retire|broken|crack|frayed|worn|danger|do not use"
-        + "|mangel|mängel|mangelh|zweifel|fraglich|schad|schäd|beschäd|gerissen|riss\\b|bruch|gesperrt|aussonder|ausgesonder|untauglich"
+        + "|mangel|mängel|mangelh|zweifel|fraglich|schaden|schadhaft|schäd|beschäd|gerissen|riss\\b|bruch\\b|gesperrt"
+        + "|aussonder|ausgesonder|untauglich"
         + "|unbrauchbar|gefahr|gefähr|verschliss|abgenutzt|nicht bestanden|durchgefallen|außer betrieb"
-        + "|défaut|defaut|défect|défaill|dout|endommag|retir|rebut|refus|échec|échou|inapte|cass|fissur|hors service|dangereu|usé"
+        + "|défaut|defaut|défect|défaill|dout|endommag|retir|rebut|refus|échec|échou|inapte|cassé|fissur|hors service|dangereu|usé"
         + "|non conforme|ne pas utiliser|quarantaine|abîmé";
 
     /// <summary>What stands alone in a cell and is an answer to something.</summary>
@@ -74,6 +75,10 @@ internal static partial class AnswerWords
     /// <summary>Whether the whole of it says that something is good, and nothing more.</summary>
     public static bool IsGood(string text) => Good.Contains(Synonyms.Key(text));
 
-    [GeneratedRegex(@"(?<!\p{L})(" + AdverseStems + ")", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(
+        @"(?<!\p{L})(" + AdverseStems + ")",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Adverse();
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.RegularExpressions;
 using static ExamDocs.Intake.Vocabulary.Language;
 
@@ -74,6 +75,10 @@ internal static partial class Placeholder
         (PlaceholderKind.Unclear, French, ["nc", "n.c.", "n.d.", "so", "ns"]),
     ];
 
+    private static readonly SearchValues<char> Marks = SearchValues.Create(
+        "-\u2010\u2011\u2012\u2013\u2014\u2212?._*\"'\u2019\u201C\u201D\u2033\u3003/\\~=#\u2026 "
+    );
+
     private static readonly char[] Around = [' ', '(', ')', '[', ']', '<', '>', '{', '}', '"', '\u201C', '\u201D', '\u201E', '-', '*', '_'];
 
     /// <summary>After one of these a mark may go on and is still none: "unknown (label gone)".</summary>
@@ -144,8 +149,6 @@ internal static partial class Placeholder
             ? PlaceholderKind.Unclear
             : null;
     }
-
-    private const string Marks = "-\u2010\u2011\u2012\u2013\u2014\u2212?._*\"'\u2019\u201C\u201D\u2033\u3003/\\~=#\u2026 ";
 
     /// <summary>Marks alone: dashes say that there is none, question marks that it is not known, ditto marks that it is as above.</summary>
     private static PlaceholderKind? OfMarks(string typed)

@@ -33,7 +33,11 @@ internal sealed partial record AnswerCell(string State, string Note)
         State is not ("defect" or "doubt")
         && (
             OtherFirst().IsMatch(Note)
-            || (Note.Length > 0 && Synonyms.Find(FirstPart().Match(Note).Value, States) is { } other && other.Word != State)
+            || (
+                Note.Length > 0
+                && Synonyms.Find(FirstPart().Match(Note).Value, States) is { } other
+                && !string.Equals(other.Word, State, StringComparison.Ordinal)
+            )
             || (State is "clear" && AdverseAnywhere().IsMatch(Note))
         );
 

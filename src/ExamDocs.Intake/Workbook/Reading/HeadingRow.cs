@@ -19,7 +19,7 @@ internal static class HeadingRow
     public static bool IsPlain(SheetRow row, SheetShape shape, HeadingWords words) =>
         Known(row, shape, words) is >= 2 and var known && (known >= Enough || row.Cells.Count <= Enough);
 
-    /// <summary>Which of the rows holds the headings: the first that plainly does, else the first that has any; null where none has.</summary>
+    /// <summary>Which row holds the headings: the first that plainly does, else the first that has any; null where none has.</summary>
     public static int? Of(IReadOnlyList<SheetRow> rows, SheetShape shape, HeadingWords words)
     {
         int? first = null;
@@ -61,7 +61,7 @@ internal static class HeadingRow
             $"{sheet}!A{row.ToString(CultureInfo.InvariantCulture)}",
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"the headings of the sheet {sheet} stand in row {row}; rows above them that are filled in and not read: {above.Count}{first}"
+                $"the headings of the sheet {sheet} stand in row {row}; rows filled in above them, which are not read: {above.Count}{first}"
             )
         );
     }

@@ -20,6 +20,8 @@ internal sealed class ReadAsNotes(ReadingNotes notes)
     /// <summary>Cells of one column that are remembered one by one; the others are counted.</summary>
     private const int MostRemembered = 2_000;
 
+    private const int MostColumns = 1_000;
+
     private const int MostTexts = 6;
 
     private const int MostCells = 8;
@@ -32,7 +34,12 @@ internal sealed class ReadAsNotes(ReadingNotes notes)
     public void Add(ReadAsKind kind, string heading, JsonPlace pointer, string typed, string read)
     {
         if (!_groups.TryGetValue((kind, Sheet, heading), out var group))
-            _groups[(kind, Sheet, heading)] = group = new Group();
+        {
+            // Headings of rows are the user's own words: there may be any number of them.
+            var key = (kind, Sheet, _groups.Count < MostColumns ? heading : "and others");
+            if (!_groups.TryGetValue(key, out group))
+                _groups[key] = group = new Group();
+        }
         group.Count++;
         if (group.Cells.Count < MostRemembered)
             group.Cells.Add((pointer.ToString(), typed, read));

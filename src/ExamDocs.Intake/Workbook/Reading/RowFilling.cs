@@ -86,7 +86,9 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
             owner.Add(LoadUnit, said);
     }
 
-    /// <summary>The unit may stand behind the number and in its own column; two that differ are both kept, and reported where all is.</summary>
+    /// <summary>
+    /// The unit may stand behind the number and in its own column; two that differ are both kept, and reported where all is.
+    /// </summary>
     private static bool IsSaidAlready(DraftObject load, SourceNode unit) =>
         unit is TextNode text && string.Equals(load.Text(LoadUnit), text.Text, StringComparison.Ordinal);
 

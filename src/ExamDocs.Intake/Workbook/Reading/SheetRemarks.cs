@@ -91,7 +91,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
                     $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"
                 )
             );
-        if (about.HeadersAndFooters.Find(t => t != sheet.Name && t != shape?.Name) is { } printed)
+        if (about.HeadersAndFooters.Find(t => !IsName(t)) is { } printed)
             Say(BesideFindings.HeaderOrFooter, "A1", $"above or below the sheet {sheet.Name} is printed '{CellReading.Shown(printed)}'");
         if (about.StrikingFormat is { } range)
             Say(
@@ -100,6 +100,10 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
                 $"a conditional format of the sheet {sheet.Name} strikes out what it applies to"
             );
     }
+
+    /// <summary>Of a sheet that was renamed, the name that it had as well.</summary>
+    private bool IsName(string printed) =>
+        string.Equals(printed, sheet.Name, StringComparison.Ordinal) || string.Equals(printed, shape?.Name, StringComparison.Ordinal);
 
     private static string Reference(Cell cell, SheetRow row) =>
         string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(cell.Column)}{row.Number}");
