@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using System.Text.RegularExpressions;
 
 namespace ExamDocs.Intake.Vocabulary;
@@ -56,4 +57,5 @@ internal static partial class Synonyms
 /// <summary>A word that was read.</summary>
 /// <param name="Word">As the record format has it.</param>
 /// <param name="IsListed">Another word was typed, which is listed for it; false where letter case or blanks alone differ.</param>
-internal sealed record ReadWord(string Word, bool IsListed);
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct ReadWord(string Word, bool IsListed);

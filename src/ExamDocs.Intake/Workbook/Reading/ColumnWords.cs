@@ -36,7 +36,7 @@ internal sealed class ColumnWords
             ? Synonyms.Find(typed, column.Words)
             : column.Path switch
             {
-                "category" => _categories.GetValueOrDefault(Synonyms.Key(typed)),
+                "category" => _categories.TryGetValue(Synonyms.Key(typed), out var category) ? category : null,
                 "criterion" => Synonyms.Find(typed, _criteria),
                 "regime" => Synonyms.Find(typed, _regimes),
                 "exposure/use" => Synonyms.Find(typed, Uses),
