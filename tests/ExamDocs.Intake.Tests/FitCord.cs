@@ -123,8 +123,12 @@ internal sealed class FitCord
     /// <summary>Of a sheet with one row, or on the sheet of the visit.</summary>
     private static IXLCell Cell(IXLWorksheet sheet, string heading) =>
         sheet.Name == "Visit"
-            ? sheet.Column(1).CellsUsed().Single(c => c.GetString() == heading).CellRight()
-            : sheet.Row(1).CellsUsed().Single(c => c.GetString() == heading).CellBelow();
+            ? sheet.Column(1).CellsUsed().Single(c => IsHeading(c, heading)).CellRight()
+            : sheet.Row(1).CellsUsed().Single(c => IsHeading(c, heading)).CellBelow();
+
+    /// <summary>The star of a heading counts for nothing.</summary>
+    public static bool IsHeading(IXLCell cell, string heading) =>
+        string.Equals(cell.GetString().TrimEnd(' ', '*'), heading, StringComparison.Ordinal);
 
     private static string Csv(IXLRange range) =>
         string.Concat(

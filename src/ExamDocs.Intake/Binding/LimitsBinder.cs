@@ -35,7 +35,7 @@ internal static class LimitsBinder
             PermittedParts = m.Texts("permittedParts"),
             MinTailMm = m.Number("minTailMm", 0, 10_000, limits: true),
             Retying = m.Word("retying", Words.Retyings),
-            Description = m.Text("description"),
+            Description = m.FilledText("description"),
             SafeWorkingLoad = m.Part("safeWorkingLoad", ItemBinder.Load),
             MarkedStrength = m.Part("markedStrength", ItemBinder.Load),
             Standards = m.Texts("standards") ?? [],

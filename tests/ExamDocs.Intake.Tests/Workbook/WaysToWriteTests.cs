@@ -265,7 +265,7 @@ public sealed class WaysToWriteTests
     public void A_number_with_its_unit(string heading, string typed, string? number)
     {
         Assert.Contains(heading, Limits);
-        foreach (var cord in (FitCord[])[FitCord.InWorkbook(heading, typed, "Limits"), FitCord.InCsv(heading, typed, "Limits")])
+        foreach (var cord in (FitCord[])[FitCord.InWorkbook(heading, typed, "Models"), FitCord.InCsv(heading, typed, "Models")])
         {
             Assert.Equal(
                 number is null ? null : decimal.Parse(number, CultureInfo.InvariantCulture),
