@@ -45,8 +45,8 @@ public static class IntakeRules
         Severity.Error,
         "Every date can be read in one way only",
         "03/04/2026 is two different days, and 31 June is not in the calendar.",
-        "Type year-month-day, for example 2026-05-11; where the format allows it, the month or the year alone. Where a "
-            + "workbook's dates are typed in another order, say so on its Visit sheet, under \"date order\".",
+        "Type year-month-day, for example 2026-05-11; where the format allows it, the month or the year alone. A workbook may "
+            + "say 11 May 2026 as well. Where its dates are typed in another order, say so on its Visit sheet, under \"date order\".",
         "ISO 8601 calendar dates"
     )
     {

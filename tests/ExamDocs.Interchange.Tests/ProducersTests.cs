@@ -35,7 +35,7 @@ public sealed class ProducersTests : IDisposable
         ["blanks"] = "- OT-77 -",
         ["error"] = "- - - INT023",
         ["dated-serial"] = "- - - INT027",
-        ["comma"] = "- - 11.2",
+        ["comma"] = "- - 11.2 INT080",
         ["thousand"] = "- - - INT053",
         ["thin"] = "- - 1250",
         ["exponent"] = "- - - INT003",

@@ -38,6 +38,9 @@ public sealed record Finding(string Code, Severity Severity, string Path, string
     /// </summary>
     public string? LostAt { get; init; }
 
+    /// <summary>Each place that it is about, where it says one thing of several.</summary>
+    public IReadOnlyList<FurtherPlace> Also { get; init; } = [];
+
     /// <summary>What would explain it, where its rule knows of something besides its own place; null where it does not.</summary>
     public PossibleCause? PossibleCause { get; init; }
 
@@ -54,3 +57,8 @@ public sealed record Finding(string Code, Severity Severity, string Path, string
 /// What would have to be found there; null where only a value that does not count as it was typed would explain it.
 /// </param>
 public sealed record PossibleCause(string Path, string? Code = null);
+
+/// <summary>One of several places that a finding is about.</summary>
+/// <param name="Path">JSON pointer into the record.</param>
+/// <param name="Message">What is said of this place.</param>
+public sealed record FurtherPlace(string Path, string Message);

@@ -14,6 +14,7 @@ internal sealed class AnnotatedCopy
     private readonly StylePlan _styles;
     private readonly PartChanges _changes;
     private readonly List<PlacedFinding> _findings;
+    private readonly List<PlacedFinding> _marked;
 
     public AnnotatedCopy(WorkbookPackage package, IReadOnlyList<Finding> findings, SourceMap places)
     {
@@ -23,6 +24,12 @@ internal sealed class AnnotatedCopy
         _styles = new StylePlan(StyleCounts.Read(package, _directory.Styles));
         _changes = new PartChanges(package);
         _findings = [.. findings.Select(f => Place(f, places))];
+        _marked =
+        [
+            .. findings
+                .SelectMany(f => f.Also.Count == 0 ? [f] : f.Also.Select(a => f with { Path = a.Path, Message = a.Message }))
+                .Select(f => Place(f, places)),
+        ];
         PlanSheets();
         PlanStyles();
         PlanFindings();
@@ -43,7 +50,7 @@ internal sealed class AnnotatedCopy
 
     private void PlanSheets()
     {
-        foreach (var marked in _findings.Where(f => f.Cell is not null).GroupBy(f => f.Sheet!, StringComparer.Ordinal))
+        foreach (var marked in _marked.Where(f => f.Cell is not null).GroupBy(f => f.Sheet!, StringComparer.Ordinal))
         {
             var at = _directory.Sheets.ToList().FindIndex(s => string.Equals(s.Name, marked.Key, StringComparison.Ordinal));
             var marks = marked

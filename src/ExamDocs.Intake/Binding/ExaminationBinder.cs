@@ -7,7 +7,7 @@ internal static class ExaminationBinder
 {
     public static Examination Examination(Members m)
     {
-        var examinedOn = m.Date("examinedOn");
+        var examinedOn = m.Date("examinedOn", limits: true);
         return new Examination
         {
             Item = m.Identity("item"),
@@ -18,17 +18,17 @@ internal static class ExaminationBinder
             Basis = m.Word("basis", Words.Bases),
             Scheme = m.Part("scheme", s => new Scheme
             {
-                Reference = s.Text("reference"),
-                Author = s.Text("author"),
-                Months = s.Whole("months", 1, 120),
+                Reference = s.FilledText("reference"),
+                Author = s.FilledText("author"),
+                Months = s.Whole("months", 1, 120, limits: true),
             }),
-            Event = m.Part("event", e => new ExceptionalEvent { What = e.Text("what"), On = e.Date("on") }),
+            Event = m.Part("event", e => new ExceptionalEvent { What = e.FilledText("what"), On = e.Date("on") }),
             ExaminedOn = examinedOn,
             ExaminedOnUnreadable = examinedOn is null && m.IsTyped("examinedOn"),
-            NextBy = m.Date("nextBy"),
+            NextBy = m.Date("nextBy", limits: true),
             Observations = m.List("observations", Observation),
             Diameters = m.List("diameters", Station),
-            Tests = m.List("tests", t => new TestMade { Description = t.Text("description"), Result = t.Text("result") }),
+            Tests = m.List("tests", t => new TestMade { Description = t.FilledText("description"), Result = t.FilledText("result") }),
             Defects = m.List("defects", Defect),
             Exposure = m.Part("exposure", e => new Exposure
             {
@@ -44,7 +44,9 @@ internal static class ExaminationBinder
     private static Observation Observation(Members m)
     {
         var (typed, state) = m.WordAsTyped("state", Words.States, listed: false, beginning: Adverse.State);
-        var note = m.Text("note");
+        // Where no note is needed, what was typed is kept as it is.
+        var isNoteNeeded = state is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect;
+        var note = isNoteNeeded ? m.FilledText("note") : m.Text("note");
         return new Observation
         {
             Criterion = m.Identity("criterion"),
@@ -62,16 +64,16 @@ internal static class ExaminationBinder
         new()
         {
             Criterion = m.Identity("criterion"),
-            Part = m.Text("part"),
-            Description = m.Text("description"),
+            Part = m.FilledText("part"),
+            Description = m.FilledText("description"),
             Danger = m.Word("danger", Words.Dangers),
-            BecomesDangerOn = m.Date("becomesDangerOn"),
-            Remedy = m.Text("remedy"),
+            BecomesDangerOn = m.Date("becomesDangerOn", limits: true),
+            Remedy = m.FilledText("remedy"),
             ImminentRisk = m.Flag("imminentRisk"),
             Notified = m.Part("notified", n => new Notification
             {
-                Whom = n.Text("whom"),
-                How = n.Text("how"),
+                Whom = n.FilledText("whom"),
+                How = n.FilledText("how"),
                 On = n.Date("on"),
             }),
         };

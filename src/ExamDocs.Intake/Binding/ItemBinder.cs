@@ -14,35 +14,35 @@ internal static class ItemBinder
     public static Item Item(Members m) =>
         new()
         {
-            Id = m.Identity("id"),
+            Id = m.OwnId("id"),
             Category = m.Identity("category"),
-            Description = m.Text("description"),
-            Maker = m.Text("maker"),
-            Model = m.Text("model"),
-            PartNumber = m.Identity("partNumber"),
-            Serial = m.Identity("serial"),
-            OwnersMark = m.Identity("ownersMark"),
+            Description = m.FilledText("description"),
+            Maker = m.MarkText("maker"),
+            Model = m.MarkText("model"),
+            PartNumber = m.Marking("partNumber"),
+            Serial = m.Marking("serial"),
+            OwnersMark = m.Marking("ownersMark"),
             Manufactured = m.Partial("manufactured"),
             Purchased = m.Partial("purchased"),
             FirstUsed = m.Partial("firstUsed"),
             NeverUsed = m.Flag("neverUsed"),
-            Cleanings = m.Whole("cleanings", 0, MostCleanings),
-            ObsoleteOn = m.Partial("obsoleteOn"),
+            Cleanings = m.Whole("cleanings", 0, MostCleanings, limits: true),
+            ObsoleteOn = m.Partial("obsoleteOn", limits: true),
             SafeWorkingLoad = m.Part("safeWorkingLoad", Load),
             MarkedStrength = m.Part("markedStrength", Load),
             Standards = m.Texts("standards") ?? [],
             FittedTo = m.Identity("fittedTo"),
             LastExamined = m.Partial("lastExamined"),
             Purpose = m.Word("purpose", Words.Purposes),
-            Declaration = m.Part("declaration", d => new Declaration { Reference = d.Text("reference"), On = d.Date("on") }),
-            TransferEvidence = m.Text("transferEvidence"),
+            Declaration = m.Part("declaration", d => new Declaration { Reference = d.FilledText("reference"), On = d.Date("on") }),
+            TransferEvidence = m.FilledText("transferEvidence"),
             Status = m.Word("status", Words.Statuses),
             Formerly = m.Identity("formerly"),
             NotTheSameAs = m.List("notTheSameAs", d => new DifferentItem
             {
                 Id = d.Identity("id"),
-                Document = d.Identity("document"),
-                Because = d.Text("because"),
+                Document = d.Marking("document"),
+                Because = d.FilledText("because"),
             }),
         };
 
@@ -52,6 +52,6 @@ internal static class ItemBinder
             Value = m.Number("value", 0, Plausible),
             Unit = m.OneOf("unit", Words.LoadUnits),
             NotMarked = m.Flag("notMarked") ?? false,
-            Basis = m.Text("basis"),
+            Basis = m.FilledText("basis"),
         };
 }

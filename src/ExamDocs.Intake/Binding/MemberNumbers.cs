@@ -9,9 +9,10 @@ internal static class MemberNumbers
     /// <param name="name">The member.</param>
     /// <param name="least">Smallest value allowed, inclusive.</param>
     /// <param name="most">Largest value allowed, inclusive.</param>
-    public static int? Whole(this Members members, string name, int least, int most)
+    /// <param name="limits">Without it an item could serve longer: that it is not known is then an error.</param>
+    public static int? Whole(this Members members, string name, int least, int most, bool limits = false)
     {
-        if (Number(members, name, least, most) is not { } number)
+        if (Number(members, name, least, most, limits) is not { } number)
             return null;
         if (number == decimal.Truncate(number))
             return (int)number;
@@ -24,11 +25,10 @@ internal static class MemberNumbers
     }
 
     /// <inheritdoc cref="Whole"/>
-    public static decimal? Number(this Members members, string name, decimal least, decimal most) =>
-        members.TakeOnly(name) is { } member ? Read(members, member, least, most) : null;
+    public static decimal? Number(this Members members, string name, decimal least, decimal most, bool limits = false) =>
+        members.TakeOnly(name) is { } member && !members.IsPlaceholder(member, limits) ? Read(members, member, least, most) : null;
 
     /// <summary>A list of numbers; an unreadable one is null in its place.</summary>
-    /// <inheritdoc cref="Whole"/>
     public static IReadOnlyList<decimal?> Numbers(this Members members, string name, decimal least, decimal most) =>
         [
             .. members

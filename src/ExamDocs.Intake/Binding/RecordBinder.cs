@@ -23,6 +23,7 @@ internal static class RecordBinder
                 "/format",
                 $"the format is '{TextGuard.Cut(record.Format ?? "not recorded", 80)}', not {ExaminationRecord.FormatName}"
             );
+        sink.Finish();
         return (record, sink.All);
     }
 
@@ -44,7 +45,7 @@ internal static class RecordBinder
     private static Visit Visit(Members m) =>
         new()
         {
-            Reference = m.Identity("reference"),
+            Reference = m.Marking("reference"),
             Regime = m.Identity("regime"),
             Employer = m.Part("employer", Party),
             Premises = m.Part("premises", Party),
@@ -56,15 +57,15 @@ internal static class RecordBinder
             ReportedOn = m.Date("reportedOn"),
         };
 
-    private static Party Party(Members m) => new() { Name = m.Text("name"), Address = m.Text("address") };
+    private static Party Party(Members m) => new() { Name = m.FilledText("name"), Address = m.FilledText("address") };
 
     private static Person Person(Members m) =>
         new()
         {
             Id = m.Identity("id"),
-            Name = m.Text("name"),
-            Address = m.Text("address"),
-            Qualifications = m.Text("qualifications"),
+            Name = m.FilledText("name"),
+            Address = m.FilledText("address"),
+            Qualifications = m.FilledText("qualifications"),
             SelfEmployed = m.Flag("selfEmployed"),
             Employer = m.Part("employer", Party),
         };
@@ -75,7 +76,7 @@ internal static class RecordBinder
             Item = m.Identity("item"),
             RemovedPart = m.Identity("removedPart"),
             FittedPart = m.Identity("fittedPart"),
-            Reason = m.Text("reason"),
+            Reason = m.FilledText("reason"),
             DoneBy = m.Identity("doneBy"),
             SupervisedBy = m.Identity("supervisedBy"),
             DoneOn = m.Date("doneOn"),
@@ -86,20 +87,20 @@ internal static class RecordBinder
         new()
         {
             Item = m.Identity("item"),
-            What = m.Text("what"),
-            DoneBy = m.Text("doneBy"),
+            What = m.FilledText("what"),
+            DoneBy = m.FilledText("doneBy"),
             DoneOn = m.Date("doneOn"),
-            Evidence = m.Text("evidence"),
+            Evidence = m.FilledText("evidence"),
         };
 
     private static Release Release(Members m) =>
         new()
         {
             Item = m.Identity("item"),
-            Document = m.Identity("document"),
+            Document = m.Marking("document"),
             By = m.Identity("by"),
             On = m.Date("on"),
-            Grounds = m.Text("grounds"),
+            Grounds = m.FilledText("grounds"),
             WithdrawnOn = m.Date("withdrawnOn"),
             Because = m.WordOnce("because", Words.ReleaseReasons),
         };
@@ -109,7 +110,7 @@ internal static class RecordBinder
         {
             Item = m.Identity("item"),
             Action = m.Word("action", Words.DisposalActions),
-            By = m.Text("by"),
+            By = m.FilledText("by"),
             On = m.Date("on"),
         };
 }

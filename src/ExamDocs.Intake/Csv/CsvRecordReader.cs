@@ -93,7 +93,7 @@ public static class CsvRecordReader
     {
         if (files.Sum(f => (long)f.Bytes.Length) > MostBytes)
             throw new UnreadableWorkbookException("The files are larger than 32 MiB together, which no recorded visit is.");
-        var reading = new SheetReading(notes, counts1904: false, HeadingWords.Of(rules));
+        var reading = new SheetReading(notes, counts1904: false, rules);
         var sheets = files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().ToList();
         if (sheets.Exists(s => !s.IsOurs) && sheets.TrueForAll(s => s.Shape is null))
             throw new UnreadableWorkbookException(
@@ -162,11 +162,7 @@ public static class CsvRecordReader
             return new CsvSheet(file.Name, named, rows);
         var unread = named is null ? null : HelperSheets.UnreadValueOn(named, rows, rules);
         var isOurs = named is not null && unread is null;
-        return new CsvSheet(file.Name, isOurs ? null : ShapeByHeadings.Find(rows[0], rules), rows)
-        {
-            IsOurs = isOurs,
-            UnreadValue = unread,
-        };
+        return new CsvSheet(file.Name, isOurs ? null : HeadingRow.ShapeOf(rows, rules), rows) { IsOurs = isOurs, UnreadValue = unread };
     }
 
     /// <param name="Name">The file's name.</param>

@@ -13,9 +13,11 @@ public static class ReadingRules
     [
         .. IntakeRules.All,
         .. AnswerRules.All,
+        .. PlaceholderRules.All,
         .. CellFindings.All,
         .. SheetFindings.All,
         .. BesideFindings.All,
+        .. ReadAsFindings.All,
         .. CsvFindings.All,
         .. MergeFindings.All,
         .. PhotoRules.All,

@@ -18,9 +18,10 @@ public static class SheetFindings
     public static readonly RuleInfo UnknownColumn = new(
         "INT021",
         Severity.Error,
-        "Every column that holds something has a heading the sheet knows",
-        "What stands under an unknown heading is not read, and an answer or a danger may stand there.",
-        "Spell the heading as the capture workbook does, or empty the column.",
+        "No heading is misspelt, and no answer stands under one that is not known",
+        "What stands under such a heading is not read: it may be an answer, a remark or a danger. A column that is plainly your own, "
+            + "such as a location, is left alone.",
+        "Spell the heading as the capture workbook does; put what it says of the kit into an answer or its note, or empty the column.",
         RuleSources.CaptureWorkbook
     );
 
@@ -95,7 +96,7 @@ public static class SheetFindings
         Severity.Warning,
         "No column that every row needs is missing from a sheet",
         "Without it no row of the sheet has the answer, however many rows there are.",
-        "Put the heading in the sheet's first row, or say in headings.json of a rules folder what yours is called.",
+        "Put the heading into the sheet's row of headings, or say in headings.json of a rules folder what yours is called.",
         RuleSources.CaptureWorkbook
     );
 

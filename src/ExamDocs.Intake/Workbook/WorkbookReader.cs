@@ -62,7 +62,7 @@ public static class WorkbookReader
                 $"{name}!A1",
                 $"the sheet '{CellReading.Shown(name)}' has no cells, and what it shows is not read"
             );
-        var reading = new SheetReading(notes, directory.Counts1904, HeadingWords.Of(rules));
+        var reading = new SheetReading(notes, directory.Counts1904, rules);
         var sheets = new WorkbookSheets(package, rows, budget, notes, rules);
         var shapes = directory.Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s))).ToList();
         if (notes.UnreadRows.Count > 0 && shapes.TrueForAll(s => s.Shape is null))

@@ -20,21 +20,31 @@ internal sealed class ReadWorkbook
         var map = SourceMap.ForWorkbook("kit.xlsx", Content.Cells);
         var findings = Content.Findings.Concat(slips).ToList();
         Missing = [.. findings.Where(IsMissing).Select(f => f.Message)];
-        Places = [.. findings.Where(f => !IsMissing(f)).Select(f => $"{f.Code} {map.Locate(f.Path)}")];
-        Hints = [.. findings.Where(f => !IsMissing(f)).Select(f => f.Hint)];
+        ReadAs = [.. findings.Where(IsReadAs).Select(f => f.Message)];
+        var others = findings.Where(f => !IsMissing(f) && !IsReadAs(f)).ToList();
+        Places = [.. others.Select(f => $"{f.Code} {map.Locate(f.Path)}")];
+        Hints = [.. others.Select(f => f.Hint)];
+        Findings = findings;
     }
 
     public WorkbookContent Content { get; }
 
     public ExaminationRecord Record { get; }
 
-    /// <summary>All but the columns that the short sheets of tests lack.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>What was typed in another way, and how it was read.</summary>
+    public List<string> ReadAs { get; }
+
+    /// <summary>All but those, and the columns that the short sheets of tests lack.</summary>
     public List<string> Places { get; }
 
     public List<string> Hints { get; }
 
     /// <summary>What is said of columns that are missing.</summary>
     public List<string> Missing { get; }
+
+    private static bool IsReadAs(Finding finding) => finding.Code == ReadAsFindings.ReadAs.Code;
 
     private static bool IsMissing(Finding finding) => finding.Code == SheetFindings.ColumnMissing.Code;
 }

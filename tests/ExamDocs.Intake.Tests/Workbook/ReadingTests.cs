@@ -25,11 +25,11 @@ public sealed class ReadingTests
     }
 
     [Fact]
-    public void An_unknown_column_is_named_at_each_value_and_passed_over_where_it_holds_none()
+    public void A_misspelt_column_is_named_at_each_value_and_passed_over_where_it_holds_none()
     {
-        var read = Bridges("id,description,colour of box", "B-1,short,red", "B-2,long,");
+        var read = Bridges("id,description,serail", "B-1,short,red", "B-2,long,");
         Assert.Equal("INT021 kit.xlsx!Rope bridges!C2", Assert.Single(read.Places));
-        Assert.Equal(["/items/0/colour of box"], read.Content.Findings.Select(f => f.Path).ToList());
+        Assert.Equal(["/items/0/serail"], read.Content.Findings.Select(f => f.Path).ToList());
         Assert.Equal(2, read.Record.Items.Count);
     }
 

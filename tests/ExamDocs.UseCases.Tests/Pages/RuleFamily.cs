@@ -23,8 +23,16 @@ internal sealed record RuleFamily(string Page, string Title, string Codes)
         new("regimes.md", "Regimes", "PAR026-027 PAR033 PAR040"),
         new("renewals.md", "Parts and renewals", "REN"),
         new("printing.md", "Printing", "PRN"),
-        new("values.md", "Reading: words, numbers and dates", "INT001-009 INT023-029 INT035-036 INT039 INT053-054 INT061-063"),
-        new("sheets.md", "Reading: sheets, columns and rows", "INT020-022 INT030-033 INT037-038 INT052 INT055 INT060 INT068 INT075-076"),
+        new(
+            "values.md",
+            "Reading: words, numbers and dates",
+            "INT001-009 INT023-029 INT035-036 INT039 INT053-054 INT061-063 INT080 INT084-085"
+        ),
+        new(
+            "sheets.md",
+            "Reading: sheets, columns and rows",
+            "INT020-022 INT030-033 INT037-038 INT052 INT055 INT060 INT068 INT075-076 INT081-083"
+        ),
         new("beside.md", "Reading: what is hidden, struck out or beside the cells", "INT034 INT047 INT056 INT064-067 INT069-071 INT074"),
         new("files.md", "Reading: files, photos and several inputs", "INT040-046 INT050-051 INT072-073"),
     ];

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Workbook.Reading;
@@ -9,6 +10,11 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <param name="Note">What follows it; empty where nothing does.</param>
 internal sealed partial record AnswerCell(string State, string Note)
 {
+    private static readonly IReadOnlyList<string> States = Words.States.All;
+
+    /// <summary>The word as it was typed.</summary>
+    public required string Typed { get; init; }
+
     /// <summary>Null where the cell holds anything else, which is then an answer as it was typed.</summary>
     public static AnswerCell? Of(Cell cell)
     {
@@ -16,7 +22,7 @@ internal sealed partial record AnswerCell(string State, string Note)
         if (colon < 0)
             return null;
         var word = cell.Raw[..colon].Trim();
-        return Words.States.Find(word) is null ? null : new(word, cell.Raw[(colon + 1)..].Trim());
+        return Synonyms.Find(word, States) is { } found ? new(found.Word, cell.Raw[(colon + 1)..].Trim()) { Typed = word } : null;
     }
 
     /// <summary>
@@ -24,7 +30,16 @@ internal sealed partial record AnswerCell(string State, string Note)
     /// by an adverse one anywhere. A "no" before it makes no difference, because who found nothing types clear alone.
     /// </summary>
     public bool NamesAnother =>
-        State is not ("defect" or "doubt") && (OtherFirst().IsMatch(Note) || (State is "clear" && AdverseAnywhere().IsMatch(Note)));
+        State is not ("defect" or "doubt")
+        && (
+            OtherFirst().IsMatch(Note)
+            || (
+                Note.Length > 0
+                && Synonyms.Find(FirstPart().Match(Note).Value, States) is { } other
+                && !string.Equals(other.Word, State, StringComparison.Ordinal)
+            )
+            || (State is "clear" && AdverseAnywhere().IsMatch(Note))
+        );
 
     [GeneratedRegex(
         @"\A\W*((defect|doubt|withdr)|(clear|noted|no-sign|not-examined|not-applicable)\b)",
@@ -33,8 +48,13 @@ internal sealed partial record AnswerCell(string State, string Note)
     )]
     private static partial Regex OtherFirst();
 
+    /// <summary>The note up to its first mark.</summary>
+    [GeneratedRegex(@"\A[^,;:()!?\u2013\u2014]*", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex FirstPart();
+
     [GeneratedRegex(
-        @"\b(defect|doubt|withdr)",
+        @"(?<!\p{L})(defect|doubt|withdr|fault|failed|defekt|mangel|mängel|zweifel|schadhaft|beschädigt|aussonder|ausgesonder"
+            + "|défaut|defaut|défectu|défaill|endommag|doute|rebut)",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
         1000
     )]

@@ -3,16 +3,20 @@ using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
-/// <summary>Which column of a sheet holds what, from its first row; the order of columns does not matter.</summary>
+/// <summary>Which column of a sheet holds what, from its row of headings; the order of columns does not matter.</summary>
 internal sealed class HeadingMap
 {
     private readonly Dictionary<int, string> _typed = [];
     private readonly List<(int Index, Column Column)> _known = [];
     private readonly SheetShape _shape;
     private Column?[] _columns = [];
+    private readonly Dictionary<int, ForeignHeading> _foreign = [];
     private bool? _hasLists;
 
-    private HeadingMap(SheetShape shape) => _shape = shape;
+    private HeadingMap(SheetShape shape, int row) => (_shape, Row) = (shape, row);
+
+    /// <summary>The row of the headings, counted from 1.</summary>
+    public int Row { get; }
 
     /// <summary>The columns that the sheet's shape has, from left to right.</summary>
     public List<(int Index, Column Column)> Known => _known;
@@ -22,15 +26,16 @@ internal sealed class HeadingMap
     /// </summary>
     public IReadOnlyList<CriterionColumns> Criteria => field ??= [.. CriterionColumns.Of(_known)];
 
-    /// <param name="first">The sheet's first filled row; anything but row 1 holds no headings.</param>
+    /// <summary>That of a sheet without headings.</summary>
+    public static HeadingMap None(SheetShape shape) => new(shape, 1);
+
+    /// <param name="row">The row of the headings.</param>
     /// <param name="shape">The sheet.</param>
     /// <param name="words">What headings may be called.</param>
-    public static HeadingMap Of(SheetRow first, SheetShape shape, HeadingWords words)
+    public static HeadingMap Of(SheetRow row, SheetShape shape, HeadingWords words)
     {
-        var map = new HeadingMap(shape);
-        if (first.Number != 1)
-            return map;
-        foreach (var cell in first.Cells)
+        var map = new HeadingMap(shape, row.Number);
+        foreach (var cell in row.Cells)
         {
             map._typed[cell.Column] = cell.Raw;
             if (cell.Kind is CellKind.Text && words.Find(shape, cell.Raw) is { } column)
@@ -66,6 +71,10 @@ internal sealed class HeadingMap
 
     /// <summary>Whether columns of the sheet make up a list together, which is there where none of them is filled.</summary>
     public bool HasLists => _hasLists ??= _known.Exists(k => k.Column.Kind is ColumnKind.NumberInList);
+
+    /// <summary>What the heading of a column is, where it is none of the sheet's.</summary>
+    public ForeignHeading Foreign(int column) =>
+        _foreign.TryGetValue(column, out var known) ? known : _foreign[column] = ForeignHeadings.Of(Typed(column) ?? "", _shape);
 
     /// <summary>What stands above a column; null where nothing does.</summary>
     public string? Typed(int column) => _typed.GetValueOrDefault(column);

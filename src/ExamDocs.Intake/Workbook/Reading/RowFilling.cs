@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -6,8 +7,10 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>Puts a row's cells into the object they belong to, noting the place of each.</summary>
 internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
 {
-    private static readonly Column State = Column.Text("state", "state", "");
+    private const string LoadUnit = "unit";
+    private static readonly Column State = Column.Word("state", "state", Words.States.All, "");
     private static readonly Column Note = Column.Text("note", "note", "");
+    private readonly Dictionary<string, Column> _states = new(StringComparer.Ordinal);
 
     /// <summary>Puts every column, and notes the row as the place of the object.</summary>
     public void Fill(DraftObject target, RowView row)
@@ -40,54 +43,13 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
         }
     }
 
-    /// <summary>Reports what stands under no heading or an unknown one.</summary>
-    /// <param name="target">The object that the row became; null where it became none.</param>
-    public void ReportUnreadCells(RowView row, DraftObject? target)
-    {
-        foreach (var cell in row.Cells)
-        {
-            if (row.Knows(cell.Column))
-                continue;
-            var (pointer, item) = target is null
-                ? (ReadingNotes.Outside(row.Sheet), null)
-                : (target.Pointer, target.Text("id") ?? target.Text("item"));
-            var (reference, address) = (row.Reference(cell.Column), row.Address(cell.Column));
-            if (row.HeadingTyped(cell.Column) is { } heading)
-                ReportUnknownColumn(row, heading, pointer, item, address);
-            else
-                notes.Report(
-                    SheetFindings.NoHeading,
-                    $"{pointer}/{reference}",
-                    address,
-                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading",
-                    item
-                );
-        }
-    }
-
-    private void ReportUnknownColumn(RowView row, string heading, string pointer, string? item, string address)
-    {
-        var near = row.Near(heading);
-        notes.Report(
-            SheetFindings.UnknownColumn.At(
-                $"{pointer}/{ReadingNotes.Escape(CellReading.Shown(heading))}",
-                $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {row.Sheet}",
-                near is null ? null : $"Did you mean '{near}'? {SheetFindings.UnknownColumn.Hint}",
-                item
-            ) with
-            {
-                LostAt = near is null ? null : $"{pointer}/{row.PathOf(near)}",
-            },
-            address
-        );
-    }
-
     /// <summary>Puts an answer and its note, which may stand in one cell.</summary>
     public void PutAnswer(DraftObject observation, Cell? state, Cell? note)
     {
+        var asked = observation.Text("criterion") is { } criterion ? StateOf(criterion) : State;
         if (state is not { } typed || AnswerCell.Of(typed) is not { } both)
         {
-            Put(observation, State, state);
+            Put(observation, asked, state);
             Put(observation, Note, note);
             return;
         }
@@ -95,7 +57,7 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
         if (both.NamesAnother)
             notes.Report(AnswerRules.TwoAnswers, pointer, $"'{CellReading.Shown(typed.Raw)}' is two answers");
         else
-            observation.Add(State.Path, new TextNode(pointer, both.State));
+            observation.Add(State.Path, new TextNode(pointer, reading.Word(both.Typed, asked, pointer)));
         if (note is not null && both.Note.Length > 0)
             notes.Report(
                 AnswerRules.TwoNotes,
@@ -112,12 +74,31 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
     /// <summary>Puts one cell, where it is filled.</summary>
     public void Put(DraftObject target, Column column, Cell? cell)
     {
-        if (cell is not { } filled || reading.Read(filled, column.Kind, new JsonPlace(target.Pointer, column.Path)) is not { } node)
+        if (cell is not { } filled || reading.Read(filled, column, new JsonPlace(target.Pointer, column.Path)) is not { } node)
             return;
         var (owner, rest) = (target, column.Path);
         for (var end = rest.IndexOf('/', StringComparison.Ordinal); end >= 0; end = rest.IndexOf('/', StringComparison.Ordinal))
             (owner, rest) = (owner.Child(rest[..end]), rest[(end + 1)..]);
+        if (rest is LoadUnit && IsSaidAlready(owner, node))
+            return;
         owner.Add(rest, node);
+        if (reading.LoadUnit is { } unit && new TextNode($"{owner.Pointer}/{LoadUnit}", unit) is var said && !IsSaidAlready(owner, said))
+            owner.Add(LoadUnit, said);
+    }
+
+    /// <summary>
+    /// The unit may stand behind the number and in its own column; two that differ are both kept, and reported where all is.
+    /// </summary>
+    private static bool IsSaidAlready(DraftObject load, SourceNode unit) =>
+        unit is TextNode text && string.Equals(load.Text(LoadUnit), text.Text, StringComparison.Ordinal);
+
+    /// <summary>The column of states as a criterion's own: what is said of a cell names the criterion.</summary>
+    private Column StateOf(string criterion)
+    {
+        if (_states.TryGetValue(criterion, out var known))
+            return known;
+        var own = State with { Heading = criterion };
+        return _states.Count < WorkbookLimits.Styles ? _states[criterion] = own : own;
     }
 
     private void AddToList(DraftObject target, Column column, RowView row, int index)
@@ -127,6 +108,6 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
             return;
         var pointer = list.Next;
         notes.Place(pointer, row, index);
-        list.Add(reading.Read(filled, column.Kind, pointer) ?? new NullNode(pointer));
+        list.Add(reading.Read(filled, column, pointer) ?? new NullNode(pointer));
     }
 }

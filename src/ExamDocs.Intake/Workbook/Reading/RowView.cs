@@ -68,6 +68,9 @@ internal readonly struct RowView(string sheet, SheetRow row, HeadingMap headings
     /// <summary>Where the value under a heading of the sheet's shape goes.</summary>
     public string? PathOf(string heading) => headings.PathOf(heading);
 
+    /// <inheritdoc cref="HeadingMap.Foreign"/>
+    public ForeignHeading Foreign(int column) => headings.Foreign(column);
+
     public string Reference(int column) => Stands.Reference(column);
 
     public string Address(int column) => Stands.Address(column);

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -17,10 +18,12 @@ internal sealed class SheetReading
     private readonly VisitRows _visit;
     private readonly CellReading _cells;
     private readonly HeadingWords _words;
+    private readonly ReadAsNotes _readings;
 
-    public SheetReading(ReadingNotes notes, bool counts1904, HeadingWords words)
+    public SheetReading(ReadingNotes notes, bool counts1904, KnownRules rules)
     {
-        (_notes, _words, _cells) = (notes, words, new CellReading(notes, counts1904));
+        (_notes, _words, _readings) = (notes, HeadingWords.Of(rules), new ReadAsNotes(notes));
+        _cells = new CellReading(notes, counts1904, rules, _readings);
         _filling = new RowFilling(notes, _cells);
         _grey = new GreyCells(notes);
         _examinations = new ExaminationRows(_record, _filling, notes, _index, _grey);
@@ -33,6 +36,7 @@ internal sealed class SheetReading
     public ObjectNode Finish()
     {
         _cells.Finish();
+        _readings.Finish();
         if (_record.Text("format") is null)
             _record.Add("format", new TextNode("/format", Core.Records.ExaminationRecord.FormatName));
         _ = _record.Child("visit");
@@ -51,30 +55,75 @@ internal sealed class SheetReading
     {
         if (shape.Path.Length > 0 && shape.Role is SheetRole.Visit or SheetRole.Items or SheetRole.RecordList)
             _notes.Place($"/{shape.Path}", $"{sheet.Name}!A1");
-        var (remarks, marks) = (new SheetRemarks(sheet, _notes), new CellMarks(sheet, _notes, beside));
+        var (remarks, marks) = (new SheetRemarks(sheet, _notes, shape), new CellMarks(sheet, _notes, beside));
+        _readings.Sheet = sheet.Name;
         HeadingMap? headings = null;
-        foreach (var row in shape.Role is SheetRole.Visit ? VisitRows.Ordered(rows) : rows)
-        {
-            remarks.Look(row);
-            if (shape.Role is SheetRole.Visit)
-                marks.Visit(row, _visit.Add(sheet.Name, row));
-            else if (headings is null && row.Number == 1)
-                marks.Headings(row, headings = HeadingMap.Of(row, shape, _words));
-            else
-                ReadRow(new RowView(sheet.Name, row, headings ??= HeadingMap.Of(row, shape, _words)), shape, marks);
-        }
+        if (shape.Role is SheetRole.Visit)
+            ReadVisit(sheet, rows, remarks, marks);
+        else
+            headings = ReadTable(sheet, shape, rows, remarks, marks);
         var about = beside.About();
         marks.Finish(about);
         remarks.Report(about, beside.Drawings, headings);
-        if (shape.Role is SheetRole.Visit)
-            _index.VisitDay = _record.Child("visit").Text("examinedOn");
     }
 
-    private void ReadRow(RowView row, SheetShape shape, CellMarks marks)
+    private void ReadVisit(SheetEntry sheet, IEnumerable<SheetRow> rows, SheetRemarks remarks, CellMarks marks)
+    {
+        foreach (var row in VisitRows.Ordered(rows))
+        {
+            remarks.Look(row);
+            marks.Visit(row, _visit.Add(sheet.Name, row));
+        }
+        _index.VisitDay = _record.Child("visit").Text("examinedOn");
+    }
+
+    /// <returns>Its headings; null where the sheet holds nothing.</returns>
+    private HeadingMap? ReadTable(SheetEntry sheet, SheetShape shape, IEnumerable<SheetRow> rows, SheetRemarks remarks, CellMarks marks)
+    {
+        using var all = rows.GetEnumerator();
+        var first = FirstRows(all, shape);
+        if (first.Count == 0)
+            return null;
+        var at = HeadingRow.Of(first, shape, _words) ?? (first[0].Number == 1 ? 0 : -1);
+        var headings = at < 0 ? HeadingMap.None(shape) : HeadingMap.Of(first[at], shape, _words);
+        var unread = new UnreadCells(_notes, sheet.Name);
+        for (var n = 0; n < first.Count; n++)
+        {
+            remarks.Look(first[n]);
+            if (n == at)
+                marks.Headings(first[n], headings);
+            else if (n > at)
+                ReadRow(new RowView(sheet.Name, first[n], headings), shape, marks, unread);
+        }
+        if (at >= 0 && headings.Row > 1)
+            HeadingRow.ReportAbove(sheet.Name, first[..at], headings.Row, _notes);
+        while (all.MoveNext())
+        {
+            remarks.Look(all.Current);
+            ReadRow(new RowView(sheet.Name, all.Current, headings), shape, marks, unread);
+        }
+        unread.Finish(headings);
+        return headings;
+    }
+
+    /// <summary>Rows until one plainly holds the headings.</summary>
+    private List<SheetRow> FirstRows(IEnumerator<SheetRow> rows, SheetShape shape)
+    {
+        List<SheetRow> first = [];
+        while (first.Count < HeadingRow.Most && rows.MoveNext())
+        {
+            first.Add(rows.Current);
+            if (HeadingRow.IsPlain(rows.Current, shape, _words))
+                break;
+        }
+        return first;
+    }
+
+    private void ReadRow(RowView row, SheetShape shape, CellMarks marks, UnreadCells unread)
     {
         if (!row.HasKnownContent)
         {
-            _filling.ReportUnreadCells(row, null);
+            unread.Look(row, null);
             _notes.UnreadRows.Add((row.Sheet, row.Stands.Number));
             marks.Row(row, null, isItem: false);
             return;
@@ -88,7 +137,7 @@ internal sealed class SheetReading
             SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),
             _ => AddEntry(row, shape),
         };
-        _filling.ReportUnreadCells(row, target);
+        unread.Look(row, target);
         marks.Row(row, target, isItem: shape.Role is SheetRole.Items);
     }
 

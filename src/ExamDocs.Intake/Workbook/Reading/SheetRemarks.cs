@@ -1,10 +1,14 @@
 using System.Globalization;
 using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
 /// <summary>What is said once about a sheet: that it or rows of it are hidden, that formulas stand on it.</summary>
-internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
+/// <param name="sheet">The sheet as the workbook names it.</param>
+/// <param name="notes">Where it is said.</param>
+/// <param name="shape">The sheet of the capture workbook that it is read as; null where it is not read.</param>
+internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetShape? shape)
 {
     private int _hidden;
     private int _formulas;
@@ -87,7 +91,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
                     $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"
                 )
             );
-        if (about.HeadersAndFooters.Find(t => !string.Equals(t, sheet.Name, StringComparison.Ordinal)) is { } printed)
+        if (about.HeadersAndFooters.Find(t => !IsName(t)) is { } printed)
             Say(BesideFindings.HeaderOrFooter, "A1", $"above or below the sheet {sheet.Name} is printed '{CellReading.Shown(printed)}'");
         if (about.StrikingFormat is { } range)
             Say(
@@ -96,6 +100,10 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes)
                 $"a conditional format of the sheet {sheet.Name} strikes out what it applies to"
             );
     }
+
+    /// <summary>Of a sheet that was renamed, the name that it had as well.</summary>
+    private bool IsName(string printed) =>
+        string.Equals(printed, sheet.Name, StringComparison.Ordinal) || string.Equals(printed, shape?.Name, StringComparison.Ordinal);
 
     private static string Reference(Cell cell, SheetRow row) =>
         string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(cell.Column)}{row.Number}");

@@ -1,3 +1,4 @@
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -79,7 +80,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
     {
         if (value is not { } filled)
             return;
-        reading.Dates = DateOrders.Find(filled.Raw);
+        reading.Dates = DateOrders.Find(Synonyms.Find(filled.Raw, DateOrders.Words)?.Word ?? filled.Raw);
         if (reading.Dates is null)
             notes.Report(
                 IntakeRules.UnknownWord,

@@ -58,7 +58,7 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
     private SheetShape? ByHeadings(SheetEntry sheet)
     {
         using var part = package.Read(sheet.Part);
-        return rows.Read(part).FirstOrDefault() is { } first ? ShapeByHeadings.Find(first, rules) : null;
+        return HeadingRow.ShapeOf(rows.Read(part), rules);
     }
 
     /// <summary>A list of findings that we wrote into a copy of the workbook holds nothing of the record.</summary>
@@ -85,7 +85,7 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
     {
         var beside = Beside(sheet, linksOthers: false);
         new CellMarks(sheet, notes, beside).Finish(new SheetAbout());
-        new SheetRemarks(sheet, notes).ReportBeside(new SheetAbout(), beside.Drawings);
+        new SheetRemarks(sheet, notes, shape: null).ReportBeside(new SheetAbout(), beside.Drawings);
         return null;
     }
 }

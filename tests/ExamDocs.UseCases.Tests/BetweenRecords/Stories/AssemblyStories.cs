@@ -494,10 +494,7 @@ internal static class AssemblyStories
                 Runs =
                 [
                     [Visit("V-1", Spring).Harness("H-1", "A1").Bridge("RB-1", "Q100", i => i.On("H-1").Forgotten())],
-                    [
-                        Visit("V-2", "2026-09-01").Harness("H-1", "A1"),
-                        Visit("V-3", Autumn).Bridge("RB-9", "Q777", i => i.Formerly("RB-1")),
-                    ],
+                    [Visit("V-2", "2026-09-01").Harness("H-1", "A1"), Visit("V-3", Autumn).Bridge("RB-9", "Q777", i => i.Formerly("RB-1"))],
                     [Visit("V-4", NextSpring).Harness("H-1", "A1")],
                 ],
                 Must = ["H-1 undetermined U6"],

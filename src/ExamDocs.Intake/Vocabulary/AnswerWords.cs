@@ -1,0 +1,84 @@
+using System.Text.RegularExpressions;
+
+namespace ExamDocs.Intake.Vocabulary;
+
+/// <summary>
+/// Words by which a text that is not read may say how an item is: such a text is never passed over in silence. In three
+/// languages, and rather one too many than one too few.
+/// </summary>
+internal static partial class AnswerWords
+{
+    /// <summary>The beginnings of words that say something bad.</summary>
+    private const string AdverseStems =
+        "defe|doubt|withdr|fail|damag|unfit|unsafe|reject|condemn|quarant|scrap|retire|broken|crack|frayed|worn|danger|do not use"
+        + "|mangel|mängel|mangelh|zweifel|fraglich|schaden|schadhaft|schäd|beschäd|gerissen|riss\\b|bruch\\b|gesperrt"
+        + "|aussonder|ausgesonder|untauglich"
+        + "|unbrauchbar|gefahr|gefähr|verschliss|abgenutzt|nicht bestanden|durchgefallen|außer betrieb"
+        + "|défaut|defaut|défect|défaill|dout|endommag|retir|rebut|refus|échec|échou|inapte|cassé|fissur|hors service|dangereu|usé"
+        + "|non conforme|ne pas utiliser|quarantaine|abîmé";
+
+    /// <summary>What stands alone in a cell and is an answer to something.</summary>
+    private static readonly string[] Alone =
+    [
+        "clear",
+        "noted",
+        "no-sign",
+        "not-examined",
+        "fit",
+        "ok",
+        "o.k.",
+        "okay",
+        "nok",
+        "n.i.o.",
+        "pass",
+        "passed",
+        "bestanden",
+        "i.o.",
+        "in ordnung",
+        "geprüft",
+        "checked",
+        "examined",
+        "inspected",
+        "conforme",
+        "ras",
+        "contrôlé",
+        "vérifié",
+        "réussi",
+        "good",
+        "bad",
+        "poor",
+        "gut",
+        "schlecht",
+        "bon",
+        "mauvais",
+    ];
+
+    private static readonly HashSet<string> Answers = Alone
+        .Concat(AnswerSynonyms.All.Where(s => s.Word is not ("yes" or "no" or "not-applicable")).SelectMany(s => s.Others))
+        .Select(Synonyms.Key)
+        .ToHashSet(StringComparer.Ordinal);
+
+    private static readonly HashSet<string> Good = Answers
+        .Where(a => !IsAdverse(a))
+        .Append("yes")
+        .Append("ja")
+        .Append("oui")
+        .Except(["noted", "no sign", "not examined", "bad", "poor", "schlecht", "mauvais", "nok", "n.i.o."], StringComparer.Ordinal)
+        .ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>Whether a word in it says something bad of an item.</summary>
+    public static bool IsAdverse(string text) => Adverse().IsMatch(text);
+
+    /// <summary>Whether it may be an answer: a bad word anywhere, or a listed answer alone.</summary>
+    public static bool IsIn(string text) => IsAdverse(text) || Answers.Contains(Synonyms.Key(text));
+
+    /// <summary>Whether the whole of it says that something is good, and nothing more.</summary>
+    public static bool IsGood(string text) => Good.Contains(Synonyms.Key(text));
+
+    [GeneratedRegex(
+        @"(?<!\p{L})(" + AdverseStems + ")",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
+    private static partial Regex Adverse();
+}

@@ -1,0 +1,102 @@
+using System.Globalization;
+using ExamDocs.Intake.Vocabulary;
+using ExamDocs.Intake.Workbook.Package;
+
+namespace ExamDocs.Intake.Workbook.Reading;
+
+/// <summary>
+/// Says what becomes of cells under no heading of the sheet. A column of the user's own is named once; what may be an answer, or a
+/// heading of ours misspelt, is an error at each cell.
+/// </summary>
+internal sealed class UnreadCells(ReadingNotes notes, string sheet)
+{
+    private readonly Dictionary<int, int> _left = [];
+
+    /// <param name="row">A row below the headings.</param>
+    /// <param name="target">The object that the row became; null where it became none.</param>
+    public void Look(RowView row, DraftObject? target)
+    {
+        foreach (var cell in row.Cells)
+        {
+            if (row.Knows(cell.Column))
+                continue;
+            if (row.HeadingTyped(cell.Column) is not { } heading)
+                Report(
+                    SheetFindings.NoHeading,
+                    row,
+                    cell,
+                    target,
+                    row.Reference(cell.Column),
+                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading"
+                );
+            else if (target is not null && IsHarmless(row.Foreign(cell.Column), cell.Raw))
+                _left[cell.Column] = _left.GetValueOrDefault(cell.Column) + 1;
+            else
+                ReportUnknown(row, cell, target, heading);
+        }
+    }
+
+    /// <summary>Names the columns that were left alone.</summary>
+    /// <param name="headings">Null where the sheet has none.</param>
+    public void Finish(HeadingMap? headings)
+    {
+        foreach (var (column, cells) in headings is null ? [] : _left.OrderBy(l => l.Key).ToList())
+        {
+            var heading = CellReading.Shown(headings!.Typed(column)!);
+            var at = CellAddress.Of(headings.Row, column);
+            var (rule, what) =
+                headings.Foreign(column) is ForeignHeading.Results
+                    ? (ReadAsFindings.ResultColumn, "is not read as a conclusion")
+                    : (ReadAsFindings.OwnColumn, "is yours and is left alone: no record holds it");
+            notes.Report(
+                rule,
+                ReadingNotes.Outside(sheet, at),
+                $"{sheet}!{at}",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the column '{heading}' of the sheet {sheet} {what} (cells filled in: {cells})"
+                )
+            );
+        }
+    }
+
+    private static bool IsHarmless(ForeignHeading heading, string text) =>
+        heading switch
+        {
+            ForeignHeading.Own => !AnswerWords.IsIn(text),
+            ForeignHeading.Results => AnswerWords.IsGood(text),
+            _ => false,
+        };
+
+    private void ReportUnknown(RowView row, Cell cell, DraftObject? target, string heading)
+    {
+        var isAnswer = row.Foreign(cell.Column) is ForeignHeading.Own or ForeignHeading.Results;
+        var message = $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
+        if (isAnswer && target is not null)
+            message += $", and '{CellReading.Shown(cell.Raw)}' under it may say how the item is";
+        Report(SheetFindings.UnknownColumn, row, cell, target, ReadingNotes.Escape(CellReading.Shown(heading)), message, row.Near(heading));
+    }
+
+    private void Report(
+        Core.Findings.RuleInfo rule,
+        RowView row,
+        Cell cell,
+        DraftObject? target,
+        string member,
+        string message,
+        string? near = null
+    )
+    {
+        var (pointer, item) = target is null
+            ? (ReadingNotes.Outside(sheet), null)
+            : (target.Pointer, target.Text("id") ?? target.Text("item"));
+        notes.Report(
+            rule.At($"{pointer}/{member}", message, near is null ? null : $"Did you mean '{near}'? {rule.Hint}", item) with
+            {
+                // What the column of ours lacks follows from the misspelt heading.
+                LostAt = near is null ? null : $"{pointer}/{row.PathOf(near)}",
+            },
+            row.Address(cell.Column)
+        );
+    }
+}

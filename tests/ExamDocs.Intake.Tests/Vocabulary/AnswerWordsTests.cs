@@ -1,0 +1,57 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Intake.Vocabulary;
+
+namespace ExamDocs.Intake.Tests.Vocabulary;
+
+/// <summary>What stands where nothing is read is passed over only if it says nothing of how an item is.</summary>
+public sealed class AnswerWordsTests
+{
+    [Fact]
+    public void Every_bad_answer_of_the_tables_is_noticed_wherever_it_stands()
+    {
+        var bad = Synonyms.All.Where(s => s.Word is "defect" or "doubt" or "withdraw").SelectMany(s => s.Others);
+        foreach (var word in bad.Append("defect").Append("doubt").Append("withdraw"))
+            Assert.True(AnswerWords.IsIn(word), word);
+        foreach (
+            var word in (string[])
+                ["defect", "Mangel", "défaut", "doubt", "Zweifel", "douteux", "withdrawn", "ausgesondert", "rebut", "FAIL"]
+        )
+            Assert.True(AnswerWords.IsIn($"shelf 3, {word} at the eye"), word);
+    }
+
+    [Fact]
+    public void Every_good_answer_alone_is_noticed_too()
+    {
+        var answers = Synonyms
+            .All.Where(s => s.Word is "clear" or "noted" or "no-sign" or "not-examined" or "fit")
+            .SelectMany(s => s.Others);
+        foreach (var word in answers.Concat(Words.States.All.Except(["not-applicable"], StringComparer.Ordinal)))
+            Assert.True(AnswerWords.IsIn(word), word);
+    }
+
+    [Theory]
+    [InlineData("Shelf 3")]
+    [InlineData("Fitton yard")]
+    [InlineData("red")]
+    [InlineData("Regal 7, links")]
+    [InlineData("étagère 2")]
+    [InlineData("42")]
+    [InlineData("n/a")]
+    [InlineData("clear plastic box")]
+    [InlineData("yes")]
+    public void What_says_nothing_of_the_item_is_harmless(string text) => Assert.False(AnswerWords.IsIn(text));
+
+    [Theory]
+    [InlineData("pass", true)]
+    [InlineData("OK", true)]
+    [InlineData("bestanden", true)]
+    [InlineData("ja", true)]
+    [InlineData("fail", false)]
+    [InlineData("no", false)]
+    [InlineData("noted", false)]
+    [InlineData("pass with remarks", false)]
+    [InlineData("nicht bestanden", false)]
+    [InlineData("non conforme", false)]
+    [InlineData("unfit", false)]
+    public void A_result_is_good_or_it_is_not(string text, bool good) => Assert.Equal(good, AnswerWords.IsGood(text));
+}
