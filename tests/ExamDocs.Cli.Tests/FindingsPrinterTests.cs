@@ -20,7 +20,7 @@ public sealed class FindingsPrinterTests : IDisposable
 
     [Theory]
     [InlineData("clera", "undetermined")]
-    [InlineData("ok", "undetermined")]
+    [InlineData("okk", "undetermined")]
     [InlineData("clear: defect at 200 mm", "undetermined")]
     [InlineData("Defect!", "withdraw")]
     [InlineData("doubtful", "withdraw")]
@@ -40,7 +40,7 @@ public sealed class FindingsPrinterTests : IDisposable
     [Theory]
     [InlineData("Rope bridges", "BRG-01", "manufactured", "03/04/2024")]
     [InlineData("Connectors", "CON-01", "safe working load", "a lot")]
-    [InlineData("Connectors", "CON-01", "basis", "six monthly")]
+    [InlineData("Connectors", "CON-01", "basis", "every so often")]
     [InlineData("Connectors", "CON-01", "conclusion", "fine")]
     [InlineData("Connectors", "CON-01", "purpose", "lifting")]
     [InlineData("Connectors", "CON-01", "last examined", "last autumn")]

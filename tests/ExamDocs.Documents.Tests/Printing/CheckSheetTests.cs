@@ -116,7 +116,7 @@ public sealed class CheckSheetTests(SharedBrowser browser)
 
     [Theory]
     [InlineData("BRG-04", "Withdrawn:", "It stays withdrawn")]
-    [InlineData("BRG-02", "Withdrawn:", "it never comes back into service")]
+    [InlineData("BRG-02", "Withdrawn:", "never comes back into service")]
     [InlineData("PUL-02", "determined:", "only once a competent person has examined it")]
     public async Task What_may_not_be_used_says_so_in_big_words_at_its_top(string id, string word, string release)
     {

@@ -11,7 +11,7 @@ from openpyxl.styles import Border, Font, Side
 def mark(how):
     book = openpyxl.load_workbook(sys.argv[1])
     sheet = book["Rope bridges"]
-    columns = {cell.value: cell.column for cell in sheet[1]}
+    columns = {str(cell.value).rstrip(" *"): cell.column for cell in sheet[1]}
     answer = sheet.cell(2, columns["cover-cut"])
 
     if how == "comment":

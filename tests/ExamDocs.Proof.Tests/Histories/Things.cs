@@ -48,9 +48,13 @@ internal sealed class Things
                     )
                 )
                 .Select(then => _thing[then])
-                .Where(other => other != thing)
+                .Where(other => other != thing && !AreBeside(thing, other))
                 .Distinct(),
         ];
+
+    /// <summary>A record has both as rows of its own: then they are two.</summary>
+    private bool AreBeside(int one, int other) =>
+        With[one].Any(row => row.Sheet.Rows.Any(beside => beside != row && _thing[beside] == other));
 
     /// <summary>What an id in a record can mean: the record's own row, else every thing of that id and owner.</summary>
     public IReadOnlyList<int> Named(string? id, Sheet sheet)

@@ -15,7 +15,7 @@ public sealed class SourcesOfLimitsTests
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CLR-01");
         var item = record["items"]!.AsArray().Single(i => (string?)i!["id"] is "CLR-01")!;
-        item["partNumber"] = "none of theirs";
+        item["partNumber"] = "OS-99";
         var limits = record["limits"]!.AsArray().First(l => (string?)l!["model"] == (string?)item["model"])!.AsObject();
         var other = limits.DeepClone().AsObject();
         (other["partNumber"], other["maxUseYears"]) = ("OS-45", 4);

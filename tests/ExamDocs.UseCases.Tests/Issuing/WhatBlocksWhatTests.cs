@@ -54,7 +54,7 @@ public sealed class WhatBlocksWhatTests
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-01");
         var answer = record.ExaminationOf("CON-01").Rows("observations").First();
-        (answer["state"], answer["note"]) = ("doubt", "not sure");
+        (answer["state"], answer["note"]) = ("doubt", "the gate may stick");
         record.ExaminationOf("CON-01")["conclusion"] = "fit";
         var result = await workspace.IssueAsync(workspace.Write(record));
 
