@@ -54,10 +54,12 @@ public static class EmbeddedRecord
                 return new ReadResult(null, [], sources, "the record within was written by another version");
             var (record, findings) = RecordBinder.Bind(new ObjectNode("", [.. whole.Members.Where(m => !IsReading(m.Key))]));
             var known = earlier.Select(f => (f!.Code, f.Path)).ToHashSet();
-            return new ReadResult(record, [.. earlier!, .. findings.Where(f => !known.Contains((f.Code, f.Path)))], sources, null)
-            {
-                PhotosAreElsewhere = true,
-            };
+            var places = earlier.Select(f => f!.Path).ToHashSet(StringComparer.Ordinal);
+            // What stands for a value that could not be read is no placeholder that somebody typed.
+            bool IsKnown(Finding f) =>
+                known.Contains((f.Code, f.Path))
+                || (string.Equals(f.Code, PlaceholderRules.ValueIsAsked.Code, StringComparison.Ordinal) && places.Contains(f.Path));
+            return new ReadResult(record, [.. earlier!, .. findings.Where(f => !IsKnown(f))], sources, null) { PhotosAreElsewhere = true };
         }
         catch (UnreadableWorkbookException e)
         {
