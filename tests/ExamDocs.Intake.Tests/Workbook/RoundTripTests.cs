@@ -115,6 +115,48 @@ public sealed class RoundTripTests
         );
     }
 
+    /// <summary>A firm's own list may have it as out of use: on that day nobody examined it.</summary>
+    [Fact]
+    public void What_was_taken_out_of_use_unseen_was_not_examined_on_that_day()
+    {
+        var record = new ExaminationRecord
+        {
+            Format = ExaminationRecord.FormatName,
+            Items =
+            [
+                new Item
+                {
+                    Id = "H-1",
+                    Category = "helmet",
+                    LastExamined = new PartialDate(2025, 5, 4),
+                },
+            ],
+            Examinations =
+            [
+                new Examination
+                {
+                    Item = "H-1",
+                    ExaminedOn = new(2026, 1, 9),
+                    Conclusion = Conclusion.Withdraw,
+                    Observations =
+                    [
+                        new Observation
+                        {
+                            Criterion = "identity",
+                            StateAsTyped = "not-examined",
+                            State = ObservedState.NotExamined,
+                        },
+                    ],
+                },
+            ],
+        };
+        var stream = Written(record, [], forNextVisit: true);
+        var next = RecordBinder.Bind(WorkbookReader.Read(stream, "next.xlsx").Root!).Record;
+
+        Assert.Equal(new PartialDate(2025, 5, 4), next.Items[0].LastExamined);
+        Assert.Equal(Conclusion.Withdraw, Assert.Single(next.Examinations).Conclusion);
+    }
+
     [Fact]
     public void An_observation_beyond_the_columns_stays_with_its_examination()
     {

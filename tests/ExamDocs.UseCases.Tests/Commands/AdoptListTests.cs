@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
@@ -92,12 +91,10 @@ public sealed class AdoptListTests
     private static string Id(string letters, int n) => string.Create(CultureInfo.InvariantCulture, $"{letters}-{n:000}");
 
     [Fact]
-    public void All_three_hundred_rows_come_in_with_fewer_than_ten_questions_and_in_under_five_seconds()
+    public void All_three_hundred_rows_come_in_with_fewer_than_ten_questions()
     {
         using var list = ThreeHundred();
-        var watch = Stopwatch.StartNew();
         var result = list.Adopt(ListFile.Propose);
-        watch.Stop();
         Assert.Empty(result.Refused);
         Assert.True(list.Asked.Count < 10, string.Join('\n', list.Asked.Select(q => q.Text)));
         var record = list.Record();
@@ -109,7 +106,6 @@ public sealed class AdoptListTests
                 .Order(StringComparer.Ordinal),
             record.Items.Select(i => i.Id!).Order(StringComparer.Ordinal)
         );
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(5), $"{watch.Elapsed}");
     }
 
     [Fact]
