@@ -77,13 +77,12 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
     {
         if (_states.TryGetValue(entry, out var known))
             return known;
-        // Another row of the record may say by an older id that it is this one: what is known of that row counts as well.
-        var others = items
-            .Current.Where(c => !c.IsNameAlone)
-            .Select(items.SameAs)
-            .Where(same => same.Contains(entry))
-            .SelectMany(same => same);
-        return _states[entry] = Adverse([.. items.SameAs(entry).Concat(others).Prepend(entry).Distinct()]);
+        var same = items.SameAs(entry);
+        // What was only said to be it, although something contradicts, adds what is against it, and takes nothing away.
+        List<KnownEntry> surely = [entry, .. same.Where(e => items.AreOneThing(entry, e))];
+        // So does another row of the record that says by an older id that it is this one.
+        var others = items.Current.Where(c => !c.IsNameAlone).Select(items.SameAs).Where(o => o.Contains(entry)).SelectMany(o => o);
+        return _states[entry] = Adverse(surely) ?? Adverse([entry, .. same]) ?? Adverse([.. same.Concat(others).Prepend(entry).Distinct()]);
     }
 
     private (EarlierState, KnownEntry, LocalDate, string?)? Adverse(IReadOnlyList<KnownEntry> entries)

@@ -647,6 +647,19 @@ internal static class IdentityStories
                 ],
                 Must = ["RB-1 undetermined U3", "RB-9 withdraw W10"],
             },
+            new Story(
+                "A held bridge, and another said to be it although the maker contradicts; then the tag on a third",
+                "That the other is fit says nothing of the one that was held."
+            )
+            {
+                Runs =
+                [
+                    [Visit("V-1", Spring).Bridge("RB-1", "Q100", i => i.Maker("Hollin Forge").Forgotten())],
+                    [Visit("V-1b", "2026-07-01").Bridge("RB-9", "Q100", i => i.Formerly("RB-1"))],
+                    [Visit("V-2", Autumn).Bridge("RB-1", "Q777")],
+                ],
+                Must = ["RB-1 undetermined U3"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =
