@@ -33,14 +33,16 @@ internal static class ModelsCommand
         if (parsed.GetValue(Json))
         {
             output.WriteLine(JsonSerializer.Serialize(models, RuleJson.Options));
-            return ExitCode.Done;
+            return ExitOf(models);
         }
         foreach (var model in models)
             output.WriteLine(Line(model));
         if (models.Count == 0)
             output.WriteLine("No model is on record yet: the first visit that is issued or imported brings them.");
-        return models.Any(m => m.IsDisputed) ? ExitCode.Findings : ExitCode.Done;
+        return ExitOf(models);
     }
+
+    private static int ExitOf(IReadOnlyList<ListedModel> models) => models.Any(m => m.IsDisputed) ? ExitCode.Findings : ExitCode.Done;
 
     private static string Line(ListedModel model)
     {

@@ -47,13 +47,26 @@ public static class ModelsOnRecord
     private static ModelOnRecord Latest(IReadOnlyList<(MakersLimits Limits, LocalDate? On)> uses)
     {
         var last = uses[^1];
-        var revision = uses.Where(u => IsOneRevision(u.Limits.Source, last.Limits.Source)).ToList();
+        // Of two visits of one day neither is the later one: what they give differently is disputed as well.
+        var revision = uses.Where(u => u.On == last.On || IsOneRevision(u.Limits.Source, last.Limits.Source)).ToList();
         return new ModelOnRecord(last.Limits, last.On, revision.Select(u => Values(u.Limits)).Distinct(StringComparer.Ordinal).Count() > 1);
     }
 
     private static bool IsOneRevision(LimitsSource? one, LimitsSource? other) =>
         string.Equals(Folded(one?.Title), Folded(other?.Title), StringComparison.Ordinal)
-        && string.Equals(Folded(one?.Revision), Folded(other?.Revision), StringComparison.Ordinal);
+        && string.Equals(Number(one?.Revision), Number(other?.Revision), StringComparison.Ordinal);
+
+    /// <summary>"Rev. 2" and "2" are one revision.</summary>
+    private static string Number(string? revision)
+    {
+        var folded = Folded(revision);
+        foreach (var word in new[] { "REVISION", "REV", "ISSUE", "EDITION", "VERSION", "AUSGABE", "STAND" })
+        {
+            if (folded.StartsWith(word, StringComparison.Ordinal) && folded.Length > word.Length)
+                return folded[word.Length..];
+        }
+        return folded;
+    }
 
     /// <summary>All that an entry states, but for the spelling of names and the page.</summary>
     private static string Values(MakersLimits limits) =>

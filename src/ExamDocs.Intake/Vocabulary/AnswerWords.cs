@@ -15,7 +15,20 @@ internal static partial class AnswerWords
         + "|aussonder|ausgesonder|untauglich"
         + "|unbrauchbar|gefahr|gefähr|verschliss|abgenutzt|nicht bestanden|durchgefallen|außer betrieb"
         + "|défaut|defaut|défect|défaill|dout|endommag|retir|rebut|refus|échec|échou|inapte|cassé|fissur|hors service|dangereu|usé"
-        + "|non conforme|ne pas utiliser|quarantaine|abîmé";
+        + "|non conforme|ne pas utiliser|quarantaine|abîmé"
+        + "|destroy|bent\\b|cut\\b|cuts\\b|sawn|torn\\b|tear\\b|snapped|split\\b"
+        + "|deform|corro|rust|loose|fault|expir|recall|unserviceable|unusable"
+        + "|not (fit|ok|pass|good|safe|to be used|in use|for use|usable|serviceable)|out of (service|use|date)|dispos|binned|bin\\b|lost\\b"
+        + "|missing|stolen|oos\\b|u/s\\b|no go|ko\\b|nok\\b|stiff|fused|glaz|burn|melt|cracking|does not|must be|replace|beyond|kondem"
+        + "|kaputt|gebroch|rissig|haarriss|verbog|schrott|entsorg|ausgemuster"
+        + "|abgelegt|ablegereif|abgelauf|ersetzen|rückruf|rueckruf|nicht\\b"
+        + "|maengel|schaed|beschaed|gefaehr|ausser betrieb|ausser dienst|außer dienst"
+        + "|ersetz|zerstör|vernicht|verlor|fehlt\\b|nio\\b|n\\.i\\.o"
+        + "|rost|lose\\b|reparatur|coupé|déchir|réform|périm|hors d.usage|hs\\b"
+        + "|déform|usee|ne pas |perdu|manqu|rouill|tordu|détruit|rappel";
+
+    /// <summary>Ends of compound words, which other words run into.</summary>
+    private const string AdverseEnds = "riss|brüche?|bruch|schaden|schäden|defekt|mangel|mängel|verschleiß|verschleiss|schrott";
 
     /// <summary>What stands alone in a cell and is an answer to something.</summary>
     private static readonly string[] Alone =
@@ -67,7 +80,11 @@ internal static partial class AnswerWords
         .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Whether a word in it says something bad of an item.</summary>
-    public static bool IsAdverse(string text) => Adverse().IsMatch(text);
+    public static bool IsAdverse(string text) => Adverse().IsMatch(Plain(text));
+
+    /// <summary>Letters put together with their marks, words parted by one blank, and nothing that cannot be seen.</summary>
+    private static string Plain(string text) =>
+        Parting().Replace(Unseen().Replace(text, "").Normalize(System.Text.NormalizationForm.FormKC), " ");
 
     /// <summary>Whether it may be an answer: a bad word anywhere, or a listed answer alone.</summary>
     public static bool IsIn(string text) => IsAdverse(text) || Answers.Contains(Synonyms.Key(text));
@@ -76,9 +93,16 @@ internal static partial class AnswerWords
     public static bool IsGood(string text) => Good.Contains(Synonyms.Key(text));
 
     [GeneratedRegex(
-        @"(?<!\p{L})(" + AdverseStems + ")",
+        @"(?<!\p{L})(" + AdverseStems + @")|\p{L}(" + AdverseEnds + @")(?!\p{L})",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
         1000
     )]
     private static partial Regex Adverse();
+
+    [GeneratedRegex(@"[\s_\u2010-\u2015-]+", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Parting();
+
+    /// <summary>Soft hyphens, with the break after them, and signs without width.</summary>
+    [GeneratedRegex(@"\u00AD\s*|[\u200B-\u200F\u2060\uFEFF]", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Unseen();
 }

@@ -15,10 +15,28 @@ internal static class WholeFile
     /// <summary>Ordinary files lie here, and no devices.</summary>
     private const string MemoryDisk = "/dev/shm/";
 
-    /// <summary>Whether a path leads to a device, which is written to and never replaced.</summary>
+    /// <summary>The program's own streams, which the caller may have sent into a file.</summary>
+    private static readonly string[] Streams =
+    [
+        "/dev/stdout",
+        "/dev/stderr",
+        "/dev/fd/1",
+        "/dev/fd/2",
+        "/proc/self/fd/1",
+        "/proc/self/fd/2",
+    ];
+
+    /// <summary>
+    /// Whether a path leads to a device, which is written to and never replaced. An open file of another number is none: it leads to
+    /// an ordinary file, which somebody may have.
+    /// </summary>
     public static bool IsDevice(string full) =>
-        (full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith(MemoryDisk, StringComparison.Ordinal))
-        || (full.StartsWith("/proc/", StringComparison.Ordinal) && full.Contains("/fd/", StringComparison.Ordinal));
+        Streams.Contains(full, StringComparer.Ordinal)
+        || (
+            full.StartsWith("/dev/", StringComparison.Ordinal)
+            && !full.StartsWith(MemoryDisk, StringComparison.Ordinal)
+            && !full.StartsWith("/dev/fd/", StringComparison.Ordinal)
+        );
 
     /// <param name="full">Full path; its folder is made where it is missing.</param>
     /// <param name="make">Makes the file, which is not there yet, at the path that it is given.</param>

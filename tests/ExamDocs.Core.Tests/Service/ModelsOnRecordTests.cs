@@ -63,6 +63,14 @@ public sealed class ModelsOnRecordTests
         Assert.Equal([null, "SP-11"], models.Select(m => m.Limits.PartNumber));
     }
 
+    [Fact]
+    public void A_revision_is_one_however_it_is_called() =>
+        Assert.True(Assert.Single(ModelsOnRecord.Of([Record(Spring, Limits("2", 6)), Record(Autumn, Limits("Rev. 2", 10))])).IsDisputed);
+
+    [Fact]
+    public void Of_two_visits_of_one_day_neither_is_the_later() =>
+        Assert.True(Assert.Single(ModelsOnRecord.Of([Record(Spring, Limits("3", 6)), Record(Spring, Limits("2", 10))])).IsDisputed);
+
     private static ExaminationRecord Record(LocalDate day, params MakersLimits[] limits) =>
         new()
         {

@@ -54,4 +54,23 @@ public sealed class AnswerWordsTests
     [InlineData("non conforme", false)]
     [InlineData("unfit", false)]
     public void A_result_is_good_or_it_is_not(string text, bool good) => Assert.Equal(good, AnswerWords.IsGood(text));
+
+    [Theory]
+    [InlineData("cut through")]
+    [InlineData("out-of-service since May")]
+    [InlineData("OUT OF SERVICE!")]
+    [InlineData("not to be used")]
+    [InlineData("rusted")]
+    [InlineData("kaputt")]
+    [InlineData("Haarriss im Schaft")]
+    [InlineData("Kernmantelbruch")]
+    [InlineData("Maengel")]
+    [InlineData("beschaedigt")]
+    [InlineData("de\u0301faut")]
+    [InlineData("cr\u00ADack")]
+    [InlineData("ausge\u00AD\nsondert")]
+    [InlineData("hors d'usage")]
+    [InlineData("périmé")]
+    [InlineData("Schrott")]
+    public void What_says_something_bad_is_never_passed_over(string text) => Assert.True(AnswerWords.IsAdverse(text));
 }

@@ -128,4 +128,25 @@ public sealed class AnswerTests
                 Row("id", "cover-cut", "cover-cut note", "conclusion") + Row("B-1", state, note, conclusion)
             )
         );
+
+    /// <summary>Who found nothing types clear alone: what says something bad behind it is another answer.</summary>
+    [Theory]
+    [InlineData("clear: cracked")]
+    [InlineData("clear: broken")]
+    [InlineData("clear: gate does not close")]
+    [InlineData("OK: riss 3 mm")]
+    [InlineData("i.O.: gebrochen")]
+    [InlineData("clear: Haarriss")]
+    [InlineData("clear: n.i.O.")]
+    [InlineData("clear: NOK")]
+    [InlineData("clear: must be taken out of service")]
+    [InlineData("RAS: fissuré")]
+    [InlineData("clear: fissure\u0301")]
+    [InlineData("clear: cr\u00ADacked")]
+    public void Clear_with_something_bad_behind_it_is_no_answer(string typed)
+    {
+        var read = new ReadWorkbook(new XlsxFile().Sheet("Rope bridges", XlsxFile.Row("id", "cover-cut") + XlsxFile.Row("B-1", typed)));
+        Assert.Null(read.Record.Examinations[0].Observations[0].State);
+        Assert.Contains(read.Findings, f => f.Code is "INT062");
+    }
 }

@@ -119,5 +119,24 @@ public sealed class OwnColumnTests
         sheet.Cell(2, column).SetValue(value);
     }
 
+    /// <summary>What stands below such a heading says how the kit is, whatever the word in the cell.</summary>
+    [Theory]
+    [InlineData("Serviceable", "no")]
+    [InlineData("Safe?", "no")]
+    [InlineData("fit?", "no")]
+    [InlineData("Destroyed on", "2026-11-01")]
+    [InlineData("Expiry", "2026-11-01")]
+    [InlineData("Freigabe", "nein")]
+    [InlineData("Péremption", "2026")]
+    [InlineData("Sturz", "ja")]
+    [InlineData("***", "see list")]
+    public void A_heading_that_says_how_the_kit_is_is_an_error_at_each_value(string heading, string value)
+    {
+        var read = new ReadWorkbook(
+            new XlsxFile().Sheet("Rope bridges", XlsxFile.Row("id", "serial", heading) + XlsxFile.Row("B-1", "Q100", value))
+        );
+        Assert.Contains(read.Findings, f => f is { Code: "INT021", Severity: Core.Findings.Severity.Error });
+    }
+
     private static ReadWorkbook Bridges(string rows) => new(new XlsxFile().Sheet("Rope bridges", rows));
 }

@@ -9,6 +9,23 @@ public sealed class OutputGuardTests : IDisposable
 
     private string At(string name) => Path.Combine(_folder, name);
 
+    /// <summary>An open file of the process leads to a file that somebody has; only its own output and errors are streams.</summary>
+    [Theory]
+    [InlineData("/proc/self/fd/")]
+    [InlineData("/dev/fd/")]
+    public void A_file_that_is_open_already_is_no_device(string folder)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "There are no such paths here.");
+        var file = At("open.txt");
+        File.WriteAllText(file, "mine");
+        using var open = new FileStream(file, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
+        var path = folder + open.SafeFileHandle.DangerousGetHandle().ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+        Assert.Throws<OutputRefusedException>(() => OutputGuard.NewFilesOnly.Require(path));
+        Assert.ThrowsAny<Exception>(() => OutputGuard.NewFilesOnly.Write(path, "ours"u8.ToArray()));
+        Assert.Equal("mine", new StreamReader(open).ReadToEnd());
+    }
+
     [Fact]
     public void What_turns_up_after_the_first_look_stays()
     {

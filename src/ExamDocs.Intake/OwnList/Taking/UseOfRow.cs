@@ -42,7 +42,11 @@ internal sealed class UseOfRow(MappedTable table, TableRow row, ListMap map, IRe
                 Add(UseMeaning.Withdrawn, $"{heading} is empty", null);
         }
         foreach (var (column, cell) in row.Row.Cells.Where(c => !about.Contains(c.Key)))
-            Add(Meaning(cell.Text, UseWords.Against), $"{table.Table.Headings[column]} '{Samples.Short(cell.Text)}'", DayIn(cell.Text));
+            Add(
+                Meaning(cell.Text, UseWords.AgainstInCell),
+                $"{table.Table.Headings[column]} '{Samples.Short(cell.Text)}'",
+                DayIn(cell.Text)
+            );
         foreach (var comment in row.Row.Comments)
             Add(UseWords.OfState(comment) ?? UseWords.Against(comment), $"comment '{Samples.Short(comment)}'", DayIn(comment));
         if (row.Against is { } title)

@@ -1,5 +1,6 @@
 using System.Buffers;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Words;
 
@@ -62,6 +63,17 @@ internal static class UseWords
     {
         var stems = WithoutHarmless(text, out _);
         return Worst(UsePhrases.Anywhere.In(stems)) ?? (IsMisspelt(stems) ? UseMeaning.Withdrawn : null);
+    }
+
+    /// <summary>What a cell of a row says against its item, whatever column it stands in; null where it says nothing.</summary>
+    public static UseMeaning? AgainstInCell(string text)
+    {
+        if (Against(text) is { } against)
+            return against;
+        var stems = WithoutHarmless(text, out var took);
+        if (UsePhrases.Alone.In(stems) is [{ IsWhole: true, Meaning: >= UseMeaning.Lost } whole])
+            return whole.Meaning;
+        return !took && AnswerWords.IsAdverse(text) ? UseMeaning.Withdrawn : null;
     }
 
     private static UseMeaning? Worst(IReadOnlyList<PhraseFound<UseMeaning>> found) => found.Count == 0 ? null : found.Max(f => f.Meaning);

@@ -38,7 +38,7 @@ internal sealed partial record AnswerCell(string State, string Note)
                 && Synonyms.Find(FirstPart().Match(Note).Value, States) is { } other
                 && !string.Equals(other.Word, State, StringComparison.Ordinal)
             )
-            || (State is "clear" && AdverseAnywhere().IsMatch(Note))
+            || (State is "clear" && (AdverseAnywhere().IsMatch(Note) || (AnswerWords.IsIn(Note) && !AnswerWords.IsGood(Note))))
         );
 
     [GeneratedRegex(

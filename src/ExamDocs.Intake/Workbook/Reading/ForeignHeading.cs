@@ -63,7 +63,9 @@ internal static partial class ForeignHeadings
         var names = shape.Columns.Select(c => Heading.Key(c.Heading)).Concat(OthersOf(shape)).ToList();
         if (HeadingWords.Near(shape, typed) is not null || IsNear(key, OthersOf(shape)) || names.Exists(name => IsWithin(name, key)))
             return ForeignHeading.NearOurs;
-        return SaysMore().IsMatch(typed) || AnswerWords.IsIn(typed) ? ForeignHeading.MaySayMore : ForeignHeading.Own;
+        return SaysMore().IsMatch(typed) || AnswerWords.IsIn(typed) || !typed.Any(char.IsLetterOrDigit)
+            ? ForeignHeading.MaySayMore
+            : ForeignHeading.Own;
     }
 
     /// <summary>The other names of its columns that are in common use.</summary>
@@ -81,7 +83,12 @@ internal static partial class ForeignHeadings
     [GeneratedRegex(
         @"(?<!\p{L})(notes?|remarks?|comments?|observations?|findings?|conditions?|state|issues?|problems?|visual|check|inspect|test|exam"
             + @"|action|reason|repair|wear|bemerk|anmerk|notiz|hinweis|befund|zustand|kommentar|prüf|maßnahm|grund|repar|kontroll"
-            + @"|remarque|commentaire|état|etat|constat|contrôl|vérif|mesure|motif|répar|usure)",
+            + @"|remarque|commentaire|état|etat|constat|contrôl|vérif|mesure|motif|répar|usure"
+            + @"|service|safe|usable|in use|fit\b|ok\b|released?|decision|disposition"
+            + @"|judge?ment|good|bad|end of life|max date|drops?\b|falls?\b"
+            + @"|shock|incident|accident|event|rmks|obs|memo|to do|follow|next step|grade|score|rating|legend|traffic light"
+            + @"|einsatz|verwendbar|brauchbar|freigabe|entscheid|urteil|beurteil|bewert|sperr|ablauf|lebensdauer|sturz|bem\b|anm\b|vermerk"
+            + @"|verschlei|ampel|außer|ausser|apte|aptitude|décision|avis|péremption|fin de vie|chute|choc|bon\b|mauvais)",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
         1000
     )]
