@@ -27,9 +27,12 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
                 || IsKnown(entry, other, same)
             )
                 continue;
-            asked.UnionWith(items.SameAs(other).Append(other));
-            if (StateOf(other) is { } state)
-                yield return Question(entry, other, state);
+            asked.Add(other);
+            if (StateOf(other) is not { } state)
+                continue;
+            // One question for one thing; where nothing is against it, each entry that is said to be it is still looked at by itself.
+            asked.UnionWith(items.SameAs(other));
+            yield return Question(entry, other, state);
         }
     }
 

@@ -53,8 +53,10 @@ internal sealed class Questions(Things things, Holds holds, IReadOnlyList<Sheet>
     private bool IsTroubled(int thing, int own) =>
         things.Besides(thing).Where(other => other != own).Append(thing).Any(other => holds.Open(other).Count > 0)
         || holds.IsDestroyed(thing)
+        // What continues it adds to what is known against it, and takes nothing away.
         || things
-            .Latest(thing, sheets, sheet, Continuing(thing))
+            .Latest(thing, sheets, sheet)
+            .Concat(things.Latest(thing, sheets, sheet, Continuing(thing)))
             .Where(row => things.Of(row) != own)
             .Any(row => row.Said!.Outcome == "undetermined" || (row.HasLaterDefect && !holds.IsRepaired(thing, row.Day, null)));
 }
