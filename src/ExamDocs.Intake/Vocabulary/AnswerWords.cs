@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace ExamDocs.Intake.Vocabulary;
@@ -83,8 +84,10 @@ internal static partial class AnswerWords
     public static bool IsAdverse(string text) => Adverse().IsMatch(Plain(text));
 
     /// <summary>Letters put together with their marks, words parted by one blank, and nothing that cannot be seen.</summary>
-    private static string Plain(string text) =>
-        Parting().Replace(Unseen().Replace(text, "").Normalize(System.Text.NormalizationForm.FormKC), " ");
+    private static string Plain(string text) => Parting().Replace(Ascii.IsValid(text) ? text : Composed(Unseen().Replace(text, "")), " ");
+
+    /// <summary>Half of a character pair cannot be put together with anything: the sign for it takes its place.</summary>
+    private static string Composed(string text) => string.Concat(text.EnumerateRunes()).Normalize(NormalizationForm.FormKC);
 
     /// <summary>Whether it may be an answer: a bad word anywhere, or a listed answer alone.</summary>
     public static bool IsIn(string text) => IsAdverse(text) || Answers.Contains(Synonyms.Key(text));

@@ -73,4 +73,12 @@ public sealed class AnswerWordsTests
     [InlineData("périmé")]
     [InlineData("Schrott")]
     public void What_says_something_bad_is_never_passed_over(string text) => Assert.True(AnswerWords.IsAdverse(text));
+
+    /// <summary>No text of a file is too broken to be looked at.</summary>
+    [Fact]
+    public void Half_of_a_character_pair_does_no_harm()
+    {
+        Assert.True(AnswerWords.IsAdverse("cracked " + '\ud800'));
+        Assert.False(AnswerWords.IsAdverse("Shelf " + '\udc00'));
+    }
 }
