@@ -57,7 +57,11 @@ internal sealed class Deciding
         IReadOnlyList<int> inherited = [thing, .. _things.Besides(thing)];
         var open = inherited
             .SelectMany(t => _holds.Open(t, row.Examined ? row.Day : null, row.Own.Any(code => code[0] == 'W')))
-            .Where(hold => _things.Of(hold.Row) == thing || !_things.AreTwo(row, hold.Row))
+            // An answer takes nothing away that the serial number says, unless another row of the record is that one.
+            .Where(hold =>
+                !_things.AreTwo(row, hold.Row)
+                || (_things.Of(hold.Row) == thing && !_own.Rows.Any(other => other != row && Likeness.IsSame(other, hold.Row)))
+            )
             .Concat(_holds.Typed(row))
             .ToList();
         found.Open.AddRange(open.Select(hold => hold.Day));
