@@ -1,8 +1,10 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
+using NodaTime.Text;
 
 namespace ExamDocs.Cli;
 
@@ -119,6 +121,15 @@ internal static class CommonOptions
         foreach (var fault in read.Faults)
             parsed.InvocationConfiguration.Error.WriteLine(fault);
         return read.Style;
+    }
+
+    /// <summary>Reads the day that an option is given.</summary>
+    public static LocalDate? Day(ArgumentResult argument)
+    {
+        if (LocalDatePattern.Iso.Parse(argument.Tokens[0].Value) is { Success: true, Value: var day })
+            return day;
+        argument.AddError($"'{argument.Tokens[0].Value}' is no day; write it like 2026-11-30");
+        return null;
     }
 
     /// <summary>

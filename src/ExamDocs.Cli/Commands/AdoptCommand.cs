@@ -3,7 +3,6 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using ExamDocs.UseCases.Commands;
 using NodaTime;
-using NodaTime.Text;
 using Spectre.Console;
 
 namespace ExamDocs.Cli.Commands;
@@ -35,7 +34,7 @@ internal static class AdoptCommand
     {
         Description = "The day taken for what the list has as out of use without saying since when. Default: today.",
         HelpName = "YYYY-MM-DD",
-        CustomParser = ParseDay,
+        CustomParser = CommonOptions.Day,
     };
 
     public static Command Create()
@@ -115,12 +114,4 @@ internal static class AdoptCommand
     /// <summary>Nothing is asked where nobody can answer.</summary>
     private static bool IsTerminal =>
         AnsiConsole.Profile.Capabilities.Interactive && !Console.IsInputRedirected && !Console.IsErrorRedirected;
-
-    private static LocalDate? ParseDay(ArgumentResult argument)
-    {
-        if (LocalDatePattern.Iso.Parse(argument.Tokens[0].Value) is { Success: true, Value: var day })
-            return day;
-        argument.AddError($"'{argument.Tokens[0].Value}' is no day; write it like 2026-11-30");
-        return null;
-    }
 }

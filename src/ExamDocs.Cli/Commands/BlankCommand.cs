@@ -3,7 +3,6 @@ using System.CommandLine.Parsing;
 using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Commands;
 using NodaTime;
-using NodaTime.Text;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -40,7 +39,7 @@ internal static partial class BlankCommand
     {
         Description = $"With --from {TheRegister}: only what falls due by this day, the day itself included.",
         HelpName = "YYYY-MM-DD",
-        CustomParser = ParseDay,
+        CustomParser = CommonOptions.Day,
     };
 
     private static readonly Option<string?> Employer = new("--employer")
@@ -131,12 +130,4 @@ internal static partial class BlankCommand
 
     // A file of that name can be written ./register.
     private static bool IsRegister(string? from) => string.Equals(from, TheRegister, StringComparison.Ordinal);
-
-    private static LocalDate? ParseDay(ArgumentResult argument)
-    {
-        if (LocalDatePattern.Iso.Parse(argument.Tokens[0].Value) is { Success: true, Value: var day })
-            return day;
-        argument.AddError($"'{argument.Tokens[0].Value}' is no day; write it like 2026-11-30");
-        return null;
-    }
 }

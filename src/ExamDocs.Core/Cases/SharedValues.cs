@@ -13,10 +13,11 @@ public static class SharedValues
     public static ExaminationRecord FilledIn(ExaminationRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        var models = new LimitsIndex([.. record.Limits.Where(Shares)]);
+        var shared = record.Limits.Where(Shares).ToList();
+        var models = new LimitsIndex(shared);
         return record with
         {
-            Items = record.Limits.Any(Shares) ? [.. record.Items.Select(item => WithModels(item, models.Of(item)))] : record.Items,
+            Items = shared.Count > 0 ? [.. record.Items.Select(item => WithModels(item, models.Of(item)))] : record.Items,
             Examinations = Examinations(record),
         };
     }

@@ -37,7 +37,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
             .Append(whole)
             .Where(e => e is { IsCurrent: false, IsNameAlone: false })
             // An id that was only named may mean an item of this record as well as one of another: this record's own is left out.
-            .Where(e => !items.Current.Any(c => !c.IsNameAlone && items.SameAs(c).Contains(e)))
+            .Where(e => !items.RowsOf(e).Any())
             .ToList()
         where known.Count > 0
         let latest = known.OrderBy(e => e.Day).ThenBy(e => e.Visit.Number).Last()
@@ -62,7 +62,7 @@ internal sealed class KnownAssemblies(KnownItems items, KnownFittings fittings)
         var past = entries.Where(e => !e.IsCurrent).ToList();
         var latest = KnownEntry.LatestOf(past).Outcome;
         // What was only said to be this part, although something contradicts, does not make up for what is known of the part itself.
-        var surely = KnownEntry.LatestOf([.. past.Where(e => items.AreOneThing(entries[0], e) || ReferenceEquals(entries[0], e))]).Outcome;
+        var surely = KnownEntry.LatestOf([.. past.Where(e => items.AreOneThing(entries[0], e))]).Outcome;
         var last = past.Where(e => !e.IsNameAlone).DefaultIfEmpty(entries[0]).MaxBy(e => (e.Day, e.Visit.Number))!;
         var open = fittings.Open(past, on);
         var own = new PartElsewhere(

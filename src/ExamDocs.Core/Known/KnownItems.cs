@@ -8,6 +8,7 @@ internal sealed class KnownItems
     private readonly Dictionary<KnownEntry, IReadOnlyList<KnownEntry>> _same = [];
     private readonly Dictionary<KnownEntry, HashSet<KnownEntry>> _things = [];
     private readonly ILookup<string, KnownEntry> _batches;
+    private ILookup<KnownEntry, KnownEntry>? _rows;
 
     public KnownItems(KnownVisit current, IEnumerable<KnownVisit> others)
     {
@@ -39,9 +40,17 @@ internal sealed class KnownItems
         return same;
     }
 
+    /// <summary>The rows of the record under check that are the same item as an entry of another record.</summary>
+    public IEnumerable<KnownEntry> RowsOf(KnownEntry entry) =>
+        (
+            _rows ??= Current
+                .Where(c => !c.IsNameAlone)
+                .SelectMany(c => SameAs(c).Select(same => (Same: same, Row: c)))
+                .ToLookup(s => s.Same, s => s.Row)
+        )[entry];
+
     /// <summary>True where the record under check has a row for it.</summary>
-    public bool IsOfCurrent(KnownEntry entry) =>
-        Current.Any(c => !c.IsNameAlone && (ReferenceEquals(c, entry) || SameAs(c).Contains(entry)));
+    public bool IsOfCurrent(KnownEntry entry) => entry is { IsCurrent: true, IsNameAlone: false } || RowsOf(entry).Any();
 
     /// <summary>Entries with this id, folded.</summary>
     public IEnumerable<KnownEntry> WithId(IReadOnlyList<string> idKeys) => _all.WithId(idKeys);

@@ -84,7 +84,7 @@ internal sealed class KnownQuestions(KnownItems items, KnownFittings fittings)
         // What was only said to be it, although something contradicts, adds what is against it, and takes nothing away.
         List<KnownEntry> surely = [entry, .. same.Where(e => items.AreOneThing(entry, e))];
         // So does another row of the record that says by an older id that it is this one.
-        var others = items.Current.Where(c => !c.IsNameAlone).Select(items.SameAs).Where(o => o.Contains(entry)).SelectMany(o => o);
+        var others = items.RowsOf(entry).SelectMany(items.SameAs);
         return _states[entry] = Adverse(surely) ?? Adverse([entry, .. same]) ?? Adverse([.. same.Concat(others).Prepend(entry).Distinct()]);
     }
 

@@ -81,7 +81,7 @@ internal static partial class AnswerWords
         .ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Whether a word in it says something bad of an item.</summary>
-    public static bool IsAdverse(string text) => Adverse().IsMatch(Plain(text));
+    public static bool IsAdverse(string text) => Adverse().IsMatch(text) || Adverse().IsMatch(Plain(text));
 
     /// <summary>Letters put together with their marks, words parted by one blank, and nothing that cannot be seen.</summary>
     private static string Plain(string text) => Parting().Replace(Ascii.IsValid(text) ? text : Composed(Unseen().Replace(text, "")), " ");

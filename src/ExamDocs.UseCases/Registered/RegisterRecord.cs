@@ -139,12 +139,11 @@ internal sealed class PeopleOfVisits
 
     public IReadOnlyList<Person> All => _people;
 
-    /// <summary>The record, with new ids for people where that is needed.</summary>
-    public ExaminationRecord Renamed(ExaminationRecord recorded, string visit)
+    /// <returns>The id that each person of the record has among all.</returns>
+    public IReadOnlyDictionary<string, string> Add(IEnumerable<Person> people, string visit)
     {
-        var record = SharedValues.PerExamination(recorded);
         var names = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var person in record.People.Where(p => p.Id is not null))
+        foreach (var person in people.Where(p => p.Id is not null))
         {
             var same = _people.Find(p => string.Equals(p.Id, person.Id, StringComparison.Ordinal));
             var id = same is null || string.Equals(same.Name, person.Name, StringComparison.Ordinal) ? person.Id! : $"{person.Id}-{visit}";
@@ -153,6 +152,14 @@ internal sealed class PeopleOfVisits
             _people.RemoveAll(p => string.Equals(p.Id, id, StringComparison.Ordinal));
             _people.Add(person with { Id = id });
         }
+        return names;
+    }
+
+    /// <summary>The record, with new ids for people where that is needed.</summary>
+    public ExaminationRecord Renamed(ExaminationRecord recorded, string visit)
+    {
+        var record = SharedValues.PerExamination(recorded);
+        var names = Add(record.People, visit);
         string? Name(string? id) => id is not null && names.TryGetValue(id, out var renamed) ? renamed : id;
         return record with
         {

@@ -29,7 +29,7 @@ internal sealed class RegisteredModels
         register.Visits.AsLogged(records.Read).Require([.. visits.Select(v => v.Visit)]);
         var people = new PeopleOfVisits();
         foreach (var visit in visits)
-            _ = people.Renamed(records.Of(visit.Visit), visit.Visit.ToString(CultureInfo.InvariantCulture));
+            people.Add(records.Of(visit.Visit).People, visit.Visit.ToString(CultureInfo.InvariantCulture));
         return new RegisteredModels(ModelsOnRecord.Of(visits.Select(v => records.Of(v.Visit))), people.All);
     }
 

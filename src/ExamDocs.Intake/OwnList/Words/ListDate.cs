@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Words;
 
@@ -19,9 +20,6 @@ public enum ListDateOrder
 /// <param name="Readings">By the orders that give a date.</param>
 internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, PartialDate> Readings)
 {
-    /// <summary>Two digits of a year below this are of this century.</summary>
-    private const int CenturyTurns = 70;
-
     private static readonly ListDateOrder[] Orders = [ListDateOrder.DayMonthYear, ListDateOrder.MonthDayYear, ListDateOrder.YearMonthDay];
 
     /// <summary>Null where it depends on the order.</summary>
@@ -33,7 +31,7 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
     public static ListDate? Of(string typed)
     {
         var text = TimeOfDay().Replace(typed.Trim(), "");
-        var named = MonthNames.WithNumbers(text);
+        var named = NamedMonthDate.WithNumbers(text);
         return Whole(text) ?? Three(text) ?? Two(text) ?? (named is null ? null : Named(named.Value));
     }
 
@@ -92,11 +90,10 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
             year is >= 1900 and <= 2200
             && month is null or (>= 1 and <= 12)
             && (day is null || (month is { } m && day >= 1 && day <= DateTime.DaysInMonth(year, m)));
-        return isThere && year is >= 1900 and <= 2200 ? new PartialDate(year, month, day) : null;
+        return isThere ? new PartialDate(year, month, day) : null;
     }
 
-    private static int Year(string digits) =>
-        Parse(digits) is var year && digits.Length > 2 ? year : year + (year < CenturyTurns ? 2000 : 1900);
+    private static int Year(string digits) => digits.Length > 2 ? Parse(digits) : TwoDigitYear.Whole(Parse(digits));
 
     private static int Parse(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 

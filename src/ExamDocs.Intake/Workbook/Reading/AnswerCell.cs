@@ -38,7 +38,7 @@ internal sealed partial record AnswerCell(string State, string Note)
                 && Synonyms.Find(FirstPart().Match(Note).Value, States) is { } other
                 && !string.Equals(other.Word, State, StringComparison.Ordinal)
             )
-            || (State is "clear" && (AdverseAnywhere().IsMatch(Note) || (AnswerWords.IsIn(Note) && !AnswerWords.IsGood(Note))))
+            || (State is "clear" && AnswerWords.IsIn(Note) && !AnswerWords.IsGood(Note))
         );
 
     [GeneratedRegex(
@@ -51,12 +51,4 @@ internal sealed partial record AnswerCell(string State, string Note)
     /// <summary>The note up to its first mark.</summary>
     [GeneratedRegex(@"\A[^,;:()!?\u2013\u2014]*", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex FirstPart();
-
-    [GeneratedRegex(
-        @"(?<!\p{L})(defect|doubt|withdr|fault|failed|defekt|mangel|mängel|zweifel|schadhaft|beschädigt|aussonder|ausgesonder"
-            + "|défaut|defaut|défectu|défaill|endommag|doute|rebut)",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
-        1000
-    )]
-    private static partial Regex AdverseAnywhere();
 }

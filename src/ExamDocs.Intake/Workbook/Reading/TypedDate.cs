@@ -14,9 +14,6 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <param name="IsByOrder">The order declared was needed, or is the one it is typed in.</param>
 internal sealed partial record TypedDate(string Iso, bool IsByOrder)
 {
-    /// <summary>Years of two digits from here on belong to the century before.</summary>
-    private const int FirstOfLastCentury = 70;
-
     private const int DigitsOfDay = 8;
 
     /// <returns>Null where it is no date, or more than one.</returns>
@@ -94,9 +91,7 @@ internal sealed partial record TypedDate(string Iso, bool IsByOrder)
     }
 
     private static string Whole(string year) =>
-        year.Length != 2 ? year
-        : int.Parse(year, CultureInfo.InvariantCulture) < FirstOfLastCentury ? "20" + year
-        : "19" + year;
+        year.Length != 2 ? year : TwoDigitYear.Whole(int.Parse(year, CultureInfo.InvariantCulture)).ToString(CultureInfo.InvariantCulture);
 
     private static TypedDate? Checked(string year, string month, string? day, bool isByOrder)
     {

@@ -1,29 +1,15 @@
 using System.Globalization;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Words;
 
 /// <summary>Dates with the month as a word, in English, German or French, in full or cut short.</summary>
-internal static class MonthNames
+internal static class NamedMonthDate
 {
-    private static readonly string[] Names =
-    [
-        "january januar jan janner janvier janv",
-        "february februar feb februar fevrier fev fevr",
-        "march marz mar mrz maerz mars",
-        "april apr avril avr",
-        "may mai",
-        "june juni jun juin",
-        "july juli jul juillet juil",
-        "august aug aout",
-        "september sep sept septembre",
-        "october oktober oct okt octobre",
-        "november nov novembre",
-        "december dezember dec dez decembre",
-    ];
-
-    private static readonly Dictionary<string, int> Months = Names
-        .SelectMany((names, n) => names.Split(' ').Distinct(StringComparer.Ordinal).Select(name => (name, n + 1)))
-        .ToDictionary(m => m.name, m => m.Item2, StringComparer.Ordinal);
+    /// <summary>As words of a list are compared, without accents.</summary>
+    private static readonly Dictionary<string, int> Months = MonthNames
+        .All.SelectMany((names, n) => names.Select(PlainWords.Of).Distinct(StringComparer.Ordinal).Select(name => (name, Month: n + 1)))
+        .ToDictionary(m => m.name, m => m.Month, StringComparer.Ordinal);
 
     /// <summary>The day, where one is given, the month, and the digits of the year; null where the text is no such date.</summary>
     public static (int? Day, int Month, string Year)? WithNumbers(string text)
