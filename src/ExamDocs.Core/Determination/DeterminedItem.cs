@@ -50,11 +50,7 @@ public sealed class DeterminedItem
         MeasurementSentences = item.Measured?.Sentences ?? [];
         // It takes long, and few documents need it.
         _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(() =>
-            [
-                .. Ledger
-                    .Of(item, Reasons, verdict.Findings)
-                    .Select(e => e with { Source = SourceUnderRegime.Of(e.Source, e.Code, Regimes) }),
-            ]
+            [.. Ledger.Of(item, Reasons, verdict.Findings).Select(e => e with { Source = SourceUnderRegime.Of(e.Source, e.Code, Regimes) })]
         );
     }
 

@@ -80,7 +80,11 @@ public sealed record RetentionRule
             (not null, true) => nextMadeOn is { } next && years is { } least ? LocalDate.Max(next, least) : null,
             _ => years,
         };
-        return new KeepUntil(until, Words, Source, Confidence) { AtLeastUntil = UntilNext || Last is not null ? years : null, IsKnown = !NotFound };
+        return new KeepUntil(until, Words, Source, Confidence)
+        {
+            AtLeastUntil = UntilNext || Last is not null ? years : null,
+            IsKnown = !NotFound,
+        };
     }
 }
 

@@ -26,8 +26,7 @@ internal static class SourceUnderRegime
         if (OwnSource(code, regimes) is { } own)
             return own;
         var foreign = LawsOfPlaces.Any(law =>
-            source.StartsWith(law.Begins, StringComparison.Ordinal)
-            && !regimes.Any(r => law.Regimes.Contains(r.Id, StringComparer.Ordinal))
+            source.StartsWith(law.Begins, StringComparison.Ordinal) && !regimes.Any(r => law.Regimes.Contains(r.Id, StringComparer.Ordinal))
         );
         return foreign ? OwnRule + WhatItSays(source) : source;
     }
@@ -39,5 +38,6 @@ internal static class SourceUnderRegime
         : regimes[0].Reasons.FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.Ordinal))?.Source;
 
     /// <summary>What the rule asks, in our words after the citation: a colon and the rest; empty where there is none.</summary>
-    private static string WhatItSays(string source) => source.IndexOf(": ", StringComparison.Ordinal) is var at and >= 0 ? source[at..] : "";
+    private static string WhatItSays(string source) =>
+        source.IndexOf(": ", StringComparison.Ordinal) is var at and >= 0 ? source[at..] : "";
 }

@@ -53,8 +53,7 @@ public sealed class ExaminerIsIndependent : ExaminationRule
         return renewals.Concat(remedies);
     }
 
-    private static bool IsJudgedHere(LocalDate? done, ExaminationCase e) =>
-        !(done > e.On) && !(done <= e.Item!.LastExamined?.Latest);
+    private static bool IsJudgedHere(LocalDate? done, ExaminationCase e) => done is not null && !(done > e.On) && !(done <= e.Item!.LastExamined?.Latest);
 
     private static string On(LocalDate? day) => day is { } on ? $" of {Say.Day(on)}" : "";
 
