@@ -27,7 +27,7 @@ internal sealed class French : CheckSheetPhrases
         + "écrit, avec motifs.";
 
     public override string NeverRelease =>
-        "Il ne revient jamais en service, sauf si une remise en service montre que l’enregistrement était erroné.";
+        "Il ne revient jamais en service, sauf remise en service qui montre que l’enregistrement était erroné.";
     public override string ReleaseHold => "Il ne peut être utilisé que quand une personne qualifiée l’a vérifié et l’a confirmé par écrit.";
     public override string LastOutcome => "Résultat de la dernière fois";
     public override string LastExamined => "Dernière vérification";

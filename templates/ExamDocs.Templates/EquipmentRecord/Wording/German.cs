@@ -72,7 +72,7 @@ internal sealed class German : EquipmentRecordPhrases
         "Diese Karte enthält, was die Aufzeichnung des Prüfauftrags enthält. Prüfungen und Instandsetzungen, die nie "
             + "eingetragen wurden, stehen nicht darin.",
         "Das Ergebnis ist das der letzten Prüfung nach den geltenden Regeln. Von früheren Prüfungen ist die Beurteilung so "
-            + "wiedergegeben, wie es damals aufgezeichnet wurde.",
+            + "wiedergegeben, wie sie damals aufgezeichnet wurde.",
         "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält; es heißt nicht, dass es keinen gibt.",
     ];
 
