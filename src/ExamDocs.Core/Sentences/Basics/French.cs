@@ -38,7 +38,7 @@ internal sealed class French : BasicWords
                 ", ",
                 title,
                 source.Revision is null ? null : $"révision {source.Revision}",
-                source.Page is null ? null : $"page {source.Page}"
+                source.Page is null ? null : $"page\u00A0{source.Page}"
             );
 
     public override string Finding(Finding finding) =>

@@ -39,7 +39,7 @@ internal sealed class German : BasicWords
                 ", ",
                 title,
                 source.Revision is null ? null : $"Ausgabe {source.Revision}",
-                source.Page is null ? null : $"Seite {source.Page}"
+                source.Page is null ? null : $"Seite\u00A0{source.Page}"
             );
 
     public override string Finding(Finding finding) =>

@@ -34,8 +34,8 @@ internal sealed class German : NoticePhrases
     public override IReadOnlyList<string> Cautions { get; } =
     [
         "Diese Meldung warnt sofort vor einer Gefahr. Sie ersetzt nicht den Bericht, den das Recht verlangt.",
-        "Buchstabe und Zahl vor einem Grund nennen die Regel, auf der er beruht: W nimmt den Gegenstand aus dem "
-            + "Gebrauch, D setzt seinen letzten Gebrauchstag, U sagt, was die Aufzeichnung offen lässt.",
+        "Buchstabe und Zahl vor einem Grund nennen seine Regel: W nimmt den Gegenstand aus dem Gebrauch, D setzt seinen "
+            + "letzten Gebrauchstag, U sagt, was offen ist.",
         "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält. Es ist kein Grund zu warten.",
     ];
 

@@ -19,7 +19,7 @@ internal sealed class German : CommonPhrases
     public override string Of => "von";
     public override string Signature => "Unterschrift";
     public override string ToBeSigned => "Unterschrift – von Hand zu leisten";
-    public override string DateSigned => "Datum der Unterschrift";
+    public override string DateSigned => "Datum";
     public override string PlaceSigned => "Ort";
     public override string QrLabel => "QR-Code mit der Nummer dieses Dokuments und dem Gegenstand";
     public override string DocumentNumber => "Dokumentnummer";
@@ -46,7 +46,7 @@ internal sealed class German : CommonPhrases
     public override string SignatureField => "Elektronische Signatur dieses Dokuments";
 
     public override string CautionPrecedence =>
-        "Die Anleitung des Herstellers, das am Einsatzort geltende Recht und die Beurteilung der sachkundigen Person "
+        "Herstelleranleitung, das am Einsatzort geltende Recht und die Beurteilung der sachkundigen Person "
             + "gehen diesem Dokument vor.";
 
     public override string LanguageNote => "Ausgestellt und im Register geführt auf Deutsch.";

@@ -54,7 +54,7 @@ internal sealed class French : ItemPhrases
     public override string DangerLater => "pourrait devenir un danger d’ici au";
 
     public override string Document(string? title, string? revision, string? page) =>
-        $"{Printed.Text(title)}, révision {Printed.Text(revision)}, page {Printed.Text(page)}";
+        $"{Printed.Text(title)}, révision {Printed.Text(revision)}, page\u00A0{Printed.Text(page)}";
 
     public override string Renewal(string removed, string fitted, string reason, string doneBy, string supervisedBy, string on) =>
         $"{on}\u00A0: {removed} retiré, {fitted} monté. Motif\u00A0: {reason}. Fait par {doneBy}, sous la surveillance de "

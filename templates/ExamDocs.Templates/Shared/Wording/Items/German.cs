@@ -54,7 +54,7 @@ internal sealed class German : ItemPhrases
     public override string DangerLater => "könnte eine Gefahr werden bis";
 
     public override string Document(string? title, string? revision, string? page) =>
-        $"{Printed.Text(title)}, Ausgabe {Printed.Text(revision)}, Seite {Printed.Text(page)}";
+        $"{Printed.Text(title)}, Ausgabe {Printed.Text(revision)}, Seite\u00A0{Printed.Text(page)}";
 
     public override string Renewal(string removed, string fitted, string reason, string doneBy, string supervisedBy, string on) =>
         $"{on}: {removed} abgenommen, {fitted} angebracht. Grund: {reason}. Ausgeführt von {doneBy}, beaufsichtigt von {supervisedBy}.";
