@@ -26,10 +26,15 @@ internal static class SourceUnderRegime
         if (OwnSource(code, regimes) is { } own)
             return own;
         var foreign = LawsOfPlaces.Any(law =>
-            source.StartsWith(law.Begins, StringComparison.Ordinal) && !regimes.Any(r => law.Regimes.Contains(r.Id, StringComparer.Ordinal))
+            source.StartsWith(law.Begins, StringComparison.Ordinal)
+            && !regimes.Any(r => law.Regimes.Contains(r.Id, StringComparer.Ordinal) || Names(r, source))
         );
         return foreign ? OwnRule + WhatItSays(source) : source;
     }
+
+    /// <summary>True where the source begins with a law of the regime: a user's own regime may stand for one of ours.</summary>
+    private static bool Names(Regime regime, string source) =>
+        regime.Laws.SelectMany(p => p.Entries).Any(l => source.StartsWith(l.Number, StringComparison.Ordinal));
 
     /// <summary>That of the regime whose particulars are printed, where its data name one.</summary>
     private static string? OwnSource(string? code, IReadOnlyList<Regime> regimes) =>

@@ -46,6 +46,14 @@ public sealed class SourceUnderRegimeTests
             SourceUnderRegime.Of("SI 1998/2307 reg 10(3)", "W4", [RegimeIndex.Find("de")!, RegimeIndex.Find("gb-loler")!])
         );
 
+    [Fact]
+    public void A_regime_of_the_users_own_names_the_laws_that_it_lists()
+    {
+        var own = RegimeIndex.Find("gb-loler")! with { Id = "own", AddedFrom = "own.json" };
+        Assert.Equal("SI 1998/2307 reg 10(3)", SourceUnderRegime.Of("SI 1998/2307 reg 10(3)", "W4", [own]));
+        Assert.Equal("rule of this program", SourceUnderRegime.Of("SI 1992/2966 reg 7", "W4", [own]));
+    }
+
     /// <summary>Every reason and every line of the case for service, of an item with a defect now and one that comes later.</summary>
     [Theory]
     [MemberData(nameof(Ids))]

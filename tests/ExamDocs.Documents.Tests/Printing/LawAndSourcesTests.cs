@@ -72,7 +72,11 @@ public sealed class LawAndSourcesTests
         var html = System.Net.WebUtility.HtmlDecode(await renderer.HtmlAsync(Report("fr")));
         Assert.Contains("Law and sources", html, StringComparison.Ordinal);
         Assert.Contains("Less than 12 months for the general periodic verification", html, StringComparison.Ordinal);
-        Assert.Contains("How long reports are kept (Code du travail D4711-3) was read in a copy made by others.", html, StringComparison.Ordinal);
+        Assert.Contains(
+            "How long reports are kept (Code du travail D4711-3) was read in a copy made by others.",
+            html,
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>

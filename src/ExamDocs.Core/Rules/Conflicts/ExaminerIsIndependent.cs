@@ -53,7 +53,9 @@ public sealed class ExaminerIsIndependent : ExaminationRule
         return renewals.Concat(remedies);
     }
 
-    private static bool IsJudgedHere(LocalDate? done, ExaminationCase e) => done is not null && !(done > e.On) && !(done <= e.Item!.LastExamined?.Latest);
+    /// <summary>True where it was done by the day examined, and not before the last examination.</summary>
+    private static bool IsJudgedHere(LocalDate? done, ExaminationCase e) =>
+        done is not null && !(done > e.On) && !(done <= e.Item!.LastExamined?.Latest);
 
     private static string On(LocalDate? day) => day is { } on ? $" of {Say.Day(on)}" : "";
 

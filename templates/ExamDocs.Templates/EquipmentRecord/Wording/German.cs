@@ -12,7 +12,7 @@ internal sealed class German : EquipmentRecordPhrases
 
     public override string Lead =>
         "Für den Halter des Gegenstands: Identifizierung, Herstellerangaben und alles, was über Befunde und Arbeiten "
-            + "aufgezeichnet ist. Sie ist kein Prüfbericht.";
+        + "aufgezeichnet ist. Sie ist kein Prüfbericht.";
 
     public override string Reasons => "Grund";
     public override string Identity => "Identifizierung";

@@ -46,8 +46,7 @@ internal sealed class German : CommonPhrases
     public override string SignatureField => "Elektronische Signatur dieses Dokuments";
 
     public override string CautionPrecedence =>
-        "Herstelleranleitung, das am Einsatzort geltende Recht und die Beurteilung der sachkundigen Person "
-            + "gehen diesem Dokument vor.";
+        "Herstelleranleitung, das am Einsatzort geltende Recht und die Beurteilung der sachkundigen Person " + "gehen diesem Dokument vor.";
 
     public override string LanguageNote => "Ausgestellt und im Register geführt auf Deutsch.";
 

@@ -93,7 +93,7 @@ internal sealed partial class French : RegimePhrases
             ],
             PassingOn =
                 "En France, un équipement de protection individuelle d’occasion ne peut être cédé librement (Code du "
-                    + "travail R4312-8)\u00A0: "
+                + "travail R4312-8)\u00A0: "
                 + "consulter un juriste avant de le vendre, louer ou prêter. Cette déclaration n’est pas le certificat "
                 + "qu’exige une cession.",
             NoticeLead =
