@@ -70,8 +70,8 @@ public sealed class DueLabelTests(SharedBrowser browser)
     public async Task The_last_day_of_use_shouts_where_it_comes_first()
     {
         var (large, small) = await DaysAsync(Example.Visit, Example.Item("CLR-03"));
-        Assert.Equal("Nottobeusedafter20Aug2026", large);
-        Assert.Equal("Nextexaminationby11Nov2026", small);
+        Assert.Equal("Nottobeusedafter20\u00A0Aug2026", large);
+        Assert.Equal("Nextexaminationby11\u00A0Nov2026", small);
     }
 
     [Fact]
@@ -87,8 +87,8 @@ public sealed class DueLabelTests(SharedBrowser browser)
     {
         var (visit, item) = Example.WithExamination("BRG-08", e => e with { NextBy = new NodaTime.LocalDate(2026, 7, 1) });
         var (large, small) = await DaysAsync(visit, item);
-        Assert.Equal("Nextexaminationby1Jul2026", large);
-        Assert.Equal("Nottobeusedafter31Jul2026", small);
+        Assert.Equal("Nextexaminationby1\u00A0Jul2026", large);
+        Assert.Equal("Nottobeusedafter31\u00A0Jul2026", small);
     }
 
     [Theory]

@@ -49,6 +49,15 @@ public sealed record RegimeWording
             ({ } known, { } due) => RegimePhrases.Current.Overdue(due, BasesByName.GetValueOrDefault(known) ?? Bases[known]),
         };
 
+    /// <summary>What this law asks of whoever keeps the documents, a sentence each: where they go, how long, what proof.</summary>
+    public IReadOnlyList<string> ForTheKeeper { get; init; } = [];
+
+    /// <summary>What has to be known before kit is handed on to another; null where nothing was found.</summary>
+    public string? PassingOn { get; init; }
+
+    /// <summary>True where each entry of an equipment record is signed.</summary>
+    public bool SignsEachEntry { get; init; }
+
     /// <summary>That it is a regime of the user's own; null where it is built in.</summary>
     public string? UsersOwn { get; init; }
 
