@@ -34,7 +34,7 @@ public static class IssueDocuments
         );
         var refused = new List<Refusal>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
-        return Record(run, [.. refused, .. run.Prints.Refused], failure, request);
+        return await RecordAsync(run, [.. refused, .. run.Prints.Refused], failure, request);
     }
 
     /// <summary>A run that reads nothing whole, or has nothing to issue, makes no register.</summary>
@@ -60,10 +60,10 @@ public static class IssueDocuments
         return [.. composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>()];
     }
 
-    private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
+    private static async Task<IssueResult> RecordAsync(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
     {
         if (failure is null && request.Only is null)
-            run.TakeBack();
+            await run.TakeBackAsync();
         var replaced = IssuedInto.Leave(run, request.OutFolder, refused);
         CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Style.Signer);
         return new IssueResult(run.Inputs, run.Prints.Documents, refused, [.. run.Remarks, .. replaced], run.Prints.Unprintable, failure);

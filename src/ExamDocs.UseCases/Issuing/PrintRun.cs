@@ -81,7 +81,7 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
     {
         var draft = await job.DraftAsync(_renderer);
         var key = job.Key(draft);
-        if (register.FindIssued(key) is { } before)
+        if ((register.FindIssued(key) ?? await corrections.StandingAsync(job)) is { } before)
         {
             if (folder is not null)
                 register.Restore(before, folder);

@@ -22,7 +22,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
 
     private RegisteredRun(DocumentRegister register, string? folder, LocalDate today, KnownRules rules, string? reason, Browser? browser)
     {
-        (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason));
+        (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason, rules));
         Prints = new PrintRun(register, _corrections, folder, today, browser);
         _remarks = [.. register.Recover()];
     }
@@ -87,7 +87,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
         {
             _inputs[n] = decided.Naming(Register, n);
             var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
-            _corrections.Take(visit, number);
+            _corrections.Take(visit, number, _inputs[n].Photos.Of);
             if (await Prints.RunAsync(compose(_inputs[n], EndedLines.Of(Register, number, visit)), cancellation) is { } failure)
                 return failure;
         }
@@ -95,12 +95,15 @@ internal sealed class RegisteredRun : IAsyncDisposable
     }
 
     /// <summary>Takes back documents that the corrected records no longer justify.</summary>
-    public void TakeBack() =>
-        _remarks.AddRange(_corrections.TakeBack(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
+    public async Task TakeBackAsync() =>
+        _remarks.AddRange(
+            await _corrections.TakeBackAsync(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))
+        );
 
     public async ValueTask DisposeAsync()
     {
         await Prints.DisposeAsync();
+        await _corrections.DisposeAsync();
         Register.Dispose();
     }
 }

@@ -73,7 +73,8 @@ public static partial class VerifyDocuments
         CancellationToken cancellation
     )
     {
-        var (contents, data) = DocumentContents.Of(pdf);
+        var (contents, said) = DocumentContents.Of(pdf);
+        var data = contents is null ? Statement.Fails("data", said) : Statement.Holds("data", said);
         List<Statement> registered =
         [
             .. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity),
