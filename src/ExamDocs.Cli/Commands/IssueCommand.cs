@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -39,7 +40,23 @@ internal static class IssueCommand
         HelpName = "TEXT",
     };
 
-    static IssueCommand() => Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+    private static readonly Option<string?> Names = new("--names")
+    {
+        Description =
+            "How the files are named, for example \"{employer} {date} {kind} {number}\"; the number is added where it is left out. "
+            + $"Known: {string.Join(", ", FileNamePattern.Placeholders.Select(p => $"{{{p}}}"))}. Left out: the number alone.",
+        HelpName = "PATTERN",
+    };
+
+    static IssueCommand()
+    {
+        Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+        Names.Validators.Add(result =>
+        {
+            if (FileNamePattern.Parse(result.Tokens[0].Value, out var objection) is null)
+                result.AddError(objection!);
+        });
+    }
 
     public static Command Create()
     {
@@ -53,6 +70,7 @@ internal static class IssueCommand
             PerItem,
             Only,
             Reason,
+            Names,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
@@ -81,6 +99,7 @@ internal static class IssueCommand
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
             },
             cancellation
@@ -105,7 +124,8 @@ internal static class IssueCommand
             {
                 var copy = issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "";
                 var before = issued.IssuedNow ? "" : "  (issued before)";
-                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}");
+                var file = string.Equals(issued.FileName, $"{issued.Number}.pdf", StringComparison.Ordinal) ? "" : $"  {issued.FileName}";
+                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}{file}");
             }
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
         }

@@ -30,7 +30,8 @@ public static class IssueDocuments
             request.Today,
             request.Rules,
             request.Reason,
-            request.Browser
+            request.Browser,
+            request.Names
         );
         var refused = new List<Refusal>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
