@@ -48,9 +48,18 @@ internal static class IssueCommand
         HelpName = "PATTERN",
     };
 
+    private static readonly Option<string[]> For = new("--for")
+    {
+        Description =
+            "Also makes a folder ready to send: for the employer (reports, notices, certificates and a list of them), for the owner that "
+            + "kit is hired from (the same), or for the enforcing authority (the copies owed to it). Can be given more than once.",
+        HelpName = "WHOM",
+    };
+
     static IssueCommand()
     {
         Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+        For.AcceptOnlyFromAmong([.. IssueDocuments.Recipients.Select(r => r.Word)]);
         Names.Validators.Add(result =>
         {
             if (FileNamePattern.Parse(result.Tokens[0].Value, out var objection) is null)
@@ -71,11 +80,17 @@ internal static class IssueCommand
             Only,
             Reason,
             Names,
+            For,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(For) is not null && result.GetResult(Only) is not null)
+                result.AddError("--for takes all that is to be sent: leave --only out");
+        });
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -99,6 +114,7 @@ internal static class IssueCommand
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                For = [.. (parsed.GetValue(For) ?? []).Select(word => IssueDocuments.Recipients.First(r => r.Word == word).Recipient)],
                 Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
             },
@@ -128,6 +144,8 @@ internal static class IssueCommand
                 Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}{file}");
             }
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
+            foreach (var sentence in result.ToSend)
+                Console.WriteLine(sentence);
         }
         if (result.Failure is { } failure)
             Console.Error.WriteLine($"stopped: {failure}. What is listed is whole{Again(failure)}.");

@@ -35,6 +35,9 @@ public sealed record IssueRequest
     /// <summary>How the files are named; null to name new ones by the document's number, and to leave others as they are.</summary>
     public FileNamePattern? Names { get; init; }
 
+    /// <summary>Whom folders ready to send are made for.</summary>
+    public IReadOnlyList<Recipient> For { get; init; } = [];
+
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }
 

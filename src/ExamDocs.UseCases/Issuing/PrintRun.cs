@@ -1,5 +1,6 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
@@ -57,6 +58,18 @@ internal sealed class PrintRun(
         {
             return RunFailure.Sentence(e);
         }
+    }
+
+    /// <summary>Prints a page that is no document: without a number, and not recorded.</summary>
+    /// <param name="compose">Makes the page.</param>
+    /// <returns>Null where not all of it can be printed.</returns>
+    public async Task<byte[]?> PrintUnrecordedAsync(Func<DocumentRenderer, Task<string>> compose, CancellationToken cancellation)
+    {
+        var html = await compose(_renderer);
+        var printed = await (browser ?? (_ownBrowser ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
+        return MissingGlyphs.In(html, printed).Count > 0 || FaithfulPrint.Faults(html, printed).Count > 0
+            ? null
+            : Finisher.Finish(printed, []);
     }
 
     /// <summary>The bytes of a document, as issued.</summary>

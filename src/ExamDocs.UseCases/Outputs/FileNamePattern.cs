@@ -49,7 +49,7 @@ public sealed partial class FileNamePattern
             var longest = values.Where(v => v.Key is not Number && IsUsed(v.Key)).OrderByDescending(v => v.Value.Length).FirstOrDefault();
             if (SafeFileName.Fits(name) || longest.Value is null or "")
                 return name;
-            values[longest.Key] = WithoutLast(longest.Value);
+            values[longest.Key] = SafeFileName.WithoutLast(longest.Value);
         }
     }
 
@@ -75,12 +75,6 @@ public sealed partial class FileNamePattern
     private static bool IsOfAWord(char letter) => letter is not (' ' or '.' or ',' or '-' or '(' or ')' or '[' or ']' or '_');
 
     private bool IsUsed(string placeholder) => _parts.Contains((placeholder, true));
-
-    private static string WithoutLast(string text)
-    {
-        var starts = StringInfo.ParseCombiningCharacters(text);
-        return text[..starts[^1]].TrimEnd();
-    }
 
     private static IReadOnlyList<(string Text, bool IsPlaceholder)> Parts(string typed) =>
         [

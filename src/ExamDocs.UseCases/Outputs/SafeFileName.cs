@@ -60,6 +60,18 @@ internal static class SafeFileName
     /// <summary>Whether a whole name with its ending is short enough everywhere.</summary>
     public static bool Fits(string name) => name.Length <= MostCharacters && Encoding.UTF8.GetByteCount(name) <= MostBytes;
 
+    /// <summary>A safe name of at most so many characters and bytes, cut between letters.</summary>
+    public static string Cut(string name, int mostCharacters, int mostBytes)
+    {
+        var kept = Whole(name);
+        while (kept.Length > mostCharacters || Encoding.UTF8.GetByteCount(kept) > mostBytes)
+            kept = Whole(WithoutLast(kept));
+        return kept;
+    }
+
+    /// <summary>A text without its last letter, which may be several characters.</summary>
+    public static string WithoutLast(string text) => text[..StringInfo.ParseCombiningCharacters(text)[^1]].TrimEnd();
+
     private static string Tidy(string text) =>
         string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries)).TrimEnd(NotLast);
 

@@ -16,7 +16,7 @@ internal sealed class English : CorrectionPhrases
         new Dictionary<string, string>(StringComparer.Ordinal)
         {
             ["visit/reference"] = "visit reference",
-            ["visit/regime"] = "law of the visit",
+            ["visit/regime"] = "law applied",
             ["visit/employer"] = "employer",
             ["visit/premises"] = "premises",
             ["visit/hiredFrom"] = "owner",

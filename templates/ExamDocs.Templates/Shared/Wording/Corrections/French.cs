@@ -16,9 +16,9 @@ internal sealed class French : CorrectionPhrases
         new Dictionary<string, string>(StringComparer.Ordinal)
         {
             ["visit/reference"] = "référence de la visite",
-            ["visit/regime"] = "droit de la visite",
+            ["visit/regime"] = "réglementation appliquée",
             ["visit/employer"] = "employeur",
-            ["visit/premises"] = "lieu",
+            ["visit/premises"] = "lieu de la vérification",
             ["visit/hiredFrom"] = "propriétaire",
             ["visit/enforcingAuthority"] = "autorité",
             ["visit/examiner"] = "vérificateur",
@@ -57,7 +57,7 @@ internal sealed class French : CorrectionPhrases
             ["examinations/examiner"] = "vérificateur",
             ["examinations/author"] = "auteur du rapport",
             ["examinations/authenticatedBy"] = "signataire",
-            ["examinations/regime"] = "droit appliqué",
+            ["examinations/regime"] = "réglementation appliquée",
             ["examinations/basis"] = "type de vérification",
             ["examinations/scheme"] = "plan de vérification",
             ["examinations/event"] = "événement exceptionnel",

@@ -9,11 +9,11 @@ internal sealed class French : KindPhrases
         kind switch
         {
             "report" => "rapport",
-            "notice" => "avis de défaut",
+            "notice" => "avis de défectuosité",
             "certificate" => "certificat",
             "quarantine-label" => "étiquette de mise à l’écart",
             "due-label" => "étiquette d’échéance",
-            "record" => "fiche d’équipement",
+            "record" => "fiche de vie",
             "check-sheet" => "fiche de vérification",
             "evidence" => "dossier de preuves",
             "pack" => "dossier d’audit",

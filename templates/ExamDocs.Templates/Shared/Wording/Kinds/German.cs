@@ -9,7 +9,7 @@ internal sealed class German : KindPhrases
         kind switch
         {
             "report" => "Bericht",
-            "notice" => "Mängelanzeige",
+            "notice" => "Mängelmeldung",
             "certificate" => "Bescheinigung",
             "quarantine-label" => "Sperrschild",
             "due-label" => "Prüfetikett",
