@@ -62,7 +62,7 @@ internal static class IssueCommand
         For.AcceptOnlyFromAmong([.. IssueDocuments.Recipients.Select(r => r.Word)]);
         Names.Validators.Add(result =>
         {
-            if (FileNamePattern.Parse(result.Tokens[0].Value, out var objection) is null)
+            if (result.Tokens is [var typed] && FileNamePattern.Parse(typed.Value, out var objection) is null)
                 result.AddError(objection!);
         });
     }

@@ -55,10 +55,7 @@ public readonly partial record struct DocumentNumber
     public static IReadOnlyList<string> In(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return
-        [
-            .. Anywhere().Matches(text).Select(m => m.Value).Where(n => TryParse(n, out _)).Distinct(StringComparer.Ordinal),
-        ];
+        return [.. Anywhere().Matches(text).Select(m => m.Value).Where(n => TryParse(n, out _)).Distinct(StringComparer.Ordinal)];
     }
 
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Letter}-{Year:0000}-{Sequence:000000}");

@@ -14,7 +14,9 @@ internal sealed partial record ComposedPage(string Text, IReadOnlyList<string> P
     public bool IsSameAs(ComposedPage other) =>
         string.Equals(Text, other.Text, StringComparison.Ordinal)
         && Pictures.Count == other.Pictures.Count
-        && Pictures.Zip(other.Pictures).All(p => p.First.Length == 0 || p.Second.Length == 0 || string.Equals(p.First, p.Second, StringComparison.Ordinal));
+        && Pictures
+            .Zip(other.Pictures)
+            .All(p => p.First.Length == 0 || p.Second.Length == 0 || string.Equals(p.First, p.Second, StringComparison.Ordinal));
 
     /// <summary>A photo's size follows from what it shows.</summary>
     [GeneratedRegex(

@@ -39,7 +39,8 @@ internal static class CorrectionReason
     private static bool HasSameWords(DocumentBasis before, DocumentBasis after) =>
         before.Letterhead is { } one
         && after.Letterhead is { } other
-        && (one.Name, one.Address, one.Contact, one.Colour, one.Footer) == (other.Name, other.Address, other.Contact, other.Colour, other.Footer);
+        && (one.Name, one.Address, one.Contact, one.Colour, one.Footer)
+            == (other.Name, other.Address, other.Contact, other.Colour, other.Footer);
 
     private static string? OfContent(EarlierDocument earlier, DocumentJob job, CorrectionPhrases words)
     {
@@ -62,8 +63,13 @@ internal static class CorrectionReason
     private static string? InWords(IReadOnlyList<RecordChange> changes, CorrectionPhrases words)
     {
         var kinds = changes.GroupBy(c => c.What, StringComparer.Ordinal).ToList();
-        return kinds.Count == 0 ? null
-            : Cut([.. kinds.Select(k => OfKind(k.Key, [.. k.Select(c => c.Whose).OfType<string>().Distinct(StringComparer.Ordinal)], words))], "; ", words);
+        return kinds.Count == 0
+            ? null
+            : Cut(
+                [.. kinds.Select(k => OfKind(k.Key, [.. k.Select(c => c.Whose).OfType<string>().Distinct(StringComparer.Ordinal)], words))],
+                "; ",
+                words
+            );
     }
 
     private static string OfKind(string what, IReadOnlyList<string> whose, CorrectionPhrases words) =>

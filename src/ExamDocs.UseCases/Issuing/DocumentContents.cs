@@ -57,10 +57,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
         var read = EmbeddedRecord.Read(record, EmbeddedFiles.RecordName);
         return read.Record is null
             ? Refused($"the record within cannot be read: {read.Unreadable}")
-            : (
-                new DocumentContents(basis, read, outcome),
-                $"it calls itself {basis.Number}, and the data it was made from are whole"
-            );
+            : (new DocumentContents(basis, read, outcome), $"it calls itself {basis.Number}, and the data it was made from are whole");
     }
 
     private static (DocumentContents?, string) Refused(string why) => (null, why);

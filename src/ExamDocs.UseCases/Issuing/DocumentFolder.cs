@@ -34,7 +34,7 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
             .. In(folder)
                 .Select(d => new HeldDocument(d.Status, d.File))
                 .Concat(In(Path.Combine(folder, Replaced)).Select(d => new HeldDocument(d.Status, $"{Replaced}/{d.File}")))
-                .DistinctBy(d => d.Document.Number),
+                .DistinctBy(d => d.Document.Number, StringComparer.Ordinal),
         ];
 
     /// <summary>Names of all that can be a document: whether any came or went while they were looked at.</summary>
@@ -59,12 +59,15 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
 
     /// <summary>Every name of a document's file has its number; which of several numbers in a name is its own, the bytes tell.</summary>
     private IEnumerable<(DocumentStatus Status, string File)> In(string place) =>
-        from path in NamesIn(place)
-        from number in DocumentNumber.In(Path.GetFileNameWithoutExtension(path))
-        let document = register.FindByNumber(number)
-        where document is not null && IssuedFile.IsIn(place, document, Path.GetFileName(path))
-        orderby number, path.Length descending
-        select (register.Find(number)!, Path.GetFileName(path));
+        (
+            from path in NamesIn(place)
+            from number in DocumentNumber.In(Path.GetFileNameWithoutExtension(path))
+            let document = register.FindByNumber(number)
+            where document is not null && IssuedFile.IsIn(place, document, Path.GetFileName(path))
+            select (Status: register.Find(number)!, File: Path.GetFileName(path))
+        )
+            .OrderBy(d => d.Status.Number, StringComparer.Ordinal)
+            .ThenByDescending(d => d.File.Length);
 
     private static bool IsNamedIn(string place, string number) =>
         NamesIn(place).Any(f => DocumentNumber.In(Path.GetFileNameWithoutExtension(f)).Contains(number, StringComparer.Ordinal));

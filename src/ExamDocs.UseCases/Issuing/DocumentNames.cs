@@ -15,23 +15,17 @@ internal sealed class DocumentNames(FileNamePattern pattern)
     /// <param name="job">The job that it was made by, or would be made by once more.</param>
     /// <param name="issuedOn">Day of issue; null where not known.</param>
     public string Of(string number, DocumentJob job, LocalDate? issuedOn) =>
-        job.Language.In(() =>
-            pattern.NameOf(
-                number,
-                placeholder =>
-                    placeholder switch
-                    {
-                        "kind" => KindPhrases.Current.Of(job.Type.Kind, job.CopyOf is not null),
-                        "employer" => job.Visit.Record.Visit.Employer?.Name,
-                        "premises" => job.Visit.Record.Visit.Premises?.Name,
-                        "reference" => job.Visit.Record.Visit.Reference,
-                        "item" => Items(job),
-                        "date" => Day(job.Visit.Record.Visit.ExaminedOn),
-                        "issued" => Day(issuedOn),
-                        _ => null,
-                    }
-            )
-        );
+        job.Language.In(() => pattern.NameOf(number, placeholder => placeholder switch
+                {
+                    "kind" => KindPhrases.Current.Of(job.Type.Kind, job.CopyOf is not null),
+                    "employer" => job.Visit.Record.Visit.Employer?.Name,
+                    "premises" => job.Visit.Record.Visit.Premises?.Name,
+                    "reference" => job.Visit.Record.Visit.Reference,
+                    "item" => Items(job),
+                    "date" => Day(job.Visit.Record.Visit.ExaminedOn),
+                    "issued" => Day(issuedOn),
+                    _ => null,
+                }));
 
     private static string Items(DocumentJob job)
     {

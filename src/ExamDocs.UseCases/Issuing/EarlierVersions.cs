@@ -48,7 +48,12 @@ internal sealed class EarlierVersions
 
     /// <summary>Current documents of a job's kind about any of its items, of this version and of others.</summary>
     public IReadOnlyList<DocumentStatus> Like(DocumentJob job) =>
-        [.. job.Items.SelectMany(i => _current[(job.Type.Kind, i.Item.Id ?? "")]).Where(d => IsCopy(d) == IsCopy(job)).DistinctBy(d => d.Number)];
+        [
+            .. job
+                .Items.SelectMany(i => _current[(job.Type.Kind, i.Item.Id ?? "")])
+                .Where(d => IsCopy(d) == IsCopy(job))
+                .DistinctBy(d => d.Number, StringComparer.Ordinal),
+        ];
 
     /// <summary>
     /// Documents of other versions in a job's language whose place only documents in other languages have taken: the job takes it too.

@@ -1,10 +1,7 @@
-using System.Security.Cryptography;
 using System.Text.Json;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Documents.Comparing;
-using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -21,6 +18,9 @@ namespace ExamDocs.UseCases.Issuing;
 /// </summary>
 internal sealed class IssuedContent(DocumentRegister register, KnownRules rules) : IAsyncDisposable
 {
+    /// <summary>What was decided of an item, as it is embedded.</summary>
+    private static readonly string[] Decided = ["id", "outcome", "until", "nextExaminationBy"];
+
     private readonly DocumentRenderer _renderer = new();
     private readonly Dictionary<string, (DeterminedVisit? Visit, Func<Observation, PhotoPrint?> Photos)> _visits = new(
         StringComparer.Ordinal
@@ -122,7 +122,8 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
     /// <summary>A document of another version may have been decided by other rules; then it does not say what its record gives now.</summary>
     private static bool IsDecidedAlike(DocumentContents contents, DocumentJob job) =>
         string.Equals(contents.Basis.Version, ProgramVersion.Current, StringComparison.Ordinal)
-        || Results(contents.Outcome).SequenceEqual(Results(FindingsFile.Write(job.Items, EmbeddedFiles.RecordName)), StringComparer.Ordinal);
+        || Results(contents.Outcome)
+            .SequenceEqual(Results(FindingsFile.Write(job.Items, EmbeddedFiles.RecordName)), StringComparer.Ordinal);
 
     private static IReadOnlyList<string> Results(byte[] outcome)
     {
@@ -135,7 +136,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
                 .Select(i =>
                     string.Join(
                         '\n',
-                        new[] { "id", "outcome", "until", "nextExaminationBy" }
+                        Decided
                             .Select(m => i.GetProperty(m).GetString())
                             .Concat(i.GetProperty("reasons").EnumerateArray().Select(r => r.GetProperty("code").GetString()))
                     )
@@ -144,45 +145,4 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
     }
 
     public ValueTask DisposeAsync() => _renderer.DisposeAsync();
-}
-
-/// <summary>An issued document with what is embedded in it.</summary>
-/// <param name="Status">As the register has it.</param>
-/// <param name="Contents">The data within.</param>
-/// <param name="Pdf">The whole file.</param>
-internal sealed record EarlierDocument(DocumentStatus Status, DocumentContents Contents, byte[] Pdf)
-{
-    /// <summary>The photos and the logo that it shows, each as base64.</summary>
-    public IReadOnlyList<string> Pictures => field ??= [.. DrawnPictures.Of(Pdf).Select(p => Convert.ToBase64String(p.Jpeg.Span))];
-
-    /// <summary>Whether a job would print this document once more: one kind, language and form, about the same items.</summary>
-    public bool IsInTheFormOf(DocumentJob job) =>
-        string.Equals(Status.Kind, job.Type.Kind, StringComparison.Ordinal)
-        && Contents.Basis.Language == job.Language
-        && (Contents.Basis.PerItem == job.PerItem || job.Type != DocumentTypes.Report)
-        && (Contents.Basis.CopyOf is null) == (job.CopyOf is null)
-        && Contents.Basis.Items.SequenceEqual(job.Items.Select(i => i.Item.Id ?? ""), StringComparer.Ordinal);
-
-    /// <summary>The same for documents of one record, decided on one day with the same history.</summary>
-    public string VisitKey
-    {
-        get
-        {
-            var known = DocumentFile.Write(
-                new DocumentBasis
-                {
-                    Number = "",
-                    Kind = "",
-                    Items = [],
-                    IssuedOn = Contents.Basis.AsOf,
-                    AsOf = Contents.Basis.AsOf,
-                    Language = Templates.Shared.Wording.Language.English,
-                    Version = "",
-                    History = Contents.Basis.History,
-                }
-            );
-            var record = AttachedFiles.Find(Pdf, EmbeddedFiles.RecordName, DocumentFile.MaxBytes)!;
-            return Convert.ToHexStringLower(SHA256.HashData([.. SHA256.HashData(known), .. SHA256.HashData(record)]));
-        }
-    }
 }

@@ -56,10 +56,7 @@ internal sealed class NumberedPrint(
         );
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current)
-            {
-                Replaces = replaces,
-            };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = replaces };
             var html = await job.RenderAsync(renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];

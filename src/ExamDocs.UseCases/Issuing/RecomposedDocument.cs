@@ -34,7 +34,9 @@ internal static partial class RecomposedDocument
     ) =>
         InTheFormOf(
             basis,
-            leftOut.SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, photos, left).Jobs).Where(j => IsLike(basis, j))
+            leftOut
+                .SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, photos, left).Jobs)
+                .Where(j => IsLike(basis, j))
         );
 
     /// <summary>Jobs of its kind and items, in its language, under its head; of a copy, the copy.</summary>

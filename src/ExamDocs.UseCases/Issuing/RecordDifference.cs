@@ -95,8 +95,7 @@ internal static class RecordDifference
     private static string Name((string Key, List<JsonObject> Before, List<JsonObject> After) rows) =>
         rows.After.Concat(rows.Before).Select(p => Text(p, "name")).FirstOrDefault(n => n.Length > 0) ?? rows.Key;
 
-    private static List<JsonObject> List(JsonObject record, string member) =>
-        [.. (record[member] as JsonArray ?? []).OfType<JsonObject>()];
+    private static List<JsonObject> List(JsonObject record, string member) => [.. (record[member] as JsonArray ?? []).OfType<JsonObject>()];
 
     private static string Text(JsonObject row, string member) =>
         row[member] is JsonValue value && value.TryGetValue<string>(out var text) ? text : "";

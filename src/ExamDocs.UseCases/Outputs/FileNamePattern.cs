@@ -77,11 +77,7 @@ public sealed partial class FileNamePattern
     private bool IsUsed(string placeholder) => _parts.Contains((placeholder, true));
 
     private static IReadOnlyList<(string Text, bool IsPlaceholder)> Parts(string typed) =>
-        [
-            .. Part()
-                .Matches(typed)
-                .Select(m => m.Groups["name"].Success ? (m.Groups["name"].Value, true) : (m.Value, false)),
-        ];
+        [.. Part().Matches(typed).Select(m => m.Groups["name"].Success ? (m.Groups["name"].Value, true) : (m.Value, false))];
 
     private static string? Objection(IReadOnlyList<(string Text, bool IsPlaceholder)> parts)
     {
@@ -101,7 +97,10 @@ public sealed partial class FileNamePattern
         if (!SafeFileName.IsPart(text))
             return "--names: a character of it cannot be in a file name everywhere; take letters, digits, blanks, hyphens and _";
         return Encoding.UTF8.GetByteCount(text) > MostText
-            ? string.Create(CultureInfo.InvariantCulture, $"--names: the text between the placeholders is longer than {MostText} bytes; shorten it")
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"--names: the text between the placeholders is longer than {MostText} bytes; shorten it"
+            )
             : null;
     }
 

@@ -16,7 +16,8 @@ internal static class SafeFileName
     public const int MostBytes = 140;
 
     /// <summary>What Windows refuses, and letters that look like a separator, a colon or a dot.</summary>
-    private const string Refused = "<>:\"/\\|?*\u2044\u2215\u2216\u29F5\u29F8\u29F9\uFE55\uFE68\uFF0F\uFF1A\uFF3C\uA789\u2236\u2024\uFE52\uFF0E\u3002\uFF61";
+    private const string Refused =
+        "<>:\"/\\|?*\u2044\u2215\u2216\u29F5\u29F8\u29F9\uFE55\uFE68\uFF0F\uFF1A\uFF3C\uA789\u2236\u2024\uFE52\uFF0E\u3002\uFF61";
 
     private static readonly char[] NotFirst = [' ', '.', '-', '~'];
 
@@ -48,7 +49,8 @@ internal static class SafeFileName
     }
 
     /// <summary>Whether a text can stand in a name as it is.</summary>
-    public static bool IsPart(string text) => text.EnumerateRunes().All(r => string.Equals(Kept(r), r.ToString(), StringComparison.Ordinal));
+    public static bool IsPart(string text) =>
+        text.EnumerateRunes().All(r => string.Equals(Kept(r), r.ToString(), StringComparison.Ordinal));
 
     /// <summary>A name without its ending: its blanks put in order, nothing first or last that a system hides or cuts, no device's name.</summary>
     public static string Whole(string name)
@@ -72,8 +74,7 @@ internal static class SafeFileName
     /// <summary>A text without its last letter, which may be several characters.</summary>
     public static string WithoutLast(string text) => text[..StringInfo.ParseCombiningCharacters(text)[^1]].TrimEnd();
 
-    private static string Tidy(string text) =>
-        string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries)).TrimEnd(NotLast);
+    private static string Tidy(string text) => string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries)).TrimEnd(NotLast);
 
     private static string Kept(Rune rune) =>
         rune == Rune.ReplacementChar ? ""
@@ -84,10 +85,7 @@ internal static class SafeFileName
             or UnicodeCategory.SpaceSeparator
             or UnicodeCategory.LineSeparator
             or UnicodeCategory.ParagraphSeparator => " ",
-            UnicodeCategory.Format
-            or UnicodeCategory.Surrogate
-            or UnicodeCategory.PrivateUse
-            or UnicodeCategory.OtherNotAssigned => "",
+            UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned => "",
             _ => rune.ToString(),
         };
 }

@@ -83,7 +83,12 @@ internal sealed class FolderToSend(RegisteredRun run, string folder, PrintStyle 
         return hasEarlier ? $"{made} (the one of an earlier run stays beside it)" : made;
     }
 
-    private Task<byte[]?> PrintListAsync(DeterminedVisit visit, Party to, IReadOnlyList<Issued> documents, CancellationToken cancellation) =>
+    private Task<byte[]?> PrintListAsync(
+        DeterminedVisit visit,
+        Party to,
+        IReadOnlyList<Issued> documents,
+        CancellationToken cancellation
+    ) =>
         run.Prints.PrintUnrecordedAsync(
             renderer =>
                 style.Language.InAsync(() =>
@@ -134,9 +139,7 @@ internal sealed class FolderToSend(RegisteredRun run, string folder, PrintStyle 
     private bool IsCurrent(Issued issued) => run.Register.Find(issued.Number) is { IsCurrent: true };
 
     private static bool IsFor(Issued issued, Recipient to) =>
-        to is Recipient.Authority
-            ? issued.CopyOf is not null
-            : issued.CopyOf is null && Sent.Contains(issued.Kind, StringComparer.Ordinal);
+        to is Recipient.Authority ? issued.CopyOf is not null : issued.CopyOf is null && Sent.Contains(issued.Kind, StringComparer.Ordinal);
 
     private static Party? PartyOf(DeterminedVisit visit, Recipient to) =>
         to switch

@@ -110,7 +110,10 @@ public static class VerifyDocuments
     private static IEnumerable<Statement> Named(string file, DocumentBasis? basis)
     {
         var name = Path.GetFileNameWithoutExtension(file);
-        return basis is not null && DocumentNumber.In(name) is { Count: > 0 } numbers && !numbers.Contains(basis.Number, StringComparer.Ordinal)
+        return
+            basis is not null
+            && DocumentNumber.In(name) is { Count: > 0 } numbers
+            && !numbers.Contains(basis.Number, StringComparer.Ordinal)
             ? [Statement.Fails("name", $"the file is named {name}, and is {basis.Number}")]
             : [];
     }

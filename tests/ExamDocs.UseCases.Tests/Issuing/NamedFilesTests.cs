@@ -91,9 +91,8 @@ public sealed class NamedFilesTests : IDisposable
 
     [Fact]
     public void Every_kind_has_a_word_in_every_language() =>
-        Assert.All(
-            Language.All.SelectMany(_ => DocumentTypes.All, (l, t) => (Language: l, t.Kind)),
-            k => Assert.NotEmpty(KindPhrases.Languages.In(k.Language).Word(k.Kind)!)
+        Assert.All(Language.All.SelectMany(_ => DocumentTypes.All, (l, t) => (Language: l, t.Kind)), k =>
+            Assert.NotEmpty(KindPhrases.Languages.In(k.Language).Word(k.Kind)!)
         );
 
     private static IssueRequest Named(IssueRequest request, string pattern) =>
@@ -105,8 +104,7 @@ public sealed class NamedFilesTests : IDisposable
     private IEnumerable<string> Pdfs() => Directory.EnumerateFiles(_visits.Out, "*.pdf").Select(f => Path.GetFileName(f)).Order();
 
     private IEnumerable<string> List(string member) =>
-        JsonNode
-            .Parse(File.ReadAllText(Path.Combine(_visits.Out, DocumentsFile.FileName)))![member]!
+        JsonNode.Parse(File.ReadAllText(Path.Combine(_visits.Out, DocumentsFile.FileName)))![member]!
             .AsArray()
             .Select(d => (string)d!["file"]!);
 

@@ -64,7 +64,11 @@ public sealed class FileNamePatternTests
     {
         var pattern = FileNamePattern.Parse("{employer}.{item}{number}", out _)!;
         foreach (
-            var typed in Enumerable.Range(0, 0x10000).Select(c => new string((char)c, 1)).Concat(Devices).Concat(Devices.Select(d => $"{d}.x"))
+            var typed in Enumerable
+                .Range(0, 0x10000)
+                .Select(c => new string((char)c, 1))
+                .Concat(Devices)
+                .Concat(Devices.Select(d => $"{d}.x"))
         )
         {
             var name = pattern.NameOf(Number, _ => typed);
@@ -84,7 +88,10 @@ public sealed class FileNamePatternTests
     }
 
     [Theory]
-    [InlineData("{emploier} {number}", "there is no {emploier}; known are {number}, {kind}, {employer}, {premises}, {reference}, {item}, {date}, {issued}")]
+    [InlineData(
+        "{emploier} {number}",
+        "there is no {emploier}; known are {number}, {kind}, {employer}, {premises}, {reference}, {item}, {date}, {issued}"
+    )]
     [InlineData("{Number}", "there is no {Number}")]
     [InlineData("{}", "there is no {}")]
     [InlineData("", "name at least one of")]
@@ -116,15 +123,11 @@ public sealed class FileNamePatternTests
     private static string Name(string pattern, string? employer) =>
         FileNamePattern
             .Parse(pattern, out _)!
-            .NameOf(
-                Number,
-                p =>
-                    p switch
-                    {
-                        "employer" => employer,
-                        "date" => "2026-05-11",
-                        "kind" => "report",
-                        _ => null,
-                    }
-            );
+            .NameOf(Number, p => p switch
+                {
+                    "employer" => employer,
+                    "date" => "2026-05-11",
+                    "kind" => "report",
+                    _ => null,
+                });
 }

@@ -91,14 +91,12 @@ public sealed class FolderToSendTests : IDisposable
     [Fact]
     public async Task Files_keep_the_names_that_they_were_given_and_the_list_is_in_the_documents_language()
     {
-        await _visits.IssueAsync(
-            Visit(),
-            r =>
-                For(Recipient.Employer)(r) with
-                {
-                    Names = FileNamePattern.Parse("{kind} {date}", out _),
-                    Style = new PrintStyle { Language = Language.German },
-                }
+        await _visits.IssueAsync(Visit(), r =>
+            For(Recipient.Employer)(r) with
+            {
+                Names = FileNamePattern.Parse("{kind} {date}", out _),
+                Style = new PrintStyle { Language = Language.German },
+            }
         );
         Assert.Equal(["Bericht 2026-05-11 R-2026-000001.pdf", "Inhalt.pdf"], Names(Folder("employer")));
         Assert.Contains(
@@ -135,5 +133,10 @@ public sealed class FolderToSendTests : IDisposable
         Directory
             .GetFiles(folder)
             .Order(StringComparer.Ordinal)
-            .Select(f => string.Create(CultureInfo.InvariantCulture, $"{f} {Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f)))}"));
+            .Select(f =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{f} {Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f)))}"
+                )
+            );
 }

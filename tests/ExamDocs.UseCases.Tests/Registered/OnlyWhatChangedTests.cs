@@ -1,3 +1,5 @@
+using ExamDocs.Documents.Signing;
+using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates.Shared.Wording;
@@ -131,9 +133,8 @@ public sealed class OnlyWhatChangedTests : IDisposable
         next.ExaminationOf(Connector).Remove("examinedOn");
         var label = first.Documents.Single(d => d.Kind is "quarantine-label").Number;
         var later = await _visits.IssueAsync(next, r => r with { Only = "quarantine-label", Today = new(2026, 11, 2) });
-        Assert.Contains(
-            later.Inputs[0].Visit!.Items.Single().Reasons,
-            r => r.Code is "W10" && r.Text.Contains(label, StringComparison.Ordinal)
+        Assert.Contains(later.Inputs[0].Visit!.Items.Single().Reasons, r =>
+            r.Code is "W10" && r.Text.Contains(label, StringComparison.Ordinal)
         );
     }
 
@@ -170,10 +171,33 @@ public sealed class OnlyWhatChangedTests : IDisposable
     }
 
     [Fact]
+    public async Task A_signature_is_content_by_its_name_and_its_certificate_may_be_renewed()
+    {
+        static Func<IssueRequest, IssueRequest> By(string name) =>
+            r =>
+                r with
+                {
+                    Only = "due-label",
+                    Style = new PrintStyle { Signer = new DocumentSigner(TestAuthority.One.Key(TestAuthority.One.Certificate(name))) },
+                };
+        var plain = Of(await _visits.IssueAsync(Visit(), r => r with { Only = "due-label" }), One);
+        var signed = Of(await _visits.IssueAsync(Visit(), By("Ada Invented")), One);
+        Assert.Equal([(plain.Number, "electronic signature")], Replaces(signed));
+        foreach (var renewed in new[] { By("Ada Invented"), r => r with { Only = "due-label" } })
+            Assert.Equal(signed.Number, Of(await _visits.IssueAsync(Visit(), renewed), One).Number);
+        Assert.NotEqual(signed.Number, Of(await _visits.IssueAsync(Visit(), By("Bea Invented")), One).Number);
+    }
+
+    [Fact]
     public async Task Each_language_is_a_document_of_its_own_and_none_outlives_what_it_says()
     {
         static Func<IssueRequest, IssueRequest> In(Language language) =>
-            r => PerItem(r) with { Only = "report", Style = new PrintStyle { Language = language } };
+            r =>
+                PerItem(r) with
+                {
+                    Only = "report",
+                    Style = new PrintStyle { Language = language },
+                };
         var english = await _visits.IssueAsync(Visit(), In(Language.English));
         var german = await _visits.IssueAsync(Visit(), In(Language.German));
         Assert.Equal(4, _visits.Current().Count);

@@ -22,7 +22,8 @@ internal sealed class German : EnclosuresPhrases
         "Um eine Unterlage zu prüfen, beim Aussteller unter einer anderweitig bekannten Telefonnummer den ganzen SHA-256-Hashwert ihrer "
         + "Datei erfragen. Die Ziffern hier helfen nur, die Dateien zu unterscheiden.";
 
-    public override string NoDocument => "Diese Seite ist eine Liste. Sie hat keine Nummer und ersetzt nichts, was in den Unterlagen steht.";
+    public override string NoDocument =>
+        "Diese Seite ist eine Liste. Sie hat keine Nummer und ersetzt nichts, was in den Unterlagen steht.";
 
     public override string Count(int documents, int pages) =>
         $"{Printed.Count(documents)} {(documents == 1 ? "Unterlage" : "Unterlagen")}, {Printed.Count(pages)} {(pages == 1 ? "Seite" : "Seiten")}";
