@@ -73,7 +73,7 @@ internal static class CorrectionReason
     }
 
     private static string OfKind(string what, IReadOnlyList<string> whose, CorrectionPhrases words) =>
-        whose.Count == 0 ? words.Word(what) : words.Of(what, Cut(whose, ", ", words));
+        whose.Count == 0 ? words.Word(what) : words.Of(words.Word(what), Cut(whose, ", ", words));
 
     private static string Cut(IReadOnlyList<string> all, string between, CorrectionPhrases words) =>
         all.Count <= MostNamed + 1

@@ -84,7 +84,10 @@ public sealed class RecordDifferenceTests
         foreach (var language in Language.All)
         {
             var words = CorrectionPhrases.Languages.In(language);
-            Assert.All(members, m => Assert.NotEmpty(words.Word(m)));
+            Assert.All(
+                members.Where(m => language != Language.English || m.Contains('/', StringComparison.Ordinal)),
+                m => Assert.NotEqual(m, words.Word(m), StringComparer.Ordinal)
+            );
         }
     }
 

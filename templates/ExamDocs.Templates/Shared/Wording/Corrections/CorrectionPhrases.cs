@@ -13,12 +13,12 @@ public abstract class CorrectionPhrases
     public abstract string OtherRecords { get; }
 
     /// <summary>The word for a member of the record format, for example items/serial.</summary>
-    /// <exception cref="KeyNotFoundException">The format has no such member.</exception>
-    public string Word(string member) => Words[member];
+    /// <returns>The member itself where it has no word.</returns>
+    public string Word(string member) => Words.TryGetValue(member, out var word) ? word : member;
 
-    /// <param name="member">As for <see cref="Word"/>.</param>
+    /// <param name="what">What differs.</param>
     /// <param name="whose">Ids of items, names of people or models.</param>
-    public abstract string Of(string member, string whose);
+    public abstract string Of(string what, string whose);
 
     /// <param name="named">What is named.</param>
     /// <param name="more">How many are not; 2 or more.</param>

@@ -8,7 +8,7 @@ internal sealed class English : CorrectionPhrases
     public override string ReadingDistance => "reading distance of the label";
     public override string OtherRecords => "what other records say";
 
-    public override string Of(string member, string whose) => $"{Word(member)} of {whose}";
+    public override string Of(string what, string whose) => $"{what} of {whose}";
 
     public override string AndMore(string named, int more) => $"{named} and {Printed.Count(more)} more";
 

@@ -8,7 +8,7 @@ internal sealed class French : CorrectionPhrases
     public override string ReadingDistance => "distance de lecture de l’étiquette";
     public override string OtherRecords => "contenu d’autres enregistrements";
 
-    public override string Of(string member, string whose) => $"{Word(member)} de {whose}";
+    public override string Of(string what, string whose) => $"{what} de {whose}";
 
     public override string AndMore(string named, int more) => $"{named} et {Printed.Count(more)} autres";
 

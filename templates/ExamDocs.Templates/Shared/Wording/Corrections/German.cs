@@ -8,7 +8,7 @@ internal sealed class German : CorrectionPhrases
     public override string ReadingDistance => "Leseabstand des Etiketts";
     public override string OtherRecords => "Angaben anderer Aufzeichnungen";
 
-    public override string Of(string member, string whose) => $"{Word(member)} von {whose}";
+    public override string Of(string what, string whose) => $"{what} von {whose}";
 
     public override string AndMore(string named, int more) => $"{named} und {Printed.Count(more)} weitere";
 

@@ -5,7 +5,7 @@ internal sealed class English : KindPhrases
 {
     protected override string CopyOfReport => "copy of report";
 
-    public override string? Word(string kind) =>
+    public override string Word(string kind) =>
         kind switch
         {
             "report" => "report",
@@ -17,6 +17,6 @@ internal sealed class English : KindPhrases
             "check-sheet" => "check sheet",
             "evidence" => "evidence file",
             "pack" => "audit pack",
-            _ => null,
+            _ => kind,
         };
 }

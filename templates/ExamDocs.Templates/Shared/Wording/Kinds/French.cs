@@ -5,7 +5,7 @@ internal sealed class French : KindPhrases
 {
     protected override string CopyOfReport => "copie du rapport";
 
-    public override string? Word(string kind) =>
+    public override string Word(string kind) =>
         kind switch
         {
             "report" => "rapport",
@@ -17,6 +17,6 @@ internal sealed class French : KindPhrases
             "check-sheet" => "fiche de vérification",
             "evidence" => "dossier de preuves",
             "pack" => "dossier d’audit",
-            _ => null,
+            _ => kind,
         };
 }

@@ -5,7 +5,7 @@ internal sealed class German : KindPhrases
 {
     protected override string CopyOfReport => "Abschrift des Berichts";
 
-    public override string? Word(string kind) =>
+    public override string Word(string kind) =>
         kind switch
         {
             "report" => "Bericht",
@@ -17,6 +17,6 @@ internal sealed class German : KindPhrases
             "check-sheet" => "Prüfbogen",
             "evidence" => "Nachweisakte",
             "pack" => "Prüfmappe",
-            _ => null,
+            _ => kind,
         };
 }

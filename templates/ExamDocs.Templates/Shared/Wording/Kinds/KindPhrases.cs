@@ -12,8 +12,8 @@ public abstract class KindPhrases
 
     /// <param name="kind">A kind of <see cref="DocumentTypes"/>.</param>
     /// <param name="isCopy">Whether it is the copy for the enforcing authority.</param>
-    public string Of(string kind, bool isCopy) => isCopy ? CopyOfReport : Word(kind) ?? kind;
+    public string Of(string kind, bool isCopy) => isCopy ? CopyOfReport : Word(kind);
 
-    /// <returns>Null for a kind that has no word.</returns>
-    public abstract string? Word(string kind);
+    /// <returns>The kind itself where it has no word.</returns>
+    public abstract string Word(string kind);
 }
