@@ -51,6 +51,18 @@ public sealed class OnlyWhatChangedTests : IDisposable
         _visits.IsSound();
     }
 
+    /// <summary>Its record has the withdrawal and the release, and so has the earlier version in the register: they are told once.</summary>
+    [Fact]
+    public async Task What_was_withdrawn_and_released_by_the_record_itself_reads_the_same_in_each_version()
+    {
+        const string released = "ADJ-01";
+        var first = await _visits.IssueAsync(Visit(released), ReportsPerItem);
+        await _visits.IssueAsync(SerialOfTwo(released), ReportsPerItem);
+        Assert.True(_visits.Find(Of(first, released).Number).IsCurrent);
+        Assert.True(_visits.Find(Of(first, One).Number).IsCurrent);
+        Assert.False(_visits.Find(Of(first, Two).Number).IsCurrent);
+    }
+
     [Fact]
     public async Task Each_of_three_versions_replaces_what_it_changes_of_whichever_version_that_is()
     {
