@@ -80,7 +80,7 @@ internal static class DurableFile
         return true;
     }
 
-    /// <summary>Gives a file with a known hash another name. A change that was cut short left it under both: the first is taken away.</summary>
+    /// <summary>Gives a file with a known hash another name. A change that was cut short left it under both: the first goes.</summary>
     /// <returns>False where another file has that name; both are as they were.</returns>
     public static bool Rename(string folder, string name, string to, string sha256)
     {

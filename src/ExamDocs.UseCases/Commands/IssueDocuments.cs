@@ -16,8 +16,8 @@ public static class IssueDocuments
     public static IReadOnlyList<string> Kinds { get; } = [.. DocumentTypes.All.Select(t => t.Kind)];
 
     /// <summary>Whom folders can be made for, each with its word.</summary>
-    public static IReadOnlyList<(Recipient Recipient, string Word)> Recipients { get; } =
-    [.. Enum.GetValues<Recipient>().Select(r => (r, FolderToSend.Word(r)))];
+    public static IReadOnlyList<(SendTo To, string Word)> Recipients { get; } =
+    [.. Enum.GetValues<SendTo>().Select(r => (r, FolderToSend.Word(r)))];
 
     /// <exception cref="OutputRefusedException">Something in the folder is in the way; nothing was read or issued.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>

@@ -36,7 +36,7 @@ public sealed record IssueRequest
     public FileNamePattern? Names { get; init; }
 
     /// <summary>Whom folders ready to send are made for.</summary>
-    public IReadOnlyList<Recipient> For { get; init; } = [];
+    public IReadOnlyList<SendTo> For { get; init; } = [];
 
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }

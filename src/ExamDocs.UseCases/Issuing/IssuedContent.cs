@@ -35,7 +35,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         return DocumentContents.Of(pdf).Contents is { } contents ? new EarlierDocument(document, contents, pdf) : null;
     }
 
-    /// <summary>Whether a document says what a job would print. A head or a signature that the run does not name is no difference.</summary>
+    /// <summary>Whether a document says what a job would print. A head or signature that the run does not name is no difference.</summary>
     public async Task<bool> SaysTheSameAsync(EarlierDocument document, DocumentJob job)
     {
         var basis = document.Contents.Basis;
@@ -71,7 +71,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         return false;
     }
 
-    /// <summary>The pages that may be the document's, with its own pictures; none where it was decided otherwise than it would be now.</summary>
+    /// <summary>The pages that may be the document's, with its own pictures; none where it would be decided otherwise now.</summary>
     private async Task<IReadOnlyList<ComposedPage>> PagesAsync(EarlierDocument document)
     {
         var basis = document.Contents.Basis;
@@ -119,7 +119,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         return visit;
     }
 
-    /// <summary>A document of another version may have been decided by other rules; then it does not say what its record gives now.</summary>
+    /// <summary>A document of another version may have been decided by other rules: it does not say what its record gives now.</summary>
     private static bool IsDecidedAlike(DocumentContents contents, DocumentJob job) =>
         string.Equals(contents.Basis.Version, ProgramVersion.Current, StringComparison.Ordinal)
         || Results(contents.Outcome)

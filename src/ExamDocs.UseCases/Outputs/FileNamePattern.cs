@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 
 namespace ExamDocs.UseCases.Outputs;
 
-/// <summary>How the files of documents are named: text and placeholders such as {employer}. The document's number is in every name.</summary>
+/// <summary>How files of documents are named: text and placeholders such as {employer}. The document's number is in every name.</summary>
 public sealed partial class FileNamePattern
 {
     private const string Number = "number";

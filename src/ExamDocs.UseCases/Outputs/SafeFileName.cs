@@ -38,7 +38,7 @@ internal static class SafeFileName
         StringComparer.OrdinalIgnoreCase
     );
 
-    /// <summary>A text as a part of a name: on one line, without marks that are not seen, characters that a system refuses as hyphens.</summary>
+    /// <summary>A text as a part of a name: on one line, without unseen marks, with hyphens for what a system refuses.</summary>
     public static string Part(string? text)
     {
         var kept = new StringBuilder();
@@ -52,7 +52,7 @@ internal static class SafeFileName
     public static bool IsPart(string text) =>
         text.EnumerateRunes().All(r => string.Equals(Kept(r), r.ToString(), StringComparison.Ordinal));
 
-    /// <summary>A name without its ending: its blanks put in order, nothing first or last that a system hides or cuts, no device's name.</summary>
+    /// <summary>A name without its ending: nothing first or last that a system hides or cuts, and no device's name.</summary>
     public static string Whole(string name)
     {
         var tidy = Tidy(name).TrimStart(NotFirst).TrimEnd(NotLast);

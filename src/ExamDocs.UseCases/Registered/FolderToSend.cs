@@ -5,7 +5,6 @@ using ExamDocs.Register;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.Enclosures.Wording;
-using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
@@ -35,7 +34,7 @@ internal sealed class FolderToSend(RegisteredRun run, string folder, PrintStyle 
 
     /// <returns>One sentence: where it is, or why there is none.</returns>
     /// <exception cref="IOException">It cannot be written.</exception>
-    public async Task<string> MakeAsync(DeterminedVisit visit, Recipient to, CancellationToken cancellation)
+    public async Task<string> MakeAsync(DeterminedVisit visit, SendTo to, CancellationToken cancellation)
     {
         var (word, of) = (Word(to), $"{visit.Record.Visit.Reference ?? "the visit"}");
         if (PartyOf(visit, to) is not { Name: { } name } party || string.IsNullOrWhiteSpace(name))
@@ -138,23 +137,23 @@ internal sealed class FolderToSend(RegisteredRun run, string folder, PrintStyle 
 
     private bool IsCurrent(Issued issued) => run.Register.Find(issued.Number) is { IsCurrent: true };
 
-    private static bool IsFor(Issued issued, Recipient to) =>
-        to is Recipient.Authority ? issued.CopyOf is not null : issued.CopyOf is null && Sent.Contains(issued.Kind, StringComparer.Ordinal);
+    private static bool IsFor(Issued issued, SendTo to) =>
+        to is SendTo.Authority ? issued.CopyOf is not null : issued.CopyOf is null && Sent.Contains(issued.Kind, StringComparer.Ordinal);
 
-    private static Party? PartyOf(DeterminedVisit visit, Recipient to) =>
+    private static Party? PartyOf(DeterminedVisit visit, SendTo to) =>
         to switch
         {
-            Recipient.Employer => visit.Record.Visit.Employer,
-            Recipient.Owner => visit.Record.Visit.HiredFrom,
+            SendTo.Employer => visit.Record.Visit.Employer,
+            SendTo.Owner => visit.Record.Visit.HiredFrom,
             _ => visit.Record.Visit.EnforcingAuthority,
         };
 
     /// <summary>As it is typed on the command line.</summary>
-    public static string Word(Recipient to) =>
+    public static string Word(SendTo to) =>
         to switch
         {
-            Recipient.Employer => "employer",
-            Recipient.Owner => "owner",
+            SendTo.Employer => "employer",
+            SendTo.Owner => "owner",
             _ => "authority",
         };
 }

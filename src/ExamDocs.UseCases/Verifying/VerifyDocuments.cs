@@ -106,7 +106,7 @@ public static class VerifyDocuments
         );
     }
 
-    /// <summary>A file may have any name except one with the number of another document alone: a reader would take it for that one.</summary>
+    /// <summary>A file may have any name but one with only the number of another document: a reader would take it for that one.</summary>
     private static IEnumerable<Statement> Named(string file, DocumentBasis? basis)
     {
         var name = Path.GetFileNameWithoutExtension(file);

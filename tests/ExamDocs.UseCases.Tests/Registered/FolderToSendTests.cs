@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
@@ -19,7 +20,7 @@ public sealed class FolderToSendTests : IDisposable
     [Fact]
     public async Task Each_recipient_gets_what_is_theirs_and_a_list_of_it()
     {
-        var issued = await _visits.IssueAsync(Visit(Connector), For(Recipient.Employer, Recipient.Owner, Recipient.Authority));
+        var issued = await _visits.IssueAsync(Visit(Connector), For(SendTo.Employer, SendTo.Owner, SendTo.Authority));
 
         string[] sent = [.. issued.Documents.Where(d => d.Kind is "report" or "notice" && d.CopyOf is null).Select(d => d.FileName)];
         Assert.Equal(3, sent.Length);
@@ -50,13 +51,13 @@ public sealed class FolderToSendTests : IDisposable
     [Fact]
     public async Task A_second_run_changes_nothing_and_a_correction_makes_another_folder_beside_it()
     {
-        await _visits.IssueAsync(Visit(), For(Recipient.Employer));
+        await _visits.IssueAsync(Visit(), For(SendTo.Employer));
         var first = Folder("employer");
         var before = Contents(first);
-        var again = await _visits.IssueAsync(Visit(), For(Recipient.Employer));
+        var again = await _visits.IssueAsync(Visit(), For(SendTo.Employer));
         Assert.Equal([$"The folder for the employer is there already: {first}"], again.ToSend);
 
-        var corrected = await _visits.IssueAsync(SerialOfTwo(), For(Recipient.Employer));
+        var corrected = await _visits.IssueAsync(SerialOfTwo(), For(SendTo.Employer));
         Assert.Equal(
             [$"The folder for the employer has 1 document and a list: {first} (2) (the one of an earlier run stays beside it)"],
             corrected.ToSend
@@ -73,7 +74,7 @@ public sealed class FolderToSendTests : IDisposable
         var place = Path.Combine(_visits.Out, "for employer", "2026-05-11 V-2026-031 Brackwater Tree Training and Hire Ltd");
         Directory.CreateDirectory(place + FolderToSend.Unfinished);
         File.Copy(Path.Combine(_visits.Out, report.FileName), Path.Combine(place + FolderToSend.Unfinished, report.FileName));
-        await _visits.IssueAsync(Visit(), For(Recipient.Employer));
+        await _visits.IssueAsync(Visit(), For(SendTo.Employer));
         Assert.Equal(["Contents.pdf", report.FileName], Names(place));
         Assert.False(Directory.Exists(place + FolderToSend.Unfinished));
 
@@ -83,7 +84,7 @@ public sealed class FolderToSendTests : IDisposable
             "mine",
             TestContext.Current.CancellationToken
         );
-        await _visits.IssueAsync(Visit(), For(Recipient.Employer));
+        await _visits.IssueAsync(Visit(), For(SendTo.Employer));
         Assert.Equal(["Contents.pdf", report.FileName], Names($"{place} (2)"));
         Assert.Equal(["Contents.pdf", report.FileName, "letter.txt"], Names(place + FolderToSend.Unfinished));
     }
@@ -92,7 +93,7 @@ public sealed class FolderToSendTests : IDisposable
     public async Task Files_keep_the_names_that_they_were_given_and_the_list_is_in_the_documents_language()
     {
         await _visits.IssueAsync(Visit(), r =>
-            For(Recipient.Employer)(r) with
+            For(SendTo.Employer)(r) with
             {
                 Names = FileNamePattern.Parse("{kind} {date}", out _),
                 Style = new PrintStyle { Language = Language.German },
@@ -111,7 +112,7 @@ public sealed class FolderToSendTests : IDisposable
     {
         var record = Visit();
         record["visit"]!.AsObject().Remove("hiredFrom");
-        var issued = await _visits.IssueAsync(record, For(Recipient.Owner, Recipient.Authority));
+        var issued = await _visits.IssueAsync(record, For(SendTo.Owner, SendTo.Authority));
         Assert.Equal(
             [
                 "No folder for the owner of V-2026-031: the record names none.",
@@ -122,7 +123,7 @@ public sealed class FolderToSendTests : IDisposable
         Assert.Empty(Directory.GetDirectories(_visits.Out, "for *"));
     }
 
-    private static Func<IssueRequest, IssueRequest> For(params Recipient[] recipients) => r => r with { For = recipients };
+    private static Func<IssueRequest, IssueRequest> For(params SendTo[] recipients) => r => r with { For = recipients };
 
     private string Folder(string word) => Directory.GetDirectories(Path.Combine(_visits.Out, $"for {word}")).Single();
 

@@ -25,5 +25,6 @@ internal sealed class English : EnclosuresPhrases
     public override string NoDocument => "This page is a list. It has no number, and nothing in it replaces what the documents say.";
 
     public override string Count(int documents, int pages) =>
-        $"{Printed.Count(documents)} {(documents == 1 ? "document" : "documents")}, {Printed.Count(pages)} {(pages == 1 ? "page" : "pages")}";
+        $"{Printed.Count(documents)} {(documents == 1 ? "document" : "documents")}, "
+        + $"{Printed.Count(pages)} {(pages == 1 ? "page" : "pages")}";
 }

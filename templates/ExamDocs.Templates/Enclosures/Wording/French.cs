@@ -19,12 +19,13 @@ internal sealed class French : EnclosuresPhrases
     public override string NotReported => "Aucun rapport de ce dossier ne concerne\u00A0:";
 
     public override string HowToCheck =>
-        "Pour vérifier un document, demander à l’émetteur, à un numéro de téléphone connu par ailleurs, l’empreinte SHA-256 entière "
-        + "de son fichier. Les chiffres donnés ici aident seulement à distinguer les fichiers.";
+        "Pour vérifier un document, demander à l’émetteur, à un numéro de téléphone connu par ailleurs, l’empreinte SHA-256 "
+        + "entière de son fichier. Les chiffres donnés ici aident seulement à distinguer les fichiers.";
 
     public override string NoDocument =>
         "Cette page est une liste. Elle n’a pas de numéro et ne remplace rien de ce que disent les documents.";
 
     public override string Count(int documents, int pages) =>
-        $"{Printed.Count(documents)} {(documents == 1 ? "document" : "documents")}, {Printed.Count(pages)} {(pages == 1 ? "page" : "pages")}";
+        $"{Printed.Count(documents)} {(documents == 1 ? "document" : "documents")}, "
+        + $"{Printed.Count(pages)} {(pages == 1 ? "page" : "pages")}";
 }

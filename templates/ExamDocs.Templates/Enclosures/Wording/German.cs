@@ -26,5 +26,6 @@ internal sealed class German : EnclosuresPhrases
         "Diese Seite ist eine Liste. Sie hat keine Nummer und ersetzt nichts, was in den Unterlagen steht.";
 
     public override string Count(int documents, int pages) =>
-        $"{Printed.Count(documents)} {(documents == 1 ? "Unterlage" : "Unterlagen")}, {Printed.Count(pages)} {(pages == 1 ? "Seite" : "Seiten")}";
+        $"{Printed.Count(documents)} {(documents == 1 ? "Unterlage" : "Unterlagen")}, "
+        + $"{Printed.Count(pages)} {(pages == 1 ? "Seite" : "Seiten")}";
 }

@@ -1,7 +1,7 @@
-namespace ExamDocs.UseCases.Commands;
+namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>Whom documents are sent to.</summary>
-public enum Recipient
+public enum SendTo
 {
     /// <summary>The employer of the visit: reports, notices and certificates.</summary>
     Employer,
