@@ -114,7 +114,12 @@ internal static class IssueCommand
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
-                For = [.. IssueDocuments.Recipients.Where(r => (parsed.GetValue(For) ?? []).Contains(r.Word, StringComparer.Ordinal)).Select(r => r.To)],
+                For =
+                [
+                    .. IssueDocuments
+                        .Recipients.Where(r => (parsed.GetValue(For) ?? []).Contains(r.Word, StringComparer.Ordinal))
+                        .Select(r => r.To),
+                ],
                 Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
             },
