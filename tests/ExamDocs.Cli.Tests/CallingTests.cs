@@ -13,6 +13,10 @@ public sealed class CallingTests : IDisposable
         "INPUT",
         "--out",
         "--per-item",
+        "--names",
+        "{employer}",
+        "--for",
+        "authority",
         "--only",
         "certificate",
         "quarantine-label",
@@ -94,6 +98,10 @@ public sealed class CallingTests : IDisposable
     [InlineData("check visit.json --language nl", "'nl'")]
     [InlineData("issue visit.json", "--out")]
     [InlineData("issue visit.json --out o --only diploma", "'diploma'")]
+    [InlineData("issue visit.json --out o --names {owner}", "there is no {owner}; known are {number}, {kind}, {employer}")]
+    [InlineData("issue visit.json --out o --names a/{number}", "it makes names of files, not folders")]
+    [InlineData("issue visit.json --out o --for boss", "'boss'")]
+    [InlineData("issue visit.json --out o --for owner --only report", "leave --only out")]
     [InlineData("issue visit.json --out o --force", "There is no option '--force'.")]
     [InlineData("label visit.json", "--out")]
     [InlineData("label visit.json --out l.pdf --stock a5", "'a5'")]

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -39,7 +40,32 @@ internal static class IssueCommand
         HelpName = "TEXT",
     };
 
-    static IssueCommand() => Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+    private static readonly Option<string?> Names = new("--names")
+    {
+        Description =
+            "How the files are named, for example \"{employer} {date} {kind} {number}\"; the number is added where it is left out. "
+            + $"Known: {string.Join(", ", FileNamePattern.Placeholders.Select(p => $"{{{p}}}"))}. Left out: the number alone.",
+        HelpName = "PATTERN",
+    };
+
+    private static readonly Option<string[]> For = new("--for")
+    {
+        Description =
+            "Also makes a folder ready to send: for the employer (reports, notices, certificates and a list of them), for the owner that "
+            + "kit is hired from (the same), or for the enforcing authority (the copies owed to it). Can be given more than once.",
+        HelpName = "WHOM",
+    };
+
+    static IssueCommand()
+    {
+        Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+        For.AcceptOnlyFromAmong([.. IssueDocuments.Recipients.Select(r => r.Word)]);
+        Names.Validators.Add(result =>
+        {
+            if (result.Tokens is [var typed] && FileNamePattern.Parse(typed.Value, out var objection) is null)
+                result.AddError(objection!);
+        });
+    }
 
     public static Command Create()
     {
@@ -53,11 +79,18 @@ internal static class IssueCommand
             PerItem,
             Only,
             Reason,
+            Names,
+            For,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(For) is not null && result.GetResult(Only) is not null)
+                result.AddError("--for takes all that is to be sent: leave --only out");
+        });
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -81,6 +114,13 @@ internal static class IssueCommand
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                For =
+                [
+                    .. IssueDocuments
+                        .Recipients.Where(r => (parsed.GetValue(For) ?? []).Contains(r.Word, StringComparer.Ordinal))
+                        .Select(r => r.To),
+                ],
+                Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
             },
             cancellation
@@ -105,9 +145,12 @@ internal static class IssueCommand
             {
                 var copy = issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "";
                 var before = issued.IssuedNow ? "" : "  (issued before)";
-                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}");
+                var file = string.Equals(issued.FileName, $"{issued.Number}.pdf", StringComparison.Ordinal) ? "" : $"  {issued.FileName}";
+                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}{file}");
             }
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
+            foreach (var sentence in result.ToSend)
+                Console.WriteLine(sentence);
         }
         if (result.Failure is { } failure)
             Console.Error.WriteLine($"stopped: {failure}. What is listed is whole{Again(failure)}.");

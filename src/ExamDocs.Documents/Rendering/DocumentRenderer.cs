@@ -2,6 +2,7 @@ using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
@@ -33,6 +34,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
 
     public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));
+
+    public Task<string> HtmlAsync(EnclosuresModel model) => RenderAsync(EnclosuresPage.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

@@ -9,9 +9,8 @@ using ExamDocs.Intake;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
-using ExamDocs.UseCases.Issuing;
 
-namespace ExamDocs.UseCases.Verifying;
+namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>Makes a document once more from the data embedded in it, to compare the two.</summary>
 internal static partial class RecomposedDocument
@@ -19,30 +18,55 @@ internal static partial class RecomposedDocument
     /// <summary>The jobs of the visit that have its kind and its items; more than one where items share an id.</summary>
     /// <remarks>The embedded data have no photos. Which photos were printed follows from the findings of reading; their captions are
     /// printed again.</remarks>
-    public static IReadOnlyList<DocumentJob> Jobs(DocumentContents contents, DeterminedVisit visit)
-    {
-        var (basis, photos) = (contents.Basis, PrintedPhotos(contents.Record));
-        return
+    public static IReadOnlyList<DocumentJob> Jobs(DocumentContents contents, DeterminedVisit visit) =>
+        Jobs(contents.Basis, visit, PlacesOfPhotos(contents.Record), LeftOut(contents.Basis, visit));
+
+    /// <summary>The jobs of a visit that are in the form of a document: its kind, items, language and head.</summary>
+    /// <param name="basis">The document.</param>
+    /// <param name="visit">The visit that it was made from, or another version of it.</param>
+    /// <param name="photos">The photos to print.</param>
+    /// <param name="leftOut">What a schedule may go without.</param>
+    public static IReadOnlyList<DocumentJob> Jobs(
+        DocumentBasis basis,
+        DeterminedVisit visit,
+        Func<Observation, PhotoPrint?> photos,
+        IEnumerable<LeftOutItems> leftOut
+    ) =>
+        InTheFormOf(
+            basis,
+            leftOut
+                .SelectMany(left => ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, photos, left).Jobs)
+                .Where(j => IsLike(basis, j))
+        );
+
+    /// <summary>Jobs of its kind and items, in its language, under its head; of a copy, the copy.</summary>
+    public static IReadOnlyList<DocumentJob> InTheFormOf(DocumentBasis basis, IEnumerable<DocumentJob> jobs) =>
         [
-            .. LeftOut(basis, visit)
-                .SelectMany(left =>
-                    ComposeDocuments.Of(visit, basis.PerItem, basis.Reading, o => photos.Contains(o) ? Blank : null, left).Jobs
-                )
-                .Where(j =>
-                    string.Equals(j.Type.Kind, basis.Kind, StringComparison.Ordinal)
-                    && j.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal)
-                )
-                .Select(j => basis.CopyOf is { } original ? j.Copy?.Invoke(original) : j)
+            .. jobs.Select(j => basis.CopyOf is { } original ? j.Copy?.Invoke(original) : j)
                 .OfType<DocumentJob>()
                 .Select(j => j with { Language = basis.Language, Letterhead = basis.Letterhead }),
         ];
+
+    /// <summary>Where photos were printed, without what they show.</summary>
+    public static Func<Observation, PhotoPrint?> PlacesOfPhotos(ReadResult read)
+    {
+        var photos = PrintedPhotos(read);
+        return o => photos.Contains(o) ? Blank : null;
     }
+
+    /// <summary>A schedule of all its items, and one that names as not reported what the document is not about.</summary>
+    public static LeftOutItems[] LeftOutByName(DocumentBasis basis, DeterminedVisit visit) =>
+        LeftOut(basis, visit)[0] is { Items.Count: > 0 } left ? [LeftOutItems.None, left] : [LeftOutItems.None];
+
+    private static bool IsLike(DocumentBasis basis, DocumentJob job) =>
+        string.Equals(job.Type.Kind, basis.Kind, StringComparison.Ordinal)
+        && job.Items.Select(i => i.Item.Id ?? "").SequenceEqual(basis.Items, StringComparer.Ordinal);
 
     /// <summary>
     /// The items that a schedule may have left out. An item that cannot be printed whole is left out and named as not reported, unless
     /// its id cannot be printed either: so a schedule is tried with the name and without.
     /// </summary>
-    private static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
+    public static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
     {
         var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
         var isSchedule = string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem;

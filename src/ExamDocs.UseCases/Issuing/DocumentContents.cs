@@ -5,10 +5,9 @@ using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Intake;
 using ExamDocs.Intake.Json;
-using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 
-namespace ExamDocs.UseCases.Verifying;
+namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>The data embedded in a document, read strictly.</summary>
 /// <param name="Basis">What it says that it was made from.</param>
@@ -16,10 +15,8 @@ namespace ExamDocs.UseCases.Verifying;
 /// <param name="Outcome">The embedded outcomes, byte for byte.</param>
 internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, byte[] Outcome)
 {
-    private const string Question = "data";
-
-    /// <returns>The contents, null where they are not whole; and the answer to the question about them.</returns>
-    public static (DocumentContents? Contents, Statement Said) Of(byte[] pdf)
+    /// <returns>The contents, null where they are not whole; and what is to be said of them.</returns>
+    public static (DocumentContents? Contents, string Said) Of(byte[] pdf)
     {
         try
         {
@@ -53,18 +50,15 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
             ? null
             : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
 
-    private static (DocumentContents?, Statement) Read(byte[] document, byte[] record, byte[] outcome)
+    private static (DocumentContents?, string) Read(byte[] document, byte[] record, byte[] outcome)
     {
         if (DocumentFile.Read(document) is not { } basis)
             return Refused("what it says it rests on (document.json) cannot be read");
         var read = EmbeddedRecord.Read(record, EmbeddedFiles.RecordName);
         return read.Record is null
             ? Refused($"the record within cannot be read: {read.Unreadable}")
-            : (
-                new DocumentContents(basis, read, outcome),
-                Statement.Holds(Question, $"it calls itself {basis.Number}, and the data it was made from are whole")
-            );
+            : (new DocumentContents(basis, read, outcome), $"it calls itself {basis.Number}, and the data it was made from are whole");
     }
 
-    private static (DocumentContents?, Statement) Refused(string why) => (null, Statement.Fails(Question, why));
+    private static (DocumentContents?, string) Refused(string why) => (null, why);
 }
