@@ -108,7 +108,15 @@ internal static class DocumentFile
     private sealed record Reading(decimal Metres, decimal SignFactor);
 
     /// <summary>The logo says nothing in words; that there is one, and its size, is enough to compose the pages.</summary>
-    private sealed record Head(string Name, string? Address, string? Contact, string Colour, string? Footer, LogoSize? Logo)
+    private sealed record Head(
+        string Name,
+        string? Address,
+        string? Contact,
+        string Colour,
+        string? Footer,
+        LogoSize? Logo,
+        string? Telephone = null
+    )
     {
         public static Head? Of(Letterhead? head) =>
             head is null
@@ -119,7 +127,8 @@ internal static class DocumentFile
                     head.Contact,
                     head.Colour,
                     head.Footer,
-                    head.Logo is { } logo ? new LogoSize(logo.WidthPx, logo.HeightPx) : null
+                    head.Logo is { } logo ? new LogoSize(logo.WidthPx, logo.HeightPx) : null,
+                    head.Telephone
                 );
 
         public Letterhead Read() =>
@@ -128,6 +137,7 @@ internal static class DocumentFile
                 Name = Name,
                 Address = Address,
                 Contact = Contact,
+                Telephone = Telephone,
                 Colour = Colour,
                 Footer = Footer,
                 Logo = Logo is null ? null : new PhotoPrint(default, Logo.WidthPx, Logo.HeightPx),

@@ -2,29 +2,19 @@ using ExamDocs.Templates.Label.Wording;
 
 namespace ExamDocs.Templates.Label;
 
-/// <summary>What a label says of its item.</summary>
-/// <param name="Id">Identity of the item.</param>
-/// <param name="Description">What it is.</param>
-/// <param name="Reasons">Why it is not to be used, the weightiest first.</param>
-/// <param name="OwnLines">Lines in our own words, which are never too long.</param>
-/// <param name="Owner">Name of the owner.</param>
-internal sealed record LabelWords(
-    string Id,
-    string Description,
-    IReadOnlyList<string> Reasons,
-    IReadOnlyList<string> OwnLines,
-    string Owner
-);
-
 /// <summary>The words of a label, at the largest size of type at which all of them fit; lengths in millimetres.</summary>
 internal sealed class LabelText
 {
     private const double Column = 85.5;
-    private const double Indented = 70;
+
+    // Type of the names at the left, as a part of the size of type.
+    private const double NameType = 0.86;
 
     // From large to small: type of the identity, type of the rest. The smallest is still printed text, about 6.8 pt.
     private static readonly (double Id, double Text)[] Sizes =
     [
+        (16, 5.6),
+        (14, 4.9),
         (12, 4.2),
         (10, 3.9),
         (8.4, 3.6),
@@ -38,23 +28,10 @@ internal sealed class LabelText
     private static readonly int[] Cuts = [110, 80, 60, 40, 25, 15];
 
     private LabelText(LabelWords words, (int Id, int Text) steps, IReadOnlyList<string> misfits) =>
-        (Id, Description, Reasons, Owner, IdStep, TextStep, Misfits) = (
-            words.Id,
-            words.Description,
-            words.Reasons,
-            words.Owner,
-            steps.Id,
-            steps.Text,
-            misfits
-        );
+        (Words, IdStep, TextStep, Misfits) = (words, steps.Id, steps.Text, misfits);
 
-    public string Id { get; }
-
-    public string Description { get; }
-
-    public IReadOnlyList<string> Reasons { get; }
-
-    public string Owner { get; }
+    /// <summary>As they are printed.</summary>
+    public LabelWords Words { get; }
 
     /// <summary>Which size of type the identity has, 0 the largest.</summary>
     public int IdStep { get; }
@@ -100,7 +77,9 @@ internal sealed class LabelText
             .. Misfit(cut.Id, shown.Id, "the identity"),
             .. Misfit(cut.Description, shown.Description, "the description"),
             .. Misfit(cut.Reasons[0], shown.Reasons[0], "the reason"),
-            .. Misfit(cut.Owner, shown.Owner, "the owner's name"),
+            .. Misfit(cut.Serial, shown.Serial, "the serial"),
+            .. Misfit(cut.Whom, shown.Whom, "whom to ring"),
+            .. Misfit(cut.KeptBy, shown.KeptBy, "the keeper's name"),
         ];
         return new LabelText(cut, (Sizes.Length - 1, Sizes.Length - 1), misfits);
     }
@@ -113,7 +92,9 @@ internal sealed class LabelText
             Id = TextWidth.Shorten(words.Id, most, mark),
             Description = TextWidth.Shorten(words.Description, most, mark),
             Reasons = [TextWidth.Shorten(words.Reasons[0], most, mark), .. words.Reasons.Skip(1)],
-            Owner = TextWidth.Shorten(words.Owner, most, mark),
+            Serial = TextWidth.Shorten(words.Serial, Math.Max(most, 40), mark),
+            Whom = TextWidth.Shorten(words.Whom, Math.Max(most, 40), mark),
+            KeptBy = TextWidth.Shorten(words.KeptBy, most, mark),
         };
     }
 
@@ -138,8 +119,21 @@ internal sealed class LabelText
 
     private static double Height(LabelWords words, (double Id, double Text) size)
     {
-        var indented = words.Reasons.Concat(words.OwnLines).Append(words.Owner).Sum(r => TextWidth.Lines(r, size.Text, Indented));
-        var lines = TextWidth.Lines(words.Description, size.Text, Column) + indented;
-        return (TextWidth.Lines(words.Id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 4;
+        var names = LabelPhrases.Current;
+        var lines =
+            TextWidth.Lines(words.Description, size.Text, Column)
+            + TextWidth.Lines(words.Serial, size.Text, Column)
+            + Row(names.Why, size.Text, words.Reasons)
+            + Row(names.Since, size.Text, [words.Since])
+            + Row(names.Release, size.Text, [words.Release])
+            + Row(names.Ask, size.Text, [words.Whom])
+            + Row(names.KeptBy, size.Text, [words.KeptBy]);
+        return (TextWidth.Lines(words.Id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 5;
+    }
+
+    private static int Row(string name, double text, IReadOnlyList<string> values)
+    {
+        var names = LabelPhrases.Current.NameColumnEms * text;
+        return Math.Max(TextWidth.Lines(name, NameType * text, names), values.Sum(v => TextWidth.Lines(v, text, Column - names)));
     }
 }

@@ -68,8 +68,8 @@ public sealed class LabelSheetTests(SharedBrowser browser)
         foreach (var place in new[] { 0, stock.PerSheet - 1 }.Distinct())
         {
             var made = await _labels.MadeAsync(stock, place);
-            Assert.Equal(made.QrText, QrCode.Read(Tool.Raster(pdf, 203, Part(stock, place, 203)))?.Text);
-            var module = QrCode.Read(Tool.Raster(pdf, 600, Part(stock, place, 600)))!.Module(made.Modules) / 600 * 25.4;
+            Assert.Equal(made.Code.Text, QrCode.Read(Tool.Raster(pdf, 203, Part(stock, place, 203)))?.Text);
+            var module = QrCode.Read(Tool.Raster(pdf, 600, Part(stock, place, 600)))!.Module(made.Code.Matrix!.Modules) / 600 * 25.4;
             Assert.InRange(module, 0.4, 1.2);
         }
     }
