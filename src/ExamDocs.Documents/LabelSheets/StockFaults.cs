@@ -71,7 +71,10 @@ public static class StockFaults
     }
 
     private static string Formats =>
-        string.Join(", ", LabelFormat
+        string.Join(
+            ", ",
+            LabelFormat
                 .All.Concat(LabelFormat.Faces)
-                .Select(f => FormattableString.Invariant($"{f.WidthMm} x {f.HeightMm} mm ({f.Type.Kind})")));
+                .Select(f => FormattableString.Invariant($"{f.WidthMm} x {f.HeightMm} mm ({f.Type.Kind})"))
+        );
 }

@@ -17,4 +17,7 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow)
 
     /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
     public string? CopyOf { get; init; }
+
+    /// <summary>What it was made from in this run, or would have been; null where only its number was given.</summary>
+    internal DocumentJob? Job { get; init; }
 }

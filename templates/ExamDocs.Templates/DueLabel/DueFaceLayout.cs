@@ -28,7 +28,11 @@ internal sealed class DueFaceLayout
         var codes = ItemCode.Choices(label.CodeText, [.. face.ModulesMm.Select(m => new CodeRoom(m, (decimal)face.InnerHeightMm))]);
         var none = ItemCode.None(label.CodeText);
         // The longest text comes first, then what the words say, then the coarsest code, then how far the item and the day stand out.
-        return codes.Append(none).GroupBy(c => (c.Text, IsDrawn: c.Matrix is not null)).Select(g => Best(label, face, [.. g])).FirstOrDefault(f => f is not null)
+        return codes
+            .Append(none)
+            .GroupBy(c => (c.Text, IsDrawn: c.Matrix is not null))
+            .Select(g => Best(label, face, [.. g]))
+            .FirstOrDefault(f => f is not null)
             ?? new DueFaceLayout(none, [], [Cause(label, face)]);
     }
 

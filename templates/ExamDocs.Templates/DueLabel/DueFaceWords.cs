@@ -70,7 +70,9 @@ internal sealed class DueFaceWords
         return
         [
             .. from part in _parts.Order()
-            let text = part is DuePart.Day ? day : _emphasis.JoinsDay && part is DuePart.Caption ? null : Text(part, type, column)
+            let text = part is DuePart.Day ? day
+            : _emphasis.JoinsDay && part is DuePart.Caption ? null
+            : Text(part, type, column)
             where text is not null
             select new DueLine(
                 part,

@@ -15,6 +15,9 @@ public sealed class DueLabelModel
 {
     private static DueLabelPhrases Words => DueLabelPhrases.Current;
 
+    // Half of the label's height and a little more.
+    private const decimal MostCodeMm = 20;
+
     /// <param name="identity">Of kind due-label.</param>
     /// <param name="visit">The visit the item belongs to.</param>
     /// <param name="item">An item of it for which <see cref="IsFor"/> is true.</param>
@@ -79,9 +82,12 @@ public sealed class DueLabelModel
     /// What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.
     /// </summary>
     public IReadOnlyList<string> Misfits =>
-        [.. Text.Misfits, .. Code.Matrix is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];
+        [.. Text.Misfits, .. IsIdTooLongForCode ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];
 
     internal DueLabelText Text { get; }
+
+    // Whatever else stands on the label.
+    private bool IsIdTooLongForCode => ItemCode.Of(CodeText, new CodeRoom(0.375m, MostCodeMm)).Matrix is null;
 
     /// <summary>Whether the item gets such a label: examined, fit or fit until a day, free of errors, and with a day to print.</summary>
     public static bool IsFor(DeterminedItem item) =>
@@ -92,6 +98,8 @@ public sealed class DueLabelModel
     private IReadOnlyList<string> CodeSays =>
         [
             $"{ShortCaption} {Printed.Day(Day)}",
-            .. Later is { } later ? [$"{(EndsBefore ? Words.ShortNextBy : Words.ShortNotAfter)} {Printed.Day(later)}"] : Array.Empty<string>(),
+            .. Later is { } later
+                ? [$"{(EndsBefore ? Words.ShortNextBy : Words.ShortNotAfter)} {Printed.Day(later)}"]
+                : Array.Empty<string>(),
         ];
 }

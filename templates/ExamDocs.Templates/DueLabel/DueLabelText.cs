@@ -79,8 +79,7 @@ internal sealed class DueLabelText
         var days = 3.3 + (also is null ? 0 : 3.1 * TextWidth.Lines(also, AlsoType, column));
         return (
             from choice in Choices(column / TextWidth.Of(Printed.Day(model.Day), 1))
-            let words =
-                (TextWidth.Lines(model.Id, choice.Size, column) * choice.Size * 1.12)
+            let words = (TextWidth.Lines(model.Id, choice.Size, column) * choice.Size * 1.12)
                 + (Line * TextWidth.Lines(model.Serial, Small, column))
                 + (choice.Described ? Line * TextWidth.Lines(Description(model), Small, column) : 0)
             where words + (1.24 * choice.Day) + days <= room

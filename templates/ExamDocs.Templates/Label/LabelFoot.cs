@@ -22,8 +22,7 @@ internal static class LabelFoot
 
     public static string Examined(LabelModel label) => $"{Words.ExaminedBy} {label.ShownExaminer}";
 
-    public static string Caution(LabelModel label) =>
-        $"{Words.Verify(label.Identity.Number)} {Words.Caution(label.Item.RegimeId)}";
+    public static string Caution(LabelModel label) => $"{Words.Verify(label.Identity.Number)} {Words.Caution(label.Item.RegimeId)}";
 
     public static string Law(LabelModel label) => Words.Regime(label.Regime.ShortLaw);
 

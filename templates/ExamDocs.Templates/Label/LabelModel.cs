@@ -16,8 +16,10 @@ public sealed class LabelModel
 {
     private static LabelPhrases Words => LabelPhrases.Current;
 
-    // At 95 % a module is still 0.4 mm. A code wider than 31.5 mm would leave no room for the words.
-    private static readonly CodeRoom[] CodeRooms = [new(0.5m, 23), new(0.43m, 23), new(0.43m, 31.5m)];
+    // At 95 % a module is still 0.4 mm. A code as high as the lines beside it takes no room from the words; one of a long identity may
+    // be higher.
+    private static readonly CodeRoom[] CodeRooms = [new(0.5m, 23), new(0.43m, 23)];
+    private static readonly CodeRoom LargestCode = new(0.43m, 31.5m);
 
     private const int MostLettersOfExaminer = 60;
 
@@ -40,7 +42,8 @@ public sealed class LabelModel
         (Identity, Determined, Item) = (identity, visit, item);
         Reading = reading ?? ReadingDistance.Default;
         Whom = WhomToRing.Of(identity, visit, item);
-        Code = ItemCode.Of(CodeText.Of(identity, visit, item, Words.Says(IsHold, Since)), CodeRooms);
+        var says = CodeText.Of(identity, visit, item, Words.Says(IsHold, Since));
+        Code = ItemCode.Of(says, CodeRooms) is { Matrix: not null } code ? code : ItemCode.Of(says, LargestCode);
         Text = LabelText.Fit(LabelWordsOf(), Room, Reading.CapitalsMm);
     }
 
@@ -106,7 +109,7 @@ public sealed class LabelModel
     // What edges, eyelet, the head of the label and its foot leave of the height, millimetres.
     private double Room => (IsHold ? HoldBodyMm : BodyMm - SignAndSignalMm) - LabelFoot.Height(this);
 
-    private double SignAndSignalMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
+    private double SignAndSignalMm => Math.Max((double)Reading.SignMm, SignalWord.Height(Words.Signal, SignalWidthMm, MostSignalMm));
 
     private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
 

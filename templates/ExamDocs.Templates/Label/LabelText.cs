@@ -7,6 +7,10 @@ internal sealed class LabelText
 {
     private const double Column = 85.5;
 
+    // Between the lines of the label, and between identity and serial on one line; millimetres.
+    private const double Gaps = 4.6;
+    private const double SerialGap = 3;
+
     // Type of the names at the left, as a part of the size of type.
     private const double NameType = 0.86;
 
@@ -54,14 +58,19 @@ internal sealed class LabelText
         var legible = Sizes.Count(s => s.Text * ReadingDistance.Capitals * (double)ReadingDistance.SmallestScale >= capitals);
         return Fit(legible) ?? Fit(Sizes.Length - 1) ?? Fit(Sizes.Length) ?? Cut(words, room);
 
-        LabelText? Fit(int sizes) =>
+        // An identity that stands out is worth more than a further reason, and any reason more than the keeper's name.
+        LabelText? Fit(int sizes) => Among(Steps(sizes).Where(StandsOut)) ?? Among(Steps(sizes).Where(s => !StandsOut(s)));
+
+        LabelText? Among(IEnumerable<(int Id, int Text)> choices) =>
             (
                 from kept in Enumerable.Range(0, words.Reasons.Count).Select(fewer => words.Reasons.Count - fewer)
+                from keptBy in new[] { words.KeptBy, null }
                 let shown = words with
                 {
                     Reasons = Shown(words.Reasons, kept),
+                    KeptBy = keptBy,
                 }
-                from steps in Steps(sizes)
+                from steps in choices
                 where Height(shown, (Sizes[steps.Id].Id, Sizes[steps.Text].Text)) <= room
                 select new LabelText(shown, steps, [])
             ).FirstOrDefault();
@@ -69,7 +78,7 @@ internal sealed class LabelText
 
     private static LabelText Cut(LabelWords words, double room)
     {
-        var shown = words with { Reasons = Shown(words.Reasons, 1) };
+        var shown = words with { Reasons = Shown(words.Reasons, 1), KeptBy = null };
         var cuts = Cuts.Select(most => Cut(shown, most)).ToList();
         var cut = cuts.Find(c => Height(c, Sizes[^1]) <= room) ?? cuts[^1];
         string[] misfits =
@@ -79,7 +88,6 @@ internal sealed class LabelText
             .. Misfit(cut.Reasons[0], shown.Reasons[0], "the reason"),
             .. Misfit(cut.Serial, shown.Serial, "the serial"),
             .. Misfit(cut.Whom, shown.Whom, "whom to ring"),
-            .. Misfit(cut.KeptBy, shown.KeptBy, "the keeper's name"),
         ];
         return new LabelText(cut, (Sizes.Length - 1, Sizes.Length - 1), misfits);
     }
@@ -94,7 +102,6 @@ internal sealed class LabelText
             Reasons = [TextWidth.Shorten(words.Reasons[0], most, mark), .. words.Reasons.Skip(1)],
             Serial = TextWidth.Shorten(words.Serial, Math.Max(most, 40), mark),
             Whom = TextWidth.Shorten(words.Whom, Math.Max(most, 40), mark),
-            KeptBy = TextWidth.Shorten(words.KeptBy, most, mark),
         };
     }
 
@@ -102,15 +109,10 @@ internal sealed class LabelText
         string.Equals(printed, whole, StringComparison.Ordinal) ? [] : [what];
 
     // The identity is much larger than the rest; only one too long for that is closer in size.
-    private static IEnumerable<(int Id, int Text)> Steps(int smallest)
-    {
-        var all = (
-            from text in Enumerable.Range(0, smallest)
-            from id in Enumerable.Range(text, Sizes.Length - text)
-            select (id, text)
-        ).ToList();
-        return all.Where(StandsOut).Concat(all.Where(s => !StandsOut(s)));
-    }
+    private static IEnumerable<(int Id, int Text)> Steps(int smallest) =>
+        from text in Enumerable.Range(0, smallest)
+        from id in Enumerable.Range(text, Sizes.Length - text)
+        select (id, text);
 
     private static bool StandsOut((int Id, int Text) step) => Sizes[step.Id].Id >= 1.6 * Sizes[step.Text].Text;
 
@@ -122,14 +124,20 @@ internal sealed class LabelText
         var names = LabelPhrases.Current;
         var lines =
             TextWidth.Lines(words.Description, size.Text, Column)
-            + TextWidth.Lines(words.Serial, size.Text, Column)
+            + SerialLines(words, size)
             + Row(names.Why, size.Text, words.Reasons)
             + Row(names.Since, size.Text, [words.Since])
             + Row(names.Release, size.Text, [words.Release])
             + Row(names.Ask, size.Text, [words.Whom])
-            + Row(names.KeptBy, size.Text, [words.KeptBy]);
-        return (TextWidth.Lines(words.Id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + 5;
+            + (words.KeptBy is { } keeper ? Row(names.KeptBy, size.Text, [keeper]) : 0);
+        return (TextWidth.Lines(words.Id, size.Id, Column) * size.Id * 1.12) + (lines * size.Text * 1.25) + Gaps;
     }
+
+    // The serial stands beside the identity where both have room on a line.
+    private static int SerialLines(LabelWords words, (double Id, double Text) size) =>
+        TextWidth.Of(words.Id, size.Id) + SerialGap + TextWidth.Of(words.Serial, size.Text) <= Column
+            ? 0
+            : TextWidth.Lines(words.Serial, size.Text, Column);
 
     private static int Row(string name, double text, IReadOnlyList<string> values)
     {

@@ -4,8 +4,8 @@ namespace ExamDocs.Templates.Label;
 /// <param name="Id">Identity of the item.</param>
 /// <param name="Description">What it is.</param>
 /// <param name="Reasons">Why it is not to be used, the weightiest first.</param>
-/// <param name="KeptBy">Name of who keeps it.</param>
-internal sealed record LabelWords(string Id, string Description, IReadOnlyList<string> Reasons, string KeptBy)
+/// <param name="KeptBy">Name of who keeps it; null where it has no room.</param>
+internal sealed record LabelWords(string Id, string Description, IReadOnlyList<string> Reasons, string? KeptBy)
 {
     /// <summary>What is marked on it.</summary>
     public required string Serial { get; init; }

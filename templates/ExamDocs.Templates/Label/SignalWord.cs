@@ -23,11 +23,18 @@ internal static class SignalWord
     public static string Style(IReadOnlyList<string> lines, double widthMm, double mostMm)
     {
         var size = Size(lines, widthMm, mostMm);
-        var line = size * (size < mostMm ? LooseLine : LabelModel.SignalLine);
+        var line = LineOf(size, mostMm);
         return FormattableString.Invariant(
             $"font-size: {size:0.##}mm; line-height: {line:0.##}mm; width: {widthMm:0.##}mm; white-space: nowrap"
         );
     }
+
+    /// <summary>Millimetres.</summary>
+    /// <inheritdoc cref="Size" path="/param"/>
+    public static double Height(IReadOnlyList<string> lines, double widthMm, double mostMm) =>
+        lines.Count * LineOf(Size(lines, widthMm, mostMm), mostMm);
+
+    private static double LineOf(double size, double mostMm) => size * (size < mostMm ? LooseLine : LabelModel.SignalLine);
 
     /// <summary>Of the words across the hold label.</summary>
     public static string Band(string words) =>

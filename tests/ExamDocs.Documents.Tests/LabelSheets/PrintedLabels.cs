@@ -49,9 +49,7 @@ internal sealed class PrintedLabels(SharedBrowser browser)
         foreach (var item in withdrawn.Append(Example.Item("PUL-02")))
         {
             var model = new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel, labels.Count + 1), Example.Visit, item);
-            labels.Add(
-                new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.Code)
-            );
+            labels.Add(new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.Code));
         }
         return labels;
     }

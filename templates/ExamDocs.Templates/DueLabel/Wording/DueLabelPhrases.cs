@@ -14,6 +14,7 @@ public abstract class DueLabelPhrases
     public abstract string Kind { get; }
     public abstract string NextBy { get; }
     public abstract string NotAfter { get; }
+
     /// <summary>The same as <see cref="NextBy"/> for a label on which that has no room.</summary>
     public abstract string ShortNextBy { get; }
 

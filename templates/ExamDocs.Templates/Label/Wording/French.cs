@@ -36,6 +36,7 @@ internal sealed class French : LabelPhrases
     public override string ExaminedBy => "Vérifié par\u00A0:";
     public override string PageOne => "Page 1 sur 1";
     public override string Shortened => "… (abrégé\u00A0; l’enregistrement a le tout)";
+
     public override string Caution(string? regime) =>
         $"La notice du fabricant, la réglementation applicable sur place et le jugement de la {Able(regime)} priment.";
 

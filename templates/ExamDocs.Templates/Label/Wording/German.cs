@@ -16,6 +16,7 @@ internal sealed class German : LabelPhrases
     public override string Since => "Seit";
     public override string Release => "Freigabe";
     public override string WhyHold => "Die Aufzeichnung ist nicht vollständig genug, um zu sagen, ob er benutzt werden darf.";
+
     public override string ReleaseByPerson(string? regime) =>
         $"Nur schriftlich durch eine {Able(regime)}e Person. Getrennt aufbewahren; Schild nicht entfernen.";
 
@@ -29,11 +30,13 @@ internal sealed class German : LabelPhrases
     public override string Ring => "Anrufen";
     public override string Ask => "Auskunft";
 
-    public override string Says(bool isHold, string day) => isHold ? $"NICHT BENUTZEN. Ungeklärt, {day}." : $"NICHT BENUTZEN. Ausgesondert, {day}.";
+    public override string Says(bool isHold, string day) =>
+        isHold ? $"NICHT BENUTZEN. Ungeklärt, {day}." : $"NICHT BENUTZEN. Ausgesondert, {day}.";
 
     public override string ExaminedBy => "Geprüft von:";
     public override string PageOne => "Seite 1 von 1";
     public override string Shortened => "… (gekürzt; das Ganze steht in der Aufzeichnung)";
+
     public override string Caution(string? regime) =>
         $"Herstelleranleitung, am Einsatzort geltendes Recht und das Urteil der {Able(regime)}en Person gehen vor.";
 

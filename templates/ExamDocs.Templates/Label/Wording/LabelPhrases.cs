@@ -41,6 +41,7 @@ public abstract class LabelPhrases
     public abstract string ExaminedBy { get; }
     public abstract string PageOne { get; }
     public abstract string Shortened { get; }
+
     /// <param name="regime">Identifier of the regime: its law may have a name of its own for the competent person.</param>
     public abstract string ReleaseByPerson(string? regime);
 
