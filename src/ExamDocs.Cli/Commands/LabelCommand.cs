@@ -9,20 +9,20 @@ namespace ExamDocs.Cli.Commands;
 /// <summary><c>examdocs label</c>: labels on a stock.</summary>
 internal static class LabelCommand
 {
-    private static readonly Argument<string[]> Inputs = new("INPUT|NUMBER")
+    internal static readonly Argument<string[]> Inputs = new("INPUT|NUMBER")
     {
         Description = "Records, or numbers of labels already issued, typed or scanned from their code.",
         Arity = ArgumentArity.ZeroOrMore,
     };
 
-    private static readonly Option<FileInfo> Out = new("--out")
+    internal static readonly Option<FileInfo> Out = new("--out")
     {
         Description = "The sheet to write (.pdf). The register keeps the single labels.",
         HelpName = "FILE",
         Required = true,
     };
 
-    private static readonly Option<LabelStockRead?> Stock = new("--stock")
+    internal static readonly Option<LabelStockRead?> Stock = new("--stock")
     {
         Description =
             "What is printed on, or a .json file of your own that says so: "
@@ -32,7 +32,7 @@ internal static class LabelCommand
         CustomParser = ParseStock,
     };
 
-    private static readonly Option<string?> Only = new("--only")
+    internal static readonly Option<string?> Only = new("--only")
     {
         Description =
             $"Labels of this kind: {string.Join(", ", PrintLabels.Kinds.Select(k => k.Kind))}. Default: those that the "
@@ -40,36 +40,28 @@ internal static class LabelCommand
         HelpName = "KIND",
     };
 
-    private static readonly Option<int> Start = new("--start")
+    internal static readonly Option<int> Start = new("--start")
     {
         Description = "First place used on the first sheet.",
         HelpName = "N",
         DefaultValueFactory = _ => 1,
     };
 
-    private static readonly Option<(double X, double Y)> Offset = new("--offset")
+    internal static readonly Option<(double X, double Y)> Offset = new("--offset")
     {
         Description = "How far the printer is off, millimetres to the right and down.",
         HelpName = "X,Y",
         CustomParser = ParseOffset,
     };
 
-    private static readonly Option<bool> CropMarks = new("--crop-marks")
+    internal static readonly Option<bool> CropMarks = new("--crop-marks")
     {
         Description = "Fine lines in the margins that show where to cut.",
     };
 
-    private static readonly Option<bool> Black = new("--black")
+    internal static readonly Option<bool> Black = new("--black")
     {
         Description = "Solid black and white alone, for thermal printers; the prohibition sign is then black too.",
-    };
-
-    private static readonly Option<int?> ByHand = new("--by-hand")
-    {
-        Description =
-            "So many tags that say not to use an item, with lines to fill in by hand, for kit that is found before anything is "
-            + "recorded. They are no issued documents and have no number.",
-        HelpName = "N",
     };
 
     static LabelCommand() => Only.AcceptOnlyFromAmong([.. PrintLabels.Kinds.Select(k => k.Kind)]);
@@ -87,11 +79,11 @@ internal static class LabelCommand
             Offset,
             CropMarks,
             Black,
-            ByHand,
+            HandTags.ByHand,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
-        command.Validators.Add(CheckWhat);
+        command.Validators.Add(HandTags.CheckWhat);
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
@@ -102,8 +94,8 @@ internal static class LabelCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
-        if (parsed.GetValue(ByHand) is { } count)
-            return await ByHandAsync(parsed, count, style, cancellation);
+        if (parsed.GetValue(HandTags.ByHand) is { } count)
+            return await HandTags.RunAsync(parsed, count, style, cancellation);
         var (file, outputs) = (parsed.GetRequiredValue(Out), OutputOptions.Guard(parsed, Out));
         outputs.Require(file.ToString());
         if (CommonOptions.RegisterToWrite(parsed, file.DirectoryName) is not { } register)
@@ -146,42 +138,6 @@ internal static class LabelCommand
         return result.Unprintable.Count > 0
             ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))
             : CheckCommand.ExitOf(result.Inputs);
-    }
-
-    private static async Task<int> ByHandAsync(ParseResult parsed, int count, PrintStyle style, CancellationToken cancellation)
-    {
-        var file = parsed.GetRequiredValue(Out);
-        var objection = await PrintHandTags.RunAsync(
-            new HandTagRequest
-            {
-                Count = count,
-                OutFile = file.ToString(),
-                Outputs = OutputOptions.Guard(parsed, Out),
-                Stock = parsed.GetValue(Stock),
-                Start = parsed.GetValue(Start),
-                OffsetMm = parsed.GetValue(Offset),
-                CropMarks = parsed.GetValue(CropMarks),
-                BlackOnly = parsed.GetValue(Black),
-                Style = style,
-            },
-            cancellation
-        );
-        if (objection is null && !parsed.GetValue(CommonOptions.Quiet))
-            Console.WriteLine(file.FullName);
-        if (objection is not null)
-            await Console.Error.WriteLineAsync(objection);
-        return objection is null ? ExitCode.Done : ExitCode.Refused;
-    }
-
-    private static void CheckWhat(CommandResult command)
-    {
-        var (named, byHand) = (command.GetResult(Inputs) is { Tokens.Count: > 0 }, command.GetResult(ByHand) is not null);
-        if (named && byHand)
-            command.AddError("--by-hand prints tags without any record or number: leave those out");
-        else if (!named && !byHand)
-            command.AddError("label needs a record or the number of a label, or --by-hand N for tags to fill in by hand");
-        else if (byHand && command.GetResult(Only) is not null)
-            command.AddError("--by-hand prints tags of one kind: leave out --only");
     }
 
     private static LabelStockRead? ParseStock(ArgumentResult argument)

@@ -4,7 +4,9 @@ namespace ExamDocs.Templates.DueLabel;
 /// <param name="WidthMm">Width, millimetres.</param>
 /// <param name="HeightMm">Height, millimetres.</param>
 /// <param name="EdgeMm">Left free at every edge, millimetres.</param>
-/// <param name="ModulesMm">Sides that a module of the code may have, the largest first; each a whole number of dots at 203 to the inch.</param>
+/// <param name="ModulesMm">
+/// Sides that a module of the code may have, the largest first; each a whole number of dots at 203 to the inch.
+/// </param>
 public sealed record DueFace(double WidthMm, double HeightMm, double EdgeMm, params IReadOnlyList<decimal> ModulesMm)
 {
     /// <summary>Whether it says where the label comes from and what comes before it; small ones leave that to the issued label.</summary>

@@ -9,9 +9,8 @@ namespace ExamDocs.Templates.DueLabel;
 /// </summary>
 internal sealed class DueFaceLayout
 {
-    // Types of the words, millimetres: from one that fills a tag to the smallest whose capitals are LeastCapitalsMm high.
+    // Of the type of the words, millimetres; the largest fills a tag.
     private const double Largest = 4.6;
-    private const double Smallest = 1.7;
     private const double Step = 0.1;
 
     private DueFaceLayout(ItemCode code, IReadOnlyList<DueLine> lines, IReadOnlyList<string> misfits) =>
@@ -51,7 +50,7 @@ internal sealed class DueFaceLayout
     {
         var column = face.InnerWidthMm - (double)code.SideMm;
         return (
-            from step in Enumerable.Range(0, 1 + (int)Math.Round((Largest - Smallest) / Step))
+            from step in Enumerable.Range(0, 1 + (int)Math.Round((Largest - DueLine.SmallestMm) / Step))
             let lines = words.Set(Largest - (step * Step), column)
             where lines is not null && Height(lines, column) <= face.InnerHeightMm
             select lines
@@ -63,7 +62,7 @@ internal sealed class DueFaceLayout
 
     // Whichever of the two takes more lines than it would have to.
     private static string Cause(DueLabelModel label, DueFace face) =>
-        TextWidth.Of(label.Item.Item.Serial ?? "", Smallest) > Math.Max(face.InnerWidthMm / 2, TextWidth.Of(label.Id, Smallest))
+        TextWidth.Of(label.Item.Item.Serial ?? "", DueLine.SmallestMm) > Math.Max(face.InnerWidthMm / 2, TextWidth.Of(label.Id, DueLine.SmallestMm))
             ? "the serial"
             : "the identity";
 }

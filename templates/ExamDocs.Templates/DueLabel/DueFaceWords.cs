@@ -14,7 +14,9 @@ internal sealed class DueFaceWords
     // The first two of what is left out.
     private const int SmallPrint = 2;
 
-    /// <summary>What is left out where there is no room, in this order. The item, its serial, the day and what it means never are.</summary>
+    /// <summary>
+    /// What is left out where there is no room, in this order. The item, its serial, the day and what it means never are.
+    /// </summary>
     private static readonly DuePart[] LeftOut =
     [
         DuePart.Caution,
@@ -66,7 +68,6 @@ internal sealed class DueFaceWords
         var (day, size) = Day(type, column);
         if (size < _emphasis.LeastDay * type)
             return null;
-        var least = DueFace.LeastCapitalsMm / ReadingDistance.Capitals;
         return
         [
             .. from part in _parts.Order()
@@ -81,7 +82,7 @@ internal sealed class DueFaceWords
                 {
                     DuePart.Day => size,
                     DuePart.Id => Math.Clamp(column / TextWidth.Of(text, 1), type, _emphasis.Id * type),
-                    DuePart.Origin or DuePart.Caution => Math.Max(least, SmallType * type),
+                    DuePart.Origin or DuePart.Caution => Math.Max(DueLine.SmallestMm, SmallType * type),
                     _ => type,
                 }
             ),

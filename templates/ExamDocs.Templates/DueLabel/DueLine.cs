@@ -21,6 +21,9 @@ internal enum DuePart
 /// <param name="SizeMm">Size of type, millimetres.</param>
 internal sealed record DueLine(DuePart Part, string Text, double SizeMm)
 {
+    /// <summary>Smallest size of type, millimetres, inclusive: its capitals are <see cref="DueFace.LeastCapitalsMm"/> high.</summary>
+    public const double SmallestMm = 1.7;
+
     /// <summary>Of a line, as a part of the size of type.</summary>
     public const double LineHeight = 1.2;
 

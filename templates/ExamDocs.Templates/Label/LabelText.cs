@@ -61,6 +61,7 @@ internal sealed class LabelText
         // An identity that stands out is worth more than a further reason, and any reason more than the keeper's name.
         LabelText? Fit(int sizes) => Among(Steps(sizes).Where(StandsOut)) ?? Among(Steps(sizes).Where(s => !StandsOut(s)));
 
+        // Whether the reasons have room at all is known from their length; to break them into lines takes long where they are endless.
         LabelText? Among(IEnumerable<(int Id, int Text)> choices) =>
             (
                 from kept in Enumerable.Range(0, words.Reasons.Count).Select(fewer => words.Reasons.Count - fewer)
@@ -70,7 +71,9 @@ internal sealed class LabelText
                     Reasons = Shown(words.Reasons, kept),
                     KeptBy = keptBy,
                 }
+                let ems = shown.Reasons.Sum(r => TextWidth.Of(r, 1))
                 from steps in choices
+                where ems * Sizes[steps.Text].Text * Sizes[steps.Text].Text <= room * Column
                 where Height(shown, (Sizes[steps.Id].Id, Sizes[steps.Text].Text)) <= room
                 select new LabelText(shown, steps, [])
             ).FirstOrDefault();

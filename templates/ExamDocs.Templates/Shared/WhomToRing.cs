@@ -9,7 +9,9 @@ namespace ExamDocs.Templates.Shared;
 /// <param name="Telephone">Null where neither the letterhead nor the record has a number.</param>
 public sealed record WhomToRing(string Name, string? Telephone)
 {
-    /// <summary>The issuer by the letterhead, else the employer by the record; without any number, the issuer or the examiner by name.</summary>
+    /// <summary>
+    /// The issuer by the letterhead, else the employer by the record; without any number, the issuer or the examiner by name.
+    /// </summary>
     public static WhomToRing Of(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
     {
         var (head, employer) = (identity.Letterhead, visit.Record.Visit.Employer);

@@ -13,7 +13,7 @@ public sealed class DueFaceTests(SharedBrowser browser)
     public static TheoryData<string, string, string> Words =>
         new()
         {
-            { "en", "CON-01", "OT-44120" },
+            { "en", "CLR-03", "OT-44120" },
             { "de", "WWWW-0123456789-BRIDGE-ASSEMBLY", "SN-2024-0004711-B" },
             { "fr", "Élan-14/Ø", "Ž 2024 0004711 B" },
         };
@@ -41,7 +41,7 @@ public sealed class DueFaceTests(SharedBrowser browser)
             var text = Tool.Squeeze(Tool.PdfText(pdf));
             Assert.Contains(Tool.Squeeze(id), text, StringComparison.Ordinal);
             Assert.Contains(Tool.Squeeze(serial), text, StringComparison.Ordinal);
-            Assert.Matches("20(Aug|August|août|\\.08\\.)\\.?2026", text);
+            Assert.Matches(@"20\.?(Aug|August|août|08)\.?2026", text);
             Assert.True(text.Contains("D-2026-000001", StringComparison.Ordinal) || model.Code.Matrix is not null, face.ToString());
             Assert.All(page.Letters, l =>
                 Assert.True(

@@ -50,7 +50,8 @@ internal sealed class French : LabelPhrases
     public override IReadOnlyList<string> HandTagLines { get; } = ["Équipement", "N° de série", "Motif", "Depuis", "Par"];
 
     public override string HandTagNote =>
-        "Remplie à la main\u00A0: ce n’est pas un document émis, d’où l’absence de numéro. Inscrire l’équipement dans l’enregistrement de la prochaine visite.";
+        "Remplie à la main\u00A0: ce n’est pas un document émis, d’où l’absence de numéro. "
+        + "Inscrire l’équipement dans l’enregistrement de la prochaine visite.";
 
     public override string QuarantineTitle => "Étiquette de mise à l’écart";
     public override string HoldTitle => "Étiquette d’attente";

@@ -50,7 +50,8 @@ internal sealed class German : LabelPhrases
     public override IReadOnlyList<string> HandTagLines { get; } = ["Gegenstand", "Seriennr.", "Grund", "Seit", "Von"];
 
     public override string HandTagNote =>
-        "Von Hand ausgefüllt: kein ausgestelltes Dokument, daher ohne Nummer. Den Gegenstand beim nächsten Prüfauftrag in die Aufzeichnung aufnehmen.";
+        "Von Hand ausgefüllt: kein ausgestelltes Dokument, daher ohne Nummer. "
+        + "Den Gegenstand beim nächsten Prüfauftrag in die Aufzeichnung aufnehmen.";
 
     public override string QuarantineTitle => "Sperrschild";
     public override string HoldTitle => "Sperrschild (ungeklärt)";
