@@ -12,7 +12,7 @@ internal sealed record LetterheadAsPrinted(
     string? Contact,
     string Colour,
     string? Footer,
-    LogoSize? Logo,
+    LetterheadAsPrinted.LogoSize? Logo,
     string? Telephone = null
 )
 {
