@@ -62,7 +62,8 @@ internal sealed class DueFaceLayout
 
     // Whichever of the two takes more lines than it would have to.
     private static string Cause(DueLabelModel label, DueFace face) =>
-        TextWidth.Of(label.Item.Item.Serial ?? "", DueLine.SmallestMm) > Math.Max(face.InnerWidthMm / 2, TextWidth.Of(label.Id, DueLine.SmallestMm))
+        TextWidth.Of(label.Item.Item.Serial ?? "", DueLine.SmallestMm)
+        > Math.Max(face.InnerWidthMm / 2, TextWidth.Of(label.Id, DueLine.SmallestMm))
             ? "the serial"
             : "the identity";
 }
