@@ -44,7 +44,7 @@ internal static class CommonOptions
     /// <summary>For the commands that print.</summary>
     public static readonly Option<FileInfo?> Letterhead = new("--letterhead")
     {
-        Description = "Your letterhead: a JSON file with name, address, contact, logo, colour and footer.",
+        Description = "Your letterhead: a JSON file with name, address, contact, telephone, logo, colour and footer.",
         HelpName = "FILE",
     };
 

@@ -31,6 +31,10 @@ public sealed class DocumentRenderer : IAsyncDisposable
 
     public Task<string> HtmlAsync(DueLabelModel model) => RenderAsync(DueLabelDocument.Of(model));
 
+    public Task<string> HtmlAsync(HandTagModel model) => RenderAsync(HandTagDocument.Of(model));
+
+    public Task<string> HtmlAsync(DueFaceModel model) => RenderAsync(DueFaceDocument.Of(model));
+
     public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
 
     public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));

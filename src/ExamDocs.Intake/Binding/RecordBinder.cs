@@ -47,7 +47,7 @@ internal static class RecordBinder
         {
             Reference = m.Marking("reference"),
             Regime = m.Identity("regime"),
-            Employer = m.Part("employer", Party),
+            Employer = m.Part("employer", e => Party(e) with { Telephone = e.FilledText("telephone") }),
             Premises = m.Part("premises", Party),
             HiredFrom = m.Part("hiredFrom", Party),
             EnforcingAuthority = m.Part("enforcingAuthority", Party),

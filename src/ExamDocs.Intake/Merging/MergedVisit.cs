@@ -52,5 +52,10 @@ internal static class MergedVisit
     private static Party? Of(Party? first, Party? next) =>
         first is null || next is null
             ? first ?? next
-            : new Party { Name = first.Name ?? next.Name, Address = first.Address ?? next.Address };
+            : new Party
+            {
+                Name = first.Name ?? next.Name,
+                Address = first.Address ?? next.Address,
+                Telephone = first.Telephone ?? next.Telephone,
+            };
 }

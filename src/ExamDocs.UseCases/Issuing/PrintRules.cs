@@ -28,9 +28,9 @@ public static class PrintRules
         "PRN003",
         Severity.Error,
         "Every text fits on its label",
-        "What does not fit on a label is not printed, or not whole. A next-examination label is then held back; a label that "
-            + "says not to use the item is printed with the text cut short, which it says itself.",
-        "Type it shorter, or mark the item with a shorter identity.",
+        "What does not fit on a label is not printed, or not whole. A next-examination label is then held back, or left off a "
+            + "sheet of small labels; a label that says not to use the item is printed with the text cut short, which it says itself.",
+        "Type it shorter, mark the item with a shorter identity, or take a larger stock.",
         "common practice, no source"
     );
 

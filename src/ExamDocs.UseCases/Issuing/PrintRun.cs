@@ -79,7 +79,7 @@ internal sealed class PrintRun(
     {
         if (await IssueAsync(asked, cancellation) is not ({ } issued, var job))
             return;
-        _documents.Add(issued);
+        _documents.Add(issued with { Job = job });
         // What is held back has no copy: there is nothing that it could be a copy of.
         if (
             job.Copy is { } copy

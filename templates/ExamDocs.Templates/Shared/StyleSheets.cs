@@ -36,6 +36,10 @@ internal static class StyleSheets
     /// <summary>One sheet alone, for labels, which have no margins to print in.</summary>
     public static MarkupString Alone(string own) => new($"<style>{Read(own)}</style>");
 
+    /// <summary>One sheet alone on a page of this size, millimetres.</summary>
+    public static MarkupString Alone(string own, double widthMm, double heightMm) =>
+        new(FormattableString.Invariant($"<style>@page {{ size: {widthMm:0.##}mm {heightMm:0.##}mm; margin: 0; }}{Read(own)}</style>"));
+
     private static string Read(string name)
     {
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"css/{name}.css")

@@ -38,6 +38,7 @@ internal static class VisitSheet
                 },
                 Text("employer name", "employer/name", "For whom the examination is made."),
                 Text("employer address", "employer/address", "Postal address."),
+                Text("employer telephone", "employer/telephone", "Whom to ring about an item; printed on labels. May be left empty."),
                 Text("premises name", "premises/name", "Where it is made."),
                 Text("premises address", "premises/address", "Postal address."),
                 Text("hired from name", "hiredFrom/name", "The owner the kit is hired from, where it is."),
