@@ -15,11 +15,16 @@ internal static class StyleSheets
     private const string Wide = "width: 32mm;";
     private const string Lines = "white-space: pre-line; line-height: 1.35;";
     private const string AboveTheText = "vertical-align: bottom; padding-bottom: 3.5mm;";
+    private const string BelowTheForm = "vertical-align: top; padding-top: 1.6mm;";
     private const string BelowTheText = "vertical-align: top; padding-top: 3.6mm;";
 
     /// <summary>The base sheet, the page margins and the document's own sheets, in that order.</summary>
     public static MarkupString Paper(DocumentIdentity identity, string title, params string[] own) =>
         new($"<style>{Read("print")}{Margins(identity, title)}{string.Concat(own.Select(Read))}</style>");
+
+    /// <summary>The same for a form to write on, which has no number, and narrow margins.</summary>
+    public static MarkupString Form(string title, Letterhead? letterhead, params string[] own) =>
+        new($"<style>{Read("print")}{FormMargins(title, letterhead)}{string.Concat(own.Select(Read))}</style>");
 
     /// <summary>One sheet alone, for labels, which have no margins to print in.</summary>
     public static MarkupString Alone(string own) => new($"<style>{Read(own)}</style>");
@@ -36,7 +41,7 @@ internal static class StyleSheets
     // record never does.
     private static string Margins(DocumentIdentity identity, string title)
     {
-        var issued = $"{Phrases.Common.Issued} {Printed.Day(identity.IssuedOn)}{Footer(identity)}";
+        var issued = $"{Phrases.Common.Issued} {Printed.Day(identity.IssuedOn)}{Footer(identity.Letterhead)}";
         return $$"""
             @page { size: A4; margin: 17mm 15mm 17mm 15mm;
               @top-left { content: "{{title}}"; {{Small}} {{Grey}} {{AboveTheText}} }
@@ -49,9 +54,17 @@ internal static class StyleSheets
             """;
     }
 
+    private static string FormMargins(string title, Letterhead? letterhead) =>
+        $$"""
+            @page { size: A4; margin: 9mm 12mm 13mm 12mm;
+              @bottom-left { content: "{{title}}{{Footer(letterhead)}}"; {{Lines}} {{Small}} {{Grey}} {{BelowTheForm}} }
+              @bottom-right { content: {{Pages}}; {{Wide}} {{Small}} {{Black}} {{BelowTheForm}} text-align: right; }
+            }
+            """;
+
     private static string Pages => $"\"{Phrases.Common.Page} \" counter(page) \" {Phrases.Common.Of} \" counter(pages)";
 
-    private static string Footer(DocumentIdentity identity) => identity.Letterhead?.Footer is { } footer ? $@"\a {Escaped(footer)}" : "";
+    private static string Footer(Letterhead? letterhead) => letterhead?.Footer is { } footer ? $@"\a {Escaped(footer)}" : "";
 
     /// <summary>
     /// Text within a CSS string: whatever is no plain letter or digit is written by its code point (CSS Syntax 3, section 4.3.7).
