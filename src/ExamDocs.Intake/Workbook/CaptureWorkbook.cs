@@ -43,13 +43,15 @@ public static class CaptureWorkbook
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
         (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);
-        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, IdentitySheets.People, LimitsSheet.Shape, .. items, .. after]);
-        FixedSheets.WriteVisit(workbook, rows.Visit());
+        var isPeopleSheet = content.People.Count > VisitForm.MostPeople;
+        SheetShape[] sheets = [.. isPeopleSheet ? [IdentitySheets.People] : (SheetShape[])[], LimitsSheet.Shape, .. items, .. after];
+        GuideSheet.Write(workbook, sheets.Prepend(VisitSheet.Shape));
         var dropDowns = new DropDowns(workbook);
+        var visit = new VisitForm(workbook, dropDowns);
+        visit.Write(rows.Visit(), isPeopleSheet ? null : [.. rows.People()]);
         var writing = new SheetWriting(workbook, dropDowns);
-        SheetShape[] sheets = [IdentitySheets.People, LimitsSheet.Shape, .. items, .. after];
         var lastRows = sheets.Select(sheet => writing.Write(sheet, rows.Of(sheet))).ToList();
-        var ids = new OfferedIds(workbook, items, rules, dropDowns);
+        var ids = new OfferedIds(workbook, visit, items, rules, dropDowns);
         ids.OfferOnVisit();
         foreach (var (sheet, last) in sheets.Zip(lastRows))
             ids.Offer(sheet, last);

@@ -30,16 +30,16 @@ public static class FormFields
 
     public static IReadOnlyList<FormField> Person =>
         [
-            Needed("Visit/examiner", FormLine.PersonId, 3),
-            Needed("People/name", FormLine.PersonName, 9),
-            Needed("People/address", FormLine.PersonAddress, 12),
-            Needed("People/qualifications", FormLine.Qualifications, 9),
-            Needed("People/self-employed", FormLine.SelfEmployed, 3) with
+            Needed("Visit/person id", FormLine.PersonId, 3),
+            Needed("Visit/person name", FormLine.PersonName, 9),
+            Needed("Visit/person address", FormLine.PersonAddress, 12),
+            Needed("Visit/person qualifications", FormLine.Qualifications, 9),
+            Needed("Visit/person self-employed", FormLine.SelfEmployed, 3) with
             {
                 Choices = FirstVisitPhrases.Current.YesAndNo,
             },
-            Field("People/employer name", FormLine.ItsEmployerName, 4),
-            Field("People/employer address", FormLine.ItsEmployerAddress, 8),
+            Field("Visit/person employer name", FormLine.ItsEmployerName, 4),
+            Field("Visit/person employer address", FormLine.ItsEmployerAddress, 8),
         ];
 
     public static IReadOnlyList<FormField> Model =>
@@ -47,7 +47,7 @@ public static class FormFields
             Needed("Models/maker", FormLine.Maker, 3),
             Needed("Models/model", FormLine.Model, 3),
             Field("Models/part number", FormLine.PartNumber, 2),
-            Field("Models/description", FormLine.Description, 4),
+            Needed("Models/description", FormLine.Description, 4),
             Field("Models/safe working load", FormLine.SafeWorkingLoad, 3),
             Ticked("Models/safe working load not marked", FormLine.NotMarked, 2),
             Field("Models/marked strength", FormLine.MarkedStrength, 2),

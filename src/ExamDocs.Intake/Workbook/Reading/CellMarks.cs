@@ -76,13 +76,13 @@ internal sealed class CellMarks
     }
 
     /// <param name="row">A row of the sheet about the visit.</param>
-    /// <param name="isRead">Whether it is a particular of the visit.</param>
-    public void Visit(SheetRow row, bool isRead)
+    /// <param name="lastRead">The last column of which something is read; 0 where nothing is.</param>
+    public void Visit(SheetRow row, int lastRead)
     {
-        ReportStruck([.. row.Cells.Where(c => c.IsStruck && c.Column <= 2)], "/visit", row.Number, null);
+        ReportStruck([.. row.Cells.Where(c => c.IsStruck && c.Column <= Math.Max(2, lastRead))], "/visit", row.Number, null);
         foreach (var (column, text) in TakeComments(row.Number))
         {
-            if (isRead)
+            if (lastRead > 0)
                 Report(BesideFindings.CommentOnValue, "/visit", row.Number, column, $"a comment says '{CellReading.Shown(text)}'", null);
             else
                 AddElsewhere(row.Number, column, text);

@@ -18,7 +18,7 @@ internal static class HelperSheets
 
     private static (string, string)? StrayLine(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
-        var lines = FixedSheets.GuideLines(WorkbookShape.For(rules)).Concat(FixedSheets.EarlierGuideLines).ToHashSet();
+        var lines = GuideSheet.GuideLines(WorkbookShape.For(rules)).Concat(GuideSheet.EarlierGuideLines).ToHashSet();
         var numbered = lines.Where(l => char.IsAsciiDigit(l.First[0])).Select(l => l.Second).ToHashSet(StringComparer.Ordinal);
         foreach (var row in rows)
         {

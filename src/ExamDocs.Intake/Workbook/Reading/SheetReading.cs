@@ -74,6 +74,7 @@ internal sealed class SheetReading
             remarks.Look(row);
             marks.Visit(row, _visit.Add(sheet.Name, row));
         }
+        _visit.AddPeople(sheet.Name);
         _index.VisitDay = _record.Child("visit").Text("examinedOn");
     }
 

@@ -50,6 +50,9 @@ internal sealed class CaptureRows
         return row;
     }
 
+    /// <summary>The people, for the form about the visit.</summary>
+    public IEnumerable<CaptureRow> People() => Entries("people").Select(p => Row(p, VisitSheet.OfPerson));
+
     public IEnumerable<CaptureRow> Of(SheetShape sheet) =>
         sheet.Role switch
         {
