@@ -3,7 +3,6 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Annotating;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
-using ExamDocs.Intake.Workbook.Writing;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
@@ -49,7 +48,7 @@ internal sealed class CellMarks
         }
         foreach (var (column, text) in TakeComments(row.Number))
         {
-            if (headings.ColumnAt(column) is not { } known || !IsSame(HeadingStyle.NoteOn(known), text))
+            if (!headings.IsNoteOnHeading(text))
                 AddElsewhere(row.Number, column, text);
         }
     }
@@ -156,7 +155,4 @@ internal sealed class CellMarks
         var cell = CellAddress.Of(row, column);
         _notes.Report(rule, $"{pointer}/{cell}", $"{_sheet.Name}!{cell}", message, item);
     }
-
-    /// <summary>Programs store line breaks and blanks differently.</summary>
-    private static bool IsSame(string one, string other) => string.Equals(Seal.Of(one), Seal.Of(other), StringComparison.Ordinal);
 }

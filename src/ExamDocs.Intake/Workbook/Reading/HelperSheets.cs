@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 using ExamDocs.Intake.Workbook.Writing;
@@ -38,7 +39,7 @@ internal static class HelperSheets
         return null;
     }
 
-    /// <summary>Each column holds one of the longer lists of words, whole and in its order, or names of criteria or regimes.</summary>
+    /// <summary>Each column holds one of the longer lists of words, whole and in its order, names of criteria or regimes, or ids of items.</summary>
     private static (string, string)? StrayWord(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
         var lists = WorkbookShape
@@ -55,6 +56,8 @@ internal static class HelperSheets
         foreach (var column in rows.SelectMany(r => r.Cells.Select(c => (Row: r, Cell: c))).GroupBy(c => c.Cell.Column))
         {
             var words = column.Select(c => c.Cell.Raw).ToList();
+            if (words is [WorkbookShape.ItemIdsHeading, ..] && !words.Exists(AnswerWords.IsIn))
+                continue;
             if (!words.TrueForAll(criteria.Contains) && !lists.Exists(l => l.SequenceEqual(words, StringComparer.Ordinal)))
                 return UnreadValue(column.First().Row, column.First().Cell);
         }

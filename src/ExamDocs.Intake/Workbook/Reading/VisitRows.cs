@@ -71,7 +71,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
     }
 
     private static string? Near(string heading) =>
-        Core.Findings.SpellingSuggestion.Of(heading, VisitSheet.Shape.Columns.Concat(VisitSheet.OfPerson).Select(c => c.Heading));
+        HeadingWords.NearColumn(VisitSheet.Shape.Columns.Concat(VisitSheet.OfPerson), heading)?.Heading;
 
     /// <summary>What was typed where nothing is read, or over the words that help.</summary>
     private void ReportBeside(string sheet, SheetRow row, Column? column)
@@ -128,7 +128,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
     {
         if (value is not { } filled)
             return;
-        reading.Dates = DateOrders.Find(Synonyms.Find(filled.Raw, DateOrders.Words)?.Word ?? filled.Raw);
+        reading.Dates = DateOrders.Find(filled.Raw);
         if (reading.Dates is null)
             notes.Report(
                 IntakeRules.UnknownWord,

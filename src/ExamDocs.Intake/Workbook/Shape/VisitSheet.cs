@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Vocabulary;
 using static ExamDocs.Intake.Workbook.Shape.Column;
 
 namespace ExamDocs.Intake.Workbook.Shape;

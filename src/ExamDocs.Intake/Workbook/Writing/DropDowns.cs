@@ -40,6 +40,13 @@ internal sealed class DropDowns(XLWorkbook workbook)
         validation.List(ids, true);
     }
 
+    /// <summary>Offers ids of items that stand on several sheets, and lets anything else be typed.</summary>
+    public void OfferIds(IXLRange cells, IReadOnlyList<string> ids)
+    {
+        var list = OnWordsSheet([WorkbookShape.ItemIdsHeading, .. ids]);
+        Offer(cells, list.Worksheet.Range(2, list.FirstColumn().ColumnNumber(), ids.Count + 1, list.FirstColumn().ColumnNumber()));
+    }
+
     private IXLRange OnWordsSheet(IReadOnlyList<string> words)
     {
         var key = string.Join('\n', words);
@@ -52,7 +59,7 @@ internal sealed class DropDowns(XLWorkbook workbook)
         }
         _wordLists++;
         for (var n = 0; n < words.Count; n++)
-            sheet.Cell(n + 1, _wordLists).SetValue<string>(words[n]);
+            CellWriting.WriteText(sheet.Cell(n + 1, _wordLists), words[n]);
         return _lists[key] = sheet.Range(1, _wordLists, words.Count, _wordLists);
     }
 }

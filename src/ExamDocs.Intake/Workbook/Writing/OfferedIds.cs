@@ -1,5 +1,6 @@
 using ClosedXML.Excel;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Writing;
@@ -38,9 +39,12 @@ internal sealed class OfferedIds(
             case ColumnOffer.People:
                 DropDowns.Offer(cells, visit.PeopleIds ?? Ids(IdentitySheets.People));
                 break;
-            // A list cannot be taken from several sheets.
             case ColumnOffer.Items when items.Count == 1:
                 DropDowns.Offer(cells, Ids(items[0]));
+                break;
+            // A list cannot be taken from several sheets: what is known when the workbook is written is copied to one.
+            case ColumnOffer.Items when KnownIds.Count > 0:
+                dropDowns.OfferIds(cells, KnownIds);
                 break;
             case ColumnOffer.Criteria when Criteria.Count > 0:
                 dropDowns.Offer(cells, Criteria, isOnly: false);
@@ -58,6 +62,15 @@ internal sealed class OfferedIds(
                 .Select(c => c.Id)
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal),
+        ];
+
+    /// <summary>Ids on the sheets of items; one that the reader could take for an answer is left to be typed.</summary>
+    private IReadOnlyList<string> KnownIds =>
+        field ??= [
+            .. items
+                .SelectMany(s => Ids(s).CellsUsed().Select(c => c.GetString()))
+                .Where(id => !AnswerWords.IsIn(id))
+                .Distinct(StringComparer.Ordinal),
         ];
 
     private IXLRange Ids(SheetShape shape)
