@@ -7,6 +7,26 @@ public sealed class FindingsPrinterTests : IDisposable
 {
     private readonly Examdocs _examdocs = new();
 
+    /// <summary>What the column lacks, its missing heading and the note on it follow from the slip.</summary>
+    [Theory]
+    [InlineData("saw-contact *", "saw contct *")]
+    [InlineData("conclusion *", "conclusin *")]
+    [InlineData("serial *", "serail *")]
+    [InlineData("maker *", "makr")]
+    [InlineData("basis", "bassis")]
+    [InlineData("manufactured", "manufactred")]
+    public async Task A_misspelt_heading_is_one_finding(string heading, string typed)
+    {
+        await TwelveItems.WriteAsync(_examdocs, w =>
+            w.Worksheet("Rope bridges").Row(1).CellsUsed().Single(c => c.GetString() == heading).Value = typed
+        );
+        var run = await _examdocs.RunAsync("check", TwelveItems.Workbook);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Single(run.Findings());
+        Assert.Contains($"Did you mean '{heading.TrimEnd(' ', '*')}'?", run.Err, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_good_workbook_has_none()
     {

@@ -56,8 +56,8 @@ internal static partial class BlankCommand
     private static readonly Option<bool> Known = new("--known")
     {
         Description =
-            "Fill in the models with their makers' limits, and the people, that the register knows from earlier visits of anybody. "
-            + "Only in a workbook; examdocs models lists them.",
+            "Fill in the models with their makers' limits, and the people, that the register knows from earlier visits of anybody; offer "
+            + "their employers and premises in lists. Only in a workbook; examdocs models lists the models.",
     };
 
     public static Command Create()

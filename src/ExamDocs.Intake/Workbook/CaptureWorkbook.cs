@@ -25,12 +25,14 @@ public static class CaptureWorkbook
     /// what was seen then is shown beside the answer to give.
     /// </param>
     /// <param name="rules">The categories there are; left out, those built in.</param>
+    /// <param name="firms">Employers and places of earlier visits, to be chosen from.</param>
     public static void Write(
         Stream output,
         IReadOnlyList<Category> categories,
         ExaminationRecord? record,
         bool forNextVisit,
-        KnownRules? rules = null
+        KnownRules? rules = null,
+        IReadOnlyList<Party>? firms = null
     )
     {
         rules ??= KnownRules.BuiltIn;
@@ -51,7 +53,7 @@ public static class CaptureWorkbook
         visit.Write(rows.Visit(), isPeopleSheet ? null : [.. rows.People()]);
         var writing = new SheetWriting(workbook, dropDowns);
         var lastRows = sheets.Select(sheet => writing.Write(sheet, rows.Of(sheet))).ToList();
-        var ids = new OfferedIds(workbook, visit, items, rules, dropDowns);
+        var ids = new OfferedIds(workbook, visit, items, firms ?? [], rules, dropDowns);
         ids.OfferOnVisit();
         foreach (var (sheet, last) in sheets.Zip(lastRows))
             ids.Offer(sheet, last);

@@ -94,6 +94,61 @@ public sealed class CaptureLayoutTests
         Assert.Equal(10, Assert.Single(RecordBinder.Bind(read.Root!).Record.Limits).MaxAgeYears);
     }
 
+    /// <summary>Where items stand on several sheets, a list offers the ids that are known when the workbook is written.</summary>
+    [Fact]
+    public void Ids_of_items_on_several_sheets_are_offered_in_one_list_which_is_read_nowhere()
+    {
+        var record = new ExaminationRecord
+        {
+            Format = ExaminationRecord.FormatName,
+            Items =
+            [
+                new Item { Id = "B-1", Category = "rope-bridge" },
+                new Item { Id = "=H-1", Category = "harness" },
+                new Item { Id = "FAIL-2", Category = "harness" },
+            ],
+        };
+        using var stream = Stream(record);
+        using var workbook = new XLWorkbook(stream);
+        var list = workbook.Worksheet("Defects").Range("A2:A2").SetDataValidation();
+        var offered = workbook.Worksheet("Words").Range(list.Value.Split('!')[1].Replace("$", "", StringComparison.Ordinal));
+        Assert.Equal(["=H-1", "B-1"], offered.Cells().Select(c => c.GetString()).Order(StringComparer.Ordinal));
+        Assert.False(list.ShowErrorMessage);
+
+        stream.Position = 0;
+        var read = WorkbookReader.Read(stream, "kit.xlsx");
+        Assert.Empty(read.Findings);
+        Assert.Equal(3, RecordBinder.Bind(read.Root!).Record.Items.Count);
+    }
+
+    [Fact]
+    public void What_is_typed_below_the_ids_on_the_hidden_sheet_is_an_error_where_it_says_how_an_item_is()
+    {
+        using var workbook = Opened("B-1", "H-1");
+        workbook
+            .Worksheet("Words")
+            .ColumnsUsed()
+            .Single(c => c.FirstCell().GetString() is "ids of items")
+            .LastCellUsed()
+            .CellBelow()
+            .Value = "B-1 cracked";
+        using var saved = new MemoryStream();
+        workbook.SaveAs(saved);
+        saved.Position = 0;
+        Assert.Equal(["INT067"], WorkbookReader.Read(saved, "kit.xlsx").Findings.Select(f => f.Code));
+    }
+
+    private static XLWorkbook Opened(string bridge, string harness) =>
+        new(
+            Stream(
+                new()
+                {
+                    Format = ExaminationRecord.FormatName,
+                    Items = [new Item { Id = bridge, Category = "rope-bridge" }, new Item { Id = harness, Category = "harness" }],
+                }
+            )
+        );
+
     private static List<string> Starred(string sheet, XLWorkbook workbook)
     {
         using (workbook)

@@ -39,7 +39,7 @@ internal static class HelperSheets
         return null;
     }
 
-    /// <summary>Each column holds one of the longer lists of words, whole and in its order, names of criteria or regimes, or ids of items.</summary>
+    /// <summary>Each column holds one of the longer lists of words, whole and in its order, names of criteria or regimes, or what is known of items and firms.</summary>
     private static (string, string)? StrayWord(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
         var lists = WorkbookShape
@@ -56,7 +56,10 @@ internal static class HelperSheets
         foreach (var column in rows.SelectMany(r => r.Cells.Select(c => (Row: r, Cell: c))).GroupBy(c => c.Cell.Column))
         {
             var words = column.Select(c => c.Cell.Raw).ToList();
-            if (words is [WorkbookShape.ItemIdsHeading, ..] && !words.Exists(AnswerWords.IsIn))
+            if (
+                words is [WorkbookShape.ItemIdsHeading or WorkbookShape.FirmsHeading or WorkbookShape.AddressesHeading, ..]
+                && !words.Exists(AnswerWords.IsIn)
+            )
                 continue;
             if (!words.TrueForAll(criteria.Contains) && !lists.Exists(l => l.SequenceEqual(words, StringComparer.Ordinal)))
                 return UnreadValue(column.First().Row, column.First().Cell);

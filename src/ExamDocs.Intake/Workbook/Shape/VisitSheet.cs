@@ -33,10 +33,10 @@ internal static class VisitSheet
             [
                 Needed(Identity("reference", "reference", "Your own reference for the visit.")),
                 Needed(Id("regime", "regime", "The law that applies, for example gb-loler.") with { Offers = ColumnOffer.Regimes }),
-                Needed(Text("employer name", "employer/name", "For whom the examination is made.")),
-                Needed(Text("employer address", "employer/address", "Postal address.")),
-                Needed(Text("premises name", "premises/name", "Where it is made.")),
-                Needed(Text("premises address", "premises/address", "Postal address.")),
+                Needed(Text("employer name", "employer/name", "For whom the examination is made.") with { Offers = ColumnOffer.Firms }),
+                Needed(Text("employer address", "employer/address", "Postal address.") with { Offers = ColumnOffer.Addresses }),
+                Needed(Text("premises name", "premises/name", "Where it is made.") with { Offers = ColumnOffer.Firms }),
+                Needed(Text("premises address", "premises/address", "Postal address.") with { Offers = ColumnOffer.Addresses }),
                 Needed(Date("examined on", "examinedOn", "When the examination was made.")),
                 Needed(Date("reported on", "reportedOn", "Date of the report.")),
             ]
@@ -60,8 +60,14 @@ internal static class VisitSheet
         (
             "Only where it applies",
             [
-                Text("hired from name", "hiredFrom/name", "The owner the kit is hired from, where it is."),
-                Text("hired from address", "hiredFrom/address", "Postal address."),
+                Text("hired from name", "hiredFrom/name", "The owner the kit is hired from, where it is.") with
+                {
+                    Offers = ColumnOffer.Firms,
+                },
+                Text("hired from address", "hiredFrom/address", "Postal address.") with
+                {
+                    Offers = ColumnOffer.Addresses,
+                },
                 Text("enforcing authority name", "enforcingAuthority/name", "Where one is known."),
                 Text("enforcing authority address", "enforcingAuthority/address", "Postal address."),
                 Word(

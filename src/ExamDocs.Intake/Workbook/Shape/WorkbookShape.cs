@@ -14,6 +14,12 @@ internal static class WorkbookShape
     /// <summary>Stands above the ids of items on the sheet of words; what follows it is offered in lists and read nowhere.</summary>
     public const string ItemIdsHeading = "ids of items";
 
+    /// <inheritdoc cref="ItemIdsHeading"/>
+    public const string FirmsHeading = "names of firms and places";
+
+    /// <inheritdoc cref="ItemIdsHeading"/>
+    public const string AddressesHeading = "addresses of firms and places";
+
     public const string OtherItemsName = "Other items";
 
     /// <summary>Sheets after the item sheets, in tab order.</summary>

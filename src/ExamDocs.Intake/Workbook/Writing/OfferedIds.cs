@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Writing;
@@ -13,6 +13,7 @@ internal sealed class OfferedIds(
     XLWorkbook workbook,
     VisitForm visit,
     IReadOnlyList<SheetShape> items,
+    IReadOnlyList<Party> firms,
     KnownRules rules,
     DropDowns dropDowns
 )
@@ -43,8 +44,14 @@ internal sealed class OfferedIds(
                 DropDowns.Offer(cells, Ids(items[0]));
                 break;
             // A list cannot be taken from several sheets: what is known when the workbook is written is copied to one.
-            case ColumnOffer.Items when KnownIds.Count > 0:
-                dropDowns.OfferIds(cells, KnownIds);
+            case ColumnOffer.Items:
+                dropDowns.OfferKnown(cells, WorkbookShape.ItemIdsHeading, KnownIds);
+                break;
+            case ColumnOffer.Firms:
+                dropDowns.OfferKnown(cells, WorkbookShape.FirmsHeading, firms.Select(f => f.Name));
+                break;
+            case ColumnOffer.Addresses:
+                dropDowns.OfferKnown(cells, WorkbookShape.AddressesHeading, firms.Select(f => f.Address));
                 break;
             case ColumnOffer.Criteria when Criteria.Count > 0:
                 dropDowns.Offer(cells, Criteria, isOnly: false);
@@ -64,14 +71,7 @@ internal sealed class OfferedIds(
                 .Order(StringComparer.Ordinal),
         ];
 
-    /// <summary>Ids on the sheets of items; one that the reader could take for an answer is left to be typed.</summary>
-    private IReadOnlyList<string> KnownIds =>
-        field ??= [
-            .. items
-                .SelectMany(s => Ids(s).CellsUsed().Select(c => c.GetString()))
-                .Where(id => !AnswerWords.IsIn(id))
-                .Distinct(StringComparer.Ordinal),
-        ];
+    private IReadOnlyList<string> KnownIds => field ??= [.. items.SelectMany(s => Ids(s).CellsUsed().Select(c => c.GetString()))];
 
     private IXLRange Ids(SheetShape shape)
     {
