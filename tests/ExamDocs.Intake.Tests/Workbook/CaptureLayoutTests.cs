@@ -20,6 +20,11 @@ public sealed class CaptureLayoutTests
         Assert.True(starred.Count <= 20, $"{starred.Count} cells");
     }
 
+    /// <summary>Beside what bears a star its date of manufacture; and for each station its item, its position and a reading.</summary>
+    [Fact]
+    public void A_rope_bridge_with_five_stations_takes_thirty_six_cells() =>
+        Assert.InRange(Starred("Rope bridges", Blank("rope-bridge")).Count + 1 + (5 * 3), 20, 36);
+
     [Fact]
     public void What_every_item_needs_stands_before_what_few_need_and_the_rest_is_folded_away()
     {

@@ -3,7 +3,7 @@ using static ExamDocs.Intake.Tests.Workbook.XlsxFile;
 
 namespace ExamDocs.Intake.Tests.Workbook;
 
-/// <summary>A place of last time that nobody measured is no reading and no error; a place without a reading otherwise is at fault.</summary>
+/// <summary>A place of last time that nobody measured is no reading and no error; any other place without a reading is at fault.</summary>
 public sealed class UnmeasuredPlacesTests
 {
     private const string Last = "2025-11-10";
@@ -37,6 +37,15 @@ public sealed class UnmeasuredPlacesTests
     [Fact]
     public void A_placeholder_is_a_reading_that_is_missing_and_no_empty_row() =>
         Assert.Single(Now(Read(Row("B-1", "", "50", "n/a", ""))).Diameters);
+
+    /// <summary>What is typed where nothing is read is about this item alone.</summary>
+    [Fact]
+    public void What_stands_beside_an_empty_place_is_an_error_of_its_item()
+    {
+        var finding = Assert.Single(Read(Row("B-1", "", "50", "", "", "cut here")).Findings, f => f.Code == "INT022");
+        Assert.Equal("B-1", finding.Item);
+        Assert.StartsWith("/items/", finding.Path, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_place_of_another_item_counts_for_nothing()

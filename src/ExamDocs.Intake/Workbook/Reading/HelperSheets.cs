@@ -39,7 +39,10 @@ internal static class HelperSheets
         return null;
     }
 
-    /// <summary>Each column holds one of the longer lists of words, whole and in its order, names of criteria or regimes, or what is known of items and firms.</summary>
+    /// <summary>
+    /// Each column holds one of the longer lists of words, whole and in its order, names of criteria or regimes, or under its heading what
+    /// is known of items and firms.
+    /// </summary>
     private static (string, string)? StrayWord(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
         var lists = WorkbookShape

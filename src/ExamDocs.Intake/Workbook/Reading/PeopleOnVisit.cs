@@ -3,7 +3,7 @@ using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
-/// <summary>Reads the people on the sheet about the visit: what is asked of them stands below one another, they stand side by side.</summary>
+/// <summary>Reads the people on the sheet about the visit, who stand side by side: a column each.</summary>
 internal sealed class PeopleOnVisit(DraftObject record, RowFilling filling, ReadingNotes notes)
 {
     private const int FirstColumn = 2;

@@ -29,7 +29,7 @@ internal sealed class UnmeasuredPlaces(DetailRows details, ExaminationIndex inde
         }
         if (isDated)
             return null;
-        var standIn = new DraftObject(ReadingNotes.Outside(row.Sheet));
+        var standIn = new DraftObject(ItemDetailRows.OfNoItem + row.Place);
         standIn.Add("item", new TextNode(standIn.Pointer, place.Item));
         _empty.Add((row, shape, standIn));
         return standIn;
@@ -53,7 +53,8 @@ internal sealed class UnmeasuredPlaces(DetailRows details, ExaminationIndex inde
                     SheetFindings.PlaceNotMeasured,
                     $"{examination.Pointer}/diameters/left",
                     item.First().Row.Place,
-                    $"measured last time and not this time, mm from the reference end: {string.Join(", ", item.Select(i => Shown(i.Position)))}",
+                    "measured last time and not this time, mm from the reference end: "
+                        + string.Join(", ", item.Select(i => Shown(i.Position))),
                     item.Key
                 );
         }
