@@ -59,6 +59,7 @@ public static class CaptureWorkbook
             ids.Offer(sheet, last);
         using var whole = new MemoryStream();
         workbook.SaveAs(whole);
+        PrintTitles.Fix(whole);
         whole.WriteTo(output);
     }
 

@@ -25,6 +25,18 @@ public sealed class CaptureLayoutTests
     public void A_rope_bridge_with_five_stations_takes_thirty_six_cells() =>
         Assert.InRange(Starred("Rope bridges", Blank("rope-bridge")).Count + 1 + (5 * 3), 20, 36);
 
+    /// <summary>On paper nobody can tell the rows of a second page apart without the ids.</summary>
+    [Fact]
+    public void Ids_and_headings_are_printed_on_every_page_by_their_place_on_the_sheet()
+    {
+        using var stream = Stream(Noted("dried soil"));
+        using var zip = new System.IO.Compression.ZipArchive(stream);
+        using var names = new StreamReader(zip.GetEntry("xl/workbook.xml")!.Open());
+        var text = names.ReadToEnd();
+        Assert.Contains(">'Rope bridges'!$A:$B,'Rope bridges'!$1:$1<", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch("Print_Titles\"[^>]*>[^<]*![A-Z0-9]", text);
+    }
+
     [Fact]
     public void What_every_item_needs_stands_before_what_few_need_and_the_rest_is_folded_away()
     {

@@ -94,7 +94,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
     {
         foreach (var cell in row.Cells.Where(c => c.Column >= ValueColumn))
         {
-            if (Heading.Key(cell.Raw) != VisitSheet.Person(cell.Column - 1))
+            if (!string.Equals(Heading.Key(cell.Raw), VisitSheet.Person(cell.Column - 1), StringComparison.Ordinal))
                 ReportAltered(sheet, row, cell);
         }
     }
