@@ -42,7 +42,7 @@ public sealed class CallingTests : IDisposable
         "tag-86x54",
         "roll-76x38"
     )]
-    [InlineData("blank", "--out", "--replace", "--category", "--from", "--answers")]
+    [InlineData("blank", "--out", "--replace", "--category", "--items", "--from", "--answers")]
     [InlineData("criteria", "--category", "--json")]
     [InlineData("rules", "CODE", "--json")]
     public async Task Help_names_every_option(string command, params string[] named)
@@ -125,7 +125,14 @@ public sealed class CallingTests : IDisposable
     [InlineData("blank", "--out")]
     [InlineData("blank --out b.xlsx --category rope-brige", "'rope-brige'")]
     [InlineData("blank --out b.xlsx --from none.json", "there is no such file")]
-    [InlineData("blank --out b.pdf", "name it with --from")]
+    [InlineData("blank --out b.pdf --items rope-bridge", "'rope-bridge' is no category with a number; write it like rope-bridge=3")]
+    [InlineData("blank --out b.pdf --items rope-bridge=0", "'rope-bridge=0' is no category with a number")]
+    [InlineData("blank --out b.pdf --items rope-brige=1", "there is no category 'rope-brige'")]
+    [InlineData("blank --out b.pdf --items connector=300,harness=201", "more than 500 items")]
+    [InlineData("blank --out b.pdf --items connector=1 --from visit.json", "--items is for a first visit")]
+    [InlineData("blank --out b.xlsx --items connector=1", "--items counts check sheets")]
+    [InlineData("blank --out b.pdf --known", "--known fills in a workbook")]
+    [InlineData("blank --out b.pdf --sign visit.json", "empty forms")]
     [InlineData("blank --out b.pdf --from visit.json --answers", "ticks none")]
     [InlineData("blank --out b.pdf --from none.json", "there is no such file")]
     [InlineData("criteria --category rope-brige", "Did you mean 'rope-bridge'?")]

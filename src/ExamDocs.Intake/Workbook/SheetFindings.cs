@@ -145,6 +145,15 @@ public static class SheetFindings
         RuleSources.CaptureWorkbook
     );
 
+    public static readonly RuleInfo PlaceNotMeasured = new(
+        "INT086",
+        Severity.Warning,
+        "Every place that was measured last time is measured again",
+        "The row of the place holds no reading: whether the rope has worn there since cannot be told.",
+        "Measure there too and type the readings; or leave the row as it is, if the place cannot be reached.",
+        "EN 892:2012 5.3.1 (unofficial copy): readings at several levels"
+    );
+
     public static IReadOnlyList<RuleInfo> All { get; } =
     [
         UnknownSheet,
@@ -162,5 +171,6 @@ public static class SheetFindings
         KnownByHeadings,
         MergedRows,
         LastTimeAltered,
+        PlaceNotMeasured,
     ];
 }

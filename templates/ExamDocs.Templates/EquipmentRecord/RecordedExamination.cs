@@ -29,7 +29,7 @@ public sealed class RecordedExamination
     public string Basis =>
         Phrases
             .Regime(_visit.Rules.FindRegime(_examination.Regime ?? _visit.Record.Visit.Regime))
-            .BasisOf(_examination.Basis, Decided ? _item.WasDueBy : null);
+            .BasisOf(_examination.Basis, Decided ? _item.WasDueBy : null, !Decided || _item.LastExamined is not null);
 
     public string Examiner => RenewalLine.Name(_examination.Examiner, _visit);
 

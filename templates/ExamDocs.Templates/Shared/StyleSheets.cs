@@ -16,6 +16,7 @@ internal static class StyleSheets
     private const string Wide = "width: 32mm;";
     private const string Lines = "white-space: pre-line; line-height: 1.35;";
     private const string AboveTheText = "vertical-align: bottom; padding-bottom: 3.5mm;";
+    private const string BelowTheForm = "vertical-align: top; padding-top: 1.6mm;";
     private const string BelowTheText = "vertical-align: top; padding-top: 3.6mm;";
 
     /// <summary>The base sheet, the page margins and the document's own sheets, in that order.</summary>
@@ -32,6 +33,10 @@ internal static class StyleSheets
 
     private static MarkupString Sheets(string margins, string[] own) =>
         new($"<style>{Read("print")}{margins}{string.Concat(own.Select(Read))}</style>");
+
+    /// <summary>The same for a form to write on, which has no number, and narrow margins.</summary>
+    public static MarkupString Form(string title, Letterhead? letterhead, params string[] own) =>
+        new($"<style>{Read("print")}{FormMargins(title, letterhead)}{string.Concat(own.Select(Read))}</style>");
 
     /// <summary>One sheet alone, for labels, which have no margins to print in.</summary>
     public static MarkupString Alone(string own) => new($"<style>{Read(own)}</style>");
@@ -64,6 +69,14 @@ internal static class StyleSheets
             @page:first { margin-top: 13mm; @top-left { content: none; } @top-right { content: none; } }
             """;
     }
+
+    private static string FormMargins(string title, Letterhead? letterhead) =>
+        $$"""
+            @page { size: A4; margin: 9mm 12mm 13mm 12mm;
+              @bottom-left { content: "{{title}}{{Footer(letterhead)}}"; {{Lines}} {{Small}} {{Grey}} {{BelowTheForm}} }
+              @bottom-right { content: {{Pages}}; {{Wide}} {{Small}} {{Black}} {{BelowTheForm}} text-align: right; }
+            }
+            """;
 
     private static string Pages => $"\"{Phrases.Common.Page} \" counter(page) \" {Phrases.Common.Of} \" counter(pages)";
 

@@ -37,6 +37,20 @@ public sealed class ReportItemTests
         Assert.Equal((printed, printed), (report, record));
     }
 
+    /// <summary>Nobody can say that an interval was kept that began on a day nobody knows.</summary>
+    [Fact]
+    public void Where_the_last_examination_is_not_known_no_interval_is_said_to_be_kept()
+    {
+        var items = Example.Record.Items.Select(i => i.Id == Harness ? i with { LastExamined = null } : i);
+        var examinations = Example.Record.Examinations.Where(e =>
+            e.Item != Harness || e.DayAt(Example.Record.Visit) == Example.Record.Visit.ExaminedOn
+        );
+        var visit = Example.Determined(Example.Record with { Items = [.. items], Examinations = [.. examinations] });
+        var item = visit.Items.First(i => i.Item.Id == Harness);
+        const string printed = "interval of 6 months (regulation 9(3)(a)(i)); when it was last examined is not recorded";
+        Assert.Equal((printed, printed), (Item(visit, item).Basis, Recorded(visit, item).Basis));
+    }
+
     [Fact]
     public void An_examination_after_an_event_is_said_to_be_overdue_too()
     {

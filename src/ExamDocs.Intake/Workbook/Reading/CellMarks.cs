@@ -3,7 +3,6 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Annotating;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
-using ExamDocs.Intake.Workbook.Writing;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
@@ -49,7 +48,7 @@ internal sealed class CellMarks
         }
         foreach (var (column, text) in TakeComments(row.Number))
         {
-            if (headings.ColumnAt(column) is not { } known || !IsSame(HeadingStyle.NoteOn(known), text))
+            if (!headings.IsNoteOnHeading(text))
                 AddElsewhere(row.Number, column, text);
         }
     }
@@ -76,13 +75,13 @@ internal sealed class CellMarks
     }
 
     /// <param name="row">A row of the sheet about the visit.</param>
-    /// <param name="isRead">Whether it is a particular of the visit.</param>
-    public void Visit(SheetRow row, bool isRead)
+    /// <param name="lastRead">The last column of which something is read; 0 where nothing is.</param>
+    public void Visit(SheetRow row, int lastRead)
     {
-        ReportStruck([.. row.Cells.Where(c => c.IsStruck && c.Column <= 2)], "/visit", row.Number, null);
+        ReportStruck([.. row.Cells.Where(c => c.IsStruck && c.Column <= Math.Max(2, lastRead))], "/visit", row.Number, null);
         foreach (var (column, text) in TakeComments(row.Number))
         {
-            if (isRead)
+            if (lastRead > 0)
                 Report(BesideFindings.CommentOnValue, "/visit", row.Number, column, $"a comment says '{CellReading.Shown(text)}'", null);
             else
                 AddElsewhere(row.Number, column, text);
@@ -156,7 +155,4 @@ internal sealed class CellMarks
         var cell = CellAddress.Of(row, column);
         _notes.Report(rule, $"{pointer}/{cell}", $"{_sheet.Name}!{cell}", message, item);
     }
-
-    /// <summary>Programs store line breaks and blanks differently.</summary>
-    private static bool IsSame(string one, string other) => string.Equals(Seal.Of(one), Seal.Of(other), StringComparison.Ordinal);
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -64,7 +65,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904, KnownRule
                 _firstOrdered,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"dates read in the order {DateOrders.Words[(int)Dates!]}: {_ordered}, this being the first"
+                    $"dates read in the order {DateOrders.Word(Dates!.Value)}: {_ordered}, this being the first"
                 )
             );
         _numberTexts.Finish();

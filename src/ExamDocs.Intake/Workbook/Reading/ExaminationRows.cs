@@ -39,6 +39,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
     private void AddExaminationOf(RowView row, DraftObject item)
     {
         var examination = record.List("examinations").AddObject();
+        item.Examination = examination;
         var id = item.Text("id");
         if (id is not null)
             examination.Add("item", new TextNode($"{examination.Pointer}/item", id));

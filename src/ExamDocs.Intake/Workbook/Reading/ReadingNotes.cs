@@ -21,9 +21,12 @@ internal sealed class ReadingNotes
     public List<(string Sheet, int Row)> UnreadRows { get; } = [];
 
     /// <summary>Notes where a place of the record stood; of two cells the first counts.</summary>
-    public void Place(string pointer, string address) => _cells.Add(pointer, address);
+    /// <param name="pointer">The place.</param>
+    /// <param name="address">Its cell.</param>
+    /// <param name="heading">What stands beside the cell as its heading; null where nothing does.</param>
+    public void Place(string pointer, string address, string? heading = null) => _cells.Add(pointer, address, heading);
 
-    /// <inheritdoc cref="Place(string, string)"/>
+    /// <inheritdoc cref="Place(string, string, string?)"/>
     public void Place(string pointer, RowView row, int column) => _cells.Add(pointer, row.Stands, column);
 
     /// <summary>Notes the row that an object was read from, and with it the places of its members.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
@@ -74,7 +75,15 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         var message = $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
         if (isAnswer && target is not null)
             message += $", and '{CellReading.Shown(cell.Raw)}' under it may say how the item is";
-        Report(SheetFindings.UnknownColumn, row, cell, target, ReadingNotes.Escape(CellReading.Shown(heading)), message, row.Near(heading));
+        Report(
+            SheetFindings.UnknownColumn,
+            row,
+            cell,
+            target,
+            ReadingNotes.Escape(CellReading.Shown(heading)),
+            message,
+            row.Misspelt(heading)
+        );
     }
 
     private void Report(
@@ -84,19 +93,23 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         DraftObject? target,
         string member,
         string message,
-        string? near = null
+        Column? meant = null
     )
     {
         var (pointer, item) = target is null
             ? (ReadingNotes.Outside(sheet), null)
             : (target.Pointer, target.Text("id") ?? target.Text("item"));
         notes.Report(
-            rule.At($"{pointer}/{member}", message, near is null ? null : $"Did you mean '{near}'? {rule.Hint}", item) with
+            rule.At($"{pointer}/{member}", message, meant is null ? null : $"Did you mean '{meant.Heading}'? {rule.Hint}", item) with
             {
                 // What the column of ours lacks follows from the misspelt heading.
-                LostAt = near is null ? null : $"{pointer}/{row.PathOf(near)}",
+                LostAt = meant is null ? null : $"{PlaceOf(meant, pointer, target)}/{meant.Path}",
             },
             row.Address(cell.Column)
         );
     }
+
+    /// <summary>What was examined stands in the item's row, and belongs to the examination.</summary>
+    private static string PlaceOf(Column column, string pointer, DraftObject? target) =>
+        column.Group is ColumnGroup.Item ? pointer : target?.Examination?.Pointer ?? pointer;
 }

@@ -11,6 +11,8 @@ internal sealed partial class English : RegimePhrases
 {
     public override string Overdue(LocalDate due, string basis) => $"overdue: it was due by {Printed.Day(due)}; basis: {basis}";
 
+    public override string LastNotKnown(string basis) => $"{basis}; when it was last examined is not recorded";
+
     protected override RegimeWording Periodic =>
         new()
         {

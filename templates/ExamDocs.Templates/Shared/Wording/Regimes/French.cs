@@ -12,6 +12,8 @@ internal sealed partial class French : RegimePhrases
     public override string Overdue(LocalDate due, string basis) =>
         $"en retard\u00A0: la vérification était due au plus tard le {Printed.Day(due)}\u00A0; fondement\u00A0: {basis}";
 
+    public override string LastNotKnown(string basis) => $"{basis}\u00A0; la date de la vérification précédente n’est pas enregistrée";
+
     protected override RegimeWording Periodic =>
         new()
         {

@@ -12,6 +12,8 @@ internal sealed partial class German : RegimePhrases
     public override string Overdue(LocalDate due, string basis) =>
         $"überfällig: die Prüfung war bis {Printed.Day(due)} fällig; Grundlage: {basis}";
 
+    public override string LastNotKnown(string basis) => $"{basis}; wann zuletzt geprüft wurde, ist nicht aufgezeichnet";
+
     protected override RegimeWording Periodic =>
         new()
         {

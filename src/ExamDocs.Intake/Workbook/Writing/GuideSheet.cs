@@ -3,14 +3,15 @@ using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Writing;
 
-/// <summary>The sheets that do not hold one row per entry: the guide, and the visit.</summary>
-internal static class FixedSheets
+/// <summary>The guide, which holds nothing of a record.</summary>
+internal static class GuideSheet
 {
     private const string HeadingFill = "#DDEBF7";
 
     private static readonly string[] Guide =
     [
-        "Fill in Visit and People first, on Models one row for each model, then one row per item on the sheet of its kind.",
+        "Fill in Visit first, with the people at its foot; on Models one row for each model; then one row per item on the sheet of its "
+            + "kind.",
         "Point at a heading to read what belongs under it. A heading's colour shows its group, and its note says so in "
             + "words: item, examination, criterion, conclusion.",
         "Every item needs an id of its own. Other sheets name the item by that id, and people by theirs.",
@@ -40,6 +41,7 @@ internal static class FixedSheets
     /// <summary>What the guide said in earlier versions: still known when such a workbook is read.</summary>
     private static readonly string[] EarlierGuide =
     [
+        "Fill in Visit and People first, on Models one row for each model, then one row per item on the sheet of its kind.",
         "Fill in the Visit and People sheets first, then one row per item on the sheet of its kind.",
         "Each criterion has two columns: the answer, chosen from a list, and a note. Leave nothing out: a criterion without "
             + "an answer leaves the item undetermined. The answers noted, doubt and defect need a note.",
@@ -51,13 +53,14 @@ internal static class FixedSheets
 
     private static readonly (string First, string Second)[] EarlierSheets =
     [
+        ("Sheet Visit", "For whom, where, when and under which law."),
         (
             "Sheet Limits",
             "What the makers' instructions allow, with the document that says so. Nothing is assumed where nothing is recorded."
         ),
     ];
 
-    public static void WriteGuide(XLWorkbook workbook, IEnumerable<SheetShape> sheets)
+    public static void Write(XLWorkbook workbook, IEnumerable<SheetShape> sheets)
     {
         var sheet = workbook.AddWorksheet(WorkbookShape.GuideName);
         sheet.Column(1).Width = 28;
@@ -78,32 +81,6 @@ internal static class FixedSheets
         Guide
             .Select((line, n) => (string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{n + 1}"), line))
             .Concat(sheets.Select(shape => ($"Sheet {shape.Name}", shape.About)));
-
-    public static void WriteVisit(XLWorkbook workbook, CaptureRow values)
-    {
-        var sheet = workbook.AddWorksheet(VisitSheet.Shape.Name);
-        string[] headings = [VisitSheet.ParticularHeading, VisitSheet.ValueHeading, VisitSheet.HelpHeading];
-        double[] widths = [28, 50, 60];
-        for (var n = 0; n < headings.Length; n++)
-        {
-            CellWriting.WriteText(sheet.Cell(1, n + 1), headings[n]);
-            HeadingStyle.Paint(sheet.Cell(1, n + 1), HeadingFill);
-            sheet.Column(n + 1).Width = widths[n];
-        }
-        sheet.Column(2).Style.NumberFormat.Format = "@";
-        var row = 1;
-        foreach (var column in VisitSheet.Shape.Columns)
-        {
-            Paragraph(sheet, ++row, column.Heading, values.TryGetValue(column.Heading, out var node) ? ((TextNode)node).Text : "");
-            CellWriting.WriteText(sheet.Cell(row, 3), column.Help);
-            sheet.Cell(row, 3).Style.Alignment.WrapText = true;
-            RowHeight.Set(sheet, row, widths);
-        }
-        sheet.Range(2, 2, row, 2).Style.Protection.SetLocked(false);
-        SheetWriting.Protect(sheet);
-        sheet.SheetView.Freeze(1, 1);
-        SheetWriting.SetUpPage(sheet, widths.Sum());
-    }
 
     /// <summary>What stood on the guide in earlier versions.</summary>
     public static IEnumerable<(string First, string Second)> EarlierGuideLines =>
