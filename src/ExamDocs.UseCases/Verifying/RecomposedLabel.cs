@@ -11,7 +11,7 @@ internal static class RecomposedLabel
     {
         var (contents, said) = DocumentContents.Of(pdf);
         if (contents?.Determined(rules) is not { } visit)
-            return (null, $"cannot be made in another size: {said.Text}");
+            return (null, $"cannot be made in another size: {said}");
         return RecomposedDocument.Jobs(contents, visit) switch
         {
             [] => (null, "cannot be made in another size: the record within, determined once more, calls for no such label"),
