@@ -20,6 +20,7 @@ var root = new RootCommand(
     ModelsCommand.Create(),
     CriteriaCommand.Create(),
     RulesCommand.Create(),
+    WorkbenchCommand.Create(),
 };
 
 var parsed = root.Parse(args);
