@@ -16,6 +16,7 @@ var root = new RootCommand(
     BlankCommand.Create(),
     AdoptCommand.Create(),
     VerifyCommand.Create(),
+    FindCommand.Create(),
     RegisterCommand.Create(),
     ModelsCommand.Create(),
     CriteriaCommand.Create(),

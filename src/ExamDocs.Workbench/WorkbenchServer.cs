@@ -3,9 +3,9 @@ using ExamDocs.Workbench.Desk;
 using ExamDocs.Workbench.Endpoints;
 using ExamDocs.Workbench.Guards;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http.Features;
-using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
@@ -47,14 +47,16 @@ public sealed class WorkbenchServer : IAsyncDisposable
     {
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ApplicationName = "ExamDocs.Workbench" });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
-        {
-            kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = request.MostBytes;
-            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
-            kestrel.Limits.MaxConcurrentConnections = 200;
-            kestrel.Listen(IPAddress.Loopback, request.Port);
-        });
+        builder
+            .WebHost.UseKestrelCore()
+            .ConfigureKestrel(kestrel =>
+            {
+                kestrel.AddServerHeader = false;
+                kestrel.Limits.MaxRequestBodySize = request.MostBytes;
+                kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
+                kestrel.Limits.MaxConcurrentConnections = 200;
+                kestrel.Listen(IPAddress.Loopback, request.Port);
+            });
         builder.Services.AddRoutingCore();
         builder.Services.AddRazorComponents();
         // Pages live as long as the program: keys that outlive it would only lie about on the disk.

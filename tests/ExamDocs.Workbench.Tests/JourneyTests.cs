@@ -35,10 +35,33 @@ public sealed class JourneyTests(OpenedBrowser browser) : IClassFixture<OpenedBr
         await SoundPage.RequireAsync(page, "issued");
         var documents = await page.Locator(".documents li").AllInnerTextsAsync();
         Assert.Contains(documents, d => d.Contains(" report ", StringComparison.Ordinal) && d.Contains("RB-2", StringComparison.Ordinal));
-        Assert.Contains(documents, d => d.Contains("quarantine-label", StringComparison.Ordinal) && d.Contains("RB-1", StringComparison.Ordinal));
+        Assert.Contains(documents, d =>
+            d.Contains("quarantine-label", StringComparison.Ordinal) && d.Contains("RB-1", StringComparison.Ordinal)
+        );
 
-        var label = await page.Context.APIRequest.GetAsync($"{page.Url.Split('#')[0]}/document/Q-2026-000001.pdf");
+        var visit = page.Url;
+        var label = await page.Context.APIRequest.GetAsync($"{visit}/document/Q-2026-000001.pdf");
         Assert.Equal("%PDF", Encoding.ASCII.GetString((await label.BodyAsync())[..4]));
+
+        await page.GetByLabel("Printed on").SelectOptionAsync("tag-100x150");
+        var labels = page.WaitForResponseAsync("**/sheet/*.pdf");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make the sheet" }).ClickAsync();
+        Assert.Equal(200, (await labels).Status);
+
+        var report = await page.Context.APIRequest.GetAsync($"{visit}/document/R-2026-000001.pdf");
+        await page.GotoAsync(open.Address + "/verify");
+        await page.GetByLabel("Drop files here")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "report.pdf",
+                    MimeType = "application/pdf",
+                    Buffer = await report.BodyAsync(),
+                }
+            );
+        await page.GetByRole(AriaRole.Button, new() { Name = "Verify" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".standing")).ToContainTextAsync("Valid R-2026-000001", new() { Timeout = 60_000 });
+        await SoundPage.RequireAsync(page, "verify");
 
         await page.GotoAsync(open.Address + "/find?q=rb 1");
         await Assertions.Expect(page.Locator(".standing").First).ToContainTextAsync("DO NOT USE");
@@ -65,11 +88,18 @@ public sealed class JourneyTests(OpenedBrowser browser) : IClassFixture<OpenedBr
         var page = await browser.OpenAsync(1280);
         await page.GotoAsync(open.Entry.AbsoluteUri);
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
-        await DropAsync(page, Visit().Replace("\"clear\"", "\"clera\"", StringComparison.Ordinal));
+        await DropAsync(page, Sound().Replace("\"clear\"", "\"clera\"", StringComparison.Ordinal));
         await Assertions.Expect(page.Locator(".findings li.error").First).ToContainTextAsync("clear");
         await SoundPage.RequireAsync(page, "mend");
         await page.GetByLabel("Drop the mended file")
-            .SetInputFilesAsync(new FilePayload { Name = "visit.json", MimeType = "application/json", Buffer = Encoding.UTF8.GetBytes(Visit()) });
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "visit.json",
+                    MimeType = "application/json",
+                    Buffer = Encoding.UTF8.GetBytes(Sound()),
+                }
+            );
         await page.Locator("section[aria-labelledby=mend]").GetByRole(AriaRole.Button, new() { Name = "Bring in" }).ClickAsync();
         await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("look at the outcomes");
     }
@@ -97,10 +127,19 @@ public sealed class JourneyTests(OpenedBrowser browser) : IClassFixture<OpenedBr
     private static string Visit() =>
         new StoryVisit("V-1", "2026-05-11", "Alder Vale Ltd").Bridge("RB-1", "Q100", i => i.Cut()).Bridge("RB-2", "Q200").Json;
 
+    private static string Sound() => new StoryVisit("V-1", "2026-05-11", "Alder Vale Ltd").Bridge("RB-2", "Q200").Json;
+
     private static async Task DropAsync(IPage page, string json)
     {
         await page.GetByLabel("Drop files here, or choose them")
-            .SetInputFilesAsync(new FilePayload { Name = "visit.json", MimeType = "application/json", Buffer = Encoding.UTF8.GetBytes(json) });
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "visit.json",
+                    MimeType = "application/json",
+                    Buffer = Encoding.UTF8.GetBytes(json),
+                }
+            );
         await page.GetByRole(AriaRole.Button, new() { Name = "Bring in" }).First.ClickAsync();
         await page.WaitForURLAsync("**/visit/*");
     }

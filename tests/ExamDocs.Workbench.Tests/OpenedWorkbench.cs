@@ -24,7 +24,11 @@ public sealed class OpenedWorkbench : IAsyncDisposable
 
     /// <summary>Every file beneath the data folder.</summary>
     public IReadOnlyList<string> Files =>
-        [.. Directory.EnumerateFiles(Path.Combine(_folder.FullName, "data"), "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .EnumerateFiles(Path.Combine(_folder.FullName, "data"), "*", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal),
+        ];
 
     public static async Task<OpenedWorkbench> StartAsync(long mostBytes = 100_000_000)
     {

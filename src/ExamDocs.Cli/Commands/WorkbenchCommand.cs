@@ -13,7 +13,11 @@ internal static class WorkbenchCommand
         HelpName = "DIR",
     };
 
-    private static readonly Option<int> Port = new("--port") { Description = "Port on this machine; 0 for any that is free.", HelpName = "N" };
+    private static readonly Option<int> Port = new("--port")
+    {
+        Description = "Port on this machine; 0 for any that is free.",
+        HelpName = "N",
+    };
 
     private static readonly Option<bool> NoBrowser = new("--no-browser")
     {

@@ -22,9 +22,13 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
     public IReadOnlyList<FoundItem> Bearing(string marking)
     {
         var known = Entries(Touching(marking, marking));
-        var bearing = known.FindAll(e =>
-            Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking) || Folded.Same(e.Item.OwnersMark, marking)
-        );
+        var bearing = known.FindAll(e => Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking));
+        if (bearing.Count == 0)
+        {
+            // A register finds ids and serial numbers at once; owner's marks only by reading every record.
+            known = All();
+            bearing = known.FindAll(e => Folded.Same(e.Item.OwnersMark, marking));
+        }
         foreach (var serial in bearing.Select(e => e.Item.Serial).OfType<string>().Distinct(StringComparer.Ordinal).ToList())
         {
             var sharing = Entries(Touching(null, serial));
@@ -37,11 +41,19 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
     /// <summary>Items of which each of these words stands in one of their texts.</summary>
     public IReadOnlyList<FoundItem> WithWords(IReadOnlyList<string> words)
     {
+        var known = All();
+        return Items(
+            known.FindAll(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true))),
+            known
+        );
+    }
+
+    private List<ItemEntry> All()
+    {
         var visits = register.Visits.All();
         Logged.Require([.. visits.Select(v => v.Visit)]);
         var outcomes = register.Visits.Outcomes().ToLookup(o => o.Visit.Visit, o => o.Outcome);
-        var known = Entries(visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]])));
-        return Items(known.FindAll(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true))), known);
+        return Entries(visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]])));
     }
 
     private IEnumerable<TouchingVisit> Touching(string? id, string? serial) =>
@@ -64,18 +76,41 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
         && !(one.Visit.Visit == other.Visit.Visit && !Folded.Same(one.Item.Id, other.Item.Id))
         && !Folded.Differ(one.Item.Maker, other.Item.Maker);
 
-    private IReadOnlyList<FoundItem> Items(IEnumerable<ItemEntry> found, IEnumerable<ItemEntry> known)
+    private IReadOnlyList<FoundItem> Items(IEnumerable<ItemEntry> found, IReadOnlyList<ItemEntry> known)
     {
-        var things = known.DistinctBy(e => (e.Visit.Visit, e.Item.Id)).ToLookup(e => _ids.Of(e.Item.Id!), StringComparer.Ordinal);
-        var standings = things.SelectMany(OfOwners).ToList();
+        var standings = known
+            .DistinctBy(e => (e.Visit.Visit, e.Item.Id))
+            .ToLookup(e => _ids.Of(e.Item.Id!), StringComparer.Ordinal)
+            .SelectMany(OfOwners)
+            .ToList();
+        var bySerial = standings
+            .SelectMany(s => s.SerialKeys.Select(key => (key, s)))
+            .ToLookup(s => s.key, s => s.s, StringComparer.Ordinal);
+        var renewals = Renewals(known);
+        var parts = standings.ToLookup(s => s.Whole(renewals[_ids.Of(s.Id)]) is { } whole ? _ids.Of(whole) : "", StringComparer.Ordinal);
         var wanted = found.Select(e => (_ids.Of(e.Item.Id!), FirmName.Fold(e.Owner))).ToHashSet();
         return
         [
             .. standings
                 .Where(s => wanted.Contains((_ids.Of(s.Id), FirmName.Fold(s.Owner))))
-                .Select(s => s.With(standings.Where(p => p.IsPartOf(s)))),
+                .Select(s =>
+                    s.With(
+                        parts[_ids.Of(s.Id)].Where(p => FirmName.MayBeSame(p.Owner, s.Owner)),
+                        s.SerialKeys.SelectMany(key => bySerial[key]).Distinct().Where(s.MayBe)
+                    )
+                ),
         ];
     }
+
+    /// <summary>Every renewal by the parts that it names, with its day.</summary>
+    private ILookup<string, (Renewal, LocalDate)> Renewals(IReadOnlyList<ItemEntry> known) =>
+        known
+            .DistinctBy(e => e.Visit.Visit)
+            .SelectMany(e => e.Record.Renewals.Select(r => (Renewal: r, Day: r.DoneOn ?? e.Visit.ExaminedOn ?? LocalDate.MinIsoValue)))
+            .SelectMany(r =>
+                new[] { r.Renewal.FittedPart, r.Renewal.RemovedPart }.OfType<string>().Select(part => (Part: _ids.Of(part), r))
+            )
+            .ToLookup(r => r.Part, r => r.r, StringComparer.Ordinal);
 
     /// <summary>What names no owner can belong to any of them.</summary>
     private IEnumerable<StandingToday> OfOwners(IEnumerable<ItemEntry> entries)

@@ -34,35 +34,57 @@ internal sealed class StandingToday
 
     public string? Owner => _alone.Owner;
 
-    /// <summary>Whether the latest that any visit says of this item is that it is fitted to that one.</summary>
-    public bool IsPartOf(StandingToday whole)
+    /// <summary>The id of what it is fitted to, by the latest that any record says of it; null where it is fitted to nothing.</summary>
+    /// <param name="renewals">Those that name it, with their days.</param>
+    public string? Whole(IEnumerable<(Renewal Renewal, LocalDate Day)> renewals)
     {
-        var (fitted, day) = _entries.Where(e => e.Item.FittedTo is { Length: > 0 }).Select(e => (e.Item.FittedTo, e.Day)).FirstOrDefault();
-        var renewals = _entries
-            .Concat(whole._entries)
-            .SelectMany(e => e.Record.Renewals.Select(r => (Renewal: r, Day: r.DoneOn ?? e.Day)))
-            .OrderBy(r => r.Day)
-            .ToList();
-        foreach (var (renewal, on) in renewals.Where(r => fitted is null || r.Day >= day))
+        var (whole, since) = _entries.Where(e => e.Item.FittedTo is { Length: > 0 }).Select(e => (e.Item.FittedTo, e.Day)).FirstOrDefault();
+        foreach (var (renewal, day) in renewals.OrderBy(r => r.Day).Where(r => whole is null || r.Day >= since))
         {
             if (Folded.Same(renewal.FittedPart, Id))
-                fitted = renewal.Item;
-            else if (Folded.Same(renewal.RemovedPart, Id) && Folded.Same(renewal.Item, fitted))
-                fitted = null;
+                (whole, since) = (renewal.Item, day);
+            else if (Folded.Same(renewal.Item, whole))
+                whole = null;
         }
-        return Folded.Same(fitted, whole.Id) && FirmName.MayBeSame(Owner, whole.Owner);
+        return whole;
     }
 
-    /// <summary>The item with what is fitted to it: it stands no better than any of these.</summary>
-    public FoundItem With(IEnumerable<StandingToday> parts)
+    /// <summary>The keys of its serial number as the latest visit has it.</summary>
+    public IReadOnlyList<string> SerialKeys => Folded.Keys(_alone.Item.Serial);
+
+    /// <summary>
+    /// Whether both can be one thing under two tags: serial number and maker do not tell them apart. Two tags of one visit share a
+    /// batch number, which identifies nothing.
+    /// </summary>
+    public bool MayBe(StandingToday other) =>
+        !ReferenceEquals(this, other)
+        && Folded.Same(_alone.Item.Serial, other._alone.Item.Serial)
+        && !Folded.Differ(_alone.Item.Maker, other._alone.Item.Maker)
+        && !_entries.Any(e => other._entries.Any(o => o.Visit.Visit == e.Visit.Visit));
+
+    /// <summary>The item with what is fitted to it and what it may be under another tag: it stands no better than any of these.</summary>
+    public FoundItem With(IEnumerable<StandingToday> parts, IEnumerable<StandingToday> others)
     {
-        var worst = parts.Select(p => p._alone).Where(p => p.Standing is not Standing.NotIssued).MinBy(p => p.Standing);
-        return worst is null || worst.Standing >= _alone.Standing
-            ? _alone with { UsableThrough = Earlier(_alone.UsableThrough, worst?.UsableThrough) }
+        var fitted = parts.Select(p => p._alone).Where(p => p.Standing is not Standing.NotIssued).ToList();
+        var worst = fitted
+            .Select(p => (Item: p, Why: $"{p.Id}, which is fitted to it: {p.Why}"))
+            .Concat(
+                others
+                    .Select(o => o._alone)
+                    .Where(o => o.Standing is Standing.Withdrawn or Standing.Held)
+                    .Select(o => (Item: o, Why: $"{o.Id} has the same serial number: {o.Why}"))
+            )
+            .OrderBy(w => w.Item.Standing)
+            .FirstOrDefault();
+        return worst.Item is null || worst.Item.Standing >= _alone.Standing
+            ? _alone with
+            {
+                UsableThrough = fitted.Aggregate(_alone.UsableThrough, (day, part) => Earlier(day, part.UsableThrough)),
+            }
             : _alone with
             {
-                Standing = worst.Standing is Standing.Withdrawn ? Standing.Held : worst.Standing,
-                Why = $"{worst.Id}, which is fitted to it: {worst.Why}",
+                Standing = worst.Item.Standing is Standing.Withdrawn ? Standing.Held : worst.Item.Standing,
+                Why = worst.Why,
                 UsableThrough = null,
             };
     }
@@ -122,7 +144,12 @@ internal sealed class StandingToday
             entry.Outcome.Codes,
             entry.Outcome.Until,
             entry.Outcome.NextBy,
-            [.. _register.About(entry.Item.Id!, entry.Visit.Visit).Where(d => d.State is DocumentState.Issued).Select(d => Document(d, entry))]
+            [
+                .. _register
+                    .About(entry.Item.Id!, entry.Visit.Visit)
+                    .Where(d => d.State is DocumentState.Issued)
+                    .Select(d => Document(d, entry)),
+            ]
         );
 
     private static FoundDocument Document(DocumentStatus document, ItemEntry entry)
@@ -133,9 +160,12 @@ internal sealed class StandingToday
             document.Kind,
             document.IsCurrent && line is null,
             document.Ended is { } end
-                ? end is DocumentEnd.Replaced ? $"replaced by {string.Join(", ", document.ReplacedBy)}" : EndedWords.Of(document)
-            : line is not null ? EndedWords.Of(line)
-            : null
+                ? end is DocumentEnd.Replaced
+                    ? $"replaced by {string.Join(", ", document.ReplacedBy)}"
+                    : EndedWords.Of(document)
+                : line is not null
+                    ? EndedWords.Of(line)
+                    : null
         );
     }
 

@@ -29,8 +29,7 @@ public sealed class DeskVisit(string id, string folder)
             .Max();
 
     /// <summary>The files of the latest round.</summary>
-    public IReadOnlyList<string> Inputs =>
-        [.. Directory.EnumerateFiles(Path.Combine(folder, Round(Rounds))).Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Inputs => [.. Directory.EnumerateFiles(Path.Combine(folder, Round(Rounds))).Order(StringComparer.Ordinal)];
 
     /// <summary>What the files of the latest round are called.</summary>
     public string Name => string.Join(", ", Inputs.Select(Path.GetFileName));

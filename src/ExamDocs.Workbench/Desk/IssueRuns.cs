@@ -24,8 +24,7 @@ public sealed class IssueRun(DeskVisit visit, int round)
     public bool IsAtWork => Result is null && Failure is null;
 
     /// <summary>Documents in the folder by now.</summary>
-    public int Documents =>
-        Directory.Exists(visit.DocumentFolder) ? Directory.EnumerateFiles(visit.DocumentFolder, "*.pdf").Count() : 0;
+    public int Documents => Directory.Exists(visit.DocumentFolder) ? Directory.EnumerateFiles(visit.DocumentFolder, "*.pdf").Count() : 0;
 
     /// <summary>The document in hand is finished; what is out stays out.</summary>
     public void Stop() => _stop.Cancel();
@@ -96,9 +95,15 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
         {
             run.Failure = "stopped as asked; what is out is whole, issue again to go on";
         }
-        catch (Exception e) when (e is OutputRefusedException || RunFailure.Is(e))
+        catch (Exception e)
         {
-            run.Failure = e is OutputRefusedException ? e.Message : RunFailure.Sentence(e);
+            // Whatever it is, the page must not wait for ever.
+            if (e is not OutputRefusedException && !RunFailure.Is(e))
+                await Console.Error.WriteLineAsync(e.ToString());
+            run.Failure =
+                e is OutputRefusedException ? e.Message
+                : RunFailure.Is(e) ? RunFailure.Sentence(e)
+                : "the program made a mistake; what is out is whole, and the terminal shows what helps to mend it";
         }
     }
 }

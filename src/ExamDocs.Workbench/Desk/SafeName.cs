@@ -22,6 +22,7 @@ internal static class SafeName
             kept.Append(Rune.IsLetterOrDigit(rune) || rune.Value is ' ' or '-' or '_' or '(' or ')' ? rune.ToString() : "_");
         var bare = kept.ToString().Trim(' ', '_');
         // With a sign before it no name is one that a system keeps for itself.
-        return (bare.Length is 0 or <= 4 ? $"file {bare}".TrimEnd() : bare) + (Kinds.Contains(ending, StringComparer.Ordinal) ? ending : "");
+        return (bare.Length is 0 or <= 4 ? $"file {bare}".TrimEnd() : bare)
+            + (Kinds.Contains(ending, StringComparer.Ordinal) ? ending : "");
     }
 }

@@ -84,7 +84,9 @@ internal sealed class Who(WorkbenchRequest request)
                         ["name"] = who.Firm,
                         ["address"] = who.Address,
                         ["contact"] = who.Contact,
-                    }.Where(v => v.Value.Length > 0).ToDictionary(StringComparer.Ordinal),
+                    }
+                        .Where(v => v.Value.Length > 0)
+                        .ToDictionary(StringComparer.Ordinal),
                     Options
                 );
                 var draft = Letterhead + ".new";

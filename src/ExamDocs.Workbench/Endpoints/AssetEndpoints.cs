@@ -15,12 +15,10 @@ internal static class AssetEndpoints
     };
 
     public static void Map(IEndpointRouteBuilder pages) =>
-        pages.MapGet(
-            "/assets/{name}",
-            IResult (string name) =>
-                Types.TryGetValue(name, out var type)
-                && Assembly.GetExecutingAssembly().GetManifestResourceStream($"assets/{name}") is { } content
-                    ? TypedResults.Stream(content, type)
-                    : TypedResults.NotFound()
+        pages.MapGet("/assets/{name}", IResult (string name) =>
+            Types.TryGetValue(name, out var type)
+            && Assembly.GetExecutingAssembly().GetManifestResourceStream($"assets/{name}") is { } content
+                ? TypedResults.Stream(content, type)
+                : TypedResults.NotFound()
         );
 }

@@ -29,8 +29,9 @@ internal static class IssueEndpoints
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync();
         var reason = form["reason"].ToString().Trim().TrimEnd('.');
+        // Without a fragment: a page that loads itself again would only scroll to it.
         runs.Start(visit, perItem: form["per-item"] == "yes", reason.Length == 0 ? null : reason);
-        return Answer.SeeOther($"/visit/{id}#issue");
+        return Answer.SeeOther($"/visit/{id}");
     }
 
     private static IResult Stop(string id, DeskFolder desk, IssueRuns runs)
@@ -38,7 +39,7 @@ internal static class IssueEndpoints
         if (desk.Find(id) is not { } visit)
             return TypedResults.NotFound();
         runs.Of(visit)?.Stop();
-        return Answer.SeeOther($"/visit/{id}#issue");
+        return Answer.SeeOther($"/visit/{id}");
     }
 
     private static IResult Document(string id, string name, DeskFolder desk) => File(desk.Find(id)?.DocumentFolder, name);
@@ -104,10 +105,7 @@ internal static class IssueEndpoints
         );
         var words = WorkbenchWords.In(who.Now.Language);
         return (result.Refused ?? result.Failure ?? (result.Labels.Count == 0 ? words.NoLabels : null)) is { } why
-            ? Answer.Page<MessagePage>(
-                new MessageModel(words.Labels, why, $"/visit/{id}", words),
-                StatusCodes.Status422UnprocessableEntity
-            )
+            ? Answer.Page<MessagePage>(new MessageModel(words.Labels, why, $"/visit/{id}", words), StatusCodes.Status422UnprocessableEntity)
             : Answer.SeeOther($"/visit/{id}/sheet/{name}");
     }
 }

@@ -17,7 +17,9 @@ internal static class LookupEndpoints
     public static void Map(IEndpointRouteBuilder pages)
     {
         pages.MapGet("/find", Find);
-        pages.MapGet("/returns", (Who who) => Answer.Page<ReturnsPage>(new ReturnsModel([], "", null, WorkbenchWords.In(who.Now.Language))));
+        pages.MapGet("/returns", (Who who) =>
+            Answer.Page<ReturnsPage>(new ReturnsModel([], "", null, WorkbenchWords.In(who.Now.Language)))
+        );
         pages.MapPost("/returns", ReturnsAsync);
     }
 

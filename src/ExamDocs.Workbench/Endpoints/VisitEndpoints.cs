@@ -28,10 +28,7 @@ internal static class VisitEndpoints
         IssueRuns runs,
         Who who,
         CancellationToken cancellation
-    ) =>
-        desk.Find(id) is { } visit
-            ? await PageAsync(visit, visits, runs, who, null, cancellation)
-            : TypedResults.NotFound();
+    ) => desk.Find(id) is { } visit ? await PageAsync(visit, visits, runs, who, null, cancellation) : TypedResults.NotFound();
 
     private static async Task<IResult> PageAsync(
         DeskVisit visit,
@@ -42,13 +39,14 @@ internal static class VisitEndpoints
         CancellationToken cancellation
     )
     {
-        var inputs = await visits.OfAsync(visit, cancellation);
+        // While it is being issued nothing is checked: the register is being written.
+        var inputs = runs.Of(visit) is { IsAtWork: true } ? [] : await visits.OfAsync(visit, cancellation);
         return Answer.Page<VisitPage>(
             new VisitModel(
                 visit,
                 inputs,
                 runs.Of(visit),
-                AnnotateWorkbook.WhyNot(visit.Inputs) is null && inputs[0].IsRead,
+                AnnotateWorkbook.WhyNot(visit.Inputs) is null && inputs is [{ IsRead: true }],
                 refused,
                 WorkbenchWords.In(who.Now.Language)
             ),

@@ -35,7 +35,11 @@ internal static class SameSitePosts
         }
         catch (AntiforgeryValidationException)
         {
-            await Refusal.Write(context, StatusCodes.Status403Forbidden, "This page is out of date. Load it again and repeat what you did.");
+            await Refusal.Write(
+                context,
+                StatusCodes.Status403Forbidden,
+                "This page is out of date. Load it again and repeat what you did."
+            );
             return;
         }
         catch (Exception e) when (e is BadHttpRequestException or InvalidDataException)
