@@ -16,10 +16,12 @@ var root = new RootCommand(
     BlankCommand.Create(),
     AdoptCommand.Create(),
     VerifyCommand.Create(),
+    FindCommand.Create(),
     RegisterCommand.Create(),
     ModelsCommand.Create(),
     CriteriaCommand.Create(),
     RulesCommand.Create(),
+    WorkbenchCommand.Create(),
 };
 
 var parsed = root.Parse(args);

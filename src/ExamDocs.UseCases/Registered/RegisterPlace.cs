@@ -72,10 +72,15 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
     private static string Target(FileInfo file) =>
         file.LinkTarget is null ? file.FullName : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
 
-    /// <summary>In the user's own data: XDG_DATA_HOME or ~/.local/share on Linux, the local application data elsewhere.</summary>
-    private static string Usual() =>
+    private static string Usual() => Path.Combine(DataFolder, FileName);
+
+    /// <summary>
+    /// The program's folder in the user's own data: XDG_DATA_HOME or ~/.local/share on Linux, the local application data elsewhere.
+    /// </summary>
+    /// <exception cref="IOException">This machine knows no such folder.</exception>
+    public static string DataFolder =>
         Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify)
             is { Length: > 0 } data
-            ? Path.Combine(data, "examdocs", FileName)
+            ? Path.Combine(data, "examdocs")
             : throw new IOException("no folder for your own data is known on this machine; name a register with --register");
 }

@@ -1,0 +1,81 @@
+using System.Globalization;
+
+namespace ExamDocs.Workbench.Desk;
+
+/// <summary>
+/// A visit on the desk: the files as they were dropped, round by round (a mended workbook is a new round, and no earlier one is ever
+/// touched), and the folder that its documents go to.
+/// </summary>
+public sealed class DeskVisit(string id, string folder)
+{
+    private const string RoundPrefix = "round-";
+
+    public string Id => id;
+
+    /// <summary>Where its documents are issued to.</summary>
+    public string DocumentFolder => Path.Combine(folder, "documents");
+
+    /// <summary>Where sheets of labels are written to.</summary>
+    public string SheetFolder => Path.Combine(folder, "sheets");
+
+    public DateTime TouchedAt => Directory.GetLastWriteTimeUtc(folder);
+
+    /// <summary>How often something was dropped for it.</summary>
+    public int Rounds =>
+        Directory
+            .EnumerateDirectories(folder, RoundPrefix + "*")
+            .Select(f => int.TryParse(Path.GetFileName(f)[RoundPrefix.Length..], CultureInfo.InvariantCulture, out var n) ? n : 0)
+            .Append(0)
+            .Max();
+
+    /// <summary>The files of the latest round.</summary>
+    public IReadOnlyList<string> Inputs => [.. Directory.EnumerateFiles(Path.Combine(folder, Round(Rounds))).Order(StringComparer.Ordinal)];
+
+    /// <summary>What the files of the latest round are called.</summary>
+    public string Name => string.Join(", ", Inputs.Select(Path.GetFileName));
+
+    public static string Round(int number) => string.Create(CultureInfo.InvariantCulture, $"{RoundPrefix}{number}");
+
+    /// <summary>Adds a round. It is there whole or not at all.</summary>
+    /// <exception cref="IOException">The disk is full, or the folder cannot be written.</exception>
+    internal async Task AddRoundAsync(IReadOnlyList<DroppedFile> files, CancellationToken cancellation)
+    {
+        Directory.CreateDirectory(folder);
+        var incoming = Path.Combine(folder, $"incoming-{Guid.NewGuid():N}");
+        Directory.CreateDirectory(incoming);
+        try
+        {
+            foreach (var file in files)
+            {
+                await using var from = file.Open();
+                await using var to = new FileStream(Path.Combine(incoming, Free(incoming, SafeName.Of(file.Name))), FileMode.CreateNew);
+                await from.CopyToAsync(to, cancellation);
+            }
+            for (var number = Rounds + 1; ; number++)
+            {
+                try
+                {
+                    Directory.Move(incoming, Path.Combine(folder, Round(number)));
+                    return;
+                }
+                catch (IOException) when (Directory.Exists(Path.Combine(folder, Round(number))))
+                {
+                    // Another upload took that number meanwhile.
+                }
+            }
+        }
+        finally
+        {
+            if (Directory.Exists(incoming))
+                Directory.Delete(incoming, recursive: true);
+        }
+    }
+
+    private static string Free(string folder, string name)
+    {
+        var free = name;
+        for (var n = 2; File.Exists(Path.Combine(folder, free)); n++)
+            free = string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(name)} ({n}){Path.GetExtension(name)}");
+        return free;
+    }
+}

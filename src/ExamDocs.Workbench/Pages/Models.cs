@@ -1,0 +1,49 @@
+using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
+using ExamDocs.UseCases.Verifying;
+using ExamDocs.Workbench.Desk;
+
+namespace ExamDocs.Workbench.Pages;
+
+/// <summary>The desk.</summary>
+public sealed record DeskModel(
+    IReadOnlyList<DeskVisit> Visits,
+    string Register,
+    string? RegisterMissing,
+    string? Refused,
+    WorkbenchWords Words
+);
+
+/// <summary>One visit with what was found and decided.</summary>
+public sealed record VisitModel(
+    DeskVisit Visit,
+    IReadOnlyList<CheckedInput> Inputs,
+    IssueRun? Run,
+    bool CanBeAnnotated,
+    string? Refused,
+    WorkbenchWords Words
+);
+
+/// <summary>A sentence that needs a page of its own.</summary>
+public sealed record MessageModel(string Title, string Sentence, string Back, WorkbenchWords Words);
+
+/// <summary>What a search found.</summary>
+public sealed record FindModel(string Asked, IReadOnlyList<FoundItem> Items, int InAll, string? RegisterMissing, WorkbenchWords Words);
+
+/// <summary>A marking that was typed or scanned, with every item that it can mean, the worst first.</summary>
+public sealed record ReturnedItem(string Marking, IReadOnlyList<FoundItem> Items);
+
+/// <summary>The returns desk.</summary>
+public sealed record ReturnsModel(IReadOnlyList<ReturnedItem> Items, string List, string? Refused, WorkbenchWords Words);
+
+/// <summary>What was verified.</summary>
+public sealed record VerifyModel(IReadOnlyList<VerifiedFile> Verified, string? Refused, WorkbenchWords Words);
+
+/// <summary>Who works here.</summary>
+public sealed record WhoModel(
+    Particulars Who,
+    string Register,
+    string? RegisterMissing,
+    IReadOnlyList<string> Faults,
+    WorkbenchWords Words
+);

@@ -1,0 +1,10 @@
+namespace ExamDocs.Workbench.Pages;
+
+/// <content>The languages there are.</content>
+public abstract partial class WorkbenchWords
+{
+    private static readonly WorkbenchWords[] All = [new English()];
+
+    /// <summary>The words of this language; English where there are none.</summary>
+    public static WorkbenchWords In(string tag) => All.FirstOrDefault(w => string.Equals(w.Tag, tag, StringComparison.Ordinal)) ?? All[0];
+}

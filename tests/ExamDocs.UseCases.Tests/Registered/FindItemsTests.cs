@@ -1,0 +1,176 @@
+using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Registered;
+using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
+using ExamDocs.UseCases.Tests.Issuing;
+using NodaTime;
+using static ExamDocs.UseCases.Tests.BetweenRecords.Stories.Story;
+
+namespace ExamDocs.UseCases.Tests.Registered;
+
+/// <summary>
+/// What a register says of an item that somebody holds in the hand. Records are imported, so nothing is issued: the best that an item
+/// can be is not issued. The journey through the workbench shows one in service.
+/// </summary>
+public sealed class FindItemsTests : IDisposable
+{
+    private const string Spring = "2026-05-11";
+    private const string Summer = "2026-07-01";
+    private const string Autumn = "2026-11-02";
+    private static readonly LocalDate Today = new(2026, 11, 9);
+
+    private readonly Workspace _workspace = new();
+    private int _files;
+
+    public void Dispose() => _workspace.Dispose();
+
+    private static readonly (string Name, StoryVisit[] Visits, string Asked, string Must)[] Cases =
+    [
+        ("clear", [Bridge(Spring)], "RB-1", "RB-1 NotIssued"),
+        ("cut", [Bridge(Spring, i => i.Cut())], "RB-1", "RB-1 Withdrawn"),
+        ("in small letters", [Bridge(Spring, i => i.Cut())], "rb 01", "RB-1 Withdrawn"),
+        ("by serial, respelt", [Bridge(Spring, i => i.Cut())], "q 100", "RB-1 Withdrawn"),
+        ("by owner's mark", [Bridge(Spring, i => i.Mark("M 7").Cut())], "m7", "RB-1 Withdrawn"),
+        ("in doubt", [Bridge(Spring, i => i.Doubt())], "RB-1", "RB-1 Withdrawn"),
+        ("a question not answered", [Bridge(Spring, i => i.Forgotten())], "RB-1", "RB-1 Held"),
+        ("clear, then cut", [Bridge(Spring), Bridge(Autumn, i => i.Cut())], "RB-1", "RB-1 Withdrawn"),
+        ("clear, then cut, stored in the other order", [Bridge(Autumn, i => i.Cut()), Bridge(Spring)], "RB-1", "RB-1 Withdrawn"),
+        ("cut, then clear", [Bridge(Spring, i => i.Cut()), Bridge(Autumn)], "RB-1", "RB-1 Withdrawn"),
+        ("old paper of a cut comes in late", [Bridge(Autumn), Bridge(Spring, i => i.Cut())], "RB-1", "RB-1 Held"),
+        (
+            "cut under another spelling",
+            [Bridge(Spring), Visit("V-9", Autumn).Bridge("rb 001", "q-100", i => i.Cut())],
+            "RB-1",
+            "rb 001 Withdrawn"
+        ),
+        (
+            "cut under another tag of its serial",
+            [Bridge(Spring), Visit("V-9", Autumn).Bridge("RB-9", "Q100", i => i.Cut())],
+            "RB-1",
+            "RB-9 Withdrawn|RB-1 Held"
+        ),
+        ("lost since", [Bridge(Spring), Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.NotLookedAt("lost"))], "RB-1", "RB-1 Withdrawn"),
+        ("destroyed", [Bridge(Spring), Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.Destroyed())], "RB-1", "RB-1 Withdrawn"),
+        (
+            "not looked at since, and still in date",
+            [Bridge(Summer), Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.NotLookedAt())],
+            "RB-1",
+            "RB-1 NotIssued"
+        ),
+        ("overdue", [Bridge("2026-05-01")], "RB-1", "RB-1 Overdue"),
+        ("due on this very day", [Bridge("2026-05-09")], "RB-1", "RB-1 NotIssued"),
+        ("due the day before", [Bridge("2026-05-08")], "RB-1", "RB-1 Overdue"),
+        ("a defect that becomes dangerous today", [Bridge(Summer, i => i.LaterDefect("2026-11-09"))], "RB-1", "RB-1 Withdrawn"),
+        ("a defect that becomes dangerous tomorrow", [Bridge(Summer, i => i.LaterDefect("2026-11-10"))], "RB-1", "RB-1 NotIssued"),
+        ("the part on it is cut", [OnHarness(i => i.Cut())], "H-1", "H-1 Withdrawn"),
+        (
+            "the part on it is cut at a later visit",
+            [OnHarness(), Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.On("H-1").Cut())],
+            "H-1",
+            "H-1 Withdrawn"
+        ),
+        (
+            "the cut part was renewed",
+            [
+                OnHarness(i => i.Cut()),
+                Visit("V-9", Autumn).Harness("H-1", "H100").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-1", "RB-2"),
+            ],
+            "H-1",
+            "H-1 NotIssued"
+        ),
+        (
+            "the part was cut once it was off",
+            [
+                OnHarness(),
+                Visit("V-8", "2026-08-01").Harness("H-1", "H100").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-1", "RB-2"),
+                Bridge(Autumn, i => i.Cut()),
+            ],
+            "H-1",
+            "H-1 NotIssued"
+        ),
+        (
+            "the new part is cut",
+            [
+                OnHarness(),
+                Visit("V-8", "2026-08-01").Harness("H-1", "H100").Bridge("RB-2", "Q200", i => i.On("H-1")).Renewed("H-1", "RB-1", "RB-2"),
+                Visit("V-9", Autumn).Bridge("RB-2", "Q200", i => i.Cut()),
+            ],
+            "H-1",
+            "H-1 Withdrawn"
+        ),
+        (
+            "the part on it is overdue",
+            [
+                Visit("V-0", "2026-05-01").Harness("H-1", "H100", i => i.NotLookedAt()).Bridge("RB-1", "Q100", i => i.On("H-1")),
+                Visit("V-1", Summer).Harness("H-1", "H100"),
+            ],
+            "H-1",
+            "H-1 Overdue"
+        ),
+        (
+            "two firms, one tag",
+            [Bridge(Spring, i => i.Cut()), Visit("V-9", Autumn, "Other Firm").Bridge("RB-1", "Z9")],
+            "RB-1",
+            "RB-1 Withdrawn|RB-1 NotIssued"
+        ),
+        (
+            "a batch number drags no other in",
+            [Visit("V-1", Summer).Bridge("RB-1", "B5").Bridge("RB-2", "B5", i => i.Cut())],
+            "RB-1",
+            "RB-1 NotIssued"
+        ),
+        ("nobody knows it", [Bridge(Spring)], "RB-7", ""),
+    ];
+
+    public static TheoryData<string> Names => [.. Cases.Select(c => c.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void An_item_stands_as_badly_as_anything_known_of_it(string name)
+    {
+        var (_, visits, asked, must) = Cases.Single(c => c.Name == name);
+        foreach (var visit in visits)
+            Import(visit);
+        var found = FindItems.ByMarking(_workspace.Register, asked, Today);
+        Assert.True(
+            must == string.Join('|', found.Select(f => $"{f.Id} {f.Standing}")),
+            string.Join("\n", found.Select(f => $"{f.Id} {f.Standing}: {f.Why}"))
+        );
+        Assert.All(found, f => Assert.NotEmpty(f.Why));
+        Assert.All(found, f => Assert.Null(f.UsableThrough));
+    }
+
+    [Fact]
+    public void Words_find_what_has_them_all_and_show_the_worst_first()
+    {
+        Import(Bridge(Spring));
+        Import(Visit("V-2", Autumn).Bridge("RB-2", "Q200", i => i.Cut()).Harness("H-1", "H100"));
+        var (items, inAll) = FindItems.ByWords(_workspace.Register, "fennick BRIDGE", Today);
+        Assert.Equal(["RB-2", "RB-1"], items.Select(i => i.Id));
+        Assert.Equal(2, inAll);
+        Assert.Empty(FindItems.ByWords(_workspace.Register, "fennick helmet", Today).Items);
+    }
+
+    [Fact]
+    public void The_history_has_every_visit_the_latest_first()
+    {
+        Import(Bridge(Spring));
+        Import(Bridge(Autumn, i => i.Cut()));
+        var history = Assert.Single(FindItems.ByMarking(_workspace.Register, "RB-1", Today)).History;
+        Assert.Equal(["withdraw", "fit"], history.Select(v => v.Outcome));
+        Assert.Equal([new LocalDate(2026, 11, 2), new LocalDate(2026, 5, 11)], history.Select(v => v.Day!.Value));
+    }
+
+    private static StoryVisit Bridge(string day, Func<StoryItem, StoryItem>? more = null) =>
+        Visit($"V-{day}", day).Bridge("RB-1", "Q100", more);
+
+    private static StoryVisit OnHarness(Func<StoryItem, StoryItem>? more = null) =>
+        Visit("V-1", Summer).Harness("H-1", "H100").Bridge("RB-1", "Q100", i => (more ?? (j => j))(i.On("H-1")));
+
+    private void Import(StoryVisit visit)
+    {
+        var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
+        File.WriteAllText(path, visit.Json);
+        ImportVisits.Run([path], _workspace.Register, Today, KnownRules.BuiltIn);
+    }
+}

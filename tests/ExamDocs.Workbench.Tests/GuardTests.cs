@@ -1,0 +1,208 @@
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text.RegularExpressions;
+
+namespace ExamDocs.Workbench.Tests;
+
+/// <summary>Who is let in, and what is refused without anything being written.</summary>
+public sealed partial class GuardTests : IAsyncLifetime
+{
+    private OpenedWorkbench _open = null!;
+
+    public async ValueTask InitializeAsync() => _open = await OpenedWorkbench.StartAsync(mostBytes: 1_000_000);
+
+    public async ValueTask DisposeAsync() => await _open.DisposeAsync();
+
+    [Theory]
+    [InlineData("localhost")]
+    [InlineData("127.0.0.1")]
+    [InlineData("kit.example")]
+    [InlineData("127.0.0.1.kit.example")]
+    public async Task Another_host_name_is_refused(string host)
+    {
+        using var client = await _open.EnterAsync();
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/");
+        request.Headers.Host = host;
+        using var answer = await client.SendAsync(request, Ct);
+        Assert.Equal(HttpStatusCode.MisdirectedRequest, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/find?q=RB-1")]
+    [InlineData("/assets/workbench.css")]
+    [InlineData("/visit/0123456789abcdef")]
+    public async Task Nobody_gets_a_page_without_the_key(string path)
+    {
+        using var client = _open.Stranger();
+        using var answer = await client.GetAsync(path, Ct);
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.DoesNotContain("<html", await answer.Content.ReadAsStringAsync(Ct), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task The_key_works_once()
+    {
+        using var first = await _open.EnterAsync();
+        using var second = _open.Stranger();
+        using var replayed = await second.GetAsync(_open.Entry, Ct);
+        Assert.Equal(HttpStatusCode.Forbidden, replayed.StatusCode);
+        using var page = await second.GetAsync("/", Ct);
+        Assert.Equal(HttpStatusCode.Forbidden, page.StatusCode);
+        using var kept = await first.GetAsync("/find", Ct);
+        Assert.Equal(HttpStatusCode.OK, kept.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("?key=")]
+    [InlineData("?key=AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA")]
+    [InlineData("")]
+    public async Task A_wrong_key_opens_nothing_and_spoils_nothing(string query)
+    {
+        using var client = _open.Stranger();
+        using var wrong = await client.GetAsync("/enter" + query, Ct);
+        Assert.Equal(HttpStatusCode.Forbidden, wrong.StatusCode);
+        using var right = await client.GetAsync(_open.Entry, Ct);
+        Assert.Equal(HttpStatusCode.Redirect, right.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("cross-site", null)]
+    [InlineData("same-site", null)]
+    [InlineData("none", null)]
+    [InlineData(null, "http://kit.example")]
+    [InlineData(null, "null")]
+    [InlineData(null, null)]
+    [InlineData("same-origin", "http://kit.example")]
+    public async Task A_post_from_elsewhere_is_refused(string? site, string? origin)
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await PostAsync(client, site, origin, await TokenAsync(client));
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.DoesNotContain(_open.Files, f => f.Contains("desk", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("")]
+    [InlineData("CfDJ8AAAA")]
+    public async Task A_post_without_our_token_is_refused(string? token)
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await PostAsync(client, "same-origin", null, token);
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.DoesNotContain(_open.Files, f => f.Contains("desk", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_same_post_from_our_page_is_taken()
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await PostAsync(client, "same-origin", _open.Address, await TokenAsync(client));
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        Assert.Single(_open.Files, f => f.EndsWith("visit.json", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_is_too_large_is_refused_and_leaves_nothing()
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await PostAsync(client, "same-origin", null, await TokenAsync(client), new byte[1_500_000]);
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+        Assert.DoesNotContain(_open.Files, f => f.Contains("desk", StringComparison.Ordinal));
+        using var still = await client.GetAsync("/find", Ct);
+        Assert.Equal(HttpStatusCode.OK, still.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("../../visit.json")]
+    [InlineData("..\\..\\visit.json")]
+    [InlineData("/etc/visit.json")]
+    [InlineData("C:\\visit.json")]
+    [InlineData("CON.json")]
+    [InlineData(".json")]
+    [InlineData("a\u202Enosj.json")]
+    public async Task A_name_that_is_a_path_stays_in_its_folder(string name)
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await PostAsync(client, "same-origin", null, await TokenAsync(client), name: name);
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        var file = Assert.Single(_open.Files, f => f.EndsWith(".json", StringComparison.Ordinal));
+        Assert.Equal("round-1", Path.GetFileName(Path.GetDirectoryName(file)));
+        Assert.StartsWith(_open.Desk, file, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u202E', file);
+        Assert.NotEqual("CON", Path.GetFileNameWithoutExtension(file));
+    }
+
+    [Theory]
+    [InlineData("/visit/..%2F..%2Fwho.json")]
+    [InlineData("/visit/0123456789abcdef/document/..%2F..%2Fround-1%2Fvisit.json")]
+    [InlineData("/assets/..%2Fappsettings.json")]
+    [InlineData("/visit/ABCDEF/document/R-2026-000001.pdf")]
+    public async Task No_address_leads_out_of_its_folder(string path)
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await client.GetAsync(path, Ct);
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task Fifty_uploads_at_once_each_arrive_whole()
+    {
+        using var client = await _open.EnterAsync();
+        var token = await TokenAsync(client);
+        var answers = await Task.WhenAll(
+            Enumerable.Range(0, 50).Select(n => PostAsync(client, "same-origin", null, token, "{}"u8.ToArray(), $"visit-{n}.json"))
+        );
+        Assert.All(answers, a => Assert.Equal(HttpStatusCode.SeeOther, a.StatusCode));
+        Assert.Equal(50, answers.Select(a => a.Headers.Location).Distinct().Count());
+        Assert.Equal(50, _open.Files.Count(f => f.Contains("visit-", StringComparison.Ordinal)));
+        foreach (var answer in answers)
+            answer.Dispose();
+    }
+
+    [Fact]
+    public async Task Pages_forbid_scripts_of_their_own_and_anything_from_elsewhere()
+    {
+        using var client = await _open.EnterAsync();
+        using var answer = await client.GetAsync("/find?q=%3Cscript%3Ealert(1)%3C/script%3E", Ct);
+        var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains("script-src 'self'", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>alert", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+    }
+
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    internal static async Task<string> TokenAsync(HttpClient client)
+    {
+        var page = await client.GetStringAsync("/verify", Ct);
+        return Token().Match(page).Groups["token"].Value is { Length: > 0 } token ? token : throw new InvalidDataException(page);
+    }
+
+    private static async Task<HttpResponseMessage> PostAsync(
+        HttpClient client,
+        string? site,
+        string? origin,
+        string? token,
+        byte[]? content = null,
+        string name = "visit.json"
+    )
+    {
+        using var form = new MultipartFormDataContent();
+        if (token is not null)
+            form.Add(new StringContent(token), "__RequestVerificationToken");
+        var file = new ByteArrayContent(content ?? "{}"u8.ToArray());
+        file.Headers.ContentDisposition = new ContentDispositionHeaderValue("form-data") { Name = "\"files\"", FileNameStar = name };
+        form.Add(file);
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/bring-in") { Content = form };
+        if (site is not null)
+            request.Headers.Add("Sec-Fetch-Site", site);
+        if (origin is not null)
+            request.Headers.Add("Origin", origin);
+        return await client.SendAsync(request, Ct);
+    }
+
+    [GeneratedRegex("name=\"__RequestVerificationToken\" value=\"(?<token>[^\"]+)\"", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Token();
+}

@@ -1,0 +1,70 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace ExamDocs.Workbench.Tests;
+
+/// <summary>A browser for all journeys; each opens windows of its own.</summary>
+public sealed class OpenedBrowser : IAsyncLifetime
+{
+    private IPlaywright _playwright = null!;
+    private IBrowser _browser = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(
+            new BrowserTypeLaunchOptions
+            {
+                ExecutablePath = Environment.GetEnvironmentVariable("EXAMDOCS_BROWSER") ?? "/usr/lib/chromium/chromium-headless-shell",
+                Args = ["--no-sandbox"],
+            }
+        );
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _browser.DisposeAsync();
+        _playwright.Dispose();
+    }
+
+    /// <param name="width">Of the window, in pixels: 1280 for a desk, 390 for a telephone.</param>
+    /// <param name="isDark">Whether the user prefers dark pages.</param>
+    public async Task<IPage> OpenAsync(int width, bool isDark = false)
+    {
+        var context = await _browser.NewContextAsync(
+            new BrowserNewContextOptions
+            {
+                ViewportSize = new ViewportSize { Width = width, Height = 900 },
+                ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
+                ReducedMotion = ReducedMotion.Reduce,
+            }
+        );
+        var page = await context.NewPageAsync();
+        page.SetDefaultTimeout(60_000);
+        return page;
+    }
+}
+
+/// <summary>What every page must be.</summary>
+internal static class SoundPage
+{
+    /// <summary>
+    /// No rule of axe-core is broken, nothing is wider than the window, and, where EXAMDOCS_SCREENSHOTS names a folder, a picture is left
+    /// there for the eye.
+    /// </summary>
+    public static async Task RequireAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("EXAMDOCS_SCREENSHOTS") is { Length: > 0 } folder)
+        {
+            var file = Path.Combine(folder, $"{name}-{page.ViewportSize!.Width}.png");
+            await page.ScreenshotAsync(new PageScreenshotOptions { Path = file, FullPage = true });
+        }
+        var axe = await page.RunAxe();
+        Assert.True(
+            axe.Violations.Length == 0,
+            string.Join("\n", axe.Violations.Select(v => $"{name}: {v.Id}: {v.Help}: {string.Join(", ", v.Nodes.Select(n => n.Html))}"))
+        );
+        var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Assert.True(overflow <= 0, $"{name} is {overflow} pixels wider than the window");
+    }
+}
