@@ -10,7 +10,7 @@ namespace ExamDocs.Core.Identity;
 /// <param name="Item">The item's id; null where the item has none, or a number was read alone.</param>
 public sealed partial record CodeLine(string Number, string? Item)
 {
-    /// <summary>Reads a number that was typed, or what a scanner gives of a code, whether of now or.</summary>
+    /// <summary>Reads a number that was typed, or what a scanner gives of a code, also of an earlier version's.</summary>
     /// <returns>Null where it does not begin with a document's number.</returns>
     public static CodeLine? Read(string scanned)
     {

@@ -41,6 +41,7 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));
 
     public Task<string> HtmlAsync(EnclosuresModel model) => RenderAsync(EnclosuresPage.Of(model));
+
     public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();

@@ -91,9 +91,8 @@ public sealed class NamedFilesTests : IDisposable
 
     [Fact]
     public void Every_kind_has_a_word_in_every_language() =>
-        Assert.All(
-            Language.All.Where(l => l != Language.English).SelectMany(_ => DocumentTypes.All, (l, t) => (Language: l, t.Kind)),
-            k => Assert.NotEqual(k.Kind, KindPhrases.Languages.In(k.Language).Word(k.Kind), StringComparer.Ordinal)
+        Assert.All(Language.All.Where(l => l != Language.English).SelectMany(_ => DocumentTypes.All, (l, t) => (Language: l, t.Kind)), k =>
+            Assert.NotEqual(k.Kind, KindPhrases.Languages.In(k.Language).Word(k.Kind), StringComparer.Ordinal)
         );
 
     private static IssueRequest Named(IssueRequest request, string pattern) =>

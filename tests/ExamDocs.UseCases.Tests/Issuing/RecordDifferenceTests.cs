@@ -84,9 +84,8 @@ public sealed class RecordDifferenceTests
         foreach (var language in Language.All)
         {
             var words = CorrectionPhrases.Languages.In(language);
-            Assert.All(
-                members.Where(m => language != Language.English || m.Contains('/', StringComparison.Ordinal)),
-                m => Assert.NotEqual(m, words.Word(m), StringComparer.Ordinal)
+            Assert.All(members.Where(m => language != Language.English || m.Contains('/', StringComparison.Ordinal)), m =>
+                Assert.NotEqual(m, words.Word(m), StringComparer.Ordinal)
             );
         }
     }

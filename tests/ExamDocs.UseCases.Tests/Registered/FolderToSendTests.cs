@@ -92,13 +92,8 @@ public sealed class FolderToSendTests : IDisposable
     [Fact]
     public async Task Files_keep_the_names_that_they_were_given_and_the_list_is_in_the_documents_language()
     {
-        await _visits.IssueAsync(Visit(), r =>
-            For(SendTo.Employer)(r) with
-            {
-                Names = FileNamePattern.Parse("{kind} {date}", out _),
-                Style = new PrintStyle { Language = Language.German },
-            }
-        );
+        await _visits.IssueAsync(Visit(), r => For(SendTo.Employer)(r) with { Names = FileNamePattern.Parse("{kind} {date}", out _), Style =
+                    new PrintStyle { Language = Language.German } });
         Assert.Equal(["Bericht 2026-05-11 R-2026-000001.pdf", "Inhalt.pdf"], Names(Folder("employer")));
         Assert.Contains(
             Pdf.Squeeze("Beigefügte Unterlagen"),

@@ -72,7 +72,9 @@ internal sealed class HeadingWords
     /// <summary>The column whose heading a mistyped one most resembles; stars, hyphens and blanks count for nothing.</summary>
     public static Column? NearColumn(IEnumerable<Column> columns, string typed)
     {
-        var byKey = columns.DistinctBy(c => Heading.Key(c.Heading), StringComparer.Ordinal).ToDictionary(c => Heading.Key(c.Heading), StringComparer.Ordinal);
+        var byKey = columns
+            .DistinctBy(c => Heading.Key(c.Heading), StringComparer.Ordinal)
+            .ToDictionary(c => Heading.Key(c.Heading), StringComparer.Ordinal);
         return SpellingSuggestion.Of(Heading.Key(typed), byKey.Keys) is { } key ? byKey[key] : null;
     }
 

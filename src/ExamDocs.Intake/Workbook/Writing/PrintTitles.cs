@@ -31,10 +31,6 @@ internal static partial class PrintTitles
     [GeneratedRegex(@"(?<=_xlnm\.Print_Titles""[^>]*>)[^<]*", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Titles();
 
-    [GeneratedRegex(
-        @"!(?<from>[A-Z]+|[0-9]+):(?<to>[A-Z]+|[0-9]+)",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
-        1000
-    )]
+    [GeneratedRegex(@"!(?<from>[A-Z]+|[0-9]+):(?<to>[A-Z]+|[0-9]+)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Place();
 }

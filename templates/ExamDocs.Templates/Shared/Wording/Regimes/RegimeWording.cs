@@ -59,6 +59,7 @@ public sealed record RegimeWording
 
     /// <summary>True where each entry of an equipment record is signed.</summary>
     public bool SignsEachEntry { get; init; }
+
     private string Name(Basis basis) => BasesByName.GetValueOrDefault(basis) ?? Bases[basis];
 
     /// <summary>That it is a regime of the user's own; null where it is built in.</summary>

@@ -2,7 +2,7 @@ using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 
-namespace ExamDocs.Workbench;
+namespace ExamDocs.Workbench.Desk;
 
 /// <summary>What the workbench is opened with.</summary>
 public sealed record WorkbenchRequest
