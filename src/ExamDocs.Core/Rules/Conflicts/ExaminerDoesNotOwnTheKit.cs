@@ -12,7 +12,7 @@ public sealed class ExaminerDoesNotOwnTheKit : ExaminationRule
                 Severity.Warning,
                 "The examiner does not own the kit",
                 "An examiner should be independent enough to decide against the owner's interest; that is hard against one's own.",
-                "Have another competent person examine it, or be ready to show how you stayed impartial.",
+                $"Have another competent person examine it, or be ready to show how you stayed impartial.",
                 "HSE INDG422 (from memory)"
             )
         ) =>

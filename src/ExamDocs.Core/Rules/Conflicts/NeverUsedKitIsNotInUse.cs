@@ -13,13 +13,13 @@ public sealed class NeverUsedKitIsNotInUse : Rule<ItemCase>
                 Severity.Warning,
                 "Kit never used is not recorded as in use",
                 "Of kit never used the time in use is not counted; what is in use has a first day.",
-                "Type stored as the status; or take out neverUsed and type the date of first use.",
+                $"Type stored as the status; or take out neverUsed and type the date of first use.",
                 "record format examdocs/1"
             )
         ) =>
         Forbid(
             i => i.Item is { NeverUsed: true, FirstUsed: null, Status: ItemStatus.InUse },
             "/neverUsed",
-            _ => "it is said never to have been used, and its status is in-use"
+            _ => $"it is recorded as never used, but its status is in-use"
         );
 }

@@ -11,7 +11,7 @@ public sealed class EmployerWasTold : ExaminationRule
                 Severity.Warning,
                 "It is recorded who was told of a defect",
                 "The employer must be told forthwith, before any paper is written.",
-                "Record whom you told, how and on which day.",
+                $"Record whom you told, how and on which day.",
                 "SI 1998/2307 reg 10(1)(a)"
             )
         ) =>
@@ -21,7 +21,7 @@ public sealed class EmployerWasTold : ExaminationRule
                         d.Notified is not { Whom: not null, How: not null, On: not null }
                             ? new Fault(
                                 $"/defects/{Index.Of(i)}/notified",
-                                "it is not recorded whom the examiner told of the defect, how and when"
+                                $"it is not recorded who was told of the defect, how and when"
                             )
                             : null
                 )

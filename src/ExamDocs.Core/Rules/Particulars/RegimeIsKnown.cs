@@ -23,7 +23,7 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
                 [
                     new Fault(
                         "/regime",
-                        v.Visit.Regime is { } typed ? $"'{typed}' is not a regime that is known" : "the regime is missing",
+                        v.Visit.Regime is { } typed ? (Message)$"'{typed}' is not a known regime" : $"the regime is missing",
                         Hint(v.Context.Rules)
                     ),
                 ]
@@ -31,5 +31,5 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
         );
 
     /// <summary>The ids of all regimes, including those that the user added.</summary>
-    internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";
+    internal static Message Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";
 }
