@@ -18,6 +18,24 @@ public static class SeverityWords
             Severity.Warning => "warning",
             _ => "note",
         };
+
+    /// <summary>The same for somebody to read.</summary>
+    public static Message Said(this Severity severity) =>
+        severity switch
+        {
+            Severity.Error => $"error",
+            Severity.Warning => $"warning",
+            _ => $"note",
+        };
+
+    /// <summary>As it begins a note on a cell.</summary>
+    public static Message InCapitals(this Severity severity) =>
+        severity switch
+        {
+            Severity.Error => $"ERROR",
+            Severity.Warning => $"WARNING",
+            _ => $"NOTE",
+        };
 }
 
 /// <summary>What a check found in the record.</summary>

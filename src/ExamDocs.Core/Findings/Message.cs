@@ -67,6 +67,22 @@ public sealed class Message : IEquatable<Message>
         return message;
     }
 
+    /// <summary>The message of a key and its values, as they were kept; null where the key has other gaps than there are values.</summary>
+    public static Message? Again(string key, IReadOnlyList<object?> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        if (MessageTemplate.Parse(key) is not { } template || !template.Order.SequenceEqual(Enumerable.Range(0, values.Count)))
+            return null;
+        var message = new Message(key.Length, values.Count);
+        message.AppendLiteral(template.Between[0]);
+        foreach (var (n, value) in values.Index())
+        {
+            message.AppendFormatted(value);
+            message.AppendLiteral(template.Between[n + 1]);
+        }
+        return message;
+    }
+
     /// <summary>For the compiler.</summary>
     public void AppendLiteral(string value) => _between[^1] += value;
 

@@ -9,8 +9,8 @@ namespace ExamDocs.Core.Findings;
 public sealed record MessageTemplate(List<string> Between, IReadOnlyList<int> Order)
 {
     /// <summary>Reads a text with {0}, {1} in the places of values; braces of the text itself are doubled.</summary>
-    /// <exception cref="FormatException">A brace has no partner, or holds no number.</exception>
-    public static MessageTemplate Of(string text)
+    /// <returns>Null where a brace has no partner, or holds no number.</returns>
+    public static MessageTemplate? Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var (between, order, words) = (new List<string>(), new List<int>(), new StringBuilder());
@@ -30,7 +30,7 @@ public sealed record MessageTemplate(List<string> Between, IReadOnlyList<int> Or
             {
                 var end = sign is '{' ? text.IndexOf('}', at) : -1;
                 if (end < 0 || !int.TryParse(text.AsSpan(at + 1, end - at - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var n))
-                    throw new FormatException($"'{text}' has a brace without its partner");
+                    return null;
                 between.Add(words.ToString());
                 words.Clear();
                 order.Add(n);

@@ -11,7 +11,7 @@ public static class ReadAsFindings
         "What is typed in another way is read where there is one way to read it",
         "A synonym, a date in another form or a number with its unit is read as the record format has it; the cells are named "
             + "so that somebody can look.",
-        "Look whether it is what was meant; where it is not, type the word, the date or the number as the record format has it.",
+        $"Look whether it is what was meant; where it is not, type the word, the date or the number as the record format has it.",
         RuleSources.CaptureWorkbook
     );
 
@@ -20,7 +20,7 @@ public static class ReadAsFindings
         Severity.Note,
         "A column of your own is left alone",
         "What stands under a heading of your own stays in your workbook. The record has no place for it, so no document shows it.",
-        "Nothing, if it says nothing of how the kit is; otherwise put what it says into an answer, a note or a defect.",
+        $"Nothing, if it says nothing of how the kit is; otherwise put what it says into an answer, a note or a defect.",
         RuleSources.CaptureWorkbook
     );
 
@@ -29,7 +29,7 @@ public static class ReadAsFindings
         Severity.Note,
         "A column of results is not taken for a conclusion",
         "A pass in a column of results says neither what was examined nor who concluded it. A fail in it is an error.",
-        "Type fit or withdraw into the column 'conclusion', and the answers under their criteria.",
+        $"Type fit or withdraw into the column 'conclusion', and the answers under their criteria.",
         RuleSources.CaptureWorkbook
     );
 
@@ -38,7 +38,7 @@ public static class ReadAsFindings
         Severity.Note,
         "The headings stand in a sheet's first row",
         "Rows above the headings, such as a title or a logo, are not read.",
-        "Look whether they say something of the kit; if so, put it below the headings where it belongs.",
+        $"Look whether they say something of the kit; if so, put it below the headings where it belongs.",
         RuleSources.CaptureWorkbook
     );
 

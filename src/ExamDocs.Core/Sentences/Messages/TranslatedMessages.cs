@@ -22,6 +22,9 @@ public sealed class TranslatedMessages : MessageLanguage
 
     public static TranslatedMessages French { get; } = new("fr", Notation.French, Terms.French, () => SentenceBook.French);
 
+    /// <summary>Every language that messages can be read in.</summary>
+    public static IReadOnlyList<MessageLanguage> AndEnglish { get; } = [English, German, French];
+
     public override string Tag { get; }
 
     /// <summary>Names of categories, criteria and rules, and the texts of regimes and sources.</summary>
@@ -31,7 +34,7 @@ public sealed class TranslatedMessages : MessageLanguage
     public IReadOnlyDictionary<string, string> Texts => _texts.Value;
 
     public override MessageTemplate? Translation(string key) =>
-        _templates.GetOrAdd(key, k => _texts.Value.TryGetValue(k, out var text) ? MessageTemplate.Of(text) : null);
+        _templates.GetOrAdd(key, k => _texts.Value.TryGetValue(k, out var text) ? MessageTemplate.Parse(text) : null);
 
     public override string Value(object? value) =>
         value switch

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using System.Globalization;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
@@ -27,7 +28,7 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
                     cell,
                     target,
                     row.Reference(cell.Column),
-                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading"
+                    $"'{CellReading.Shown(cell.Raw)}' has no heading above it"
                 );
             else if (target is not null && IsHarmless(row.Foreign(cell.Column), cell.Raw))
                 _left[cell.Column] = _left.GetValueOrDefault(cell.Column) + 1;
@@ -44,18 +45,14 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         {
             var heading = CellReading.Shown(headings!.Typed(column)!);
             var at = CellAddress.Of(headings.Row, column);
-            var (rule, what) =
-                headings.Foreign(column) is ForeignHeading.Results
-                    ? (ReadAsFindings.ResultColumn, "is not read as a conclusion")
-                    : (ReadAsFindings.OwnColumn, "is yours and is left alone: no record holds it");
+            var isResult = headings.Foreign(column) is ForeignHeading.Results;
             notes.Report(
-                rule,
+                isResult ? ReadAsFindings.ResultColumn : ReadAsFindings.OwnColumn,
                 ReadingNotes.Outside(sheet, at),
                 $"{sheet}!{at}",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the column '{heading}' of the sheet {sheet} {what} (cells filled in: {cells})"
-                )
+                isResult
+                    ? (Message)$"the column '{heading}' of the sheet {sheet} is not read as a conclusion (cells filled in: {cells})"
+                    : $"the column '{heading}' of the sheet {sheet} is your own and is left alone; the record does not hold it (cells filled in: {cells})"
             );
         }
     }
@@ -71,9 +68,10 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
     private void ReportUnknown(RowView row, Cell cell, DraftObject? target, string heading)
     {
         var isAnswer = row.Foreign(cell.Column) is ForeignHeading.Own or ForeignHeading.Results;
-        var message = $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
-        if (isAnswer && target is not null)
-            message += $", and '{CellReading.Shown(cell.Raw)}' under it may say how the item is";
+        var message =
+            isAnswer && target is not null
+                ? (Message)$"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}, and '{CellReading.Shown(cell.Raw)}' under it may say how the item is"
+                : $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
         Report(SheetFindings.UnknownColumn, row, cell, target, ReadingNotes.Escape(CellReading.Shown(heading)), message, row.Near(heading));
     }
 
@@ -83,7 +81,7 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         Cell cell,
         DraftObject? target,
         string member,
-        string message,
+        Message message,
         string? near = null
     )
     {
@@ -91,7 +89,7 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
             ? (ReadingNotes.Outside(sheet), null)
             : (target.Pointer, target.Text("id") ?? target.Text("item"));
         notes.Report(
-            rule.At($"{pointer}/{member}", message, near is null ? null : $"Did you mean '{near}'? {rule.Hint}", item) with
+            rule.At($"{pointer}/{member}", message, near is null ? null : (Message)$"Did you mean '{near}'? {rule.Hint}", item) with
             {
                 // What the column of ours lacks follows from the misspelt heading.
                 LostAt = near is null ? null : $"{pointer}/{row.PathOf(near)}",

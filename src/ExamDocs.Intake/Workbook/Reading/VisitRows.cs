@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
@@ -49,7 +50,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
                 $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
                 At(ValueColumn),
                 $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is not a particular of a visit",
-                hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? $"Did you mean '{near}'?" : null
+                hint: HeadingWords.Near(VisitSheet.Shape, heading) is { } near ? (Message)$"Did you mean '{near}'?" : null
             );
         return column is not null;
     }
@@ -62,13 +63,13 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             var outside =
                 $"/visit/{CellAddress.Letters(cell.Column)}{row.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
             if (cell.Column > HelpColumn || !_hasHelp)
-                notes.Report(SheetFindings.NoHeading, outside, at(cell.Column), $"'{CellReading.Shown(cell.Raw)}' stands under no heading");
+                notes.Report(SheetFindings.NoHeading, outside, at(cell.Column), $"'{CellReading.Shown(cell.Raw)}' has no heading above it");
             else if (!string.Equals(Heading.Normal(cell.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal))
                 notes.Report(
                     BesideFindings.HelperAltered,
                     outside,
                     at(cell.Column),
-                    $"'{CellReading.Shown(cell.Raw)}' stands where the program says what to type"
+                    $"'{CellReading.Shown(cell.Raw)}' is where the program says what to type"
                 );
         }
     }
