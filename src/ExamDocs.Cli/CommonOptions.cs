@@ -24,7 +24,8 @@ internal static class CommonOptions
 
     public static readonly Option<string> LanguageTag = new("--language")
     {
-        Description = "Language of the documents (used by issue, label and blank).",
+        Description =
+            "Language of documents and of the screen. Only the screen takes it from EXAMDOCS_LANGUAGE where it is not given.",
         HelpName = string.Join('|', ReadPrintStyle.Languages),
         DefaultValueFactory = _ => ReadPrintStyle.Languages[0],
         Recursive = true,

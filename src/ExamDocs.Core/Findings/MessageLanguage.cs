@@ -15,6 +15,17 @@ public abstract class MessageLanguage
     /// <summary>The translation of a key; null where the language says it as it is, or has none.</summary>
     public abstract MessageTemplate? Translation(string key);
 
+    /// <summary>A sentence of the program that has no values, for example why a rule matters.</summary>
+    public string Sentence(string english) => Translation(english)?.Between[0] ?? english;
+
+    /// <summary>The title of a rule.</summary>
+    /// <param name="code">Its code.</param>
+    /// <param name="english">The title in English.</param>
+    public virtual string Title(string code, string english) => english;
+
+    /// <summary>A source: our own words in it in this language, the law or publication as it is cited.</summary>
+    public virtual string Source(string english) => english;
+
     /// <summary>
     /// A value in a message: texts as they are, because they were typed; messages in this language; days and numbers as it writes them.
     /// </summary>

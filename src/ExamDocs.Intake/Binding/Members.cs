@@ -121,7 +121,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     /// <summary>Reports a value that is not of the kind its member holds.</summary>
     public void ReportKind(SourceNode member, Message wanted) => Report(IntakeRules.WrongType, member.Pointer, $"this must be {wanted}");
 
-    /// <inheritdoc cref="ReportKind(SourceNode, string)"/>
+    /// <inheritdoc cref="ReportKind(SourceNode, Message)"/>
     /// <returns>No value.</returns>
     public T? ReportKind<T>(SourceNode member, Message wanted)
     {

@@ -36,6 +36,10 @@ public sealed class TranslatedMessages : MessageLanguage
     public override MessageTemplate? Translation(string key) =>
         _templates.GetOrAdd(key, k => _texts.Value.TryGetValue(k, out var text) ? MessageTemplate.Parse(text) : null);
 
+    public override string Title(string code, string english) => Terms.Rule(code) ?? Sentence(english);
+
+    public override string Source(string english) => Terms.Source(english);
+
     public override string Value(object? value) =>
         value switch
         {
