@@ -25,7 +25,7 @@ public static class AnswerRules
         Severity.Error,
         "A note in the cell of an answer names no other answer",
         "clear: defect at 200 mm is two answers, and one of them hides a danger. It counts as none.",
-        $"Type the answer that holds, and as its note what was seen.",
+        $"Type the answer that holds, and what was seen as its note.",
         Format
     )
     {
@@ -36,7 +36,7 @@ public static class AnswerRules
         "INT063",
         Severity.Error,
         "An answer has one note",
-        "A note stands in the cell of the answer and another in the column of notes; which one is meant cannot be told. Both are kept.",
+        "There is a note in the cell of the answer and another in the column of notes, and it is not clear which is meant. Both are kept.",
         $"Leave the word alone in its cell, and put the whole note into the column of notes.",
         Format
     );

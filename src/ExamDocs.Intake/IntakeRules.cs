@@ -20,7 +20,7 @@ public static class IntakeRules
         "INT002",
         Severity.Error,
         "No member is written twice",
-        "Two values for one member contradict each other; the worse one is taken to hold until one is taken out.",
+        "Two values for one member contradict each other; the worse one counts until one is taken out.",
         $"Keep one of the two.",
         Format
     )
@@ -70,7 +70,7 @@ public static class IntakeRules
         Severity.Error,
         "Every number is readable and possible",
         "A limit of 600 years or a diameter below zero is a slip of the finger.",
-        $"Type the number as it stands in the source, with a point before the decimals.",
+        $"Type the number as the source has it, with a point before the decimals.",
         Format
     )
     {

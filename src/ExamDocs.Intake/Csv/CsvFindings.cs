@@ -19,7 +19,7 @@ public static class CsvFindings
         "INT041",
         Severity.Error,
         "Every file of the folder is a sheet that is known",
-        "What stands in an unknown file is not read, and an answer or a danger may stand there.",
+        "What is in an unknown file is not read, and it may be an answer or a danger.",
         $"Name the file as the sheet of the capture workbook, for example Rope bridges.csv, or take it out of the folder.",
         RuleSources.CaptureWorkbook
     );
@@ -38,8 +38,8 @@ public static class CsvFindings
         "INT073",
         Severity.Note,
         "Files of a folder that hold no record are named",
-        "They are not read, but for the photos that the record names.",
-        $"Look whether one of them says something of the kit.",
+        "They are not read, except for the photos that the record names.",
+        $"Check whether one of them says something about the kit.",
         Folders
     );
 

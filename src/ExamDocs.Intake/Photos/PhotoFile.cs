@@ -27,7 +27,7 @@ internal static class PhotoFile
             throw new PhotoRefusedException(
                 PhotoRules.NotFound,
                 $"is there but cannot be opened",
-                $"Look whether another program holds the file, and who may read it."
+                $"Check whether another program holds the file open, and who may read it."
             );
         }
     }

@@ -70,11 +70,11 @@ internal static class PhotoPath
             throw Outside($"is named by a drive, a server or a whole path, not from the record's folder");
         var steps = name.Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries);
         if (steps.Contains("..", StringComparer.Ordinal))
-            throw Outside($"is named over a folder above ('..')");
+            throw Outside($"is named through a folder above ('..')");
         return Array.Exists(steps, s => DeviceNames.Contains(s.Split('.')[0].Trim()))
             ? throw new PhotoRefusedException(
                 PhotoRules.NotPrintable,
-                $"has a name that stands for a device, not a file",
+                $"has a name that means a device, not a file",
                 $"Give the file another name."
             )
             : steps;

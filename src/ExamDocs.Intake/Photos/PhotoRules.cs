@@ -12,7 +12,7 @@ public static class PhotoRules
         Severity.Warning,
         "Every photo named is there",
         "A picture that is missing cannot be printed as evidence.",
-        $"Type the file's name as it stands in the record's folder, or put the file there.",
+        $"Type the file's name as it is in the record's folder, or put the file there.",
         "record format examdocs/1"
     );
 

@@ -10,7 +10,7 @@ public static class SheetFindings
         "INT020",
         Severity.Error,
         "Every sheet that holds something is one the workbook knows",
-        "What stands on an unknown sheet is not read, and an answer or a danger may stand there.",
+        "What is on an unknown sheet is not read, and it may be an answer or a danger.",
         $"Name the sheet as the capture workbook does, or take it out.",
         RuleSources.CaptureWorkbook
     );
@@ -19,9 +19,9 @@ public static class SheetFindings
         "INT021",
         Severity.Error,
         "No heading is misspelt, and no answer stands under one that is not known",
-        "What stands under such a heading is not read: it may be an answer, a remark or a danger. A column that is plainly your own, "
+        "What is under such a heading is not read: it may be an answer, a remark or a danger. A column that is plainly your own, "
             + "such as a location, is left alone.",
-        $"Spell the heading as the capture workbook does; put what it says of the kit into an answer or its note, or empty the column.",
+        $"Spell the heading as the capture workbook does; put what it says about the kit into an answer or its note, or empty the column.",
         RuleSources.CaptureWorkbook
     );
 
@@ -105,7 +105,7 @@ public static class SheetFindings
         Severity.Warning,
         "No cells are merged on a sheet that is read",
         "A merged cell holds its value once: it counts for the first row and column only, whatever it spans.",
-        $"Take the merge apart and fill in every cell that the value was meant for.",
+        $"Unmerge the cells, and fill in each one that the value was meant for.",
         RuleSources.MergedCells
     );
 
@@ -123,7 +123,7 @@ public static class SheetFindings
         Severity.Note,
         "A sheet without a known name is known by its headings",
         "A sheet that was renamed or copied is read as the one whose headings it has.",
-        $"Look whether it is to be read; if not, take it out of the workbook.",
+        $"Check whether it is to be read; if not, take it out of the workbook.",
         RuleSources.CaptureWorkbook
     );
 
@@ -132,7 +132,7 @@ public static class SheetFindings
         Severity.Error,
         "No cell is merged over several items",
         "A merged cell holds its value for its first row only, and looks as if it held for all of them.",
-        $"Take the merge apart and fill in every cell that the value was meant for.",
+        $"Unmerge the cells, and fill in each one that the value was meant for.",
         RuleSources.MergedCells
     );
 

@@ -11,7 +11,7 @@ public sealed class CriterionBelongsToCategory : Rule<ExaminationCase>
                 "CON015",
                 Severity.Error,
                 "Every criterion answered is one of the category's",
-                "An answer to a question that is not asked leaves the question that is asked without one.",
+                "An answer under a wrong criterion leaves the right criterion without one.",
                 $"Type a criterion of the item's category; examdocs criteria lists them.",
                 "criteria catalogue"
             )

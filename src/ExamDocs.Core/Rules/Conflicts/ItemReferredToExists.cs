@@ -14,8 +14,8 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
                 "CON002",
                 Severity.Error,
                 "Every item referred to is in the record",
-                "A row about an item that is not there says something about nothing, and what it says is lost. What is "
-                    + "fitted to what may be in another record.",
+                "What a row says about an item that is not in the record is lost. Only the item that a part is fitted "
+                    + "to may be in another record.",
                 $"Type the id of an item of this record.",
                 "record format examdocs/1"
             )

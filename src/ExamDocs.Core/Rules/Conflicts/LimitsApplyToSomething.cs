@@ -13,7 +13,7 @@ public sealed class LimitsApplyToSomething : Rule<RowCase<MakersLimits>>
                 "CON011",
                 Severity.Warning,
                 "Maker's limits apply to an item of the record",
-                "Limits under a misspelt model hold for nothing, and the item they were meant for goes without.",
+                "Limits under a misspelt model apply to nothing, and the item that they were meant for has none.",
                 $"Spell maker and model in the limits as they are spelt at the item.",
                 "common practice, no source"
             )

@@ -55,7 +55,7 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
                 "CON032",
                 Severity.Error,
                 "Kit never used has no use recorded, now or at an earlier examination",
-                "Of kit never used the time in use is not counted: one that is in use after all would be kept beyond its limit.",
+                "Time in use is not counted for kit never used: an item that is in use after all would be kept beyond its limit.",
                 $"Take out neverUsed and type the date of first use; or type none as the use and the ground, where it was never exposed.",
                 "record format examdocs/1"
             )

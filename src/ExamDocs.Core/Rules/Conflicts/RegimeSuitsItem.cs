@@ -11,8 +11,8 @@ public sealed class RegimeSuitsItem : RegimeRule
     private const string GreatBritain = "gb-loler";
 
     private static Message ElsewhereHint =>
-        $"Nothing to type where no regime for personal kit is known for this country: the interval of lifting kit is taken, "
-        + $"which is no longer.";
+        $"Nothing to type where no regime for personal kit is known for this country: the interval of lifting kit applies, "
+        + $"which is as short or shorter.";
 
     public RegimeSuitsItem()
         : base(

@@ -19,8 +19,8 @@ public sealed class ReleaseIsPossible : Rule<RowCase<Release>>
                 "A doubt may be looked at again. A defect stays one until it is put right; saw contact, severe loading and "
                     + "an expired life leave nothing that a later look could set right.",
                 $"Record the renewal or remedy that put it right; or type recorded-in-error under because, where the "
-                    + $"withdrawal should not have been recorded, and say how that is known. Else take the release out; the item "
-                    + $"stays withdrawn.",
+                    + $"withdrawal should not have been recorded, and say how that is known. Otherwise take the release out; the "
+                    + $"item stays withdrawn.",
                 "common practice, no source"
             )
         ) =>

@@ -12,7 +12,7 @@ public sealed class AnswerAboutIdentityIsSound : Rule<ItemCase>
                 "IDN013",
                 Severity.Error,
                 "Two items said to differ have different markings, or are both in the record",
-                "That it is another item is easily said; somebody else must be able to see it.",
+                "It is easy to say that it is another item; somebody else must be able to see it.",
                 $"Name the earlier id, and say in a sentence what differs: serial number, owner's mark, date of manufacture. "
                     + $"Where nothing differs, record both items.",
                 "common practice, no source"

@@ -11,7 +11,7 @@ public sealed class ItemCanBeTold : Rule<ItemCase>
                 "IDN003",
                 Severity.Error,
                 "Every item bears a serial number or the owner's mark",
-                "A report on an item that cannot be told from its neighbour is a report on neither.",
+                "If an item cannot be told from its neighbour, the report is about neither.",
                 $"Type the serial number; where there is none, mark the item and type that mark.",
                 "SI 1998/2307 Schedule 1 para 3"
             )

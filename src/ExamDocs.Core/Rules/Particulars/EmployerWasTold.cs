@@ -10,7 +10,7 @@ public sealed class EmployerWasTold : ExaminationRule
                 "PAR025",
                 Severity.Warning,
                 "It is recorded who was told of a defect",
-                "The employer must be told forthwith, before any paper is written.",
+                "The employer must be notified forthwith, before any paper is written.",
                 $"Record whom you told, how and on which day.",
                 "SI 1998/2307 reg 10(1)(a)"
             )

@@ -10,7 +10,7 @@ public sealed class ExaminerConcludes : ExaminationRule
                 "PAR018",
                 Severity.Error,
                 "The examiner is named and concludes",
-                "The rules weigh what was recorded; whether the item would be safe is the competent person's own word.",
+                "The rules weigh what was recorded; whether the item would be safe is the competent person's own judgement.",
                 $"Name the examiner, and type fit or withdraw as the conclusion.",
                 "SI 1998/2307 Schedule 1 para 7(b)"
             )

@@ -11,7 +11,7 @@ public sealed class OwnRegimeIsKnown : ExaminationRule
                 "PAR027",
                 Severity.Error,
                 "An examination's own regime is one that is known",
-                "The regime sets the interval, the particulars and whom to tell.",
+                "The regime sets the interval, the particulars and whom to notify.",
                 Hint(KnownRules.BuiltIn),
                 "record format examdocs/1"
             )

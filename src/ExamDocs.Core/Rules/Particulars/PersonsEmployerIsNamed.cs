@@ -12,7 +12,7 @@ public sealed class PersonsEmployerIsNamed : Rule<RowCase<Person>>
                 "PAR015",
                 Severity.Error,
                 "Every person is self-employed or has an employer with name and address",
-                "The report says whether its maker is self-employed and, if not, by whom employed.",
+                "The report says whether the person making it is self-employed and, if not, who the employer is.",
                 $"Type true for selfEmployed, or false with the employer's name and address.",
                 "SI 1998/2307 Schedule 1 para 9 (from memory)"
             )

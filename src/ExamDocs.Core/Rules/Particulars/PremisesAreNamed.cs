@@ -11,7 +11,7 @@ public sealed class PremisesAreNamed : Rule<VisitCase>
                 "PAR002",
                 Severity.Error,
                 "The premises have a name and an address",
-                "Where the examination was made decides which authority is told of an imminent risk.",
+                "Where the examination was made decides which authority is notified of an imminent risk.",
                 $"Type the name and the address of the place where the examination was made.",
                 "SI 1998/2307 Schedule 1 para 2"
             )

@@ -12,7 +12,7 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
                 "PAR026",
                 Severity.Error,
                 "The regime is one that is known",
-                "The regime sets the interval, the particulars and whom to tell.",
+                "The regime sets the interval, the particulars and whom to notify.",
                 Hint(KnownRules.BuiltIn),
                 "record format examdocs/1"
             )
