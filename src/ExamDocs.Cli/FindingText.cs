@@ -33,7 +33,8 @@ internal sealed class FindingText(int width, bool allPlaces)
         var what = place.Equals(Message.None)
             ? (Message)$"{finding.Severity.Said()}: {said}"
             : $"{finding.Severity.Said()} {place}: {said}";
-        return Wrapped("    ", Stopped(Screen.Say(what))).Concat(Wrapped("      ", $"{Screen.Say(finding.Hint)} [{finding.Code}]".TrimStart()));
+        return Wrapped("    ", Stopped(Screen.Say(what)))
+            .Concat(Wrapped("      ", $"{Screen.Say(finding.Hint)} [{finding.Code}]".TrimStart()));
     }
 
     private static string Stopped(string sentence) => sentence.Length > 0 && sentence[^1] is '.' or '?' or '!' ? sentence : $"{sentence}.";

@@ -32,13 +32,15 @@ internal static class OutcomesPrinter
     private static void PrintTable(IReadOnlyList<ItemOutcome> items, IReadOnlyList<ItemOutcome> unlisted, IEnumerable<string> unread)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns(
-            [.. new Message[] { $"Item", $"Outcome", $"Not after", $"Next examination by", $"Reasons" }.Select(Screen.Say)]
-        );
+        table.AddColumns([.. new Message[] { $"Item", $"Outcome", $"Not after", $"Next examination by", $"Reasons" }.Select(Screen.Say)]);
         foreach (var item in items)
             AddRow(table, item, item.Item ?? NoId(item.Place));
         foreach (var item in unlisted)
-            AddRow(table, item, item.Item is { } id ? Screen.Say($"{id} (no item of this id)") : Screen.Say($"(no id) (no item of this id)"));
+            AddRow(
+                table,
+                item,
+                item.Item is { } id ? Screen.Say($"{id} (no item of this id)") : Screen.Say($"(no id) (no item of this id)")
+            );
         foreach (var rows in unread)
             table.AddRow(Markup.Escape(rows), Markup.Escape(Screen.Say(NotRead)), "", "", "");
         // A line that wraps is no line for the program that reads it from a pipe.
@@ -78,9 +80,7 @@ internal static class OutcomesPrinter
 
     /// <summary>What may not be used stands out by its letters, not by colour.</summary>
     private static string Tone(Outcome outcome) =>
-        outcome is Outcome.Withdraw or Outcome.Undetermined
-            ? Screen.Say(outcome.Said()).ToUpperInvariant()
-            : Screen.Say(outcome.Said());
+        outcome is Outcome.Withdraw or Outcome.Undetermined ? Screen.Say(outcome.Said()).ToUpperInvariant() : Screen.Say(outcome.Said());
 
     private static string Day(NodaTime.LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "";
 }

@@ -17,11 +17,15 @@ internal static class Screen
     public static MessageLanguage Language => Ambient.Value ?? MessageLanguage.English;
 
     public static void Use(ParseResult parsed) =>
-        Ambient.Value = Asked(parsed) ?? ReadPrintStyle.Screen(Environment.GetEnvironmentVariable(Variable) ?? "") ?? MessageLanguage.English;
+        Ambient.Value = Asked(parsed)
+            ?? ReadPrintStyle.Screen(Environment.GetEnvironmentVariable(Variable) ?? "")
+            ?? MessageLanguage.English;
 
     /// <summary>The language that files are asked for in; null where the command line names none.</summary>
     public static MessageLanguage? Asked(ParseResult parsed) =>
-        parsed.GetResult(CommonOptions.LanguageTag) is { Implicit: false } ? ReadPrintStyle.Screen(parsed.GetValue(CommonOptions.LanguageTag)!) : null;
+        parsed.GetResult(CommonOptions.LanguageTag) is { Implicit: false }
+            ? ReadPrintStyle.Screen(parsed.GetValue(CommonOptions.LanguageTag)!)
+            : null;
 
     public static string Say(Message message) => message.In(Language);
 }

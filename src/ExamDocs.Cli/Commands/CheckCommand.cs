@@ -61,9 +61,9 @@ internal static class CheckCommand
         outputs.Require(file, copy);
         var place = CommonOptions.Place(parsed);
         foreach (var unused in place.UnusedRegisters("."))
-            Console.Error.WriteLine(unused);
+            Console.Error.WriteLine(Screen.Say(unused));
         if (place.Objection is { } objection)
-            return Refuse(objection);
+            return Refuse(Screen.Say(objection));
         var isThere = place.Exists;
         var inputs = CheckAgainstRegister.All(paths, today, rules, isThere ? place.Place : null);
         if (file is not null)

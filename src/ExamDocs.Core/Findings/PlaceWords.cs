@@ -67,8 +67,6 @@ public static class PlaceWords
     private static Message List(IEnumerable<Message> names, int most, string divider = ", ")
     {
         var all = names.ToList();
-        return all.Count <= most
-            ? Message.Join(divider, all)
-            : $"{Message.Join(divider, all.Take(most))} and {all.Count - most} more";
+        return all.Count <= most ? Message.Join(divider, all) : $"{Message.Join(divider, all.Take(most))} and {all.Count - most} more";
     }
 }

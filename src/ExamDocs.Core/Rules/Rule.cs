@@ -69,9 +69,7 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
                 (subject, context) =>
                 {
                     foreach (var fault in faults(subject))
-                        context.AddFailure(
-                            new ValidationFailure(fault.Member, Info.Title) { ErrorCode = Info.Code, CustomState = fault }
-                        );
+                        context.AddFailure(new ValidationFailure(fault.Member, Info.Title) { ErrorCode = Info.Code, CustomState = fault });
                 }
             );
 }

@@ -84,7 +84,10 @@ internal sealed class AnnotatedCopy
         var known = WorkbookNames.Read(_package, _directory.Main);
         var part = _changes.FreshPart(Folder(_directory.Main) + "worksheets/findings", ".xml");
         var link = _changes.Link(_directory.Main, _names.Link("worksheet"), part);
-        _changes.Patch(_directory.Main, new WorkbookPatch(known.Fresh(FindingsSheet.Name.In(_language)), known.LastSheetId + 1, link, _names.Links));
+        _changes.Patch(
+            _directory.Main,
+            new WorkbookPatch(known.Fresh(FindingsSheet.Name.In(_language)), known.LastSheetId + 1, link, _names.Links)
+        );
         _changes.Add(part, ContentTypes.Sheet, target => new FindingsSheetWriter(_names, _styles, _language).Write(target, _findings));
     }
 

@@ -12,7 +12,12 @@ internal sealed record Mark(int Row, int Column, Severity Worst, IReadOnlyList<s
     public static Mark Of((int Row, int Column) cell, IEnumerable<Finding> found, MessageLanguage language)
     {
         var sorted = found.OrderByDescending(f => f.Severity).ToList();
-        return new(cell.Row, cell.Column, sorted[0].Severity, [.. sorted.Select(f => Words(f).In(language)).Distinct(StringComparer.Ordinal)]);
+        return new(
+            cell.Row,
+            cell.Column,
+            sorted[0].Severity,
+            [.. sorted.Select(f => Words(f).In(language)).Distinct(StringComparer.Ordinal)]
+        );
     }
 
     private static Message Words(Finding finding) =>

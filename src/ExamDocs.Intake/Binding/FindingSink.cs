@@ -32,10 +32,7 @@ internal sealed class FindingSink
     {
         if (_placeholders > MostPlaceholders)
             _findings.Add(
-                PlaceholderRules.StandsForNothing.At(
-                    "",
-                    $"{_placeholders - MostPlaceholders} more values are missing in the same way"
-                )
+                PlaceholderRules.StandsForNothing.At("", $"{_placeholders - MostPlaceholders} more values are missing in the same way")
             );
     }
 }

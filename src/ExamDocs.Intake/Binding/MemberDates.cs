@@ -16,7 +16,10 @@ internal static class MemberDates
         {
             null => null,
             TextNode placeholder when members.IsPlaceholder(placeholder, limits) => null,
-            TextNode text => DateText.ReadDay(text.Text.Trim()) ?? Unreadable<LocalDate?>(members, text, day => $"'{day}' cannot be read as a date; a date is text, for example 2026-05-11"),
+            TextNode text => DateText.ReadDay(text.Text.Trim())
+                ?? Unreadable<LocalDate?>(members, text, day =>
+                    $"'{day}' cannot be read as a date; a date is text, for example 2026-05-11"
+                ),
             var other => members.ReportKind<LocalDate?>(other, $"a date as text, for example 2026-05-11"),
         };
     }

@@ -16,11 +16,7 @@ internal static class MemberNumbers
             return null;
         if (number == decimal.Truncate(number))
             return (int)number;
-        members.Report(
-            IntakeRules.NumberOutOfRange,
-            $"{members.Pointer}/{name}",
-            $"{number} is not a whole number"
-        );
+        members.Report(IntakeRules.NumberOutOfRange, $"{members.Pointer}/{name}", $"{number} is not a whole number");
         return null;
     }
 

@@ -33,11 +33,7 @@ internal static class MemberTexts
         if (TextGuard.Objection(text) is { } objection)
             members.Report(IntakeRules.UnprintableText, node.Pointer, objection);
         if (text.Length > longest)
-            members.Report(
-                IntakeRules.TextTooLong,
-                node.Pointer,
-                $"the text has {text.Length} characters; at most {longest} are allowed"
-            );
+            members.Report(IntakeRules.TextTooLong, node.Pointer, $"the text has {text.Length} characters; at most {longest} are allowed");
         return text.Length == 0 ? null : text;
     }
 

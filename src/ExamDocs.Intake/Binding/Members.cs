@@ -84,11 +84,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         _known.Add(name);
         var found = Of(name).ToList();
         if (found.Count > 1)
-            Report(
-                IntakeRules.DuplicateMember,
-                found[1].Pointer,
-                $"'{name}' is written {found.Count} times"
-            );
+            Report(IntakeRules.DuplicateMember, found[1].Pointer, $"'{name}' is written {found.Count} times");
         return found;
     }
 

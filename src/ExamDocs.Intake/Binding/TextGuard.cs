@@ -1,6 +1,6 @@
-using ExamDocs.Core.Findings;
 using System.Globalization;
 using System.Text;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.Binding;
 

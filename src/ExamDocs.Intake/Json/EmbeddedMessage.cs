@@ -21,7 +21,7 @@ internal static class EmbeddedMessage
     /// <param name="node">As <see cref="Node(Message, string)"/> wrote it; null where an earlier version wrote none.</param>
     /// <param name="english">What it says in English, which it must agree with.</param>
     public static Message Read(SourceNode? node, string english) =>
-        Read(node) is { } read && string.Equals(read.Text, english, StringComparison.Ordinal) ? read : Message.AsIs(english);
+        Read(node) is { } read && string.Equals(read.Text, english, StringComparison.Ordinal) ? read : $"{new EnglishText(english)}";
 
     private static Message? Read(SourceNode? node) =>
         node is ObjectNode o && o.Text(Key) is { } key && o.Find(Values) is ListNode values

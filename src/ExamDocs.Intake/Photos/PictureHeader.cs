@@ -1,6 +1,6 @@
-using ExamDocs.Core.Findings;
 using System.Globalization;
 using System.Runtime.InteropServices;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.Photos;
 
@@ -24,6 +24,5 @@ internal readonly record struct PictureHeader(int Width, int Height, long BytesH
         return BytesHeldWhole > PhotoLimits.BytesHeldWhole ? throw TooLarge($"is larger than we read of pictures stored in passes") : this;
     }
 
-    private PhotoRefusedException TooLarge(Message why) =>
-        new(PhotoRules.TooLarge, $"{why}: {Width} × {Height} pixels");
+    private PhotoRefusedException TooLarge(Message why) => new(PhotoRules.TooLarge, $"{why}: {Width} × {Height} pixels");
 }

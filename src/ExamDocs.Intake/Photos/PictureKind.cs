@@ -1,5 +1,5 @@
-using ExamDocs.Core.Findings;
 using System.Text;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.Photos;
 

@@ -40,7 +40,9 @@ internal static class FindingsSheet
     /// <summary>The fixed words in every language, and those of earlier versions: a copy that lies about is known again.</summary>
     private static IReadOnlyList<(string Caution, string None, IReadOnlyList<string> Headings)> Known { get; } =
     [
-        .. TranslatedMessages.AndEnglish.Select(l => (Caution.In(l), None.In(l), (IReadOnlyList<string>)[.. Headings.Select(h => h.In(l))])),
+        .. TranslatedMessages.AndEnglish.Select(l =>
+            (Caution.In(l), None.In(l), (IReadOnlyList<string>)[.. Headings.Select(h => h.In(l))])
+        ),
         (EarlierCaution, None.Text, [.. Headings.Select(h => h.Text)]),
     ];
 

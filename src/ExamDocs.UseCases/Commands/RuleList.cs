@@ -60,22 +60,23 @@ public static class RuleList
             ? In(language ?? MessageLanguage.English)
             :
             [
-                .. In(language ?? MessageLanguage.English).Select(r =>
-                    r with
-                    {
-                        Hint = r
-                            .Hint?.Replace(
-                                Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)),
-                                Ids(rules.Regimes.Select(x => x.Id)),
-                                StringComparison.Ordinal
-                            )
-                            .Replace(
-                                Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)),
-                                Ids(rules.Categories.Select(x => x.Id)),
-                                StringComparison.Ordinal
-                            ),
-                    }
-                ),
+                .. In(language ?? MessageLanguage.English)
+                    .Select(r =>
+                        r with
+                        {
+                            Hint = r
+                                .Hint?.Replace(
+                                    Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)),
+                                    Ids(rules.Regimes.Select(x => x.Id)),
+                                    StringComparison.Ordinal
+                                )
+                                .Replace(
+                                    Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)),
+                                    Ids(rules.Categories.Select(x => x.Id)),
+                                    StringComparison.Ordinal
+                                ),
+                        }
+                    ),
             ];
 
     /// <summary>The rule with this code, in capitals or not; null where there is none.</summary>

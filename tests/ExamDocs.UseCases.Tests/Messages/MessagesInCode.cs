@@ -77,7 +77,9 @@ internal sealed class MessagesInCode
             return IsMessage(defined.GetDeclaringType()) ? _reader.GetString(defined.Name) : null;
         }
         var named = _reader.GetMemberReference((MemberReferenceHandle)handle);
-        return named.Parent.Kind is HandleKind.TypeReference && IsMessage((TypeReferenceHandle)named.Parent) ? _reader.GetString(named.Name) : null;
+        return named.Parent.Kind is HandleKind.TypeReference && IsMessage((TypeReferenceHandle)named.Parent)
+            ? _reader.GetString(named.Name)
+            : null;
     }
 
     private bool IsMessage(TypeDefinitionHandle handle)

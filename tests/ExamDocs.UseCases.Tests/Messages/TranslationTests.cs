@@ -29,7 +29,8 @@ public sealed partial class TranslationTests
 
     [Theory]
     [MemberData(nameof(Languages))]
-    public void Every_message_is_translated(string tag) => Assert.Empty(Missing(Keys.Value, Of(tag).Texts.Keys.ToHashSet(StringComparer.Ordinal)));
+    public void Every_message_is_translated(string tag) =>
+        Assert.Empty(Missing(Keys.Value, Of(tag).Texts.Keys.ToHashSet(StringComparer.Ordinal)));
 
     [Fact]
     public void A_message_without_a_translation_is_named() =>
@@ -90,8 +91,7 @@ public sealed partial class TranslationTests
         && one.Order.Order().SequenceEqual(other.Order.Order())
         && Quoted(english).SequenceEqual(Quoted(translated), StringComparer.Ordinal);
 
-    private static IEnumerable<string> Quoted(string text) =>
-        QuotedGap().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Quoted(string text) => QuotedGap().Matches(text).Select(m => m.Value).Order(StringComparer.Ordinal);
 
     [GeneratedRegex(@"\{[0-9]+\}", RegexOptions.None, 1000)]
     private static partial Regex Gap();

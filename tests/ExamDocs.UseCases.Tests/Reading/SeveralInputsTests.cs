@@ -57,7 +57,10 @@ public sealed class SeveralInputsTests : IDisposable
         var merged = Assert.Single(CheckRecord.All([Workspace.ExampleJson, other], Workspace.Today));
 
         var finding = Assert.Single(merged.Visit!.Findings, f => f.Code == "INT051");
-        Assert.Equal($"'ZZ-OTHER' stands here, and '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial", finding.Message.Text);
+        Assert.Equal(
+            $"'ZZ-OTHER' stands here, and '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial",
+            finding.Message.Text
+        );
         Assert.Equal($"{other}#/items/{index}/serial", merged.Sources.Locate(finding.Path));
         Assert.All(merged.Visit.Items.Where(i => i.Item.Id == fit.Item.Id), i => Assert.Equal(Outcome.Undetermined, i.Outcome));
         Assert.Equal(

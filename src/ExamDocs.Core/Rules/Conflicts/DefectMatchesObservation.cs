@@ -54,8 +54,7 @@ public sealed class DefectMatchesObservation : ExaminationRule
         var answers = e
             .Examination.Observations.Where(o => string.Equals(o.Criterion, defect.Criterion, StringComparison.Ordinal))
             .ToList();
-        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null)
-            ? null
+        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null) ? null
             : answers.Select(o => o.StateAsTyped).FirstOrDefault() is { } answer
                 ? (Message)$"{defect.Criterion} has a defect, but its answer is {answer}"
             : $"{defect.Criterion} has a defect, but its answer is not recorded";

@@ -16,12 +16,7 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
                 $"Correct the status or the disposal, or the examination.",
                 "common practice, no source"
             )
-        ) =>
-        Forbid(
-            e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e),
-            "/conclusion",
-            e => How(e)!
-        );
+        ) => Forbid(e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e), "/conclusion", e => How(e)!);
 
     private static bool IsGone(ExaminationCase e) => How(e) is not null;
 

@@ -30,8 +30,7 @@ public sealed class LaterDefectIsNotClear : ExaminationRule
         if (e.Category?.Find(defect.Criterion) is not { Class: not CriterionClass.Decisive } criterion)
             return null;
         var answers = criterion.AnswersIn(e.Examination).ToList();
-        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or ObservedState.Noted or null)
-            ? null
+        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or ObservedState.Noted or null) ? null
             : answers.Select(o => o.StateAsTyped).FirstOrDefault() is { } answer
                 ? (Message)$"{criterion.Id} has a defect that could become a danger, but its answer is {answer}"
             : $"{criterion.Id} has a defect that could become a danger, but its answer is not recorded";

@@ -59,8 +59,7 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
                 $"Take out neverUsed and type the date of first use; or type none as the use and the ground, where it was never exposed.",
                 "record format examdocs/1"
             )
-        ) =>
-        Forbid(i => i.Item.NeverUsed is true && Use(i) is not null, "/neverUsed", i => Use(i)!);
+        ) => Forbid(i => i.Item.NeverUsed is true && Use(i) is not null, "/neverUsed", i => Use(i)!);
 
     /// <summary>What shows that it was used, in words; null where nothing does.</summary>
     private static Message? Use(ItemCase item)

@@ -1,10 +1,10 @@
-using NodaTime;
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Determination.Withdraw;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
+using NodaTime;
 
 namespace ExamDocs.Core.Rules.Conflicts;
 

@@ -58,9 +58,10 @@ public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
             .Select(w => w.Document is null ? (Message)$"{w.On}" : $"{w.Document} of {w.On}")
             .Distinct()
             .ToList();
-        var which = known.Count == 0
-            ? (Message)$"no withdrawal of the item is known"
-            : $"withdrawals known of the item: {Message.Join(", ", known.Take(3))}";
+        var which =
+            known.Count == 0
+                ? (Message)$"no withdrawal of the item is known"
+                : $"withdrawals known of the item: {Message.Join(", ", known.Take(3))}";
         return release switch
         {
             { Document: { } number } => $"no document {number} withdrew {item.ItemId}; {which}",

@@ -34,7 +34,9 @@ public sealed class StateIsAllowed : Rule<ExaminationCase>
 
     private static Message Hint(Observation observation, Criteria.Criterion? criterion)
     {
-        var allowed = Records.Words.States.All.Where(w => criterion is null || criterion.Allows(Records.Words.States.Find(w)!.Value)).ToList();
+        var allowed = Records
+            .Words.States.All.Where(w => criterion is null || criterion.Allows(Records.Words.States.Find(w)!.Value))
+            .ToList();
         var near = observation.StateAsTyped is { } typed ? SpellingSuggestion.Of(typed, allowed) : null;
         return near is null
             ? (Message)$"Allowed: {string.Join(", ", allowed)}."

@@ -19,7 +19,10 @@ public sealed class VisitNamesExaminerAlone : Rule<VisitCase>
         Each(v =>
             SharedValues
                 .Conflicts(v.Context.Recorded)
-                .Select(c => new Fault($"/examinations/{c.Index}/{c.Member}", $"the visit states another value of {c.Member} for all its items"))
+                .Select(c => new Fault(
+                    $"/examinations/{c.Index}/{c.Member}",
+                    $"the visit states another value of {c.Member} for all its items"
+                ))
         );
 
     /// <summary>Empty, because the faults have whole pointers to the examinations: so each fault holds the item examined.</summary>

@@ -26,9 +26,7 @@ public sealed class NothingIsInTheFuture : Rule<VisitCase>
             v.Context.Examinations.Where(e => e.Examination.ExaminedOn > v.Context.AsOf)
                 .Select(e => new Fault($"{e.Path}/examinedOn", $"the date examined is in the future"))
         );
-        Each(v =>
-            Done(v.Context).Where(d => d.On > v.Context.AsOf).Select(d => new Fault(d.Path, $"{d.On!.Value} is in the future"))
-        );
+        Each(v => Done(v.Context).Where(d => d.On > v.Context.AsOf).Select(d => new Fault(d.Path, $"{d.On!.Value} is in the future")));
         Each(v =>
             v.Context.Items.SelectMany(Known)
                 .Where(d => d.On?.Earliest > v.Context.AsOf)

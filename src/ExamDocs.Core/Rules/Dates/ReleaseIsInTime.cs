@@ -25,9 +25,6 @@ public sealed class ReleaseIsInTime : Rule<RowCase<Release>>
                 .Context.ItemsWithId(r.Row.Item)
                 .Where(i => on > i.ExaminedOn)
                 .Take(1)
-                .Select(i => new Fault(
-                    "/on",
-                    $"the release is dated {on}, after the examination of {i.ExaminedOn!.Value}"
-                ))
+                .Select(i => new Fault("/on", $"the release is dated {on}, after the examination of {i.ExaminedOn!.Value}"))
         );
 }

@@ -16,10 +16,7 @@ public sealed class ItemWasPresented : Rule<ItemCase>
                 $"Examine it, or leave it out of the record; until then it is undetermined.",
                 "SI 1998/2307 reg 9(3)"
             )
-        ) =>
-        Each(i =>
-            i.Deciding.Count == 0 ? [new Fault("", Words(i.Item.Status), Cause: CauseOf(i))] : []
-        );
+        ) => Each(i => i.Deciding.Count == 0 ? [new Fault("", Words(i.Item.Status), Cause: CauseOf(i))] : []);
 
     /// <summary>An examination under an id that no item has, and that is nearly this one's.</summary>
     private static PossibleCause? CauseOf(ItemCase item) =>

@@ -23,7 +23,8 @@ public sealed class LaterVersionHasEveryItem : Rule<VisitCase>
     {
         var named = string.Join(", ", ids.Take(Named));
         return ids.Count > Named
-            ? (Message)$"an earlier version of this visit also has {named} and {ids.Count - Named} more; they keep their outcomes and documents"
+            ? (Message)
+                $"an earlier version of this visit also has {named} and {ids.Count - Named} more; they keep their outcomes and documents"
             : $"an earlier version of this visit also has {named}; these items keep their outcomes and documents";
     }
 }

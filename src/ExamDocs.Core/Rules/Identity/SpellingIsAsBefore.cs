@@ -18,9 +18,6 @@ public sealed class SpellingIsAsBefore : Rule<ItemCase>
         ) =>
         Each(i =>
             i.Context.History.Respellings.Where(r => i.ItemId is not null && string.Equals(r.ItemId, i.ItemId, StringComparison.Ordinal))
-                .Select(r => new Fault(
-                    $"/{r.Member}",
-                    $"the latest earlier record has '{r.Earlier}'; it counts as the same item"
-                ))
+                .Select(r => new Fault($"/{r.Member}", $"the latest earlier record has '{r.Earlier}'; it counts as the same item"))
         );
 }

@@ -21,7 +21,13 @@ public sealed class TrendKeepsClearOfLimit : ExaminationRule
         ) =>
         Each(e =>
             MeasuredNow.Of(e) is { Trend.Governing: { } governing } && IsReachedInTime(e.Item!, governing.Reaches!.Value)
-                ? [new Fault("/diameters", $"{new Sentence(w => w.Diameters.Projected(governing))}; it counts only once it is entered as a defect")]
+                ?
+                [
+                    new Fault(
+                        "/diameters",
+                        $"{new Sentence(w => w.Diameters.Projected(governing))}; it counts only once it is entered as a defect"
+                    ),
+                ]
                 : []
         );
 

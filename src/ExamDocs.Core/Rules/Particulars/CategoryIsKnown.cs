@@ -19,14 +19,7 @@ public sealed class CategoryIsKnown : Rule<ItemCase>
         ) =>
         Each(i =>
             i.Item.Category is { } typed && i.Category is null
-                ?
-                [
-                    new Fault(
-                        "/category",
-                        $"'{typed}' is not a known category",
-                        Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules)
-                    ),
-                ]
+                ? [new Fault("/category", $"'{typed}' is not a known category", Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules))]
                 : []
         );
 

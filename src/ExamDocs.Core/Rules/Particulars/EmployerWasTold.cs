@@ -19,10 +19,7 @@ public sealed class EmployerWasTold : ExaminationRule
             e.Examination.Defects.Select(
                     (d, i) =>
                         d.Notified is not { Whom: not null, How: not null, On: not null }
-                            ? new Fault(
-                                $"/defects/{Index.Of(i)}/notified",
-                                $"it is not recorded who was told of the defect, how and when"
-                            )
+                            ? new Fault($"/defects/{Index.Of(i)}/notified", $"it is not recorded who was told of the defect, how and when")
                             : null
                 )
                 .OfType<Fault>()

@@ -18,15 +18,14 @@ public sealed class RegimeIsConfirmed : Rule<VisitCase>
             )
         ) =>
         Each(v =>
-            Used(v.Context)
-                .Where(u => u.Regime.NotConfirmed.Count > 0)
-                .Select(u => new Fault(u.Path, $"{u.Regime.Id}: {Words(u.Regime)}"))
+            Used(v.Context).Where(u => u.Regime.NotConfirmed.Count > 0).Select(u => new Fault(u.Path, $"{u.Regime.Id}: {Words(u.Regime)}"))
         );
 
     /// <summary>Empty, because the faults have whole pointers: the regime is typed at the visit or at an examination.</summary>
     protected override string PathOf(VisitCase subject) => "";
 
-    private static Message Words(Regime regime) => Message.Join(" ", regime.NotConfirmed.Select(text => (Message)$"{new ProgramText(text)}"));
+    private static Message Words(Regime regime) =>
+        Message.Join(" ", regime.NotConfirmed.Select(text => (Message)$"{new ProgramText(text)}"));
 
     /// <summary>Every regime that binds an examination of this visit, once, with the place where it is typed first.</summary>
     private static IEnumerable<(Regime Regime, string Path)> Used(RecordContext context) =>

@@ -34,9 +34,6 @@ public sealed class SafeWorkingLoadIsStated : RegimeRule
         else if (load is { NotMarked: false, Unit: null })
             yield return new("/safeWorkingLoad/unit", $"the safe working load has no unit");
         else if (load is { NotMarked: true, Value: not null })
-            yield return new(
-                "/safeWorkingLoad/notMarked",
-                $"the safe working load is recorded as not marked, and a value is given too"
-            );
+            yield return new("/safeWorkingLoad/notMarked", $"the safe working load is recorded as not marked, and a value is given too");
     }
 }

@@ -28,8 +28,7 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
         if (part.Life.GoverningLimit is { } governing && on > governing.LastDay)
             yield return new Fault(
                 "/fittedPart",
-                $"{renewal.FittedPart} was fitted on {on}, after its end of service on {governing.LastDay}: "
-                    + $"{governing.Sentence}"
+                $"{renewal.FittedPart} was fitted on {on}, after its end of service on {governing.LastDay}: " + $"{governing.Sentence}"
             );
         else if (part.Life.StoredTooLong is { } stored)
             yield return new Fault("/fittedPart", $"{renewal.FittedPart}: {stored}");

@@ -23,10 +23,7 @@ public sealed class FittedPartIsPermitted : Rule<RowCase<Renewal>>
                 .SelectMany(fitted =>
                     fitted
                         .Whole.Limits.All.Where(l => l.Permits(fitted.Part.Item.PartNumber) is false)
-                        .Select(l => new Fault(
-                            "/fittedPart",
-                            Words(r.Row, fitted.Part.Item.PartNumber, l)
-                        ))
+                        .Select(l => new Fault("/fittedPart", Words(r.Row, fitted.Part.Item.PartNumber, l)))
                 )
         );
 
@@ -35,6 +32,5 @@ public sealed class FittedPartIsPermitted : Rule<RowCase<Renewal>>
             ? (Message)$"{renewal.FittedPart} has no part number, and the parts permitted on {renewal.Item} are {Permitted(limits)}"
             : $"{renewal.FittedPart} with part number {number} is not one of the parts permitted on {renewal.Item}: {Permitted(limits)}";
 
-    private static Message Permitted(MakersLimits limits) =>
-        $"{string.Join(", ", limits.PermittedParts!)} ({Spoken.Document(limits)})";
+    private static Message Permitted(MakersLimits limits) => $"{string.Join(", ", limits.PermittedParts!)} ({Spoken.Document(limits)})";
 }

@@ -45,7 +45,8 @@ public sealed class TranslatedMessages : MessageLanguage
         {
             Sentence sentence => sentence.In(_book.Value),
             PartialDate date => _notation.Day(date),
-            ProgramText own => Terms.Text(own.English),
+            ProgramText own => Terms.Question(Terms.Text(own.English)),
+            EnglishText known => UntranslatedText.Marked(known.Text),
             _ => base.Value(value),
         };
 

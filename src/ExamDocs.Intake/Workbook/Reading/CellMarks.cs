@@ -107,14 +107,7 @@ internal sealed class CellMarks
         foreach (var (from, to, column) in about.MergedRows)
         {
             foreach (var (row, (pointer, item)) in _items.Where(i => i.Key > from && i.Key <= to).OrderBy(i => i.Key))
-                Report(
-                    SheetFindings.MergedRows,
-                    pointer,
-                    row,
-                    column,
-                    $"the cell is merged with row {from}",
-                    item
-                );
+                Report(SheetFindings.MergedRows, pointer, row, column, $"the cell is merged with row {from}", item);
         }
     }
 

@@ -1,5 +1,5 @@
-using ExamDocs.Core.Findings;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
@@ -60,7 +60,8 @@ internal static class HeadingRow
             ReadingNotes.Outside(sheet, $"A{row.ToString(CultureInfo.InvariantCulture)}/above"),
             $"{sheet}!A{row.ToString(CultureInfo.InvariantCulture)}",
             above.Count > 0
-                ? (Message)$"the headings of the sheet {sheet} are in row {row}; {above.Count} rows above them are not read, the first begins with '{CellReading.Shown(above[0].Cells[0].Raw)}'"
+                ? (Message)
+                    $"the headings of the sheet {sheet} are in row {row}; {above.Count} rows above them are not read, the first begins with '{CellReading.Shown(above[0].Cells[0].Raw)}'"
                 : $"the headings of the sheet {sheet} are in row {row}"
         );
     }

@@ -51,16 +51,14 @@ internal sealed class ReadAsNotes(ReadingNotes notes)
         foreach (var ((kind, sheet, heading), group) in _groups)
         {
             var cells = group.Cells.ConvertAll(c => (c.Pointer, Cell: CellOf(c.Pointer), Text: Text(c.Typed, c.Read)));
-            var said = cells
-                .GroupBy(c => c.Text)
-                .Take(MostTexts)
-                .Select(g => Said(g.Key, [.. g.Select(c => c.Cell)]));
+            var said = cells.GroupBy(c => c.Text).Take(MostTexts).Select(g => Said(g.Key, [.. g.Select(c => c.Cell)]));
             var named = cells.GroupBy(c => c.Text).Take(MostTexts).Sum(g => g.Count());
             notes.Report(
                 ReadAsFindings.ReadAs.At(
                     ReadingNotes.Outside(sheet, $"{cells[0].Cell}/{kind}"),
                     group.Count > named
-                        ? (Message)$"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}; and {group.Count - named} more"
+                        ? (Message)
+                            $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}; and {group.Count - named} more"
                         : $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}"
                 ) with
                 {

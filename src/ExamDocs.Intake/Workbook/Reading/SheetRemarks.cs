@@ -1,5 +1,5 @@
-using ExamDocs.Core.Findings;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -50,11 +50,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
                 $"{about.HiddenColumns} columns of the sheet {sheet.Name} are hidden; the first is {column}"
             );
         if (_firstHidden is not null)
-            Say(
-                BesideFindings.HiddenRead,
-                _firstHidden,
-                $"{_hidden} rows of the sheet {sheet.Name} are hidden; this is the first"
-            );
+            Say(BesideFindings.HiddenRead, _firstHidden, $"{_hidden} rows of the sheet {sheet.Name} are hidden; this is the first");
         if (_firstFormula is not null && about.LinksOtherWorkbooks)
             Say(
                 BesideFindings.OtherWorkbooks,
@@ -62,11 +58,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
                 $"the workbook is linked to others, and the sheet {sheet.Name} has {_formulas} formulas; this is the first"
             );
         else if (_firstFormula is not null)
-            Say(
-                CellFindings.FormulaResult,
-                _firstFormula,
-                $"the sheet {sheet.Name} has {_formulas} formulas; this is the first"
-            );
+            Say(CellFindings.FormulaResult, _firstFormula, $"the sheet {sheet.Name} has {_formulas} formulas; this is the first");
     }
 
     /// <summary>What a sheet shows beside its cells, of one that is read as of one that is not.</summary>

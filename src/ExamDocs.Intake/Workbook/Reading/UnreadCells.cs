@@ -1,5 +1,5 @@
-using ExamDocs.Core.Findings;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 
@@ -70,7 +70,8 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         var isAnswer = row.Foreign(cell.Column) is ForeignHeading.Own or ForeignHeading.Results;
         var message =
             isAnswer && target is not null
-                ? (Message)$"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}, and '{CellReading.Shown(cell.Raw)}' under it may say how the item is"
+                ? (Message)
+                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}, and '{CellReading.Shown(cell.Raw)}' under it may say how the item is"
                 : $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
         Report(SheetFindings.UnknownColumn, row, cell, target, ReadingNotes.Escape(CellReading.Shown(heading)), message, row.Near(heading));
     }
