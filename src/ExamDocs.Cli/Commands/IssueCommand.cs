@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using System.CommandLine;
 using System.Globalization;
 using ExamDocs.UseCases.Commands;

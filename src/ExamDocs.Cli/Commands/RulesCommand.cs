@@ -33,9 +33,10 @@ internal static class RulesCommand
             return ExitCode.Refused;
         var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
         var code = parsed.GetValue(Code);
+        var language = parsed.GetValue(Json) ? Screen.Asked(parsed) : Screen.Language;
         var rules =
-            code is null ? RuleList.For(known, Screen.Language)
-            : RuleList.Find(code, known, Screen.Language) is { } one ? [one]
+            code is null ? RuleList.For(known, language)
+            : RuleList.Find(code, known, language) is { } one ? [one]
             : [];
         if (rules.Count == 0)
         {

@@ -36,7 +36,7 @@ public static class ReadAsFindings
     public static readonly RuleInfo RowsAboveHeadings = new(
         "INT083",
         Severity.Note,
-        "The headings stand in a sheet's first row",
+        "The headings are in a sheet's first row",
         "Rows above the headings, such as a title or a logo, are not read.",
         $"Check whether they say something about the kit; if so, put it below the headings where it belongs.",
         RuleSources.CaptureWorkbook

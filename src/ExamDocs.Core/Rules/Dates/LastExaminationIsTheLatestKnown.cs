@@ -12,7 +12,7 @@ public sealed class LastExaminationIsTheLatestKnown : Rule<ItemCase>
                 "DAT017",
                 Severity.Warning,
                 "The last examination recorded is the latest that the register knows",
-                "The report gives the date, the next examination is reckoned from it, and what the later one found is easily overlooked.",
+                "The report gives the date, the next examination is counted from it, and what the later one found is easily overlooked.",
                 $"Read what the later examination found, and type its date.",
                 "SI 1998/2307 Schedule 1 para 4"
             )

@@ -83,9 +83,18 @@ internal sealed partial class NumberTexts(ReadingNotes notes, ReadAsNotes readin
     }
 
     private static Message Wrong(string text, string unit, Column column) =>
-        Unit.OfMember(column.Path) is { } wanted
-            ? (Message)$"'{CellReading.Shown(text)}' is in '{CellReading.Shown(unit)}'; type a number in {wanted}"
+        Unit.OfMember(column.Path) is { } wanted and not Unit.Count
+            ? (Message)$"'{CellReading.Shown(text)}' is in '{CellReading.Shown(unit)}'; type a number in {Said(wanted)}"
             : $"'{CellReading.Shown(text)}' has '{CellReading.Shown(unit)}' behind it; type the number alone";
+
+    private static Message Said(string unit) =>
+        unit switch
+        {
+            Unit.Years => $"years",
+            Unit.Months => $"months",
+            Unit.Load => $"kg, t, kN or persons",
+            _ => Message.AsIs(unit),
+        };
 
     private static string WithoutBlanks(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 
