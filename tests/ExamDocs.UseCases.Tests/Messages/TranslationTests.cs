@@ -111,6 +111,6 @@ public sealed partial class TranslationTests
     [GeneratedRegex(@"\p{L}'\p{L}", RegexOptions.None, 1000)]
     private static partial Regex StraightApostrophe();
 
-    [GeneratedRegex(@"[^\u00A0][;!?](\s|$)|[\p{L}}'] :|(?<![\u00A0""]):(\s|$)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"[^\u00A0][;!?](\s|$)|[\p{L}}'] :|(?<!\b(defect|clear)|[\u00A0""]):(\s|$)", RegexOptions.None, 1000)]
     private static partial Regex MissingSpace();
 }
