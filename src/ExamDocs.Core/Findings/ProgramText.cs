@@ -1,6 +1,8 @@
 namespace ExamDocs.Core.Findings;
 
-/// <summary>A value in a message that is a text of the program's own data, for example of a regime: the terms have its translation.</summary>
+/// <summary>
+/// A value in a message that is a text of the program's own data, for example of a regime: the terms have its translation.
+/// </summary>
 public sealed record ProgramText(string English)
 {
     public override string ToString() => English;

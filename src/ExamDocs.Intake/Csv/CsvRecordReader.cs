@@ -82,7 +82,8 @@ public static class CsvRecordReader
                 CsvFindings.OthersNotRead,
                 ReadingNotes.Outside(first.Name),
                 first.Name,
-                $"{unread.Count(f => !f.MayHoldRecord)} other files in the folder are not read; the first is {CellReading.Shown(first.Name)}"
+                $"{unread.Count(f => !f.MayHoldRecord)} other files in the folder are not read; "
+                    + $"the first is {CellReading.Shown(first.Name)}"
             );
     }
 

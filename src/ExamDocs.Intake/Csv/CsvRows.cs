@@ -1,5 +1,5 @@
-using ExamDocs.Core.Findings;
 using CsvHelper;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 

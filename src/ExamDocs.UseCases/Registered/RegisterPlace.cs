@@ -29,7 +29,8 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
     public Message Missing =>
         NamedBy is null
             ? (Message)$"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
-            : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register create --register {Shown}";
+            : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register "
+                + $"create --register {Shown}";
 
     /// <summary>What to say once the usual register was made without being asked for.</summary>
     public Message Made =>

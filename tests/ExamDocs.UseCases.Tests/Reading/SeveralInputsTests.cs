@@ -58,7 +58,7 @@ public sealed class SeveralInputsTests : IDisposable
 
         var finding = Assert.Single(merged.Visit!.Findings, f => f.Code == "INT051");
         Assert.Equal(
-            $"'ZZ-OTHER' stands here, and '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial",
+            $"it is 'ZZ-OTHER' here, but '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial",
             finding.Message.Text
         );
         Assert.Equal($"{other}#/items/{index}/serial", merged.Sources.Locate(finding.Path));

@@ -38,7 +38,8 @@ public sealed class ReleaseIsPossible : Rule<RowCase<Release>>
         effect switch
         {
             ReleaseEffect.OnlyInError =>
-                $"the withdrawal of {on} is for saw contact, severe loading, a diameter outside its limits, an expired life or kit destroyed: it "
+                $"the withdrawal of {on} is for saw contact, severe loading, a diameter outside its limits, an expired life or "
+                    + $"kit destroyed: it "
                     + $"ends only where it was recorded in error",
             ReleaseEffect.WrongReason => $"the withdrawal of {on} is for a defect; to look at it again does not end it",
             ReleaseEffect.NothingMadeGood =>

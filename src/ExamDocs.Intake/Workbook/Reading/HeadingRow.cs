@@ -60,8 +60,10 @@ internal static class HeadingRow
             ReadingNotes.Outside(sheet, $"A{row.ToString(CultureInfo.InvariantCulture)}/above"),
             $"{sheet}!A{row.ToString(CultureInfo.InvariantCulture)}",
             above.Count > 0
-                ? (Message)
-                    $"the headings of the sheet {sheet} are in row {row}; {above.Count} rows above them are not read, the first begins with '{CellReading.Shown(above[0].Cells[0].Raw)}'"
+                ? (Message)(
+                    $"the headings of the sheet {sheet} are in row {row}; {above.Count} rows above them are not read, the first "
+                    + $"begins with '{CellReading.Shown(above[0].Cells[0].Raw)}'"
+                )
                 : $"the headings of the sheet {sheet} are in row {row}"
         );
     }

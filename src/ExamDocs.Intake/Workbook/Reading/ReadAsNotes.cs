@@ -57,8 +57,10 @@ internal sealed class ReadAsNotes(ReadingNotes notes)
                 ReadAsFindings.ReadAs.At(
                     ReadingNotes.Outside(sheet, $"{cells[0].Cell}/{kind}"),
                     group.Count > named
-                        ? (Message)
-                            $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}; and {group.Count - named} more"
+                        ? (Message)(
+                            $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}; and "
+                            + $"{group.Count - named} more"
+                        )
                         : $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}"
                 ) with
                 {

@@ -52,7 +52,8 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
                 $"{sheet}!{at}",
                 isResult
                     ? (Message)$"the column '{heading}' of the sheet {sheet} is not read as a conclusion (cells filled in: {cells})"
-                    : $"the column '{heading}' of the sheet {sheet} is your own and is left alone; the record does not hold it (cells filled in: {cells})"
+                    : $"the column '{heading}' of the sheet {sheet} is your own and is left alone; the record does not hold it "
+                        + $"(cells filled in: {cells})"
             );
         }
     }
@@ -70,8 +71,10 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         var isAnswer = row.Foreign(cell.Column) is ForeignHeading.Own or ForeignHeading.Results;
         var message =
             isAnswer && target is not null
-                ? (Message)
-                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}, and '{CellReading.Shown(cell.Raw)}' under it may say how the item is"
+                ? (Message)(
+                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}, and "
+                    + $"'{CellReading.Shown(cell.Raw)}' under it may say how the item is"
+                )
                 : $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
         Report(SheetFindings.UnknownColumn, row, cell, target, ReadingNotes.Escape(CellReading.Shown(heading)), message, row.Near(heading));
     }
