@@ -17,7 +17,7 @@ public static class PlaceWords
         if (places is [])
             return Message.None;
         if (places is [var only])
-            return $"at {only.At}{Under(only.Heading)}";
+            return only.Cell is null ? (Message)$"at {only.At}" : $"at {only.At}{Under(only.Heading)}";
         if (!places.TrueForAll(p => p.Cell is not null))
             return group.Items.Count > 1
                 ? (Message)$"of {List(group.Items.Select(Message.AsIs), most)}"
