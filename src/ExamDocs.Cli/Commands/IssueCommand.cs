@@ -1,6 +1,6 @@
-using ExamDocs.Core.Findings;
 using System.CommandLine;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 
