@@ -33,4 +33,5 @@ if (wrong.Count > 0)
     await Console.Error.WriteLineAsync("Run examdocs --help to see how it is called.");
     return ExitCode.Refused;
 }
+Screen.Use(parsed);
 return await parsed.InvokeAsync();

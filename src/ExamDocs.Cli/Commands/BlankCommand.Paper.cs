@@ -47,8 +47,10 @@ internal static partial class BlankCommand
     private static void PrintList(CheckSheetResult result, string file)
     {
         foreach (var sheet in result.Sheets)
-            Console.WriteLine($"{sheet.Number}  {string.Join(", ", sheet.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}");
-        Console.WriteLine(result.Sheets.Count == 0 ? "nothing to print" : file);
+            Console.WriteLine(
+                $"{sheet.Number}  {string.Join(", ", sheet.Items)}{(sheet.IssuedNow ? "" : Screen.Say($"  (issued before)"))}"
+            );
+        Console.WriteLine(result.Sheets.Count == 0 ? Screen.Say($"nothing to print") : file);
     }
 
     private static void CheckPaper(CommandResult command)

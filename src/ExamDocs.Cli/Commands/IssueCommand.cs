@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
@@ -140,25 +141,28 @@ internal static class IssueCommand
         if (!quiet)
         {
             foreach (var refusal in result.Refused)
-                Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
+                Console.Error.WriteLine(Screen.Say($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}"));
             foreach (var issued in result.Documents)
             {
-                var copy = issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "";
-                var before = issued.IssuedNow ? "" : "  (issued before)";
+                var copy = issued.CopyOf is { } original ? Screen.Say($"  (copy of {original} for the enforcing authority)") : "";
+                var before = issued.IssuedNow ? "" : Screen.Say($"  (issued before)");
                 var file = string.Equals(issued.FileName, $"{issued.Number}.pdf", StringComparison.Ordinal) ? "" : $"  {issued.FileName}";
                 Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}{file}");
             }
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
+            Console.WriteLine(Screen.Say($"{result.Documents.Count} documents in {folder}"));
             foreach (var sentence in result.ToSend)
                 Console.WriteLine(sentence);
         }
         if (result.Failure is { } failure)
-            Console.Error.WriteLine($"stopped: {failure}. What is listed is whole{Again(failure)}.");
+            Console.Error.WriteLine(
+                Screen.Say(
+                    failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal)
+                        ? (Message)$"stopped: {failure}. What is listed is whole."
+                        : $"stopped: {failure}. What is listed is whole; run the command again to go on."
+                )
+            );
     }
 
-    private static string Again(string failure) =>
-        failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal) ? "" : $"; {RunFailure.GoOn}";
-
     private static string Items(IReadOnlyList<string> items) =>
-        items.Count <= 3 ? string.Join(", ", items) : string.Create(CultureInfo.InvariantCulture, $"{items.Count} items");
+        items.Count <= 3 ? string.Join(", ", items) : Screen.Say($"{items.Count} items");
 }

@@ -132,8 +132,10 @@ internal static class LabelCommand
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
             foreach (var label in result.Labels)
-                Console.WriteLine($"{label.Number}  {string.Join(", ", label.Items)}{(label.IssuedNow ? "" : "  (issued before)")}");
-            Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file.FullName);
+                Console.WriteLine(
+                    $"{label.Number}  {string.Join(", ", label.Items)}{(label.IssuedNow ? "" : Screen.Say($"  (issued before)"))}"
+                );
+            Console.WriteLine(result.Labels.Count == 0 ? Screen.Say($"nothing to label") : file.FullName);
         }
         return result.Unprintable.Count > 0
             ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))

@@ -37,7 +37,7 @@ internal static class MergedVisit
                     .Select(p =>
                         MergeFindings.Disagreement.At(
                             $"/visit{about.Key}",
-                            $"'{about.First().Leaf.Value}' stands here, and '{p.Leaf.Value}' at "
+                            $"it is '{about.First().Leaf.Value}' here, but '{p.Leaf.Value}' at "
                                 + $"{p.Read.Sources.Locate($"/visit{about.Key}")}"
                         )
                     )

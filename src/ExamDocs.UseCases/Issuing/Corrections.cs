@@ -103,7 +103,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
     {
         var about = $"{old.Number} ({old.Kind} of {string.Join(", ", old.Items)})";
         if (!IsWithin(old, visit))
-            return $"{about} also speaks of what this record does not name; it stays current. Read it again, and withdraw it if it "
+            return $"{about} also names items that this record does not; it stays current. Read it again, and withdraw it if it "
                 + $"no longer holds: examdocs register withdraw {old.Number}.";
         if (!MustBeBorneOut.Contains(old.Kind, StringComparer.Ordinal))
             return $"{about} was given by an earlier version of the record; it stays current. Withdraw it if it no longer holds: "

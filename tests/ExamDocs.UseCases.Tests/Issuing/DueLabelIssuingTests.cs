@@ -37,7 +37,7 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
 
         Assert.Equal("report", Assert.Single(result.Documents).Document.Kind);
         var refused = Assert.Single(result.Refused);
-        Assert.Equal((wide, "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What));
+        Assert.Equal((wide, "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What.Text));
         Assert.Contains(
             $"PRN003: due-label of {wide}: no room for the whole of the identity; it is held back",
             Assert.Single(result.Unprintable),

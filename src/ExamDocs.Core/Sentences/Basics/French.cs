@@ -1,6 +1,7 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Messages;
 using NodaTime;
 
 namespace ExamDocs.Core.Sentences.Basics;
@@ -41,10 +42,7 @@ internal sealed class French : BasicWords
                 source.Page is null ? null : $"page\u00A0{source.Page}"
             );
 
-    public override string Finding(Finding finding) =>
-        Terms.French.Rule(finding.Code) is { } rule
-            ? $"non respecté\u00A0: {rule} {UntranslatedText.Marked(finding.Message)}"
-            : UntranslatedText.Marked(finding.Message);
+    public override string Finding(Finding finding) => finding.Message.In(TranslatedMessages.French);
 
     public override string State(ObservedState state) =>
         state switch

@@ -1,6 +1,7 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Messages;
 using NodaTime;
 
 namespace ExamDocs.Core.Sentences.Basics;
@@ -42,10 +43,7 @@ internal sealed class German : BasicWords
                 source.Page is null ? null : $"Seite\u00A0{source.Page}"
             );
 
-    public override string Finding(Finding finding) =>
-        Terms.German.Rule(finding.Code) is { } rule
-            ? $"nicht erfüllt: {rule} {UntranslatedText.Marked(finding.Message)}"
-            : UntranslatedText.Marked(finding.Message);
+    public override string Finding(Finding finding) => finding.Message.In(TranslatedMessages.German);
 
     public override string State(ObservedState state) =>
         state switch

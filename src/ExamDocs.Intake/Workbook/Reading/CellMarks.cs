@@ -101,23 +101,12 @@ internal sealed class CellMarks
                 BesideFindings.CommentElsewhere,
                 ReadingNotes.Outside(_sheet.Name, _firstElsewhere),
                 $"{_sheet.Name}!{_firstElsewhere}",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"comments on the sheet {_sheet.Name} that are not read: {_elsewhere}, the first says "
-                        + $"'{CellReading.Shown(_firstText!)}'"
-                )
+                $"{_elsewhere} comments on the sheet {_sheet.Name} are not read; the first says '{CellReading.Shown(_firstText!)}'"
             );
         foreach (var (from, to, column) in about.MergedRows)
         {
             foreach (var (row, (pointer, item)) in _items.Where(i => i.Key > from && i.Key <= to).OrderBy(i => i.Key))
-                Report(
-                    SheetFindings.MergedRows,
-                    pointer,
-                    row,
-                    column,
-                    string.Create(CultureInfo.InvariantCulture, $"the cell is merged with row {from}"),
-                    item
-                );
+                Report(SheetFindings.MergedRows, pointer, row, column, $"the cell is merged with row {from}", item);
         }
     }
 
@@ -136,9 +125,12 @@ internal sealed class CellMarks
     {
         if (struck.Count == 0)
             return;
-        var more =
-            struck.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", and so are {struck.Count - 1} more cells of the row");
-        Report(BesideFindings.StruckOut, pointer, row, struck[0].Column, $"'{CellReading.Shown(struck[0].Raw)}' is struck out{more}", item);
+        var first = CellReading.Shown(struck[0].Raw);
+        var message =
+            struck.Count == 1
+                ? (Message)$"'{first}' is struck out"
+                : $"'{first}' is struck out, and so are {struck.Count - 1} more cells of the row";
+        Report(BesideFindings.StruckOut, pointer, row, struck[0].Column, message, item);
     }
 
     private List<(int Column, string Text)> TakeComments(int row) => _comments.Remove(row, out var there) ? there : [];
@@ -150,7 +142,7 @@ internal sealed class CellMarks
         (_firstElsewhere, _firstText) = (row < 1 ? "A1" : CellAddress.Of(row, column), text);
     }
 
-    private void Report(RuleInfo rule, string pointer, int row, int column, string message, string? item)
+    private void Report(RuleInfo rule, string pointer, int row, int column, Message message, string? item)
     {
         var cell = CellAddress.Of(row, column);
         _notes.Report(rule, $"{pointer}/{cell}", $"{_sheet.Name}!{cell}", message, item);

@@ -29,7 +29,7 @@ internal sealed class ItemDetailRows(RowFilling filling, ReadingNotes notes)
         filling.Fill(key, row, c => c.Path is Key);
         var id = key.Text(Key);
         if (id is null)
-            notes.Report(SheetFindings.NoItemNamed, key.Pointer, row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, key.Pointer, row.Place, $"the row names no item");
         if (id is null || !_items.TryGetValue(id, out var item))
         {
             if (id is not null)

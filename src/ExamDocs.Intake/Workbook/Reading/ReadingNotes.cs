@@ -33,13 +33,13 @@ internal sealed class ReadingNotes
     public void PlaceRow(string pointer, RowView row) => _cells.AddRow(pointer, row.Stands);
 
     /// <summary>Reports at a place that is noted already, or lies within one that is.</summary>
-    public void Report(RuleInfo rule, string pointer, string message)
+    public void Report(RuleInfo rule, string pointer, Message message)
     {
         _findings.Add(rule.At(pointer, message));
         RefuseTooMany();
     }
 
-    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null, string? hint = null) =>
+    public void Report(RuleInfo rule, string pointer, string address, Message message, string? item = null, Message? hint = null) =>
         Report(rule.At(pointer, message, hint, item), address);
 
     /// <param name="finding">What was found, with what would explain it.</param>

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
@@ -66,7 +67,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
                 $"/visit/{ReadingNotes.Escape(CellReading.Shown(heading))}",
                 address,
                 $"'{CellReading.Shown(row.Cells[0].Column is ParticularColumn ? row.Cells[0].Raw : "")}' is not a particular of a visit",
-                hint: Near(heading) is { } near ? $"Did you mean '{near}'?" : null
+                hint: Near(heading) is { } near ? (Message)$"Did you mean '{near}'?" : null
             );
     }
 
@@ -83,7 +84,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
                     SheetFindings.NoHeading,
                     Outside(row, cell),
                     Address(sheet, row, cell.Column),
-                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading"
+                    $"'{CellReading.Shown(cell.Raw)}' has no heading above it"
                 );
             else if (!string.Equals(Heading.Normal(cell.Raw), Heading.Normal(column?.Help ?? ""), StringComparison.Ordinal))
                 ReportAltered(sheet, row, cell);
@@ -104,7 +105,7 @@ internal sealed class VisitRows(DraftObject record, RowFilling filling, CellRead
             BesideFindings.HelperAltered,
             Outside(row, cell),
             Address(sheet, row, cell.Column),
-            $"'{CellReading.Shown(cell.Raw)}' stands where the program says what to type"
+            $"'{CellReading.Shown(cell.Raw)}' is where the program says what to type"
         );
 
     private static string Outside(SheetRow row, Cell cell) => $"/visit/{CellAddress.Of(row.Number, cell.Column)}";
