@@ -3,6 +3,7 @@ using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.EquipmentRecord;
+using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -33,6 +34,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
 
     public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));
+
+    public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

@@ -22,6 +22,7 @@ internal sealed class Corrections
         DocumentTypes.Certificate.Kind,
         DocumentTypes.DueLabel.Kind,
         DocumentTypes.EquipmentRecord.Kind,
+        DocumentTypes.Evidence.Kind,
     ];
 
     private readonly DocumentRegister _register;
@@ -55,6 +56,17 @@ internal sealed class Corrections
                 && IsWithin(old, job.Visit)
             select new Replacement(old.Number, Words),
         ];
+
+    /// <summary>Number of the evidence file of this version of the record that has all items of a report; null where none was issued.</summary>
+    public string? EvidenceOf(DocumentJob job) =>
+        job.Type == DocumentTypes.Report && job.Visit.Record.Visit.Reference is { } reference && NumberOf(job.Visit) is { } number
+            ? _register
+                .CurrentOf(reference)
+                .Where(d => d.Visit == number && string.Equals(d.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal))
+                .Where(d => job.Items.All(i => d.Items.Any(e => Same(i.Item.Id, e))))
+                .Select(d => d.Number)
+                .LastOrDefault()
+            : null;
 
     /// <summary>Withdraws what a corrected record no longer bears out, and names what somebody has to look at.</summary>
     /// <param name="standing">Numbers that the record gave now, or that it gave before and still gives.</param>

@@ -59,6 +59,7 @@ internal sealed class NumberedPrint(
             var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current)
             {
                 Replaces = [.. replaces.Select(r => (r.Number, corrections.Reason))],
+                EvidenceFile = corrections.EvidenceOf(job),
             };
             var html = await job.RenderAsync(renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
