@@ -7,7 +7,7 @@ namespace ExamDocs.Templates.Evidence;
 
 /// <summary>One row of the case for service.</summary>
 /// <param name="Bearing">Which way it points.</param>
-/// <param name="Answer">How it points, or the answer that criteria share; empty where it points neither way.</param>
+/// <param name="Answer">How it points, or the answer that criteria share.</param>
 /// <param name="Text">The evidence.</param>
 /// <param name="Code">Code of the rule behind it; empty where there is none.</param>
 /// <param name="Source">Where it comes from; empty for criteria that share a row, whose sources stand at the end of the file.</param>

@@ -121,7 +121,8 @@ public sealed class LawAndSourcesTests
         var author = visit.Person(item.Examination!.Examiner)!;
         var report = new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author);
         Assert.True(report.Regime.HasKeys);
-        Assert.Equal(2, report.Law.Lines.Count(l => l.Heading == "Law"));
+        Assert.Contains(report.Law.Lines, l => l.Heading == "Law" && l.Text.Contains("SI 1998/2307", StringComparison.Ordinal));
+        Assert.Contains(report.Law.Lines, l => l.Heading == "Law" && l.Text.Contains("BetrSichV", StringComparison.Ordinal));
         var evidence = new EvidenceModel(Example.Identity(DocumentTypes.Evidence), visit, [item]);
         Assert.Equal(
             2,

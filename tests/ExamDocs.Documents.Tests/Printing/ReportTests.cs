@@ -57,7 +57,7 @@ public sealed class ReportTests(SharedBrowser browser)
         var html = await browser.Renderer.HtmlAsync(new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author));
         var keys = Regex
             .Matches(html, "<b class=\"key\">([^<]*)</b>", RegexOptions.None, TimeSpan.FromSeconds(5))
-            .Select(m => m.Groups[1].Value);
+            .Select(m => System.Net.WebUtility.HtmlDecode(m.Groups[1].Value));
         Assert.Equal(["1", "2", "11", "3", "4", "5", "7(a)", "7(b)", "8(a)–(c)", "8(d)", "8(e)", "8(f)", "9", "10"], keys);
     }
 

@@ -54,8 +54,8 @@ internal sealed class English : EvidencePhrases
             + "findings of the checks.",
         "Decisive criteria end an item's service when a defect is found; judged criteria are weighed with the rest; "
             + "advisory criteria note normal wear. A doubt counts as a defect.",
-        "The case for service lists the evidence in the order in which it was argued. A row without a bearing is on record "
-            + "and carries no weight by itself.",
+        "The case for service lists the evidence in the order in which it was argued. What is “on record” carries no weight by "
+            + "itself.",
     ];
 
     public override IReadOnlyList<string> Cautions { get; } =
@@ -90,7 +90,7 @@ internal sealed class English : EvidencePhrases
             Core.Determination.CaseForService.Bearing.For => "for",
             Core.Determination.CaseForService.Bearing.Against => "against",
             Core.Determination.CaseForService.Bearing.Open => "open",
-            _ => "",
+            _ => "on record",
         };
 
     public override string Routine(ObservedState state) =>

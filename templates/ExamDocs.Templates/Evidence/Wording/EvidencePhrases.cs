@@ -65,7 +65,7 @@ public abstract class EvidencePhrases
     /// <summary>The steps of the argument, in the first column of the case for service.</summary>
     public abstract string Step(Heading heading);
 
-    /// <summary>Which way a piece of evidence points; empty where it points neither way.</summary>
+    /// <summary>Which way a piece of evidence points.</summary>
     public abstract string Bearing(Bearing bearing);
 
     /// <summary>The answer that criteria with nothing more to say share.</summary>

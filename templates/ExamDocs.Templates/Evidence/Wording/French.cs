@@ -55,8 +55,7 @@ internal sealed class French : EvidencePhrases
             + "l’enregistrement laisse en suspens. Les autres codes sont des constats des contrôles.",
         "Les critères décisifs mettent fin au service dès qu’un défaut est trouvé\u00A0; les critères à apprécier sont "
             + "pesés avec le reste\u00A0; les critères indicatifs notent l’usure normale. Un doute compte comme un défaut.",
-        "Les éléments sont donnés dans l’ordre où ils ont été pesés. Une ligne sans portée figure à l’enregistrement et ne pèse rien par "
-            + "elle-même.",
+        "Les éléments sont donnés dans l’ordre où ils ont été pesés. Ce qui est «\u00A0noté\u00A0» ne pèse rien par " + "lui-même.",
     ];
 
     public override IReadOnlyList<string> Cautions { get; } =
@@ -94,7 +93,7 @@ internal sealed class French : EvidencePhrases
             Core.Determination.CaseForService.Bearing.For => "pour",
             Core.Determination.CaseForService.Bearing.Against => "contre",
             Core.Determination.CaseForService.Bearing.Open => "en suspens",
-            _ => "",
+            _ => "noté",
         };
 
     public override string Routine(ObservedState state) =>

@@ -54,8 +54,7 @@ internal sealed class German : EvidencePhrases
             + "Aufzeichnung offen lässt. Andere Kürzel sind Befunde der Kontrollen.",
         "Entscheidende Kriterien beenden bei einem Mangel den Gebrauch; abzuwägende werden mit dem Übrigen gewogen; "
             + "hinweisende vermerken übliche Abnutzung. Ein Zweifel zählt als Mangel.",
-        "Die Belege stehen in der Reihenfolge, in der abgewogen wurde. Eine Zeile ohne Gewicht ist aufgezeichnet und wiegt für sich "
-            + "nichts.",
+        "Die Belege stehen in der Reihenfolge, in der abgewogen wurde. Was „vermerkt“ ist, wiegt für sich " + "nichts.",
     ];
 
     public override IReadOnlyList<string> Cautions { get; } =
@@ -93,7 +92,7 @@ internal sealed class German : EvidencePhrases
             Core.Determination.CaseForService.Bearing.For => "dafür",
             Core.Determination.CaseForService.Bearing.Against => "dagegen",
             Core.Determination.CaseForService.Bearing.Open => "offen",
-            _ => "",
+            _ => "vermerkt",
         };
 
     public override string Routine(ObservedState state) =>
