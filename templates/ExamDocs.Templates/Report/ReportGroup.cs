@@ -23,7 +23,8 @@ public sealed class ReportGroup
     internal ReportGroup(IReadOnlyList<ReportItem> items)
     {
         (Items, Heading) = (items, items[0].Group);
-        Description = items.Select(i => i.Description).Distinct(StringComparer.Ordinal).Count() == 1 ? items[0].Description : null;
+        var most = items.CountBy(i => i.Description, StringComparer.Ordinal).MaxBy(d => d.Value);
+        Description = 2 * most.Value > items.Count ? most.Key : null;
         Parts = [.. Split()];
     }
 
@@ -31,13 +32,14 @@ public sealed class ReportGroup
 
     public IReadOnlyList<ReportItem> Items { get; }
 
-    /// <summary>The description that all of its items share; null where they differ, then each line has its own.</summary>
+    /// <summary>The description that most of its items have; a line with another one has its own, as all have where this is null.</summary>
     public string? Description { get; }
 
     public IReadOnlyList<GroupPart> Parts { get; }
 
     /// <summary>What a line says in its last column, a paragraph each.</summary>
-    public IReadOnlyList<string> Notes(ReportItem item) => Description is null ? [item.Description, .. item.Notes] : item.Notes;
+    public IReadOnlyList<string> Notes(ReportItem item) =>
+        string.Equals(Description, item.Description, StringComparison.Ordinal) ? item.Notes : [item.Description, .. item.Notes];
 
     private IEnumerable<GroupPart> Split()
     {
