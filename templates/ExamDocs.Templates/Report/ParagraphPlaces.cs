@@ -111,9 +111,23 @@ internal static class ParagraphPlaces
 
     private static (string Paragraph, ParagraphPlace[] Places)[] Lifting() =>
         [
-            .. new[] { "1", "2", "9", "10", "11" }.Select(p => (p, new[] { ParagraphPlace.Once })),
-            .. new[] { "5", "7(a)", "7(b)", "8(a)", "8(b)", "8(c)", "8(e)", "8(f)" }.Select(p => (p, new[] { ParagraphPlace.Group })),
-            .. new[] { "3", "4", "8(d)" }.Select(p => (p, new[] { ParagraphPlace.Line })),
-            .. new[] { "6(a)", "6(b)" }.Select(p => (p, new[] { ParagraphPlace.Block })),
+            ("1", [ParagraphPlace.Once]),
+            ("2", [ParagraphPlace.Once]),
+            ("3", [ParagraphPlace.Line]),
+            ("4", [ParagraphPlace.Line]),
+            ("5", [ParagraphPlace.Group]),
+            ("6(a)", [ParagraphPlace.Block]),
+            ("6(b)", [ParagraphPlace.Block]),
+            ("7(a)", [ParagraphPlace.Group]),
+            ("7(b)", [ParagraphPlace.Group]),
+            ("8(a)", [ParagraphPlace.Group]),
+            ("8(b)", [ParagraphPlace.Group]),
+            ("8(c)", [ParagraphPlace.Group]),
+            ("8(d)", [ParagraphPlace.Line]),
+            ("8(e)", [ParagraphPlace.Group]),
+            ("8(f)", [ParagraphPlace.Group]),
+            ("9", [ParagraphPlace.Once]),
+            ("10", [ParagraphPlace.Once]),
+            ("11", [ParagraphPlace.Once]),
         ];
 }

@@ -96,7 +96,7 @@ public sealed class ReportTests(SharedBrowser browser)
     {
         var withdrawn = browser.ReportModel.NotToBeUsed.ToList();
         Assert.NotEmpty(withdrawn);
-        Assert.All(withdrawn, i => Assert.StartsWith("no:", i.SafeToOperate, StringComparison.Ordinal));
+        Assert.All(withdrawn, i => Assert.StartsWith("no,", i.SafeToOperate, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -16,7 +16,7 @@ internal sealed partial class English
     public override string Mean => "Mean, mm";
     public override string NotKnown => "not known";
     public override string First => "first";
-    public override string SafeNo => "no: it was not found safe to operate";
+    public override string SafeNo => "no, it was not found safe to operate";
     public override string Purchased => "Purchased";
     public override string DeclarationLabel => "Declaration of conformity";
     public override string Scope => "Scope of the examination";

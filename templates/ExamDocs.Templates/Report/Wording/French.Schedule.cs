@@ -18,7 +18,7 @@ internal sealed partial class French
     public override string Mean => "Moyenne, mm";
     public override string NotKnown => "non connu";
     public override string First => "première";
-    public override string SafeNo => "non\u00A0: la sécurité d’emploi n’a pas été constatée";
+    public override string SafeNo => "non, la sécurité d’emploi n’a pas été constatée";
     public override string Purchased => "Acheté";
     public override string DeclarationLabel => "Déclaration de conformité";
     public override string Scope => "Étendue de la vérification";

@@ -16,7 +16,7 @@ internal sealed partial class German
     public override string Mean => "Mittel, mm";
     public override string NotKnown => "nicht bekannt";
     public override string First => "erstmals";
-    public override string SafeNo => "nein: sichere Benutzbarkeit wurde nicht festgestellt";
+    public override string SafeNo => "nein, sichere Benutzbarkeit wurde nicht festgestellt";
     public override string Purchased => "Gekauft";
     public override string DeclarationLabel => "Konformitätserklärung";
     public override string Scope => "Prüfumfang";

@@ -14,7 +14,7 @@ public abstract partial class ReportPhrases
 
     public virtual string Semicolon => "; ";
 
-    public string Comma => ", ";
+    public virtual string Comma => ", ";
 
     public abstract string ColumnMarking { get; }
     public abstract string ColumnMade { get; }
