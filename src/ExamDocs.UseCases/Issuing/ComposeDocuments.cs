@@ -6,7 +6,6 @@ using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.EquipmentRecord;
-using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -50,7 +49,7 @@ internal static class ComposeDocuments
                 .. DueLabels(visit),
                 .. Records(visit),
                 .. CheckSheets(visit),
-                .. Evidence(visit, perItem, photos, leftOut),
+                .. ComposeEvidence.Of(visit, perItem, photos, leftOut),
             ],
             [.. refused]
         );
@@ -91,38 +90,6 @@ internal static class ComposeDocuments
         select new DocumentJob(DocumentTypes.CheckSheet, visit, [item], (renderer, identity) =>
             renderer.HtmlAsync(new CheckSheetModel(identity, visit, item))
         );
-
-    /// <summary>For every item, whatever its outcome, in one file; item by item where the reports are.</summary>
-    private static IEnumerable<DocumentJob> Evidence(
-        DeterminedVisit visit,
-        bool perItem,
-        Func<Observation, PhotoPrint?>? photos,
-        LeftOutItems? leftOut
-    )
-    {
-        var left = leftOut ?? LeftOutItems.None;
-        var items = visit.Everything.Except(left.Items).ToList();
-        return items.Count == 0 ? []
-            : perItem ? items.Select(i => Evidence(visit, [i], perItem, photos, LeftOutItems.None))
-            : [Evidence(visit, items, perItem, photos, left)];
-    }
-
-    private static DocumentJob Evidence(
-        DeterminedVisit visit,
-        IReadOnlyList<DeterminedItem> items,
-        bool perItem,
-        Func<Observation, PhotoPrint?>? photos,
-        LeftOutItems left
-    ) =>
-        new(DocumentTypes.Evidence, visit, items, (renderer, identity) =>
-            renderer.HtmlAsync(new EvidenceModel(identity, visit, items, photos, left))
-        )
-        {
-            PerItem = perItem,
-            LeftOut = left,
-            Without = less =>
-                items.Except(less.Items).ToList() is { Count: > 0 } rest ? Evidence(visit, rest, perItem, photos, less) : null,
-        };
 
     /// <summary>For whatever is withdrawn, and for every defect that is or could become a danger.</summary>
     private static IEnumerable<DocumentJob> Notices(DeterminedVisit visit, Func<Observation, PhotoPrint?>? photos) =>

@@ -57,7 +57,9 @@ internal sealed class Corrections
             select new Replacement(old.Number, Words),
         ];
 
-    /// <summary>Number of the evidence file of this version of the record that has all items of a report; null where none was issued.</summary>
+    /// <summary>
+    /// Number of the evidence file of this version of the record that has all items of a report; null where none was issued.
+    /// </summary>
     public string? EvidenceOf(DocumentJob job) =>
         job.Type == DocumentTypes.Report && job.Visit.Record.Visit.Reference is { } reference && NumberOf(job.Visit) is { } number
             ? _register

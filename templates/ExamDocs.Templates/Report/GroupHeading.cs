@@ -70,7 +70,9 @@ public sealed record GroupHeading
             PartNumber
         );
 
-    /// <summary>What stands below the name, in the order of the schedule of the law on lifting. The day examined stands beside the name.</summary>
+    /// <summary>
+    /// What stands below the name, in the order of the schedule of the law on lifting. The day examined stands beside the name.
+    /// </summary>
     public IReadOnlyList<LabelledValue> Values
     {
         get

@@ -1,6 +1,8 @@
 namespace ExamDocs.Templates.Report;
 
-/// <summary>About how high a line of a group will be on paper. It only decides where a heading is repeated, so it need not be exact.</summary>
+/// <summary>
+/// About how high a line of a group will be on paper. It only decides where a heading is repeated, so it need not be exact.
+/// </summary>
 internal static class LineHeight
 {
     // Millimetres, and characters that fit into a column, by the widths and letter sizes of report.css.
