@@ -27,7 +27,10 @@ internal static class LookupEndpoints
     {
         var (words, asked) = (WorkbenchWords.In(who.Now.Language), context.Request.Query["q"].ToString().Trim());
         if (asked.Length == 0 || !request.Register.Exists)
-            return Answer.Page<FindPage>(new FindModel(asked, [], 0, request.Register.Exists ? null : words.Say(request.Register.Missing), words));
+        {
+            var missing = request.Register.Exists ? null : words.Say(request.Register.Missing);
+            return Answer.Page<FindPage>(new FindModel(asked, [], 0, missing, words));
+        }
         var (place, today) = (request.Register.Place, request.Today());
         var exact = FindItems.ByMarking(place, asked, today);
         var (items, inAll) = exact.Count > 0 ? (exact, exact.Count) : FindItems.ByWords(place, asked, today);

@@ -30,7 +30,8 @@ public sealed class ExaminerIsIndependent : ExaminationRule
                 .Select(deed => new Fault(
                     "/examiner",
                     deed,
-                    $"This is usual in a small firm and no fault by itself. Where you can, have another competent person examine it; else be ready to show how the work was checked."
+                    $"This is usual in a small firm and no fault by itself. Where you can, have another competent person examine it; "
+                        + $"else be ready to show how the work was checked."
                 ))
         );
     }

@@ -53,14 +53,15 @@ internal sealed class UnmeasuredPlaces(DetailRows details, ExaminationIndex inde
                     SheetFindings.PlaceNotMeasured,
                     $"{examination.Pointer}/diameters/left",
                     item.First().Row.Place,
-                    $"measured last time and not this time, mm from the reference end: {string.Join(", ", item.Select(i => Shown(i.Position)))}",
+                    $"measured last time and not this time, mm from the reference end: {Shown(item.Select(i => i.Position))}",
                     item.Key
                 );
         }
         _empty.Clear();
     }
 
-    private static string Shown(decimal position) => position.ToString(CultureInfo.InvariantCulture);
+    private static string Shown(IEnumerable<decimal> positions) =>
+        string.Join(", ", positions.Select(p => p.ToString(CultureInfo.InvariantCulture)));
 
     /// <summary>Null where the row names no item, or no position that is a plain number.</summary>
     private static (string Item, decimal Position)? Place(RowView row)

@@ -101,8 +101,9 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         var (pointer, item) = target is null
             ? (ReadingNotes.Outside(sheet), null)
             : (target.Pointer, target.Text("id") ?? target.Text("item"));
+        var near = meant is null ? null : (Message)$"Did you mean '{meant.Heading}'? {rule.Hint}";
         notes.Report(
-            rule.At($"{pointer}/{member}", message, meant is null ? null : (Message)$"Did you mean '{meant.Heading}'? {rule.Hint}", item) with
+            rule.At($"{pointer}/{member}", message, near, item) with
             {
                 // What the column of ours lacks follows from the misspelt heading.
                 LostAt = meant is null ? null : $"{PlaceOf(meant, pointer, target)}/{meant.Path}",
