@@ -13,7 +13,7 @@ internal static class FullRecord
             {
                 Reference = "V-1",
                 Regime = "gb-loler",
-                Employer = APartyOf("Alder Works"),
+                Employer = APartyOf("Alder Works") with { Telephone = "0000 555 0100" },
                 Premises = APartyOf("Birch Yard"),
                 HiredFrom = APartyOf("Cedar Hire"),
                 EnforcingAuthority = APartyOf("Authority"),
