@@ -24,7 +24,8 @@ var root = new RootCommand(
     WorkbenchCommand.Create(),
 };
 
-var parsed = root.Parse(args);
+var doubleClick = DoubleClick.OfThisProcess;
+var parsed = root.Parse(doubleClick.Meaning(args));
 var wrong = CommandLineErrors.In(parsed);
 if (wrong.Count > 0)
 {
@@ -33,4 +34,6 @@ if (wrong.Count > 0)
     await Console.Error.WriteLineAsync("Run examdocs --help to see how it is called.");
     return ExitCode.Refused;
 }
-return await parsed.InvokeAsync();
+var code = await parsed.InvokeAsync();
+doubleClick.WaitUntilRead(code, Console.In, Console.Error);
+return code;
