@@ -12,6 +12,9 @@ internal sealed class DocumentFonts(IReadOnlyList<FontFace> faces)
     /// <summary>As the style sheets of documents ask for it.</summary>
     private const string Asked = "\"Noto Sans\"";
 
+    /// <summary>As the policy of a document begins, which stands before its sheets.</summary>
+    private const string Policy = "default-src 'none';";
+
     private const string Folder = "fonts/";
 
     private static readonly Lazy<DocumentFonts> Read = new(ReadOwn);
@@ -30,11 +33,13 @@ internal sealed class DocumentFonts(IReadOnlyList<FontFace> faces)
     // A browser writes the name plainly, after six letters and a plus: ISO 32000-1, 9.6.4.
     public static bool AreIn(ReadOnlySpan<byte> pdf) => pdf.IndexOf("+NotoSans-"u8) >= 0;
 
-    /// <summary>The page with the fonts in it. Nothing is fetched: they are data of the page itself.</summary>
+    /// <summary>
+    /// The page with the fonts in it, and a policy that lets it use them. Nothing is fetched: they are data of the page itself.
+    /// </summary>
     public string EmbeddedIn(string html)
     {
-        var first = html.IndexOf("<style", StringComparison.Ordinal);
-        return html.Insert(Math.Max(first, 0), _sheet.Value);
+        var sheets = Math.Max(html.IndexOf("<style", StringComparison.Ordinal), 0);
+        return html[..sheets].Replace(Policy, $"{Policy} font-src data:;", StringComparison.Ordinal) + _sheet.Value + html[sheets..];
     }
 
     // The page is hidden on the screen, so it has to be laid out there once: else the print would not wait for its fonts.
