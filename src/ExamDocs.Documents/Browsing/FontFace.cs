@@ -20,10 +20,5 @@ internal sealed record FontFace(string Family, bool IsBold, bool IsItalic, byte[
         + $"src: url(data:font/ttf;base64,{Convert.ToBase64String(Font)}) format(\"truetype\"); }}";
 
     private static FontFace Of(string family, string style, byte[] font) =>
-        new(
-            family,
-            style.StartsWith("Bold", StringComparison.Ordinal),
-            style.EndsWith("Italic", StringComparison.Ordinal),
-            font
-        );
+        new(family, style.StartsWith("Bold", StringComparison.Ordinal), style.EndsWith("Italic", StringComparison.Ordinal), font);
 }

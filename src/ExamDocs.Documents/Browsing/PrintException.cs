@@ -7,7 +7,8 @@ public abstract class PrintException(string message, Exception? inner = null) : 
 public sealed class BrowserMissing(string message) : PrintException(message);
 
 /// <summary>The documents' fonts are neither installed nor within the program: in another font a text may not fit its place.</summary>
-public sealed class FontsMissing() : PrintException("the fonts of the documents are missing: install Noto Sans (on Debian, fonts-noto-core)");
+public sealed class FontsMissing()
+    : PrintException("the fonts of the documents are missing: install Noto Sans (on Debian, fonts-noto-core)");
 
 /// <summary>The browser was found and did not start.</summary>
 public sealed class BrowserDidNotStart(string path, Exception inner)

@@ -14,10 +14,7 @@ internal sealed class WithoutFonts : IDisposable
                 + "<dir>/usr/share/fonts/truetype/dejavu</dir>"
                 + $"<cachedir>{_folder.FullName}/cache</cachedir></fontconfig>"
         );
-        File.WriteAllText(
-            Program,
-            $"#!/bin/sh\nexport FONTCONFIG_FILE={settings}\nexec {Documents.Browsing.BrowserPath.Find()} \"$@\"\n"
-        );
+        File.WriteAllText(Program, $"#!/bin/sh\nexport FONTCONFIG_FILE={settings}\nexec {Documents.Browsing.BrowserPath.Find()} \"$@\"\n");
         File.SetUnixFileMode(Program, UnixFileMode.UserRead | UnixFileMode.UserExecute);
     }
 
