@@ -13,6 +13,7 @@ need_test() {
   need_print
   command -v pdftotext >/dev/null || echo poppler-utils
   command -v qpdf >/dev/null || echo qpdf
+  command -v zbarimg >/dev/null || echo zbar-tools
   command -v openssl >/dev/null || echo openssl
   # Keeps the root that pdfsig is to trust.
   command -v certutil >/dev/null || echo libnss3-tools

@@ -24,7 +24,7 @@ internal static class CommonOptions
 
     public static readonly Option<string> LanguageTag = new("--language")
     {
-        Description = "Language of the documents (used by issue, label and blank).",
+        Description = "Language of documents and of the screen. Only the screen takes it from EXAMDOCS_LANGUAGE where it is not given.",
         HelpName = string.Join('|', ReadPrintStyle.Languages),
         DefaultValueFactory = _ => ReadPrintStyle.Languages[0],
         Recursive = true,
@@ -44,7 +44,7 @@ internal static class CommonOptions
     /// <summary>For the commands that print.</summary>
     public static readonly Option<FileInfo?> Letterhead = new("--letterhead")
     {
-        Description = "Your letterhead: a JSON file with name, address, contact, logo, colour and footer.",
+        Description = "Your letterhead: a JSON file with name, address, contact, telephone, logo, colour and footer.",
         HelpName = "FILE",
     };
 
@@ -63,13 +63,13 @@ internal static class CommonOptions
     {
         var place = Place(parsed);
         foreach (var unused in place.UnusedRegisters(new[] { ".", folder }.OfType<string>()))
-            parsed.InvocationConfiguration.Error.WriteLine(unused);
+            parsed.InvocationConfiguration.Error.WriteLine(Screen.Say(unused));
         if (place.Objection is not { } objection)
         {
             place.MakeFolder();
             return place;
         }
-        parsed.InvocationConfiguration.Error.WriteLine(objection);
+        parsed.InvocationConfiguration.Error.WriteLine(Screen.Say(objection));
         return null;
     }
 
@@ -77,7 +77,7 @@ internal static class CommonOptions
     public static void SayWhereMade(ParseResult parsed, RegisterPlace place, bool wasThere)
     {
         if (!wasThere && place.Exists)
-            parsed.InvocationConfiguration.Error.WriteLine(place.Made);
+            parsed.InvocationConfiguration.Error.WriteLine(Screen.Say(place.Made));
     }
 
     /// <summary>

@@ -15,7 +15,7 @@ internal sealed class FindingText(int width, bool allPlaces)
     {
         foreach (var section in sections)
         {
-            yield return section.Sheet is { } sheet ? $"{section.File}, sheet {sheet}" : section.File;
+            yield return section.Sheet is { } sheet ? Screen.Say($"{section.File}, sheet {sheet}") : section.File;
             foreach (var (item, findings) in section.Items)
             {
                 if (item is not null)
@@ -29,9 +29,12 @@ internal sealed class FindingText(int width, bool allPlaces)
     private IEnumerable<string> Lines(FindingGroup group)
     {
         var (finding, place) = (group.First, PlaceWords.Of(group, allPlaces));
-        var more = group.OfOtherValues is 0 ? "" : FormattableString.Invariant($", and {group.OfOtherValues} like it");
-        var what = $"{finding.Severity.Word()}{(place.Length == 0 ? "" : $" {place}")}: {Stopped(finding.Message + more)}";
-        return Wrapped("    ", what).Concat(Wrapped("      ", $"{finding.Hint} [{finding.Code}]".TrimStart()));
+        var said = group.OfOtherValues is 0 ? finding.Message : $"{finding.Message}, and {group.OfOtherValues} like it";
+        var what = place.Equals(Message.None)
+            ? (Message)$"{finding.Severity.Said()}: {said}"
+            : $"{finding.Severity.Said()} {place}: {said}";
+        return Wrapped("    ", Stopped(Screen.Say(what)))
+            .Concat(Wrapped("      ", $"{Screen.Say(finding.Hint)} [{finding.Code}]".TrimStart()));
     }
 
     private static string Stopped(string sentence) => sentence.Length > 0 && sentence[^1] is '.' or '?' or '!' ? sentence : $"{sentence}.";

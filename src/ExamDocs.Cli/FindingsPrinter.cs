@@ -45,7 +45,7 @@ internal sealed class FindingsPrinter
         foreach (var (input, shown, left) in _inputs)
         {
             if (input.Unreadable is { } why)
-                Console.Error.WriteLine($"{input.File}: unreadable: {why}");
+                Console.Error.WriteLine(Screen.Say($"{input.File}: unreadable: {why}"));
             foreach (var line in _text.Of(FindingGroups.Sections(shown, input.Sources)))
                 Console.Error.WriteLine(line);
             if (left.Count > 0)
@@ -84,14 +84,14 @@ internal sealed class FindingsPrinter
 
     private static string More(IReadOnlyList<FindingGroup> left)
     {
-        var errors = left.Count(g => g.First.Severity is Severity.Error);
-        var grave = errors switch
+        Message more = (left.Count, left.Count(g => g.First.Severity is Severity.Error)) switch
         {
-            0 => "",
-            1 => ", 1 of them an error",
-            _ => string.Create(CultureInfo.InvariantCulture, $", {errors} of them errors"),
+            (1, 0) => $"1 more finding",
+            (1, _) => $"1 more finding, an error",
+            (var all, 0) => $"{all} more findings",
+            (var all, 1) => $"{all} more findings, 1 of them an error",
+            (var all, var errors) => $"{all} more findings, {errors} of them errors",
         };
-        return string.Create(CultureInfo.InvariantCulture, $"{left.Count} more {(left.Count == 1 ? "finding" : "findings")}{grave}: ")
-            + "'examdocs check --all' lists them, and '--annotate FILE.xlsx' marks each at its cell.";
+        return Screen.Say($"{more}: 'examdocs check --all' lists them all, and '--annotate FILE.xlsx' marks each at its cell.");
     }
 }

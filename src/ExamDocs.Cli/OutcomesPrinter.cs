@@ -11,7 +11,7 @@ internal static class OutcomesPrinter
 {
     private const int PipedWidth = 400;
 
-    private const string NotRead = "NOT READ";
+    private static Message NotRead => $"NOT READ";
 
     public static void Print(CheckedInput input)
     {
@@ -22,9 +22,9 @@ internal static class OutcomesPrinter
             string.Join(
                 ", ",
                 Enum.GetValues<Outcome>()
-                    .Select(o => string.Create(CultureInfo.InvariantCulture, $"{items.Count(i => i.Outcome == o)} {o.Word()}"))
-                    .Concat(Count(unlisted.Count, "withdrawn under an id that no item has"))
-                    .Concat(Count(input.UnreadRows.Count, input.UnreadRows.Count == 1 ? "row not read" : "rows not read"))
+                    .Select(o => Screen.Say($"{items.Count(i => i.Outcome == o)} {o.Said()}"))
+                    .Concat(unlisted.Count == 0 ? [] : [Screen.Say($"{unlisted.Count} withdrawn under an id that no item has")])
+                    .Concat(Unread(input.UnreadRows.Count))
             )
         );
     }
@@ -32,13 +32,17 @@ internal static class OutcomesPrinter
     private static void PrintTable(IReadOnlyList<ItemOutcome> items, IReadOnlyList<ItemOutcome> unlisted, IEnumerable<string> unread)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumns("Item", "Outcome", "Not after", "Next examination by", "Reasons");
+        table.AddColumns([.. new Message[] { $"Item", $"Outcome", $"Not after", $"Next examination by", $"Reasons" }.Select(Screen.Say)]);
         foreach (var item in items)
             AddRow(table, item, item.Item ?? NoId(item.Place));
         foreach (var item in unlisted)
-            AddRow(table, item, $"{item.Item ?? "(no id)"} (no item of this id)");
+            AddRow(
+                table,
+                item,
+                item.Item is { } id ? Screen.Say($"{id} (no item of this id)") : Screen.Say($"(no id) (no item of this id)")
+            );
         foreach (var rows in unread)
-            table.AddRow(Markup.Escape(rows), NotRead, "", "", "");
+            table.AddRow(Markup.Escape(rows), Markup.Escape(Screen.Say(NotRead)), "", "", "");
         // A line that wraps is no line for the program that reads it from a pipe.
         if (Console.IsOutputRedirected)
             AnsiConsole.Profile.Width = PipedWidth;
@@ -55,21 +59,28 @@ internal static class OutcomesPrinter
         );
 
     private static string NoId(SourcePlace? place) =>
-        place is null || place.At.Length == 0 ? "(no id)"
-        : place.Sheet is { } sheet ? $"(no id, {sheet} {place.At})"
-        : $"(no id, {place.At})";
+        Screen.Say(
+            place is null || place.At.Length == 0 ? (Message)$"(no id)"
+            : place.Sheet is { } sheet ? (Message)$"(no id, {sheet} {place.At})"
+            : $"(no id, {place.At})"
+        );
 
     private static IEnumerable<string> UnreadRows(CheckedInput input) =>
         input
             .UnreadRows.GroupBy(p => p.Sheet ?? p.File, StringComparer.Ordinal)
-            .Select(sheet => $"{sheet.Key}, {PlaceWords.Rows(sheet.Select(p => p.Cell?.Row).OfType<int>(), int.MaxValue)}");
+            .Select(sheet => Screen.Say($"{sheet.Key}, {PlaceWords.Rows(sheet.Select(p => p.Cell?.Row).OfType<int>(), int.MaxValue)}"));
 
-    private static IEnumerable<string> Count(int number, string what) =>
-        number == 0 ? [] : [string.Create(CultureInfo.InvariantCulture, $"{number} {what}")];
+    private static IEnumerable<string> Unread(int rows) =>
+        rows switch
+        {
+            0 => [],
+            1 => [Screen.Say($"1 row not read")],
+            _ => [Screen.Say($"{rows} rows not read")],
+        };
 
     /// <summary>What may not be used stands out by its letters, not by colour.</summary>
     private static string Tone(Outcome outcome) =>
-        outcome is Outcome.Withdraw or Outcome.Undetermined ? outcome.Word().ToUpperInvariant() : outcome.Word();
+        outcome is Outcome.Withdraw or Outcome.Undetermined ? Screen.Say(outcome.Said()).ToUpperInvariant() : Screen.Say(outcome.Said());
 
     private static string Day(NodaTime.LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "";
 }

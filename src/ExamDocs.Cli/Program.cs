@@ -34,6 +34,7 @@ if (wrong.Count > 0)
     await Console.Error.WriteLineAsync("Run examdocs --help to see how it is called.");
     return ExitCode.Refused;
 }
+Screen.Use(parsed);
 var code = await parsed.InvokeAsync();
 doubleClick.WaitUntilRead(code, Console.In, Console.Error);
 return code;

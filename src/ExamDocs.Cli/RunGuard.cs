@@ -19,12 +19,14 @@ internal static class RunGuard
         }
         catch (Exception e) when (RunFailure.Is(e))
         {
-            await Console.Error.WriteLineAsync($"stopped: {RunFailure.Sentence(e)}");
+            await Console.Error.WriteLineAsync(Screen.Say($"stopped: {RunFailure.Sentence(e)}"));
             return ExitCode.Stopped;
         }
         catch (OperationCanceledException)
         {
-            await Console.Error.WriteLineAsync("stopped by the user; what is out is whole, run the command again to go on");
+            await Console.Error.WriteLineAsync(
+                Screen.Say($"stopped by the user; what was written is whole, run the command again to go on")
+            );
             return ExitCode.Stopped;
         }
     }

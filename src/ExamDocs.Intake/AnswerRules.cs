@@ -13,7 +13,7 @@ public static class AnswerRules
         "An adverse answer is the word alone, its note beside it",
         "What begins with defect, doubt or withdraw counts as that, however it goes on: no danger is lost to a slip. The "
             + "rest is kept as the note where there is none.",
-        "Type the word alone, and what was seen in the note; or both in one cell of a workbook, for example defect: cut 4 mm.",
+        $"Type the word alone, and what was seen in the note; or both in one cell of a workbook, for example defect: cut 4 mm.",
         Format
     )
     {
@@ -25,7 +25,7 @@ public static class AnswerRules
         Severity.Error,
         "A note in the cell of an answer names no other answer",
         "clear: defect at 200 mm is two answers, and one of them hides a danger. It counts as none.",
-        "Type the answer that holds, and as its note what was seen.",
+        $"Type the answer that holds, and what was seen as its note.",
         Format
     )
     {
@@ -36,8 +36,8 @@ public static class AnswerRules
         "INT063",
         Severity.Error,
         "An answer has one note",
-        "A note stands in the cell of the answer and another in the column of notes; which one is meant cannot be told. Both are kept.",
-        "Leave the word alone in its cell, and put the whole note into the column of notes.",
+        "There is a note in the cell of the answer and another in the column of notes, and it is not clear which is meant. Both are kept.",
+        $"Leave the word alone in its cell, and put the whole note into the column of notes.",
         Format
     );
 

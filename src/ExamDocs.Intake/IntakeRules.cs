@@ -12,7 +12,7 @@ public static class IntakeRules
         Severity.Error,
         "Every member is one the format knows",
         "A misspelt member would otherwise be left out in silence, and with it the answer it holds.",
-        "Spell the member as the record format does, or take it out.",
+        $"Spell the member as the record format does, or take it out.",
         Format
     );
 
@@ -20,8 +20,8 @@ public static class IntakeRules
         "INT002",
         Severity.Error,
         "No member is written twice",
-        "Two values for one member contradict each other; the worse one is taken to hold until one is taken out.",
-        "Keep one of the two.",
+        "Two values for one member contradict each other; the worse one counts until one is taken out.",
+        $"Keep one of the two.",
         Format
     )
     {
@@ -33,7 +33,7 @@ public static class IntakeRules
         Severity.Error,
         "Every value is of the kind its member holds",
         "A text where a list belongs, or a number where a yes or no belongs, can be read in more than one way.",
-        "Type the value as the record format shows it.",
+        $"Type the value as the record format shows it.",
         Format
     )
     {
@@ -45,8 +45,8 @@ public static class IntakeRules
         Severity.Error,
         "Every date can be read in one way only",
         "03/04/2026 is two different days, and 31 June is not in the calendar.",
-        "Type year-month-day, for example 2026-05-11; where the format allows it, the month or the year alone. A workbook may "
-            + "say 11 May 2026 as well. Where its dates are typed in another order, say so on its Visit sheet, under \"date order\".",
+        $"Type year-month-day, for example 2026-05-11; where the format allows it, the month or the year alone. A workbook may "
+            + $"say 11 May 2026 as well. Where its dates are typed in another order, say so on its Visit sheet, under \"date order\".",
         "ISO 8601 calendar dates"
     )
     {
@@ -58,7 +58,7 @@ public static class IntakeRules
         Severity.Error,
         "Every word is one of those allowed",
         "A misspelt answer is no answer: it never counts as the good one.",
-        "Type one of the allowed words.",
+        $"Type one of the allowed words.",
         Format
     )
     {
@@ -70,7 +70,7 @@ public static class IntakeRules
         Severity.Error,
         "Every number is readable and possible",
         "A limit of 600 years or a diameter below zero is a slip of the finger.",
-        "Type the number as it stands in the source, with a point before the decimals.",
+        $"Type the number as the source has it, with a point before the decimals.",
         Format
     )
     {
@@ -82,7 +82,7 @@ public static class IntakeRules
         Severity.Error,
         "Every text can be printed as typed",
         "Control characters and marks that turn the reading direction make the printed text differ from the typed one.",
-        "Type the text again without hidden characters.",
+        $"Type the text again without hidden characters.",
         "Unicode Standard Annex 9 (bidirectional controls)"
     );
 
@@ -91,7 +91,7 @@ public static class IntakeRules
         Severity.Error,
         "The record says which format it is in",
         "Another format may use the same words with another meaning.",
-        "Write \"format\": \"examdocs/1\".",
+        $"Write \"format\": \"examdocs/1\".",
         Format
     );
 
@@ -100,7 +100,7 @@ public static class IntakeRules
         Severity.Error,
         "Every text is short enough to print whole",
         "A page that cuts a note off says something else than what was recorded.",
-        "Shorten the text to 2,000 characters, identities to 80.",
+        $"Shorten the text to 2,000 characters, identities to 80.",
         RuleSources.Practice
     );
 

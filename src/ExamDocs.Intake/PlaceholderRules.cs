@@ -10,7 +10,7 @@ public static class PlaceholderRules
         Severity.Warning,
         "A cell without a value is empty",
         "n/a, none, unknown or a dash is no serial, name, date or number. It counts as missing, and is not printed as if it were one.",
-        "Leave it empty, or type the value.",
+        $"Leave it empty, or type the value.",
         RuleSources.Practice
     );
 
@@ -20,8 +20,8 @@ public static class PlaceholderRules
         "A value that there is, or may be, is typed",
         "\"As above\" leaves the value to be guessed, an illegible limit may have passed, and X or 0 may be a mark or a stand-in "
             + "for none. It counts as missing until somebody says which.",
-        "Type the value itself, or leave it empty where there is none. A marking that is such a word is typed with what stands "
-            + "beside it, for example No. X.",
+        $"Type the value itself, or leave it empty where there is none. If a marking is such a word, type it with what is beside "
+            + $"it, for example No. X.",
         RuleSources.Practice
     );
 

@@ -49,7 +49,7 @@ public static class RecordTree
     private static void Visit(TreeMembers m, Visit visit) =>
         m.Text("reference", visit.Reference)
             .Text("regime", visit.Regime)
-            .Part("employer", visit.Employer, Party)
+            .Part("employer", visit.Employer, (e, employer) => PartyOf(e, employer).Text("telephone", employer.Telephone))
             .Part("premises", visit.Premises, Party)
             .Part("hiredFrom", visit.HiredFrom, Party)
             .Part("enforcingAuthority", visit.EnforcingAuthority, Party)
@@ -58,7 +58,9 @@ public static class RecordTree
             .Date("examinedOn", visit.ExaminedOn)
             .Date("reportedOn", visit.ReportedOn);
 
-    private static void Party(TreeMembers m, Party party) => m.Text("name", party.Name).Text("address", party.Address);
+    private static void Party(TreeMembers m, Party party) => PartyOf(m, party);
+
+    private static TreeMembers PartyOf(TreeMembers m, Party party) => m.Text("name", party.Name).Text("address", party.Address);
 
     private static void Person(TreeMembers m, Person person) =>
         m.Text("id", person.Id)

@@ -60,7 +60,7 @@ internal sealed class TreeMembers(string pointer)
 
     private static NumberNode NumberAt(string at, decimal value) => new(at, value.ToString(CultureInfo.InvariantCulture));
 
-    private TreeMembers Add(string name, Func<string, SourceNode> node)
+    public TreeMembers Add(string name, Func<string, SourceNode> node)
     {
         _members.Add(KeyValuePair.Create(name, node($"{pointer}/{name}")));
         return this;

@@ -23,11 +23,13 @@ public static class RegisterFile
             && System.Buffers.Binary.BinaryPrimitives.ReadInt32BigEndian(header.AsSpan(ApplicationIdAt)) == SqliteTables.ApplicationId;
     }
 
-    /// <summary>Whether a file is what the database keeps beside a register while it writes.</summary>
+    /// <summary>Whether a name, taken or free, is that of what the database keeps beside a register while it writes.</summary>
     public static bool IsBeside(string path) =>
-        Companions.Any(c =>
-            path.EndsWith(c, StringComparison.Ordinal) && path[..^c.Length] is var register && File.Exists(register) && Is(register)
-        );
+        RegistersOf(path).Any(register => new FileInfo(register) is { Exists: true, Length: > 0 } && Is(register));
+
+    /// <summary>The registers, there or not, beside which the database would keep a file of this name.</summary>
+    public static IEnumerable<string> RegistersOf(string path) =>
+        Companions.Where(c => path.EndsWith(c, StringComparison.Ordinal)).Select(c => path[..^c.Length]);
 
     /// <summary>The identity of the register in a file; null where it has none that can be read.</summary>
     public static string? IdentityOf(string path)

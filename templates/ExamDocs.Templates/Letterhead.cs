@@ -23,6 +23,9 @@ public sealed partial record Letterhead
 
     public string? Contact { get; init; }
 
+    /// <summary>The number to ring about an item, on its label; heads of papers show <see cref="Contact"/>.</summary>
+    public string? Telephone { get; init; }
+
     public PhotoPrint? Logo { get; init; }
 
     /// <summary># and six hexadecimal digits, dark enough on white; ink where none was chosen.</summary>

@@ -13,6 +13,10 @@ public sealed class CallingTests : IDisposable
         "INPUT",
         "--out",
         "--per-item",
+        "--names",
+        "{employer}",
+        "--for",
+        "authority",
         "--only",
         "certificate",
         "quarantine-label",
@@ -38,7 +42,7 @@ public sealed class CallingTests : IDisposable
         "tag-86x54",
         "roll-76x38"
     )]
-    [InlineData("blank", "--out", "--replace", "--category", "--from", "--answers")]
+    [InlineData("blank", "--out", "--replace", "--category", "--items", "--from", "--answers")]
     [InlineData("criteria", "--category", "--json")]
     [InlineData("rules", "CODE", "--json")]
     public async Task Help_names_every_option(string command, params string[] named)
@@ -94,8 +98,16 @@ public sealed class CallingTests : IDisposable
     [InlineData("check visit.json --language nl", "'nl'")]
     [InlineData("issue visit.json", "--out")]
     [InlineData("issue visit.json --out o --only diploma", "'diploma'")]
+    [InlineData("issue visit.json --out o --names {owner}", "there is no {owner}; known are {number}, {kind}, {employer}")]
+    [InlineData("issue visit.json --out o --names a/{number}", "it makes names of files, not folders")]
+    [InlineData("issue visit.json --out o --for boss", "'boss'")]
+    [InlineData("issue visit.json --out o --for owner --only report", "leave --only out")]
     [InlineData("issue visit.json --out o --force", "There is no option '--force'.")]
     [InlineData("label visit.json", "--out")]
+    [InlineData("label --out l.pdf", "a record or the number of a label, or --by-hand N")]
+    [InlineData("label visit.json --by-hand 2 --out l.pdf", "without any record or number")]
+    [InlineData("label --by-hand 501 --out l.pdf", "from 1 to 500")]
+    [InlineData("label --by-hand 2 --stock small-38x21 --out l.pdf", "tags to fill in by hand are 100 x 150 mm")]
     [InlineData("label visit.json --out l.pdf --stock a5", "'a5'")]
     [InlineData("label visit.json --out l.pdf --start 3", "places 1 to 2")]
     [InlineData("label visit.json --out l.pdf --start 0", "places 1 to 2")]
@@ -113,7 +125,14 @@ public sealed class CallingTests : IDisposable
     [InlineData("blank", "--out")]
     [InlineData("blank --out b.xlsx --category rope-brige", "'rope-brige'")]
     [InlineData("blank --out b.xlsx --from none.json", "there is no such file")]
-    [InlineData("blank --out b.pdf", "name it with --from")]
+    [InlineData("blank --out b.pdf --items rope-bridge", "'rope-bridge' is no category with a number; write it like rope-bridge=3")]
+    [InlineData("blank --out b.pdf --items rope-bridge=0", "'rope-bridge=0' is no category with a number")]
+    [InlineData("blank --out b.pdf --items rope-brige=1", "there is no category 'rope-brige'")]
+    [InlineData("blank --out b.pdf --items connector=300,harness=201", "more than 500 items")]
+    [InlineData("blank --out b.pdf --items connector=1 --from visit.json", "--items is for a first visit")]
+    [InlineData("blank --out b.xlsx --items connector=1", "--items counts check sheets")]
+    [InlineData("blank --out b.pdf --known", "--known fills in a workbook")]
+    [InlineData("blank --out b.pdf --sign visit.json", "empty forms")]
     [InlineData("blank --out b.pdf --from visit.json --answers", "ticks none")]
     [InlineData("blank --out b.pdf --from none.json", "there is no such file")]
     [InlineData("criteria --category rope-brige", "Did you mean 'rope-bridge'?")]

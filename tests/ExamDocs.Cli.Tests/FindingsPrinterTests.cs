@@ -7,6 +7,30 @@ public sealed class FindingsPrinterTests : IDisposable
 {
     private readonly Examdocs _examdocs = new();
 
+    /// <summary>The labels of people on the form.</summary>
+    private static IEnumerable<IXLCell> People(XLWorkbook workbook) =>
+        workbook.Worksheet("Visit").Column(1).CellsUsed(c => c.GetString().StartsWith("person ", StringComparison.Ordinal));
+
+    /// <summary>What the column lacks, its missing heading and the note on it follow from the slip.</summary>
+    [Theory]
+    [InlineData("saw-contact *", "saw contct *")]
+    [InlineData("conclusion *", "conclusin *")]
+    [InlineData("serial *", "serail *")]
+    [InlineData("maker *", "makr")]
+    [InlineData("basis", "bassis")]
+    [InlineData("manufactured", "manufactred")]
+    public async Task A_misspelt_heading_is_one_finding(string heading, string typed)
+    {
+        await TwelveItems.WriteAsync(_examdocs, w =>
+            w.Worksheet("Rope bridges").Row(1).CellsUsed().Single(c => c.GetString() == heading).Value = typed
+        );
+        var run = await _examdocs.RunAsync("check", TwelveItems.Workbook);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Single(run.Findings(), f => f.TrimStart().StartsWith("error", StringComparison.Ordinal));
+        Assert.Contains($"Did you mean '{heading.TrimEnd(' ', '*')}'?", run.Err, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_good_workbook_has_none()
     {
@@ -74,7 +98,11 @@ public sealed class FindingsPrinterTests : IDisposable
     [Fact]
     public async Task A_person_who_is_missing_is_one_finding_with_every_row()
     {
-        await TwelveItems.WriteAsync(_examdocs, w => w.Worksheet("People").RowsUsed().Skip(1).ToList().ForEach(r => r.Delete()));
+        await TwelveItems.WriteAsync(_examdocs, w =>
+        {
+            foreach (var label in People(w))
+                label.WorksheetRow().Cells(2, 7).Clear(XLClearOptions.Contents);
+        });
 
         var run = await _examdocs.RunAsync("check", TwelveItems.Workbook);
 
@@ -89,7 +117,7 @@ public sealed class FindingsPrinterTests : IDisposable
     public async Task A_visit_without_a_date_is_one_finding()
     {
         await TwelveItems.WriteAsync(_examdocs, w =>
-            w.Worksheet("Visit").RowsUsed().Single(r => r.Cell(1).GetString() is "examined on").Cell(2).Value = "some day in May"
+            w.Worksheet("Visit").RowsUsed().Single(r => r.Cell(1).GetString() is "examined on *").Cell(2).Value = "some day in May"
         );
 
         var run = await _examdocs.RunAsync("check", TwelveItems.Workbook);
@@ -176,7 +204,7 @@ public sealed class FindingsPrinterTests : IDisposable
         var heading = "Date of manufacture";
         await TwelveItems.WriteAsync(_examdocs, w =>
         {
-            w.Worksheet("People").RowsUsed().Skip(1).First().Cells().Single(c => c.GetString() is "yes" or "no").Clear();
+            People(w).Single(c => c.GetString() is "person self-employed *").CellRight().Clear(XLClearOptions.Contents);
             foreach (var cell in w.Worksheets.SelectMany(s => s.Row(1).CellsUsed(c => c.GetString().TrimEnd(' ', '*') is "manufactured")))
                 cell.Value = heading;
             w.Cell("Connectors", "CON-01", heading).Value = "";
@@ -184,7 +212,11 @@ public sealed class FindingsPrinterTests : IDisposable
 
         var run = await _examdocs.RunAsync("check", TwelveItems.Workbook);
 
-        Assert.Contains("Type yes for self-employed, or no with the employer's name and address.", run.Err, StringComparison.Ordinal);
+        Assert.Contains(
+            "Type yes for person self-employed, or no with the employer's name and address.",
+            run.Err,
+            StringComparison.Ordinal
+        );
         Assert.Contains($"({heading}): the date of manufacture is not known.", run.Err, StringComparison.Ordinal);
         Assert.DoesNotContain("selfEmployed", run.Err, StringComparison.Ordinal);
     }

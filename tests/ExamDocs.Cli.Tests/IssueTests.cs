@@ -21,8 +21,8 @@ public sealed class IssueTests : IDisposable
 
         Assert.Equal(0, first.ExitCode);
         Assert.Equal(
-            $"A register was made at {_examdocs.DefaultRegister}: numbering starts there. One kept elsewhere is named with "
-                + "--register, or joined with examdocs register merge.",
+            $"A register was made at {_examdocs.DefaultRegister}: numbering starts there. To use one kept elsewhere, name it "
+                + "with --register; or join it with examdocs register merge.",
             first.Err.Trim()
         );
         Assert.Empty(second.Err);

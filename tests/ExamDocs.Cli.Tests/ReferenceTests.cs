@@ -56,6 +56,22 @@ public sealed class ReferenceTests : IDisposable
     }
 
     [Fact]
+    public async Task Sheets_for_a_first_visit_open_no_register_and_hold_as_many_pages_as_items()
+    {
+        var run = await _examdocs.RunAsync("blank", "--out", "first.pdf", "--items", "rope-bridge=2,connector=3", "--language", "de");
+
+        Assert.Equal(new Run(0, _examdocs.At("first.pdf") + Environment.NewLine, ""), run);
+        Assert.Equal(["first.pdf"], _examdocs.Files());
+        Assert.Equal(
+            2 + 5,
+            ExamDocs.Documents.ReadingBack.PdfPages.Count(
+                await File.ReadAllBytesAsync(_examdocs.At("first.pdf"), TestContext.Current.CancellationToken)
+            )
+        );
+        Assert.Contains("first.pdf", (await _examdocs.RunAsync("blank", "--out", "first.pdf")).Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_misread_record_is_not_handed_on()
     {
         var record = Records.Small();

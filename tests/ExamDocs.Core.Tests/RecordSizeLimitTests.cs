@@ -84,7 +84,10 @@ public sealed class RecordSizeLimitTests
                 }
             ),
             "limits" => Of(record with { Limits = Many(count, _ => new MakersLimits { Maker = "M", Model = "F" }), Items = [] }),
-            "depends on" => RecordSizeLimit.Of(record, Many(count, n => new Finding("INT001", Severity.Error, "/visit/x", "", "", ""))),
+            "depends on" => RecordSizeLimit.Of(
+                record,
+                Many(count, n => new Finding("INT001", Severity.Error, "/visit/x", Message.None, Message.None, ""))
+            ),
             "too many entries" => Of(record with { Examinations = [new() { Observations = Many(count, _ => new Observation()) }] }),
             _ => Of(record with { Items = Many(count, n => new Item { Id = Id(n), FittedTo = n == 0 ? null : Id(n - 1) }) }),
         };

@@ -63,7 +63,7 @@ internal sealed class FitCord
     /// <summary>Codes and places of what reading found.</summary>
     public IEnumerable<string> Places => Read.Findings.Select(f => $"{f.Code} {Read.Sources.Locate(f.Path)}");
 
-    public string Messages => string.Join('\n', Read.Findings.Select(f => f.Message));
+    public string Messages => string.Join('\n', Read.Findings.Select(f => f.Message.Text));
 
     /// <summary>With a text typed under a heading of a sheet, in a workbook.</summary>
     public static FitCord InWorkbook(string heading, string typed, string sheet = Sheet) => InWorkbook((sheet, heading, typed));

@@ -68,7 +68,9 @@ public sealed class BesideTheCellTests(BesideTheCellTests.MarkedWorkbooks workbo
         {
             var visit = CheckRecord.Of(file, AsOf).Visit!;
             Assert.Equal(Outcome.Withdraw, visit.Items.Single(i => i.Item.Id is "HIDDEN-1").Outcome);
-            Assert.Contains(visit.Findings, f => f.Code is "INT034" && f.Message.Contains("Words is hidden", StringComparison.Ordinal));
+            Assert.Contains(visit.Findings, f =>
+                f.Code is "INT034" && f.Message.Text.Contains("Words is hidden", StringComparison.Ordinal)
+            );
         }
     }
 

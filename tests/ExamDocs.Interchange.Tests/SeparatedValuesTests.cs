@@ -50,7 +50,8 @@ public sealed class SeparatedValuesTests : IDisposable
         Assert.Null(read.Unreadable);
         Assert.Equal(Lines(CheckRecord.Of(workbook, AsOf)), Lines(read));
         Assert.Contains(read.Visit!.Findings, f =>
-            f.Code == "INT040" && f.Message.EndsWith($"read as {encoding}, its values separated by {separated}", StringComparison.Ordinal)
+            f.Code == "INT040"
+            && f.Message.Text.EndsWith($"read as {encoding}, its values separated by {separated}", StringComparison.Ordinal)
         );
     }
 

@@ -1,5 +1,6 @@
 using System.Net;
 using ExamDocs.UseCases.Registered;
+using ExamDocs.Workbench.Desk;
 using NodaTime;
 
 namespace ExamDocs.Workbench.Tests;

@@ -47,8 +47,10 @@ internal static partial class BlankCommand
     private static void PrintList(CheckSheetResult result, string file)
     {
         foreach (var sheet in result.Sheets)
-            Console.WriteLine($"{sheet.Number}  {string.Join(", ", sheet.Items)}{(sheet.IssuedNow ? "" : "  (issued before)")}");
-        Console.WriteLine(result.Sheets.Count == 0 ? "nothing to print" : file);
+            Console.WriteLine(
+                $"{sheet.Number}  {string.Join(", ", sheet.Items)}{(sheet.IssuedNow ? "" : Screen.Say($"  (issued before)"))}"
+            );
+        Console.WriteLine(result.Sheets.Count == 0 ? Screen.Say($"nothing to print") : file);
     }
 
     private static void CheckPaper(CommandResult command)
@@ -63,14 +65,18 @@ internal static partial class BlankCommand
             );
         if (!IsPaper(command))
         {
+            if (command.GetResult(Items) is not null)
+                command.AddError("--items counts check sheets (.pdf); a workbook has room for any number: choose sheets with --category");
             if (SigningOptions.IsGiven(command))
                 command.AddError("--sign signs check sheets (.pdf); a workbook is to be filled in and is not signed");
             return;
         }
         if (command.GetValue(Known))
             command.AddError("--known fills in a workbook; check sheets show the people and limits of their record");
-        if (command.GetValue(From) is null)
-            command.AddError("check sheets (.pdf) are made for the items of an earlier record: name it with --from");
+        if (command.GetValue(From) is null && SigningOptions.IsGiven(command))
+            command.AddError("--sign signs check sheets of an earlier record (--from); those for a first visit are empty forms");
+        if (command.GetValue(From) is not null && command.GetResult(Items) is not null)
+            command.AddError("--items is for a first visit; with --from there is one sheet for each item of the record");
         if (command.GetValue(Answers))
             command.AddError("--answers fills in a workbook; a check sheet shows the answers of last time and ticks none");
     }

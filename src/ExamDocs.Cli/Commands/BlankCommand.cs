@@ -12,8 +12,8 @@ internal static partial class BlankCommand
     private static readonly Option<FileInfo> Out = new("--out")
     {
         Description =
-            "The workbook to write (.xlsx); or, with --from, check sheets to fill in by hand (.pdf): the pile to print. The "
-            + "register keeps the single sheets.",
+            "The workbook to write (.xlsx); or check sheets to fill in by hand (.pdf): the pile to print. With --from, the register "
+            + "keeps the single sheets.",
         HelpName = "FILE",
         Required = true,
     };
@@ -56,8 +56,8 @@ internal static partial class BlankCommand
     private static readonly Option<bool> Known = new("--known")
     {
         Description =
-            "Fill in the models with their makers' limits, and the people, that the register knows from earlier visits of anybody. "
-            + "Only in a workbook; examdocs models lists them.",
+            "Fill in the models with their makers' limits, and the people, that the register knows from earlier visits of anybody; offer "
+            + "their employers and premises in lists. Only in a workbook; examdocs models lists the models.",
     };
 
     public static Command Create()
@@ -67,6 +67,7 @@ internal static partial class BlankCommand
             Out,
             OutputOptions.Replace,
             Categories,
+            Items,
             From,
             DueBefore,
             Employer,
@@ -84,7 +85,9 @@ internal static partial class BlankCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
-        return IsPaper(parsed.GetRequiredValue(Out).Name) ? await PrintAsync(parsed, rules, cancellation) : Write(parsed, rules);
+        return !IsPaper(parsed.GetRequiredValue(Out).Name) ? Write(parsed, rules)
+            : parsed.GetValue(From) is null ? await PrintFirstVisitAsync(parsed, rules, cancellation)
+            : await PrintAsync(parsed, rules, cancellation);
     }
 
     private static int Write(ParseResult parsed, KnownRules rules)

@@ -61,25 +61,25 @@ internal static class CheckCommand
         outputs.Require(file, copy);
         var place = CommonOptions.Place(parsed);
         foreach (var unused in place.UnusedRegisters("."))
-            Console.Error.WriteLine(unused);
+            Console.Error.WriteLine(Screen.Say(unused));
         if (place.Objection is { } objection)
-            return Refuse(objection);
+            return Refuse(Screen.Say(objection));
         var isThere = place.Exists;
         var inputs = CheckAgainstRegister.All(paths, today, rules, isThere ? place.Place : null);
         if (file is not null)
-            FindingsFile.WriteTo(file, outputs, inputs);
+            FindingsFile.WriteTo(file, outputs, inputs, Screen.Asked(parsed));
         var quiet = parsed.GetValue(CommonOptions.Quiet);
         FindingsPrinter.Print(inputs, quiet, parsed.GetValue(All));
         if (!quiet && !isThere && inputs.Any(i => i.IsRead))
-            Console.Error.WriteLine($"No register was asked for earlier records: {place.Missing}.");
-        return copy is null || !inputs[0].IsRead ? ExitOf(inputs) : WriteCopy(inputs[0], copy, outputs, quiet);
+            Console.Error.WriteLine(Screen.Say($"No register was asked for earlier records: {place.Missing}."));
+        return copy is null || !inputs[0].IsRead ? ExitOf(inputs) : WriteCopy(inputs[0], copy, outputs, parsed);
     }
 
-    private static int WriteCopy(CheckedInput input, string copy, OutputGuard outputs, bool quiet)
+    private static int WriteCopy(CheckedInput input, string copy, OutputGuard outputs, ParseResult parsed)
     {
-        if (AnnotateWorkbook.Run(input, copy, outputs) is { } why)
+        if (AnnotateWorkbook.Run(input, copy, outputs, Screen.Asked(parsed)) is { } why)
             return Refuse(why);
-        if (!quiet)
+        if (!parsed.GetValue(CommonOptions.Quiet))
             Console.WriteLine(Path.GetFullPath(copy));
         return ExitOf([input]);
     }

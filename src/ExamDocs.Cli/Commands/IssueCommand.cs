@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -39,7 +41,32 @@ internal static class IssueCommand
         HelpName = "TEXT",
     };
 
-    static IssueCommand() => Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+    private static readonly Option<string?> Names = new("--names")
+    {
+        Description =
+            "How the files are named, for example \"{employer} {date} {kind} {number}\"; the number is added where it is left out. "
+            + $"Known: {string.Join(", ", FileNamePattern.Placeholders.Select(p => $"{{{p}}}"))}. Left out: the number alone.",
+        HelpName = "PATTERN",
+    };
+
+    private static readonly Option<string[]> For = new("--for")
+    {
+        Description =
+            "Also makes a folder ready to send: for the employer (reports, notices, certificates and a list of them), for the owner that "
+            + "kit is hired from (the same), or for the enforcing authority (the copies owed to it). Can be given more than once.",
+        HelpName = "WHOM",
+    };
+
+    static IssueCommand()
+    {
+        Only.AcceptOnlyFromAmong([.. IssueDocuments.Kinds]);
+        For.AcceptOnlyFromAmong([.. IssueDocuments.Recipients.Select(r => r.Word)]);
+        Names.Validators.Add(result =>
+        {
+            if (result.Tokens is [var typed] && FileNamePattern.Parse(typed.Value, out var objection) is null)
+                result.AddError(objection!);
+        });
+    }
 
     public static Command Create()
     {
@@ -53,11 +80,18 @@ internal static class IssueCommand
             PerItem,
             Only,
             Reason,
+            Names,
+            For,
             CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(For) is not null && result.GetResult(Only) is not null)
+                result.AddError("--for takes all that is to be sent: leave --only out");
+        });
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -81,6 +115,13 @@ internal static class IssueCommand
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
                 Only = parsed.GetValue(Only),
+                For =
+                [
+                    .. IssueDocuments
+                        .Recipients.Where(r => (parsed.GetValue(For) ?? []).Contains(r.Word, StringComparer.Ordinal))
+                        .Select(r => r.To),
+                ],
+                Names = parsed.GetValue(Names) is { } pattern ? FileNamePattern.Parse(pattern, out _) : null,
                 Reason = parsed.GetValue(Reason) is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason.Trim().TrimEnd('.') : null,
             },
             cancellation
@@ -100,22 +141,28 @@ internal static class IssueCommand
         if (!quiet)
         {
             foreach (var refusal in result.Refused)
-                Console.Error.WriteLine($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}");
+                Console.Error.WriteLine(Screen.Say($"{refusal.Item}: no {refusal.What}: {string.Join(" ", refusal.Codes)}"));
             foreach (var issued in result.Documents)
             {
-                var copy = issued.CopyOf is { } original ? $"  (copy of {original} for the enforcing authority)" : "";
-                var before = issued.IssuedNow ? "" : "  (issued before)";
-                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}");
+                var copy = issued.CopyOf is { } original ? Screen.Say($"  (copy of {original} for the enforcing authority)") : "";
+                var before = issued.IssuedNow ? "" : Screen.Say($"  (issued before)");
+                var file = string.Equals(issued.FileName, $"{issued.Number}.pdf", StringComparison.Ordinal) ? "" : $"  {issued.FileName}";
+                Console.WriteLine($"{issued.Number}  {issued.Kind}  {Items(issued.Items)}{copy}{before}{file}");
             }
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Documents.Count} documents in {folder}"));
+            Console.WriteLine(Screen.Say($"{result.Documents.Count} documents in {folder}"));
+            foreach (var sentence in result.ToSend)
+                Console.WriteLine(sentence);
         }
         if (result.Failure is { } failure)
-            Console.Error.WriteLine($"stopped: {failure}. What is listed is whole{Again(failure)}.");
+            Console.Error.WriteLine(
+                Screen.Say(
+                    failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal)
+                        ? (Message)$"stopped: {failure}. What is listed is whole."
+                        : $"stopped: {failure}. What is listed is whole; run the command again to go on."
+                )
+            );
     }
 
-    private static string Again(string failure) =>
-        failure.EndsWith(RunFailure.GoOn, StringComparison.Ordinal) ? "" : $"; {RunFailure.GoOn}";
-
     private static string Items(IReadOnlyList<string> items) =>
-        items.Count <= 3 ? string.Join(", ", items) : string.Create(CultureInfo.InvariantCulture, $"{items.Count} items");
+        items.Count <= 3 ? string.Join(", ", items) : Screen.Say($"{items.Count} items");
 }

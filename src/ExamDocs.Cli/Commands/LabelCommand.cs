@@ -9,20 +9,20 @@ namespace ExamDocs.Cli.Commands;
 /// <summary><c>examdocs label</c>: labels on a stock.</summary>
 internal static class LabelCommand
 {
-    private static readonly Argument<string[]> Inputs = new("INPUT|NUMBER")
+    internal static readonly Argument<string[]> Inputs = new("INPUT|NUMBER")
     {
-        Description = "Records, or numbers of labels already issued.",
-        Arity = ArgumentArity.OneOrMore,
+        Description = "Records, or numbers of labels already issued, typed or scanned from their code.",
+        Arity = ArgumentArity.ZeroOrMore,
     };
 
-    private static readonly Option<FileInfo> Out = new("--out")
+    internal static readonly Option<FileInfo> Out = new("--out")
     {
         Description = "The sheet to write (.pdf). The register keeps the single labels.",
         HelpName = "FILE",
         Required = true,
     };
 
-    private static readonly Option<LabelStockRead?> Stock = new("--stock")
+    internal static readonly Option<LabelStockRead?> Stock = new("--stock")
     {
         Description =
             "What is printed on, or a .json file of your own that says so: "
@@ -32,7 +32,7 @@ internal static class LabelCommand
         CustomParser = ParseStock,
     };
 
-    private static readonly Option<string?> Only = new("--only")
+    internal static readonly Option<string?> Only = new("--only")
     {
         Description =
             $"Labels of this kind: {string.Join(", ", PrintLabels.Kinds.Select(k => k.Kind))}. Default: those that the "
@@ -40,26 +40,26 @@ internal static class LabelCommand
         HelpName = "KIND",
     };
 
-    private static readonly Option<int> Start = new("--start")
+    internal static readonly Option<int> Start = new("--start")
     {
         Description = "First place used on the first sheet.",
         HelpName = "N",
         DefaultValueFactory = _ => 1,
     };
 
-    private static readonly Option<(double X, double Y)> Offset = new("--offset")
+    internal static readonly Option<(double X, double Y)> Offset = new("--offset")
     {
         Description = "How far the printer is off, millimetres to the right and down.",
         HelpName = "X,Y",
         CustomParser = ParseOffset,
     };
 
-    private static readonly Option<bool> CropMarks = new("--crop-marks")
+    internal static readonly Option<bool> CropMarks = new("--crop-marks")
     {
         Description = "Fine lines in the margins that show where to cut.",
     };
 
-    private static readonly Option<bool> Black = new("--black")
+    internal static readonly Option<bool> Black = new("--black")
     {
         Description = "Solid black and white alone, for thermal printers; the prohibition sign is then black too.",
     };
@@ -79,8 +79,11 @@ internal static class LabelCommand
             Offset,
             CropMarks,
             Black,
+            HandTags.ByHand,
+            CommonOptions.Letterhead,
             CommonOptions.Rules,
         };
+        command.Validators.Add(HandTags.CheckWhat);
         ReadingOptions.AddTo(command);
         SigningOptions.AddTo(command);
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
@@ -91,6 +94,8 @@ internal static class LabelCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
             return ExitCode.Refused;
+        if (parsed.GetValue(HandTags.ByHand) is { } count)
+            return await HandTags.RunAsync(parsed, count, style, cancellation);
         var (file, outputs) = (parsed.GetRequiredValue(Out), OutputOptions.Guard(parsed, Out));
         outputs.Require(file.ToString());
         if (CommonOptions.RegisterToWrite(parsed, file.DirectoryName) is not { } register)
@@ -99,7 +104,7 @@ internal static class LabelCommand
         var result = await PrintLabels.RunAsync(
             new LabelRequest
             {
-                InputsOrNumbers = parsed.GetRequiredValue(Inputs),
+                InputsOrNumbers = parsed.GetValue(Inputs) ?? [],
                 OutFile = file.ToString(),
                 Outputs = outputs,
                 RegisterPath = register.Place,
@@ -127,8 +132,10 @@ internal static class LabelCommand
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
             foreach (var label in result.Labels)
-                Console.WriteLine($"{label.Number}  {string.Join(", ", label.Items)}{(label.IssuedNow ? "" : "  (issued before)")}");
-            Console.WriteLine(result.Labels.Count == 0 ? "nothing to label" : file.FullName);
+                Console.WriteLine(
+                    $"{label.Number}  {string.Join(", ", label.Items)}{(label.IssuedNow ? "" : Screen.Say($"  (issued before)"))}"
+                );
+            Console.WriteLine(result.Labels.Count == 0 ? Screen.Say($"nothing to label") : file.FullName);
         }
         return result.Unprintable.Count > 0
             ? Math.Max(ExitCode.Findings, CheckCommand.ExitOf(result.Inputs))

@@ -89,7 +89,7 @@ internal static class RegisterCommand
             Console.Error.WriteLine(remark);
         var code = CheckCommand.ExitOf(result.Inputs);
         if (code != ExitCode.Refused)
-            Say(parsed, string.Create(CultureInfo.InvariantCulture, $"{result.New} visits taken in, {result.Known} known already"));
+            Say(parsed, Screen.Say($"{result.New} visits taken in, {result.Known} known already"));
         return code;
     }
 
@@ -162,10 +162,10 @@ internal static class RegisterCommand
     {
         var place = CommonOptions.Place(parsed);
         foreach (var unused in place.UnusedRegisters("."))
-            Console.Error.WriteLine(unused);
+            Console.Error.WriteLine(Screen.Say(unused));
         if (place.Exists)
             return place;
-        Refuse(place.Missing);
+        Refuse(Screen.Say(place.Missing));
         return null;
     }
 

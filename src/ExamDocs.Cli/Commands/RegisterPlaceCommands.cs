@@ -50,7 +50,7 @@ internal static class RegisterPlaceCommands
         if (!place.Exists)
         {
             Console.WriteLine(place.Shown);
-            return place.NamedBy is null ? Say(parsed, place.Missing) : RegisterCommand.Refuse(place.Missing);
+            return place.NamedBy is null ? Say(parsed, Screen.Say(place.Missing)) : RegisterCommand.Refuse(Screen.Say(place.Missing));
         }
         var register = RegisterFacts.Read(place.Place, CommonOptions.Today());
         Console.WriteLine(register.Place);
@@ -60,7 +60,7 @@ internal static class RegisterPlaceCommands
                 + $"{LocalDatePattern.Iso.Format(register.KeptSince)}; identity {register.Identity}"
         );
         foreach (var unused in place.UnusedRegisters("."))
-            Console.Error.WriteLine(unused);
+            Console.Error.WriteLine(Screen.Say(unused));
         return ExitCode.Done;
     }
 

@@ -33,13 +33,14 @@ internal static class RulesCommand
             return ExitCode.Refused;
         var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
         var code = parsed.GetValue(Code);
+        var language = parsed.GetValue(Json) ? Screen.Asked(parsed) : Screen.Language;
         var rules =
-            code is null ? RuleList.For(known)
-            : RuleList.Find(code, known) is { } one ? [one]
+            code is null ? RuleList.For(known, language)
+            : RuleList.Find(code, known, language) is { } one ? [one]
             : [];
         if (rules.Count == 0)
         {
-            error.WriteLine($"There is no rule '{code}'.{Hint(code!)} Run examdocs rules to see them all.");
+            error.WriteLine(NoSuchRule(code!));
             return ExitCode.Refused;
         }
         output.WriteLine(
@@ -50,21 +51,27 @@ internal static class RulesCommand
         return ExitCode.Done;
     }
 
-    private static string Hint(string code) =>
-        SpellingSuggestion.Of(code, RuleList.All.Select(r => r.Code)) is { } near ? $" Did you mean '{near}'?" : "";
+    private static string NoSuchRule(string code) =>
+        Screen.Say(
+            SpellingSuggestion.Of(code, RuleList.All.Select(r => r.Code)) is { } near
+                ? (Message)$"There is no rule '{code}'. Did you mean '{near}'? Run examdocs rules to see them all."
+                : $"There is no rule '{code}'. Run examdocs rules to see them all."
+        );
 
-    private static string Line(RuleText rule) => $"{rule.Code, -7} {rule.Weight, -12} {rule.Title}";
+    private static string Line(RuleText rule) => $"{rule.Code, -7} {Screen.Say(rule.Said), -12} {rule.Title}";
 
     private static string InFull(RuleText rule) =>
         string.Join(
             Environment.NewLine,
-            new[]
+            new Message?[]
             {
                 $"{rule.Code}: {rule.Title}",
-                $"{(rule.Outcome is null ? "Severity" : "Outcome")}: {rule.Weight}",
+                rule.Outcome is null ? (Message)$"Severity: {rule.Said}" : $"Outcome: {rule.Said}",
                 $"Why: {rule.Why}",
-                rule.Hint is null ? null : $"What to type: {rule.Hint}",
+                rule.Hint is null ? null : (Message)$"What to type: {rule.Hint}",
                 $"Source: {rule.Source}",
-            }.OfType<string>()
+            }
+                .OfType<Message>()
+                .Select(Screen.Say)
         );
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Diagnostics;
 using ExamDocs.Workbench;
+using ExamDocs.Workbench.Desk;
 
 namespace ExamDocs.Cli.Commands;
 

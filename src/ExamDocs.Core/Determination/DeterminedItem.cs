@@ -38,8 +38,8 @@ public sealed class DeterminedItem
         Until = verdict.LastDay;
         NextExaminationBy = Outcome is Outcome.Fit or Outcome.FitUntil ? NextExamination.LatestForAssembly(item) : null;
         EndOfService = item.Life.End;
-        ServiceLife = item.Life.Sentence.Text;
-        Reasons = verdict.InOrder();
+        ServiceLife = item.Life.Sentence;
+        Reasons = [.. verdict.InOrder().Select(r => r with { Source = SourceUnderRegime.Of(r.Source, r.Code, Regimes) })];
         Findings = [.. verdict.Findings];
         Parts = [.. item.Parts.Select(p => p.Item.Id).OfType<string>()];
         NeverReleasable = verdict.NeverReleasable || Reasons.Any(r => r.Code is "W11");
@@ -49,7 +49,9 @@ public sealed class DeterminedItem
         Trend = item.Measured?.Trend;
         MeasurementSentences = item.Measured?.Sentences ?? [];
         // It takes long, and few documents need it.
-        _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(() => Ledger.Of(item, Reasons, verdict.Findings));
+        _caseForService = new Lazy<IReadOnlyList<LedgerEntry>>(() =>
+            [.. Ledger.Of(item, Reasons, verdict.Findings).Select(e => e with { Source = SourceUnderRegime.Of(e.Source, e.Code, Regimes) })]
+        );
     }
 
     public Item Item { get; }
@@ -108,7 +110,7 @@ public sealed class DeterminedItem
     public LocalDate? EndOfService { get; }
 
     /// <summary>Which limit ends its service, in one sentence with dates and sources; no full stop.</summary>
-    public string ServiceLife { get; }
+    public Sentence ServiceLife { get; }
 
     /// <summary>Every reason for the outcome, in the order of the rules: D1 to D3 only where it is fit-until.</summary>
     public IReadOnlyList<Reason> Reasons { get; }

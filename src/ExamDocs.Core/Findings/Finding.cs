@@ -18,6 +18,24 @@ public static class SeverityWords
             Severity.Warning => "warning",
             _ => "note",
         };
+
+    /// <summary>The same for somebody to read.</summary>
+    public static Message Said(this Severity severity) =>
+        severity switch
+        {
+            Severity.Error => $"error",
+            Severity.Warning => $"warning",
+            _ => $"note",
+        };
+
+    /// <summary>As it begins a note on a cell.</summary>
+    public static Message InCapitals(this Severity severity) =>
+        severity switch
+        {
+            Severity.Error => $"ERROR",
+            Severity.Warning => $"WARNING",
+            _ => $"NOTE",
+        };
 }
 
 /// <summary>What a check found in the record.</summary>
@@ -27,7 +45,7 @@ public static class SeverityWords
 /// <param name="Message">What is wrong.</param>
 /// <param name="Hint">What to type instead.</param>
 /// <param name="Source">The law, standard or practice behind it.</param>
-public sealed record Finding(string Code, Severity Severity, string Path, string Message, string Hint, string Source)
+public sealed record Finding(string Code, Severity Severity, string Path, Message Message, Message Hint, string Source)
 {
     /// <summary>Id of the item that it is about; null where it is about no single item.</summary>
     public string? Item { get; init; }
@@ -61,4 +79,4 @@ public sealed record PossibleCause(string Path, string? Code = null);
 /// <summary>One of several places that a finding is about.</summary>
 /// <param name="Path">JSON pointer into the record.</param>
 /// <param name="Message">What is said of this place.</param>
-public sealed record FurtherPlace(string Path, string Message);
+public sealed record FurtherPlace(string Path, Message Message);

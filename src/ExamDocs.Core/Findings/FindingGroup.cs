@@ -15,7 +15,7 @@ public sealed record FindingGroup(IReadOnlyList<Finding> All, IReadOnlyList<Sour
     public string? Item => Items is [var only] && All.All(f => f.Item is not null && RecordPointer.ToRow(f.Path) is not null) ? only : null;
 
     /// <summary>How many say the same of another value, in place of the one that <see cref="First"/> names.</summary>
-    public int OfOtherValues => All.Count(f => !string.Equals(f.Message, First.Message, StringComparison.Ordinal));
+    public int OfOtherValues => All.Count(f => !f.Message.Equals(First.Message));
 }
 
 /// <summary>The findings at one sheet, or in one file, by item.</summary>

@@ -66,7 +66,7 @@ public static partial class FindingGroups
     private static string Shape(Finding finding)
     {
         var member = finding.Path.Split('/').LastOrDefault(step => !step.All(char.IsAsciiDigit));
-        return $"{Value().Replace(finding.Message, "")}\n{member}";
+        return $"{Value().Replace(finding.Message.Text, "")}\n{member}";
     }
 
     [GeneratedRegex(@"(?<!\w)'[^']*'(?!\w)|[0-9]+", RegexOptions.CultureInvariant, 1000)]

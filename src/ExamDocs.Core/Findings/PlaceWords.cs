@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ExamDocs.Core.Findings;
 
 /// <summary>Says where a finding was made, in as few words as its places allow.</summary>
@@ -11,25 +9,27 @@ public static class PlaceWords
     /// <summary>For example "at F5", "in column F, rows 4 to 12, 15", "of COR-11, COR-12"; empty where the whole file is meant.</summary>
     /// <param name="group">The finding.</param>
     /// <param name="all">Whether every place is named, however many there are.</param>
-    public static string Of(FindingGroup group, bool all = false)
+    public static Message Of(FindingGroup group, bool all = false)
     {
         ArgumentNullException.ThrowIfNull(group);
         var places = group.Places.Where(p => p.At.Length > 0).ToList();
         var most = all ? int.MaxValue : Most;
         if (places is [])
-            return "";
+            return Message.None;
         if (places is [var only])
-            return $"at {only.At}{Under(only.Heading)}";
+            return only.Cell is null ? (Message)$"at {only.At}" : $"at {only.At}{Under(only.Heading)}";
         if (!places.TrueForAll(p => p.Cell is not null))
-            return group.Items.Count > 1 ? $"of {List(group.Items, most)}" : $"at {List([.. places.Select(p => p.At)], most)}";
+            return group.Items.Count > 1
+                ? (Message)$"of {List(group.Items.Select(Message.AsIs), most)}"
+                : $"at {List(places.Select(p => Message.AsIs(p.At)), most)}";
         var sheets = places.GroupBy(p => p.Sheet ?? p.File, StringComparer.Ordinal).ToList();
         return sheets is [var one]
-            ? $"in {Cells(one, most)}"
-            : $"on {List([.. sheets.Select(s => $"{s.Key} {Cells(s, most)}")], most, "; ")}";
+            ? (Message)$"in {Cells(one, most)}"
+            : $"on {List(sheets.Select(s => (Message)$"{s.Key} {Cells(s, most)}"), most, "; ")}";
     }
 
     /// <summary>Rows that follow each other as a range: "row 4", "rows 4 to 12, 15".</summary>
-    public static string Rows(IEnumerable<int> rows, int most = Most)
+    public static Message Rows(IEnumerable<int> rows, int most = Most)
     {
         var ranges = new List<(int First, int Last)>();
         foreach (var row in rows.Distinct().Order())
@@ -39,33 +39,34 @@ public static class PlaceWords
             else
                 ranges.Add((row, row));
         }
-        var words = List([.. ranges.SelectMany(Words)], most);
-        return ranges is [var (first, last)] && first == last ? $"row {words}" : $"rows {words}";
+        var words = List(ranges.SelectMany(Words), most);
+        return ranges is [var (first, last)] && first == last ? (Message)$"row {words}" : $"rows {words}";
     }
 
-    private static string[] Words((int First, int Last) range) =>
+    private static Message[] Words((int First, int Last) range) =>
         (range.Last - range.First) switch
         {
-            0 => [Number(range.First)],
-            1 => [Number(range.First), Number(range.Last)],
-            _ => [$"{Number(range.First)} to {Number(range.Last)}"],
+            0 => [$"{range.First}"],
+            1 => [$"{range.First}", $"{range.Last}"],
+            _ => [$"{range.First} to {range.Last}"],
         };
 
-    private static string Cells(IGrouping<string, SourcePlace> places, int most)
+    private static Message Cells(IGrouping<string, SourcePlace> places, int most)
     {
         var heading = places.Select(p => p.Heading).Distinct(StringComparer.Ordinal).ToList() is [var only] ? only : null;
         var cells = places.Select(p => p.Cell!.Value).ToList();
         var columns = cells.Select(c => c.Column).Distinct(StringComparer.Ordinal).ToList();
         var rows = Rows(cells.Select(c => c.Row), most);
-        return columns is [var column] ? $"column {column}{Under(heading)}, {rows}" : $"{rows}, columns {List(columns, most)}";
+        return columns is [var column]
+            ? (Message)$"column {column}{Under(heading)}, {rows}"
+            : $"{rows}, columns {List(columns.Select(Message.AsIs), most)}";
     }
 
     private static string Under(string? heading) => heading is null ? "" : $" ({heading})";
 
-    private static string List(IReadOnlyList<string> names, int most, string divider = ", ") =>
-        names.Count <= most
-            ? string.Join(divider, names)
-            : $"{string.Join(divider, names.Take(most))} and {Number(names.Count - most)} more";
-
-    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+    private static Message List(IEnumerable<Message> names, int most, string divider = ", ")
+    {
+        var all = names.ToList();
+        return all.Count <= most ? Message.Join(divider, all) : $"{Message.Join(divider, all.Take(most))} and {all.Count - most} more";
+    }
 }

@@ -7,7 +7,7 @@ namespace ExamDocs.Core.Findings;
 /// <param name="Why">Why it matters.</param>
 /// <param name="Hint">What to type instead.</param>
 /// <param name="Source">The law, standard or practice behind it, with its confidence where it is from memory.</param>
-public sealed record RuleInfo(string Code, Severity Severity, string Title, string Why, string Hint, string Source)
+public sealed record RuleInfo(string Code, Severity Severity, string Title, string Why, Message Hint, string Source)
 {
     /// <summary>
     /// What it finds fault with does not count as it was typed: it counts as missing, or as the adverse word that it begins
@@ -20,6 +20,6 @@ public sealed record RuleInfo(string Code, Severity Severity, string Title, stri
     /// <param name="message">What is wrong here.</param>
     /// <param name="hint">What to type instead, where more can be said than in the rule's own hint; null for that one.</param>
     /// <param name="item">Id of the item it is about.</param>
-    public Finding At(string path, string message, string? hint = null, string? item = null) =>
+    public Finding At(string path, Message message, Message? hint = null, string? item = null) =>
         new(Code, Severity, path, message, hint ?? Hint, Source) { Item = item, LostAt = LosesValue ? path : null };
 }

@@ -78,7 +78,10 @@ internal sealed class AnsweredItems
         !entry.IsBeside(other)
         && Particulars.Agree(Folded.Keys(answer.Id), other.Particulars.Id)
         && WithdrawalEnd.IsSentence(answer.Because)
-        && (entry.Particulars.IsMarkedOtherwise(other.Particulars) || AreBothRecorded(entry, other));
+        // A row that says both, it was this one and it was not, takes nothing back by the second: only a marking tells them apart.
+        && (
+            entry.Particulars.IsMarkedOtherwise(other.Particulars) || (!SameItem.IsFormerly(entry, other) && AreBothRecorded(entry, other))
+        );
 
     /// <summary>
     /// True where the entry's record has a row of its own for the other item, under another id: then somebody had both at hand. An

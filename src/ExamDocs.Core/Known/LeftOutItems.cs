@@ -23,6 +23,8 @@ internal static class LeftOutItems
                 versions.Contains(e.Visit)
                 && !e.IsNameAlone
                 && !here.Contains(e)
+                // Under one id it is the item corrected, also where a particular no longer agrees.
+                && !items.Current.Any(c => c.Particulars.SharesId(e.Particulars))
                 && !here.Any(h => versions.Contains(h.Visit) && h.Particulars.SharesId(e.Particulars))
             )
             .Select(e => e.Item.Id!)

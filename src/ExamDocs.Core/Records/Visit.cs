@@ -2,12 +2,15 @@ using NodaTime;
 
 namespace ExamDocs.Core.Records;
 
-/// <summary>A name and a postal address.</summary>
+/// <summary>A name and a postal address, and a telephone number where the record has one.</summary>
 public sealed record Party
 {
     public string? Name { get; init; }
 
     public string? Address { get; init; }
+
+    /// <summary>Of the visit's employer alone: whom to ring about an item, on its label.</summary>
+    public string? Telephone { get; init; }
 }
 
 /// <summary>One examination occasion: for whom, where, when, under which regime.</summary>

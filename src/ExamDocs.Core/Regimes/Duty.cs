@@ -30,6 +30,9 @@ public enum DutyKind
 
     /// <summary>Sent a copy because a defect involves an existing or imminent risk of serious personal injury.</summary>
     CopyAtImminentRisk,
+
+    /// <summary>Has proof of the last examination where the kit is used, where that place changes.</summary>
+    KeepProofAtPlaceOfUse,
 }
 
 /// <summary>A duty to tell somebody something.</summary>

@@ -17,7 +17,7 @@ public sealed record Particular
     public IReadOnlyList<string> Checks { get; init; } = [];
 }
 
-/// <summary>A rule that a regime asks for in addition to those about its particulars and duties.</summary>
-/// <param name="Code">For example CON006.</param>
+/// <summary>A rule by its code, and the provision of a regime behind it.</summary>
+/// <param name="Code">For example CON006, or D1.</param>
 /// <param name="Source">The provision behind it.</param>
 public sealed record RegimeCheck(string Code, string Source);

@@ -31,6 +31,9 @@ public sealed record Regime
     /// <summary>Rules that it asks for in addition to those that its particulars and duties name.</summary>
     public IReadOnlyList<RegimeCheck> Checks { get; init; } = [];
 
+    /// <summary>Its own provisions behind reasons for an outcome, by the code of the outcome rule.</summary>
+    public IReadOnlyList<RegimeCheck> Reasons { get; init; } = [];
+
     /// <summary>Kit that it leaves to another regime where an examination names that one.</summary>
     public IReadOnlyList<HandedOver> HandsOver { get; init; } = [];
 

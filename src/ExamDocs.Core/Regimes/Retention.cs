@@ -54,6 +54,9 @@ public sealed record RetentionRule
     /// <summary>True where it is kept until the next document of its kind is made; if there are years too, the later day counts.</summary>
     public bool UntilNext { get; init; }
 
+    /// <summary>How many of the latest are always kept, however old; null where the law sets none.</summary>
+    public int? Last { get; init; }
+
     /// <summary>True where no source says how long.</summary>
     public bool NotFound { get; init; }
 
@@ -72,11 +75,16 @@ public sealed record RetentionRule
         var years = madeOn is { } made && Years is { } y ? CorrespondingDate.AddYears(made, y) : (LocalDate?)null;
         var until = (Years, UntilNext) switch
         {
+            _ when Last is not null => null,
             (null, true) => nextMadeOn,
             (not null, true) => nextMadeOn is { } next && years is { } least ? LocalDate.Max(next, least) : null,
             _ => years,
         };
-        return new KeepUntil(until, Words, Source, Confidence) { AtLeastUntil = UntilNext ? years : null, IsKnown = !NotFound };
+        return new KeepUntil(until, Words, Source, Confidence)
+        {
+            AtLeastUntil = UntilNext || Last is not null ? years : null,
+            IsKnown = !NotFound,
+        };
     }
 }
 

@@ -17,7 +17,7 @@ public interface IRule
 /// <param name="Hint">What to type instead, where more can be said than in the rule's own hint; null for that one.</param>
 /// <param name="Item">Id of the item that it is about, where that is not the case's own.</param>
 /// <param name="Cause">What would explain it; that a value at its own place was lost need not be said.</param>
-public sealed record Fault(string Member, string Message, string? Hint = null, string? Item = null, PossibleCause? Cause = null);
+public sealed record Fault(string Member, Message Message, Message? Hint = null, string? Item = null, PossibleCause? Cause = null);
 
 /// <summary>One check with one code, for one kind of thing in the record.</summary>
 /// <typeparam name="T">The kind of thing that it checks.</typeparam>
@@ -55,11 +55,11 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
             : [];
 
     /// <summary>Reports a fault where the text is missing.</summary>
-    protected void Require(Func<T, string?> text, string member, string message) =>
+    protected void Require(Func<T, string?> text, string member, Message message) =>
         Forbid(subject => text(subject) is null, member, _ => message);
 
     /// <summary>Reports a fault where the condition holds.</summary>
-    protected void Forbid(Func<T, bool> wrong, string member, Func<T, string> message) =>
+    protected void Forbid(Func<T, bool> wrong, string member, Func<T, Message> message) =>
         Each(subject => wrong(subject) ? [new Fault(member, message(subject))] : []);
 
     /// <summary>Reports every fault returned.</summary>
@@ -69,9 +69,7 @@ public abstract class Rule<T> : AbstractValidator<T>, IRule
                 (subject, context) =>
                 {
                     foreach (var fault in faults(subject))
-                        context.AddFailure(
-                            new ValidationFailure(fault.Member, fault.Message) { ErrorCode = Info.Code, CustomState = fault }
-                        );
+                        context.AddFailure(new ValidationFailure(fault.Member, Info.Title) { ErrorCode = Info.Code, CustomState = fault });
                 }
             );
 }

@@ -131,7 +131,7 @@ public static class RuleBook
         new NextDateIsAfterThisOne(),
         new NextDateIsNotTooLate(),
         new DestroyedKitIsNotFit(),
-        new ExaminerDoesNotOwnTheKit(),
+        new ExaminerIsIndependent(),
     ];
 
     private static readonly Rule<RowCase<Renewal>>[] OfRenewal =

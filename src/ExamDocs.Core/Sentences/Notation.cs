@@ -11,8 +11,12 @@ namespace ExamDocs.Core.Sentences;
 /// <param name="Decimal">The sign between the whole number and its decimals.</param>
 /// <param name="Months">The twelve months as a date writes them.</param>
 /// <param name="DayOfMonth">The day as a date writes it before the month.</param>
-public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func<int, string> DayOfMonth)
+/// <param name="BeforeColon">What stands before a colon or semicolon: a blank that does not break, or nothing.</param>
+public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func<int, string> DayOfMonth, string BeforeColon = "")
 {
+    /// <summary>A blank that no line ends at: between a day and its month, a number and its unit.</summary>
+    public const string Unbroken = "\u00A0";
+
     // English months have three letters; the other languages would need a point behind them, so they are written in full.
     public static Notation English { get; } =
         new(".", ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"], day => Digits(day));
@@ -28,11 +32,18 @@ public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func
         new(
             ",",
             ["janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre", "octobre", "novembre", "décembre"],
-            day => day == 1 ? "1er" : Digits(day)
+            day => day == 1 ? "1er" : Digits(day),
+            Unbroken
         );
 
+    /// <summary>Between the parts of a list whose parts may have commas.</summary>
+    public string Semicolon => $"{BeforeColon}; ";
+
+    /// <summary>Between what is spoken of and what is said of it.</summary>
+    public string Colon => $"{BeforeColon}: ";
+
     /// <summary>The day with its month as a word, so that nobody takes the day for the month.</summary>
-    public string Day(LocalDate day) => $"{DayOfMonth(day.Day)} {Month(day)}";
+    public string Day(LocalDate day) => $"{DayOfMonth(day.Day)}{Unbroken}{Month(day)}";
 
     /// <summary>The date at the precision recorded: a day, a month or a year.</summary>
     public string Day(PartialDate date) =>

@@ -22,7 +22,10 @@ public sealed class SentenceBook
     ) => (Words, Reasons, Service, Diameters, Evidence) = (words, reasons, service, diameters, evidence);
 
     /// <summary>The language of files and of the screen.</summary>
-    public static SentenceBook English { get; } = InEnglish(new Sentences.Basics.English());
+    public static SentenceBook English { get; } = InEnglish(new Sentences.Basics.English(inPrint: false));
+
+    /// <summary>The same for pages, where days and units do not break at the end of a line.</summary>
+    public static SentenceBook EnglishInPrint { get; } = InEnglish(new Sentences.Basics.English(inPrint: true));
 
     public static SentenceBook German { get; } = InGerman(new Sentences.Basics.German());
 

@@ -70,6 +70,7 @@ public static class Finisher
         var facts = info.Dictionary();
         var catalog = source.Catalog.Dictionary();
         var isMarked = MarkArtifacts(source, target);
+        BookmarkTitles.Tidy(source, target, catalog);
         var xmp = Packet(facts, catalog, isMarked && TagTree.IsAccessible(source, catalog));
         catalog.Set("Metadata", Reference(target.Add(PdfTarget.PlainStream("/Type /Metadata\n/Subtype /XML\n", xmp.Bytes()))));
         catalog.Set("OutputIntents", $"[{Reference(OutputIntent.AddTo(target))}]");

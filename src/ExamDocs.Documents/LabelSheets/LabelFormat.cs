@@ -1,4 +1,5 @@
 using ExamDocs.Templates;
+using ExamDocs.Templates.DueLabel;
 
 namespace ExamDocs.Documents.LabelSheets;
 
@@ -16,8 +17,8 @@ public sealed record Circle(double XMm, double YMm, double DiameterMm);
 /// <param name="UsualStock">The stock taken where none is named.</param>
 public sealed record LabelFormat(DocumentType Type, double WidthMm, double HeightMm, Circle? Free, string UsualStock)
 {
-    /// <summary>A label is printed no smaller than this: signs and the modules of its code must stay large enough.</summary>
-    public const double SmallestScale = 0.95;
+    /// <summary>An issued label is printed no smaller than this: signs and the modules of its code must stay large enough.</summary>
+    private const double SmallestScaleOfIssued = 0.95;
 
     /// <summary>Larger than this is taken for a slip of the pen.</summary>
     public const double LargestScale = 2;
@@ -29,12 +30,31 @@ public sealed record LabelFormat(DocumentType Type, double WidthMm, double Heigh
 
     public static LabelFormat Due { get; } = new(DocumentTypes.DueLabel, 70, 37, null, "a4-24");
 
+    /// <summary>The formats in which labels are issued, one of each kind.</summary>
     public static IReadOnlyList<LabelFormat> All { get; } = [Quarantine, Due];
+
+    /// <summary>Other sizes in which an issued label can be printed.</summary>
+    public static IReadOnlyList<LabelFormat> Faces { get; } =
+    [.. DueFace.All.Select(f => new LabelFormat(DocumentTypes.DueLabel, f.WidthMm, f.HeightMm, null, Due.UsualStock) { Face = f })];
+
+    /// <summary>Null where the label is printed as it was issued.</summary>
+    public DueFace? Face { get; init; }
+
+    /// <summary>The letters and the code of a face are as small as they may be already.</summary>
+    public double SmallestScale => Face is null ? SmallestScaleOfIssued : 1;
 
     /// <summary>The format of this kind; null where it is not a kind of label.</summary>
     public static LabelFormat? Of(string? kind) => All.FirstOrDefault(f => string.Equals(f.Type.Kind, kind, StringComparison.Ordinal));
 
-    /// <summary>The format with this shape, to half a millimetre of height; null where none has it.</summary>
-    internal static LabelFormat? OfShape(double widthMm, double heightMm) =>
-        All.FirstOrDefault(f => Math.Abs(heightMm - (widthMm / f.WidthMm * f.HeightMm)) <= ToleranceMm);
+    /// <summary>
+    /// The format with this shape, to half a millimetre of height, one that is printed in about this size where there is any; null
+    /// where none has it.
+    /// </summary>
+    internal static LabelFormat? OfShape(double widthMm, double heightMm)
+    {
+        var ofShape = All.Concat(Faces).Where(f => Math.Abs(heightMm - (widthMm / f.WidthMm * f.HeightMm)) <= ToleranceMm).ToList();
+        return ofShape.Find(f => f.Holds(widthMm / f.WidthMm)) ?? ofShape.FirstOrDefault();
+    }
+
+    internal bool Holds(double scale) => scale >= SmallestScale - 0.0001 && scale <= LargestScale;
 }

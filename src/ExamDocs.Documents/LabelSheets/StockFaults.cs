@@ -50,11 +50,11 @@ public static class StockFaults
             yield return FormattableString.Invariant(
                 $"no label has the shape of {stock.LabelWidthMm} x {stock.LabelHeightMm} mm; there are {Formats}"
             );
-        else if (stock.Scale is < LabelFormat.SmallestScale - 0.0001 or > LabelFormat.LargestScale)
+        else if (!stock.Format.Holds(stock.Scale))
             yield return string.Create(
                 CultureInfo.InvariantCulture,
-                $"a label of {stock.LabelWidthMm} mm would be printed at {stock.Scale * 100:0} %; it is 95 to 200 % of "
-                    + $"{stock.Format.WidthMm} mm"
+                $"a label of {stock.LabelWidthMm} mm would be printed at {stock.Scale * 100:0} %; it is "
+                    + $"{stock.Format.SmallestScale * 100:0} to {LabelFormat.LargestScale * 100:0} % of {stock.Format.WidthMm} mm"
             );
         else if (stock.Eyelet is not null && stock.PerSheet > 1)
             yield return "an eyelet is for a tag with one label on it";
@@ -71,5 +71,10 @@ public static class StockFaults
     }
 
     private static string Formats =>
-        string.Join(" and ", LabelFormat.All.Select(f => FormattableString.Invariant($"{f.WidthMm} x {f.HeightMm} mm ({f.Type.Kind})")));
+        string.Join(
+            ", ",
+            LabelFormat
+                .All.Concat(LabelFormat.Faces)
+                .Select(f => FormattableString.Invariant($"{f.WidthMm} x {f.HeightMm} mm ({f.Type.Kind})"))
+        );
 }

@@ -2,7 +2,9 @@ using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
+using ExamDocs.Templates.FirstVisit;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -30,9 +32,17 @@ public sealed class DocumentRenderer : IAsyncDisposable
 
     public Task<string> HtmlAsync(DueLabelModel model) => RenderAsync(DueLabelDocument.Of(model));
 
+    public Task<string> HtmlAsync(HandTagModel model) => RenderAsync(HandTagDocument.Of(model));
+
+    public Task<string> HtmlAsync(DueFaceModel model) => RenderAsync(DueFaceDocument.Of(model));
+
     public Task<string> HtmlAsync(EquipmentRecordModel model) => RenderAsync(EquipmentRecordDocument.Of(model));
 
     public Task<string> HtmlAsync(CheckSheetModel model) => RenderAsync(CheckSheetDocument.Of(model));
+
+    public Task<string> HtmlAsync(EnclosuresModel model) => RenderAsync(EnclosuresPage.Of(model));
+
+    public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

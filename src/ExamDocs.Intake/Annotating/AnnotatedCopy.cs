@@ -9,6 +9,7 @@ namespace ExamDocs.Intake.Annotating;
 internal sealed class AnnotatedCopy
 {
     private readonly WorkbookPackage _package;
+    private readonly MessageLanguage _language;
     private readonly WorkbookDirectory _directory;
     private readonly FormatNames _names;
     private readonly StylePlan _styles;
@@ -16,9 +17,9 @@ internal sealed class AnnotatedCopy
     private readonly List<PlacedFinding> _findings;
     private readonly List<PlacedFinding> _marked;
 
-    public AnnotatedCopy(WorkbookPackage package, IReadOnlyList<Finding> findings, SourceMap places)
+    public AnnotatedCopy(WorkbookPackage package, IReadOnlyList<Finding> findings, SourceMap places, MessageLanguage language)
     {
-        _package = package;
+        (_package, _language) = (package, language);
         _directory = WorkbookDirectory.Read(package);
         _names = FormatNames.Of(RootNamespace(package, _directory.Main));
         _styles = new StylePlan(StyleCounts.Read(package, _directory.Styles));
@@ -55,7 +56,7 @@ internal sealed class AnnotatedCopy
             var at = _directory.Sheets.ToList().FindIndex(s => string.Equals(s.Name, marked.Key, StringComparison.Ordinal));
             var marks = marked
                 .GroupBy(f => f.Cell!.Value)
-                .Select(c => Mark.Of(c.Key, c.Select(f => f.Finding)))
+                .Select(c => Mark.Of(c.Key, c.Select(f => f.Finding), _language))
                 .OrderBy(m => m.Row)
                 .ThenBy(m => m.Column)
                 .ToList();
@@ -83,8 +84,11 @@ internal sealed class AnnotatedCopy
         var known = WorkbookNames.Read(_package, _directory.Main);
         var part = _changes.FreshPart(Folder(_directory.Main) + "worksheets/findings", ".xml");
         var link = _changes.Link(_directory.Main, _names.Link("worksheet"), part);
-        _changes.Patch(_directory.Main, new WorkbookPatch(known.Fresh(FindingsSheet.Name), known.LastSheetId + 1, link, _names.Links));
-        _changes.Add(part, ContentTypes.Sheet, target => new FindingsSheetWriter(_names, _styles).Write(target, _findings));
+        _changes.Patch(
+            _directory.Main,
+            new WorkbookPatch(known.Fresh(FindingsSheet.Name.In(_language)), known.LastSheetId + 1, link, _names.Links)
+        );
+        _changes.Add(part, ContentTypes.Sheet, target => new FindingsSheetWriter(_names, _styles, _language).Write(target, _findings));
     }
 
     private static string Folder(string part) => part[..(part.LastIndexOf('/') + 1)];

@@ -16,14 +16,21 @@ public static class AnnotatedWorkbook
     /// <param name="target">Where the copy is written; it is left open. What stands there is of use only where null is given back.</param>
     /// <param name="findings">What was found in it.</param>
     /// <param name="places">Where in it each place of the record was typed.</param>
+    /// <param name="language">In which the notes and the list are written; English where it is left out.</param>
     /// <returns>One sentence saying why there is no copy; null where there is one.</returns>
-    public static string? Write(Stream source, Stream target, IReadOnlyList<Finding> findings, SourceMap places)
+    public static string? Write(
+        Stream source,
+        Stream target,
+        IReadOnlyList<Finding> findings,
+        SourceMap places,
+        MessageLanguage? language = null
+    )
     {
         ArgumentNullException.ThrowIfNull(places);
         try
         {
             using var package = WorkbookPackage.Open(source, new ReadingBudget());
-            new AnnotatedCopy(package, findings, places).Write(target);
+            new AnnotatedCopy(package, findings, places, language ?? MessageLanguage.English).Write(target);
             return null;
         }
         catch (UnreadableWorkbookException e)

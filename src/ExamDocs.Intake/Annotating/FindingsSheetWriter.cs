@@ -17,7 +17,7 @@ internal sealed record PlacedFinding(Finding Finding, string? Sheet, (int Row, i
 }
 
 /// <summary>Writes the list of findings. Every cell is a text of its own, never a formula.</summary>
-internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
+internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles, MessageLanguage language)
 {
     /// <summary>Spreadsheet programs take no more links than this on a sheet (from memory: 65,530).</summary>
     private const int MostLinks = 65_000;
@@ -36,10 +36,10 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         xml.WriteStartElement("worksheet", names.Main);
         WriteHead(xml);
         xml.WriteStartElement("sheetData");
-        WriteRow(xml, 1, [(FindingsSheet.Caution, styles.Caution)]);
-        WriteRow(xml, FindingsSheet.HeadingRow, [.. FindingsSheet.Headings.Select(h => (h, styles.Heading))]);
+        WriteRow(xml, 1, [(FindingsSheet.Caution.In(language), styles.Caution)]);
+        WriteRow(xml, FindingsSheet.HeadingRow, [.. FindingsSheet.Headings.Select(h => (h.In(language), styles.Heading))]);
         if (findings.Count == 0)
-            WriteRow(xml, FindingsSheet.HeadingRow + 1, [(FindingsSheet.None, styles.Caution)]);
+            WriteRow(xml, FindingsSheet.HeadingRow + 1, [(FindingsSheet.None.In(language), styles.Caution)]);
         for (var n = 0; n < Math.Min(findings.Count, MostRows); n++)
             WriteRow(xml, RowOf(n), Cells(findings[n]), wraps: true);
         xml.WriteEndElement();
@@ -82,11 +82,11 @@ internal sealed class FindingsSheetWriter(FormatNames names, StylePlan styles)
         (string Text, int Style)[] cells =
         [
             (finding.Code, styles.Plain),
-            (finding.Severity.Word(), styles.Word(finding.Severity)),
+            (finding.Severity.Said().In(language), styles.Word(finding.Severity)),
             (placed.Place, placed.Cell is null ? styles.Plain : styles.Link),
             (finding.Item ?? "", styles.Plain),
-            (finding.Message, styles.Plain),
-            (finding.Hint, styles.Plain),
+            (finding.Message.In(language), styles.Plain),
+            (finding.Hint.In(language), styles.Plain),
         ];
         return [.. cells, (FindingsSheet.Check(cells.Select(c => CellText.Clean(Stored(c.Text)))), styles.Plain)];
     }

@@ -9,13 +9,18 @@ namespace ExamDocs.Intake.Annotating;
 /// <param name="Texts">What to say of it, the gravest first.</param>
 internal sealed record Mark(int Row, int Column, Severity Worst, IReadOnlyList<string> Texts)
 {
-    public static Mark Of((int Row, int Column) cell, IEnumerable<Finding> found)
+    public static Mark Of((int Row, int Column) cell, IEnumerable<Finding> found, MessageLanguage language)
     {
         var sorted = found.OrderByDescending(f => f.Severity).ToList();
-        return new(cell.Row, cell.Column, sorted[0].Severity, [.. sorted.Select(Words).Distinct(StringComparer.Ordinal)]);
+        return new(
+            cell.Row,
+            cell.Column,
+            sorted[0].Severity,
+            [.. sorted.Select(f => Words(f).In(language)).Distinct(StringComparer.Ordinal)]
+        );
     }
 
-    private static string Words(Finding finding) =>
-        $"{finding.Severity.Word().ToUpperInvariant()} {finding.Code}{(finding.Item is { } id ? $" ({id})" : "")}: {finding.Message}.\n"
+    private static Message Words(Finding finding) =>
+        $"{finding.Severity.InCapitals()} {finding.Code}{(finding.Item is { } id ? $" ({id})" : "")}: {finding.Message}.\n"
         + $"What to do: {finding.Hint}";
 }

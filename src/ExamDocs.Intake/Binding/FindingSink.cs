@@ -18,7 +18,7 @@ internal sealed class FindingSink
     public IReadOnlyList<Finding> All => _findings;
 
     /// <exception cref="UnreadableWorkbookException">There are too many.</exception>
-    public void Report(RuleInfo rule, string path, string message, string? hint = null, PossibleCause? cause = null)
+    public void Report(RuleInfo rule, string path, Message message, Message? hint = null, PossibleCause? cause = null)
     {
         if (ReferenceEquals(rule, PlaceholderRules.StandsForNothing) && ++_placeholders > MostPlaceholders)
             return;
@@ -32,13 +32,7 @@ internal sealed class FindingSink
     {
         if (_placeholders > MostPlaceholders)
             _findings.Add(
-                PlaceholderRules.StandsForNothing.At(
-                    "",
-                    string.Create(
-                        System.Globalization.CultureInfo.InvariantCulture,
-                        $"{_placeholders - MostPlaceholders} more values are missing like those that are named"
-                    )
-                )
+                PlaceholderRules.StandsForNothing.At("", $"{_placeholders - MostPlaceholders} more values are missing in the same way")
             );
     }
 }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -11,13 +12,15 @@ internal static class MemberDates
     /// <param name="limits">Without it an item could serve longer: that it is not known is then an error.</param>
     public static LocalDate? Date(this Members members, string name, bool limits = false)
     {
-        const string kind = "a date as text, for example 2026-05-11";
         return members.TakeOnly(name) switch
         {
             null => null,
             TextNode placeholder when members.IsPlaceholder(placeholder, limits) => null,
-            TextNode text => DateText.ReadDay(text.Text.Trim()) ?? Unreadable<LocalDate?>(members, text, $"cannot be read as {kind}"),
-            var other => members.ReportKind<LocalDate?>(other, kind),
+            TextNode text => DateText.ReadDay(text.Text.Trim())
+                ?? Unreadable<LocalDate?>(members, text, day =>
+                    $"'{day}' cannot be read as a date; a date is text, for example 2026-05-11"
+                ),
+            var other => members.ReportKind<LocalDate?>(other, $"a date as text, for example 2026-05-11"),
         };
     }
 
@@ -29,13 +32,13 @@ internal static class MemberDates
             null => null,
             TextNode placeholder when members.IsPlaceholder(placeholder, limits) => null,
             TextNode text => DateText.ReadPartial(text.Text.Trim())
-                ?? Unreadable<PartialDate>(members, text, "is not a date that can be read in one way only"),
-            var other => members.ReportKind<PartialDate>(other, "a date as text, for example 2024-02"),
+                ?? Unreadable<PartialDate>(members, text, date => $"'{date}' can be read as a date in more than one way, or in none"),
+            var other => members.ReportKind<PartialDate>(other, $"a date as text, for example 2024-02"),
         };
 
-    private static T? Unreadable<T>(Members members, TextNode text, string why)
+    private static T? Unreadable<T>(Members members, TextNode text, Func<string, Message> say)
     {
-        members.Report(IntakeRules.UnreadableDate, text.Pointer, $"'{TextGuard.Cut(text.Text, Members.MostShown)}' {why}");
+        members.Report(IntakeRules.UnreadableDate, text.Pointer, say(TextGuard.Cut(text.Text, Members.MostShown)));
         return default;
     }
 }

@@ -16,11 +16,7 @@ internal static class MemberNumbers
             return null;
         if (number == decimal.Truncate(number))
             return (int)number;
-        members.Report(
-            IntakeRules.NumberOutOfRange,
-            $"{members.Pointer}/{name}",
-            $"{number.ToString(CultureInfo.InvariantCulture)} is not a whole number"
-        );
+        members.Report(IntakeRules.NumberOutOfRange, $"{members.Pointer}/{name}", $"{number} is not a whole number");
         return null;
     }
 
@@ -33,13 +29,13 @@ internal static class MemberNumbers
         [
             .. members
                 .Elements(name)
-                .Select(e => Members.IsMissing(e) ? members.ReportKind<decimal?>(e, "a number") : Read(members, e, least, most)),
+                .Select(e => Members.IsMissing(e) ? members.ReportKind<decimal?>(e, $"a number") : Read(members, e, least, most)),
         ];
 
     private static decimal? Read(Members members, SourceNode member, decimal least, decimal most)
     {
         if (member is not NumberNode number)
-            return members.ReportKind<decimal?>(member, "a number");
+            return members.ReportKind<decimal?>(member, $"a number");
         if (
             decimal.TryParse(number.Raw, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
             && value >= least
@@ -49,10 +45,7 @@ internal static class MemberNumbers
         members.Report(
             IntakeRules.NumberOutOfRange,
             number.Pointer,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{TextGuard.Cut(number.Raw, Members.MostShown)} is not a number from {least} to {most}"
-            )
+            $"{TextGuard.Cut(number.Raw, Members.MostShown)} is not a number from {least} to {most}"
         );
         return null;
     }

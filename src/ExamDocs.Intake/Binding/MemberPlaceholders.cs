@@ -54,8 +54,9 @@ internal static class MemberPlaceholders
         members.Report(
             rule,
             pointer,
-            $"'{TextGuard.Cut(text, Members.MostShown)}' "
-                + (isAsked ? "does not say which value it is" : "is no value and counts as missing")
+            isAsked
+                ? (Message)$"'{TextGuard.Cut(text, Members.MostShown)}' does not say which value it is"
+                : $"'{TextGuard.Cut(text, Members.MostShown)}' is no value and counts as missing"
         );
     }
 }

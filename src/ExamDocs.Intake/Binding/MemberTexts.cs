@@ -17,7 +17,7 @@ internal static class MemberTexts
     {
         var texts = members
             .Elements(name)
-            .Select(e => e is TextNode t ? Guarded(members, t, TextGuard.MaxIdentity) : members.ReportKind<string>(e, "text"))
+            .Select(e => e is TextNode t ? Guarded(members, t, TextGuard.MaxIdentity) : members.ReportKind<string>(e, $"text"))
             .OfType<string>()
             .ToList();
         return texts.Count == 0 ? null : texts;
@@ -31,13 +31,9 @@ internal static class MemberTexts
     {
         var text = node.Text.Trim();
         if (TextGuard.Objection(text) is { } objection)
-            members.Report(IntakeRules.UnprintableText, node.Pointer, $"the text holds {objection}");
+            members.Report(IntakeRules.UnprintableText, node.Pointer, objection);
         if (text.Length > longest)
-            members.Report(
-                IntakeRules.TextTooLong,
-                node.Pointer,
-                string.Create(CultureInfo.InvariantCulture, $"the text has {text.Length} characters, and {longest} can be printed whole")
-            );
+            members.Report(IntakeRules.TextTooLong, node.Pointer, $"the text has {text.Length} characters; at most {longest} are allowed");
         return text.Length == 0 ? null : text;
     }
 
@@ -46,7 +42,7 @@ internal static class MemberTexts
         string? first = null;
         foreach (var member in members.TakeTyped(name))
         {
-            var text = member is TextNode t ? Guarded(members, t, longest) : members.ReportKind<string>(member, "text in quotation marks");
+            var text = member is TextNode t ? Guarded(members, t, longest) : members.ReportKind<string>(member, $"text in quotation marks");
             first ??= text;
         }
         return first;

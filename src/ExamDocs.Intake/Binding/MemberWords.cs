@@ -76,12 +76,14 @@ internal static class MemberWords
     private static void ReportUnknown(Members members, SourceNode member, string typed, IReadOnlyList<string> allowed, bool listed)
     {
         var near = SpellingSuggestion.Of(typed, allowed);
-        var words = listed ? $"Allowed: {string.Join(", ", allowed)}." : "examdocs criteria lists the words that each criterion allows.";
+        var words = listed
+            ? (Message)$"Allowed: {string.Join(", ", allowed)}."
+            : $"The command examdocs criteria lists the words that each criterion allows.";
         members.Report(
             IntakeRules.UnknownWord,
             member.Pointer,
             $"'{TextGuard.Cut(typed, Members.MostShown)}' is not one of the allowed words",
-            near is null ? words : $"Did you mean '{near}'? {words}",
+            near is null ? words : (Message)$"Did you mean '{near}'? {words}",
             listed ? null : new PossibleCause(member.Pointer, AnswerNotAllowed)
         );
     }

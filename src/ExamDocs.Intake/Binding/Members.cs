@@ -30,7 +30,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             if (member is BooleanNode flag)
                 value = value is true || flag.Value;
             else if (!IsMissing(member))
-                ReportKind(member, "true or false");
+                ReportKind(member, $"true or false");
         }
         return value;
     }
@@ -45,7 +45,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             if (member is ObjectNode inner)
                 part ??= Bind(inner, bind);
             else if (!IsMissing(member))
-                ReportKind(member, "an object in braces");
+                ReportKind(member, $"an object in braces");
         }
         return part;
     }
@@ -58,7 +58,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
                 {
                     if (element is ObjectNode inner)
                         return Bind(inner, bind);
-                    ReportKind(element, "an object in braces");
+                    ReportKind(element, $"an object in braces");
                     return bind(new Members(new ObjectNode(element.Pointer, []), sink));
                 }),
         ];
@@ -72,8 +72,8 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             Report(
                 IntakeRules.UnknownMember,
                 member.Value.Pointer,
-                $"'{TextGuard.Cut(member.Key, MostShown)}' is not a member that belongs here",
-                near is null ? null : $"Did you mean '{near}'?"
+                $"'{TextGuard.Cut(member.Key, MostShown)}' is not a member of this object",
+                near is null ? null : (Message)$"Did you mean '{near}'?"
             );
         }
     }
@@ -84,11 +84,7 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
         _known.Add(name);
         var found = Of(name).ToList();
         if (found.Count > 1)
-            Report(
-                IntakeRules.DuplicateMember,
-                found[1].Pointer,
-                $"'{name}' is written {found.Count.ToString(CultureInfo.InvariantCulture)} times"
-            );
+            Report(IntakeRules.DuplicateMember, found[1].Pointer, $"'{name}' is written {found.Count} times");
         return found;
     }
 
@@ -110,20 +106,20 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
             }
             else if (!IsMissing(member))
             {
-                ReportKind(member, "a list in square brackets");
+                ReportKind(member, $"a list in square brackets");
             }
         }
     }
 
-    public void Report(RuleInfo rule, string pointer, string message, string? hint = null, PossibleCause? cause = null) =>
+    public void Report(RuleInfo rule, string pointer, Message message, Message? hint = null, PossibleCause? cause = null) =>
         sink.Report(rule, pointer, message, hint, cause);
 
     /// <summary>Reports a value that is not of the kind its member holds.</summary>
-    public void ReportKind(SourceNode member, string wanted) => Report(IntakeRules.WrongType, member.Pointer, $"here belongs {wanted}");
+    public void ReportKind(SourceNode member, Message wanted) => Report(IntakeRules.WrongType, member.Pointer, $"this must be {wanted}");
 
-    /// <inheritdoc cref="ReportKind(SourceNode, string)"/>
+    /// <inheritdoc cref="ReportKind(SourceNode, Message)"/>
     /// <returns>No value.</returns>
-    public T? ReportKind<T>(SourceNode member, string wanted)
+    public T? ReportKind<T>(SourceNode member, Message wanted)
     {
         ReportKind(member, wanted);
         return default;

@@ -11,7 +11,7 @@ internal static class RecordBinder
         var sink = new FindingSink();
         if (root is not ObjectNode node)
         {
-            sink.Report(IntakeRules.WrongType, "", "here belongs a record in braces");
+            sink.Report(IntakeRules.WrongType, "", $"this must be a record in braces");
             return (new ExaminationRecord(), sink.All);
         }
         var members = new Members(node, sink);
@@ -21,7 +21,9 @@ internal static class RecordBinder
             sink.Report(
                 IntakeRules.UnknownFormat,
                 "/format",
-                $"the format is '{TextGuard.Cut(record.Format ?? "not recorded", 80)}', not {ExaminationRecord.FormatName}"
+                record.Format is { } typed
+                    ? (Message)$"the format is '{TextGuard.Cut(typed, 80)}', not {ExaminationRecord.FormatName}"
+                    : $"the format is not recorded; it must be {ExaminationRecord.FormatName}"
             );
         sink.Finish();
         return (record, sink.All);
@@ -47,7 +49,7 @@ internal static class RecordBinder
         {
             Reference = m.Marking("reference"),
             Regime = m.Identity("regime"),
-            Employer = m.Part("employer", Party),
+            Employer = m.Part("employer", e => Party(e) with { Telephone = e.FilledText("telephone") }),
             Premises = m.Part("premises", Party),
             HiredFrom = m.Part("hiredFrom", Party),
             EnforcingAuthority = m.Part("enforcingAuthority", Party),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.Binding;
 
@@ -21,18 +22,20 @@ internal static class TextGuard
         text.Length <= most ? text : text[..(char.IsHighSurrogate(text[most - 2]) ? most - 2 : most - 1)] + "…";
 
     /// <summary>Names the first character that cannot be printed as typed; null where all can.</summary>
-    public static string? Objection(string text)
+    public static Message? Objection(string text)
     {
         for (var i = 0; i < text.Length; i++)
         {
             if (!Rune.TryGetRuneAt(text, i, out var rune))
-                return "half of a character pair";
+                return $"the text holds half of a character pair";
             if (IsRefused(rune))
-                return string.Create(CultureInfo.InvariantCulture, $"the hidden or unprintable character U+{rune.Value:X4}");
+                return $"the text holds the hidden or unprintable character {Name(rune)}";
             i += rune.Utf16SequenceLength - 1;
         }
         return null;
     }
+
+    private static string Name(Rune rune) => string.Create(CultureInfo.InvariantCulture, $"U+{rune.Value:X4}");
 
     private static bool IsRefused(Rune rune) =>
         rune.Value switch

@@ -11,7 +11,7 @@ public static class CsvFindings
         "A file of separated values was read as it seems to have been written",
         "Such a file says neither how its letters are encoded nor what separates its values; taken wrongly, names and "
             + "numbers come out wrong.",
-        "Look at the letters outside English; where they are wrong, save the file again as UTF-8.",
+        $"Look at the letters outside English; where they are wrong, save the file again as UTF-8.",
         "RFC 4180; Unicode Standard, byte order mark"
     );
 
@@ -19,8 +19,8 @@ public static class CsvFindings
         "INT041",
         Severity.Error,
         "Every file of the folder is a sheet that is known",
-        "What stands in an unknown file is not read, and an answer or a danger may stand there.",
-        "Name the file as the sheet of the capture workbook, for example Rope bridges.csv, or take it out of the folder.",
+        "What is in an unknown file is not read, and it may be an answer or a danger.",
+        $"Name the file as the sheet of the capture workbook, for example Rope bridges.csv, or take it out of the folder.",
         RuleSources.CaptureWorkbook
     );
 
@@ -30,7 +30,7 @@ public static class CsvFindings
         "No file of the folder that may hold a record is left unread",
         "Of a folder only the files of separated values in it are read; what a workbook, a document or another folder beside "
             + "them holds would count for nothing.",
-        "Give it as an input of its own, with the same visit reference; or take it out of the folder.",
+        $"Give it as an input of its own, with the same visit reference; or take it out of the folder.",
         Folders
     );
 
@@ -38,8 +38,8 @@ public static class CsvFindings
         "INT073",
         Severity.Note,
         "Files of a folder that hold no record are named",
-        "They are not read, but for the photos that the record names.",
-        "Look whether one of them says something of the kit.",
+        "They are not read, except for the photos that the record names.",
+        $"Check whether one of them says something about the kit.",
         Folders
     );
 

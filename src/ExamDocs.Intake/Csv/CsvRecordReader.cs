@@ -82,10 +82,8 @@ public static class CsvRecordReader
                 CsvFindings.OthersNotRead,
                 ReadingNotes.Outside(first.Name),
                 first.Name,
-                string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
-                    $"other files in the folder: {unread.Count(f => !f.MayHoldRecord)}, {CellReading.Shown(first.Name)} being the first"
-                )
+                $"{unread.Count(f => !f.MayHoldRecord)} other files in the folder are not read; "
+                    + $"the first is {CellReading.Shown(first.Name)}"
             );
     }
 
@@ -126,7 +124,7 @@ public static class CsvRecordReader
             CsvFindings.UnknownFile,
             ReadingNotes.Outside(sheet.Name),
             $"{sheet.Name}!A1",
-            $"neither the name of the file {sheet.Name} nor its headings tell which sheet it stands for"
+            $"neither the name of the file {sheet.Name} nor its headings tell which sheet it is"
         );
         notes.UnreadRows.AddRange(sheet.Rows.Select(r => (sheet.Name, r.Number)));
     }

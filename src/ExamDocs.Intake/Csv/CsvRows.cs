@@ -1,4 +1,5 @@
 using CsvHelper;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Package;
 
@@ -7,10 +8,10 @@ namespace ExamDocs.Intake.Csv;
 /// <summary>Reads the rows of a text with separators (RFC 4180) as the rows of a sheet; a row's number is its first line's.</summary>
 internal static class CsvRows
 {
-    private static readonly (char Separator, string Name)[] Separators = [(';', "semicolons"), ('\t', "tabs"), (',', "commas")];
+    private static readonly (char Separator, Message Name)[] Separators = [(';', $"semicolons"), ('\t', $"tabs"), (',', $"commas")];
 
     /// <summary>The separator that divides the first line most often, and its name; commas where none does.</summary>
-    public static (char Separator, string Name) SeparatorOf(string text)
+    public static (char Separator, Message Name) SeparatorOf(string text)
     {
         var first = FirstLine(text);
         var best = Separators.MaxBy(s => Count(first, s.Separator));

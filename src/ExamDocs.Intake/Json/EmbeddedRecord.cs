@@ -73,8 +73,10 @@ public static class EmbeddedRecord
         new TreeMembers($"/{Reading}/{index.ToString(System.Globalization.CultureInfo.InvariantCulture)}")
             .Text("code", finding.Code)
             .Text("path", finding.Path)
-            .Text("message", finding.Message)
-            .Text("hint", finding.Hint)
+            .Text("message", finding.Message.Text)
+            .Text("hint", finding.Hint.Text)
+            .Add("said", at => EmbeddedMessage.Node(finding.Message, at))
+            .Add("advised", at => EmbeddedMessage.Node(finding.Hint, at))
             .Text("item", finding.Item)
             .Node;
 
@@ -84,7 +86,12 @@ public static class EmbeddedRecord
         if (node is not ObjectNode o || o.Text("code") is not { } code || !ByCode.TryGetValue(code, out var rule))
             return null;
         return o.Text("path") is { } path && o.Text("message") is { } message
-            ? rule.At(path, message, o.Text("hint"), o.Text("item"))
+            ? rule.At(
+                path,
+                EmbeddedMessage.Read(o.Find("said"), message),
+                o.Text("hint") is { } hint ? EmbeddedMessage.Read(o.Find("advised"), hint) : null,
+                o.Text("item")
+            )
             : null;
     }
 }

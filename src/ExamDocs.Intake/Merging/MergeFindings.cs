@@ -8,9 +8,9 @@ public static class MergeFindings
     public static readonly RuleInfo TakenOnce = new(
         "INT050",
         Severity.Note,
-        "A row that stands in two inputs of one visit is taken once",
+        "A row that is in two inputs of one visit counts once",
         "Two workbooks of one visit often begin from the same one; a row copied with it is still one item, one person or one limit.",
-        "Leave it, or take the row out of one of the two.",
+        $"Leave it, or take the row out of one of the two.",
         RuleSources.Practice
     );
 
@@ -19,7 +19,7 @@ public static class MergeFindings
         Severity.Error,
         "Inputs of one visit do not contradict each other",
         "Which of the two is right cannot be told from here, and the wrong one may hide a danger.",
-        "Put the wrong one right, or take its row out. If they are two visits, give each its own reference.",
+        $"Put the wrong one right, or take its row out. If they are two visits, give each its own reference.",
         RuleSources.Practice
     );
 

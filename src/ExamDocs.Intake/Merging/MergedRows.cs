@@ -53,11 +53,8 @@ internal sealed class MergedRows
                 return MergeFindings.TakenOnce.At(
                     Pointer(place),
                     again.Count() == 1
-                        ? $"the row stands at {row.Located()} too"
-                        : string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"{again.Count()} rows of {row.List} stand in {row.Read.Sources.File} too, the first at {row.Located()}"
-                        ),
+                        ? (Message)$"the same row is at {row.Located()}"
+                        : $"{again.Count()} rows of {row.List} are in {row.Read.Sources.File} too, the first at {row.Located()}",
                     item: first.Item
                 );
             });
@@ -90,14 +87,14 @@ internal sealed class MergedRows
             [
                 MergeFindings.Disagreement.At(
                     Pointer(place),
-                    $"the row at {first.Located()} is about the same, and one says what the other does not",
+                    $"the row at {first.Located()} is about the same item or person, but the two do not say the same",
                     item: later.Item
                 ),
             ];
         return differing.Select(leaf =>
             MergeFindings.Disagreement.At(
                 Pointer(place) + leaf.Path,
-                $"'{leaf.Value}' stands here, and '{values[leaf.Name].Value}' at {first.Located(values[leaf.Name].Path)}",
+                $"it is '{leaf.Value}' here, but '{values[leaf.Name].Value}' at {first.Located(values[leaf.Name].Path)}",
                 item: later.Item
             )
         );

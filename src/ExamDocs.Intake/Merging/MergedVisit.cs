@@ -37,7 +37,7 @@ internal static class MergedVisit
                     .Select(p =>
                         MergeFindings.Disagreement.At(
                             $"/visit{about.Key}",
-                            $"'{about.First().Leaf.Value}' stands here, and '{p.Leaf.Value}' at "
+                            $"it is '{about.First().Leaf.Value}' here, but '{p.Leaf.Value}' at "
                                 + $"{p.Read.Sources.Locate($"/visit{about.Key}")}"
                         )
                     )
@@ -52,5 +52,10 @@ internal static class MergedVisit
     private static Party? Of(Party? first, Party? next) =>
         first is null || next is null
             ? first ?? next
-            : new Party { Name = first.Name ?? next.Name, Address = first.Address ?? next.Address };
+            : new Party
+            {
+                Name = first.Name ?? next.Name,
+                Address = first.Address ?? next.Address,
+                Telephone = first.Telephone ?? next.Telephone,
+            };
 }

@@ -71,11 +71,11 @@ internal ref struct JpegHeader
         if (_components == 4)
             throw new PhotoRefusedException(
                 PhotoRules.NotPrintable,
-                "is a JPEG in the four colours of printing presses (CMYK)",
-                "Open it in an image program and save it as JPEG in RGB colours."
+                $"is a JPEG in the four colours of printing presses (CMYK)",
+                $"Open it in an image program and save it as JPEG in RGB colours."
             );
         if (marker > 0xC2 || body[0] != 8 || _components is not (1 or 3))
-            throw new PhotoRefusedException(PhotoRules.NotPrintable, "is a rare kind of JPEG that we do not read");
+            throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is a rare kind of JPEG that we do not read");
         var (height, width) = (BinaryPrimitives.ReadUInt16BigEndian(body[1..]), BinaryPrimitives.ReadUInt16BigEndian(body[3..]));
         if (height == 0 || width == 0)
             throw PhotoRefusedException.Damaged();
@@ -106,7 +106,7 @@ internal ref struct JpegHeader
             throw PhotoRefusedException.Damaged();
         _inPasses |= body[0] < _components;
         if (++_scans > PhotoLimits.Scans)
-            throw new PhotoRefusedException(PhotoRules.NotPrintable, "is a JPEG stored in more passes than any program needs");
+            throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is a JPEG stored in more passes than any program needs");
         SkipPacked();
     }
 

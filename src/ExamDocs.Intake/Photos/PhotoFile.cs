@@ -14,9 +14,9 @@ internal static class PhotoFile
             // A pipe or a device has no length; opening one could wait forever.
             var length = new FileInfo(path).Length;
             if (length == 0)
-                throw new PhotoRefusedException(PhotoRules.NotPrintable, "is empty, or no ordinary file");
+                throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is empty, or no ordinary file");
             if (length > PhotoLimits.FileBytes)
-                throw new PhotoRefusedException(PhotoRules.TooLarge, "is a file of more than 40 MiB");
+                throw new PhotoRefusedException(PhotoRules.TooLarge, $"is a file of more than 40 MiB");
             using var stream = File.OpenRead(path);
             var bytes = new byte[length];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
@@ -26,8 +26,8 @@ internal static class PhotoFile
         {
             throw new PhotoRefusedException(
                 PhotoRules.NotFound,
-                "is there but cannot be opened",
-                "Look whether another program holds the file, and who may read it."
+                $"is there but cannot be opened",
+                $"Check whether another program holds the file open, and who may read it."
             );
         }
     }

@@ -51,36 +51,36 @@ internal static class PhotoPath
             var root = Real(Path.GetFullPath(folder), Links);
             var file = Real(Path.Combine([root, .. steps]), Links);
             if (!file.StartsWith(Path.EndsInDirectorySeparator(root) ? root : root + Path.DirectorySeparatorChar, StringComparison.Ordinal))
-                throw Outside("is reached over a link that leads out of the record's folder");
-            return Directory.Exists(file) ? throw new PhotoRefusedException(PhotoRules.NotPrintable, "is a folder")
+                throw Outside($"is reached over a link that leads out of the record's folder");
+            return Directory.Exists(file) ? throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is a folder")
                 : File.Exists(file) ? file
-                : throw new PhotoRefusedException(PhotoRules.NotFound, "is not there");
+                : throw new PhotoRefusedException(PhotoRules.NotFound, $"is not there");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new PhotoRefusedException(PhotoRules.NotFound, "cannot be reached");
+            throw new PhotoRefusedException(PhotoRules.NotFound, $"cannot be reached");
         }
     }
 
     private static string[] Steps(string name)
     {
         if (name.Contains('\0', StringComparison.Ordinal))
-            throw new PhotoRefusedException(PhotoRules.NotFound, "is not there");
+            throw new PhotoRefusedException(PhotoRules.NotFound, $"is not there");
         if (name[0] is '/' or '\\' || name.Contains(':', StringComparison.Ordinal))
-            throw Outside("is named by a drive, a server or a whole path, not from the record's folder");
+            throw Outside($"is named by a drive, a server or a whole path, not from the record's folder");
         var steps = name.Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries);
         if (steps.Contains("..", StringComparer.Ordinal))
-            throw Outside("is named over a folder above ('..')");
+            throw Outside($"is named through a folder above ('..')");
         return Array.Exists(steps, s => DeviceNames.Contains(s.Split('.')[0].Trim()))
             ? throw new PhotoRefusedException(
                 PhotoRules.NotPrintable,
-                "has a name that stands for a device, not a file",
-                "Give the file another name."
+                $"has a name that means a device, not a file",
+                $"Give the file another name."
             )
             : steps;
     }
 
-    private static PhotoRefusedException Outside(string why) => new(PhotoRules.OutsideFolder, why);
+    private static PhotoRefusedException Outside(Message why) => new(PhotoRules.OutsideFolder, why);
 
     /// <summary>The path with the links of every step resolved; what is not there is left as it is named.</summary>
     private static string Real(string path, int linksLeft)

@@ -12,7 +12,7 @@ public static class PhotoRules
         Severity.Warning,
         "Every photo named is there",
         "A picture that is missing cannot be printed as evidence.",
-        "Type the file's name as it stands in the record's folder, or put the file there.",
+        $"Type the file's name as it is in the record's folder, or put the file there.",
         "record format examdocs/1"
     );
 
@@ -21,7 +21,7 @@ public static class PhotoRules
         Severity.Warning,
         "Every photo lies in the record's folder",
         "A record from somebody else could otherwise bring any picture of this computer into print.",
-        "Copy the photo into the folder of the record, or a folder within it, and name it from there: photos/14.jpg.",
+        $"Copy the photo into the folder of the record, or a folder within it, and name it from there: photos/14.jpg.",
         "record format examdocs/1"
     );
 
@@ -30,7 +30,7 @@ public static class PhotoRules
         Severity.Warning,
         "Every photo is a whole JPEG or PNG picture",
         "A picture of another kind, or a damaged one, may print as something else than was photographed, or not at all.",
-        "Open the picture in an image program and save it as JPEG.",
+        $"Open the picture in an image program and save it as JPEG.",
         "ISO/IEC 10918-1 (JPEG); ISO/IEC 15948 (PNG)"
     );
 
@@ -39,7 +39,7 @@ public static class PhotoRules
         Severity.Warning,
         "Every photo is small enough to be read",
         "A small file can unpack to more than a computer holds.",
-        "Save the picture smaller: at most 40 MiB, 100 million pixels, and 20,000 pixels to a side.",
+        $"Save the picture smaller: at most 40 MiB, 100 million pixels, and 20,000 pixels to a side.",
         OwnLimit
     );
 
@@ -48,7 +48,7 @@ public static class PhotoRules
         Severity.Warning,
         "A record names no more photos than can be read in a while",
         "Reading pictures without end would hold up the record forever.",
-        "Divide the record, or leave out photos: at most 500 different ones, 2 GiB and 6,000 million pixels together.",
+        $"Divide the record, or leave out photos: at most 500 different ones, 2 GiB and 6,000 million pixels together.",
         OwnLimit
     );
 

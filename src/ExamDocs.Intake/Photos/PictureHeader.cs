@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using ExamDocs.Core.Findings;
 
 namespace ExamDocs.Intake.Photos;
 
@@ -19,10 +20,9 @@ internal readonly record struct PictureHeader(int Width, int Height, long BytesH
     public PictureHeader WithinLimits()
     {
         if (Width > PhotoLimits.Side || Height > PhotoLimits.Side || Pixels > PhotoLimits.Pixels)
-            throw TooLarge("is larger than we read");
-        return BytesHeldWhole > PhotoLimits.BytesHeldWhole ? throw TooLarge("is larger than we read of pictures stored in passes") : this;
+            throw TooLarge($"is larger than we read");
+        return BytesHeldWhole > PhotoLimits.BytesHeldWhole ? throw TooLarge($"is larger than we read of pictures stored in passes") : this;
     }
 
-    private PhotoRefusedException TooLarge(string why) =>
-        new(PhotoRules.TooLarge, string.Create(CultureInfo.InvariantCulture, $"{why}: {Width:#,0} × {Height:#,0} pixels"));
+    private PhotoRefusedException TooLarge(Message why) => new(PhotoRules.TooLarge, $"{why}: {Width} × {Height} pixels");
 }

@@ -34,7 +34,7 @@ public static class PreparePhoto
     }
 
     internal static PhotoFault Fault(string name, PhotoRefusedException refused) =>
-        new(refused.Rule, $"the photo '{CellReading.Shown(name)}' {refused.Message}", refused.Hint);
+        new(refused.Rule, $"the photo '{CellReading.Shown(name)}' {refused.Why}", refused.Hint);
 
     private static (PictureHeader Header, int Length) Opened(byte[] file) =>
         PictureKind.IsJpeg(file) ? (JpegHeader.Read(file), file.Length)

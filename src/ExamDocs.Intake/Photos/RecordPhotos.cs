@@ -42,7 +42,7 @@ public static class RecordPhotos
                 findings.Add(
                     PhotoRules.TooMany.At(
                         pointer,
-                        "the record names more photos than can be read; this one and those after it were not looked at",
+                        $"the record names more photos than can be read; this one and those after it were not looked at",
                         item: examination.Item
                     )
                 );

@@ -9,6 +9,9 @@ public sealed record LetterheadFile
 
     public string? Contact { get; init; }
 
+    /// <summary>The number to ring about an item, on its label.</summary>
+    public string? Telephone { get; init; }
+
     /// <summary>Name of a picture beside the file.</summary>
     public string? Logo { get; init; }
 

@@ -90,12 +90,12 @@ public static class RuleFile
                 .Select(g => $"{o.Pointer}/{g.Key}: the member stands there twice; take one out")
                 .Concat(o.Members.SelectMany(m => Guard(m.Value))),
             ListNode l => l.Elements.SelectMany(Guard),
-            TextNode t when Objection(t.Text) is { } why => [$"{t.Pointer}: the text holds {why}; type it again on one line"],
+            TextNode t when Objection(t.Text) is { } why => [$"{t.Pointer}: {why}; type it again on one line"],
             _ => [],
         };
 
     private static string? Objection(string text) =>
-        text.AsSpan().IndexOfAny('\n', '\r', '\t') >= 0 ? "a line break or a tab" : TextGuard.Objection(text);
+        text.AsSpan().IndexOfAny('\n', '\r', '\t') >= 0 ? "the text holds a line break or a tab" : TextGuard.Objection(text)?.Text;
 
     private static RuleFile<T> Refused<T>(IReadOnlyList<string> faults)
         where T : class =>

@@ -12,7 +12,7 @@ public static class BesideFindings
         Severity.Warning,
         "Nothing that is read is hidden",
         "Hidden rows and sheets are read like any others, but nobody looking at the workbook sees them.",
-        "Show what is hidden and look at it.",
+        $"Show what is hidden and look at it.",
         RuleSources.Practice
     );
 
@@ -21,7 +21,7 @@ public static class BesideFindings
         Severity.Note,
         "Macros in a workbook are never run",
         "A macro could change what the cells show; what was saved in the cells is read, and nothing else.",
-        "Look whether the cells hold what you see, then save the workbook without macros.",
+        $"Check whether the cells hold what you see, then save the workbook without macros.",
         RuleSources.Practice
     );
 
@@ -30,7 +30,7 @@ public static class BesideFindings
         Severity.Warning,
         "No value is taken from another workbook",
         "Other workbooks are never opened: what was saved with this one may be out of date.",
-        "Type the values themselves.",
+        $"Type the values themselves.",
         RuleSources.Practice
     );
 
@@ -40,25 +40,25 @@ public static class BesideFindings
         "Nothing that is read is struck out",
         "A value that is struck or crossed out is still in its cell and would be read, and whoever struck it out meant that "
             + "it does not hold.",
-        "Empty the cell, or type what holds; take the line through it off.",
+        $"Empty the cell; or type the value that holds and remove the strike-through.",
         RuleSources.Practice
     );
 
     public static readonly RuleInfo CommentOnValue = new(
         "INT065",
         Severity.Error,
-        "No comment stands on an answer, a conclusion, an identity or a date",
+        "No comment is on an answer, a conclusion, an identity or a date",
         "Comments are not read, and this one may say that the value does not hold.",
-        "Put what it says into the record: as the answer, its note or a defect. Then delete the comment.",
+        $"Put what it says into the record: as the answer, its note or a defect. Then delete the comment.",
         RuleSources.Practice
     );
 
     public static readonly RuleInfo CommentElsewhere = new(
         "INT066",
         Severity.Warning,
-        "No comment stands where it is not read",
-        "Comments are not read, wherever they stand.",
-        "Read it; where it says something of the kit, put that into the record.",
+        "No comment is where it is not read",
+        "Comments are not read, wherever they are.",
+        $"Read it; where it says something about the kit, put that into the record.",
         RuleSources.Practice
     );
 
@@ -67,7 +67,7 @@ public static class BesideFindings
         Severity.Error,
         "What the program wrote to be looked at is as it wrote it",
         "It is not read, and an answer or a danger may have been typed there.",
-        "Put what was typed under its heading on the sheet it belongs to, and take it out here.",
+        $"Put what was typed under its heading on the sheet it belongs to, and take it out here.",
         RuleSources.CaptureWorkbook
     );
 
@@ -76,7 +76,7 @@ public static class BesideFindings
         Severity.Error,
         "No text is drawn over a sheet",
         "Text boxes and shapes are not read, and this one may say what the cells do not.",
-        "Put what it says into the record, then delete it.",
+        $"Put what it says into the record, then delete it.",
         RuleSources.Practice
     );
 
@@ -85,7 +85,7 @@ public static class BesideFindings
         Severity.Warning,
         "Nothing lies over the cells of a sheet",
         "Pictures, charts, controls and objects are not read, and may cover what is.",
-        "Look at them; where they say something of the kit, put that into the record.",
+        $"Look at them; where they say something about the kit, put that into the record.",
         RuleSources.Practice
     );
 
@@ -94,7 +94,7 @@ public static class BesideFindings
         Severity.Warning,
         "No header or footer says something of the kit",
         "What is printed above and below a sheet is not read.",
-        "Read it; where it says something of the kit, put that into the record.",
+        $"Read it; where it says something about the kit, put that into the record.",
         RuleSources.Practice
     );
 
@@ -103,7 +103,7 @@ public static class BesideFindings
         Severity.Warning,
         "No conditional format strikes values out",
         "Conditions are never worked out here: whether a value looks struck out cannot be told, and it is read.",
-        "Look whether a value is struck out, and type what holds.",
+        $"Check whether a value is struck out, and type the value that holds.",
         RuleSources.Practice
     );
 

@@ -25,12 +25,14 @@ public static class CaptureWorkbook
     /// what was seen then is shown beside the answer to give.
     /// </param>
     /// <param name="rules">The categories there are; left out, those built in.</param>
+    /// <param name="firms">Employers and places of earlier visits, to be chosen from.</param>
     public static void Write(
         Stream output,
         IReadOnlyList<Category> categories,
         ExaminationRecord? record,
         bool forNextVisit,
-        KnownRules? rules = null
+        KnownRules? rules = null,
+        IReadOnlyList<Party>? firms = null
     )
     {
         rules ??= KnownRules.BuiltIn;
@@ -43,18 +45,21 @@ public static class CaptureWorkbook
         var after = WorkbookShape.AfterItems(Math.Max(Readings, rows.MostReadings));
         using var workbook = new XLWorkbook();
         (workbook.Properties.Author, workbook.Properties.Created, workbook.Properties.Modified) = ("ExamDocs", Made, Made);
-        FixedSheets.WriteGuide(workbook, [VisitSheet.Shape, IdentitySheets.People, LimitsSheet.Shape, .. items, .. after]);
-        FixedSheets.WriteVisit(workbook, rows.Visit());
+        var isPeopleSheet = content.People.Count > VisitForm.MostPeople;
+        SheetShape[] sheets = [.. isPeopleSheet ? [IdentitySheets.People] : (SheetShape[])[], LimitsSheet.Shape, .. items, .. after];
+        GuideSheet.Write(workbook, sheets.Prepend(VisitSheet.Shape));
         var dropDowns = new DropDowns(workbook);
+        var visit = new VisitForm(workbook, dropDowns);
+        visit.Write(rows.Visit(), isPeopleSheet ? null : [.. rows.People()]);
         var writing = new SheetWriting(workbook, dropDowns);
-        SheetShape[] sheets = [IdentitySheets.People, LimitsSheet.Shape, .. items, .. after];
         var lastRows = sheets.Select(sheet => writing.Write(sheet, rows.Of(sheet))).ToList();
-        var ids = new OfferedIds(workbook, items, rules, dropDowns);
+        var ids = new OfferedIds(workbook, visit, items, firms ?? [], rules, dropDowns);
         ids.OfferOnVisit();
         foreach (var (sheet, last) in sheets.Zip(lastRows))
             ids.Offer(sheet, last);
         using var whole = new MemoryStream();
         workbook.SaveAs(whole);
+        PrintTitles.Fix(whole);
         whole.WriteTo(output);
     }
 

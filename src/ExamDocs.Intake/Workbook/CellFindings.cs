@@ -10,7 +10,7 @@ public static class CellFindings
         Severity.Error,
         "No cell holds an error",
         "An error such as #N/A is no answer; the value counts as missing.",
-        "Type the value itself.",
+        $"Type the value itself.",
         RuleSources.Practice
     )
     {
@@ -22,7 +22,7 @@ public static class CellFindings
         Severity.Error,
         "Every formula was saved with its result",
         "Formulas are never calculated here; without a saved result the value counts as missing.",
-        "Type the value itself, or open the workbook, let it calculate and save it.",
+        $"Type the value itself, or open the workbook, let it calculate and save it.",
         RuleSources.Practice
     )
     {
@@ -34,7 +34,7 @@ public static class CellFindings
         Severity.Error,
         "A date is a date, without a time of day",
         "A time or a span of hours names no day; the value counts as missing.",
-        "Type year-month-day, for example 2026-05-11.",
+        $"Type year-month-day, for example 2026-05-11.",
         "ISO 8601 calendar dates"
     )
     {
@@ -46,7 +46,7 @@ public static class CellFindings
         Severity.Error,
         "Every date cell names a day of the calendar",
         "The 1900 date system counts a 29 February 1900 that never was, and serials outside its range name no day.",
-        "Type year-month-day, for example 2026-05-11.",
+        $"Type year-month-day, for example 2026-05-11.",
         RuleSources.DateSerials
     )
     {
@@ -58,7 +58,7 @@ public static class CellFindings
         Severity.Error,
         "No text or number has been turned into a date",
         "Spreadsheet programs turn what looks like a date into one, 3-4 or 1/2 for instance, and what was typed is lost.",
-        "Set the cell's format to text, then type the value again.",
+        $"Set the cell's format to text, then type the value again.",
         RuleSources.DateSerials
     )
     {
@@ -70,7 +70,7 @@ public static class CellFindings
         Severity.Warning,
         "Serials and marks are kept as text",
         "A number cell drops leading zeros: 00123 becomes 123.",
-        "Compare with the marking; if zeros are missing, set the cell's format to text and type it again.",
+        $"Compare with the marking; if zeros are missing, set the cell's format to text and type it again.",
         RuleSources.Practice
     );
 
@@ -79,7 +79,7 @@ public static class CellFindings
         Severity.Error,
         "No number is longer than a number cell can hold",
         "A number cell keeps 15 digits; further ones are lost in silence.",
-        "Set the cell's format to text, then type the digits again.",
+        $"Set the cell's format to text, then type the digits again.",
         "IEEE 754 double precision: 15 significant decimal digits are kept"
     );
 
@@ -88,7 +88,7 @@ public static class CellFindings
         Severity.Note,
         "A formula's saved result is what counts",
         "Formulas are never calculated here; the result saved with the workbook is read.",
-        "Where it matters, type the value itself.",
+        $"Where it matters, type the value itself.",
         RuleSources.Practice
     );
 
@@ -97,7 +97,7 @@ public static class CellFindings
         Severity.Error,
         "Every cell can be read",
         "The file holds something in the cell that is not a text, a number or a date; the value counts as missing.",
-        "Type the value again.",
+        $"Type the value again.",
         "ECMA-376 1st ed. Part 4, cell types"
     )
     {
@@ -109,7 +109,7 @@ public static class CellFindings
         Severity.Error,
         "No cell shows a percentage",
         "A cell that shows 10 % holds 0.1, and it is not clear which of the two was meant; the value counts as missing.",
-        "Set the cell's format to text, then type the number alone.",
+        $"Set the cell's format to text, then type the number alone.",
         RuleSources.Practice
     )
     {
@@ -121,7 +121,7 @@ public static class CellFindings
         Severity.Error,
         "Every number can be read in one way only",
         "1,250 is a thousand and more in one country, and one and a quarter in another.",
-        "Type the number without marks between thousands and with a point before the decimals.",
+        $"Type the number without marks between thousands and with a point before the decimals.",
         "ISO 80000-1: no point or comma between groups of digits (from memory)"
     )
     {
@@ -133,7 +133,7 @@ public static class CellFindings
         Severity.Note,
         "Dates typed in another order are read in the order the workbook declares",
         "03/04/2026 is two different days; the visit sheet says which of them.",
-        "Look at the first of them; where the order is wrong, correct \"date order\" on the Visit sheet.",
+        $"Look at the first of them; where the order is wrong, correct \"date order\" on the Visit sheet.",
         RuleSources.CaptureWorkbook
     );
 

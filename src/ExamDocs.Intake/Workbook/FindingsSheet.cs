@@ -1,3 +1,5 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences.Messages;
 using ExamDocs.Intake.Workbook.Package;
 
 namespace ExamDocs.Intake.Workbook;
@@ -18,18 +20,31 @@ internal enum UnknownSheetKind
 /// <summary>The fixed words of the list of findings, by which it is known again.</summary>
 internal static class FindingsSheet
 {
-    public const string Name = "Findings";
+    public static Message Name => $"Findings";
 
-    public const string Caution =
-        "Maker's instructions, local law and the competent person's judgement come first. "
-        + "This list was written by ExamDocs; it is not read again. In this copy, results stand in the place of formulas.";
+    public static Message Caution =>
+        $"Maker's instructions, local law and the competent person's judgement come first. This list was written by ExamDocs and is "
+        + $"not read again. In this copy, formulas are replaced by their results.";
 
-    public const string None = "No findings.";
+    public static Message None => $"No findings.";
 
     public const int HeadingRow = 2;
 
-    public static IReadOnlyList<string> Headings { get; } =
-    ["Code", "Severity", "Sheet and cell", "Item", "What is wrong", "What to type or do", "Check"];
+    private const string EarlierCaution =
+        "Maker's instructions, local law and the competent person's judgement come first. "
+        + "This list was written by ExamDocs; it is not read again. In this copy, results stand in the place of formulas.";
+
+    public static IReadOnlyList<Message> Headings { get; } =
+    [$"Code", $"Severity", $"Sheet and cell", $"Item", $"What is wrong", $"What to type or do", $"Check"];
+
+    /// <summary>The fixed words in every language, and those of earlier versions: a copy that lies about is known again.</summary>
+    private static IReadOnlyList<(string Caution, string None, IReadOnlyList<string> Headings)> Known { get; } =
+    [
+        .. TranslatedMessages.AndEnglish.Select(l =>
+            (Caution.In(l), None.In(l), (IReadOnlyList<string>)[.. Headings.Select(h => h.In(l))])
+        ),
+        (EarlierCaution, None.Text, [.. Headings.Select(h => h.Text)]),
+    ];
 
     /// <summary>
     /// Ours are recognised by what stands on them, not by their name: the caution, the headings, and below them rows
@@ -58,9 +73,10 @@ internal static class FindingsSheet
             return false;
         return row.Number switch
         {
-            1 => texts is [Caution],
-            HeadingRow => last == 1 && texts.SequenceEqual(Headings, StringComparer.Ordinal),
-            _ => last >= HeadingRow && (texts is [None] || IsChecked(row)),
+            1 => texts is [{ } only] && Known.Any(k => string.Equals(k.Caution, only, StringComparison.Ordinal)),
+            HeadingRow => last == 1 && Known.Any(k => texts.SequenceEqual(k.Headings, StringComparer.Ordinal)),
+            _ => last >= HeadingRow
+                && ((texts is [{ } only] && Known.Any(k => string.Equals(k.None, only, StringComparison.Ordinal))) || IsChecked(row)),
         };
     }
 

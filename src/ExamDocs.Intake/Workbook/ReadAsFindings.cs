@@ -11,7 +11,7 @@ public static class ReadAsFindings
         "What is typed in another way is read where there is one way to read it",
         "A synonym, a date in another form or a number with its unit is read as the record format has it; the cells are named "
             + "so that somebody can look.",
-        "Look whether it is what was meant; where it is not, type the word, the date or the number as the record format has it.",
+        $"Check whether it is what was meant; where it is not, type the word, the date or the number as the record format has it.",
         RuleSources.CaptureWorkbook
     );
 
@@ -19,8 +19,8 @@ public static class ReadAsFindings
         "INT081",
         Severity.Note,
         "A column of your own is left alone",
-        "What stands under a heading of your own stays in your workbook. The record has no place for it, so no document shows it.",
-        "Nothing, if it says nothing of how the kit is; otherwise put what it says into an answer, a note or a defect.",
+        "What is under a heading of your own stays in your workbook. The record has no place for it, so no document shows it.",
+        $"Nothing to do if it says nothing about the state of the kit; otherwise put what it says into an answer, a note or a defect.",
         RuleSources.CaptureWorkbook
     );
 
@@ -29,16 +29,16 @@ public static class ReadAsFindings
         Severity.Note,
         "A column of results is not taken for a conclusion",
         "A pass in a column of results says neither what was examined nor who concluded it. A fail in it is an error.",
-        "Type fit or withdraw into the column 'conclusion', and the answers under their criteria.",
+        $"Type fit or withdraw into the column 'conclusion', and the answers under their criteria.",
         RuleSources.CaptureWorkbook
     );
 
     public static readonly RuleInfo RowsAboveHeadings = new(
         "INT083",
         Severity.Note,
-        "The headings stand in a sheet's first row",
+        "The headings are in a sheet's first row",
         "Rows above the headings, such as a title or a logo, are not read.",
-        "Look whether they say something of the kit; if so, put it below the headings where it belongs.",
+        $"Check whether they say something about the kit; if so, put it below the headings where it belongs.",
         RuleSources.CaptureWorkbook
     );
 

@@ -10,8 +10,8 @@ public static class SheetFindings
         "INT020",
         Severity.Error,
         "Every sheet that holds something is one the workbook knows",
-        "What stands on an unknown sheet is not read, and an answer or a danger may stand there.",
-        "Name the sheet as the capture workbook does, or take it out.",
+        "What is on an unknown sheet is not read, and it may be an answer or a danger.",
+        $"Name the sheet as the capture workbook does, or take it out.",
         RuleSources.CaptureWorkbook
     );
 
@@ -19,9 +19,9 @@ public static class SheetFindings
         "INT021",
         Severity.Error,
         "No heading is misspelt, and no answer stands under one that is not known",
-        "What stands under such a heading is not read: it may be an answer, a remark or a danger. A column that is plainly your own, "
+        "What is under such a heading is not read: it may be an answer, a remark or a danger. A column that is plainly your own, "
             + "such as a location, is left alone.",
-        "Spell the heading as the capture workbook does; put what it says of the kit into an answer or its note, or empty the column.",
+        $"Spell the heading as the capture workbook does; put what it says about the kit into an answer or its note, or empty the column.",
         RuleSources.CaptureWorkbook
     );
 
@@ -30,7 +30,7 @@ public static class SheetFindings
         Severity.Error,
         "Every filled cell stands under a heading",
         "A value without a heading is not read, because nothing says what it is.",
-        "Move the value under its heading, or empty the cell.",
+        $"Move the value under its heading, or empty the cell.",
         RuleSources.CaptureWorkbook
     );
 
@@ -39,7 +39,7 @@ public static class SheetFindings
         Severity.Error,
         "What was found belongs to an examination of its item",
         "The row names an item or a date for which no examination is filled in; what it says is kept, but cannot be weighed properly.",
-        "Spell the item's id and the date as on its own sheet, or fill in the examination.",
+        $"Spell the item's id and the date as on its own sheet, or fill in the examination.",
         RuleSources.CaptureWorkbook
     );
 
@@ -48,7 +48,7 @@ public static class SheetFindings
         Severity.Error,
         "Every row says which item it is about",
         "Without the item's id, nobody knows which item the row is about.",
-        "Type the item's id.",
+        $"Type the item's id.",
         RuleSources.CaptureWorkbook
     );
 
@@ -57,7 +57,7 @@ public static class SheetFindings
         Severity.Error,
         "An earlier observation or examination has its date",
         "Without its date it would be taken for today's.",
-        "Type the date of that examination.",
+        $"Type the date of that examination.",
         RuleSources.CaptureWorkbook
     );
 
@@ -66,7 +66,7 @@ public static class SheetFindings
         Severity.Error,
         "A photo belongs to an observation",
         "The photo's criterion has no observation in that examination.",
-        "Spell the criterion as in the column heading, or fill in its observation.",
+        $"Spell the criterion as in the column heading, or fill in its observation.",
         RuleSources.CaptureWorkbook
     );
 
@@ -75,7 +75,7 @@ public static class SheetFindings
         Severity.Error,
         "A cell lists no more than 200 things",
         "A list that long is a slip; it counts as missing.",
-        "List fewer things, separated by semicolons.",
+        $"List fewer things, separated by semicolons.",
         RuleSources.Practice
     )
     {
@@ -87,7 +87,7 @@ public static class SheetFindings
         Severity.Error,
         "An item has one examination on one day",
         "What other sheets say of that day cannot be told apart; it is put to the first of the two.",
-        "Keep one of the two, or correct a date.",
+        $"Keep one of the two, or correct a date.",
         RuleSources.CaptureWorkbook
     );
 
@@ -96,7 +96,7 @@ public static class SheetFindings
         Severity.Warning,
         "No column that every row needs is missing from a sheet",
         "Without it no row of the sheet has the answer, however many rows there are.",
-        "Put the heading into the sheet's row of headings, or say in headings.json of a rules folder what yours is called.",
+        $"Put the heading into the sheet's row of headings, or say in headings.json of a rules folder what yours is called.",
         RuleSources.CaptureWorkbook
     );
 
@@ -105,7 +105,7 @@ public static class SheetFindings
         Severity.Warning,
         "No cells are merged on a sheet that is read",
         "A merged cell holds its value once: it counts for the first row and column only, whatever it spans.",
-        "Take the merge apart and fill in every cell that the value was meant for.",
+        $"Unmerge the cells, and fill in each one that the value was meant for.",
         RuleSources.MergedCells
     );
 
@@ -114,7 +114,7 @@ public static class SheetFindings
         Severity.Error,
         "What tells an item from others names an item of the workbook",
         "The row names an item that no sheet has, so that what it says counts for none.",
-        "Spell the item's id as on its own sheet.",
+        $"Spell the item's id as on its own sheet.",
         RuleSources.CaptureWorkbook
     );
 
@@ -123,7 +123,7 @@ public static class SheetFindings
         Severity.Note,
         "A sheet without a known name is known by its headings",
         "A sheet that was renamed or copied is read as the one whose headings it has.",
-        "Look whether it is to be read; if not, take it out of the workbook.",
+        $"Check whether it is to be read; if not, take it out of the workbook.",
         RuleSources.CaptureWorkbook
     );
 
@@ -132,7 +132,7 @@ public static class SheetFindings
         Severity.Error,
         "No cell is merged over several items",
         "A merged cell holds its value for its first row only, and looks as if it held for all of them.",
-        "Take the merge apart and fill in every cell that the value was meant for.",
+        $"Unmerge the cells, and fill in each one that the value was meant for.",
         RuleSources.MergedCells
     );
 
@@ -141,8 +141,17 @@ public static class SheetFindings
         Severity.Error,
         "The grey columns show what was seen last time, and nothing else",
         "They are there to compare with and are not read; what was typed there would be lost.",
-        "Put what was typed into the answer or its note, and empty the grey cell.",
+        $"Put what was typed into the answer or its note, and empty the grey cell.",
         RuleSources.CaptureWorkbook
+    );
+
+    public static readonly RuleInfo PlaceNotMeasured = new(
+        "INT086",
+        Severity.Warning,
+        "Every place that was measured last time is measured again",
+        "The row of the place holds no reading: whether the rope has worn there since cannot be told.",
+        "Measure there too and type the readings; or leave the row as it is, if the place cannot be reached.",
+        "EN 892:2012 5.3.1 (unofficial copy): readings at several levels"
     );
 
     public static IReadOnlyList<RuleInfo> All { get; } =
@@ -162,5 +171,6 @@ public static class SheetFindings
         KnownByHeadings,
         MergedRows,
         LastTimeAltered,
+        PlaceNotMeasured,
     ];
 }

@@ -11,10 +11,10 @@ namespace ExamDocs.Intake.Workbook;
 public static partial class SheetWords
 {
     /// <summary>Lists, which have a sheet or several columns.</summary>
-    private static readonly Dictionary<string, string> Lists = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Message> Lists = new(StringComparer.Ordinal)
     {
-        ["notTheSameAs"] = "the sheet Not the same",
-        ["readingsMm"] = "readings",
+        ["notTheSameAs"] = $"the sheet Not the same",
+        ["readingsMm"] = Message.AsIs("readings"),
     };
 
     /// <summary>
@@ -29,6 +29,10 @@ public static partial class SheetWords
         .DistinctBy(h => h.Member, StringComparer.Ordinal)
         .ToDictionary(h => h.Member, h => h.Heading, StringComparer.Ordinal);
 
+    private static readonly Message Yes = $"yes";
+
+    private static readonly Message No = $"no";
+
     /// <param name="finding">As its rule says it.</param>
     /// <param name="sources">Where it was typed.</param>
     /// <returns>The same finding; where it was typed on a sheet, with the headings that stand there in its words.</returns>
@@ -39,12 +43,13 @@ public static partial class SheetWords
         if (!sources.IsOnSheet(finding.Path))
             return finding;
         var row = RecordPointer.ToRow(finding.Path) is var (list, number) ? FormattableString.Invariant($"/{list}/{number}") : null;
-        return finding with { Message = Said(finding.Message), Hint = Said(finding.Hint) };
+        return finding with { Message = finding.Message.Reworded(Said), Hint = finding.Hint.Reworded(Said) };
 
-        string Said(string text) => Name().Replace(text, m => m.Value[0] is '\'' ? m.Value : Truth(m.Value) ?? Heading(m.Value) ?? m.Value);
+        string Said(MessageLanguage language, string text) =>
+            Name().Replace(text, m => m.Value[0] is '\'' ? m.Value : Truth(m.Value, language) ?? Heading(m.Value, language) ?? m.Value);
 
-        string? Heading(string member) =>
-            Lists.GetValueOrDefault(member)
+        string? Heading(string member, MessageLanguage language) =>
+            Lists.GetValueOrDefault(member)?.In(language)
             ?? (
                 Headings.TryGetValue(member, out var heading)
                     ? (row is null ? null : sources.HeadingOf($"{row}/{member}")) ?? heading
@@ -53,11 +58,11 @@ public static partial class SheetWords
     }
 
     /// <summary>A cell says yes or no where JSON says true or false.</summary>
-    private static string? Truth(string word) =>
+    private static string? Truth(string word, MessageLanguage language) =>
         word switch
         {
-            "true" => "yes",
-            "false" => "no",
+            "true" => Yes.In(language),
+            "false" => No.In(language),
             _ => null,
         };
 

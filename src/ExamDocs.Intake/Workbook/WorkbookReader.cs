@@ -54,7 +54,12 @@ public static class WorkbookReader
         var rows = new SheetRows(texts, CellFormats.Read(package, directory.Styles), budget);
         var notes = new ReadingNotes();
         if (package.HasMacros)
-            notes.Report(BesideFindings.MacrosNotRun, ReadingNotes.Outside(Macros), Macros, "the workbook holds macros; they were not run");
+            notes.Report(
+                BesideFindings.MacrosNotRun,
+                ReadingNotes.Outside(Macros),
+                Macros,
+                $"the workbook holds macros; they were not run"
+            );
         foreach (var name in directory.WithoutRows)
             notes.Report(
                 SheetFindings.UnknownSheet,

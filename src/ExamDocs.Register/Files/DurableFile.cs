@@ -80,6 +80,21 @@ internal static class DurableFile
         return true;
     }
 
+    /// <summary>Gives a file with a known hash another name. A change that was cut short left it under both: the first goes.</summary>
+    /// <returns>False where another file has that name; both are as they were.</returns>
+    public static bool Rename(string folder, string name, string to, string sha256)
+    {
+        var (source, target) = (Path.Combine(folder, name), Path.Combine(folder, to));
+        if (!ExclusiveMove.Try(source, target))
+        {
+            if (!HasHash(target, sha256))
+                return false;
+            File.Delete(source);
+        }
+        FolderSync.Flush(folder);
+        return true;
+    }
+
     internal static string TemporaryPath(string folder, string name) => Path.Combine(folder, $".{name}.tmp");
 
     /// <summary>Takes away what an interrupted run left, if anything.</summary>

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.RegularExpressions;
 
 namespace ExamDocs.Register.Model;
 
@@ -7,7 +8,7 @@ namespace ExamDocs.Register.Model;
 /// A document number such as R-2026-000123: the letter of the kind, the year of issue and the place in the gapless
 /// sequence of that letter and year.
 /// </summary>
-public readonly record struct DocumentNumber
+public readonly partial record struct DocumentNumber
 {
     /// <param name="letter">A to Z.</param>
     /// <param name="year">Year of issue, 1900 to 9999 inclusive.</param>
@@ -50,8 +51,18 @@ public readonly record struct DocumentNumber
         return string.Equals(number.ToString(), text, StringComparison.Ordinal);
     }
 
+    /// <summary>The numbers that stand in a text, for example the name of a file; each once.</summary>
+    public static IReadOnlyList<string> In(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return [.. Anywhere().Matches(text).Select(m => m.Value).Where(n => TryParse(n, out _)).Distinct(StringComparer.Ordinal)];
+    }
+
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Letter}-{Year:0000}-{Sequence:000000}");
 
     private static bool TryDigits(string text, out int value) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value);
+
+    [GeneratedRegex("[A-Z]-[0-9]{4}-[0-9]{6,9}", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Anywhere();
 }

@@ -23,9 +23,10 @@ public static class AnnotateWorkbook
     /// <param name="input">The workbook as checked.</param>
     /// <param name="outFile">The copy to write, as the user typed it.</param>
     /// <param name="outputs">What may be written over; left out, nothing.</param>
+    /// <param name="language">Of the notes and the list; English where it is left out.</param>
     /// <exception cref="OutputRefusedException">The copy may not be written there.</exception>
     /// <exception cref="IOException">The copy cannot be written; a file of that name is as it was.</exception>
-    public static string? Run(CheckedInput input, string outFile, OutputGuard? outputs = null)
+    public static string? Run(CheckedInput input, string outFile, OutputGuard? outputs = null, MessageLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(input);
         if (WhyNot([input.File]) is { } refused)
@@ -35,7 +36,7 @@ public static class AnnotateWorkbook
         using var source = File.OpenRead(input.File);
         using var copy = new MemoryStream();
         var findings = FindingCauses.Tie([.. input.Findings, .. UnansweredCriteria.Of(visit)]).Where(f => f.FollowsFrom is null);
-        if (AnnotatedWorkbook.Write(source, copy, [.. findings], input.Sources) is { } why)
+        if (AnnotatedWorkbook.Write(source, copy, [.. findings], input.Sources, language) is { } why)
             return $"{input.File}: no annotated copy: {why}";
         (outputs ?? OutputGuard.NewFilesOnly).For([input.File], register: null).Write(outFile, copy.ToArray());
         return null;

@@ -25,12 +25,13 @@ public static class FindItems
     {
         ArgumentNullException.ThrowIfNull(marking);
         using var register = DocumentRegister.OpenToRead(place, today);
-        var scanned = ScannedText.Of(marking);
-        var markings = register.Find(scanned.First) is { } document ? document.Items : scanned.Markings;
-        return InOrder(markings.SelectMany(m => new ItemsOnRecord(register, today).Bearing(m)));
+        var items = new ItemsOnRecord(register, today);
+        return InOrder(Markings(register, marking).SelectMany(items.Bearing));
     }
 
-    /// <summary>Items of which every word of the text stands in id, serial number, owner's mark, maker, model, description or owner.</summary>
+    /// <summary>
+    /// Items that have every word of the text in their id, serial number, owner's mark, maker, model, description or owner.
+    /// </summary>
     /// <param name="place">The register.</param>
     /// <param name="words">Words in any order; letter case makes no difference.</param>
     /// <param name="today">The day on which it is looked at.</param>
@@ -47,12 +48,23 @@ public static class FindItems
         return (InOrder(found.Take(Most)), found.Count);
     }
 
+    private static IEnumerable<string> Markings(DocumentRegister register, string scanned)
+    {
+        if (CodeLine.Read(scanned) is not { } code)
+            return scanned
+                .ReplaceLineEndings("\n")
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                .Take(1);
+        // The code of a label from another register still says which item it hangs on.
+        return new[] { code.Item }.OfType<string>().Concat(register.Find(code.Number)?.Items ?? []).Distinct(StringComparer.Ordinal);
+    }
+
     private static IReadOnlyList<FoundItem> InOrder(IEnumerable<FoundItem> items) =>
         [
             .. items
-                .DistinctBy(i => (Id: FoldedKey(i.Id), Owner: FirmName.Fold(i.Owner)))
                 .OrderBy(i => i.Standing)
-                .ThenBy(i => i.Id, StringComparer.OrdinalIgnoreCase),
+                .ThenBy(i => i.Id, StringComparer.OrdinalIgnoreCase)
+                .DistinctBy(i => (Id: FoldedKey(i.Id), Owner: FirmName.Fold(i.Owner))),
         ];
 
     private static string FoldedKey(string id) => Folded.Keys(id) is [var key, ..] ? key : id;

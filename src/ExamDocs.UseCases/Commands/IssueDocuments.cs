@@ -15,6 +15,10 @@ public static class IssueDocuments
     /// <summary>The kinds of document that can be asked for.</summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. DocumentTypes.All.Select(t => t.Kind)];
 
+    /// <summary>Whom folders can be made for, each with its word.</summary>
+    public static IReadOnlyList<(SendTo To, string Word)> Recipients { get; } =
+    [.. Enum.GetValues<SendTo>().Select(r => (r, FolderToSend.Word(r)))];
+
     /// <exception cref="OutputRefusedException">Something in the folder is in the way; nothing was read or issued.</exception>
     /// <exception cref="RegisterRefusedException">The register is none, or of a later version.</exception>
     /// <exception cref="IOException">The register or the folder cannot be written.</exception>
@@ -30,11 +34,12 @@ public static class IssueDocuments
             request.Today,
             request.Rules,
             request.Reason,
-            request.Browser
+            request.Browser,
+            request.Names
         );
         var refused = new List<Refusal>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input, ended, request, refused), cancellation);
-        return Record(run, [.. refused, .. run.Prints.Refused], failure, request);
+        return await RecordAsync(run, [.. refused, .. run.Prints.Refused], failure, request, cancellation);
     }
 
     /// <summary>A run that reads nothing whole, or has nothing to issue, makes no register.</summary>
@@ -60,12 +65,53 @@ public static class IssueDocuments
         return [.. composition.Jobs.Where(request.Wants).Select(j => j.In(request.Style)).Select(ended.Without).OfType<DocumentJob>()];
     }
 
-    private static IssueResult Record(RegisteredRun run, IReadOnlyList<Refusal> refused, string? failure, IssueRequest request)
+    private static async Task<IssueResult> RecordAsync(
+        RegisteredRun run,
+        IReadOnlyList<Refusal> refused,
+        string? failure,
+        IssueRequest request,
+        CancellationToken cancellation
+    )
     {
         if (failure is null && request.Only is null)
-            run.TakeBack();
+            await run.TakeBackAsync();
         var replaced = IssuedInto.Leave(run, request.OutFolder, refused);
         CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Style.Signer);
-        return new IssueResult(run.Inputs, run.Prints.Documents, refused, [.. run.Remarks, .. replaced], run.Prints.Unprintable, failure);
+        var (toSend, unsent) = failure is null ? await FoldersToSendAsync(run, request, cancellation) : ([], null);
+        return new IssueResult(
+            run.Inputs,
+            run.Prints.Documents,
+            refused,
+            [.. run.Remarks, .. replaced],
+            run.Prints.Unprintable,
+            failure ?? unsent
+        )
+        {
+            ToSend = toSend,
+        };
+    }
+
+    /// <returns>What was made, and why it stopped before the last folder; null where it did not.</returns>
+    private static async Task<(IReadOnlyList<string> Made, string? Failure)> FoldersToSendAsync(
+        RegisteredRun run,
+        IssueRequest request,
+        CancellationToken cancellation
+    )
+    {
+        var made = new List<string>();
+        var folders = new FolderToSend(run, request.OutFolder, request.Style, request.Today);
+        try
+        {
+            foreach (var visit in run.Inputs.Select(i => i.Visit!))
+            {
+                foreach (var to in request.For.Distinct())
+                    made.Add(await folders.MakeAsync(visit, to, cancellation));
+            }
+            return (made, null);
+        }
+        catch (Exception e) when (RunFailure.Is(e) && e is not InvalidDataException)
+        {
+            return (made, RunFailure.Sentence(e));
+        }
     }
 }

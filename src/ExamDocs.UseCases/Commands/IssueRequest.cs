@@ -1,6 +1,7 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
 
@@ -30,6 +31,12 @@ public sealed record IssueRequest
 
     /// <summary>Why an earlier version of the record is corrected, in words for the documents; null to say only that it was.</summary>
     public string? Reason { get; init; }
+
+    /// <summary>How the files are named; null to name new ones by the document's number, and to leave others as they are.</summary>
+    public FileNamePattern? Names { get; init; }
+
+    /// <summary>Whom folders ready to send are made for.</summary>
+    public IReadOnlyList<SendTo> For { get; init; } = [];
 
     /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
     public string? Only { get; init; }

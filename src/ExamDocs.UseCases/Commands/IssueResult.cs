@@ -18,4 +18,8 @@ public sealed record IssueResult(
     IReadOnlyList<string> Remarks,
     IReadOnlyList<string> Unprintable,
     string? Failure
-);
+)
+{
+    /// <summary>Sentences about the folders that were made to be sent.</summary>
+    public IReadOnlyList<string> ToSend { get; init; } = [];
+}

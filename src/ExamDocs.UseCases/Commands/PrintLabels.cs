@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Identity;
 using ExamDocs.Documents.LabelSheets;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -13,7 +13,7 @@ using ExamDocs.UseCases.Registered;
 namespace ExamDocs.UseCases.Commands;
 
 /// <summary>Puts labels on a stock: those that records call for, and those already issued, never altered.</summary>
-public static partial class PrintLabels
+public static class PrintLabels
 {
     /// <summary>The kinds of label, each with the stock taken where none is named.</summary>
     public static IReadOnlyList<(string Kind, string UsualStock)> Kinds { get; } =
@@ -27,14 +27,15 @@ public static partial class PrintLabels
         var (stock, objection) = StockFor(request);
         if (objection is not null)
             return LabelResult.Stopped(objection, []);
-        var asked = request.InputsOrNumbers.Select(a => (Asked: a, IsNumber: !File.Exists(a) && Number().IsMatch(a))).ToList();
-        var read = ReadVisits.From([.. asked.Where(a => !a.IsNumber).Select(a => a.Asked)], request.Rules);
+        var asked = request.InputsOrNumbers.Select(a => (Asked: a, Code: CodeOf(a))).ToList();
+        var codes = asked.Select(a => a.Code).OfType<CodeLine>().ToList();
+        var read = ReadVisits.From([.. asked.Where(a => a.Code is null).Select(a => a.Asked)], request.Rules);
         if (read.Any(v => v.Unreadable is not null))
             return new LabelResult(DecideRun.Check(read, null, request.Today, request.Rules), [], null, [], null);
 
         // What asks for numbers alone issues nothing, and makes no register.
         if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
-            return LabelResult.Stopped($"{asked[0].Asked} is no label of a register here: there is none yet", []);
+            return LabelResult.Stopped($"{codes[0].Number} is no label of a register here: there is none yet", []);
         await using var run = RegisteredRun.Open(
             request.RegisterPath,
             folder: null,
@@ -43,22 +44,50 @@ public static partial class PrintLabels
             browser: request.Browser
         );
         var register = run.Register;
-        var reprints = asked.Where(a => a.IsNumber).Select(a => (a.Asked, Document: register.FindByNumber(a.Asked))).ToList();
-        if (reprints.Select(r => ObjectionTo(r.Asked, register.Find(r.Asked), stock)).FirstOrDefault(o => o is not null) is { } other)
+        if (codes.Select(c => ObjectionTo(c, register.Find(c.Number), stock)).FirstOrDefault(o => o is not null) is { } other)
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
-        foreach (var (number, _) in reprints)
-            DocumentVisit.Require(register, register.Find(number));
+        foreach (var code in codes)
+            DocumentVisit.Require(register, register.Find(code.Number));
 
         var others = new List<DocumentJob>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input.Visit!, ended, request, stock, others), cancellation);
-        List<Issued> labels = [.. reprints.Select(r => new Issued(r.Document!, IssuedNow: false)), .. run.Prints.Documents];
-        var refused =
-            failure is null && labels.Count > 0 ? Place([.. labels.Select(l => run.Prints.Content(l.Document))], request, stock) : null;
-        return new LabelResult(run.Inputs, labels, refused, run.Prints.Unprintable, failure)
+        Issued[] labels = [.. codes.Select(c => new Issued(register.FindByNumber(c.Number)!, IssuedNow: false)), .. run.Prints.Documents];
+        await using var faces = new PrintFaces(stock, request.Rules, request.Today, request.Browser);
+        var placed = failure is null ? await ToPlaceAsync(labels, stock, run, faces, cancellation) : [];
+        var refused = placed.Count > 0 ? Place([.. placed.Select(p => p.Pdf)], request, stock) : null;
+        return new LabelResult(
+            run.Inputs,
+            failure is null ? [.. placed.Select(p => p.Label)] : labels,
+            refused,
+            [.. run.Prints.Unprintable, .. faces.Unprintable],
+            failure
+        )
         {
             Remarks = [.. run.Remarks, .. Others(others)],
         };
     }
+
+    /// <summary>The labels as issued; on a stock with a size of its own, in that size, without those that have no room there.</summary>
+    private static async Task<IReadOnlyList<(Issued Label, byte[] Pdf)>> ToPlaceAsync(
+        IReadOnlyList<Issued> labels,
+        LabelStock stock,
+        RegisteredRun run,
+        PrintFaces faces,
+        CancellationToken cancellation
+    )
+    {
+        var placed = new List<(Issued, byte[])>();
+        foreach (var label in labels)
+        {
+            byte[] Content() => run.Prints.Content(label.Document);
+            if ((stock.Format.Face is null ? Content() : await faces.PrintAsync(label, Content, cancellation)) is { } pdf)
+                placed.Add((label, pdf));
+        }
+        return placed;
+    }
+
+    /// <summary>What was typed or scanned, where it is the number of a document and no file.</summary>
+    private static CodeLine? CodeOf(string asked) => File.Exists(asked) ? null : CodeLine.Read(asked);
 
     /// <summary>The labels of a visit for the stock; those for another are only named.</summary>
     private static IReadOnlyList<DocumentJob> Compose(
@@ -83,7 +112,7 @@ public static partial class PrintLabels
     /// <returns>The stock, and why nothing can be printed on it as asked; null where it can.</returns>
     private static (LabelStock Stock, string? Objection) StockFor(LabelRequest request)
     {
-        var first = request.InputsOrNumbers.FirstOrDefault(a => Number().IsMatch(a) && !File.Exists(a));
+        var first = request.InputsOrNumbers.Select(CodeOf).FirstOrDefault(c => c is not null)?.Number;
         var format = LabelFormat.Of(request.Kind)
             ?? request.Stock?.Stock?.Format
             ?? LabelFormat.All.FirstOrDefault(f => f.Type.Letter == first?[0])
@@ -92,12 +121,15 @@ public static partial class PrintLabels
         return (
             stock,
             request.Stock is { Stock: null } unread ? unread.Faults[0]
-            : stock.Format == format ? request.Placing.Objection(stock)
+            : stock.Format.Type == format.Type ? request.Placing.Objection(stock)
             : $"stock {stock.Name} is for {stock.Format.Type.Kind}; for {format.Type.Kind} take {Stocks(format)}"
         );
     }
 
-    private static string? ObjectionTo(string asked, DocumentStatus? document, LabelStock stock) =>
+    private static string? ObjectionTo(CodeLine code, DocumentStatus? document, LabelStock stock) =>
+        ObjectionTo(code.Number, code.Item, document, stock);
+
+    private static string? ObjectionTo(string asked, string? item, DocumentStatus? document, LabelStock stock) =>
         LabelFormat.Of(document is { State: DocumentState.Issued } ? document.Kind : null) switch
         {
             _ when document is { Ended: DocumentEnd.Replaced } =>
@@ -107,13 +139,16 @@ public static partial class PrintLabels
                 $"{asked} no longer holds: {EndedWords.Of(document)}. Labels of the record are decided anew when the record "
                     + "is given instead of the number",
             null => $"{asked} is no label that this register has issued",
-            var format when format != stock.Format =>
+            _ when item is not null && !document!.Items.Contains(item, StringComparer.Ordinal) =>
+                $"the code says {asked} of {item}, and {asked} is about {string.Join(", ", document!.Items)} in this register: it is "
+                    + "the code of another register's label",
+            var format when format.Type != stock.Format.Type =>
                 $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
             _ => null,
         };
 
     private static string Stocks(LabelFormat format) =>
-        string.Join(" or ", LabelStock.All.Where(s => s.Format == format).Select(s => s.Name));
+        string.Join(" or ", LabelStock.All.Where(s => s.Format.Type == format.Type).Select(s => s.Name));
 
     private static IEnumerable<string> Others(IReadOnlyList<DocumentJob> others) =>
         from kind in others.GroupBy(j => j.Type.Kind, StringComparer.Ordinal)
@@ -142,7 +177,4 @@ public static partial class PrintLabels
             return e.Message.Split(" (Parameter", 2, StringSplitOptions.None)[0];
         }
     }
-
-    [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Number();
 }

@@ -24,6 +24,10 @@ public sealed record RuleText(string Code, string? Severity, string? Outcome, st
     /// <summary>Its severity, or the outcome it leads to.</summary>
     [JsonIgnore]
     public string Weight => Severity ?? Outcome ?? "";
+
+    /// <summary>The same for somebody to read on a screen.</summary>
+    [JsonIgnore]
+    public Message Said { get; init; } = Message.None;
 }
 
 /// <summary>Every rule there is, of every room, in one list.</summary>
@@ -37,53 +41,80 @@ public static class RuleList
     };
 
     /// <summary>The outcome rules in their order, then the rules that yield findings, by code.</summary>
-    public static IReadOnlyList<RuleText> All { get; } =
-    [
-        .. OutcomeRules.All.Select(Text),
-        .. RuleBook
-            .All.Select(r => r.Info)
-            .Concat(ReadingRules.All)
-            .Concat(PrintRules.All)
-            .OrderBy(i => i.Code, StringComparer.Ordinal)
-            .Select(Text),
-    ];
+    public static IReadOnlyList<RuleText> All { get; } = In(MessageLanguage.English);
+
+    private static IReadOnlyList<RuleText> In(MessageLanguage language) =>
+        [
+            .. OutcomeRules.All.Select(r => Text(r, language)),
+            .. RuleBook
+                .All.Select(r => r.Info)
+                .Concat(ReadingRules.All)
+                .Concat(PrintRules.All)
+                .OrderBy(i => i.Code, StringComparer.Ordinal)
+                .Select(r => Text(r, language)),
+        ];
 
     /// <summary>The same, with the ids that the user added where a rule lists those that are known.</summary>
-    public static IReadOnlyList<RuleText> For(KnownRules rules) =>
+    public static IReadOnlyList<RuleText> For(KnownRules rules, MessageLanguage? language = null) =>
         ReferenceEquals(rules, KnownRules.BuiltIn)
-            ? All
+            ? In(language ?? MessageLanguage.English)
             :
             [
-                .. All.Select(r =>
-                    r with
-                    {
-                        Hint = r
-                            .Hint?.Replace(
-                                Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)),
-                                Ids(rules.Regimes.Select(x => x.Id)),
-                                StringComparison.Ordinal
-                            )
-                            .Replace(
-                                Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)),
-                                Ids(rules.Categories.Select(x => x.Id)),
-                                StringComparison.Ordinal
-                            ),
-                    }
-                ),
+                .. In(language ?? MessageLanguage.English)
+                    .Select(r =>
+                        r with
+                        {
+                            Hint = r
+                                .Hint?.Replace(
+                                    Ids(KnownRules.BuiltIn.Regimes.Select(x => x.Id)),
+                                    Ids(rules.Regimes.Select(x => x.Id)),
+                                    StringComparison.Ordinal
+                                )
+                                .Replace(
+                                    Ids(KnownRules.BuiltIn.Categories.Select(x => x.Id)),
+                                    Ids(rules.Categories.Select(x => x.Id)),
+                                    StringComparison.Ordinal
+                                ),
+                        }
+                    ),
             ];
 
     /// <summary>The rule with this code, in capitals or not; null where there is none.</summary>
-    public static RuleText? Find(string code, KnownRules? rules = null) =>
-        For(rules ?? KnownRules.BuiltIn).FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.OrdinalIgnoreCase));
+    public static RuleText? Find(string code, KnownRules? rules = null, MessageLanguage? language = null) =>
+        For(rules ?? KnownRules.BuiltIn, language).FirstOrDefault(r => string.Equals(r.Code, code, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>An array of rules as JSON, every member spelt out.</summary>
     public static string ToJson(IEnumerable<RuleText> rules) => JsonSerializer.Serialize(rules, Options);
 
     private static string Ids(IEnumerable<string> ids) => string.Join(", ", ids);
 
-    private static RuleText Text(RuleInfo i) => new(i.Code, i.Severity.Word(), null, i.Title, i.Why, i.Hint, i.Source);
+    private static RuleText Text(RuleInfo i, MessageLanguage language) =>
+        new(
+            i.Code,
+            i.Severity.Word(),
+            null,
+            language.Title(i.Code, i.Title),
+            language.Sentence(i.Why),
+            i.Hint.In(language),
+            language.Source(i.Source)
+        )
+        {
+            Said = i.Severity.Said(),
+        };
 
-    private static RuleText Text(OutcomeRuleInfo i) => new(i.Code, null, OutcomeOf(i.Code).Word(), i.Title, i.Why, null, i.Source);
+    private static RuleText Text(OutcomeRuleInfo i, MessageLanguage language) =>
+        new(
+            i.Code,
+            null,
+            OutcomeOf(i.Code).Word(),
+            language.Title(i.Code, i.Title),
+            language.Sentence(i.Why),
+            null,
+            language.Source(i.Source)
+        )
+        {
+            Said = OutcomeOf(i.Code).Said(),
+        };
 
     private static Outcome OutcomeOf(string code) =>
         code[0] switch

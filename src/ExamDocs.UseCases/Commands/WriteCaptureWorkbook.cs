@@ -54,10 +54,10 @@ public static class WriteCaptureWorkbook
         if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
             return why;
         var categories = Chosen(request, record);
-        if (request.Known is var (place, today))
-            record = RegisteredModels.In(place, today).AddedTo(record ?? new ExaminationRecord());
+        var known = request.Known is var (place, today) ? RegisteredModels.In(place, today) : null;
+        record = known?.AddedTo(record ?? new ExaminationRecord()) ?? record;
         using var buffer = new MemoryStream();
-        CaptureWorkbook.Write(buffer, categories, record, forNextVisit: !request.WithAnswers, request.Rules);
+        CaptureWorkbook.Write(buffer, categories, record, forNextVisit: !request.WithAnswers, request.Rules, known?.Firms);
         outputs.Write(request.OutFile, buffer.ToArray());
         return null;
     }

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
-using ExamDocs.Core.Identity;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates;
@@ -7,11 +8,14 @@ using ExamDocs.Templates;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>
-/// Keeps what was issued true to the latest version of a record. A document made from a corrected record takes the place of
-/// those of its kind that an earlier version gave; what the corrected record no longer bears out is taken back. A label that
-/// keeps an item from being used is never taken back without somebody's asking for it.
+/// Keeps what was issued true to the latest version of a record. A document whose content is still what the record says stays current
+/// under its number, however the others were asked for. One whose content changed is replaced by its successor; what the corrected record
+/// no longer justifies is taken back. A label that keeps an item from being used is never taken back without somebody's asking for it.
 /// </summary>
-internal sealed class Corrections
+/// <param name="register">Where visits are remembered.</param>
+/// <param name="reason">Why an earlier version is corrected, as typed; null to say what differs.</param>
+/// <param name="rules">The categories and regimes that records can name; left out, the built-in ones.</param>
+internal sealed class Corrections(DocumentRegister register, string? reason, KnownRules? rules = null) : IAsyncDisposable
 {
     private const string Corrected = "the record was corrected";
 
@@ -24,50 +28,73 @@ internal sealed class Corrections
         DocumentTypes.EquipmentRecord.Kind,
     ];
 
-    private readonly DocumentRegister _register;
-    private readonly Dictionary<DeterminedVisit, int> _numbers = new(ReferenceEqualityComparer.Instance);
+    private readonly IssuedContent _content = new(register, rules ?? KnownRules.BuiltIn);
+    private readonly Dictionary<DeterminedVisit, Version> _versions = new(ReferenceEqualityComparer.Instance);
 
-    /// <param name="register">Where visits are remembered.</param>
-    /// <param name="reason">Why an earlier version is corrected; null to say only that it was.</param>
-    public Corrections(DocumentRegister register, string? reason) => (_register, Reason) = (register, reason);
+    private sealed record Version(int Number, Func<Observation, PhotoPrint?> Photos, EarlierVersions Earlier);
 
-    /// <summary>Why an earlier version is corrected, as typed; null where it was not.</summary>
-    public string? Reason { get; }
-
-    private string Words => string.IsNullOrWhiteSpace(Reason) ? Corrected : Reason;
-
-    /// <summary>Takes over the number that the register has given to a visit.</summary>
-    public void Take(DeterminedVisit visit, int number) => _numbers[visit] = number;
+    /// <summary>Takes over the number that the register has given to a visit, before its documents are issued.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="number">Its number.</param>
+    /// <param name="photos">Its photos; left out, none.</param>
+    public void Take(DeterminedVisit visit, int number, Func<Observation, PhotoPrint?>? photos = null) =>
+        _versions[visit] = new(number, photos ?? (static _ => null), EarlierVersions.Of(register, visit, number));
 
     /// <summary>Null for a visit that is not remembered.</summary>
-    public int? NumberOf(DeterminedVisit visit) => _numbers.TryGetValue(visit, out var number) ? number : null;
+    public int? NumberOf(DeterminedVisit visit) => _versions.GetValueOrDefault(visit)?.Number;
+
+    /// <summary>The current document that says what a job would print; null where none does.</summary>
+    public async Task<IssuedDocument?> StandingAsync(DocumentJob job)
+    {
+        foreach (var old in _versions.GetValueOrDefault(job.Visit)?.Earlier.Like(job) ?? [])
+        {
+            if (_content.Read(old) is { } document && document.IsInTheFormOf(job) && await _content.SaysTheSameAsync(document, job))
+                return register.FindByNumber(old.Number);
+        }
+        return null;
+    }
 
     /// <summary>
-    /// What a new document takes the place of: the same kind, of an earlier version, about nothing that the record does not speak of.
+    /// What a new document takes the place of: documents of its kind about its items that no longer hold, and the same document under
+    /// another head or signature. One in another form that still holds is left alone.
     /// </summary>
-    public IReadOnlyList<Replacement> ReplacedBy(DocumentJob job) =>
-        [
-            .. from old in Earlier(job.Visit)
-            where
-                string.Equals(old.Kind, job.Type.Kind, StringComparison.Ordinal)
-                && (old.CopyOf is null) == (job.CopyOf is null)
-                && old.Items.Any(i => job.Items.Any(j => Same(j.Item.Id, i)))
-                && IsWithin(old, job.Visit)
-            select new Replacement(old.Number, Words),
-        ];
+    public async Task<IReadOnlyList<(string Number, string? Reason)>> ReplacedByAsync(DocumentJob job)
+    {
+        if (_versions.GetValueOrDefault(job.Visit) is not { } version)
+            return [];
+        var replaced = new List<(string, string?)>();
+        foreach (var old in version.Earlier.Like(job).Concat(version.Earlier.ReplacedInOtherLanguages(job)))
+        {
+            var document = _content.Read(old);
+            var isSame = document?.IsInTheFormOf(job) is true;
+            if (!(isSame || (version.Earlier.IsOfOther(old) && IsWithin(old, job.Visit))))
+                continue;
+            var holds = document is not null && await _content.StillHoldsAsync(document, job.Visit, version.Photos);
+            if (isSame || !holds)
+                replaced.Add((old.Number, reason ?? CorrectionReason.Of(document, job, holds)));
+        }
+        return replaced;
+    }
 
-    /// <summary>Withdraws what a corrected record no longer bears out, and names what somebody has to look at.</summary>
+    /// <summary>What the register notes of a replacement for which no reason is known.</summary>
+    public static Replacement Noted((string Number, string? Reason) replaced) => new(replaced.Number, replaced.Reason ?? Corrected);
+
+    /// <summary>Withdraws what a corrected record no longer justifies, and names what somebody has to look at.</summary>
     /// <param name="standing">Numbers that the record gave now, or that it gave before and still gives.</param>
-    public IReadOnlyList<string> TakeBack(IReadOnlySet<string> standing)
+    public async Task<IReadOnlyList<string>> TakeBackAsync(IReadOnlySet<string> standing)
     {
         var remarks = new List<string>();
-        foreach (var visit in _numbers.Keys)
+        foreach (var (visit, version) in _versions)
         {
             foreach (
-                var old in Earlier(visit)
-                    .Where(o => !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => Same(e.Item.Id, i))))
+                var old in EarlierVersions
+                    .Of(register, visit, version.Number)
+                    .OfOthers.Where(o => !standing.Contains(o.Number) && o.Items.Any(i => visit.Everything.Any(e => Same(e.Item.Id, i))))
             )
-                remarks.Add(TakeBack(old, visit));
+            {
+                if (_content.Read(old) is not { } document || !await _content.StillHoldsAsync(document, visit, version.Photos))
+                    remarks.Add(TakeBack(old, visit));
+            }
         }
         return remarks;
     }
@@ -76,27 +103,14 @@ internal sealed class Corrections
     {
         var about = $"{old.Number} ({old.Kind} of {string.Join(", ", old.Items)})";
         if (!IsWithin(old, visit))
-            return $"{about} also speaks of what this record does not name; it stays current. Read it again, and withdraw it if it "
+            return $"{about} also names items that this record does not; it stays current. Read it again, and withdraw it if it "
                 + $"no longer holds: examdocs register withdraw {old.Number}.";
         if (!MustBeBorneOut.Contains(old.Kind, StringComparer.Ordinal))
             return $"{about} was given by an earlier version of the record; it stays current. Withdraw it if it no longer holds: "
                 + $"examdocs register withdraw {old.Number}.";
-        _register.Withdraw(old.Number, $"{Words}, and no longer bears it out");
-        return $"{about} is withdrawn: {Words}, and no longer bears it out.";
-    }
-
-    /// <summary>Current documents of other versions of the same visit's record.</summary>
-    private IEnumerable<DocumentStatus> Earlier(DeterminedVisit visit)
-    {
-        if (visit.Record.Visit is not { Reference: { } reference } typed || !_numbers.TryGetValue(visit, out var number))
-            return [];
-        // Two employers' visits may have one reference; a version that corrects both the employer and the day is another visit.
-        var versions = _register
-            .Visits.OfReference(reference)
-            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || FirmName.MayBeSame(v.Employer, typed.Employer?.Name)))
-            .Select(v => v.Visit)
-            .ToHashSet();
-        return _register.CurrentOf(reference).Where(d => d.Visit is { } of && versions.Contains(of));
+        var words = reason ?? Corrected;
+        register.Withdraw(old.Number, $"{words}, and no longer bears it out");
+        return $"{about} is withdrawn: {words}, and no longer bears it out.";
     }
 
     private static bool IsWithin(DocumentStatus old, DeterminedVisit visit) =>
@@ -104,4 +118,6 @@ internal sealed class Corrections
 
     // A thing without an id stands under the empty one among the documents.
     private static bool Same(string? id, string item) => string.Equals(id ?? "", item, StringComparison.Ordinal);
+
+    public ValueTask DisposeAsync() => _content.DisposeAsync();
 }

@@ -47,7 +47,7 @@ internal static class DocumentFile
         string Version,
         bool PerItem,
         Reading Reading,
-        Head? Letterhead,
+        LetterheadAsPrinted? Letterhead,
         ElectronicSignature? Signature,
         CopiedReport? CopyOf,
         IReadOnlyList<ReplacedDocument> Replaces,
@@ -68,7 +68,7 @@ internal static class DocumentFile
                 b.Version,
                 b.PerItem,
                 new Reading(b.Reading.Metres, b.Reading.SignFactor),
-                Head.Of(b.Letterhead),
+                LetterheadAsPrinted.Of(b.Letterhead),
                 b.Signature,
                 b.CopyOf,
                 b.Replaces,
@@ -106,35 +106,6 @@ internal static class DocumentFile
     }
 
     private sealed record Reading(decimal Metres, decimal SignFactor);
-
-    /// <summary>The logo says nothing in words; that there is one, and its size, is enough to compose the pages.</summary>
-    private sealed record Head(string Name, string? Address, string? Contact, string Colour, string? Footer, LogoSize? Logo)
-    {
-        public static Head? Of(Letterhead? head) =>
-            head is null
-                ? null
-                : new(
-                    head.Name,
-                    head.Address,
-                    head.Contact,
-                    head.Colour,
-                    head.Footer,
-                    head.Logo is { } logo ? new LogoSize(logo.WidthPx, logo.HeightPx) : null
-                );
-
-        public Letterhead Read() =>
-            new()
-            {
-                Name = Name,
-                Address = Address,
-                Contact = Contact,
-                Colour = Colour,
-                Footer = Footer,
-                Logo = Logo is null ? null : new PhotoPrint(default, Logo.WidthPx, Logo.HeightPx),
-            };
-    }
-
-    private sealed record LogoSize(int WidthPx, int HeightPx);
 
     /// <remarks>Maker, model, serial and whether it is of another visit are read in documents of earlier versions, and count for
     /// nothing.</remarks>

@@ -17,7 +17,7 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
     /// <summary>Moves what was replaced apart, also what an interrupted run left.</summary>
     /// <returns>One sentence for each document.</returns>
     public IReadOnlyList<string> SetReplacedApart() =>
-        [.. from held in In(folder) where held.Status.Ended is DocumentEnd.Replaced select SetApart(held.Status)];
+        [.. from held in In(folder) where held.Status.Ended is DocumentEnd.Replaced select SetApart(held.Status, held.File)];
 
     /// <summary>Names documents that this run replaced and whose files lie in other folders.</summary>
     /// <param name="issued">What this run issued.</param>
@@ -25,7 +25,7 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
         from number in issued
         from replaced in register.Find(number)?.Replaces ?? []
         let old = register.Find(replaced.Number)
-        where old is { Folder.Length: > 0 } && !IsThis(old.Folder) && File.Exists(Path.Combine(old.Folder, $"{old.Number}.pdf"))
+        where old is { Folder.Length: > 0 } && !IsThis(old.Folder) && Path.Exists(old.Folder) && IsNamedIn(old.Folder, old.Number)
         select $"{old.Number} is replaced by {number}; its file is in {old.Folder}: put it away.";
 
     /// <summary>What the folder holds, by number, and below it what lies apart.</summary>
@@ -33,18 +33,19 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
         [
             .. In(folder)
                 .Select(d => new HeldDocument(d.Status, d.File))
-                .Concat(In(Path.Combine(folder, Replaced)).Select(d => new HeldDocument(d.Status, $"{Replaced}/{d.File}"))),
+                .Concat(In(Path.Combine(folder, Replaced)).Select(d => new HeldDocument(d.Status, $"{Replaced}/{d.File}")))
+                .DistinctBy(d => d.Document.Number, StringComparer.Ordinal),
         ];
 
     /// <summary>Names of all that can be a document: whether any came or went while they were looked at.</summary>
     public IReadOnlyList<string> Names() => [.. new[] { folder, Path.Combine(folder, Replaced) }.SelectMany(NamesIn)];
 
-    private string SetApart(DocumentStatus old)
+    private string SetApart(DocumentStatus old, string file)
     {
         var by = $"{old.Number} is replaced by {string.Join(", ", old.ReplacedBy)}";
         try
         {
-            return IssuedFile.SetApart(register.FindByNumber(old.Number)!, folder, Replaced)
+            return IssuedFile.SetApart(register.FindByNumber(old.Number)!, folder, Replaced, file)
                 ? $"{by} and was moved into {Replaced}."
                 : $"{by}.";
         }
@@ -56,14 +57,20 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
 
     private bool IsThis(string other) => string.Equals(Path.GetFullPath(folder), other, StringComparison.Ordinal);
 
+    /// <summary>Every name of a document's file has its number; which of several numbers in a name is its own, the bytes tell.</summary>
     private IEnumerable<(DocumentStatus Status, string File)> In(string place) =>
-        NamesIn(place)
-            .Select(f => Path.GetFileNameWithoutExtension(f))
-            .Where(n => DocumentNumber.TryParse(n, out _))
-            .Select(register.FindByNumber)
-            .OfType<IssuedDocument>()
-            .Where(d => IssuedFile.IsIn(place, d))
-            .Select(d => (register.Find(d.Number)!, d.FileName));
+        (
+            from path in NamesIn(place)
+            from number in DocumentNumber.In(Path.GetFileNameWithoutExtension(path))
+            let document = register.FindByNumber(number)
+            where document is not null && IssuedFile.IsIn(place, document, Path.GetFileName(path))
+            select (Status: register.Find(number)!, File: Path.GetFileName(path))
+        )
+            .OrderBy(d => d.Status.Number, StringComparer.Ordinal)
+            .ThenByDescending(d => d.File.Length);
+
+    private static bool IsNamedIn(string place, string number) =>
+        NamesIn(place).Any(f => DocumentNumber.In(Path.GetFileNameWithoutExtension(f)).Contains(number, StringComparer.Ordinal));
 
     private static IReadOnlyList<string> NamesIn(string place) =>
         Directory.Exists(place) ? [.. Directory.EnumerateFiles(place, Pdf).Order(StringComparer.Ordinal)] : [];

@@ -87,7 +87,8 @@ internal sealed record DocumentJob(
     public Task<string> RenderAsync(DocumentRenderer renderer, DocumentIdentity identity) =>
         Language.InAsync(() => Compose(renderer, identity with { Letterhead = Letterhead, Signature = Signature ?? identity.Signature }));
 
-    private ElectronicSignature? Signature =>
+    /// <summary>As printed; null where it is to be signed by hand.</summary>
+    public ElectronicSignature? Signature =>
         Signer is { Key: var key }
             ? new ElectronicSignature(key.Name, key.Issuer, key.SerialNumber, key.Fingerprint, Signer.IsTimestamped)
             : null;

@@ -22,7 +22,7 @@ internal sealed class EndedLines
     }
 
     public IEnumerable<Refusal> Refused =>
-        _items.Select(i => new Refusal(i.Item.Id ?? "", [], "report, certificate and next-examination label, which a later visit ended"));
+        _items.Select(i => new Refusal(i.Item.Id ?? "", [], $"report, certificate and next-examination label, which a later visit ended"));
 
     /// <summary>The job without these items; null where nothing is left of it.</summary>
     public DocumentJob? Without(DocumentJob job)

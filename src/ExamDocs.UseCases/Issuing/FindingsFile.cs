@@ -13,37 +13,53 @@ using NodaTime;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>Writes outcomes and findings as examdocs-findings/1, in input order.</summary>
-public static class FindingsFile
+public sealed class FindingsFile
 {
+    private readonly MessageLanguage _language;
+
+    private FindingsFile(MessageLanguage language) => _language = language;
+
     public const string FormatName = "examdocs-findings/1";
 
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <exception cref="OutputRefusedException">The file may not be written there.</exception>
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public static void WriteTo(string file, OutputGuard outputs, IReadOnlyList<CheckedInput> inputs)
+    public static void WriteTo(string file, OutputGuard outputs, IReadOnlyList<CheckedInput> inputs, MessageLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(outputs);
-        outputs.Write(file, Encoding.UTF8.GetBytes(Write(inputs)));
+        outputs.Write(file, Encoding.UTF8.GetBytes(Write(inputs, language)));
     }
 
-    public static string Write(IReadOnlyList<CheckedInput> inputs) =>
-        Encoding.UTF8.GetString(
-            Write(inputs.SelectMany(i => i.Visit?.Items ?? []), inputs.SelectMany(i => i.Findings.Select(f => (f, i.Sources))), Write)
+    /// <param name="inputs">In the order written.</param>
+    /// <param name="language">Of messages, hints, reasons and sources; English where it is left out. Everything else is the same.</param>
+    public static string Write(IReadOnlyList<CheckedInput> inputs, MessageLanguage? language = null)
+    {
+        var file = new FindingsFile(language ?? MessageLanguage.English);
+        return Encoding.UTF8.GetString(
+            file.Write(
+                inputs.SelectMany(i => i.Visit?.Items ?? []),
+                inputs.SelectMany(i => i.Findings.Select(f => (f, i.Sources))),
+                file.Write
+            )
         );
+    }
 
-    /// <summary>Of some items only, with the findings that reach them.</summary>
+    /// <summary>Of some items only, with the findings that reach them; in English, as documents hold it.</summary>
     /// <param name="items">In the order written.</param>
     /// <param name="record">Name of the file that the record is in.</param>
-    public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record) =>
-        Write(items, items.SelectMany(i => i.Findings).Distinct(), (json, finding) =>
+    public static byte[] Write(IReadOnlyList<DeterminedItem> items, string record)
+    {
+        var file = new FindingsFile(MessageLanguage.English);
+        return file.Write(items, items.SelectMany(i => i.Findings).Distinct(), (json, finding) =>
         {
             json.WriteStartObject();
-            Write(json, finding, $"{record}#{finding.Path}");
+            file.Write(json, finding, $"{record}#{finding.Path}");
             json.WriteEndObject();
         });
+    }
 
-    private static byte[] Write<T>(IEnumerable<DeterminedItem> items, IEnumerable<T> findings, Action<Utf8JsonWriter, T> write)
+    private byte[] Write<T>(IEnumerable<DeterminedItem> items, IEnumerable<T> findings, Action<Utf8JsonWriter, T> write)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, Options))
@@ -63,7 +79,7 @@ public static class FindingsFile
         return buffer.ToArray();
     }
 
-    private static void Write(Utf8JsonWriter json, DeterminedItem item)
+    private void Write(Utf8JsonWriter json, DeterminedItem item)
     {
         json.WriteStartObject();
         json.WriteString("id", item.Item.Id);
@@ -75,8 +91,8 @@ public static class FindingsFile
         {
             json.WriteStartObject();
             json.WriteString("code", reason.Code);
-            json.WriteString("text", reason.Text);
-            json.WriteString("source", reason.Source);
+            json.WriteString("text", _language.Value(reason.Said));
+            json.WriteString("source", _language.Source(reason.Source));
             json.WriteEndObject();
         }
         json.WriteEndArray();
@@ -85,7 +101,7 @@ public static class FindingsFile
     }
 
     /// <summary>The evidence in the order an examiner argues.</summary>
-    private static void WriteCase(Utf8JsonWriter json, IReadOnlyList<LedgerEntry> entries)
+    private void WriteCase(Utf8JsonWriter json, IReadOnlyList<LedgerEntry> entries)
     {
         json.WriteStartArray("case");
         foreach (var entry in entries)
@@ -93,15 +109,15 @@ public static class FindingsFile
             json.WriteStartObject();
             json.WriteString("heading", entry.Heading.Word());
             json.WriteString("bearing", entry.Bearing.Word());
-            json.WriteString("text", entry.Text);
+            json.WriteString("text", _language.Value(entry.Said));
             json.WriteString("code", entry.Code);
-            json.WriteString("source", entry.Source);
+            json.WriteString("source", _language.Source(entry.Source));
             json.WriteEndObject();
         }
         json.WriteEndArray();
     }
 
-    private static void Write(Utf8JsonWriter json, (Finding Finding, SourceMap Sources) found)
+    private void Write(Utf8JsonWriter json, (Finding Finding, SourceMap Sources) found)
     {
         json.WriteStartObject();
         Write(json, found.Finding, found.Sources.Locate(found.Finding.Path));
@@ -120,15 +136,15 @@ public static class FindingsFile
     }
 
     /// <summary>What a document holds of a finding too.</summary>
-    private static void Write(Utf8JsonWriter json, Finding finding, string location)
+    private void Write(Utf8JsonWriter json, Finding finding, string location)
     {
         json.WriteString("code", finding.Code);
         json.WriteString("severity", finding.Severity.Word());
         json.WriteString("item", finding.Item);
         json.WriteString("location", location);
-        json.WriteString("message", finding.Message);
-        json.WriteString("hint", finding.Hint);
-        json.WriteString("source", finding.Source);
+        json.WriteString("message", finding.Message.In(_language));
+        json.WriteString("hint", finding.Hint.In(_language));
+        json.WriteString("source", _language.Source(finding.Source));
     }
 
     private static string? Day(LocalDate? day) => day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);

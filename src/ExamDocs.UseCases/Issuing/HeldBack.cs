@@ -66,8 +66,8 @@ internal sealed class HeldBack
         job.Type == DocumentTypes.DueLabel
         && job.Items.Any(i => _refused.Exists(r => string.Equals(r.Item, i.Item.Id, StringComparison.Ordinal)));
 
-    private static string WhatIs(DocumentJob job) =>
-        job.Type == DocumentTypes.DueLabel ? "next-examination label" : "report or certificate";
+    private static Message WhatIs(DocumentJob job) =>
+        job.Type == DocumentTypes.DueLabel ? (Message)$"next-examination label" : $"report or certificate";
 
     private static string Names(DocumentJob job) =>
         $"{string.Join(", ", job.Items.Take(3).Select(i => i.Item.Id))}{(job.Items.Count > 3 ? " and others" : "")}";

@@ -17,4 +17,10 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow)
 
     /// <summary>Number of the report that it is a copy of for the enforcing authority; null for what is no copy.</summary>
     public string? CopyOf { get; init; }
+
+    /// <summary>Name of its file in the folder.</summary>
+    public string FileName { get; init; } = Document.FileName;
+
+    /// <summary>What it was made by, or would be made by once more; null for what was only looked up.</summary>
+    internal DocumentJob? Job { get; init; }
 }

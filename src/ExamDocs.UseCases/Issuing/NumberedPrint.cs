@@ -44,22 +44,19 @@ internal sealed class NumberedPrint(
     )
     {
         var ids = job.Items.Select(i => i.Item.Id ?? "").ToList();
-        var replaces = corrections.ReplacedBy(job);
+        var replaces = await corrections.ReplacedByAsync(job);
         var pending = register.Take(
             new DocumentRequest(job.Type.Letter, today.Year, job.Type.Kind, key, ids, folder)
             {
                 Language = job.Language.Tag,
                 Visit = corrections.NumberOf(job.Visit),
                 CopyOf = job.CopyOf?.Number,
-                Replaces = replaces,
+                Replaces = [.. replaces.Select(Corrections.Noted)],
             }
         );
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current)
-            {
-                Replaces = [.. replaces.Select(r => (r.Number, corrections.Reason))],
-            };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = replaces };
             var html = await job.RenderAsync(renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];

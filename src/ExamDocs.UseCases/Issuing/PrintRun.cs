@@ -1,9 +1,11 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
+using ExamDocs.UseCases.Outputs;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Issuing;
@@ -14,9 +16,17 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
 /// <param name="today">Day of issue.</param>
 /// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
-internal sealed class PrintRun(DocumentRegister register, Corrections corrections, string? folder, LocalDate today, Browser? browser = null)
-    : IAsyncDisposable
+/// <param name="names">How files are named; null to leave them as they are.</param>
+internal sealed class PrintRun(
+    DocumentRegister register,
+    Corrections corrections,
+    string? folder,
+    LocalDate today,
+    Browser? browser = null,
+    FileNamePattern? names = null
+) : IAsyncDisposable
 {
+    private readonly NamedFiles? _files = folder is null ? null : new(register, folder, names);
     private readonly DocumentRenderer _renderer = new();
     private readonly HeldBack _heldBack = new();
     private readonly List<Issued> _documents = [];
@@ -29,7 +39,7 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
     public IReadOnlyList<string> Unprintable => _heldBack.Unprintable;
 
     /// <inheritdoc cref="HeldBack.Remarks"/>
-    public IReadOnlyList<string> Remarks => _heldBack.Remarks;
+    public IReadOnlyList<string> Remarks => [.. _heldBack.Remarks, .. _files?.Remarks ?? []];
 
     /// <inheritdoc cref="HeldBack.Refused"/>
     public IReadOnlyList<Refusal> Refused => _heldBack.Refused;
@@ -50,6 +60,18 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
         }
     }
 
+    /// <summary>Prints a page that is no document: without a number, and not recorded.</summary>
+    /// <param name="compose">Makes the page.</param>
+    /// <returns>Null where not all of it can be printed.</returns>
+    public async Task<byte[]?> PrintUnrecordedAsync(Func<DocumentRenderer, Task<string>> compose, CancellationToken cancellation)
+    {
+        var html = await compose(_renderer);
+        var printed = await (browser ?? (_ownBrowser ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
+        return MissingGlyphs.In(html, printed).Count > 0 || FaithfulPrint.Faults(html, printed).Count > 0
+            ? null
+            : Finisher.Finish(printed, []);
+    }
+
     /// <summary>The bytes of a document, as issued.</summary>
     public byte[] Content(IssuedDocument document) => register.Content(document);
 
@@ -57,7 +79,7 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
     {
         if (await IssueAsync(asked, cancellation) is not ({ } issued, var job))
             return;
-        _documents.Add(issued);
+        _documents.Add(issued with { Job = job });
         // What is held back has no copy: there is nothing that it could be a copy of.
         if (
             job.Copy is { } copy
@@ -81,12 +103,8 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
     {
         var draft = await job.DraftAsync(_renderer);
         var key = job.Key(draft);
-        if (register.FindIssued(key) is { } before)
-        {
-            if (folder is not null)
-                register.Restore(before, folder);
-            return (new Issued(before, IssuedNow: false), job);
-        }
+        if ((register.FindIssued(key) ?? await corrections.StandingAsync(job)) is { } before)
+            return (Placed(before, job, issuedNow: false), job);
         if (_heldBack.HoldsReportOf(job) || (_heldBack.Fits(job) is false && !job.IsWarning))
             return (null, job);
         // No number is taken before there is something to print with.
@@ -101,8 +119,11 @@ internal sealed class PrintRun(DocumentRegister register, Corrections correction
         var (issued, faults) = await _print.PrintAsync(job, key, open, isChecked: glyphs.Count == 0, cancellation);
         return issued is null
             ? await WithoutAsync(job, PrintRules.PrintIsFaithful, faults, cancellation)
-            : (new Issued(issued, IssuedNow: true), job);
+            : (Placed(issued, job, issuedNow: true), job);
     }
+
+    private Issued Placed(IssuedDocument document, DocumentJob job, bool issuedNow) =>
+        new(document, issuedNow) { FileName = _files?.Put(document, job) ?? document.FileName, Job = job };
 
     /// <summary>
     /// A schedule is made once more without the items that cannot be printed whole; what belongs to no item holds all of it back.

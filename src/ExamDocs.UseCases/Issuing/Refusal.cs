@@ -7,7 +7,7 @@ namespace ExamDocs.UseCases.Issuing;
 /// <param name="Item">Its id, or its description where it has none.</param>
 /// <param name="Codes">Codes of findings and reasons, in their order.</param>
 /// <param name="What">What was refused, in words.</param>
-public sealed record Refusal(string Item, IReadOnlyList<string> Codes, string What = "report or certificate")
+public sealed record Refusal(string Item, IReadOnlyList<string> Codes, Message What)
 {
     internal static Refusal Of(DeterminedItem item) =>
         new(
@@ -18,6 +18,7 @@ public sealed record Refusal(string Item, IReadOnlyList<string> Codes, string Wh
                     .Select(f => f.Code)
                     .Concat(item.Reasons.Select(r => r.Code))
                     .Distinct(StringComparer.Ordinal),
-            ]
+            ],
+            $"report or certificate"
         );
 }

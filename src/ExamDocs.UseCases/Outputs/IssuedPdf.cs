@@ -35,9 +35,9 @@ internal static class IssuedPdf
 
     private static bool IsKnown(string name, string? register)
     {
-        if (register is null || !DocumentNumber.TryParse(name, out _) || !DocumentRegister.Exists(register))
+        if (register is null || DocumentNumber.In(name) is not { Count: > 0 } numbers || !DocumentRegister.Exists(register))
             return false;
         using var opened = DocumentRegister.OpenToRead(register);
-        return opened.FindByNumber(name) is not null;
+        return numbers.Any(n => opened.FindByNumber(n) is not null);
     }
 }

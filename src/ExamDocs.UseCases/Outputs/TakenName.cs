@@ -14,6 +14,9 @@ internal static class TakenName
     {
         if (IsRegisterInUse(file, guard.RegisterPath))
             return $"{file} is the register in use, and no register is ever replaced: name another file";
+        // A free name too: the database would take what is written there for its own.
+        if (IsBesideRegister(SameFile.RealPath(file), guard.RegisterPath))
+            return $"{file} belongs to the register beside it: name another file";
         if (!ExclusiveMove.IsTaken(file))
             return null;
         if (ReadFiles.Of(guard.Inputs).FirstOrDefault(i => SameFile.Is(i.File, file)) is { Named: { } input })
@@ -27,6 +30,9 @@ internal static class TakenName
                 : null
             );
     }
+
+    private static bool IsBesideRegister(string real, string? register) =>
+        RegisterFile.IsBeside(real) || RegisterFile.RegistersOf(real).Any(beside => IsRegisterInUse(beside, register));
 
     private static bool IsRegisterInUse(string file, string? register) =>
         register is not null
@@ -44,13 +50,23 @@ internal static class TakenName
             return IsBackup(real, register)
                 ? $"{file} is a backup of the register in use, and no backup is ever replaced: name another file"
                 : $"{file} is a register, and no register is ever replaced: name another file";
-        if (RegisterFile.IsBeside(real))
-            return $"{file} belongs to the register beside it: name another file";
+        if (IsPicture(real))
+            return $"{file} is a picture, perhaps a photo or a logo that a record names; no output is one: name another file";
         if (OwnJson.IsKept(real))
             return $"{file} is kept by the program beside its documents: name another file";
         return IssuedPdf.Is(real, register)
             ? $"{file} is an issued document, and no issued document is ever replaced: name another file"
             : null;
+    }
+
+    /// <summary>By the first bytes of JPEG (ISO/IEC 10918-1, B.1.1.3) and PNG (W3C PNG, 5.2).</summary>
+    private static bool IsPicture(string file)
+    {
+        Span<byte> first = stackalloc byte[4];
+        using var stream = File.OpenRead(file);
+        var read = stream.ReadAtLeast(first, first.Length, throwOnEndOfStream: false);
+        return first[..read].StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF])
+            || first[..read].StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47]);
     }
 
     private static bool IsBackup(string file, string? register) =>

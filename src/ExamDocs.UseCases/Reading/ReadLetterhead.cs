@@ -62,6 +62,7 @@ public static class ReadLetterhead
             Name = file.Name,
             Address = file.Address,
             Contact = file.Contact,
+            Telephone = file.Telephone,
             Footer = file.Footer,
             Logo = logo?.Photo is { } photo ? new PhotoPrint(photo.Jpeg, photo.WidthPx, photo.HeightPx) : null,
         };

@@ -1,3 +1,5 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences.Messages;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
@@ -33,6 +35,10 @@ public static class ReadPrintStyle
 {
     /// <summary>Tags of the languages, the usual one first.</summary>
     public static IReadOnlyList<string> Languages { get; } = [.. Language.All.Select(l => l.Tag)];
+
+    /// <summary>Messages in the language with this tag, exactly as spelt; null where there is none.</summary>
+    public static MessageLanguage? Screen(string tag) =>
+        TranslatedMessages.AndEnglish.FirstOrDefault(l => string.Equals(l.Tag, tag, StringComparison.Ordinal));
 
     /// <summary>Why labels cannot be made legible from that distance, in one sentence without a full stop; null where they can.</summary>
     /// <param name="metres">As <see cref="PrintStyleRequest.ReadFromMetres"/>.</param>

@@ -34,7 +34,7 @@ internal static class UnansweredCriteria
                     Severity.Error,
                     string.Create(System.Globalization.CultureInfo.InvariantCulture, $"/examinations/{at}/observations/{criterion.Id}"),
                     $"{criterion.Id} has no answer, so the item is undetermined",
-                    $"Examine it and choose an answer: {criterion.Question}",
+                    $"Examine it and choose an answer: {new ProgramText(criterion.Question)}",
                     rule.Source
                 )
                 {

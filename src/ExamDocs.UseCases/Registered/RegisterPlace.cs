@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Register;
 
 namespace ExamDocs.UseCases.Registered;
@@ -22,19 +23,19 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
     public bool Exists => DocumentRegister.Exists(Place);
 
     /// <summary>A sentence where a named register does not exist; else null. Only the usual one is made without being asked for.</summary>
-    public string? Objection => NamedBy is not null && !Exists ? Missing : null;
+    public Message? Objection => NamedBy is not null && !Exists ? Missing : null;
 
     /// <summary>What to say where it does not exist.</summary>
-    public string Missing =>
+    public Message Missing =>
         NamedBy is null
-            ? $"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
+            ? (Message)$"there is no register yet: {Place} is made by the first issue or import. Name another with --register"
             : $"there is no register at {Shown}, which {NamedBy} names. Name one that is there, or make it: examdocs register "
                 + $"create --register {Shown}";
 
     /// <summary>What to say once the usual register was made without being asked for.</summary>
-    public string Made =>
-        $"A register was made at {Place}: numbering starts there. One kept elsewhere is named with --register, or joined with "
-        + "examdocs register merge.";
+    public Message Made =>
+        $"A register was made at {Place}: numbering starts there. To use one kept elsewhere, name it with --register; or join it with "
+        + $"examdocs register merge.";
 
     /// <summary>The place as messages show it, without a password.</summary>
     public string Shown =>
@@ -51,11 +52,13 @@ public sealed record RegisterPlace(string Place, string? NamedBy)
 
     /// <summary>One sentence for each register in these folders that is not the one in use.</summary>
     /// <param name="folders">The folders that the command works in.</param>
-    public IEnumerable<string> UnusedRegisters(params IEnumerable<string> folders) =>
+    public IEnumerable<Message> UnusedRegisters(params IEnumerable<string> folders) =>
         from file in folders.Select(f => Path.GetFullPath(Path.Combine(f, FileName))).Distinct(StringComparer.Ordinal)
         where File.Exists(file) && !IsThis(file)
-        select $"{file} is not the register in use, which is {Shown}. Name it with --register to use it, or join it: examdocs "
-            + $"register merge {file}";
+        select (Message)(
+            $"{file} is not the register in use, which is {Shown}. To use it, name it with --register; or join it: "
+            + $"examdocs register merge {file}"
+        );
 
     private bool IsThis(string file)
     {

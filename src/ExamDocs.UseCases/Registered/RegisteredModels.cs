@@ -7,16 +7,20 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// What the records of a register hold that another visit needs as well: models with their makers' limits, and people. Nothing about
-/// an item is among it.
+/// What the records of a register hold that another visit needs as well: models with their makers' limits, people, firms and places.
+/// Nothing about an item is among it.
 /// </summary>
 internal sealed class RegisteredModels
 {
     private readonly IReadOnlyList<Person> _people;
 
-    private RegisteredModels(IReadOnlyList<ModelOnRecord> models, IReadOnlyList<Person> people) => (Models, _people) = (models, people);
+    private RegisteredModels(IReadOnlyList<ModelOnRecord> models, IReadOnlyList<Person> people, IReadOnlyList<Party> firms) =>
+        (Models, _people, Firms) = (models, people, firms);
 
     public IReadOnlyList<ModelOnRecord> Models { get; }
+
+    /// <summary>For whom, where and of whose kit visits were made, the latest first.</summary>
+    public IReadOnlyList<Party> Firms { get; }
 
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
     /// <exception cref="InvalidDataException">A record is not as it was stored.</exception>
@@ -30,8 +34,15 @@ internal sealed class RegisteredModels
         var people = new PeopleOfVisits();
         foreach (var visit in visits)
             people.Add(records.Of(visit.Visit).People, visit.Visit.ToString(CultureInfo.InvariantCulture));
-        return new RegisteredModels(ModelsOnRecord.Of(visits.Select(v => records.Of(v.Visit))), people.All);
+        return new RegisteredModels(
+            ModelsOnRecord.Of(visits.Select(v => records.Of(v.Visit))),
+            people.All,
+            Known(visits.Select(v => records.Of(v.Visit).Visit))
+        );
     }
+
+    private static IReadOnlyList<Party> Known(IEnumerable<Visit> visits) =>
+        [.. visits.Reverse().SelectMany(v => new[] { v.Employer, v.Premises, v.HiredFrom }).OfType<Party>().Distinct()];
 
     /// <summary>The record with what it does not have itself. What is disputed is left out: somebody has to look it up.</summary>
     public ExaminationRecord AddedTo(ExaminationRecord record) =>

@@ -3,6 +3,7 @@ using ExamDocs.Documents.Browsing;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using NodaTime;
 
@@ -20,10 +21,18 @@ internal sealed class RegisteredRun : IAsyncDisposable
     private readonly List<string> _remarks;
     private CheckedInput[] _inputs = [];
 
-    private RegisteredRun(DocumentRegister register, string? folder, LocalDate today, KnownRules rules, string? reason, Browser? browser)
+    private RegisteredRun(
+        DocumentRegister register,
+        string? folder,
+        LocalDate today,
+        KnownRules rules,
+        string? reason,
+        Browser? browser,
+        FileNamePattern? names
+    )
     {
-        (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason));
-        Prints = new PrintRun(register, _corrections, folder, today, browser);
+        (Register, _today, _rules, _corrections) = (register, today, rules, new Corrections(register, reason, rules));
+        Prints = new PrintRun(register, _corrections, folder, today, browser, names);
         _remarks = [.. register.Recover()];
     }
 
@@ -43,6 +52,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
     /// <param name="rules">The categories and regimes that records can name.</param>
     /// <param name="reason">Why an earlier version of the record is corrected; null to say only that it was.</param>
     /// <param name="browser">One that is open already and stays open; null to start one when there is something to print.</param>
+    /// <param name="names">How files are named; null to leave them as they are.</param>
     /// <exception cref="RegisterRefusedException">The file is not a register, or one of a later version.</exception>
     /// <exception cref="IOException">The register cannot be written.</exception>
     public static RegisteredRun Open(
@@ -51,13 +61,14 @@ internal sealed class RegisteredRun : IAsyncDisposable
         LocalDate today,
         KnownRules rules,
         string? reason = null,
-        Browser? browser = null
+        Browser? browser = null,
+        FileNamePattern? names = null
     )
     {
         var register = DocumentRegister.Open(place, today);
         try
         {
-            return new RegisteredRun(register, folder, today, rules, reason, browser);
+            return new RegisteredRun(register, folder, today, rules, reason, browser, names);
         }
         catch
         {
@@ -87,7 +98,7 @@ internal sealed class RegisteredRun : IAsyncDisposable
         {
             _inputs[n] = decided.Naming(Register, n);
             var (visit, number) = (_inputs[n].Visit!, decided.Numbers[n].Visit);
-            _corrections.Take(visit, number);
+            _corrections.Take(visit, number, _inputs[n].Photos.Of);
             if (await Prints.RunAsync(compose(_inputs[n], EndedLines.Of(Register, number, visit)), cancellation) is { } failure)
                 return failure;
         }
@@ -95,12 +106,15 @@ internal sealed class RegisteredRun : IAsyncDisposable
     }
 
     /// <summary>Takes back documents that the corrected records no longer justify.</summary>
-    public void TakeBack() =>
-        _remarks.AddRange(_corrections.TakeBack(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal)));
+    public async Task TakeBackAsync() =>
+        _remarks.AddRange(
+            await _corrections.TakeBackAsync(Prints.Documents.Select(d => d.Document.Number).ToHashSet(StringComparer.Ordinal))
+        );
 
     public async ValueTask DisposeAsync()
     {
         await Prints.DisposeAsync();
+        await _corrections.DisposeAsync();
         Register.Dispose();
     }
 }

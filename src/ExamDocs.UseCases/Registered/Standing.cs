@@ -8,7 +8,7 @@ public enum Standing
     /// <summary>Withdrawn from service, destroyed, or past the last day on which it may be used.</summary>
     Withdrawn,
 
-    /// <summary>Not determined, or something came in that the latest examination did not know: not to be used until it is settled.</summary>
+    /// <summary>Not determined, or something came in that the latest examination did not know; to be settled before use.</summary>
     Held,
 
     /// <summary>Its next examination is overdue.</summary>

@@ -4,6 +4,7 @@ using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Signing;
 using ExamDocs.Templates.Shared.Wording.Common;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Verifying;

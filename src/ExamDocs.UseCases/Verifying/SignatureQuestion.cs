@@ -1,6 +1,7 @@
 using System.Globalization;
 using ExamDocs.Core.Cases;
 using ExamDocs.Documents.Signing;
+using ExamDocs.UseCases.Issuing;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Verifying;

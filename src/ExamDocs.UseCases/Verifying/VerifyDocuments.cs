@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using System.Text.RegularExpressions;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -10,7 +9,7 @@ using ExamDocs.UseCases.Registered;
 namespace ExamDocs.UseCases.Verifying;
 
 /// <summary>Are these documents ours, whole, unaltered and current, and do the rules confirm what they say?</summary>
-public static partial class VerifyDocuments
+public static class VerifyDocuments
 {
     /// <returns>One for each file, in the order asked.</returns>
     /// <exception cref="IOException">A file cannot be opened, or the register cannot be read.</exception>
@@ -73,7 +72,8 @@ public static partial class VerifyDocuments
         CancellationToken cancellation
     )
     {
-        var (contents, data) = DocumentContents.Of(pdf);
+        var (contents, said) = DocumentContents.Of(pdf);
+        var data = contents is null ? Statement.Fails("data", said) : Statement.Holds("data", said);
         List<Statement> registered =
         [
             .. RegisterQuestions.Ask(contents?.Basis.Number, pdf, register, contents?.Basis.History.Asked?.Identity, identity),
@@ -106,17 +106,17 @@ public static partial class VerifyDocuments
         );
     }
 
-    /// <summary>A file may have any name except the number of another document: a reader would take it for that document.</summary>
+    /// <summary>A file may have any name but one with only the number of another document: a reader would take it for that one.</summary>
     private static IEnumerable<Statement> Named(string file, DocumentBasis? basis)
     {
         var name = Path.GetFileNameWithoutExtension(file);
-        return basis is not null && Number().IsMatch(name) && !string.Equals(name, basis.Number, StringComparison.Ordinal)
+        return
+            basis is not null
+            && DocumentNumber.In(name) is { Count: > 0 } numbers
+            && !numbers.Contains(basis.Number, StringComparer.Ordinal)
             ? [Statement.Fails("name", $"the file is named {name}, and is {basis.Number}")]
             : [];
     }
-
-    [GeneratedRegex(@"\A[A-Z]-[0-9]{4}-[0-9]{6,9}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Number();
 
     private static async Task<IReadOnlyList<Statement>> ContentsAsync(
         byte[] pdf,

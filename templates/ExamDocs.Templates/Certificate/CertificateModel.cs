@@ -76,7 +76,10 @@ public sealed class CertificateModel
 
     /// <summary>Everything it is said to conform to, complete: the maker's documents, the law, the marks read.</summary>
     public IReadOnlyList<string> Requirements =>
-        [Words.ExaminedUnder(Regime.Law), .. All.Select(i => Printed.Join("; ", ByMaker(i), i.Item.Standards.Count > 0 ? Marks(i) : null))];
+        [
+            Words.ExaminedUnder(Regime.Law),
+            .. All.Select(i => Printed.List([ByMaker(i), .. i.Item.Standards.Count > 0 ? [Marks(i)] : Array.Empty<string>()])),
+        ];
 
     public IReadOnlyList<string> Limits
     {

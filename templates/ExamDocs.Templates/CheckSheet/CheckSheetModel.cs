@@ -26,7 +26,7 @@ public sealed class CheckSheetModel
     public CheckSheetModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
     {
         (Identity, Determined, Item) = (identity, visit, item);
-        Code = ItemCode.Of(identity, item.Item);
+        Code = ItemCode.Of(CodeText.Of(identity, visit, item, Words.Title));
         Last = item.Examination ?? Earlier(visit, item).MaxBy(e => e.DayAt(visit.Record.Visit));
         Criteria = [.. Lines()];
         Diameters = SheetDiameters.Of(item, Last);

@@ -65,8 +65,11 @@ public sealed class SheetDiameters
     /// <summary>Null for an item whose diameter nobody asks for and nobody measured.</summary>
     public static SheetDiameters? Of(DeterminedItem item, Examination? last) =>
         last?.Diameters is { Count: > 0 } measured ? new SheetDiameters(measured, item.DiameterLimits)
-        : item.Category?.Criteria.Any(AsksForDiameter) is true ? new SheetDiameters([], item.DiameterLimits)
+        : item.Category is { } category && IsAskedOf(category) ? new SheetDiameters([], item.DiameterLimits)
         : null;
+
+    /// <summary>Whether diameters along its length are asked of every item of the category.</summary>
+    public static bool IsAskedOf(Category category) => category.Criteria.Any(AsksForDiameter);
 
     /// <summary>
     /// Whether it asks for the diameter of a textile part; the catalogue names such criteria diameter or diameter-change.

@@ -1,4 +1,3 @@
-using System.Text;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.DueLabel.Wording;
@@ -16,12 +15,8 @@ public sealed class DueLabelModel
 {
     private static DueLabelPhrases Words => DueLabelPhrases.Current;
 
-    // 49 modules of 0.43 mm are 21 mm, which is all that the lines at the foot leave of the height.
-    private const int MostModules = 49;
-    private const int MostAtHalfMillimetre = 41;
-
-    // A text of more bytes fits no code of that size, so none is tried.
-    private const int MostBytes = 150;
+    // Half of the label's height and a little more.
+    private const decimal MostCodeMm = 20;
 
     /// <param name="identity">Of kind due-label.</param>
     /// <param name="visit">The visit the item belongs to.</param>
@@ -32,8 +27,8 @@ public sealed class DueLabelModel
         if (!IsFor(item) || !visit.Items.Contains(item))
             throw new ArgumentException($"{item.Item.Id} gets no next-examination label", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
-        QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
-        Qr = Encoding.UTF8.GetByteCount(QrText) > MostBytes ? null : Readable(new QrMatrix(QrText));
+        Whom = WhomToRing.Of(identity, visit, item);
+        CodeText = CodeText.Of(identity, visit, item, CodeSays);
         Text = DueLabelText.Fit(this);
     }
 
@@ -43,14 +38,16 @@ public sealed class DueLabelModel
 
     public DeterminedItem Item { get; }
 
-    /// <summary>What the QR code says: EXAMDOCS, the document's number and the item, between colons.</summary>
-    public string QrText { get; }
+    /// <summary>What its code says, where there is room for all of it.</summary>
+    public CodeText CodeText { get; }
 
-    /// <summary>Null where the identity is too long for a code of readable size.</summary>
-    public QrMatrix? Qr { get; }
+    /// <summary>Its code; without a matrix where the identity is too long for a code of readable size.</summary>
+    public ItemCode Code => Text.Code;
 
-    /// <summary>Side of one module of the code in millimetres: at least 0.43, so that it stays above 0.4 at 95 %.</summary>
-    public decimal QrModuleMm => Qr is { Modules: > MostAtHalfMillimetre } ? 0.43m : 0.5m;
+    public WhomToRing Whom { get; }
+
+    /// <summary>What is marked on the item.</summary>
+    public string Serial => SerialLine.Of(Item.Item);
 
     /// <summary>The last day of use comes before the next examination or on its day: no examination makes up for it.</summary>
     public bool EndsBefore => Item.Until is { } until && !(Item.NextExaminationBy < until);
@@ -60,16 +57,23 @@ public sealed class DueLabelModel
 
     public string Caption => EndsBefore ? Words.NotAfter : Words.NextBy;
 
+    /// <summary>The caption in few words.</summary>
+    public string ShortCaption => EndsBefore ? Words.ShortNotAfter : Words.ShortNextBy;
+
     /// <summary>The later of the two days, in words; null where there is one day only.</summary>
-    public string? Also =>
-        (EndsBefore, Item.NextExaminationBy, Item.Until) switch
-        {
-            (true, { } next, _) => $"{Words.NextBy} {Printed.Day(next)}",
-            (false, _, { } until) => $"{Words.NotAfter} {Printed.Day(until)}",
-            _ => null,
-        };
+    public string? Also => Later is { } later ? $"{(EndsBefore ? Words.NextBy : Words.NotAfter)} {Words.ShortDay(later)}" : null;
+
+    /// <inheritdoc cref="Also"/>
+    public string? ShortAlso =>
+        Later is { } later ? $"{(EndsBefore ? Words.ShortNextBy : Words.ShortNotAfter)} {Words.ShortDay(later)}" : null;
 
     public string Id => Printed.Text(Item.Item.Id);
+
+    /// <summary>The small print at the foot.</summary>
+    public string Foot => $"{Words.IssuedOn(Identity.IssuedOn)} · {Words.PageOne}. {Origin} {Caution}";
+
+    /// <summary>How to check the label, and what comes before it.</summary>
+    public string Caution => Words.Caution(Item.RegimeId);
 
     public string Origin =>
         Words.Origin(Printed.Text(Determined.Record.Visit.Reference), Item.ExaminedOn, Phrases.Regime(Item.Regime).ShortLaw);
@@ -78,15 +82,24 @@ public sealed class DueLabelModel
     /// What does not fit on the label, in words; empty where everything does. With anything here it is not to be printed.
     /// </summary>
     public IReadOnlyList<string> Misfits =>
-        [.. Text.Misfits, .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];
+        [.. Text.Misfits, .. IsIdTooLongForCode ? ["the identity, into a QR code of readable size"] : Array.Empty<string>()];
 
     internal DueLabelText Text { get; }
 
-    internal double QrSideMm => Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm);
+    // Whatever else stands on the label.
+    private bool IsIdTooLongForCode => ItemCode.Of(CodeText, new CodeRoom(0.375m, MostCodeMm)).Matrix is null;
 
     /// <summary>Whether the item gets such a label: examined, fit or fit until a day, free of errors, and with a day to print.</summary>
     public static bool IsFor(DeterminedItem item) =>
         item.MayBeReported && item.Outcome is (Outcome.Fit or Outcome.FitUntil) && (item.NextExaminationBy ?? item.Until) is not null;
 
-    private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
+    private LocalDate? Later => EndsBefore ? Item.NextExaminationBy : Item.Until;
+
+    private IReadOnlyList<string> CodeSays =>
+        [
+            $"{ShortCaption} {Printed.Day(Day)}",
+            .. Later is { } later
+                ? [$"{(EndsBefore ? Words.ShortNextBy : Words.ShortNotAfter)} {Printed.Day(later)}"]
+                : Array.Empty<string>(),
+        ];
 }

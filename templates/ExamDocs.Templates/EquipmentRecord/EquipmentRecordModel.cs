@@ -27,7 +27,7 @@ public sealed class EquipmentRecordModel
     public EquipmentRecordModel(DocumentIdentity identity, DeterminedVisit visit, DeterminedItem item)
     {
         (Identity, Determined, Item) = (identity, visit, item);
-        Code = ItemCode.Of(identity, item.Item);
+        Code = ItemCode.Of(CodeText.Of(identity, visit, item, Words.Title, Phrases.Common.Outcome(item.Outcome, item.Until)));
         Regime = Phrases.Regime(item.Regime);
         Assembly = RecordedAssembly.Of(visit, item);
         _examinations = [.. visit.Record.Examinations.Where(e => IsThis(e.Item)).Select(e => new RecordedExamination(visit, item, e))];

@@ -29,12 +29,15 @@ public sealed class RecordedExamination
     public string Basis =>
         Phrases
             .Regime(_visit.Rules.FindRegime(_examination.Regime ?? _visit.Record.Visit.Regime))
-            .BasisOf(_examination.Basis, Decided ? _item.WasDueBy : null);
+            .BasisOf(_examination.Basis, Decided ? _item.WasDueBy : null, !Decided || _item.LastExamined is not null);
 
     public string Examiner => RenewalLine.Name(_examination.Examiner, _visit);
 
     /// <summary>The outcome, for the examination that decided it; for any other, the conclusion recorded then.</summary>
     public string Result => Decided ? Phrases.Common.Outcome(_item.Outcome, _item.Until) : Words.Conclusion(_examination.Conclusion);
+
+    /// <summary>The day by which the next one is due: as decided or, of an earlier one, as recorded; null where there is none.</summary>
+    public LocalDate? Next => Decided ? _item.NextExaminationBy : _examination.NextBy;
 
     /// <summary>Defects, what was measured and tested, and the event that called for it; at least one sentence.</summary>
     public IReadOnlyList<string> Found

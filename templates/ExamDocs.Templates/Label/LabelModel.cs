@@ -16,10 +16,16 @@ public sealed class LabelModel
 {
     private static LabelPhrases Words => LabelPhrases.Current;
 
-    // A code with more modules than this would leave no room for the words.
-    private const int MostModules = 73;
+    // At 95 % a module is still 0.4 mm. A code as high as the lines beside it takes no room from the words; one of a long identity may
+    // be higher.
+    private static readonly CodeRoom[] CodeRooms = [new(0.5m, 23), new(0.43m, 23)];
+    private static readonly CodeRoom LargestCode = new(0.43m, 31.5m);
 
     private const int MostLettersOfExaminer = 60;
+
+    // Within the edges, below the eyelet, and on the hold label below its band and sign; half a millimetre is left free.
+    private const double BodyMm = 126;
+    private const double HoldBodyMm = 78;
 
     /// <summary>Line height of the signal word, as a part of its size of type.</summary>
     internal const double SignalLine = 0.758;
@@ -35,13 +41,10 @@ public sealed class LabelModel
             throw new ArgumentException($"{item.Item.Id} may be used and gets no such label", nameof(item));
         (Identity, Determined, Item) = (identity, visit, item);
         Reading = reading ?? ReadingDistance.Default;
-        QrText = $"EXAMDOCS:{identity.Number}:{item.Item.Id}";
-        Qr = System.Text.Encoding.UTF8.GetByteCount(QrText) > 400 ? null : Readable(new QrMatrix(QrText));
-        Text = LabelText.Fit(
-            new LabelWords(Printed.Text(item.Item.Id), Printed.Text(item.Item.Description), ShownReasons, [Since, Release], Owner),
-            Room,
-            Reading.CapitalsMm
-        );
+        Whom = WhomToRing.Of(identity, visit, item);
+        var says = CodeText.Of(identity, visit, item, Words.Says(IsHold, Since));
+        Code = ItemCode.Of(says, CodeRooms) is { Matrix: not null } code ? code : ItemCode.Of(says, LargestCode);
+        Text = LabelText.Fit(LabelWordsOf(), Room, Reading.CapitalsMm);
     }
 
     public DocumentIdentity Identity { get; }
@@ -56,23 +59,20 @@ public sealed class LabelModel
 
     public string Title => IsHold ? Words.HoldTitle : Words.QuarantineTitle;
 
-    /// <summary>What the QR code says: EXAMDOCS, the document's number and the item, between colons.</summary>
-    public string QrText { get; }
+    /// <summary>Its code; without a matrix where the identity is too long for a code of readable size.</summary>
+    public ItemCode Code { get; }
 
-    /// <summary>Null where the identity is too long for a code of readable size; the label then says it in words alone.</summary>
-    public QrMatrix? Qr { get; }
-
-    /// <summary>Side of one module of the code in millimetres: at least 0.43, so that it stays above 0.4 at 95 %.</summary>
-    public decimal QrModuleMm => Qr is { Modules: > 57 } ? 0.43m : 0.5m;
+    public WhomToRing Whom { get; }
 
     public string Release =>
-        IsHold ? Words.ReleaseHold
+        IsHold ? Words.ReleaseHold(Item.RegimeId)
         : Item.NeverReleasable ? Words.NeverRelease
-        : Words.ReleaseByPerson;
+        : Words.ReleaseByPerson(Item.RegimeId);
 
     public string Since => Words.SinceDay(Day);
 
-    public string Owner => Printed.Text(Determined.Record.Visit.Employer?.Name);
+    /// <summary>The employer, who keeps the item and may have hired it.</summary>
+    public string KeptBy => Printed.Text(Determined.Record.Visit.Employer?.Name);
 
     public string Examiner => Printed.Text(Determined.Person(Item.Examination?.Examiner)?.Name);
 
@@ -81,7 +81,7 @@ public sealed class LabelModel
         [
             .. Text.Misfits,
             .. IsShort(Examiner) ? Array.Empty<string>() : ["the examiner's name"],
-            .. Qr is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
+            .. Code.Matrix is null ? ["the identity, into a QR code of readable size"] : Array.Empty<string>(),
             .. Reading.IsSignalRead(SignalWord.Size(Words.Signal, SignalWidthMm, MostSignalMm))
                 ? Array.Empty<string>()
                 : ["the signal word, at the size for its reading distance"],
@@ -106,11 +106,10 @@ public sealed class LabelModel
 
     internal string ShownExaminer => TextWidth.Shorten(Examiner, MostLettersOfExaminer, "…");
 
-    // Height that head and foot leave, millimetres; the foot is as high as its lines or its code, whichever is higher.
-    private double Room =>
-        (IsHold ? 73 : 79 + 42.3 - SignAndSignalMm) - Math.Max(21.5, Qr is null ? 0 : (double)(Qr.Modules * QrModuleMm) + 1.5);
+    // What edges, eyelet, the head of the label and its foot leave of the height, millimetres.
+    private double Room => (IsHold ? HoldBodyMm : BodyMm - SignAndSignalMm) - LabelFoot.Height(this);
 
-    private double SignAndSignalMm => Math.Max((double)Reading.SignMm, 3 * SignalLine * Reading.SignalMm);
+    private double SignAndSignalMm => Math.Max((double)Reading.SignMm, SignalWord.Height(Words.Signal, SignalWidthMm, MostSignalMm));
 
     private LocalDate? Day => Item.ExaminedOn ?? Determined.Record.Visit.ExaminedOn;
 
@@ -125,5 +124,12 @@ public sealed class LabelModel
 
     private static bool IsShort(string text) => ReferenceEquals(TextWidth.Shorten(text, MostLettersOfExaminer, ""), text);
 
-    private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
+    private LabelWords LabelWordsOf() =>
+        new(Printed.Text(Item.Item.Id), Printed.Text(Item.Item.Description), ShownReasons, KeptBy)
+        {
+            Serial = SerialLine.Of(Item.Item),
+            Since = Since,
+            Release = Release,
+            Whom = Whom.Telephone is { } number ? $"{number} ({Whom.Name})" : Whom.Name,
+        };
 }

@@ -100,7 +100,10 @@ public sealed class ReportItem
         );
 
     /// <summary>What was made late is not printed as made within its interval.</summary>
-    private string BasisWords => IsFirst ? Regime.Bases[Examination.Basis!.Value] : Regime.BasisOf(Examination.Basis, Determined.WasDueBy);
+    private string BasisWords =>
+        IsFirst
+            ? Regime.Bases[Examination.Basis!.Value]
+            : Regime.BasisOf(Examination.Basis, Determined.WasDueBy, Determined.LastExamined is not null);
 
     private string? SchemeWords => Examination.Scheme is { } s ? Words.Scheme(s.Reference, s.Author, s.Months) : null;
 

@@ -55,7 +55,7 @@ public sealed record DefectEntry
         new()
         {
             Part = Printed.Criterion(observation.Criterion),
-            Description = $"{Phrases.State(observation.State!.Value)}: {Printed.Text(observation.Note)}",
+            Description = Printed.Of(Phrases.State(observation.State!.Value), Printed.Text(observation.Note)),
             IsNow = true,
             Remedy = Phrases.Common.NotRecorded,
         };

@@ -1,26 +1,54 @@
 using System.Text;
-using ExamDocs.Core.Records;
 
 namespace ExamDocs.Templates.Shared;
 
-/// <summary>The QR code that leads from a paper to its item: EXAMDOCS, the document's number and the item's id, between colons.</summary>
-public sealed class ItemCode
+/// <summary>Room for a code, with its quiet zone.</summary>
+/// <param name="ModuleMm">Side of one module, millimetres.</param>
+/// <param name="MostMm">Longest side of the code, millimetres, inclusive.</param>
+public readonly record struct CodeRoom(decimal ModuleMm, decimal MostMm);
+
+/// <summary>The QR code on a paper or label, in the size in which it is drawn.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="Matrix">Null where not even the first line has room; the paper then says it in words alone.</param>
+/// <param name="ModuleMm">Side of one module, millimetres.</param>
+public sealed record ItemCode(string Text, QrMatrix? Matrix, decimal ModuleMm)
 {
-    // More modules than these at half a millimetre would crowd out the words beside them.
-    private const int MostModules = 73;
+    // A code of more bytes has no room on any label; trying it would throw beyond 2,331.
+    private const int MostBytes = 600;
 
-    private const int MostBytes = 400;
+    // Of papers: three dots of a printer of 203 dots to the inch, and no code wider than the block that it stands in.
+    private static readonly CodeRoom[] OnPaper = [new(0.5m, 20), new(0.375m, 27.5m), new(0.5m, 36.5m)];
 
-    private ItemCode(string text) =>
-        (Text, Matrix) = (text, Encoding.UTF8.GetByteCount(text) > MostBytes ? null : Readable(new QrMatrix(text)));
+    /// <summary>Whether the code says more than its first line.</summary>
+    public bool IsWhole => Text.Contains('\n', StringComparison.Ordinal);
 
-    /// <summary>What the code says.</summary>
-    public string Text { get; }
+    public decimal SideMm => Matrix is null ? 0 : Matrix.Modules * ModuleMm;
 
-    /// <summary>Null where the id is too long for a code of readable size; it is then printed in words alone.</summary>
-    public QrMatrix? Matrix { get; }
+    /// <summary>On a sheet of paper.</summary>
+    public static ItemCode Of(CodeText text) => Of(text, OnPaper);
 
-    public static ItemCode Of(DocumentIdentity identity, Item item) => new($"EXAMDOCS:{identity.Number}:{item.Id}");
+    /// <summary>The longest text that has room, in the first room that holds it; no code where there is none.</summary>
+    public static ItemCode Of(CodeText text, params ReadOnlySpan<CodeRoom> rooms) =>
+        Choices(text, rooms) is [var best, ..] ? best : None(text);
 
-    private static QrMatrix? Readable(QrMatrix matrix) => matrix.Modules <= MostModules ? matrix : null;
+    /// <summary>Without a code: the words stand alone.</summary>
+    public static ItemCode None(CodeText text) => new(text.First.ToString(), null, 0);
+
+    /// <summary>Every code that has room, the longest text first.</summary>
+    /// <param name="text">What it is to say.</param>
+    /// <param name="rooms">The one liked best first.</param>
+    public static IReadOnlyList<ItemCode> Choices(CodeText text, params ReadOnlySpan<CodeRoom> rooms)
+    {
+        var choices = new List<ItemCode>();
+        foreach (var version in text.Versions.Distinct(StringComparer.Ordinal).Where(v => Encoding.UTF8.GetByteCount(v) <= MostBytes))
+        {
+            var matrix = new QrMatrix(version);
+            foreach (var room in rooms)
+            {
+                if (matrix.Modules * room.ModuleMm <= room.MostMm)
+                    choices.Add(new ItemCode(version, matrix, room.ModuleMm));
+            }
+        }
+        return choices;
+    }
 }

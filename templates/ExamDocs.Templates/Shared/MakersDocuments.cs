@@ -11,5 +11,5 @@ internal static class MakersDocuments
     public static string Of(DeterminedItem item) =>
         item.LimitsSources.Count == 0
             ? Phrases.Common.NotRecorded
-            : string.Join("; ", item.LimitsSources.Select(s => ItemPhrases.Current.Document(s.Title, s.Revision, s.Page)));
+            : Printed.List(item.LimitsSources.Select(s => ItemPhrases.Current.Document(s.Title, s.Revision, s.Page)));
 }

@@ -11,7 +11,14 @@ public sealed class QrMatrix
     /// <exception cref="QRCoder.Exceptions.DataTooLongException">The text holds more than a QR code can.</exception>
     public QrMatrix(string text)
     {
-        using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: HasNonAscii(text));
+        var isPlain = !HasNonAscii(text);
+        // Without the mark that says UTF-8, readers guess, and some take accents for Japanese.
+        using var data = QRCodeGenerator.GenerateQrCode(
+            text,
+            QRCodeGenerator.ECCLevel.M,
+            forceUtf8: !isPlain,
+            eciMode: isPlain ? QRCodeGenerator.EciMode.Default : QRCodeGenerator.EciMode.Utf8
+        );
         Modules = data.ModuleMatrix.Count;
         Path = Draw(data.ModuleMatrix);
     }

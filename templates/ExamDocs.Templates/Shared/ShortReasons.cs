@@ -32,8 +32,10 @@ public static class ShortReasons
         where
             observation.State is ObservedState.Doubt
             || (observation.State is ObservedState.Defect && (IsDecisive(item, observation) || Has(item, ["W3"])))
-        select $"{Printed.Criterion(observation.Criterion)}: "
-            + $"{Printed.Text(observation.Note ?? Phrases.State(observation.State ?? ObservedState.Defect))}";
+        select Printed.Of(
+            Printed.Criterion(observation.Criterion),
+            Printed.Text(observation.Note ?? Phrases.State(observation.State ?? ObservedState.Defect))
+        );
 
     private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
         (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))

@@ -22,7 +22,18 @@ public sealed class ModelsCommandTests
         Assert.Equal((0, ""), (written.ExitCode, written.Err));
         using var workbook = new XLWorkbook(examdocs.At("next.xlsx"));
         Assert.Equal($"{limits["model"]}", workbook.Worksheet("Models").Cell(2, 2).GetString());
-        Assert.Equal($"{Records.Small()["people"]![0]!["name"]}", workbook.Worksheet("People").Cell(2, 2).GetString());
+        var form = workbook.Worksheet("Visit").Column(1);
+        Assert.Equal(
+            $"{Records.Small()["people"]![0]!["name"]}",
+            form.CellsUsed().Single(c => c.GetString() is "person name *").CellRight().GetString()
+        );
+        var (employer, visit) = (form.CellsUsed().Single(c => c.GetString() is "employer name *").CellRight(), Records.Small()["visit"]!);
+        Assert.True(employer.IsEmpty());
+        var offered = workbook
+            .Worksheet("Words")
+            .Range(employer.AsRange().SetDataValidation().Value.Split('!')[1].Replace("$", "", StringComparison.Ordinal));
+        Assert.Contains($"{visit["employer"]!["name"]}", offered.Cells().Select(c => c.GetString()));
+        Assert.Contains($"{visit["premises"]!["name"]}", offered.Cells().Select(c => c.GetString()));
         Assert.True(workbook.Worksheet("Helmets").Cell(2, 1).IsEmpty());
         Assert.False(workbook.TryGetWorksheet("Friction cords", out _));
     }

@@ -273,7 +273,7 @@ public sealed class EndOfServiceTests
         Set(record.Item(), item);
         Set(record.Limits(), limits);
 
-        Assert.Equal(sentence, Decided.From(record).Item().ServiceLife);
+        Assert.Equal(sentence, Decided.From(record).Item().ServiceLife.Text);
     }
 
     private static void Set(JsonObject row, string members)

@@ -34,7 +34,7 @@ public sealed class WhatDeterminesReportsTests
         Assert.All(Visit(record).Findings.Where(f => f.Path.StartsWith("/items/1", StringComparison.Ordinal)), f =>
             Assert.Equal("B", f.Item)
         );
-        Finding typed = new("INT999", Severity.Warning, "/items/1/serial", "planted", "none", "none") { Item = "A" };
+        Finding typed = new("INT999", Severity.Warning, "/items/1/serial", $"planted", $"none", "none") { Item = "A" };
         Finding nameless = typed with { Item = null };
         var found = Visit(record, typed, nameless).Findings.Where(f => f.Code == "INT999").Select(f => f.Item);
         Assert.Equal(["A", "B"], found);

@@ -148,5 +148,5 @@ public sealed class FindingCausesTests
         Assert.Equal(tied, FindingCauses.Tie(tied));
     }
 
-    private static Finding Found(string code, Severity severity, string path) => new(code, severity, path, "it is wrong", "Type it.", "");
+    private static Finding Found(string code, Severity severity, string path) => new(code, severity, path, $"it is wrong", $"Type it.", "");
 }

@@ -17,7 +17,7 @@ public sealed class FindingGroupsTests
     {
         var group = Assert.Single(FindingGroups.Of([At(0), At(1), At(2), At(7)], Sheet));
 
-        Assert.Equal("in column F, rows 2 to 4, 9", PlaceWords.Of(group));
+        Assert.Equal("in column F, rows 2 to 4, 9", PlaceWords.Of(group).Text);
         Assert.Equal(["I-0", "I-1", "I-2", "I-7"], group.Items);
         Assert.Null(group.Item);
     }
@@ -30,7 +30,7 @@ public sealed class FindingGroupsTests
         Assert.Equal(3, FindingGroups.Of(found, Sheet).Count);
         var across = FindingGroups.Of(found, Sheet, acrossValues: true);
         Assert.Equal([1, 0], across.Select(g => g.OfOtherValues));
-        Assert.Equal(["'3/4' is no date", "the date is missing"], across.Select(g => g.First.Message));
+        Assert.Equal(["'3/4' is no date", "the date is missing"], across.Select(g => g.First.Message.Text));
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public sealed class FindingGroupsTests
         var cause = At(0) with { LostAt = "/items/0/serial" };
         var found = FindingCauses.Tie([cause, At(0, "it is missing") with { Code = "PAR900" }, At(1, "it is missing")]);
 
-        Assert.Equal(["it is wrong", "it is missing"], FindingGroups.Of(found, Sheet).Select(g => g.First.Message));
+        Assert.Equal(["it is wrong", "it is missing"], FindingGroups.Of(found, Sheet).Select(g => g.First.Message.Text));
     }
 
     [Fact]
@@ -67,7 +67,7 @@ public sealed class FindingGroupsTests
 
         Assert.Equal(["Slings", "Harnesses"], sections.Select(s => s.Sheet));
         Assert.Equal(["I-21", "I-20"], sections[0].Items.Select(i => i.Item));
-        Assert.Equal(["an error", "a note there"], sections[0].Items[0].Findings.Select(f => f.First.Message));
+        Assert.Equal(["an error", "a note there"], sections[0].Items[0].Findings.Select(f => f.First.Message.Text));
     }
 
     /// <summary>Below the name of an item it would read as being about that one.</summary>
@@ -100,7 +100,7 @@ public sealed class FindingGroupsTests
         Assert.Equal(("visit.xlsx", null), (section.File, section.Sheet));
         Assert.Equal(
             "on Harnesses column F, row 3; Slings column F, rows 23, 24",
-            PlaceWords.Of(Assert.Single(Assert.Single(section.Items).Findings))
+            PlaceWords.Of(Assert.Single(Assert.Single(section.Items).Findings)).Text
         );
     }
 
@@ -111,10 +111,10 @@ public sealed class FindingGroupsTests
         var groups = FindingGroups.Of([At(0) with { Path = "/visit/regime" }, At(1) with { Path = "/items/1/serial" }], map);
         var one = FindingGroups.Of([At(0) with { Path = "/visit/regime" }], map);
 
-        Assert.Equal("of I-0, I-1", PlaceWords.Of(Assert.Single(groups)));
+        Assert.Equal("of I-0, I-1", PlaceWords.Of(Assert.Single(groups)).Text);
         Assert.Null(Assert.Single(one).Item);
     }
 
     private static Finding At(int item, string message = "it is wrong") =>
-        new("IDN900", Severity.Error, $"/items/{item}/serial", message, "Type it.", "") { Item = $"I-{item}" };
+        new("IDN900", Severity.Error, $"/items/{item}/serial", Message.AsIs(message), $"Type it.", "") { Item = $"I-{item}" };
 }

@@ -48,6 +48,11 @@ public sealed class DutiesTests
         Assert.Equal([Recipient.Employer], To(regime, DutyKind.TellForthwith, hired: false));
     }
 
+    /// <summary>BetrSichV sec 14(7): at changing places of use.</summary>
+    [Fact]
+    public void In_Germany_proof_of_the_last_test_is_where_the_kit_is_used() =>
+        Assert.Equal([Recipient.Employer], To("de", DutyKind.KeepProofAtPlaceOfUse, hired: false));
+
     [Fact]
     public void Every_recipient_has_words_of_its_own()
     {

@@ -51,6 +51,22 @@ public sealed class RegimeDataTests
         Assert.Equal(lifting ? Lifting : others, asked);
     }
 
+    /// <summary>BetrSichV sec 14(7) and, for the occasion, TRBS 1201 8.3.1(2).</summary>
+    [Fact]
+    public void Germany_asks_for_the_occasion_of_the_test_and_a_signature_that_is_electronic_only_where_nothing_is_on_paper()
+    {
+        var words = Of("de").Particulars.InForce(Day).Select(p => p.Words).ToList();
+        Assert.Contains("Occasion of the test", words);
+        Assert.EndsWith("an electronic signature where documents are transmitted only electronically", words[^1], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Every_reason_with_a_provision_of_its_own_is_an_outcome_rule(string id) =>
+        Assert.Empty(
+            Of(id).Reasons.Select(r => r.Code).Except(Core.Determination.OutcomeRules.All.Select(r => r.Code), StringComparer.Ordinal)
+        );
+
     /// <summary>In Great Britain the source of a finding is the provision that the rule's own page names.</summary>
     [Fact]
     public void The_provisions_of_Great_Britain_are_those_of_the_rules() => Assert.All(RuleBook.All.Where(r => r is RegimeRule), rule =>

@@ -61,24 +61,39 @@ public sealed class RetentionTests
         Assert.Equal((new LocalDate(2027, 1, 15), Confidence.FromMemory), (keep.Until, keep.Confidence));
     }
 
-    /// <summary>SI 2005/735 reg 12(6) and BetrSichV sec 14(7), both from memory: until the next.</summary>
+    /// <summary>SI 2005/735 reg 12(6), from memory, and BetrSichV sec 14(7): until the next.</summary>
     [Theory]
-    [InlineData("gb-wah")]
-    [InlineData("de")]
-    public void A_record_is_kept_until_the_next(string regime)
+    [InlineData("gb-wah", Confidence.FromMemory)]
+    [InlineData("de", Confidence.Read)]
+    public void A_record_is_kept_until_the_next(string regime, Confidence confidence)
     {
         var next = new LocalDate(2025, 7, 10);
         Assert.Equal(
-            (next, Confidence.FromMemory),
+            (next, confidence),
             (Of(regime, KeptDocument.PeriodicReport, next)!.Until, Of(regime, KeptDocument.PeriodicReport)!.Confidence)
         );
         Assert.Null(Of(regime, KeptDocument.PeriodicReport)!.AtLeastUntil);
     }
 
+    /// <summary>
+    /// Code du travail D4711-3, as quoted elsewhere: five years, and always the last two. So no next report gives it an end: it may
+    /// still be one of the last two.
+    /// </summary>
+    [Theory]
+    [InlineData(null)]
+    [InlineData(2025)]
+    [InlineData(2031)]
+    public void In_France_five_years_at_least_and_never_an_end_while_it_may_be_one_of_the_last_two(int? next)
+    {
+        var keep = Of("fr", KeptDocument.PeriodicReport, next is { } year ? new LocalDate(year, 7, 10) : null)!;
+        Assert.Equal((null, new LocalDate(2030, 1, 15), true), (keep.Until, keep.AtLeastUntil, keep.IsKnown));
+        Assert.Equal(("Code du travail D4711-3", Confidence.UnofficialCopy), (keep.Source, keep.Confidence));
+        Assert.Contains("the last two", keep.Words, StringComparison.Ordinal);
+    }
+
     /// <summary>No source gave a number of years for these: none may be made up.</summary>
     [Theory]
     [InlineData("eu-en365")]
-    [InlineData("fr")]
     [InlineData("au-nz")]
     [InlineData("us")]
     public void Where_no_source_says_how_long_no_date_is_made_up(string regime) =>

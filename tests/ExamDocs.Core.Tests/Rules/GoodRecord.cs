@@ -97,7 +97,7 @@ internal static class GoodRecord
             { "item": "CON-1", "examiner": "ex1", "basis": "six-month", "conclusion": "fit" },
             { "item": "HEL-1", "examiner": "ex2", "regime": "gb-wah", "basis": "six-month", "conclusion": "fit" },
             { "item": "CON-1", "examiner": "ex2", "basis": "six-month", "conclusion": "withdraw", "examinedOn": "2025-11-20" } ],
-          "renewals": [ { "item": "HAR-1", "fittedPart": "BRG-1", "reason": "worn", "doneBy": "ex2", "supervisedBy": "ex1", "doneOn": "2025-11-12" } ],
+          "renewals": [ { "item": "HAR-1", "fittedPart": "BRG-1", "reason": "worn", "doneBy": "ex2", "supervisedBy": "ex2", "doneOn": "2025-11-12" } ],
           "remedies": [ { "item": "CON-1", "what": "gate spring renewed", "doneBy": "Fenwright", "doneOn": "2026-01-09", "evidence": "invoice" } ],
           "releases": [ { "item": "CON-1", "by": "ex1", "on": "2026-05-11", "grounds": "spring renewed; gate closes by itself" } ],
           "disposals": [ { "item": "CON-1", "action": "quarantined", "by": "Jon Sallowby", "on": "2025-11-20" } ]

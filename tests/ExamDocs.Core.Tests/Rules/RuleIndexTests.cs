@@ -64,10 +64,10 @@ public sealed class RuleIndexTests
     [Fact]
     public void Every_rule_gives_a_why_a_hint_and_a_source() => Assert.All(RuleBook.All.Select(r => r.Info).Concat(IntakeTexts), i =>
         {
-            Assert.All([i.Title, i.Why, i.Hint, i.Source], text => Assert.False(string.IsNullOrWhiteSpace(text), i.Code));
+            Assert.All([i.Title, i.Why, i.Hint.Text, i.Source], text => Assert.False(string.IsNullOrWhiteSpace(text), i.Code));
             Assert.Matches(@"^[A-Z].*[^.]$", i.Title);
             Assert.EndsWith(".", i.Why, StringComparison.Ordinal);
-            Assert.EndsWith(".", i.Hint, StringComparison.Ordinal);
+            Assert.EndsWith(".", i.Hint.Text, StringComparison.Ordinal);
         });
 
     [Fact]
@@ -113,7 +113,7 @@ public sealed class RuleIndexTests
             .Where(f => f.FieldType == typeof(T))
             .Select(f => (T)f.GetValue(null)!);
 
-    private sealed class PlantedRule() : Rule<VisitCase>(new RuleInfo("PAR999", Severity.Note, "Planted", "Planted.", "Planted.", "none"));
+    private sealed class PlantedRule() : Rule<VisitCase>(new RuleInfo("PAR999", Severity.Note, "Planted", "Planted.", $"Planted.", "none"));
 
     private sealed class PlantedOutcomeRule : IOutcomeRule
     {
@@ -122,9 +122,9 @@ public sealed class RuleIndexTests
 
     private static class PlantedTexts
     {
-        public static readonly RuleInfo Listed = new("INT998", Severity.Note, "Planted", "Planted.", "Planted.", "none");
+        public static readonly RuleInfo Listed = new("INT998", Severity.Note, "Planted", "Planted.", $"Planted.", "none");
 
-        public static readonly RuleInfo Forgotten = new("INT999", Severity.Note, "Planted", "Planted.", "Planted.", "none");
+        public static readonly RuleInfo Forgotten = new("INT999", Severity.Note, "Planted", "Planted.", $"Planted.", "none");
 
         public static IReadOnlyList<RuleInfo> All { get; } = [Listed];
     }

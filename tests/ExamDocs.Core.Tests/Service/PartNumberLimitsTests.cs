@@ -170,7 +170,7 @@ public sealed class PartNumberLimitsTests
             )
         );
         var warning = Assert.Single(item.Findings, f => f.Code == "CON030");
-        Assert.Contains("maxUseYears 7 of part B, maxStorageYears 4 of part A", warning.Message, StringComparison.Ordinal);
+        Assert.Contains("maxUseYears 7 of part B, maxStorageYears 4 of part A", warning.Message.Text, StringComparison.Ordinal);
     }
 
     private static JsonObject Sling(string partNumber, params string[] limits)

@@ -6,14 +6,14 @@ using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Shared;
 
 namespace ExamDocs.Documents.Tests.LabelSheets;
 
 /// <summary>A label of the example, printed.</summary>
 /// <param name="Pdf">The file.</param>
-/// <param name="QrText">What its code is to say.</param>
-/// <param name="Modules">Modules along one side of the code, with the quiet zone.</param>
-internal sealed record PrintedLabel(byte[] Pdf, string QrText, int Modules);
+/// <param name="Code">Its code.</param>
+internal sealed record PrintedLabel(byte[] Pdf, ItemCode Code);
 
 /// <summary>Four labels of each kind from the example, printed once for all tests.</summary>
 internal sealed class PrintedLabels(SharedBrowser browser)
@@ -40,7 +40,7 @@ internal sealed class PrintedLabels(SharedBrowser browser)
         Printed.GetOrAdd(format, f => new Lazy<Task<IReadOnlyList<PrintedLabel>>>(() => PrintAsync(f))).Value;
 
     private async Task<IReadOnlyList<PrintedLabel>> PrintAsync(LabelFormat format) =>
-        format == LabelFormat.Due ? await DueAsync() : await QuarantineAsync();
+        format.Type == DocumentTypes.DueLabel ? await DueAsync(format.Face) : await QuarantineAsync();
 
     private async Task<IReadOnlyList<PrintedLabel>> QuarantineAsync()
     {
@@ -49,23 +49,21 @@ internal sealed class PrintedLabels(SharedBrowser browser)
         foreach (var item in withdrawn.Append(Example.Item("PUL-02")))
         {
             var model = new LabelModel(Example.Identity(DocumentTypes.QuarantineLabel, labels.Count + 1), Example.Visit, item);
-            labels.Add(
-                new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.QrText, model.Qr!.Modules)
-            );
+            labels.Add(new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.Code));
         }
         return labels;
     }
 
-    private async Task<IReadOnlyList<PrintedLabel>> DueAsync()
+    private async Task<IReadOnlyList<PrintedLabel>> DueAsync(DueFace? face)
     {
         var labels = new List<PrintedLabel>();
         string[] ids = ["CON-01", "CLR-03", "HAR-06", "CLR-01"];
         foreach (var item in ids.Select(Example.Item))
         {
-            var model = new DueLabelModel(Example.Identity(DocumentTypes.DueLabel, labels.Count + 1), Example.Visit, item);
-            labels.Add(
-                new PrintedLabel(await browser.PrintAsync(await browser.Renderer.HtmlAsync(model)), model.QrText, model.Qr!.Modules)
-            );
+            var label = new DueLabelModel(Example.Identity(DocumentTypes.DueLabel, labels.Count + 1), Example.Visit, item);
+            var onFace = face is null ? null : new DueFaceModel(label, face);
+            var html = onFace is null ? await browser.Renderer.HtmlAsync(label) : await browser.Renderer.HtmlAsync(onFace);
+            labels.Add(new PrintedLabel(await browser.PrintAsync(html), onFace?.Code ?? label.Code));
         }
         return labels;
     }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Messages;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
@@ -46,18 +47,18 @@ public sealed partial class DocumentsTests(SharedBrowser browser)
 
     [Theory]
     [MemberData(nameof(Foreign))]
-    public async Task What_has_no_translation_is_marked_as_English(string tag)
+    public async Task What_a_check_found_is_in_the_language_too(string tag)
     {
         var item = Example.Visit.Items.First(i => i.MayBeReported && i.Findings.Any(f => f.Code is "IDN004"));
         var html = WebUtility.HtmlDecode(
             await Language.Find(tag)!.InAsync(() => browser.Renderer.HtmlAsync(Report(Example.Visit, [item])))
         );
-        Assert.Contains(Language.Find(tag)!.Terms.Rule("IDN004")!, html, StringComparison.Ordinal);
-        Assert.Contains(
-            $"<span lang=\"en\">[en: {item.Findings.First(f => f.Code is "IDN004").Message}]</span>",
-            html,
-            StringComparison.Ordinal
-        );
+        var said = item.Findings.First(f => f.Code is "IDN004").Message;
+        var translated = said.In(TranslatedMessages.AndEnglish.First(l => string.Equals(l.Tag, tag, StringComparison.Ordinal)));
+        // A line begins with a capital.
+        Assert.Contains(translated[1..], html, StringComparison.Ordinal);
+        Assert.DoesNotContain(said.Text[1..], html, StringComparison.Ordinal);
+        Assert.DoesNotContain("[en: ", html, StringComparison.Ordinal);
     }
 
     [Theory]

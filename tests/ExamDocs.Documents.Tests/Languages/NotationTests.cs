@@ -32,12 +32,12 @@ public sealed class NotationTests
     }
 
     [Theory]
-    [InlineData("en", 11, "11 May 2026")]
-    [InlineData("de", 11, "11. Mai 2026")]
-    [InlineData("fr", 11, "11 mai 2026")]
-    [InlineData("de", 1, "1. Mai 2026")]
-    [InlineData("fr", 1, "1er mai 2026")]
-    [InlineData("fr", 2, "2 mai 2026")]
+    [InlineData("en", 11, "11\u00A0May 2026")]
+    [InlineData("de", 11, "11.\u00A0Mai 2026")]
+    [InlineData("fr", 11, "11\u00A0mai 2026")]
+    [InlineData("de", 1, "1.\u00A0Mai 2026")]
+    [InlineData("fr", 1, "1er\u00A0mai 2026")]
+    [InlineData("fr", 2, "2\u00A0mai 2026")]
     public void A_day_has_its_month_as_a_word(string tag, int day, string written) =>
         Assert.Equal(written, Language.Find(tag)!.In(() => Printed.Day(new LocalDate(2026, 5, day))));
 
@@ -49,7 +49,7 @@ public sealed class NotationTests
         var pattern = tag == "de" ? "d. MMMM yyyy" : "d MMMM yyyy";
         for (var day = new LocalDate(2024, 1, 1); day.Year == 2024; day = day.PlusDays(1))
         {
-            var written = notation.Day(day).Replace("1er ", "1 ", StringComparison.Ordinal);
+            var written = notation.Day(day).Replace("1er", "1", StringComparison.Ordinal).Replace('\u00A0', ' ');
             Assert.Equal(day.ToDateTimeUnspecified(), DateTime.ParseExact(written, pattern, CultureInfo.GetCultureInfo(culture)));
         }
     }
@@ -65,10 +65,21 @@ public sealed class NotationTests
         Assert.Equal(year, notation.Day(new PartialDate(2024)));
     }
 
+    /// <summary>A note that somebody typed is none of the language's business: only what the program puts between is.</summary>
     [Theory]
-    [InlineData("en", "2 persons", "1 person", "11.0 kN")]
-    [InlineData("de", "2 Personen", "1 Person", "11,0 kN")]
-    [InlineData("fr", "2 personnes", "1 personne", "11,0 kN")]
+    [InlineData("en", "Cover: worn", "a; b")]
+    [InlineData("de", "Cover: worn", "a; b")]
+    [InlineData("fr", "Cover\u00A0: worn", "a\u00A0; b")]
+    public void Colons_and_semicolons_stand_as_the_language_sets_them(string tag, string said, string list) =>
+        Assert.Equal((said, list), Language.Find(tag)!.In(() => (Printed.Of("Cover", "worn"), Printed.List(["a", "b"]))));
+
+    [Fact]
+    public void A_colon_needs_something_on_both_sides() => Assert.Equal("worn", Printed.Of(null, "worn"));
+
+    [Theory]
+    [InlineData("en", "2\u00A0persons", "1\u00A0person", "11.0\u00A0kN")]
+    [InlineData("de", "2\u00A0Personen", "1\u00A0Person", "11,0\u00A0kN")]
+    [InlineData("fr", "2\u00A0personnes", "1\u00A0personne", "11,0\u00A0kN")]
     public void Loads_have_their_unit_in_the_language(string tag, string two, string one, string force) =>
         Language
             .Find(tag)!

@@ -23,6 +23,9 @@ public sealed class LabelTests(SharedBrowser browser)
             "USE",
             item.Item.Id!,
             item.Item.Description!,
+            $"Serial {item.Item.Serial}",
+            "Ask Maren Oakhollow",
+            "Kept by Brackwater Tree Training and Hire Ltd",
             "11 May 2026",
             "Only by a competent person, in writing",
             "Q-2026-000001",
@@ -140,7 +143,7 @@ public sealed class LabelTests(SharedBrowser browser)
         Assert.Contains(id, text, StringComparison.Ordinal);
         Assert.Contains(Tool.Squeeze(description), text, StringComparison.Ordinal);
         Assert.All(page.Letters, l => Assert.InRange(l.BoundingBox.Right, 0, page.Width));
-        Assert.Equal($"EXAMDOCS:Q-2026-000001:{id}", QrCode.Read(Tool.Raster(pdf, 203))?.Text);
+        Assert.StartsWith($"Q-2026-000001 {id}", QrCode.Read(Tool.Raster(pdf, 203))?.Text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -165,7 +168,7 @@ public sealed class LabelTests(SharedBrowser browser)
         var pdf = await PrintAsync(visit, visit.Items.First(i => i.Item.Id == item.Item.Id));
         using var read = PdfDocument.Open(pdf);
         var page = Assert.Single(read.GetPages());
-        var owner = page.GetWords().First(w => w.Text == "Owner").BoundingBox.Bottom;
+        var owner = page.GetWords().First(w => w.Text == "Ask").BoundingBox.Bottom;
         var number = page.GetWords().First(w => w.Text == "Q-2026-000001").BoundingBox.Top;
         Assert.True(owner > number, $"the last line at {owner} is below the number at {number}");
         Overlaps.Refuse(page);
@@ -175,18 +178,60 @@ public sealed class LabelTests(SharedBrowser browser)
     public async Task What_does_not_fit_is_named_and_the_label_says_that_it_is_shortened()
     {
         var endless = string.Join(' ', Enumerable.Repeat("WIDE MWMWMWMW", 300));
-        var record = Example.Record with
-        {
-            Visit = Example.Record.Visit with { Employer = Example.Record.Visit.Employer! with { Name = endless } },
-        };
-        var visit = Example.Determined(record);
+        var (visit, _) = Example.With(Withdrawn.Item.Id!, i => i with { Serial = endless });
         var model = Model(visit, visit.Items.First(i => i.Item.Id == Withdrawn.Item.Id));
         var pdf = await browser.PrintAsync(await browser.Renderer.HtmlAsync(model));
         using var read = PdfDocument.Open(pdf);
         Overlaps.Refuse(Assert.Single(read.GetPages()));
-        Assert.Equal(["the owner's name"], model.Misfits);
+        Assert.Equal(["the serial"], model.Misfits);
         Assert.Contains("(shortened;therecordhasthewhole)", Tool.Squeeze(Tool.PdfText(pdf)), StringComparison.Ordinal);
         Assert.Empty(Model(Example.Visit, Withdrawn).Misfits);
+    }
+
+    [Fact]
+    public async Task The_keeper_s_name_is_the_first_to_have_no_room()
+    {
+        var endless = string.Join(' ', Enumerable.Repeat("Endless", 200));
+        var visit = Example.Determined(
+            Example.Record with
+            {
+                Visit = Example.Record.Visit with { Employer = Example.Record.Visit.Employer! with { Name = endless } },
+            }
+        );
+        var item = visit.Items.First(i => i.Item.Id == Withdrawn.Item.Id);
+        Assert.Empty(Model(visit, item).Misfits);
+        var text = Tool.PdfText(await PrintAsync(visit, item));
+        Assert.DoesNotContain("Kept by", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Endless", text, StringComparison.Ordinal);
+        Assert.Contains("Release", text, StringComparison.Ordinal);
+    }
+
+    // The letterhead's number comes first, then the employer's; without any, a name is better than nothing.
+    [Theory]
+    [InlineData("0000 555 0142", "0000 555 0199", "Ring 0000 555 0142 (Oakhollow Examinations)")]
+    [InlineData(null, "0000 555 0199", "Ring 0000 555 0199 (Brackwater Tree Training and Hire Ltd)")]
+    [InlineData(null, null, "Ask Oakhollow Examinations")]
+    public async Task It_says_whom_to_ring(string? issuers, string? employers, string shown)
+    {
+        var visit = Example.Determined(
+            Example.Record with
+            {
+                Visit = Example.Record.Visit with { Employer = Example.Record.Visit.Employer! with { Telephone = employers } },
+            }
+        );
+        var identity = Example.Identity(DocumentTypes.QuarantineLabel) with
+        {
+            Letterhead = new Letterhead { Name = "Oakhollow Examinations", Telephone = issuers },
+        };
+        var model = new LabelModel(identity, visit, visit.Items.First(i => i.Item.Id == Withdrawn.Item.Id));
+        Assert.Equal(shown, model.Whom.Line);
+        Assert.EndsWith($"\n{model.Whom.ShortLine}", model.Code.Text.Split(" (")[0], StringComparison.Ordinal);
+        var html = await browser.Renderer.HtmlAsync(model);
+        Assert.Contains(
+            $"<b>{(issuers ?? employers) switch { { } number => $"{number} ({model.Whom.Name})", _ => model.Whom.Name }}</b>",
+            html,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -18,14 +18,14 @@ public sealed class LawAndSourcesTests
                 "gb-loler",
                 "(SI 1998/2307); read in the source.",
                 "At most 6 months for equipment that lifts persons (SI 1998/2307 reg 9(3)(a)(i); read in the source).",
-                "not before 12 May 2028 (SI 1998/2307 reg 11(2)(a)(iv); read in the source)"
+                "not before 12\u00A0May 2028 (SI 1998/2307 reg 11(2)(a)(iv); read in the source)"
             },
             // SR 1999/304 reg 9 read, reg 11 from memory
             {
                 "ni-loler",
                 "(SR 1999/304); read in the source.",
                 "At most 6 months for equipment that lifts persons (SR 1999/304 reg 9(3)(a)(i); read in the source).",
-                "not before 12 May 2028 (SR 1999/304 reg 11(2)(a)(iv); from memory)"
+                "not before 12\u00A0May 2028 (SR 1999/304 reg 11(2)(a)(iv); wording not checked against the original)"
             },
             // EN 365:2004 4.4, unofficial copy; Directive 2009/104/EC art 5 gives no years
             {
@@ -34,24 +34,24 @@ public sealed class LawAndSourcesTests
                 "(EN 365:2004 4.4; read in an unofficial copy).",
                 "which it is was not found (Directive 2009/104/EC art 5; read in the source)."
             },
-            // BetrSichV sec 14(7), from memory
+            // BetrSichV sec 14(7)
             {
                 "de",
-                "(BetrSichV sec 14); from memory.",
+                "(BetrSichV sec 14); read in the source.",
                 "At most 12 months",
-                "Keep this report at least until the next test (BetrSichV sec 14(7); from memory)."
+                "Keep this report at least until the next test (BetrSichV sec 14(7); read in the source)."
             },
-            // Arrêté of 19 March 1993 art 1
+            // Arrêté of 19 March 1993 art 1; Code du travail D4711-3, as quoted elsewhere
             {
                 "fr",
                 "(arrêté of 19 March 1993); read in the source.",
                 "Less than 12 months for the general periodic verification",
-                "How long this report has to be kept: not found in a source"
+                "for five years, and always the last two, so not before 12\u00A0May 2031 (Code du travail D4711-3; read in an unofficial copy)"
             },
             // AS/NZS 1891.4:2009 Table 9.1, unofficial copy
             { "au-nz", "(AS/NZS 1891.4:2009); read in an unofficial copy.", "At most 6 months", "not found in a source" },
-            // From memory throughout
-            { "us", "(29 CFR 1910.140); from memory.", "At most 6 months", "not found in a source" },
+            // 29 CFR 1910.140(c)(17) and (18), as quoted elsewhere
+            { "us", "(29 CFR 1910.140); read in an unofficial copy.", "At most 6 months", "not found in a source" },
         };
 
     [Theory]
@@ -72,7 +72,11 @@ public sealed class LawAndSourcesTests
         var html = System.Net.WebUtility.HtmlDecode(await renderer.HtmlAsync(Report("fr")));
         Assert.Contains("Law and sources", html, StringComparison.Ordinal);
         Assert.Contains("Less than 12 months for the general periodic verification", html, StringComparison.Ordinal);
-        Assert.Contains("For how long reports have to be kept was not found.", html, StringComparison.Ordinal);
+        Assert.Contains(
+            "How long reports are kept (Code du travail D4711-3) was read in a copy made by others.",
+            html,
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>

@@ -15,16 +15,16 @@ public sealed class ReportItemTests
     /// <summary>Examined on 11 May 2026: six months before, to the day, is in time; one day more is late (reg 9(3)(a)(i)).</summary>
     [Theory]
     [InlineData("2025-11-11", "en", "within an interval of 6 months (regulation 9(3)(a)(i))")]
-    [InlineData("2025-11-10", "en", "overdue: it was due by 10 May 2026; basis: interval of 6 months (regulation 9(3)(a)(i))")]
+    [InlineData("2025-11-10", "en", "overdue: it was due by 10\u00A0May 2026; basis: interval of 6 months (regulation 9(3)(a)(i))")]
     [InlineData(
         "2025-11-10",
         "de",
-        "überfällig: die Prüfung war bis 10. Mai 2026 fällig; Grundlage: Frist von 6 Monaten (regulation 9(3)(a)(i))"
+        "überfällig: die Prüfung war bis 10.\u00A0Mai 2026 fällig; Grundlage: Frist von 6 Monaten (regulation 9(3)(a)(i))"
     )]
     [InlineData(
         "2025-11-10",
         "fr",
-        "en retard\u00A0: la vérification était due au plus tard le 10 mai 2026\u00A0; fondement\u00A0: intervalle de 6 mois "
+        "en retard\u00A0: la vérification était due au plus tard le 10\u00A0mai 2026\u00A0; fondement\u00A0: intervalle de 6 mois "
             + "(regulation 9(3)(a)(i))"
     )]
     public async Task An_overdue_item_is_not_said_to_be_examined_within_its_interval(string lastExamined, string language, string printed)
@@ -35,6 +35,20 @@ public sealed class ReportItemTests
             .Find(language)!
             .InAsync(() => Task.FromResult((Item(visit, item).Basis, Recorded(visit, item).Basis)));
         Assert.Equal((printed, printed), (report, record));
+    }
+
+    /// <summary>Nobody can say that an interval was kept that began on a day nobody knows.</summary>
+    [Fact]
+    public void Where_the_last_examination_is_not_known_no_interval_is_said_to_be_kept()
+    {
+        var items = Example.Record.Items.Select(i => i.Id == Harness ? i with { LastExamined = null } : i);
+        var examinations = Example.Record.Examinations.Where(e =>
+            e.Item != Harness || e.DayAt(Example.Record.Visit) == Example.Record.Visit.ExaminedOn
+        );
+        var visit = Example.Determined(Example.Record with { Items = [.. items], Examinations = [.. examinations] });
+        var item = visit.Items.First(i => i.Item.Id == Harness);
+        const string printed = "interval of 6 months (regulation 9(3)(a)(i)); when it was last examined is not recorded";
+        Assert.Equal((printed, printed), (Item(visit, item).Basis, Recorded(visit, item).Basis));
     }
 
     [Fact]
@@ -53,8 +67,8 @@ public sealed class ReportItemTests
         var items = Example.Record.Items.Select(i => i.Id == Harness ? i with { LastExamined = Day("2025-11-10") } : i);
         var visit = Example.Determined(Example.Record with { Items = [.. items], Examinations = [.. examinations] });
         Assert.Equal(
-            "overdue: it was due by 10 May 2026; basis: after exceptional circumstances (regulation 9(3)(a)(iv)); Fall of a tree, on "
-                + "2 May 2026",
+            "overdue: it was due by 10\u00A0May 2026; basis: after exceptional circumstances (regulation 9(3)(a)(iv)); Fall of a tree, on "
+                + "2\u00A0May 2026",
             Item(visit, visit.Items.First(i => i.Item.Id == Harness)).Basis
         );
     }

@@ -59,6 +59,25 @@ internal static class Tool
             return png;
         });
 
+    /// <summary>
+    /// What a phone would show of the code on the page, printed by a printer of 203 dots to the inch: every dot is black or white. Of a
+    /// small label a camera is near enough to see each dot as a square of several pixels.
+    /// </summary>
+    public static string PhoneView(byte[] pdf)
+    {
+        using var dots = SKBitmap.Decode(Raster(pdf, 203));
+        var tones = dots.Pixels;
+        var size = dots.Width < 250 ? 4 : 1;
+        using var seen = new SKBitmap(dots.Width * size, dots.Height * size);
+        var pixels = new SKColor[seen.Width * seen.Height];
+        for (var at = 0; at < pixels.Length; at++)
+            pixels[at] =
+                tones[(at / seen.Width / size * dots.Width) + (at % seen.Width / size)].Red < 128 ? SKColors.Black : SKColors.White;
+        seen.Pixels = pixels;
+        using var png = seen.Encode(SKEncodedImageFormat.Png, 100);
+        return OnFile(png.ToArray(), file => Run("zbarimg", "--nodbus", "-q", "--raw", $"png:{file}")).TrimEnd('\n');
+    }
+
     /// <summary>Text without any white space, so that a line break in the wrong place hides nothing.</summary>
     public static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 

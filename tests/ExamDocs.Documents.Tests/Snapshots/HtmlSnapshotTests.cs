@@ -8,6 +8,7 @@ using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
@@ -59,6 +60,21 @@ public sealed class HtmlSnapshotTests
             r.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, Example.Item("SLG-03"))),
         ["check-sheet"] = r =>
             r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
+        ["enclosures"] = r =>
+            r.HtmlAsync(
+                new EnclosuresModel(
+                    Example.Visit,
+                    Example.Visit.Record.Visit.Employer!,
+                    [
+                        new("R-2026-000017", "report", IsCopy: false, ["HAR-01", "BRG-02"], 9, new string('a', 64)),
+                        new("N-2026-000003", "notice", IsCopy: false, ["BRG-02"], 1, new string('b', 64)),
+                        new("R-2026-000018", "report", IsCopy: true, ["BRG-02"], 4, new string('c', 64)),
+                    ],
+                    new(2026, 5, 12),
+                    "0",
+                    letterhead: null
+                )
+            ),
     };
 
     public static TheoryData<string, string> All => new(Documents.Keys.SelectMany(d => Language.All.Select(l => (d, l.Tag))));

@@ -27,13 +27,15 @@ internal sealed class Annotated
     {
         var pointer = string.Create(CultureInfo.InvariantCulture, $"/at/{_findings.Count}");
         _cells[pointer] = $"{sheet}!{cell}";
-        _findings.Add(new("TST001", severity, pointer, message, $"put {cell} right.", "common practice, no source") { Item = item });
+        _findings.Add(
+            new("TST001", severity, pointer, Message.AsIs(message), $"put {cell} right.", "common practice, no source") { Item = item }
+        );
         return this;
     }
 
     public Annotated Nowhere(string message)
     {
-        _findings.Add(new("TST002", Severity.Warning, "/nowhere", message, "put it right.", "common practice, no source"));
+        _findings.Add(new("TST002", Severity.Warning, "/nowhere", Message.AsIs(message), $"put it right.", "common practice, no source"));
         return this;
     }
 

@@ -1,3 +1,5 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences.Messages;
 using ExamDocs.Intake.Annotating;
 using ExamDocs.Intake.Tests.Workbook;
 using ExamDocs.Intake.Workbook;
@@ -8,8 +10,8 @@ namespace ExamDocs.Intake.Tests.Annotating;
 /// <summary>Our list of findings is passed over when the copy is read; a sheet of the user's never is, whatever its name.</summary>
 public sealed class FindingsSheetTests
 {
-    private static readonly string Caution = Row(FindingsSheet.Caution);
-    private static readonly string Headings = Row([.. FindingsSheet.Headings]);
+    private static readonly string Caution = Row(FindingsSheet.Caution.Text);
+    private static readonly string Headings = Row([.. FindingsSheet.Headings.Select(h => h.Text)]);
 
     [Fact]
     public void Ours_is_passed_over_under_any_name()
@@ -21,8 +23,21 @@ public sealed class FindingsSheetTests
             + Checked("PAR003", "warning", "", "", "missing", "type it");
         Assert.Empty(Codes("Findings", ours));
         Assert.Empty(Codes("What the program said", ours));
-        Assert.Empty(Codes("Findings 2", Caution + Headings + Row(FindingsSheet.None)));
+        Assert.Empty(Codes("Findings 2", Caution + Headings + Row(FindingsSheet.None.Text)));
     }
+
+    [Fact]
+    public void Ours_is_passed_over_in_any_language() =>
+        Assert.All(TranslatedMessages.AndEnglish, language =>
+            Assert.Empty(
+                Codes(
+                    FindingsSheet.Name.In(language),
+                    Row(FindingsSheet.Caution.In(language))
+                        + Row([.. FindingsSheet.Headings.Select(h => h.In(language))])
+                        + Checked("PAR003", Severity.Warning.Said().In(language), "", "", "missing", "type it")
+                )
+            )
+        );
 
     [Fact]
     public void A_sheet_of_the_user_s_named_Findings_is_reported()

@@ -24,7 +24,7 @@ public sealed class LargeWorkbookTests
     {
         var found = Marks(Columns + 2);
         using var package = WorkbookPackage.Open(Large(Columns), new ReadingBudget());
-        var copy = new AnnotatedCopy(package, found.Findings, found.Places);
+        var copy = new AnnotatedCopy(package, found.Findings, found.Places, MessageLanguage.English);
         using var target = new MemorySampling();
         copy.Write(target);
         // Per cell its start, its text element's and text's nodes, and its ends: the copy reads each of them once.

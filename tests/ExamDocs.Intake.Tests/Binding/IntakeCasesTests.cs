@@ -53,7 +53,7 @@ public sealed class IntakeCasesTests
     public void A_planted_code_without_a_case_is_named() =>
         Assert.Equal(
             "INT999",
-            Assert.Single(Untested([.. IntakeRules.All, new RuleInfo("INT999", Severity.Note, "Planted", "Planted.", "Planted.", "none")]))
+            Assert.Single(Untested([.. IntakeRules.All, new RuleInfo("INT999", Severity.Note, "Planted", "Planted.", $"Planted.", "none")]))
         );
 
     [Theory]
@@ -94,7 +94,7 @@ public sealed class IntakeCasesTests
         var observation = read.Record!.Examinations[0].Observations[0];
         Assert.Null(observation.State);
         Assert.Equal("clera", observation.StateAsTyped);
-        var hint = Assert.Single(read.Findings).Hint;
+        var hint = Assert.Single(read.Findings).Hint.Text;
         Assert.StartsWith("Did you mean 'clear'?", hint, StringComparison.Ordinal);
     }
 

@@ -31,7 +31,7 @@ public sealed class CsvRecordReaderTests
         );
         Assert.Contains(
             $"read as {encoding}, its values separated by semicolons",
-            Assert.Single(read.Findings, f => f.Code == "INT040").Message,
+            Assert.Single(read.Findings, f => f.Code == "INT040").Message.Text,
             StringComparison.Ordinal
         );
     }
@@ -49,7 +49,7 @@ public sealed class CsvRecordReaderTests
         Assert.Equal(("ex1", name), (read.Record!.People[0].Id, read.Record.People[0].Name));
         Assert.Contains(
             $"separated by {separated}",
-            Assert.Single(read.Findings, f => f.Code == "INT040").Message,
+            Assert.Single(read.Findings, f => f.Code == "INT040").Message.Text,
             StringComparison.Ordinal
         );
     }

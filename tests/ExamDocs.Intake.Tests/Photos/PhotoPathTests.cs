@@ -39,7 +39,7 @@ public sealed class PhotoPathTests : IDisposable
     [InlineData("photos/con.jpg")]
     [InlineData("Com1 .png")]
     public void A_name_kept_for_devices_is_refused_on_every_system(string name) =>
-        Assert.Contains("device", _album.Fault(name).Message, StringComparison.Ordinal);
+        Assert.Contains("device", _album.Fault(name).Message.Text, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("missing.jpg")]
@@ -57,7 +57,7 @@ public sealed class PhotoPathTests : IDisposable
     {
         var fault = _album.Fault(new string('x', 1_990) + ".jpg");
         Assert.Equal("INT042", fault.Code);
-        Assert.InRange(fault.Message.Length, 20, 120);
+        Assert.InRange(fault.Message.Text.Length, 20, 120);
     }
 
     [Theory]

@@ -29,7 +29,7 @@ public sealed class RecordPhotosTests : IDisposable
                 "/examinations/0/observations/4/photo 'b.jpg'",
                 "/examinations/0/observations/7/photo './b.jpg'",
             ],
-            found.Select(f => $"{f.Path} {f.Message.Split(' ')[2]}")
+            found.Select(f => $"{f.Path} {f.Message.Text.Split(' ')[2]}")
         );
     }
 

@@ -152,9 +152,9 @@ public sealed class PlaceholderTests
     [InlineData("Models", "interval months", "tbc", "INT085", Outcome.Undetermined)]
     [InlineData("Models", "source title", "n/a", "INT084", Outcome.Undetermined)]
     [InlineData("Models", "nominal diameter mm", "--", "INT084", Outcome.Fit)]
-    [InlineData("People", "address", "as above", "INT085", Outcome.Undetermined)]
-    [InlineData("People", "qualifications", "none", "INT084", Outcome.Undetermined)]
-    [InlineData("People", "name", "xxx", "INT084", Outcome.Undetermined)]
+    [InlineData("Visit", "person address", "as above", "INT085", Outcome.Undetermined)]
+    [InlineData("Visit", "person qualifications", "none", "INT084", Outcome.Undetermined)]
+    [InlineData("Visit", "person name", "xxx", "INT084", Outcome.Undetermined)]
     [InlineData("Visit", "reference", "tbc", "INT084", Outcome.Undetermined)]
     [InlineData("Visit", "employer address", "siehe oben", "INT085", Outcome.Undetermined)]
     [InlineData("Visit", "premises name", "?", "INT084", Outcome.Undetermined)]
@@ -202,7 +202,7 @@ public sealed class PlaceholderTests
             "list.json"
         );
         Assert.Null(read.Unreadable);
-        Assert.Equal("20500 more values are missing like those that are named", read.Findings[^1].Message);
+        Assert.Equal("20500 more values are missing in the same way", read.Findings[^1].Message.Text);
         Assert.All(read.Record!.Items, i => Assert.Null(i.PartNumber));
     }
 }

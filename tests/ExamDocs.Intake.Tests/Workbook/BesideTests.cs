@@ -75,7 +75,7 @@ public sealed class BesideTests
         Assert.Equal([$"INT064 {Item}A2"], row.Places);
         Assert.EndsWith(
             "so are 2 more cells of the row",
-            row.Content.Findings.Single(f => f.Code is "INT064").Message,
+            row.Content.Findings.Single(f => f.Code is "INT064").Message.Text,
             StringComparison.Ordinal
         );
         var heading = new ReadWorkbook(
@@ -128,7 +128,7 @@ public sealed class BesideTests
         {
             var finding = Assert.Single(new ReadWorkbook(file).Content.Findings, f => f.Code is "INT065" or "INT066");
             Assert.Equal((code, path), (finding.Code, finding.Path));
-            Assert.Contains("'CUT 4 mm - WITHDRAW'", finding.Message, StringComparison.Ordinal);
+            Assert.Contains("'CUT 4 mm - WITHDRAW'", finding.Message.Text, StringComparison.Ordinal);
         }
     }
 
@@ -180,9 +180,13 @@ public sealed class BesideTests
                 )
         );
         Assert.Equal([$"INT069 {Item}C5", $"INT070 {Item}A1", $"INT071 {Item}A1", $"INT034 {Item}B1"], read.Places);
-        Assert.Equal("a text drawn over the sheet says 'CUT withdraw'", read.Content.Findings.Single(f => f.Code is "INT069").Message);
-        Assert.EndsWith(": 3", read.Content.Findings.Single(f => f.Code is "INT070").Message, StringComparison.Ordinal);
-        Assert.Contains("'Page : all withdrawn'", read.Content.Findings.Single(f => f.Code is "INT071").Message, StringComparison.Ordinal);
+        Assert.Equal("a text drawn over the sheet says 'CUT withdraw'", read.Content.Findings.Single(f => f.Code is "INT069").Message.Text);
+        Assert.EndsWith(": 3", read.Content.Findings.Single(f => f.Code is "INT070").Message.Text, StringComparison.Ordinal);
+        Assert.Contains(
+            "'Page : all withdrawn'",
+            read.Content.Findings.Single(f => f.Code is "INT071").Message.Text,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -20,6 +20,23 @@ public sealed class CaptureLayoutTests
         Assert.True(starred.Count <= 20, $"{starred.Count} cells");
     }
 
+    /// <summary>Beside what bears a star its date of manufacture; and for each station its item, its position and a reading.</summary>
+    [Fact]
+    public void A_rope_bridge_with_five_stations_takes_thirty_six_cells() =>
+        Assert.InRange(Starred("Rope bridges", Blank("rope-bridge")).Count + 1 + (5 * 3), 20, 36);
+
+    /// <summary>On paper nobody can tell the rows of a second page apart without the ids.</summary>
+    [Fact]
+    public void Ids_and_headings_are_printed_on_every_page_by_their_place_on_the_sheet()
+    {
+        using var stream = Stream(Noted("dried soil"));
+        using var zip = new System.IO.Compression.ZipArchive(stream);
+        using var names = new StreamReader(zip.GetEntry("xl/workbook.xml")!.Open());
+        var text = names.ReadToEnd();
+        Assert.Contains(">'Rope bridges'!$A:$B,'Rope bridges'!$1:$1<", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch("Print_Titles\"[^>]*>[^<]*![A-Z0-9]", text);
+    }
+
     [Fact]
     public void What_every_item_needs_stands_before_what_few_need_and_the_rest_is_folded_away()
     {
@@ -92,6 +109,51 @@ public sealed class CaptureLayoutTests
 
         Assert.Empty(read.Findings);
         Assert.Equal(10, Assert.Single(RecordBinder.Bind(read.Root!).Record.Limits).MaxAgeYears);
+    }
+
+    /// <summary>Where items stand on several sheets, a list offers the ids that are known when the workbook is written.</summary>
+    [Fact]
+    public void Ids_of_items_on_several_sheets_are_offered_in_one_list_which_is_read_nowhere()
+    {
+        var record = new ExaminationRecord
+        {
+            Format = ExaminationRecord.FormatName,
+            Items =
+            [
+                new Item { Id = "B-1", Category = "rope-bridge" },
+                new Item { Id = "=H-1", Category = "harness" },
+                new Item { Id = "FAIL-2", Category = "harness" },
+            ],
+        };
+        using var stream = Stream(record);
+        using var workbook = new XLWorkbook(stream);
+        var list = workbook.Worksheet("Defects").Range("A2:A2").SetDataValidation();
+        var offered = workbook.Worksheet("Words").Range(list.Value.Split('!')[1].Replace("$", "", StringComparison.Ordinal));
+        Assert.Equal(["=H-1", "B-1"], offered.Cells().Select(c => c.GetString()).Order(StringComparer.Ordinal));
+        Assert.False(list.ShowErrorMessage);
+
+        stream.Position = 0;
+        var read = WorkbookReader.Read(stream, "kit.xlsx");
+        Assert.Empty(read.Findings);
+        Assert.Equal(3, RecordBinder.Bind(read.Root!).Record.Items.Count);
+    }
+
+    [Fact]
+    public void What_is_typed_below_the_ids_on_the_hidden_sheet_is_an_error_where_it_says_how_an_item_is()
+    {
+        using var written = RoundTripTests.Written(RoundTripTests.Example(), Catalogue.All, forNextVisit: false);
+        using var workbook = new XLWorkbook(written);
+        workbook
+            .Worksheet("Words")
+            .ColumnsUsed()
+            .Single(c => c.FirstCell().GetString() is "ids of items")
+            .LastCellUsed()
+            .CellBelow()
+            .Value = "B-1 cracked";
+        using var saved = new MemoryStream();
+        workbook.SaveAs(saved);
+        saved.Position = 0;
+        Assert.Contains(WorkbookReader.Read(saved, "kit.xlsx").Findings, f => f.Code is "INT067");
     }
 
     private static List<string> Starred(string sheet, XLWorkbook workbook)

@@ -23,7 +23,7 @@ public sealed class OwnColumnTests
         var read = Bridges(Row("id", heading, "serial") + Row("B-1", value, "1a") + Row("B-2", value, "1b"));
         Assert.Equal("INT081 kit.xlsx!Rope bridges!B1", Assert.Single(read.Places));
         Assert.Equal(["1a", "1b"], read.Record.Items.Select(i => i.Serial));
-        Assert.Contains("(cells filled in: 2)", read.Findings.Single(f => f.Code == "INT081").Message, StringComparison.Ordinal);
+        Assert.Contains("(cells filled in: 2)", read.Findings.Single(f => f.Code == "INT081").Message.Text, StringComparison.Ordinal);
         Assert.Equal(Severity.Note, read.Findings.Single(f => f.Code == "INT081").Severity);
         Assert.Equal(Outcome.Fit, WithColumn(heading, value).Outcome);
     }

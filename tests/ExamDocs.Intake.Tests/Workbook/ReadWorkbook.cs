@@ -19,11 +19,11 @@ internal sealed class ReadWorkbook
         Record = record;
         var map = SourceMap.ForWorkbook("kit.xlsx", Content.Cells);
         var findings = Content.Findings.Concat(slips).ToList();
-        Missing = [.. findings.Where(IsMissing).Select(f => f.Message)];
-        ReadAs = [.. findings.Where(IsReadAs).Select(f => f.Message)];
+        Missing = [.. findings.Where(IsMissing).Select(f => f.Message.Text)];
+        ReadAs = [.. findings.Where(IsReadAs).Select(f => f.Message.Text)];
         var others = findings.Where(f => !IsMissing(f) && !IsReadAs(f)).ToList();
         Places = [.. others.Select(f => $"{f.Code} {map.Locate(f.Path)}")];
-        Hints = [.. others.Select(f => f.Hint)];
+        Hints = [.. others.Select(f => f.Hint.Text)];
         Findings = findings;
     }
 

@@ -13,7 +13,7 @@ public sealed partial class SheetWordsTests
     private static readonly SourceMap Sheet = SourceMap.ForWorkbook("kit.xlsx", new Dictionary<string, string>(StringComparer.Ordinal));
 
     public static TheoryData<string> Hints =>
-        [.. RuleBook.All.Select(r => r.Info).Concat(ReadingRules.All).Select(r => r.Hint).Where(h => Member().IsMatch(h)).Distinct()];
+        [.. RuleBook.All.Select(r => r.Info).Concat(ReadingRules.All).Select(r => r.Hint.Text).Where(h => Member().IsMatch(h)).Distinct()];
 
     [Theory]
     [MemberData(nameof(Hints))]
@@ -50,7 +50,7 @@ public sealed partial class SheetWordsTests
         Assert.Equal("true for selfEmployed", Of("/people/0", "true for selfEmployed", SourceMap.ForJson("visit.json")));
 
     private static string Of(string path, string hint, SourceMap sources) =>
-        SheetWords.Of(new Finding("IDN900", Severity.Error, path, "it is wrong", hint, ""), sources).Hint;
+        SheetWords.Of(new Finding("IDN900", Severity.Error, path, $"it is wrong", Message.AsIs(hint), ""), sources).Hint.Text;
 
     [GeneratedRegex(@"\b[a-z]+([A-Z][a-z]*)+\b", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Member();

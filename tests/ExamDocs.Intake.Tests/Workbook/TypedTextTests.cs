@@ -1,3 +1,4 @@
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Reading;
 using ExamDocs.Intake.Workbook.Shape;
 using static ExamDocs.Intake.Tests.Workbook.XlsxFile;

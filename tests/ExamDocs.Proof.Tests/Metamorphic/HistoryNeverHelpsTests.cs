@@ -79,7 +79,7 @@ public sealed class HistoryNeverHelpsTests
         Text(item)
         + string.Join(
             '\n',
-            item.Findings.Select(f => f.Code + f.Path + f.Message)
+            item.Findings.Select(f => f.Code + f.Path + f.Message.Text)
                 .Concat(item.MeasurementSentences.Select(s => s.Text))
                 .Concat(item.CaseForService.Select(e => e.Text))
         );

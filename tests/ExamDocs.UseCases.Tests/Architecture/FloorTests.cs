@@ -72,7 +72,7 @@ public sealed class FloorTests
                 .Select(a => a.To)
                 .Where(to =>
                     to.Assembly.StartsWith("ExamDocs.", StringComparison.Ordinal)
-                    && to.Assembly is not ("ExamDocs.Cli" or "ExamDocs.UseCases")
+                    && to.Assembly is not ("ExamDocs.Cli" or "ExamDocs.UseCases" or "ExamDocs.Workbench")
                 )
                 .Select(to => $"{to.Namespace}.{to.Name}")
                 .Distinct(StringComparer.Ordinal)

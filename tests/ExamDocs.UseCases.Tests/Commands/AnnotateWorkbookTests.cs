@@ -47,7 +47,7 @@ public sealed class AnnotateWorkbookTests : IDisposable
         Assert.All(findings.Where(f => input.Sources.CellOf(f.Path) is not null), f =>
             Assert.Contains(
                 System
-                    .Security.SecurityElement.Escape(f.Message)!
+                    .Security.SecurityElement.Escape(f.Message.Text)!
                     .Replace("&apos;", "'", StringComparison.Ordinal)
                     .Replace("&quot;", "\"", StringComparison.Ordinal),
                 notes,

@@ -37,7 +37,7 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
 
         Assert.Equal("report", Assert.Single(result.Documents).Document.Kind);
         var refused = Assert.Single(result.Refused);
-        Assert.Equal((wide, "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What));
+        Assert.Equal((wide, "PRN003", "next-examination label"), (refused.Item, Assert.Single(refused.Codes), refused.What.Text));
         Assert.Contains(
             $"PRN003: due-label of {wide}: no room for the whole of the identity; it is held back",
             Assert.Single(result.Unprintable),
@@ -50,12 +50,12 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
     {
         using var workspace = new Workspace();
         var record = Workspace.Example().Only("CON-07");
-        record["visit"]!["employer"]!["name"] = string.Join(' ', Enumerable.Repeat("Endless", 200));
+        record.Item("CON-07")["description"] = string.Join(' ', Enumerable.Repeat("Endless", 400));
         var result = await workspace.IssueAsync(workspace.Write(record));
 
         Assert.Contains("quarantine-label", result.Documents.Select(d => d.Document.Kind), StringComparer.Ordinal);
         Assert.Contains(result.Unprintable, s =>
-            s.StartsWith("PRN003: quarantine-label of CON-07: no room for the whole of the owner's name", StringComparison.Ordinal)
+            s.StartsWith("PRN003: quarantine-label of CON-07: no room for the whole of the description", StringComparison.Ordinal)
         );
     }
 
@@ -154,6 +154,99 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
             TestContext.Current.CancellationToken
         );
         Assert.StartsWith($"{number} is a quarantine-label, and stock a4-24 is for due-label", other.Refused, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Small_metal_gets_the_issued_label_in_its_size_by_record_and_by_its_scanned_code_and_what_has_no_room_is_named()
+    {
+        using var workspace = new Workspace();
+        var record = Workspace.Example().Only("CON-01", "CON-02");
+        record.Item("CON-02")["serial"] = "0123456789-0123456789-0123456789-0123456789";
+        var request = Request(workspace, workspace.Write(record)) with
+        {
+            Stock = ReadLabelStock.From("wrap-25x10"),
+            Browser = OpenBrowser.Instance,
+        };
+        var small = await PrintLabels.RunAsync(request, TestContext.Current.CancellationToken);
+
+        var label = Assert.Single(small.Labels);
+        Assert.Equal("CON-01", Assert.Single(label.Items));
+        Assert.Contains(
+            "of CON-02 is not on this sheet of wrap-25x10. PRN003: no room for the whole of the serial",
+            Assert.Single(small.Unprintable),
+            StringComparison.Ordinal
+        );
+        Assert.Equal((25, 10), SizeMm(request.OutFile));
+
+        // The register keeps the label as issued, and the same one comes out of its number, or of its code.
+        var again = await PrintLabels.RunAsync(
+            request with
+            {
+                InputsOrNumbers = [$"{label.Number} CON-01\nExamine by 11 Nov 2026"],
+                Stock = ReadLabelStock.From("tag-86x54"),
+            },
+            TestContext.Current.CancellationToken
+        );
+        Assert.Null(again.Refused);
+        Assert.Empty(again.Unprintable);
+        Assert.Equal((label.Number, false), (Assert.Single(again.Labels).Number, again.Labels[0].IssuedNow));
+        Assert.Equal((86, 54), SizeMm(request.OutFile));
+
+        var other = await PrintLabels.RunAsync(
+            request with
+            {
+                InputsOrNumbers = [$"EXAMDOCS:{label.Number}:CON-05"],
+            },
+            TestContext.Current.CancellationToken
+        );
+        Assert.StartsWith(
+            $"the code says {label.Number} of CON-05, and {label.Number} is about CON-01",
+            other.Refused,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task Tags_to_fill_in_by_hand_take_no_number_and_make_no_register()
+    {
+        using var workspace = new Workspace();
+        var request = new HandTagRequest
+        {
+            Count = 3,
+            OutFile = Path.Combine(workspace.Out, "tags.pdf"),
+            Browser = OpenBrowser.Instance,
+        };
+        Assert.Null(await PrintHandTags.RunAsync(request, TestContext.Current.CancellationToken));
+        Assert.Equal(2, PagesOf(request.OutFile));
+        Assert.False(File.Exists(workspace.Register));
+        Assert.Equal(
+            "--by-hand takes a number from 1 to 500",
+            await PrintHandTags.RunAsync(request with { Count = 0, OutFile = request.OutFile + "2" }, TestContext.Current.CancellationToken)
+        );
+        Assert.StartsWith(
+            "stock wrap-25x10 is for due-label",
+            await PrintHandTags.RunAsync(
+                request with
+                {
+                    Stock = ReadLabelStock.From("wrap-25x10"),
+                    OutFile = request.OutFile + "3",
+                },
+                TestContext.Current.CancellationToken
+            ),
+            StringComparison.Ordinal
+        );
+    }
+
+    private static (int Width, int Height) SizeMm(string file)
+    {
+        using var pdf = PdfSharp.Pdf.IO.PdfReader.Open(file, PdfSharp.Pdf.IO.PdfDocumentOpenMode.Import);
+        return ((int)Math.Round(pdf.Pages[0].Width.Millimeter), (int)Math.Round(pdf.Pages[0].Height.Millimeter));
+    }
+
+    private static int PagesOf(string file)
+    {
+        using var pdf = PdfSharp.Pdf.IO.PdfReader.Open(file, PdfSharp.Pdf.IO.PdfDocumentOpenMode.Import);
+        return pdf.PageCount;
     }
 
     private static LabelRequest Request(Workspace workspace, string record) =>

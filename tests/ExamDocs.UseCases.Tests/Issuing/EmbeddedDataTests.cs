@@ -46,8 +46,8 @@ public sealed class EmbeddedDataTests(ExampleIssued example)
         var again = CheckRecord.Of(example.File(report), Workspace.Today).Visit!;
         Assert.Equal(example.Visit.Everything.Select(Said), again.Everything.Select(Said));
         Assert.Equal(
-            example.Visit.Findings.Select(f => (f.Code, f.Path, f.Message)),
-            again.Findings.Select(f => (f.Code, f.Path, f.Message))
+            example.Visit.Findings.Select(f => (f.Code, f.Path, f.Message.Text)),
+            again.Findings.Select(f => (f.Code, f.Path, f.Message.Text))
         );
     }
 

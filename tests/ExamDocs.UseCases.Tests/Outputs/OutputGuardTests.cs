@@ -97,6 +97,38 @@ public sealed class OutputGuardTests : IDisposable
             StringComparison.Ordinal
         );
 
+    /// <summary>The database would take such a file for its own, and the register with it would be another one.</summary>
+    [Theory]
+    [InlineData("-wal")]
+    [InlineData("-shm")]
+    [InlineData("-journal")]
+    public void What_the_database_keeps_beside_a_register_is_no_output_even_where_it_is_not_there(string suffix)
+    {
+        var refused = Assert.Throws<OutputRefusedException>(() =>
+            new OutputGuard { Replace = true, RegisterPath = At("reg.db") }.Require(At($"reg.db{suffix}"))
+        );
+        Assert.Contains("belongs to the register beside it", refused.Message, StringComparison.Ordinal);
+        using (ExamDocs.Register.DocumentRegister.Open(At("other.db"), new NodaTime.LocalDate(2026, 6, 3))) { }
+        Assert.Throws<OutputRefusedException>(() => OutputGuard.NewFilesOnly.Require(At($"other.db{suffix}")));
+        OutputGuard.NewFilesOnly.Require(At($"no-register.db{suffix}"));
+    }
+
+    /// <summary>What a record or a letterhead names is read by the run, though no option names it.</summary>
+    [Theory]
+    [InlineData(new byte[] { 0xFF, 0xD8, 0xFF, 0xE1, 0 })]
+    [InlineData(new byte[] { 0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A })]
+    public void A_picture_is_never_replaced(byte[] picture)
+    {
+        File.WriteAllBytes(At("014-1.json"), picture);
+        var guard = new OutputGuard { Replace = true };
+        Assert.Contains(
+            "is a picture",
+            Assert.Throws<OutputRefusedException>(() => guard.Write(At("014-1.json"), "{}"u8.ToArray())).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(picture, File.ReadAllBytes(At("014-1.json")));
+    }
+
     [Fact]
     public void A_folder_that_is_missing_is_made_with_the_file_and_not_before()
     {

@@ -57,7 +57,10 @@ public sealed class SeveralInputsTests : IDisposable
         var merged = Assert.Single(CheckRecord.All([Workspace.ExampleJson, other], Workspace.Today));
 
         var finding = Assert.Single(merged.Visit!.Findings, f => f.Code == "INT051");
-        Assert.Equal($"'ZZ-OTHER' stands here, and '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial", finding.Message);
+        Assert.Equal(
+            $"it is 'ZZ-OTHER' here, but '{fit.Item.Serial}' at {Workspace.ExampleJson}#/items/{index}/serial",
+            finding.Message.Text
+        );
         Assert.Equal($"{other}#/items/{index}/serial", merged.Sources.Locate(finding.Path));
         Assert.All(merged.Visit.Items.Where(i => i.Item.Id == fit.Item.Id), i => Assert.Equal(Outcome.Undetermined, i.Outcome));
         Assert.Equal(
@@ -84,7 +87,7 @@ public sealed class SeveralInputsTests : IDisposable
             var merged = Assert.Single(CheckRecord.All(order, Workspace.Today));
             Assert.Equal(expected, merged.Visit!.Items.Single(i => i.Item.Id == item).Outcome);
             var said = Assert.Single(merged.Visit.Findings, f => f.Code == "INT051" && f.Path.EndsWith("/state", StringComparison.Ordinal));
-            Assert.Contains($"#/examinations/{examination}/observations/{observation}/state", said.Message, StringComparison.Ordinal);
+            Assert.Contains($"#/examinations/{examination}/observations/{observation}/state", said.Message.Text, StringComparison.Ordinal);
             Assert.Equal(item, said.Item);
         }
     }
@@ -97,7 +100,7 @@ public sealed class SeveralInputsTests : IDisposable
 
         var finding = Assert.Single(merged.Visit!.Findings, f => f.Code == "INT051");
         Assert.Equal("/visit/employer/name", finding.Path);
-        Assert.Contains($"'Somebody Else Ltd' at {other}#/visit/employer/name", finding.Message, StringComparison.Ordinal);
+        Assert.Contains($"'Somebody Else Ltd' at {other}#/visit/employer/name", finding.Message.Text, StringComparison.Ordinal);
         Assert.DoesNotContain(merged.Visit.Items, i => i.Outcome is Outcome.Fit or Outcome.FitUntil);
     }
 

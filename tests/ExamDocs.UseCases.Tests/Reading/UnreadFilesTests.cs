@@ -30,7 +30,7 @@ public sealed class UnreadFilesTests : IDisposable
         var read = ReadInput.From(_folder.FullName);
 
         var finding = Assert.Single(read.Findings, f => f.Severity is Severity.Error && f.Code is "INT072");
-        Assert.Contains(name, finding.Message, StringComparison.Ordinal);
+        Assert.Contains(name, finding.Message.Text, StringComparison.Ordinal);
         Assert.Equal($"{_folder.FullName}/{name}", read.Sources.Locate(finding.Path));
     }
 
@@ -56,7 +56,7 @@ public sealed class UnreadFilesTests : IDisposable
         var read = ReadInput.From(_folder.FullName);
 
         Assert.DoesNotContain(read.Findings, f => f.Code is "INT072");
-        Assert.Contains(name, Assert.Single(read.Findings, f => f.Code is "INT073").Message, StringComparison.Ordinal);
+        Assert.Contains(name, Assert.Single(read.Findings, f => f.Code is "INT073").Message.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public sealed class UnreadFilesTests : IDisposable
         var read = ReadInput.From(_folder.FullName);
 
         Assert.Equal(2, read.Findings.Count(f => f.Code is "INT072"));
-        Assert.Contains("pipe", Assert.Single(read.Findings, f => f.Code is "INT073").Message, StringComparison.Ordinal);
+        Assert.Contains("pipe", Assert.Single(read.Findings, f => f.Code is "INT073").Message.Text, StringComparison.Ordinal);
     }
 
     [Fact]

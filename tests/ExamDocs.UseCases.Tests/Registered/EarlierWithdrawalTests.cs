@@ -242,7 +242,7 @@ public sealed class EarlierWithdrawalTests : IDisposable
         renamed.Item("CON-02")["id"] = "CON-77";
         renamed.ExaminationOf("CON-02")["item"] = "CON-77";
         var visit = CheckAgainstRegister.All([_visits.File(renamed)], Today, null, _visits.Register)[0].Visit!;
-        Assert.Contains(visit.Findings, f => f.Code is "IDN011" && f.Message.Contains("CON-02", StringComparison.Ordinal));
+        Assert.Contains(visit.Findings, f => f.Code is "IDN011" && f.Message.Text.Contains("CON-02", StringComparison.Ordinal));
     }
 
     [Fact]

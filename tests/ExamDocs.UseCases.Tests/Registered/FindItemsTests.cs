@@ -140,6 +140,17 @@ public sealed class FindItemsTests : IDisposable
         Assert.All(found, f => Assert.Null(f.UsableThrough));
     }
 
+    [Theory]
+    [InlineData("Q-2020-000007 RB-1\nDo not use\nserial Q100")]
+    [InlineData("EXAMDOCS:Q-2020-000007:RB-1")]
+    [InlineData("  rb-1  \nsomething else")]
+    public void The_code_of_a_label_says_which_item_it_hangs_on(string scanned)
+    {
+        Import(Bridge(Spring, i => i.Cut()));
+        var found = Assert.Single(FindItems.ByMarking(_workspace.Register, scanned, Today));
+        Assert.Equal(Standing.Withdrawn, found.Standing);
+    }
+
     [Fact]
     public void Words_find_what_has_them_all_and_show_the_worst_first()
     {

@@ -6,6 +6,7 @@ using ExamDocs.Documents.Signing;
 using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.Templates.Shared.Wording.Common;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Tests.Issuing;
 using ExamDocs.UseCases.Verifying;

@@ -8,12 +8,25 @@ namespace ExamDocs.Core.Determination.CaseForService;
 /// <summary>Earlier doubts and withdrawals, what resolved them, and what the examiner concludes.</summary>
 internal static class DoubtEvidence
 {
-    public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons) =>
-        EarlierWithdrawals
-            .Of(item)
+    public static IEnumerable<LedgerEntry> Of(ItemCase item, IReadOnlyList<Reason> reasons)
+    {
+        var withdrawals = EarlierWithdrawals.Of(item);
+        return withdrawals
+            .Where(w => !withdrawals.Any(own => IsTold(item, w, own)))
             .SelectMany(w => Ended(item, w))
             .Concat(EarlierDefects.Of(item).Select(Defect))
             .Concat(Ledger.Reasons(reasons, Heading.Doubts, "U1", "U2"));
+    }
+
+    /// <summary>
+    /// True where this record's own history tells of the same withdrawal and the same end: an earlier version of the visit has both too.
+    /// </summary>
+    private static bool IsTold(ItemCase item, EarlierWithdrawal withdrawal, EarlierWithdrawal own) =>
+        !withdrawal.IsInRecord
+        && own.IsInRecord
+        && own.On == withdrawal.On
+        && own.Past.Codes.ToHashSet(StringComparer.Ordinal).SetEquals(withdrawal.Past.Codes)
+        && Equals(EarlierWithdrawals.EndedBy(item, own)?.Release, EarlierWithdrawals.EndedBy(item, withdrawal)?.Release);
 
     /// <summary>The examiner's own conclusion, which comes last.</summary>
     public static IEnumerable<LedgerEntry> Conclusion(ItemCase item) =>

@@ -9,7 +9,7 @@ internal sealed class AgeingKitHasNoTimeLimit : IItemRule
         new(
             "U5",
             "Textile or plastic kit has no time limit recorded",
-            "Textile and plastic age unseen; how long they serve is the maker's to say, or to say that there is no limit.",
+            "Textile and plastic age unseen; only the maker can say how long they serve, or that there is no limit.",
             "Regulation (EU) 2016/425 Annex II 2.4 (from memory)"
         );
 

@@ -12,7 +12,7 @@ internal sealed class CriterionIsInDoubt : IExaminationRule
             "W2",
             "A criterion is in doubt",
             "An item may stay in service only when it can be said with authority that it is safe.",
-            "EN 365:2004 (from memory): withdraw at once if in doubt"
+            "EN 365:2004 (as quoted elsewhere): withdraw at once if in doubt"
         );
 
     public IEnumerable<WithdrawalReason> Reasons(ItemCase item, ExaminationCase examination) =>

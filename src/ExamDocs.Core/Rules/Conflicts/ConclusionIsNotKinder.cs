@@ -29,13 +29,13 @@ public sealed class ConclusionIsNotKinder : Rule<WithdrawnCase>
                 Severity.Error,
                 "The examiner's conclusion is not kinder than the rules",
                 "An item with a reason to withdraw is withdrawn, whatever the conclusion says; the record must not say two things.",
-                "Change the conclusion to withdraw, or correct the answer that is wrong.",
+                $"Change the conclusion to withdraw, or correct the answer that is wrong.",
                 "SI 1998/2307 reg 10(1) and (3)"
             )
         ) =>
         Each(w =>
             w.Examination.Examination.Conclusion is Conclusion.Fit
-                ? [new Fault("/conclusion", "the conclusion is fit, and there is a reason to withdraw the item", Cause: CauseOf(w))]
+                ? [new Fault("/conclusion", $"the conclusion is fit, but there is a reason to withdraw the item", Cause: CauseOf(w))]
                 : []
         );
 

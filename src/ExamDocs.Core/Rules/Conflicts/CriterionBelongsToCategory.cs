@@ -11,8 +11,8 @@ public sealed class CriterionBelongsToCategory : Rule<ExaminationCase>
                 "CON015",
                 Severity.Error,
                 "Every criterion answered is one of the category's",
-                "An answer to a question that is not asked leaves the question that is asked without one.",
-                "Type a criterion of the item's category; examdocs criteria lists them.",
+                "An answer under a wrong criterion leaves the right criterion without one.",
+                $"Type a criterion of the item's category; examdocs criteria lists them.",
                 "criteria catalogue"
             )
         ) =>
@@ -24,10 +24,10 @@ public sealed class CriterionBelongsToCategory : Rule<ExaminationCase>
                     .Select(o => new Fault(
                         $"{o.Path[e.Path.Length..]}/criterion",
                         o.Observation.Criterion is { } typed
-                            ? $"'{typed}' is not a criterion of {e.Category.Id}"
-                            : "an answer does not say to which criterion",
+                            ? (Message)$"'{typed}' is not a criterion of {e.Category.Id}"
+                            : $"the criterion of this answer is missing",
                         o.Observation.Criterion is { } t && SpellingSuggestion.Of(t, e.Category.Criteria.Select(c => c.Id)) is { } near
-                            ? $"Did you mean '{near}'?"
+                            ? (Message)$"Did you mean '{near}'?"
                             : null
                     ))
         );

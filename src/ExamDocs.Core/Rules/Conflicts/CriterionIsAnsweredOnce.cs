@@ -12,7 +12,7 @@ public sealed class CriterionIsAnsweredOnce : Rule<ExaminationCase>
                 Severity.Error,
                 "Every criterion is answered once in an examination",
                 "Two answers to one question contradict each other; the worse holds until one is taken out.",
-                "Keep the answer that is right.",
+                $"Keep the answer that is right.",
                 "record format examdocs/1"
             )
         ) =>

@@ -15,7 +15,7 @@ public sealed class DefectMatchesObservation : ExaminationRule
                 "A defect and the observation it belongs to agree",
                 "A criterion cannot be clear and have a defect that is a danger; on a decisive criterion any defect ends the "
                     + "service, whenever it becomes a danger.",
-                "Name the criterion that has the defect, and answer it with defect.",
+                $"Name the criterion that has the defect, and answer it with defect.",
                 "record format examdocs/1"
             )
         ) =>
@@ -43,7 +43,7 @@ public sealed class DefectMatchesObservation : ExaminationRule
         return astray.Path is null ? null : new PossibleCause($"{astray.Path}/criterion", "CON015");
     }
 
-    private static string? Problem(Defect defect, ExaminationCase e)
+    private static Message? Problem(Defect defect, ExaminationCase e)
     {
         if (defect.Criterion is null)
             return null;
@@ -54,9 +54,9 @@ public sealed class DefectMatchesObservation : ExaminationRule
         var answers = e
             .Examination.Observations.Where(o => string.Equals(o.Criterion, defect.Criterion, StringComparison.Ordinal))
             .ToList();
-        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null)
-            ? null
-            : $"{defect.Criterion} has a defect, and its answer is "
-                + $"{answers.Select(o => o.StateAsTyped).FirstOrDefault() ?? "not recorded"}";
+        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or null) ? null
+            : answers.Select(o => o.StateAsTyped).FirstOrDefault() is { } answer
+                ? (Message)$"{defect.Criterion} has a defect, but its answer is {answer}"
+            : $"{defect.Criterion} has a defect, but its answer is not recorded";
     }
 }

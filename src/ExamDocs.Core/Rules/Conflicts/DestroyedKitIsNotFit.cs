@@ -13,27 +13,22 @@ public sealed class DestroyedKitIsNotFit : ExaminationRule
                 Severity.Error,
                 "What is lost, quarantined or not presented is not concluded fit",
                 "Nobody can examine what was not there.",
-                "Correct the status or the disposal, or the examination.",
+                $"Correct the status or the disposal, or the examination.",
                 "common practice, no source"
             )
-        ) =>
-        Forbid(
-            e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e),
-            "/conclusion",
-            e => $"the conclusion is fit, and the item is recorded as {How(e)}"
-        );
+        ) => Forbid(e => e.Examination.Conclusion is Conclusion.Fit && IsGone(e), "/conclusion", e => How(e)!);
 
     private static bool IsGone(ExaminationCase e) => How(e) is not null;
 
-    private static string? How(ExaminationCase e) =>
+    private static Message? How(ExaminationCase e) =>
         e.Item?.Item.Status switch
         {
-            ItemStatus.Lost => "lost",
-            ItemStatus.NotPresented => "not presented",
+            ItemStatus.Lost => $"the conclusion is fit, but the item is recorded as lost",
+            ItemStatus.NotPresented => $"the conclusion is fit, but the item is recorded as not presented",
             _ => e.Context.Disposals.Any(d =>
                 d.ItemId is not null && string.Equals(d.ItemId, e.ItemId, StringComparison.Ordinal) && StillHolds(d.Row, e)
             )
-                ? "quarantined or sent for repair"
+                ? (Message)$"the conclusion is fit, but the item is recorded as quarantined or sent for repair"
                 : null,
         };
 

@@ -12,7 +12,7 @@ public sealed class ItemIsExaminedOnceADay : Rule<ItemCase>
                 Severity.Error,
                 "An item is examined once on a day",
                 "The latest examination decides; of two on one day nobody can say which is the later. The worse holds.",
-                "Keep the later one; put what the earlier one found in its notes.",
+                $"Keep the later one; put what the earlier one found in its notes.",
                 "common practice, no source"
             )
         ) =>

@@ -14,9 +14,9 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
                 "CON002",
                 Severity.Error,
                 "Every item referred to is in the record",
-                "A row about an item that is not there says something about nothing, and what it says is lost. What is "
-                    + "fitted to what may be in another record.",
-                "Type the id of an item of this record.",
+                "What a row says about an item that is not in the record is lost. Only the item that a part is fitted "
+                    + "to may be in another record.",
+                $"Type the id of an item of this record.",
                 "record format examdocs/1"
             )
         ) =>
@@ -43,14 +43,14 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     )
     {
         if (reference.Id is "")
-            return [new Fault(reference.Path, "the row does not say of which item it is")];
+            return [new Fault(reference.Path, $"the row names no item")];
         var spelt = context.ItemsSpeltLike(reference.Id).Select(i => i.ItemId!).Distinct(StringComparer.Ordinal).ToList();
         var near =
             spelt.Count > 0 ? spelt
             : compared ? SpellingSuggestion.AllOf(reference.Id!, context.ItemIds)
             : [];
-        var message = $"there is no item '{reference.Id}' in this record";
-        var hint = near.Count == 0 ? null : $"Did you mean {string.Join(" or ", near.Select(id => $"'{id}'"))}?";
+        Message message = $"there is no item '{reference.Id}' in this record";
+        var hint = near.Count == 0 ? null : (Message)$"Did you mean {Or(near)}?";
         var held = spelt.Count > 0 || (reference.About is null && reference.MayMean) ? near : [];
         return
         [
@@ -66,6 +66,9 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
     /// Every reference: its place, its id, another item that it is about, whether the item that it may mean must be held (a part may
     /// be on it, or it may be gone), and whether that item may be in another record.
     /// </summary>
+    private static Message Or(IReadOnlyList<string> ids) =>
+        ids is [var only] ? Message.AsIs($"'{only}'") : $"'{string.Join("', '", ids.SkipLast(1))}' or '{ids[^1]}'";
+
     private static IEnumerable<(string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere)> References(RecordContext c) =>
         c
             .Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true, true))

@@ -14,7 +14,7 @@ public sealed class LaterDefectIsNotClear : ExaminationRule
                 Severity.Warning,
                 "A criterion with a defect that could become a danger is answered with noted or defect",
                 "A report that calls a criterion clear, or not examined, and enters a defect for it says two things; the entry holds.",
-                "Answer the criterion with noted or defect; or correct the criterion that the entry names.",
+                $"Answer the criterion with noted or defect; or correct the criterion that the entry names.",
                 "common practice, no source"
             )
         ) =>
@@ -25,14 +25,14 @@ public sealed class LaterDefectIsNotClear : ExaminationRule
         );
 
     /// <summary>What contradicts; null where nothing does. Decisive criteria are left out: there it is an error of another rule.</summary>
-    private static string? Problem(Defect defect, ExaminationCase e)
+    private static Message? Problem(Defect defect, ExaminationCase e)
     {
         if (e.Category?.Find(defect.Criterion) is not { Class: not CriterionClass.Decisive } criterion)
             return null;
         var answers = criterion.AnswersIn(e.Examination).ToList();
-        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or ObservedState.Noted or null)
-            ? null
-            : $"{criterion.Id} has a defect that could become a danger, and its answer is "
-                + $"{answers.Select(o => o.StateAsTyped).FirstOrDefault() ?? "not recorded"}";
+        return answers.Exists(o => o.State is ObservedState.Defect or ObservedState.Doubt or ObservedState.Noted or null) ? null
+            : answers.Select(o => o.StateAsTyped).FirstOrDefault() is { } answer
+                ? (Message)$"{criterion.Id} has a defect that could become a danger, but its answer is {answer}"
+            : $"{criterion.Id} has a defect that could become a danger, but its answer is not recorded";
     }
 }

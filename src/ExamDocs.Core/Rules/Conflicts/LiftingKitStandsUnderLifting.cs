@@ -10,8 +10,8 @@ public sealed class LiftingKitStandsUnderLifting : RegimeRule
                 "CON021",
                 Severity.Error,
                 "Kit that lifts is not examined under gb-wah",
-                "The law on lifting asks for a report with particulars of its own; another regime would let the item off them.",
-                "Leave the regime to gb-loler, or type fall-arrest-only as the purpose where the item lifts nobody.",
+                "The law on lifting asks for a report with particulars of its own; under another regime they would be missing.",
+                $"Type gb-loler as the regime; or type fall-arrest-only as the purpose where the item lifts nobody.",
                 "SI 1998/2307 reg 9(3); what gb-wah is left with: HSE ACOP L113 (from memory)"
             )
         ) =>
@@ -20,7 +20,7 @@ public sealed class LiftingKitStandsUnderLifting : RegimeRule
             "/regime",
             e =>
                 e.Item!.Item.Purpose is null
-                    ? "the purpose is not stated, and the item is examined under the law on work at height"
-                    : "kit that lifts is examined under the law on work at height, which asks for no report of thorough examination"
+                    ? (Message)$"the purpose is not stated, and the item is examined under the law on work at height"
+                    : $"kit that lifts is examined under the law on work at height, which asks for no report of thorough examination"
         );
 }

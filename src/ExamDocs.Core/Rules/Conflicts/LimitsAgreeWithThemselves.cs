@@ -13,7 +13,7 @@ public sealed class LimitsAgreeWithThemselves : Rule<RowCase<MakersLimits>>
                 Severity.Error,
                 "Maker's limits do not contradict themselves",
                 "A maker cannot set a time limit and say that there is none.",
-                "Take out noLimit, or the duration.",
+                $"Take out noLimit, or the duration.",
                 "record format examdocs/1"
             )
         ) =>
@@ -28,6 +28,6 @@ public sealed class LimitsAgreeWithThemselves : Rule<RowCase<MakersLimits>>
                             or { Unobtainable: not null }
                         ),
             "/noLimit",
-            _ => "the limits say that there is no time limit, and give one all the same"
+            _ => $"the limits state that there is no time limit, and give one too"
         );
 }

@@ -13,8 +13,8 @@ public sealed class LimitsApplyToSomething : Rule<RowCase<MakersLimits>>
                 "CON011",
                 Severity.Warning,
                 "Maker's limits apply to an item of the record",
-                "Limits under a misspelt model hold for nothing, and the item they were meant for goes without.",
-                "Spell maker and model in the limits as they are spelt at the item.",
+                "Limits under a misspelt model apply to nothing, and the item that they were meant for has none.",
+                $"Spell maker and model in the limits as they are spelt at the item.",
                 "common practice, no source"
             )
         ) =>
@@ -22,9 +22,13 @@ public sealed class LimitsApplyToSomething : Rule<RowCase<MakersLimits>>
             l => IsUnused(l) && !l.Context.MissedLimits.Contains(l) && IsLikeSome(l),
             "/model",
             l =>
-                $"no item of the record is a {l.Row.Maker} "
-                + $"{l.Row.Model}{(l.Row.PartNumber is { } n ? $" with part number {n}" : "")} that these limits apply to, and "
-                + "one like it has no limits"
+                l.Row.PartNumber is { } part
+                    ? (Message)(
+                        $"these limits for {l.Row.Maker} {l.Row.Model}, part number {part}, apply to no item of the record, and an "
+                        + $"item with a similar name has no limits"
+                    )
+                    : $"these limits for {l.Row.Maker} {l.Row.Model} apply to no item of the record, and an item with a similar name "
+                        + $"has no limits"
         );
 
     private static bool IsUnused(RowCase<MakersLimits> limits) =>

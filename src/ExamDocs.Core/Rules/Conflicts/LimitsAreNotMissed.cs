@@ -11,10 +11,10 @@ public sealed class LimitsAreNotMissed : Rule<ItemCase>
                 "CON031",
                 Severity.Error,
                 "No item misses its maker's limits by the spelling of maker or model",
-                "An item whose limits stand under a name nearly its own, or whose own name is missing, would go without "
+                "An item whose limits are entered under a name nearly its own, or whose own name is missing, would go without "
                     + "them: a life that has ended or a part that is forbidden would pass.",
-                "Spell maker and model at the item as in the limits; where it is another model, enter limits of its own for "
-                    + "it, with noLimit where its maker says so.",
+                $"Spell maker and model at the item as in the limits; where it is another model, enter limits of its own for "
+                    + $"it, with noLimit where its maker says so.",
                 "common practice, no source"
             )
         ) =>
@@ -31,18 +31,21 @@ public sealed class LimitsAreNotMissed : Rule<ItemCase>
                 [
                     new Fault(
                         i.Item is { Maker: null, Model: not null } ? "/maker" : "/model",
-                        $"it has no limits, and {Why(i)} those for {string.Join(" or ", names)}"
+                        $"it has no limits; those for {Or(names)} may be meant for it, but {Why(i)}"
                     ),
                 ]
                 : []
         );
 
-    private static string Why(ItemCase item) =>
+    private static Message Or(IReadOnlyList<string> names) =>
+        names is [var only] ? Message.AsIs(only) : $"{string.Join(", ", names.SkipLast(1))} or {names[^1]}";
+
+    private static Message Why(ItemCase item) =>
         item.Item switch
         {
-            { Maker: null, Model: null } => "without maker and model it may be meant by",
-            { Model: null } => "without its model it may be meant by",
-            { Maker: null } => "without its maker it may be meant by",
-            _ => $"its own name {item.Item.Maker} {item.Item.Model} is nearly that of",
+            { Maker: null, Model: null } => $"its maker and model are missing",
+            { Model: null } => $"its model is missing",
+            { Maker: null } => $"its maker is missing",
+            _ => $"its own name is {item.Item.Maker} {item.Item.Model}",
         };
 }

@@ -12,14 +12,14 @@ public sealed class NeverUsedKitIsNotInUse : Rule<ItemCase>
                 "CON034",
                 Severity.Warning,
                 "Kit never used is not recorded as in use",
-                "Of kit never used the time in use is not counted; what is in use has a first day.",
-                "Type stored as the status; or take out neverUsed and type the date of first use.",
+                "Time in use is not counted for kit never used; what is in use has a first day of use.",
+                $"Type stored as the status; or take out neverUsed and type the date of first use.",
                 "record format examdocs/1"
             )
         ) =>
         Forbid(
             i => i.Item is { NeverUsed: true, FirstUsed: null, Status: ItemStatus.InUse },
             "/neverUsed",
-            _ => "it is said never to have been used, and its status is in-use"
+            _ => $"it is recorded as never used, but its status is in-use"
         );
 }

@@ -55,21 +55,20 @@ public sealed class NeverUsedKitShowsNoUse : Rule<ItemCase>
                 "CON032",
                 Severity.Error,
                 "Kit never used has no use recorded, now or at an earlier examination",
-                "Of kit never used the time in use is not counted: one that is in use after all would be kept beyond its limit.",
-                "Take out neverUsed and type the date of first use; or type none as the use and the ground, where it was never exposed.",
+                "Time in use is not counted for kit never used: an item that is in use after all would be kept beyond its limit.",
+                $"Take out neverUsed and type the date of first use; or type none as the use and the ground, where it was never exposed.",
                 "record format examdocs/1"
             )
-        ) =>
-        Forbid(i => i.Item.NeverUsed is true && Use(i) is not null, "/neverUsed", i => $"it is said never to have been used, and {Use(i)}");
+        ) => Forbid(i => i.Item.NeverUsed is true && Use(i) is not null, "/neverUsed", i => Use(i)!);
 
     /// <summary>What shows that it was used, in words; null where nothing does.</summary>
-    private static string? Use(ItemCase item)
+    private static Message? Use(ItemCase item)
     {
         if (item.Deciding.Any(e => IsExposed(e.Examination)))
-            return "its examination records what it was exposed to";
+            return $"it is recorded as never used, but its examination records what it was exposed to";
         return item
             .Before.Where(e => IsExposed(e.Examination))
-            .Select(e => $"its examination of {Say.Day(e.On)} records what it was exposed to")
+            .Select(e => (Message)$"it is recorded as never used, but its examination of {e.On} records what it was exposed to")
             .FirstOrDefault();
     }
 

@@ -12,10 +12,10 @@ public sealed class PartIsNotOnItself : Rule<ItemCase>
                 Severity.Error,
                 "No item is fitted to itself, directly or in a circle",
                 "An assembly has a top: what hangs in a circle hangs on nothing.",
-                "Correct fittedTo so that the items form no circle.",
+                $"Correct fittedTo so that the items form no circle.",
                 "common practice, no source"
             )
-        ) => Forbid(IsInCircle, "/fittedTo", _ => "it is fitted to itself, directly or in a circle");
+        ) => Forbid(IsInCircle, "/fittedTo", _ => $"it is fitted to itself, directly or in a circle");
 
     private static bool IsInCircle(ItemCase item)
     {

@@ -12,13 +12,13 @@ public sealed class PartIsOnOneItem : Rule<ItemCase>
                 Severity.Error,
                 "A part is fitted to one item only",
                 "A part that is said to be on two items is missing from one of them.",
-                "Correct fittedTo, or the renewal that says otherwise.",
+                $"Correct fittedTo, or the renewal that says otherwise.",
                 "common practice, no source"
             )
         ) =>
         Forbid(
             i => i.Wholes.Select(w => w.Item.Id).Distinct(StringComparer.Ordinal).Count() > 1,
             "/fittedTo",
-            i => $"it is fitted to {string.Join(" and ", i.Wholes.Select(w => w.Item.Id))} at once"
+            i => $"it is fitted to several items at once: {string.Join(", ", i.Wholes.Select(w => w.Item.Id))}"
         );
 }

@@ -12,7 +12,7 @@ public sealed class PersonReferredToExists : Rule<VisitCase>
                 Severity.Error,
                 "Every person referred to is in the record",
                 "Who examined, signed or released must be known by name, address and qualifications.",
-                "Type the id of a person of this record, or add the person.",
+                $"Type the id of a person of this record, or add the person.",
                 "SI 1998/2307 Schedule 1 paras 9 and 10 (from memory)"
             )
         ) =>
@@ -29,7 +29,7 @@ public sealed class PersonReferredToExists : Rule<VisitCase>
         new(
             path,
             $"there is no person '{id}' in this record",
-            SpellingSuggestion.Of(id, context.PersonIds) is { } near ? $"Did you mean '{near}'?" : null
+            SpellingSuggestion.Of(id, context.PersonIds) is { } near ? (Message)$"Did you mean '{near}'?" : null
         );
 
     private static IEnumerable<(string Path, string? Id)> References(RecordContext c) =>

@@ -10,18 +10,18 @@ public sealed class RegimeSuitsItem : RegimeRule
 
     private const string GreatBritain = "gb-loler";
 
-    private const string ElsewhereHint =
-        "Nothing to type where no regime for personal kit is known for this country: the interval of lifting kit is taken, "
-        + "which is no longer.";
+    private static Message ElsewhereHint =>
+        $"Nothing to type where no regime for personal kit is known for this country: the interval of lifting kit applies, "
+        + $"which is as short or shorter.";
 
     public RegimeSuitsItem()
         : base(
             new RuleInfo(
                 "CON020",
                 Severity.Warning,
-                "Helmets and kit that only arrests falls stand under gb-wah",
+                "Helmets and kit that only arrests falls are examined under gb-wah",
                 "They lift nobody: the law on lifting does not ask for their report.",
-                "Type gb-wah as the regime of this examination.",
+                $"Type gb-wah as the regime of this examination.",
                 "HSE ACOP L113 (from memory)"
             )
         ) =>
@@ -31,7 +31,7 @@ public sealed class RegimeSuitsItem : RegimeRule
                 [
                     new Fault(
                         "/regime",
-                        "a helmet, or kit that only arrests falls, is examined under the law on lifting",
+                        $"a helmet, or kit that only arrests falls, is examined under the law on lifting",
                         e.RegimeId is GreatBritain ? null : ElsewhereHint
                     ),
                 ]

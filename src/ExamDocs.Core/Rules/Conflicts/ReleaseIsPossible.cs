@@ -4,6 +4,7 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Sentences;
+using NodaTime;
 
 namespace ExamDocs.Core.Rules.Conflicts;
 
@@ -17,9 +18,9 @@ public sealed class ReleaseIsPossible : Rule<RowCase<Release>>
                 "A release is for a reason that can end the withdrawal",
                 "A doubt may be looked at again. A defect stays one until it is put right; saw contact, severe loading and "
                     + "an expired life leave nothing that a later look could set right.",
-                "Record the renewal or remedy that put it right; or type recorded-in-error under because, where the "
-                    + "withdrawal should not have been recorded, and say how that is known. Else take the release out; the item "
-                    + "stays withdrawn.",
+                $"Record the renewal or remedy that put it right; or type recorded-in-error under because, where the "
+                    + $"withdrawal should not have been recorded, and say how that is known. Otherwise take the release out; the "
+                    + $"item stays withdrawn.",
                 "common practice, no source"
             )
         ) =>
@@ -28,20 +29,22 @@ public sealed class ReleaseIsPossible : Rule<RowCase<Release>>
                 .SelectMany(item =>
                     EarlierWithdrawals.Of(item).Select(w => (Withdrawal: w, Effect: EarlierWithdrawals.EffectOf(item, r.Row, w)))
                 )
-                .Where(w => Words(w.Effect) is not null)
-                .Select(w => new Fault("", $"the withdrawal of {Say.Day(w.Withdrawal.On)} {Words(w.Effect)}"))
+                .Where(w => Words(w.Effect, w.Withdrawal.On) is not null)
+                .Select(w => new Fault("", Words(w.Effect, w.Withdrawal.On)!))
                 .Distinct()
         );
 
-    private static string? Words(ReleaseEffect effect) =>
+    private static Message? Words(ReleaseEffect effect, LocalDate on) =>
         effect switch
         {
             ReleaseEffect.OnlyInError =>
-                "is for saw contact, severe loading, a diameter outside its limits, an expired life or kit destroyed: it "
-                    + "ends only where it was recorded in error",
-            ReleaseEffect.WrongReason => "is for a defect, which looking at it again does not end",
+                $"the withdrawal of {on} is for saw contact, severe loading, a diameter outside its limits, an expired life or "
+                    + $"kit destroyed: it "
+                    + $"ends only where it was recorded in error",
+            ReleaseEffect.WrongReason => $"the withdrawal of {on} is for a defect; to look at it again does not end it",
             ReleaseEffect.NothingMadeGood =>
-                "is said to be made good, and no renewal or remedy of the item is recorded from that day to the day of the release",
+                $"the release of the withdrawal of {on} says made-good, but no renewal or remedy of the item is recorded from that day "
+                    + $"to the day of the release",
             _ => null,
         };
 }

@@ -17,8 +17,8 @@ public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
                 "A release names a withdrawal that is known",
                 "A release of something that nobody withdrew may be meant for another item, or for a withdrawal that this "
                     + "record and the register do not know.",
-                "Type the number on the quarantine label, the notice or the report; or the day under withdrawnOn. The "
-                    + "register that was asked must be the one that knows of it.",
+                $"Type the number on the quarantine label, the notice or the report; or the day under withdrawnOn. The "
+                    + $"register that was asked must be the one that knows of it.",
                 "record format examdocs/1"
             )
         ) =>
@@ -51,18 +51,21 @@ public sealed class ReleaseNamesAWithdrawal : Rule<RowCase<Release>>
             _ => "",
         };
 
-    private static string Words(Release release, ItemCase item)
+    private static Message Words(Release release, ItemCase item)
     {
         var known = EarlierWithdrawals
             .Of(item)
-            .Select(w => w.Document is null ? Say.Day(w.On) : $"{w.Document} of {Say.Day(w.On)}")
-            .Distinct(StringComparer.Ordinal)
+            .Select(w => w.Document is null ? (Message)$"{w.On}" : $"{w.Document} of {w.On}")
+            .Distinct()
             .ToList();
-        var which = known.Count == 0 ? "no withdrawal of the item is known" : $"known of the item: {string.Join(", ", known.Take(3))}";
+        var which =
+            known.Count == 0
+                ? (Message)$"no withdrawal of the item is known"
+                : $"withdrawals known of the item: {Message.Join(", ", known.Take(3))}";
         return release switch
         {
             { Document: { } number } => $"no document {number} withdrew {item.ItemId}; {which}",
-            { WithdrawnOn: { } day } => $"{item.ItemId} was not withdrawn on {Say.Day(day)}; {which}",
+            { WithdrawnOn: { } day } => $"{item.ItemId} was not withdrawn on {day}; {which}",
             _ => $"the release says neither which document withdrew {item.ItemId} nor on which day; {which}",
         };
     }

@@ -14,7 +14,7 @@ public sealed class StateIsAllowed : Rule<ExaminationCase>
                 "Every answer is one that its criterion allows",
                 "A question that must be answered cannot be called not applicable, and a hard reject criterion cannot be "
                     + "called normal wear.",
-                "Type an answer that the criterion allows; in doubt type doubt.",
+                $"Type an answer that the criterion allows; in doubt type doubt.",
                 "criteria catalogue"
             )
         ) =>
@@ -23,17 +23,24 @@ public sealed class StateIsAllowed : Rule<ExaminationCase>
                 .Select(o => new Fault(
                     $"{o.Path[e.Path.Length..]}/state",
                     o.Observation.StateAsTyped is { } typed
-                        ? $"'{typed}' is not an answer that {o.Observation.Criterion} allows"
-                        : $"{o.Observation.Criterion ?? "a criterion"} has no answer",
+                        ? (Message)$"'{typed}' is not an answer that {o.Observation.Criterion} allows"
+                        : Unanswered(o.Observation.Criterion),
                     Hint(o.Observation, o.Criterion)
                 ))
         );
 
-    private static string Hint(Observation observation, Criteria.Criterion? criterion)
+    private static Message Unanswered(string? criterion) =>
+        criterion is null ? (Message)$"an answer is missing" : $"{criterion} has no answer";
+
+    private static Message Hint(Observation observation, Criteria.Criterion? criterion)
     {
-        var allowed = Words.States.All.Where(w => criterion is null || criterion.Allows(Words.States.Find(w)!.Value)).ToList();
+        var allowed = Records
+            .Words.States.All.Where(w => criterion is null || criterion.Allows(Records.Words.States.Find(w)!.Value))
+            .ToList();
         var near = observation.StateAsTyped is { } typed ? SpellingSuggestion.Of(typed, allowed) : null;
-        return $"{(near is null ? "" : $"Did you mean '{near}'? ")}Allowed: {string.Join(", ", allowed)}.";
+        return near is null
+            ? (Message)$"Allowed: {string.Join(", ", allowed)}."
+            : $"Did you mean '{near}'? Allowed: {string.Join(", ", allowed)}.";
     }
 
     /// <summary>

@@ -15,7 +15,7 @@ public sealed class ExaminedBeforeFirstService : RegimeRule
                 Severity.Warning,
                 "It entered service with a recent declaration or an examination",
                 "New kit may enter service unexamined only with a declaration of conformity made not more than 12 months before.",
-                "Record the declaration's date, or the evidence of the examination before first use.",
+                $"Record the declaration's date, or the evidence of the examination before first use.",
                 "SI 1998/2307 reg 9(1) (read in SR 1999/304 reg 9)"
             )
         )
@@ -24,15 +24,15 @@ public sealed class ExaminedBeforeFirstService : RegimeRule
             e => e.Item is { } item && IsUnexamined(item, e) && TooOld(item.Item),
             "/firstUsed",
             e =>
-                $"first used on {e.Item!.Item.FirstUsed} more than {Months} months after the declaration of conformity, with "
-                + "no examination before that recorded"
+                $"first used on {e.Item!.Item.FirstUsed}, more than {Months} months after the declaration of conformity; no "
+                + $"examination before first use is recorded"
         );
         Forbid(
             e => e.Item is { } item && IsUnexamined(item, e) && item.Item.Declaration?.On > item.Item.FirstUsed?.Latest,
             "/firstUsed",
             e =>
-                $"first used on {e.Item!.Item.FirstUsed} before the declaration of conformity was made, with no examination "
-                + "before that recorded"
+                $"first used on {e.Item!.Item.FirstUsed}, before the declaration of conformity was made; no examination "
+                + $"before first use is recorded"
         );
     }
 

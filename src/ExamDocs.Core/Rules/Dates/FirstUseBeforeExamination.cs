@@ -12,7 +12,7 @@ public sealed class FirstUseBeforeExamination : Rule<ItemCase>
                 Severity.Error,
                 "It was first used no later than it was examined",
                 "A first use after the day examined has not happened yet.",
-                "Correct the date that is wrong.",
+                $"Correct the date that is wrong.",
                 "common practice, no source"
             )
         ) =>

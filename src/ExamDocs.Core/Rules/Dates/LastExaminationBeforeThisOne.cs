@@ -12,7 +12,7 @@ public sealed class LastExaminationBeforeThisOne : Rule<ItemCase>
                 Severity.Error,
                 "The last examination was before this one",
                 "The report tells both dates; they cannot be in the wrong order.",
-                "Type the date of the examination before this one.",
+                $"Type the date of the examination before this one.",
                 "SI 1998/2307 Schedule 1 para 4"
             )
         ) =>

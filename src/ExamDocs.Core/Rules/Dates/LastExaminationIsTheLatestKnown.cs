@@ -12,8 +12,8 @@ public sealed class LastExaminationIsTheLatestKnown : Rule<ItemCase>
                 "DAT017",
                 Severity.Warning,
                 "The last examination recorded is the latest that the register knows",
-                "The report gives the date, the next examination is reckoned from it, and what the later one found is easily overlooked.",
-                "Read what the later examination found, and type its date.",
+                "The report gives the date, the next examination is counted from it, and what the later one found is easily overlooked.",
+                $"Read what the later examination found, and type its date.",
                 "SI 1998/2307 Schedule 1 para 4"
             )
         ) =>
@@ -25,7 +25,10 @@ public sealed class LastExaminationIsTheLatestKnown : Rule<ItemCase>
 
     private static EarlierExamination? Latest(ItemCase item) => item.Before.LastOrDefault(e => e.Stored is not null);
 
-    private static string Words(ItemCase item, EarlierExamination latest) =>
-        $"the register knows an examination on {Say.Day(latest.On)}{(latest.Stored!.Document is { } document ? $" ({document})" : "")}, "
-        + (item.LastExamined is { } recorded ? $"later than the last one recorded, {recorded}" : "and no last one is recorded");
+    private static Message Words(ItemCase item, EarlierExamination latest) =>
+        item.LastExamined is { } recorded
+            ? (Message)$"the register knows an examination on {latest.On}{Document(latest)}, later than the last one recorded, {recorded}"
+            : $"the register knows an examination on {latest.On}{Document(latest)}, and the last one is not recorded";
+
+    private static string Document(EarlierExamination latest) => latest.Stored!.Document is { } document ? $" ({document})" : "";
 }

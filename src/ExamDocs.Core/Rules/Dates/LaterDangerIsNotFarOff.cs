@@ -15,7 +15,7 @@ public sealed class LaterDangerIsNotFarOff : ExaminationRule
                 Severity.Warning,
                 "A defect that could become a danger does so within 24 months",
                 "A day further off is more often a slip of the year than a forecast: nobody can tell wear that far ahead.",
-                "Correct the year of becomesDangerOn; or set the day by which the item is to be looked at again.",
+                $"Correct the year of becomesDangerOn; or set the day by which the item is to be looked at again.",
                 "common practice, no source"
             )
         ) =>
@@ -23,8 +23,8 @@ public sealed class LaterDangerIsNotFarOff : ExaminationRule
             e.Defects.Where(d => e.On is { } on && d.Defect.BecomesDangerOn > CorrespondingDate.AddMonths(on, Months))
                 .Select(d => new Fault(
                     $"{d.Path[e.Path.Length..]}/becomesDangerOn",
-                    $"the defect is said to become a danger on {Say.Day(d.Defect.BecomesDangerOn!.Value)}, more than 24 "
-                        + "months after the examination"
+                    $"the defect becomes a danger on {d.Defect.BecomesDangerOn!.Value} as recorded, more than 24 "
+                        + $"months after the examination"
                 ))
         );
 }

@@ -12,7 +12,7 @@ public sealed class ManufacturedBeforeExamination : Rule<ItemCase>
                 Severity.Error,
                 "It was made no later than it was examined",
                 "What was not made yet could not be examined.",
-                "Correct the date that is wrong.",
+                $"Correct the date that is wrong.",
                 "common practice, no source"
             )
         ) =>

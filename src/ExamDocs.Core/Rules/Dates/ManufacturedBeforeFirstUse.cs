@@ -12,7 +12,7 @@ public sealed class ManufacturedBeforeFirstUse : Rule<ItemCase>
                 Severity.Error,
                 "It was made before it was first used",
                 "The time in use is counted from first use; before manufacture there was none.",
-                "Correct the date that is wrong.",
+                $"Correct the date that is wrong.",
                 "common practice, no source"
             )
         ) =>

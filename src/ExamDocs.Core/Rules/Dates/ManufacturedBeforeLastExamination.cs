@@ -12,7 +12,7 @@ public sealed class ManufacturedBeforeLastExamination : Rule<ItemCase>
                 Severity.Error,
                 "It was made before it was last examined",
                 "The earlier examination must have been of another item.",
-                "Correct the date that is wrong.",
+                $"Correct the date that is wrong.",
                 "common practice, no source"
             )
         ) =>

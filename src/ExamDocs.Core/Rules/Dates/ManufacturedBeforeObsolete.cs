@@ -12,7 +12,7 @@ public sealed class ManufacturedBeforeObsolete : Rule<ItemCase>
                 Severity.Error,
                 "It was made before it became obsolete",
                 "An obsolescence date before manufacture was misread from the label.",
-                "Correct the date that is wrong.",
+                $"Correct the date that is wrong.",
                 "common practice, no source"
             )
         ) =>

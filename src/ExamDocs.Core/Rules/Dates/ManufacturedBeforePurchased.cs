@@ -12,7 +12,7 @@ public sealed class ManufacturedBeforePurchased : Rule<ItemCase>
                 Severity.Error,
                 "It was made before it was bought",
                 "A date of purchase before the date of manufacture shows that one of them belongs to another item.",
-                "Correct the date that is wrong.",
+                $"Correct the date that is wrong.",
                 "common practice, no source"
             )
         ) =>

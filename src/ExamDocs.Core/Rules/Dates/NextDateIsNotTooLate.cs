@@ -13,13 +13,13 @@ public sealed class NextDateIsNotTooLate : ExaminationRule
                 Severity.Warning,
                 "The examiner's next date is no later than the interval allows",
                 "No examiner can lengthen the interval: the earlier date is taken.",
-                "Nothing to type: the shorter interval holds.",
+                $"Nothing to type: the shorter interval applies.",
                 "SI 1998/2307 reg 9(3)(a)"
             )
         ) =>
         Forbid(
             e => e.Item is { } item && e.Examination.NextBy > NextExamination.LatestFor(item),
             "/nextBy",
-            e => $"the next date typed is later than the interval allows; {Say.Day(NextExamination.LatestFor(e.Item!)!.Value)} is taken"
+            e => $"the next date typed is later than the interval allows; {NextExamination.LatestFor(e.Item!)!.Value} applies"
         );
 }

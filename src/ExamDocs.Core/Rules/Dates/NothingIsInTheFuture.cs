@@ -15,20 +15,18 @@ public sealed class NothingIsInTheFuture : Rule<VisitCase>
                 Severity.Error,
                 "Nothing is dated in the future",
                 "What has not happened yet cannot be reported.",
-                "Correct the date, or the clock of the machine.",
+                $"Correct the date, or the clock of the machine.",
                 "common practice, no source"
             )
         )
     {
-        Forbid(v => v.Visit.ExaminedOn > v.Context.AsOf, "/visit/examinedOn", v => "the date examined is in the future");
-        Forbid(v => v.Visit.ReportedOn > v.Context.AsOf, "/visit/reportedOn", v => "the date of the report is in the future");
+        Forbid(v => v.Visit.ExaminedOn > v.Context.AsOf, "/visit/examinedOn", v => $"the date examined is in the future");
+        Forbid(v => v.Visit.ReportedOn > v.Context.AsOf, "/visit/reportedOn", v => $"the date of the report is in the future");
         Each(v =>
             v.Context.Examinations.Where(e => e.Examination.ExaminedOn > v.Context.AsOf)
-                .Select(e => new Fault($"{e.Path}/examinedOn", "the date examined is in the future"))
+                .Select(e => new Fault($"{e.Path}/examinedOn", $"the date examined is in the future"))
         );
-        Each(v =>
-            Done(v.Context).Where(d => d.On > v.Context.AsOf).Select(d => new Fault(d.Path, $"{Say.Day(d.On!.Value)} is in the future"))
-        );
+        Each(v => Done(v.Context).Where(d => d.On > v.Context.AsOf).Select(d => new Fault(d.Path, $"{d.On!.Value} is in the future")));
         Each(v =>
             v.Context.Items.SelectMany(Known)
                 .Where(d => d.On?.Earliest > v.Context.AsOf)

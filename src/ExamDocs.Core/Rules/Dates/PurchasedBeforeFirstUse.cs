@@ -12,7 +12,8 @@ public sealed class PurchasedBeforeFirstUse : Rule<ItemCase>
                 Severity.Error,
                 "It was bought before it was first used, unless it came second-hand",
                 "Kit first used before it was bought was somebody else's: its history must come with it.",
-                "Correct the date that is wrong; for kit bought second-hand record the evidence of its last examination that came with it.",
+                $"Correct the date that is wrong; for kit bought second-hand record the evidence of its last examination "
+                    + $"that came with it.",
                 "SI 1998/2307 reg 9(4) (from memory)"
             )
         ) =>

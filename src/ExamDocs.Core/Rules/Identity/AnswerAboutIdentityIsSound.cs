@@ -11,10 +11,10 @@ public sealed class AnswerAboutIdentityIsSound : Rule<ItemCase>
             new RuleInfo(
                 "IDN013",
                 Severity.Error,
-                "What tells two items apart is a marking, or both are in the record",
-                "That it is another item is easily said; somebody else must be able to see it.",
-                "Name the earlier id, and say in a sentence what differs: serial number, owner's mark, date of manufacture. "
-                    + "Where nothing differs, record both items.",
+                "Two items said to differ have different markings, or are both in the record",
+                "It is easy to say that it is another item; somebody else must be able to see it.",
+                $"Name the earlier id, and say in a sentence what differs: serial number, owner's mark, date of manufacture. "
+                    + $"Where nothing differs, record both items.",
                 "common practice, no source"
             )
         ) =>
@@ -30,16 +30,16 @@ public sealed class AnswerAboutIdentityIsSound : Rule<ItemCase>
                         .Where(a => a.Item.Id is null)
                         .Select(a => new Fault(
                             FormattableString.Invariant($"/notTheSameAs/{a.Index}/id"),
-                            "it does not say which item it is not"
+                            $"the id of the other item is missing"
                         ))
                 )
         );
 
-    private static string Words(AnswerFaultKind fault) =>
+    private static Message Words(AnswerFaultKind fault) =>
         fault switch
         {
-            AnswerFaultKind.NoReason => "it does not say in a sentence how the two are told apart",
-            AnswerFaultKind.UnknownDocument => "the document named says nothing of that item",
-            _ => "no marking differs between the two, and the other is not in this record: they are taken for one item",
+            AnswerFaultKind.NoReason => $"how the two items differ is not said in a sentence",
+            AnswerFaultKind.UnknownDocument => $"the document named does not mention that item",
+            _ => $"no marking of the two differs, and the other is not in this record: they count as one item",
         };
 }

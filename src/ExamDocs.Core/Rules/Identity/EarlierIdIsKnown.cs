@@ -13,7 +13,7 @@ public sealed class EarlierIdIsKnown : Rule<ItemCase>
                 Severity.Warning,
                 "An earlier id that is named is one that was recorded",
                 "A misspelt earlier id connects the item with nothing.",
-                "Type the id as the earlier record has it; or import that record first.",
+                $"Type the id as the earlier record has it; or import that record first.",
                 "common practice, no source"
             )
         ) =>
@@ -23,6 +23,6 @@ public sealed class EarlierIdIsKnown : Rule<ItemCase>
                     && i.ItemId is not null
                     && string.Equals(f.ItemId, i.ItemId, StringComparison.Ordinal)
                 )
-                .Select(f => new Fault(f.Path, "no earlier record has such an item"))
+                .Select(f => new Fault(f.Path, $"no earlier record has an item with this id"))
         );
 }

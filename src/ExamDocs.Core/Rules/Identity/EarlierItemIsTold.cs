@@ -12,11 +12,11 @@ public sealed class EarlierItemIsTold : Rule<ItemCase>
             new RuleInfo(
                 "IDN011",
                 Severity.Error,
-                "An item that may be one withdrawn before is told from it",
+                "An item that resembles an earlier withdrawn one says whether it is the same",
                 "What was taken out of service comes back by a new tag, another spelling or another owner's list, and its "
                     + "history stays behind.",
-                "Hold the item against the earlier record. Where it is that item, correct what is typed, or type the earlier "
-                    + "id under formerly. Where it is another, fill notTheSameAs: the earlier id, and how the two are told apart.",
+                $"Compare the item with the earlier record. If it is the same item, correct what is typed, or type the earlier id "
+                    + $"under formerly. If it is another, fill in notTheSameAs: the earlier id, and how the two differ.",
                 "common practice, no source"
             )
         ) =>
@@ -30,33 +30,37 @@ public sealed class EarlierItemIsTold : Rule<ItemCase>
 
     private static string MemberOf(IdentityQuestion q) => q.Member.Length > 0 && !q.OtherOwner ? $"/{q.Member}" : "/id";
 
-    private static string Words(IdentityQuestion q)
+    private static Message Words(IdentityQuestion q)
     {
-        var other =
-            q.OtherOwner ? $"item {q.OtherId} of another owner"
-            : string.Equals(q.ItemId, q.OtherId, StringComparison.Ordinal) ? $"the earlier item {q.OtherId}"
+        Message other =
+            q.OtherOwner ? (Message)$"item {q.OtherId} of another owner"
+            : string.Equals(q.ItemId, q.OtherId, StringComparison.Ordinal) ? (Message)$"the earlier item {q.OtherId}"
             : $"item {q.OtherId}";
-        var difference = q.Member.Length == 0 || q.OtherOwner ? "" : $"; its {Name(q.Member)} was {q.There}, and is {q.Here} here";
-        return $"it may be {other}, which was {State(q.State)} on "
-            + $"{Say.Day(q.On)}{(q.Document is null ? "" : $" ({q.Document})")}{difference}";
+        var document = q.Document is null ? "" : $" ({q.Document})";
+        return q.Member.Length == 0 || q.OtherOwner
+            ? (Message)$"it may be {other}, which was {State(q.State)} on {q.On}{document}"
+            : $"it may be {other}, which was {State(q.State)} on {q.On}{document}; {Name(q.Member)} was {q.There}, and is {q.Here} here";
     }
 
-    private static string State(EarlierState state) =>
+    private static Message State(EarlierState state) =>
         state switch
         {
-            EarlierState.Destroyed => "recorded as destroyed",
-            EarlierState.Held => "held as not determined",
-            EarlierState.LaterDefect => "found with a defect that could become a danger",
-            _ => "withdrawn",
+            EarlierState.Destroyed => $"recorded as destroyed",
+            EarlierState.Held => $"held as not determined",
+            EarlierState.LaterDefect => $"found with a defect that could become a danger",
+            _ => $"withdrawn",
         };
 
-    private static string Name(string member) =>
+    private static Message Name(string member) =>
         member switch
         {
-            "partNumber" => "part number",
-            "ownersMark" => "owner's mark",
-            "manufactured" => "date of manufacture",
-            "serial" => "serial number",
-            _ => member,
+            "partNumber" => $"the part number",
+            "ownersMark" => $"the owner's mark",
+            "manufactured" => $"the date of manufacture",
+            "serial" => $"the serial number",
+            "maker" => $"the maker",
+            "model" => $"the model",
+            "category" => $"the category",
+            _ => Message.AsIs(member),
         };
 }

@@ -11,9 +11,9 @@ public sealed class IdentityHasOneAlphabet : Rule<ItemCase>
             new RuleInfo(
                 "IDN007",
                 Severity.Error,
-                "An identity mixes no alphabets and is in none that looks like another",
+                "An identity uses one alphabet, and no letters that only look like Latin ones",
                 "A Cyrillic А and a Latin A look the same on paper and are two different numbers to a search.",
-                "Type the identity again on one keyboard layout.",
+                $"Type the identity again on one keyboard layout.",
                 "Unicode Technical Standard 39 (mixed scripts)"
             )
         ) =>

@@ -11,14 +11,14 @@ public sealed class ItemCanBeTold : Rule<ItemCase>
                 "IDN003",
                 Severity.Error,
                 "Every item bears a serial number or the owner's mark",
-                "A report on an item that cannot be told from its neighbour is a report on neither.",
-                "Type the serial number; where there is none, mark the item and type that mark.",
+                "If an item cannot be told from its neighbour, the report is about neither.",
+                $"Type the serial number; where there is none, mark the item and type that mark.",
                 "SI 1998/2307 Schedule 1 para 3"
             )
         ) =>
         Forbid(
             i => i.Item is { Serial: null, OwnersMark: null },
             "/serial",
-            _ => "neither a serial number nor an owner's mark is recorded"
+            _ => $"neither a serial number nor an owner's mark is recorded"
         );
 }

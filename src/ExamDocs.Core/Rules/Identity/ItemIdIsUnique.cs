@@ -14,7 +14,7 @@ public sealed class ItemIdIsUnique : Rule<VisitCase>
                 "Every item has an id of its own",
                 "What is said of one of two items with the same id is said of both. Capitals, blanks, separators and leading "
                     + "zeros tell no two items apart.",
-                "Give one of the two another id.",
+                $"Give one of the two another id.",
                 "SI 1998/2307 Schedule 1 para 3"
             )
         ) =>
@@ -29,9 +29,9 @@ public sealed class ItemIdIsUnique : Rule<VisitCase>
                 .DistinctBy(f => f.Member, StringComparer.Ordinal)
         );
 
-    private static string Words(ItemCase item, IReadOnlyList<ItemCase> all) =>
+    private static Message Words(ItemCase item, IReadOnlyList<ItemCase> all) =>
         all.FirstOrDefault(o => !string.Equals(o.ItemId, item.ItemId, StringComparison.Ordinal)) is { } other
-            ? $"'{item.ItemId}' and '{other.ItemId}' are one id: they differ only in how it is written"
+            ? (Message)$"'{item.ItemId}' and '{other.ItemId}' count as the same id: they differ only in spelling"
             : $"there is more than one item '{item.ItemId}'";
 
     /// <summary>An id without a letter or digit has no folded key: it is compared as typed.</summary>

@@ -13,13 +13,10 @@ public sealed class ItemWasPresented : Rule<ItemCase>
                 Severity.Warning,
                 "Every item of the record was examined",
                 "An item on the list that nobody has looked at is not covered by the report.",
-                "Examine it, or leave it out of the record; until then it is undetermined.",
+                $"Examine it, or leave it out of the record; until then it is undetermined.",
                 "SI 1998/2307 reg 9(3)"
             )
-        ) =>
-        Each(i =>
-            i.Deciding.Count == 0 ? [new Fault("", $"it was not examined at this visit{Why(i.Item.Status)}", Cause: CauseOf(i))] : []
-        );
+        ) => Each(i => i.Deciding.Count == 0 ? [new Fault("", Words(i.Item.Status), Cause: CauseOf(i))] : []);
 
     /// <summary>An examination under an id that no item has, and that is nearly this one's.</summary>
     private static PossibleCause? CauseOf(ItemCase item) =>
@@ -30,6 +27,8 @@ public sealed class ItemWasPresented : Rule<ItemCase>
 
     private static bool IsNearly(string? typed, string id) => typed is not null && SpellingSuggestion.Of(typed, [id]) is not null;
 
-    private static string Why(ItemStatus? status) =>
-        status is null or ItemStatus.InUse or ItemStatus.Stored ? "" : $" ({Words.Statuses.WordFor(status.Value)})";
+    private static Message Words(ItemStatus? status) =>
+        status is null or ItemStatus.InUse or ItemStatus.Stored
+            ? (Message)$"it was not examined at this visit"
+            : $"it was not examined at this visit ({Records.Words.Statuses.WordFor(status.Value)})";
 }

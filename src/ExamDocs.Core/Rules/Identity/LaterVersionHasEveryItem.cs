@@ -14,14 +14,17 @@ public sealed class LaterVersionHasEveryItem : Rule<VisitCase>
                 Severity.Warning,
                 "A corrected record still has every item of the earlier version",
                 "What a correction leaves out keeps the outcome and the documents that it has.",
-                "Nothing needs to be done where that is meant; else record the item again.",
+                $"Nothing needs to be done where that is meant; else record the item again.",
                 "common practice, no source"
             )
         ) => Each(v => v.Context.History.LeftOut.Count == 0 ? [] : [new Fault("/reference", Words(v.Context.History.LeftOut))]);
 
-    private static string Words(IReadOnlyList<string> ids)
+    private static Message Words(IReadOnlyList<string> ids)
     {
-        var more = ids.Count > Named ? FormattableString.Invariant($" and {ids.Count - Named} more") : "";
-        return $"an earlier version of this visit also has {string.Join(", ", ids.Take(Named))}{more}; these stand as they were";
+        var named = string.Join(", ", ids.Take(Named));
+        return ids.Count > Named
+            ? (Message)
+                $"an earlier version of this visit also has {named} and {ids.Count - Named} more; they keep their outcomes and documents"
+            : $"an earlier version of this visit also has {named}; these items keep their outcomes and documents";
     }
 }

@@ -12,13 +12,13 @@ public sealed class SerialIsKnown : Rule<ItemCase>
                 Severity.Warning,
                 "The maker's serial number is known",
                 "An item traced by the owner's mark alone cannot be found in a maker's safety notice.",
-                "Type the serial number if it can still be read.",
+                $"Type the serial number if it can still be read.",
                 "common practice, no source"
             )
         ) =>
         Forbid(
             i => i.Item is { Serial: null, OwnersMark: not null },
             "/serial",
-            i => $"it bears no serial number and is traced by the owner's mark {i.Item.OwnersMark}"
+            i => $"the item has no serial number; only the owner's mark identifies it: {i.Item.OwnersMark}"
         );
 }

@@ -16,7 +16,7 @@ public sealed class SerialIsUnique : Rule<VisitCase>
                 Severity.Warning,
                 "No two items of one maker and model share a serial number",
                 "A shared number may be a batch number, or one item written down twice.",
-                "Check the marking; where it is a batch number, mark the items yourself and record that mark.",
+                $"Check the marking; where it is a batch number, mark the items yourself and record that mark.",
                 "common practice, no source"
             )
         ) =>
@@ -45,12 +45,12 @@ public sealed class SerialIsUnique : Rule<VisitCase>
         items.Select(i => i.ItemId).Distinct(StringComparer.Ordinal).Take(2).Count() == 1;
 
     /// <summary>At most twenty ids: the list is repeated in the finding of each item.</summary>
-    private static string Sharing(IEnumerable<ItemCase> items)
+    private static Message Sharing(IEnumerable<ItemCase> items)
     {
         var ids = items.Select(o => o.Item.Id).ToList();
         return ids.Count <= Named
-            ? string.Join(", ", ids)
-            : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more");
+            ? Message.AsIs(string.Join(", ", ids))
+            : $"{string.Join(", ", ids.Take(Named))} and {ids.Count - Named} more";
     }
 
     /// <summary>Empty, because the faults have whole pointers: the rule compares items with each other.</summary>

@@ -12,7 +12,7 @@ public sealed class StorageIsNotTheOnlyLimit : Rule<ItemCase>
                 Severity.Warning,
                 "Used kit has a time limit besides storage",
                 "The longest storage says nothing on how long the item may serve once in use.",
-                "Record the maker's limit for use or age, or noLimit.",
+                $"Record the maker's limit for use or age, or noLimit.",
                 "common practice, no source"
             )
         ) =>
@@ -21,6 +21,6 @@ public sealed class StorageIsNotTheOnlyLimit : Rule<ItemCase>
                 i.Item is { NeverUsed: not true, ObsoleteOn: null }
                 && i.Limits.All.Any(l => l is { MaxStorageYears: not null, MaxUseYears: null, MaxAgeYears: null, Unobtainable: null }),
             "/model",
-            _ => "the only time limit recorded is for storage, and the item is in use"
+            _ => $"the only time limit recorded is for storage, and the item is in use"
         );
 }

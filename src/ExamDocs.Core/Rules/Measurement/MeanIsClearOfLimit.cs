@@ -14,7 +14,7 @@ public sealed class MeanIsClearOfLimit : ExaminationRule
                 Severity.Warning,
                 "Every mean diameter is clear of the maker's limit by its uncertainty",
                 "A mean just inside the limit may be outside it by a better measurement.",
-                "Measure the place again, more often or with a finer calliper; where it stays close, enter a doubt.",
+                $"Measure the place again, more often or with a finer calliper; where it stays close, enter a doubt.",
                 "JCGM 100:2008 4.2.3, 4.2.4, F.2.2.1, G.4 (expanded uncertainty, 95 %)"
             )
         ) =>
@@ -24,8 +24,8 @@ public sealed class MeanIsClearOfLimit : ExaminationRule
                 : []
         );
 
-    private static string Words(ProfileStation station, DiameterBand band) =>
-        $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Uncertainty(station.Uncertainty!)} "
-        + $"{StationPlace.Of(station.PositionMm)} is too close to call against the maker's {Say.Number(band.Least)} to "
-        + $"{Say.Number(band.Most)} mm: measure again, or enter a doubt";
+    private static Message Words(ProfileStation station, DiameterBand band) =>
+        $"mean diameter {Spoken.Millimetres(station.MeanMm!.Value)} {Spoken.Uncertainty(station.Uncertainty!)} "
+        + $"{Spoken.Place(station.PositionMm)} is too close to the maker's limits, {band.Least} to {band.Most} mm, to tell on which "
+        + $"side it lies";
 }

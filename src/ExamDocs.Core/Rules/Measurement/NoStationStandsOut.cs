@@ -15,7 +15,7 @@ public sealed class NoStationStandsOut : ExaminationRule
                 Severity.Warning,
                 "No part of the rope is thinner or thicker than the rest of it",
                 "A short thin or thick length tells of damage underneath, even where every mean is inside the maker's tolerance.",
-                "Feel and look at the place again, bend the rope there, and measure it again.",
+                $"Feel and look at the place again, bend the rope there, and measure it again.",
                 "Iglewicz and Hoaglin 1993 (modified z above 3.5); runs: common practice, no source"
             )
         ) => Each(e => MeasuredNow.Of(e) is { } measured ? Faults(measured.Profile) : []);
@@ -26,21 +26,21 @@ public sealed class NoStationStandsOut : ExaminationRule
         {
             yield return new Fault(
                 MeasuredNow.Member(station),
-                $"mean diameter {StationPlace.Mm(station.MeanMm!.Value)} {StationPlace.Of(station.PositionMm)} stands out "
-                    + $"from the median {StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again "
-                    + $"{StationPlace.Of(station.PositionMm)}"
+                $"mean diameter {Spoken.Millimetres(station.MeanMm!.Value)} {Spoken.Place(station.PositionMm)} stands out "
+                    + $"from the median {Spoken.Millimetres(profile.MedianMm!.Value)} of the rope: feel the rope there again"
             );
         }
         if (profile.LongestRun is { } run && !profile.InOrder.Where(run.Holds).All(s => s.StandsOut))
         {
             yield return new Fault(
                 "/diameters",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{run.Stations} neighbouring stations are {(run.IsThinner ? "thinner" : "thicker")} than the median "
-                        + $"{StationPlace.Mm(profile.MedianMm!.Value)} of the rope: feel again from {Say.Number(run.FromMm)} to "
-                        + $"{Say.Number(run.ToMm)} mm"
-                )
+                run.IsThinner
+                    ? (Message)(
+                        $"{run.Stations} neighbouring stations are thinner than the median {Spoken.Millimetres(profile.MedianMm!.Value)} "
+                        + $"of the rope: feel the rope again from {run.FromMm} to {run.ToMm} mm"
+                    )
+                    : $"{run.Stations} neighbouring stations are thicker than the median {Spoken.Millimetres(profile.MedianMm!.Value)} "
+                        + $"of the rope: feel the rope again from {run.FromMm} to {run.ToMm} mm"
             );
         }
     }

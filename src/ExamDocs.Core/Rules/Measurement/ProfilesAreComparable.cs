@@ -13,7 +13,7 @@ public sealed class ProfilesAreComparable : ExaminationRule
                 Severity.Note,
                 "The places measured are those of the first profile recorded",
                 "Only a place measured both times tells how far it has worn.",
-                "Measure at the positions of the first profile, and further places besides where you want them.",
+                $"Measure at the positions of the first profile, and further places besides where you want them.",
                 "common practice, no source"
             )
         ) =>
@@ -23,7 +23,7 @@ public sealed class ProfilesAreComparable : ExaminationRule
             e => Words(MeasuredNow.Of(e)!.Profile.SinceFirst!)
         );
 
-    private static string Words(ChangeSinceFirst change) =>
-        $"the first profile recorded, {Say.Day(change.FirstOn)}, and this one do not share the positions "
-        + $"{string.Join(", ", change.UnmatchedMm.Select(Say.Number))} mm";
+    private static Message Words(ChangeSinceFirst change) =>
+        $"these positions are in this profile or in the first one recorded, of {change.FirstOn}, but not in both: "
+        + $"{Message.Join(", ", change.UnmatchedMm.Select(mm => (Message)$"{mm}"))} mm";
 }

@@ -11,12 +11,12 @@ public sealed class ReadingsAreCrossed : ExaminationRule
                 Severity.Note,
                 "Every station has two readings at right angles",
                 "A rope that has become oval hides it from a single reading.",
-                "Measure each place in two directions at right angles.",
+                $"Measure each place in two directions at right angles.",
                 "EN 892:2012 5.3.1 (unofficial copy)"
             )
         ) =>
         Each(e =>
             e.Stations.Where(s => s.Station.ReadingsMm.Count == 1)
-                .Select(s => new Fault(s.Path[e.Path.Length..], "the station has a single reading"))
+                .Select(s => new Fault(s.Path[e.Path.Length..], $"the station has a single reading"))
         );
 }

@@ -11,9 +11,9 @@ public sealed class StationIsMeasuredOnce : Rule<ExaminationCase>
             new RuleInfo(
                 "MEA002",
                 Severity.Error,
-                "Every station stands once in the profile",
+                "Every station is in the profile once",
                 "Two sets of readings at one place contradict each other, or one of them belongs elsewhere.",
-                "Put all readings of one place into one station.",
+                $"Put all readings of one place into one station.",
                 "record format examdocs/1"
             )
         ) =>
@@ -23,7 +23,7 @@ public sealed class StationIsMeasuredOnce : Rule<ExaminationCase>
                 .SelectMany(g => g.Skip(1))
                 .Select(s => new Fault(
                     s.Path[e.Path.Length..],
-                    $"the place at {Say.Number(s.Station.PositionMm!.Value)} mm is measured more than once"
+                    $"the place at {s.Station.PositionMm!.Value} mm is measured more than once"
                 ))
         );
 }

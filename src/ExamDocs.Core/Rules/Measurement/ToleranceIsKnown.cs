@@ -10,9 +10,9 @@ public sealed class ToleranceIsKnown : ExaminationRule
             new RuleInfo(
                 "MEA004",
                 Severity.Warning,
-                "Diameters measured can be held against the maker's",
+                "Diameters measured can be compared with the maker's",
                 "Without the maker's nominal diameter and tolerance a profile only compares the rope with itself; no limit is made up.",
-                "Record the nominal diameter and the tolerance from the maker's instructions.",
+                $"Record the nominal diameter and the tolerance from the maker's instructions.",
                 "common practice, no source"
             )
         ) =>
@@ -21,6 +21,6 @@ public sealed class ToleranceIsKnown : ExaminationRule
                 e.Examination.Diameters.Count > 0
                 && (e.Item is not { Limits.All: { Count: > 0 } limits } || limits.Any(l => DiameterBand.Of(l) is null)),
             "/diameters",
-            _ => "diameters were measured, and the maker's nominal diameter or tolerance is not recorded"
+            _ => $"diameters were measured, and the maker's nominal diameter or tolerance is not recorded"
         );
 }

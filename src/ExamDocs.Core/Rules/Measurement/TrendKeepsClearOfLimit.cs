@@ -13,15 +13,21 @@ public sealed class TrendKeepsClearOfLimit : ExaminationRule
             new RuleInfo(
                 "MEA007",
                 Severity.Warning,
-                "The diameter does not head for the maker's limit within the time of service",
-                "Wear that goes on as it has gone reaches the limit on a day that can be reckoned ahead.",
-                "Weigh the time proposed; where you agree, enter the defect with the time by which it could become a danger.",
+                "The diameter does not reach the maker's limit within the time of service",
+                "Wear that goes on as it has gone reaches the limit on a day that can be calculated.",
+                $"Weigh the time proposed; where you agree, enter the defect with the time by which it could become a danger.",
                 "Sen 1968 (Theil-Sen); least squares with a 95 % prediction band; the maker's limit"
             )
         ) =>
         Each(e =>
             MeasuredNow.Of(e) is { Trend.Governing: { } governing } && IsReachedInTime(e.Item!, governing.Reaches!.Value)
-                ? [new Fault("/diameters", $"{TrendSentences.Projected(governing)}; it binds only when entered among the defects")]
+                ?
+                [
+                    new Fault(
+                        "/diameters",
+                        $"{new Sentence(w => w.Diameters.Projected(governing))}; it counts only once it is entered as a defect"
+                    ),
+                ]
                 : []
         );
 

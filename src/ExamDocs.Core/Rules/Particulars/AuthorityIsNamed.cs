@@ -12,7 +12,7 @@ public sealed class AuthorityIsNamed : RegimeRule
                 Severity.Error,
                 "Where a risk is imminent, the enforcing authority is named",
                 "A copy of the report goes to the authority as soon as practicable; somebody must know which one.",
-                "Type the enforcing authority's name and address: HSE for hired or leased kit, else the authority for the premises.",
+                $"Type the enforcing authority's name and address: HSE for hired or leased kit, else the authority for the premises.",
                 "SI 1998/2307 reg 10(1)(c) and (4)"
             )
         ) =>
@@ -23,8 +23,8 @@ public sealed class AuthorityIsNamed : RegimeRule
                     .Defects.Where(d => d.Defect.ImminentRisk is true)
                     .Select(d => new Fault(
                         $"{d.Path[e.Path.Length..]}/imminentRisk",
-                        "a risk of serious injury is imminent, and no enforcing authority with name and address is recorded",
-                        GoesToTheExecutive(e) ? null : "Type the enforcing authority's name and address."
+                        $"a risk of serious injury is imminent, and no enforcing authority with name and address is recorded",
+                        GoesToTheExecutive(e) ? null : (Message)$"Type the enforcing authority's name and address."
                     ))
         );
 

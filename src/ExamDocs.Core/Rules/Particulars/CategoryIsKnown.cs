@@ -19,20 +19,13 @@ public sealed class CategoryIsKnown : Rule<ItemCase>
         ) =>
         Each(i =>
             i.Item.Category is { } typed && i.Category is null
-                ?
-                [
-                    new Fault(
-                        "/category",
-                        $"'{typed}' is not a category that is known",
-                        Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules)
-                    ),
-                ]
+                ? [new Fault("/category", $"'{typed}' is not a known category", Near(typed, i.Context.Rules) ?? Hint(i.Context.Rules))]
                 : []
         );
 
     /// <summary>The ids of all categories, including those that the user added.</summary>
-    internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Categories.Select(c => c.Id))}.";
+    internal static Message Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Categories.Select(c => c.Id))}.";
 
-    private static string? Near(string typed, KnownRules rules) =>
-        SpellingSuggestion.Of(typed, rules.Categories.Select(c => c.Id)) is { } near ? $"Did you mean '{near}'?" : null;
+    private static Message? Near(string typed, KnownRules rules) =>
+        SpellingSuggestion.Of(typed, rules.Categories.Select(c => c.Id)) is { } near ? (Message)$"Did you mean '{near}'?" : null;
 }

@@ -11,7 +11,7 @@ public sealed class DangerIsStated : Rule<Cases.ExaminationCase>
                 Severity.Error,
                 "Every defect says when it is a danger",
                 "A defect that is a danger now ends the use of the item now; one that could become a danger later sets a date.",
-                "Type now or later.",
+                $"Type now or later.",
                 "SI 1998/2307 Schedule 1 para 8(b) and (c)"
             )
         ) =>
@@ -19,7 +19,7 @@ public sealed class DangerIsStated : Rule<Cases.ExaminationCase>
             e.Examination.Defects.Select(
                     (d, i) =>
                         d.Danger is null
-                            ? new Fault($"/defects/{Index.Of(i)}/danger", "it is not recorded whether the defect is a danger now or later")
+                            ? new Fault($"/defects/{Index.Of(i)}/danger", $"it is not recorded whether the defect is a danger now or later")
                             : null
                 )
                 .OfType<Fault>()

@@ -14,7 +14,7 @@ public sealed class DefectAnsweredIsEntered : RegimeRule
                 "Whatever is answered with defect is entered as a defect",
                 "The report names the part, describes the defect, says whether it is a danger and what must be done; an "
                     + "answer alone says none of it.",
-                "Add the defect with its part, description, danger and remedy; the item is withdrawn, told and labelled in any case.",
+                $"Add the defect with its part, description, danger and remedy. The item is withdrawn in any case, with notice and label.",
                 "SI 1998/2307 Schedule 1 para 8(a) to (c)"
             )
         ) =>

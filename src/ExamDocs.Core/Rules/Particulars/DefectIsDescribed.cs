@@ -10,8 +10,8 @@ public sealed class DefectIsDescribed : ExaminationRule
                 "PAR008",
                 Severity.Error,
                 "Every defect names the part and describes it",
-                "The owner must be able to find the defect that the report speaks of.",
-                "Name the part that has the defect and say what is wrong with it.",
+                "The owner must be able to find the defect that the report names.",
+                $"Name the part that has the defect and say what is wrong with it.",
                 "SI 1998/2307 Schedule 1 para 8(a)"
             )
         ) =>
@@ -20,8 +20,8 @@ public sealed class DefectIsDescribed : ExaminationRule
                     (d, i) =>
                         new[]
                         {
-                            d.Part is null ? new Fault($"/defects/{Index.Of(i)}/part", "the part that has the defect is not named") : null,
-                            d.Description is null ? new Fault($"/defects/{Index.Of(i)}/description", "the defect is not described") : null,
+                            d.Part is null ? new Fault($"/defects/{Index.Of(i)}/part", $"the part that has the defect is not named") : null,
+                            d.Description is null ? new Fault($"/defects/{Index.Of(i)}/description", $"the defect is not described") : null,
                         }
                 )
                 .OfType<Fault>()

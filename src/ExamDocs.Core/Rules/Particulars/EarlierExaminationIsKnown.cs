@@ -13,13 +13,13 @@ public sealed class EarlierExaminationIsKnown : Rule<ItemCase>
                 Severity.Warning,
                 "The date of the last examination is recorded",
                 "The report gives it, and without it nobody can say whether the item was overdue.",
-                "Type the date of the last thorough examination, or make the basis first-use or installation where there was none.",
+                $"Type the date of the last thorough examination, or make the basis first-use or installation where there was none.",
                 "SI 1998/2307 Schedule 1 para 4"
             )
         ) =>
         Each(i =>
             IsUnknown(i)
-                ? [new Fault("/lastExamined", "the date of the last examination is not known", Cause: UnknownDay.CauseOf(i.Deciding))]
+                ? [new Fault("/lastExamined", $"the date of the last examination is not known", Cause: UnknownDay.CauseOf(i.Deciding))]
                 : []
         );
 

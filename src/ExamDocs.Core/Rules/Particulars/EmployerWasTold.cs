@@ -10,8 +10,8 @@ public sealed class EmployerWasTold : ExaminationRule
                 "PAR025",
                 Severity.Warning,
                 "It is recorded who was told of a defect",
-                "The employer must be told forthwith, before any paper is written.",
-                "Record whom you told, how and on which day.",
+                "The employer must be notified forthwith, before any paper is written.",
+                $"Record whom you told, how and on which day.",
                 "SI 1998/2307 reg 10(1)(a)"
             )
         ) =>
@@ -19,10 +19,7 @@ public sealed class EmployerWasTold : ExaminationRule
             e.Examination.Defects.Select(
                     (d, i) =>
                         d.Notified is not { Whom: not null, How: not null, On: not null }
-                            ? new Fault(
-                                $"/defects/{Index.Of(i)}/notified",
-                                "it is not recorded whom the examiner told of the defect, how and when"
-                            )
+                            ? new Fault($"/defects/{Index.Of(i)}/notified", $"it is not recorded who was told of the defect, how and when")
                             : null
                 )
                 .OfType<Fault>()

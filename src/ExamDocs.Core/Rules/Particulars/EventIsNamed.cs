@@ -12,7 +12,7 @@ public sealed class EventIsNamed : ExaminationRule
                 Severity.Error,
                 "An exceptional examination names the event",
                 "What happened tells the examiner what to look for, and the reader why the examination was made.",
-                "Say what happened and when.",
+                $"Say what happened and when.",
                 "SI 1998/2307 reg 9(3)(a)(iv)"
             )
         )
@@ -20,12 +20,12 @@ public sealed class EventIsNamed : ExaminationRule
         Forbid(
             e => IsExceptional(e.Examination) && e.Examination.Event?.What is null,
             "/event/what",
-            _ => "the exceptional circumstance is not described"
+            _ => $"the exceptional circumstance is not described"
         );
         Forbid(
             e => IsExceptional(e.Examination) && e.Examination.Event?.On is null,
             "/event/on",
-            _ => "the date of the exceptional circumstance is missing"
+            _ => $"the date of the exceptional circumstance is missing"
         );
     }
 

@@ -10,16 +10,16 @@ public sealed class ExaminerConcludes : ExaminationRule
                 "PAR018",
                 Severity.Error,
                 "The examiner is named and concludes",
-                "The rules weigh what was recorded; whether the item would be safe is the competent person's own word.",
-                "Name the examiner, and type fit or withdraw as the conclusion.",
+                "The rules weigh what was recorded; whether the item would be safe is the competent person's own judgement.",
+                $"Name the examiner, and type fit or withdraw as the conclusion.",
                 "SI 1998/2307 Schedule 1 para 7(b)"
             )
         )
     {
-        Require(e => e.Examination.Item, "/item", "the examination does not say which item it is of");
-        Require(e => e.Examination.Examiner, "/examiner", "the examiner is not named");
-        Forbid(e => e.Examination.Conclusion is null, "/conclusion", _ => "the examiner's conclusion is missing");
-        Forbid(e => e.Examination.Observations.Count == 0, "/observations", _ => "nothing was observed");
+        Require(e => e.Examination.Item, "/item", $"the examination names no item");
+        Require(e => e.Examination.Examiner, "/examiner", $"the examiner is not named");
+        Forbid(e => e.Examination.Conclusion is null, "/conclusion", _ => $"the examiner's conclusion is missing");
+        Forbid(e => e.Examination.Observations.Count == 0, "/observations", _ => $"no observation is recorded");
     }
 
     protected override bool Concerns(Cases.ExaminationCase subject) => base.Concerns(subject) || subject.Examination.Item is null;

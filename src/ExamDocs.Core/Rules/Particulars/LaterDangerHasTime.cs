@@ -12,7 +12,7 @@ public sealed class LaterDangerHasTime : ExaminationRule
                 Severity.Error,
                 "A defect that could become a danger says by when",
                 "Without the time the employer cannot know how long the item may still be used: the item is withdrawn.",
-                "Type the date by which the defect could become a danger.",
+                $"Type the date by which the defect could become a danger.",
                 "SI 1998/2307 Schedule 1 para 8(c)(i)"
             )
         ) =>
@@ -22,7 +22,7 @@ public sealed class LaterDangerHasTime : ExaminationRule
                         d is { Danger: Danger.Later, BecomesDangerOn: null }
                             ? new Fault(
                                 $"/defects/{Index.Of(i)}/becomesDangerOn",
-                                "the time by which the defect could become a danger is missing"
+                                $"the time by which the defect could become a danger is missing"
                             )
                             : null
                 )

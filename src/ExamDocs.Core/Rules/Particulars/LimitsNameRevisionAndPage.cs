@@ -13,13 +13,13 @@ public sealed class LimitsNameRevisionAndPage : Rule<RowCase<MakersLimits>>
                 Severity.Warning,
                 "Maker's limits name revision and page",
                 "Makers change their limits; the revision says which of them was read.",
-                "Type the revision or date of the document and the page.",
+                $"Type the revision or date of the document and the page.",
                 "common practice, no source"
             )
         ) =>
         Forbid(
             l => l.Row.Source is { Title: not null } and ({ Revision: null } or { Page: null }),
             "/source",
-            _ => "the revision or the page of the maker's document is not recorded"
+            _ => $"the revision or the page of the maker's document is not recorded"
         );
 }

@@ -13,17 +13,17 @@ public sealed class LimitsNameTheirSource : Rule<RowCase<MakersLimits>>
                 Severity.Error,
                 "Maker's limits name maker, model and the document they come from",
                 "A limit without its source is hearsay; one without a model applies to nothing.",
-                "Type the maker, the model and the title of the maker's document.",
+                $"Type the maker, the model and the title of the maker's document.",
                 "common practice, no source"
             )
         )
     {
-        Require(l => l.Row.Maker, "/maker", "the limits do not name the maker");
-        Require(l => l.Row.Model, "/model", "the limits do not name the model");
+        Require(l => l.Row.Maker, "/maker", $"the limits do not name the maker");
+        Require(l => l.Row.Model, "/model", $"the limits do not name the model");
         Forbid(
             l => l.Row.Source?.Title is null && l.Row.Unobtainable is null,
             "/source/title",
-            _ => "the document that the limits come from is not named"
+            _ => $"the document that the limits come from is not named"
         );
     }
 }

@@ -10,8 +10,8 @@ public sealed class LoadIsMarked : RegimeRule
                 "PAR006",
                 Severity.Warning,
                 "The load is marked on the item",
-                "A load that stands only in a document is easily forgotten in use.",
-                "Mark the load on the item, or keep it with the document named as its basis.",
+                "A load that is only in a document is easily forgotten in use.",
+                $"Mark the load on the item, or keep it with the document named as its basis.",
                 "SI 1998/2307 Schedule 1 para 5"
             )
         ) =>

@@ -18,7 +18,7 @@ public sealed class OwnIntervalIsNotLong : ExaminationRule
                 "A regime of the user's own gives kit that lifts or holds persons 12 months at most",
                 "No law or standard that the program knows lets such kit go longer; a longer interval may be a slip in the "
                     + "user's own file.",
-                "Look the interval up in the law that the regime is for, and correct the file; or let the examiner set an earlier date.",
+                $"Look the interval up in the law that the regime is for, and correct the file; or let the examiner set an earlier date.",
                 "EN 365:2004 4.4 (unofficial copy)"
             )
         ) =>
@@ -29,14 +29,11 @@ public sealed class OwnIntervalIsNotLong : ExaminationRule
                     .Regimes.Where(r => r.AddedFrom is not null && MonthsOf(r, e) > LongestBuiltIn)
                     .Select(r => new Fault(
                         "/regime",
-                        $"the regime {r.Id}, a regime of the user's own from {r.AddedFrom}, gives {Number(MonthsOf(r, e))} "
-                            + "months to kit that lifts or holds persons",
+                        $"the user's own regime {r.Id} ({r.AddedFrom}) gives kit that lifts or holds persons {MonthsOf(r, e)} months",
                         Item: e.ItemId
                     ))
         );
 
     /// <summary>The months in the regime's table; the basis is left out, because it may shorten the interval only this time.</summary>
     private static int MonthsOf(Regime regime, ExaminationCase e) => regime.MonthsFor(e.Item?.Item.Purpose, e.On);
-
-    private static string Number(int months) => months.ToString(CultureInfo.InvariantCulture);
 }

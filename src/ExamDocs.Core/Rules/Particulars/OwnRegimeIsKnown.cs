@@ -11,18 +11,18 @@ public sealed class OwnRegimeIsKnown : ExaminationRule
                 "PAR027",
                 Severity.Error,
                 "An examination's own regime is one that is known",
-                "The regime sets the interval, the particulars and whom to tell.",
+                "The regime sets the interval, the particulars and whom to notify.",
                 Hint(KnownRules.BuiltIn),
                 "record format examdocs/1"
             )
         ) =>
         Each(e =>
             e.Examination.Regime is { } typed && e.Regime is null
-                ? [new Fault("/regime", $"'{typed}' is not a regime that is known", Hint(e.Context.Rules))]
+                ? [new Fault("/regime", $"'{typed}' is not a known regime", Hint(e.Context.Rules))]
                 : []
         );
 
     /// <summary>The ids of all regimes, including those that the user added.</summary>
-    internal static string Hint(KnownRules rules) =>
+    internal static Message Hint(KnownRules rules) =>
         $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}; or leave it empty for the visit's.";
 }

@@ -12,7 +12,7 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
                 "PAR026",
                 Severity.Error,
                 "The regime is one that is known",
-                "The regime sets the interval, the particulars and whom to tell.",
+                "The regime sets the interval, the particulars and whom to notify.",
                 Hint(KnownRules.BuiltIn),
                 "record format examdocs/1"
             )
@@ -23,7 +23,7 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
                 [
                     new Fault(
                         "/regime",
-                        v.Visit.Regime is { } typed ? $"'{typed}' is not a regime that is known" : "the regime is missing",
+                        v.Visit.Regime is { } typed ? (Message)$"'{typed}' is not a known regime" : $"the regime is missing",
                         Hint(v.Context.Rules)
                     ),
                 ]
@@ -31,5 +31,5 @@ public sealed class RegimeIsKnown : Rule<VisitCase>
         );
 
     /// <summary>The ids of all regimes, including those that the user added.</summary>
-    internal static string Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";
+    internal static Message Hint(KnownRules rules) => $"Type one of: {string.Join(", ", rules.Regimes.Select(r => r.Id))}.";
 }

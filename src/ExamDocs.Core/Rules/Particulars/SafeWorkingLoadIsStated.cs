@@ -12,7 +12,7 @@ public sealed class SafeWorkingLoadIsStated : RegimeRule
                 Severity.Error,
                 "The safe working load is stated with its unit",
                 "Whoever uses the item must know what it may carry; the report states it, or that none is marked and why.",
-                "Type the load marked on the item, with its unit; where none is marked, say so and give the basis.",
+                $"Type the load marked on the item, with its unit; where none is marked, say so and give the basis.",
                 "SI 1998/2307 Schedule 1 para 5"
             )
         ) => Each(e => e.Item is null ? [] : Faults(e.Item, e.Item.Category?.Id is "helmet"));
@@ -26,17 +26,14 @@ public sealed class SafeWorkingLoadIsStated : RegimeRule
     {
         var load = item.Item.SafeWorkingLoad;
         if (load is { NotMarked: true, Basis: null })
-            yield return new("/safeWorkingLoad/basis", "the safe working load is not marked, and why not is not recorded");
+            yield return new("/safeWorkingLoad/basis", $"the safe working load is not marked, and why not is not recorded");
         else if (load is null && bearsNone)
             yield break;
         else if (load is null or { NotMarked: false, Value: null or <= 0 })
-            yield return new("/safeWorkingLoad/value", "safe working load is missing");
+            yield return new("/safeWorkingLoad/value", $"the safe working load is missing");
         else if (load is { NotMarked: false, Unit: null })
-            yield return new("/safeWorkingLoad/unit", "the safe working load has no unit");
+            yield return new("/safeWorkingLoad/unit", $"the safe working load has no unit");
         else if (load is { NotMarked: true, Value: not null })
-            yield return new(
-                "/safeWorkingLoad/notMarked",
-                "the safe working load is said to be not marked, and a value is given all the same"
-            );
+            yield return new("/safeWorkingLoad/notMarked", $"the safe working load is recorded as not marked, and a value is given too");
     }
 }

@@ -12,7 +12,7 @@ public sealed class StateHasNote : Rule<Cases.ExaminationCase>
                 Severity.Error,
                 "Whatever was noted, doubted or found defective has a note",
                 "A doubt nobody describes cannot be resolved, nor a wear mark compared next time.",
-                "Say in a few words what was seen or felt, and where on the item.",
+                $"Say in a few words what was seen or felt, and where on the item.",
                 "common practice, no source"
             )
         ) =>
@@ -22,7 +22,9 @@ public sealed class StateHasNote : Rule<Cases.ExaminationCase>
                         o.State is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect && o.Note is null
                             ? new Fault(
                                 $"/observations/{Index.Of(i)}/note",
-                                $"'{o.StateAsTyped}' against {o.Criterion ?? "a criterion"} has no note",
+                                o.Criterion is null
+                                    ? (Message)$"the answer '{o.StateAsTyped}' has no note"
+                                    : $"'{o.StateAsTyped}' against {o.Criterion} has no note",
                                 Cause: new PossibleCause($"{e.Path}/observations/{Index.Of(i)}/state")
                             )
                             : null

@@ -16,7 +16,7 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
                 Severity.Error,
                 "The part fitted was within its limits on the day it was fitted",
                 "A part from the back of the store may be past its storage or its age before it is ever used.",
-                "Fit a part that is in date, or correct the dates.",
+                $"Fit a part that is in date, or correct the dates.",
                 "the maker's instructions recorded in the limits"
             )
         ) => Each(r => r.FittedNow().SelectMany(fitted => Faults(fitted.Part, r.Row)));
@@ -28,8 +28,7 @@ public sealed class FittedPartIsInDate : Rule<RowCase<Renewal>>
         if (part.Life.GoverningLimit is { } governing && on > governing.LastDay)
             yield return new Fault(
                 "/fittedPart",
-                $"{renewal.FittedPart} was fitted on {Say.Day(on)}, after its end of service on {Say.Day(governing.LastDay)}: "
-                    + $"{governing.Sentence}"
+                $"{renewal.FittedPart} was fitted on {on}, after its end of service on {governing.LastDay}: " + $"{governing.Sentence}"
             );
         else if (part.Life.StoredTooLong is { } stored)
             yield return new Fault("/fittedPart", $"{renewal.FittedPart}: {stored}");

@@ -15,7 +15,7 @@ public sealed class FittedPartIsNotWithdrawn : Rule<RowCase<Renewal>>
                 Severity.Error,
                 "The part fitted was not withdrawn when it was fitted",
                 "A part out of the quarantine bin is no renewal.",
-                "Fit another part; or record the release that let this one back into service before it was fitted.",
+                $"Fit another part; or record the release that let this one back into service before it was fitted.",
                 "common practice, no source"
             )
         ) =>
@@ -27,8 +27,8 @@ public sealed class FittedPartIsNotWithdrawn : Rule<RowCase<Renewal>>
                         .Where(w => EarlierWithdrawals.EndedBy(fitted.Part, w, r.Row.DoneOn) is null)
                         .Select(w => new Fault(
                             "/fittedPart",
-                            $"{r.Row.FittedPart} was withdrawn on {Say.Day(w.On)}, and fitted on "
-                                + $"{Say.Day(r.Row.DoneOn!.Value)} without a release before: {w.Why}"
+                            $"{r.Row.FittedPart} was withdrawn on {w.On}, and fitted on "
+                                + $"{r.Row.DoneOn!.Value} without a release before: {w.Why}"
                         ))
                 )
         );

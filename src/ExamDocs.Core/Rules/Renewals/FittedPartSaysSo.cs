@@ -13,7 +13,7 @@ public sealed class FittedPartSaysSo : Rule<RowCase<Renewal>>
                 Severity.Error,
                 "The part fitted is recorded as fitted to the item renewed",
                 "A bridge that the renewal puts on one harness and its own row on another is on neither for certain.",
-                "Type the renewed item's id as fittedTo of the part fitted.",
+                $"Type the renewed item's id as fittedTo of the part fitted.",
                 "common practice, no source"
             )
         ) =>
@@ -30,7 +30,7 @@ public sealed class FittedPartSaysSo : Rule<RowCase<Renewal>>
                 [
                     new Fault(
                         "/fittedPart",
-                        $"{r.Row.FittedPart} was fitted to {whole}, and its own row does not say so",
+                        $"{r.Row.FittedPart} was fitted to {whole}, but its own row does not say so",
                         Cause: CauseOf(r, part)
                     ),
                 ]

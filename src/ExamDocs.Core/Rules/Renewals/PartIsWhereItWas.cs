@@ -14,7 +14,7 @@ public sealed class PartIsWhereItWas : Rule<ItemCase>
                 Severity.Warning,
                 "A part is on the item that it was on before, or a renewal says how it moved",
                 "A part that changes from harness to harness takes its history along, and leaves a question on the harness it came from.",
-                "Record the renewal that moved it, or correct fittedTo.",
+                $"Record the renewal that moved it, or correct fittedTo.",
                 "common practice, no source"
             )
         ) =>
@@ -31,7 +31,7 @@ public sealed class PartIsWhereItWas : Rule<ItemCase>
                     )
                     .Select(f => new Fault(
                         "/fittedTo",
-                        $"it was on {f.Whole} by the latest earlier record, and no renewal says that it was taken off"
+                        $"the latest earlier record has it on {f.Whole}, and no renewal records that it was taken off"
                     ))
         );
 

@@ -13,8 +13,8 @@ public sealed class PersonWhoRenewsIsSupervised : Rule<RowCase<Renewal>>
                 Severity.Error,
                 "A renewal is done under a named competent person",
                 "Whoever fits the part, someone competent must have looked over it and must be named.",
-                "Type the id of the person who supervised; one's own where a competent person did the work.",
+                $"Type the id of the person who supervised; one's own where a competent person did the work.",
                 "common practice, no source"
             )
-        ) => Require(r => r.Row.SupervisedBy, "/supervisedBy", "the renewal does not say under whose supervision it was done");
+        ) => Require(r => r.Row.SupervisedBy, "/supervisedBy", $"the renewal names nobody who supervised it");
 }

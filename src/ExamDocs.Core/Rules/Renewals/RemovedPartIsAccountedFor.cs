@@ -13,14 +13,14 @@ public sealed class RemovedPartIsAccountedFor : Rule<RowCase<Renewal>>
                 Severity.Warning,
                 "What became of the part taken off is recorded",
                 "A part that lies about unmarked finds its way back onto a harness.",
-                "Examine the part and record it, or record its disposal; its label goes on it at once.",
+                $"Examine the part and record it, or record its disposal; its label goes on it at once.",
                 "common practice, no source"
             )
         ) =>
         Forbid(
             r => r.Context.ItemsWithId(r.Row.RemovedPart).Any(p => IsOff(p, r.Row) && !IsAccountedFor(p, r)),
             "/removedPart",
-            r => $"{r.Row.RemovedPart} was taken off, and nothing says what became of it"
+            r => $"{r.Row.RemovedPart} was taken off, and what became of it is not recorded"
         );
 
     private static bool IsOff(ItemCase part, Renewal renewal) =>

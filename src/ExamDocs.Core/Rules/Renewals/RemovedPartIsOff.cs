@@ -16,7 +16,7 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
                 Severity.Error,
                 "A part that a renewal took off does not say that it is still fitted",
                 "A part that was taken off and still says so was put back, or was never off: its defects are the item's.",
-                "Clear fittedTo of the part where it is off; record the renewal that put it back where it is on.",
+                $"Clear fittedTo of the part where it is off; record the renewal that put it back where it is on.",
                 "common practice, no source"
             )
         ) =>
@@ -25,7 +25,7 @@ public sealed class RemovedPartIsOff : Rule<ItemCase>
                 ? Reached(i, whole)
                     .Select(item => new Fault(
                         "/fittedTo",
-                        $"{part} was taken off {whole} on {Say.Day(day)}, and its own row says that it is still fitted there",
+                        $"{part} was taken off {whole} on {day}, but its own row says that it is still fitted there",
                         Item: item
                     ))
                 : []

@@ -14,13 +14,13 @@ public sealed class RenewalBeforeExamination : Rule<RowCase<Renewal>>
                 Severity.Error,
                 "The item is examined after the renewal",
                 "A part fitted after the examination was never looked at in its place.",
-                "Examine the item again, or correct the day of the renewal.",
+                $"Examine the item again, or correct the day of the renewal.",
                 "common practice, no source"
             )
         ) =>
         Forbid(
             r => r.Context.ItemsWithId(r.Row.Item).Any(i => r.Row.DoneOn > i.ExaminedOn),
             "/doneOn",
-            r => $"renewed on {Say.Day(r.Row.DoneOn!.Value)}, after the item was examined"
+            r => $"renewed on {r.Row.DoneOn!.Value}, after the item was examined"
         );
 }

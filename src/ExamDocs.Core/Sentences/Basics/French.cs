@@ -1,6 +1,7 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Messages;
 using NodaTime;
 
 namespace ExamDocs.Core.Sentences.Basics;
@@ -19,12 +20,13 @@ internal sealed class French : BasicWords
 
     public override string Number(decimal number) => Notation.French.Number(number / 1.000000000000000000000000000000000m);
 
-    public override string Millimetres(double mm) => $"{Notation.French.Number(mm, "0.00#")} mm";
+    public override string Millimetres(double mm) => $"{Notation.French.Number(mm, "0.00#")}\u00A0mm";
 
     public override string Uncertainty(MeanUncertainty uncertainty) =>
-        $"± {Notation.French.Number(Math.Round(uncertainty.ExpandedMm, 2, MidpointRounding.ToPositiveInfinity), "0.00")} mm";
+        $"± {Notation.French.Number(Math.Round(uncertainty.ExpandedMm, 2, MidpointRounding.ToPositiveInfinity), "0.00")}\u00A0mm";
 
-    public override string Place(decimal? positionMm) => positionMm is { } mm ? $"à {Number(mm)} mm" : "à un point de mesure sans position";
+    public override string Place(decimal? positionMm) =>
+        positionMm is { } mm ? $"à {Number(mm)}\u00A0mm" : "à un point de mesure sans position";
 
     public override string Criterion(string? id) => id is null ? "un critère non nommé" : Terms.French.Criterion(id);
 
@@ -32,18 +34,15 @@ internal sealed class French : BasicWords
 
     public override string Document(MakersLimits limits) =>
         limits.Source is not { Title: { } title } source
-            ? "document du fabricant non enregistré"
+            ? "document du fabricant non renseigné"
             : Say.Join(
                 ", ",
                 title,
                 source.Revision is null ? null : $"révision {source.Revision}",
-                source.Page is null ? null : $"page {source.Page}"
+                source.Page is null ? null : $"page\u00A0{source.Page}"
             );
 
-    public override string Finding(Finding finding) =>
-        Terms.French.Rule(finding.Code) is { } rule
-            ? $"non respecté\u00A0: {rule} {UntranslatedText.Marked(finding.Message)}"
-            : UntranslatedText.Marked(finding.Message);
+    public override string Finding(Finding finding) => finding.Message.In(TranslatedMessages.French);
 
     public override string State(ObservedState state) =>
         state switch

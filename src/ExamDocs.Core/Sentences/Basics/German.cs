@@ -1,6 +1,7 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Measurement;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences.Messages;
 using NodaTime;
 
 namespace ExamDocs.Core.Sentences.Basics;
@@ -20,12 +21,13 @@ internal sealed class German : BasicWords
 
     public override string Number(decimal number) => Notation.German.Number(number / 1.000000000000000000000000000000000m);
 
-    public override string Millimetres(double mm) => $"{Notation.German.Number(mm, "0.00#")} mm";
+    public override string Millimetres(double mm) => $"{Notation.German.Number(mm, "0.00#")}\u00A0mm";
 
     public override string Uncertainty(MeanUncertainty uncertainty) =>
-        $"± {Notation.German.Number(Math.Round(uncertainty.ExpandedMm, 2, MidpointRounding.ToPositiveInfinity), "0.00")} mm";
+        $"± {Notation.German.Number(Math.Round(uncertainty.ExpandedMm, 2, MidpointRounding.ToPositiveInfinity), "0.00")}\u00A0mm";
 
-    public override string Place(decimal? positionMm) => positionMm is { } mm ? $"bei {Number(mm)} mm" : "an einer Messstelle ohne Lage";
+    public override string Place(decimal? positionMm) =>
+        positionMm is { } mm ? $"bei {Number(mm)}\u00A0mm" : "an einer Messstelle ohne Lage";
 
     public override string Criterion(string? id) => id is null ? "ein nicht genanntes Kriterium" : Terms.German.Criterion(id);
 
@@ -38,13 +40,10 @@ internal sealed class German : BasicWords
                 ", ",
                 title,
                 source.Revision is null ? null : $"Ausgabe {source.Revision}",
-                source.Page is null ? null : $"Seite {source.Page}"
+                source.Page is null ? null : $"Seite\u00A0{source.Page}"
             );
 
-    public override string Finding(Finding finding) =>
-        Terms.German.Rule(finding.Code) is { } rule
-            ? $"nicht erfüllt: {rule} {UntranslatedText.Marked(finding.Message)}"
-            : UntranslatedText.Marked(finding.Message);
+    public override string Finding(Finding finding) => finding.Message.In(TranslatedMessages.German);
 
     public override string State(ObservedState state) =>
         state switch

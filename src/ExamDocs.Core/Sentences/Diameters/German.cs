@@ -10,7 +10,8 @@ internal sealed class German(BasicWords words) : DiameterSentences
 {
     public override string Measured(int stations, ProfileStation smallest, ProfileStation largest, double medianMm, decimal stepMm) =>
         $"mittlere Durchmesser an {Say.Count(stations)} Messstellen: der kleinste {Mean(smallest)}, der größte "
-        + $"{Mean(largest)}, Median {words.Millimetres(medianMm)}; als Schritt des Messschiebers gelten {words.Number(stepMm)} mm, wie "
+        + $"{Mean(largest)}, Median {words.Millimetres(medianMm)}; als Schritt des Messschiebers gelten "
+        + $"{words.Number(stepMm)}\u00A0mm, wie "
         + "die Werte eingetragen sind";
 
     public override string ComparedWithItself =>
@@ -30,11 +31,11 @@ internal sealed class German(BasicWords words) : DiameterSentences
         $"vom Übrigen abgehoben: {string.Join(", ", outlying.Select(Mean))}";
 
     public override string NeighboursDiffer(StationRun run) =>
-        $"{Say.Count(run.Stations)} benachbarte Messstellen von {words.Number(run.FromMm)} bis {words.Number(run.ToMm)} mm sind "
+        $"{Say.Count(run.Stations)} benachbarte Messstellen von {words.Number(run.FromMm)} bis {words.Number(run.ToMm)}\u00A0mm sind "
         + $"alle um mehr als die Unsicherheit ihrer Mittelwerte {(run.IsThinner ? "dünner" : "dicker")} als der Median";
 
     public override string ReadingsDiffer(decimal byMm, decimal? positionMm) =>
-        $"Messwerte an einer Stelle weichen um bis zu {words.Number(byMm)} mm voneinander ab, {words.Place(positionMm)}";
+        $"Messwerte an einer Stelle weichen um bis zu {words.Number(byMm)}\u00A0mm voneinander ab, {words.Place(positionMm)}";
 
     public override string MiddleIsAsEnds => "die mittlere Hälfte der Länge misst so viel wie die beiden äußeren Viertel";
 
@@ -49,7 +50,7 @@ internal sealed class German(BasicWords words) : DiameterSentences
 
     public override string HasChanged(LocalDate first, IReadOnlyList<StationChange> most) =>
         $"seit dem ersten aufgezeichneten Profil, {words.Day(first)}, höchstens "
-        + $"{string.Join(" und ", most.Select(s => $"{Change(s.DifferenceMm)} bei {words.Number(s.PositionMm)} mm"))}";
+        + $"{string.Join(" und ", most.Select(s => $"{Change(s.DifferenceMm)} bei {words.Number(s.PositionMm)}\u00A0mm"))}";
 
     public override string Trend(DiameterTrend trend) =>
         $"über {Say.Count(trend.Smallest.Points.Count)} Prüfungen seit {words.Day(trend.Smallest.Points[0].On)}: der "
@@ -57,7 +58,7 @@ internal sealed class German(BasicWords words) : DiameterSentences
 
     public override string Projected(TrendSeries series)
     {
-        var limit = $"{words.Number(series.LimitMm!.Value)} mm";
+        var limit = $"{words.Number(series.LimitMm!.Value)}\u00A0mm";
         var how = series.IsReachedNow
             ? $"und die Grenze des Herstellers, {limit}, ist bei der Streuung der Prüfungen schon in Reichweite"
             : $"und würde die Grenze des Herstellers, {limit}, bis {words.Day(series.Reaches!.Value)} erreichen";
@@ -77,7 +78,7 @@ internal sealed class German(BasicWords words) : DiameterSentences
     private string MeanAndUncertainty(ProfileStation station) =>
         $"{words.Millimetres(station.MeanMm!.Value)} {words.Uncertainty(station.Uncertainty!)} {words.Place(station.PositionMm)}";
 
-    private string Range(DiameterBand band) => $"{words.Number(band.Least)} bis {words.Number(band.Most)} mm";
+    private string Range(DiameterBand band) => $"{words.Number(band.Least)} bis {words.Number(band.Most)}\u00A0mm";
 
     private string Change(double byMm) => $"{words.Millimetres(Math.Abs(byMm))} {(byMm < 0 ? "dünner" : "dicker")}";
 
@@ -85,5 +86,5 @@ internal sealed class German(BasicWords words) : DiameterSentences
         StationPlace.IsNothing(series.MmPerYear)
             ? "bleibt gleich"
             : $"{(series.MmPerYear < 0 ? "fällt" : "wächst")} um "
-                + $"{Notation.German.Number(Math.Abs(series.MmPerYear), "0.00")} mm im Jahr";
+                + $"{Notation.German.Number(Math.Abs(series.MmPerYear), "0.00")}\u00A0mm im Jahr";
 }

@@ -14,14 +14,14 @@ internal sealed class French(BasicWords words) : EvidenceSentences
             Mark("fabricant", item.Maker),
             Mark("modèle", item.Model),
             Mark("référence", item.PartNumber),
-            Mark("série", item.Serial),
+            Mark("numéro de série", item.Serial),
             Mark("marque du propriétaire", item.OwnersMark),
             item.Serial is null && item.OwnersMark is null ? "ni numéro de série ni marque du propriétaire pour le reconnaître" : null
         );
 
     public override string Made(PartialDate on) => $"fabriqué {words.When(on)}";
 
-    public override string ManufactureNotRecorded => "date de fabrication non enregistrée";
+    public override string ManufactureNotRecorded => "date de fabrication non renseignée";
 
     public override string Declaration(string reference, LocalDate? on) =>
         $"déclaration de conformité {reference}{(on is { } day ? $" du {words.Day(day)}" : "")}";
@@ -36,7 +36,7 @@ internal sealed class French(BasicWords words) : EvidenceSentences
 
     public override string FirstUsed(PartialDate on) => $"première utilisation {words.When(on)}";
 
-    public override string FirstUseNotRecorded => "première utilisation non enregistrée";
+    public override string FirstUseNotRecorded => "première utilisation non renseignée";
 
     public override string Exposed(Exposure exposure) =>
         Say.Join(
@@ -44,7 +44,7 @@ internal sealed class French(BasicWords words) : EvidenceSentences
             Mark("usage\u00A0:", exposure.Use),
             Mark("pièce métallique\u00A0:", exposure.Hardware),
             Mark("terrain\u00A0:", exposure.Ground),
-            exposure.UserMassKg is { } mass ? $"utilisateur de {words.Number(mass)} kg" : null
+            exposure.UserMassKg is { } mass ? $"utilisateur de {words.Number(mass)}\u00A0kg" : null
         );
 
     public override string LastExamined(PartialDate on) => $"dernière vérification {words.When(on)}";
@@ -57,7 +57,7 @@ internal sealed class French(BasicWords words) : EvidenceSentences
     public override string EventHappened(LocalDate on, string what) => $"événement exceptionnel le {words.Day(on)}\u00A0: {what}";
 
     public override string Remedied(Remedy remedy) =>
-        $"{remedy.What ?? "un remède non décrit"}"
+        $"{remedy.What ?? "une correction non décrite"}"
         + $"{(remedy.DoneOn is { } on ? $" le {words.Day(on)}" : "")}"
         + $"{(remedy.Evidence is { } evidence ? $" ({evidence})" : "")}";
 
@@ -82,7 +82,7 @@ internal sealed class French(BasicWords words) : EvidenceSentences
     }
 
     public override string Tested(TestMade test) =>
-        $"essai\u00A0: {test.Description ?? "non décrit"}\u00A0: {test.Result ?? "résultat non enregistré"}";
+        $"essai\u00A0: {test.Description ?? "non décrit"}\u00A0: {test.Result ?? "résultat non renseigné"}";
 
     public override string NextExaminationBy(LocalDate day) => $"prochaine vérification au plus tard le {words.Day(day)}";
 
@@ -102,19 +102,19 @@ internal sealed class French(BasicWords words) : EvidenceSentences
 
     public override string ResolvedBy(string defect, string remedy) => $"{defect}\u00A0; résolu par\u00A0: {remedy}";
 
-    public override string NotFoundAgain(string defect) => $"{defect}\u00A0; non retrouvé, et aucun remède n’est enregistré";
+    public override string NotFoundAgain(string defect) => $"{defect}\u00A0; non retrouvé, et aucune correction n’est enregistrée";
 
     public override string ExaminerConcludes(Conclusion? conclusion) =>
         conclusion is null
-            ? "la conclusion du vérificateur n’est pas enregistrée"
+            ? "la conclusion du vérificateur n’est pas renseignée"
             : $"le vérificateur conclut\u00A0: {Judgement(conclusion)}";
 
     private static string Judgement(Conclusion? conclusion) =>
         conclusion switch
         {
-            Conclusion.Fit => "apte",
+            Conclusion.Fit => "apte à l’emploi",
             Conclusion.Withdraw => "à retirer du service",
-            _ => "non enregistrée",
+            _ => "non renseignée",
         };
 
     private static string? Mark(string what, string? value) => value is null ? null : $"{what} {value}";

@@ -14,7 +14,7 @@ internal sealed class German(BasicWords words) : EvidenceSentences
             Mark("Hersteller", item.Maker),
             Mark("Modell", item.Model),
             Mark("Artikelnummer", item.PartNumber),
-            Mark("Serie", item.Serial),
+            Mark("Seriennummer", item.Serial),
             Mark("Eigentümerzeichen", item.OwnersMark),
             item.Serial is null && item.OwnersMark is null
                 ? "weder Seriennummer noch Eigentümerzeichen, an denen er zu erkennen wäre"
@@ -46,7 +46,7 @@ internal sealed class German(BasicWords words) : EvidenceSentences
             Mark("Gebrauch:", exposure.Use),
             Mark("Metallteil:", exposure.Hardware),
             Mark("Gelände:", exposure.Ground),
-            exposure.UserMassKg is { } mass ? $"Benutzer mit {words.Number(mass)} kg" : null
+            exposure.UserMassKg is { } mass ? $"Benutzermasse {words.Number(mass)}\u00A0kg" : null
         );
 
     public override string LastExamined(PartialDate on) => $"zuletzt geprüft {words.When(on)}";
@@ -54,7 +54,7 @@ internal sealed class German(BasicWords words) : EvidenceSentences
     public override string NoEarlierExamination => "keine frühere Prüfung bekannt";
 
     public override string ExaminedEarlier(LocalDate on, Conclusion? conclusion) =>
-        $"geprüft am {words.Day(on)}, Urteil: {Judgement(conclusion)}";
+        $"geprüft am {words.Day(on)}, Beurteilung: {Judgement(conclusion)}";
 
     public override string EventHappened(LocalDate on, string what) => $"außergewöhnliches Ereignis am {words.Day(on)}: {what}";
 
@@ -84,7 +84,7 @@ internal sealed class German(BasicWords words) : EvidenceSentences
     }
 
     public override string Tested(TestMade test) =>
-        $"Versuch: {test.Description ?? "nicht beschrieben"}: {test.Result ?? "Ergebnis nicht erfasst"}";
+        $"Erprobung: {test.Description ?? "nicht beschrieben"}: {test.Result ?? "Ergebnis nicht erfasst"}";
 
     public override string NextExaminationBy(LocalDate day) => $"nächste Prüfung bis {words.Day(day)}";
 
@@ -107,7 +107,7 @@ internal sealed class German(BasicWords words) : EvidenceSentences
     public override string NotFoundAgain(string defect) => $"{defect}; nicht wieder gefunden, und keine Behebung ist aufgezeichnet";
 
     public override string ExaminerConcludes(Conclusion? conclusion) =>
-        conclusion is null ? "das Urteil des Prüfers ist nicht erfasst" : $"der Prüfer urteilt: {Judgement(conclusion)}";
+        conclusion is null ? "die Beurteilung des Prüfers ist nicht erfasst" : $"Beurteilung des Prüfers: {Judgement(conclusion)}";
 
     private static string Judgement(Conclusion? conclusion) =>
         conclusion switch

@@ -19,7 +19,7 @@ internal sealed class French(BasicWords words) : ReasonSentences
 
     public override string InDoubt(string observed) => $"doute\u00A0: {observed}";
 
-    public override string DefectWithoutLaterDate(string observed) => $"défaut sans date ultérieure ni remède\u00A0: {observed}";
+    public override string DefectWithoutLaterDate(string observed) => $"défaut sans date ultérieure ni correction\u00A0: {observed}";
 
     public override string DefectNotDescribed => "défaut non décrit";
 
@@ -28,19 +28,19 @@ internal sealed class French(BasicWords words) : ReasonSentences
     public override string DangerNow(string what) => $"un danger dès maintenant\u00A0: {what}";
 
     public override string DangerWithoutTime(string what) =>
-        $"pourrait devenir un danger, et avant quand n’est pas enregistré\u00A0: {what}";
+        $"pourrait devenir un danger, et avant quand n’est pas renseigné\u00A0: {what}";
 
     public override string DangerNotAfterExamination(LocalDate by, string what) =>
         $"pourrait devenir un danger d’ici au {words.Day(by)}, ce qui n’est pas après le jour de la vérification\u00A0: {what}";
 
     public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
-        $"le diamètre moyen de {Notation.French.Number(meanMm)} mm {words.Place(positionMm)} est hors de "
-        + $"{words.Number(band.NominalMm)} mm ± {words.Number(band.TolerancePercent)}\u00A0% (de {words.Number(band.Least)} à "
-        + $"{words.Number(band.Most)} mm\u00A0; {words.Document(limits)})";
+        $"le diamètre moyen de {Notation.French.Number(meanMm)}\u00A0mm {words.Place(positionMm)} est hors de "
+        + $"{words.Number(band.NominalMm)}\u00A0mm ± {words.Number(band.TolerancePercent)}\u00A0% (de {words.Number(band.Least)} à "
+        + $"{words.Number(band.Most)}\u00A0mm\u00A0; {words.Document(limits)})";
 
     public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
         $"retiré du service le {words.Day(on)}{(document is null ? "" : $" par {document}")} ({why}), "
-        + $"{(released ? "ce qu’aucune levée ne peut effacer" : "et non levé depuis")}";
+        + $"{(released ? "ce qu’aucune remise en service ne peut lever" : "et non remis en service depuis")}";
 
     public override string ExaminerWithdraws => "le vérificateur conclut qu’il faut le retirer du service";
 
@@ -59,7 +59,7 @@ internal sealed class French(BasicWords words) : ReasonSentences
     public override string AnswerNotAllowed(string? typed, string? criterion) =>
         $"«\u00A0{typed ?? "rien"}\u00A0» n’est pas une réponse admise par le critère\u00A0: {words.Criterion(criterion)}";
 
-    public override string PartUndetermined(string part) => $"la pièce {part} montée dessus n’est pas déterminée";
+    public override string PartUndetermined(string part) => $"la pièce {part} montée dessus est en attente de décision";
 
     public override string PartOverdue(string part, LocalDate by) =>
         $"la pièce {part} montée dessus devait être vérifiée au plus tard le {words.Day(by)}";

@@ -33,15 +33,15 @@ internal sealed class German(BasicWords words) : ReasonSentences
         $"könnte bis {words.Day(by)} eine Gefahr werden, und das ist nicht nach dem Tag der Prüfung: {what}";
 
     public override string DiameterOutside(decimal meanMm, decimal? positionMm, DiameterBand band, MakersLimits limits) =>
-        $"mittlerer Durchmesser {Notation.German.Number(meanMm)} mm {words.Place(positionMm)} liegt außerhalb von "
-        + $"{words.Number(band.NominalMm)} mm ± {words.Number(band.TolerancePercent)} % "
-        + $"({words.Number(band.Least)} bis {words.Number(band.Most)} mm; {words.Document(limits)})";
+        $"mittlerer Durchmesser {Notation.German.Number(meanMm)}\u00A0mm {words.Place(positionMm)} liegt außerhalb von "
+        + $"{words.Number(band.NominalMm)}\u00A0mm ± {words.Number(band.TolerancePercent)}\u00A0% "
+        + $"({words.Number(band.Least)} bis {words.Number(band.Most)}\u00A0mm; {words.Document(limits)})";
 
     public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
         $"am {words.Day(on)}{(document is null ? "" : $" mit {document}")} aus dem Gebrauch genommen ({why}), "
         + $"{(released ? "was keine Freigabe beenden kann" : "und seither nicht freigegeben")}";
 
-    public override string ExaminerWithdraws => "der Prüfer urteilt, dass er aus dem Gebrauch zu nehmen ist";
+    public override string ExaminerWithdraws => "Beurteilung des Prüfers: aus dem Gebrauch nehmen";
 
     public override string PartWithdrawn(string part) =>
         $"das daran angebrachte Teil {part} ist aus dem Gebrauch genommen, und keine Erneuerung zeichnet seine Abnahme auf";
@@ -59,7 +59,7 @@ internal sealed class German(BasicWords words) : ReasonSentences
     public override string AnswerNotAllowed(string? typed, string? criterion) =>
         $"„{typed ?? "nichts"}“ ist keine Antwort, die das Kriterium zulässt: {words.Criterion(criterion)}";
 
-    public override string PartUndetermined(string part) => $"über das daran angebrachte Teil {part} ist nicht entschieden";
+    public override string PartUndetermined(string part) => $"das daran angebrachte Teil {part} ist ungeklärt";
 
     public override string PartOverdue(string part, LocalDate by) => $"das daran angebrachte Teil {part} war bis {words.Day(by)} zu prüfen";
 
@@ -68,7 +68,7 @@ internal sealed class German(BasicWords words) : ReasonSentences
             ? $"am {words.Day(day)} als vernichtet erfasst{(document is null ? "" : $" ({document})")}"
             : "als vernichtet erfasst";
 
-    public override string NotExamined => "bei diesem Termin nicht geprüft";
+    public override string NotExamined => "bei diesem Prüfauftrag nicht geprüft";
 
     public override string RecordError(Finding finding) => $"{finding.Code}: {words.Finding(finding)}";
 
@@ -79,10 +79,10 @@ internal sealed class German(BasicWords words) : ReasonSentences
         $"nicht geprüft: {words.Criterion(criterion)} ({Terms.German.Question(question)})";
 
     public override string NotAfterDanger(LocalDate last, LocalDate danger, string what) =>
-        $"nach dem {words.Day(last)} nicht benutzen: könnte bis {words.Day(danger)} eine Gefahr werden: {what}";
+        $"nach dem {words.Day(last)} nicht mehr benutzen: könnte bis {words.Day(danger)} eine Gefahr werden: {what}";
 
     public override string NotAfterPart(LocalDate last, string part) =>
-        $"nach dem {words.Day(last)} nicht benutzen, dem letzten Gebrauchstag des daran angebrachten Teils {part}";
+        $"nach dem {words.Day(last)} nicht mehr benutzen, dem letzten Gebrauchstag des daran angebrachten Teils {part}";
 
-    public override string NotAfterService(LocalDate last, string limit) => $"nach dem {words.Day(last)} nicht benutzen: {limit}";
+    public override string NotAfterService(LocalDate last, string limit) => $"nach dem {words.Day(last)} nicht mehr benutzen: {limit}";
 }

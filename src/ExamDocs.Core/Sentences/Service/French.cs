@@ -15,7 +15,7 @@ internal sealed class French(BasicWords words) : ServiceSentences
 
     public override string UseFromManufacture(int years, PartialDate made, MakersLimits limits) =>
         $"{Years(years)} d’utilisation depuis la fabrication {words.When(made)}, la première utilisation n’étant pas "
-        + $"enregistrée{words.Beside(limits)}";
+        + $"renseignée{words.Beside(limits)}";
 
     public override string AgeFromManufacture(int years, PartialDate made, MakersLimits limits) =>
         $"{Years(years)} depuis la fabrication {words.When(made)}{words.Beside(limits)}";
@@ -36,14 +36,14 @@ internal sealed class French(BasicWords words) : ServiceSentences
     public override string CleanedTooOften(int times, int allowed, MakersLimits limits) =>
         $"nettoyé {Say.Count(times)} fois, le fabricant en admet {Say.Count(allowed)}{words.Beside(limits)}";
 
-    public override string AgeCannotBeCounted => "l'âge maximal ne peut être compté sans la date de fabrication";
+    public override string AgeCannotBeCounted => "l’âge maximal ne peut être compté sans la date de fabrication";
 
     public override string StorageCannotBeCounted => "le stockage maximal ne peut être compté sans la date de fabrication";
 
     public override string UseCannotBeCounted =>
         "la durée d’utilisation ne peut être comptée sans la date de première utilisation ou de fabrication";
 
-    public override string CleaningsCannotBeCounted => "le nombre maximal de nettoyages ne peut être comparé à un nombre non enregistré";
+    public override string CleaningsCannotBeCounted => "le nombre maximal de nettoyages ne peut être comparé à un nombre non renseigné";
 
     public override string EndOfService(LocalDate on, bool ofStorage, string limit, IReadOnlyList<(LocalDate On, string Limit)> later)
     {

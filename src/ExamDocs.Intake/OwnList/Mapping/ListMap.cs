@@ -1,4 +1,5 @@
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Mapping;
 
@@ -8,7 +9,7 @@ public sealed record ListMap
     public const string FormatName = "examdocs-map/1";
 
     /// <summary>The order in which dates are typed that could be read in two ways.</summary>
-    public ListDateOrder? Dates { get; init; }
+    public DateOrder? Dates { get; init; }
 
     public IReadOnlyList<ColumnMap> Columns { get; init; } = [];
 

@@ -4,6 +4,7 @@ using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.OwnList.Words;
 using ExamDocs.Intake.RuleFiles;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Mapping;
 
@@ -12,8 +13,6 @@ public static class MapFile
 {
     /// <summary>More words than anybody settles; the rest stays as the program knows it.</summary>
     private const int MostWords = 400;
-
-    private static readonly string[] Orders = ["day-month-year", "month-day-year", "year-month-day"];
 
     private static readonly string[] Surenesses = ["no", "likely", "yes"];
 
@@ -46,7 +45,7 @@ public static class MapFile
             Format = ListMap.FormatName,
             List = Samples.Visible(mapping.Book.FileName),
             ToSettle = [.. ListToSettle.Necessary(mapping).Concat(ListToSettle.Other(mapping))],
-            Dates = map.Dates is { } order ? Orders[(int)order] : null,
+            Dates = map.Dates is { } order ? DateOrders.Word(order) : null,
             Columns =
             [
                 .. map.Columns.Select(c => new ListMapColumn(
@@ -78,7 +77,7 @@ public static class MapFile
     private static ListMap Of(ListMapFile file) =>
         new()
         {
-            Dates = file.Dates is { } order ? (ListDateOrder)Array.IndexOf(Orders, order) : null,
+            Dates = file.Dates is { } order ? DateOrders.Find(order) : null,
             Columns = [.. file.Columns.Select(c => new ColumnMap(c.Heading, c.To is { } to ? ListFields.Named(to) : null))],
             Makers = file.Makers,
             Kinds = [.. file.Kinds.Select(k => new KindMap(k.Word, k.Category))],

@@ -1,5 +1,6 @@
 using ExamDocs.Intake.OwnList.Sheets;
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Mapping;
 
@@ -75,12 +76,12 @@ internal static class WordProposals
         ];
 
     /// <summary>The one order that every date which has one reading alone agrees with; null where there is none.</summary>
-    public static ListDateOrder? OrderOfDates(IEnumerable<MappedTable> tables)
+    public static DateOrder? OrderOfDates(IEnumerable<MappedTable> tables)
     {
         var seen = DateTexts(tables)
             .Where(d => d.Readings.Count == 1)
             .SelectMany(d => d.Readings.Keys)
-            .Where(o => o is not ListDateOrder.YearMonthDay)
+            .Where(o => o is not DateOrder.YearFirst)
             .Distinct()
             .ToList();
         return seen is [var one] ? one : null;

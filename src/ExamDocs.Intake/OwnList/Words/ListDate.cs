@@ -5,27 +5,19 @@ using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Words;
 
-/// <summary>The order in which a list types its dates.</summary>
-public enum ListDateOrder
-{
-    DayMonthYear,
-    MonthDayYear,
-    YearMonthDay,
-}
-
 /// <summary>
 /// A date as a list has it. What can be read in one way has one reading; 03/04/2026 has one for each order that fits, and is read
 /// only once an order is given.
 /// </summary>
 /// <param name="Readings">By the orders that give a date.</param>
-internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, PartialDate> Readings)
+internal sealed partial record ListDate(IReadOnlyDictionary<DateOrder, PartialDate> Readings)
 {
-    private static readonly ListDateOrder[] Orders = [ListDateOrder.DayMonthYear, ListDateOrder.MonthDayYear, ListDateOrder.YearMonthDay];
+    private static readonly DateOrder[] Orders = [DateOrder.DayFirst, DateOrder.MonthFirst, DateOrder.YearFirst];
 
     /// <summary>Null where it depends on the order.</summary>
     public PartialDate? Only => Readings.Values.Distinct().ToList() is [var one] ? one : null;
 
-    public PartialDate? In(ListDateOrder? order) => Only ?? (order is { } given && Readings.TryGetValue(given, out var date) ? date : null);
+    public PartialDate? In(DateOrder? order) => Only ?? (order is { } given && Readings.TryGetValue(given, out var date) ? date : null);
 
     /// <summary>Null where the text is no date.</summary>
     public static ListDate? Of(string typed)
@@ -47,20 +39,20 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
         var (a, b, c) = (match.Groups["a"].Value, match.Groups["b"].Value, match.Groups["c"].Value);
         // Dots stand between day, month and year in this order everywhere that dots are used.
         var orders =
-            a.Length == 4 ? [ListDateOrder.YearMonthDay]
-            : match.Groups["s"].Value is "." ? [ListDateOrder.DayMonthYear]
+            a.Length == 4 ? [DateOrder.YearFirst]
+            : match.Groups["s"].Value is "." ? [DateOrder.DayFirst]
             : Orders;
-        var readings = new Dictionary<ListDateOrder, PartialDate>();
+        var readings = new Dictionary<DateOrder, PartialDate>();
         foreach (var order in orders)
         {
             var (year, month, day) = order switch
             {
-                ListDateOrder.DayMonthYear => (c, b, a),
-                ListDateOrder.MonthDayYear => (c, a, b),
+                DateOrder.DayFirst => (c, b, a),
+                DateOrder.MonthFirst => (c, a, b),
                 _ => (a, b, c),
             };
             // Year first with two digits is too rare to put the usual orders in doubt.
-            if (order is ListDateOrder.YearMonthDay && a.Length < 4 && (c.Length == 4 || readings.Count > 0))
+            if (order is DateOrder.YearFirst && a.Length < 4 && (c.Length == 4 || readings.Count > 0))
                 continue;
             if (year.Length is 2 or 4 && day.Length <= 2 && month.Length <= 2 && Made(Year(year), Parse(month), Parse(day)) is { } date)
                 readings[order] = date;
@@ -81,7 +73,7 @@ internal sealed partial record ListDate(IReadOnlyDictionary<ListDateOrder, Parti
 
     private static ListDate? One(int? year, int? month, int? day) =>
         year is { } known && Made(known, month, day) is { } date
-            ? new ListDate(new Dictionary<ListDateOrder, PartialDate> { [ListDateOrder.YearMonthDay] = date })
+            ? new ListDate(new Dictionary<DateOrder, PartialDate> { [DateOrder.YearFirst] = date })
             : null;
 
     private static PartialDate? Made(int year, int? month, int? day)

@@ -3,7 +3,6 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Annotating;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
-using ExamDocs.Intake.Workbook.Writing;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
@@ -49,7 +48,7 @@ internal sealed class CellMarks
         }
         foreach (var (column, text) in TakeComments(row.Number))
         {
-            if (headings.ColumnAt(column) is not { } known || !IsSame(HeadingStyle.NoteOn(known), text))
+            if (!headings.IsNoteOnHeading(text))
                 AddElsewhere(row.Number, column, text);
         }
     }
@@ -76,13 +75,13 @@ internal sealed class CellMarks
     }
 
     /// <param name="row">A row of the sheet about the visit.</param>
-    /// <param name="isRead">Whether it is a particular of the visit.</param>
-    public void Visit(SheetRow row, bool isRead)
+    /// <param name="lastRead">The last column of which something is read; 0 where nothing is.</param>
+    public void Visit(SheetRow row, int lastRead)
     {
-        ReportStruck([.. row.Cells.Where(c => c.IsStruck && c.Column <= 2)], "/visit", row.Number, null);
+        ReportStruck([.. row.Cells.Where(c => c.IsStruck && c.Column <= Math.Max(2, lastRead))], "/visit", row.Number, null);
         foreach (var (column, text) in TakeComments(row.Number))
         {
-            if (isRead)
+            if (lastRead > 0)
                 Report(BesideFindings.CommentOnValue, "/visit", row.Number, column, $"a comment says '{CellReading.Shown(text)}'", null);
             else
                 AddElsewhere(row.Number, column, text);
@@ -102,23 +101,12 @@ internal sealed class CellMarks
                 BesideFindings.CommentElsewhere,
                 ReadingNotes.Outside(_sheet.Name, _firstElsewhere),
                 $"{_sheet.Name}!{_firstElsewhere}",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"comments on the sheet {_sheet.Name} that are not read: {_elsewhere}, the first says "
-                        + $"'{CellReading.Shown(_firstText!)}'"
-                )
+                $"{_elsewhere} comments on the sheet {_sheet.Name} are not read; the first says '{CellReading.Shown(_firstText!)}'"
             );
         foreach (var (from, to, column) in about.MergedRows)
         {
             foreach (var (row, (pointer, item)) in _items.Where(i => i.Key > from && i.Key <= to).OrderBy(i => i.Key))
-                Report(
-                    SheetFindings.MergedRows,
-                    pointer,
-                    row,
-                    column,
-                    string.Create(CultureInfo.InvariantCulture, $"the cell is merged with row {from}"),
-                    item
-                );
+                Report(SheetFindings.MergedRows, pointer, row, column, $"the cell is merged with row {from}", item);
         }
     }
 
@@ -137,9 +125,12 @@ internal sealed class CellMarks
     {
         if (struck.Count == 0)
             return;
-        var more =
-            struck.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", and so are {struck.Count - 1} more cells of the row");
-        Report(BesideFindings.StruckOut, pointer, row, struck[0].Column, $"'{CellReading.Shown(struck[0].Raw)}' is struck out{more}", item);
+        var first = CellReading.Shown(struck[0].Raw);
+        var message =
+            struck.Count == 1
+                ? (Message)$"'{first}' is struck out"
+                : $"'{first}' is struck out, and so are {struck.Count - 1} more cells of the row";
+        Report(BesideFindings.StruckOut, pointer, row, struck[0].Column, message, item);
     }
 
     private List<(int Column, string Text)> TakeComments(int row) => _comments.Remove(row, out var there) ? there : [];
@@ -151,12 +142,9 @@ internal sealed class CellMarks
         (_firstElsewhere, _firstText) = (row < 1 ? "A1" : CellAddress.Of(row, column), text);
     }
 
-    private void Report(RuleInfo rule, string pointer, int row, int column, string message, string? item)
+    private void Report(RuleInfo rule, string pointer, int row, int column, Message message, string? item)
     {
         var cell = CellAddress.Of(row, column);
         _notes.Report(rule, $"{pointer}/{cell}", $"{_sheet.Name}!{cell}", message, item);
     }
-
-    /// <summary>Programs store line breaks and blanks differently.</summary>
-    private static bool IsSame(string one, string other) => string.Equals(Seal.Of(one), Seal.Of(other), StringComparison.Ordinal);
 }

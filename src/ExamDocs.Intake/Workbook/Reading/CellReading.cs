@@ -2,6 +2,7 @@ using System.Globalization;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Binding;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -37,8 +38,8 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904, KnownRule
             CellKind.Boolean => Boolean(cell.Raw is "1" or "true", column.Kind, pointer),
             CellKind.IsoDate => _numbers.ReadIso(cell.Raw, column.Kind, pointer),
             CellKind.Error => Report(CellFindings.ErrorCell, pointer, $"the cell holds the error {Shown(cell.Raw)}"),
-            CellKind.FormulaWithoutValue => Report(CellFindings.FormulaWithoutValue, pointer, "the formula was saved without its result"),
-            _ => Report(CellFindings.UnreadableCell, pointer, "the cell's content is damaged"),
+            CellKind.FormulaWithoutValue => Report(CellFindings.FormulaWithoutValue, pointer, $"the formula was saved without its result"),
+            _ => Report(CellFindings.UnreadableCell, pointer, $"the cell's content is damaged"),
         };
     }
 
@@ -62,10 +63,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904, KnownRule
             notes.Report(
                 CellFindings.DatesInOrder,
                 _firstOrdered,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"dates read in the order {DateOrders.Words[(int)Dates!]}: {_ordered}, this being the first"
-                )
+                $"{_ordered} dates were read in the order {DateOrders.Word(Dates!.Value)}; this is the first"
             );
         _numberTexts.Finish();
     }
@@ -115,7 +113,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904, KnownRule
         var entries = text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (entries.Length > WorkbookLimits.ListEntries)
         {
-            notes.Report(SheetFindings.ListTooLong, pointer.ToString(), "the cell lists more than 200 things");
+            notes.Report(SheetFindings.ListTooLong, pointer.ToString(), $"the cell lists more than 200 things");
             return null;
         }
         if ((_listed += entries.Length) > WorkbookLimits.ListEntriesTotal)
@@ -126,7 +124,7 @@ internal sealed class CellReading(ReadingNotes notes, bool counts1904, KnownRule
         return new ListNode(pointer, nodes);
     }
 
-    private SourceNode? Report(RuleInfo rule, JsonPlace pointer, string message)
+    private SourceNode? Report(RuleInfo rule, JsonPlace pointer, Message message)
     {
         notes.Report(rule, pointer.ToString(), message);
         return null;

@@ -48,7 +48,9 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
                     SheetFindings.PhotoWithoutObservation,
                     $"{observation.Pointer}/photo",
                     row.Place,
-                    $"there is no observation of '{criterion ?? "no criterion"}' to put the photo to",
+                    criterion is null
+                        ? (Message)$"the photo's row names no criterion"
+                        : $"there is no observation of '{criterion}' for the photo",
                     key.Text("item")
                 );
         }
@@ -93,13 +95,13 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
     {
         var (item, day) = (key.Text("item"), key.Text("examinedOn"));
         if (item is null)
-            notes.Report(SheetFindings.NoItemNamed, pointer, row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, pointer, row.Place, $"the row names no item");
         else if (carrier is not null)
             notes.Report(
                 SheetFindings.NoExamination.At(
                     pointer,
                     day is null
-                        ? $"no examination is filled in for the item '{CellReading.Shown(item)}'"
+                        ? (Message)$"no examination is filled in for the item '{CellReading.Shown(item)}'"
                         : $"there is no examination of the item '{CellReading.Shown(item)}' on {CellReading.Shown(day)}",
                     item: item
                 ) with
@@ -119,7 +121,7 @@ internal sealed class DetailRows(DraftObject record, RowFilling filling, Reading
                 SheetFindings.EarlierWithoutDate,
                 $"{entry.Pointer}/examinedOn",
                 row.Place,
-                "the date is missing",
+                $"the date is missing",
                 key.Text("item")
             );
     }

@@ -13,6 +13,9 @@ internal sealed class DraftObject(string pointer, int likely = 0)
 
     public string Pointer => pointer;
 
+    /// <summary>Of an item: the examination that was filled in in the same row; null where none was.</summary>
+    public DraftObject? Examination { get; set; }
+
     public void Add(string name, SourceNode value) => _members.Add(KeyValuePair.Create(name, value));
 
     /// <summary>The text of a member; null where it is missing or something else.</summary>

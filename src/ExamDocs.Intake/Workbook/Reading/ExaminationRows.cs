@@ -28,9 +28,9 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         _ = examination.List("observations");
         var item = examination.Text("item");
         if (item is null)
-            notes.Report(SheetFindings.NoItemNamed, $"{examination.Pointer}/item", row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, $"{examination.Pointer}/item", row.Place, $"the row names no item");
         if (examination.Text("examinedOn") is null)
-            notes.Report(SheetFindings.EarlierWithoutDate, $"{examination.Pointer}/examinedOn", row.Place, "the date is missing", item);
+            notes.Report(SheetFindings.EarlierWithoutDate, $"{examination.Pointer}/examinedOn", row.Place, $"the date is missing", item);
         if (!index.AddEarlier(item, examination))
             ReportSameDay(examination, row, item);
         return examination;
@@ -39,6 +39,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
     private void AddExaminationOf(RowView row, DraftObject item)
     {
         var examination = record.List("examinations").AddObject();
+        item.Examination = examination;
         var id = item.Text("id");
         if (id is not null)
             examination.Add("item", new TextNode($"{examination.Pointer}/item", id));
@@ -58,7 +59,7 @@ internal sealed class ExaminationRows(DraftObject record, RowFilling filling, Re
         notes.Report(
             SheetFindings.TwoExaminationsOfOneDay.At(
                 $"{examination.Pointer}/examinedOn",
-                "the item has two examinations of one day",
+                $"the item has two examinations of one day",
                 item: item
             ) with
             {

@@ -1,5 +1,6 @@
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
+using ExamDocs.Intake.Workbook.Writing;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
@@ -11,6 +12,8 @@ internal sealed class HeadingMap
     private readonly SheetShape _shape;
     private Column?[] _columns = [];
     private readonly Dictionary<int, ForeignHeading> _foreign = [];
+    private readonly HashSet<Column> _misspelt = [];
+    private HashSet<string>? _notes;
     private bool? _hasLists;
 
     private HeadingMap(SheetShape shape, int row) => (_shape, Row) = (shape, row);
@@ -54,15 +57,23 @@ internal sealed class HeadingMap
     public IEnumerable<string> Missing =>
         _shape
             .Columns.Where(c => c.IsNeeded && (c.Group is ColumnGroup.Item || _known.Exists(k => k.Column.Group is not ColumnGroup.Item)))
-            .Where(c => !_known.Exists(k => k.Column == c))
+            .Where(c => !_known.Exists(k => k.Column == c) && !_misspelt.Contains(c))
             .Select(c => c.Heading);
 
-    /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
-    public string? Near(string typed) => HeadingWords.Near(_shape, typed);
+    /// <summary>
+    /// The column of the sheet that a mistyped heading most resembles; null where none is near. It is not said to be missing besides.
+    /// </summary>
+    public Column? Misspelt(string typed)
+    {
+        if (HeadingWords.NearColumn(_shape.Columns, typed) is not { } column)
+            return null;
+        _misspelt.Add(column);
+        return column;
+    }
 
-    /// <summary>Where the value under a heading of the shape goes; null where it has no such heading.</summary>
-    public string? PathOf(string heading) =>
-        _shape.Columns.FirstOrDefault(c => string.Equals(c.Heading, heading, StringComparison.Ordinal))?.Path;
+    /// <summary>Whether a comment is the program's own on a heading of the sheet, wherever that stands by now.</summary>
+    public bool IsNoteOnHeading(string text) =>
+        (_notes ??= [.. _shape.Columns.Select(c => Seal.Of(HeadingStyle.NoteOn(c)))]).Contains(Seal.Of(text));
 
     public bool Knows(int column) => ColumnAt(column) is not null;
 

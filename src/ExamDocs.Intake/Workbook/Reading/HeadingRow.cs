@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
@@ -51,18 +52,19 @@ internal static class HeadingRow
                     SheetFindings.NoHeading,
                     ReadingNotes.Outside(sheet, at),
                     $"{sheet}!{at}",
-                    $"'{CellReading.Shown(cell.Raw)}' stands above the headings and is not read"
+                    $"'{CellReading.Shown(cell.Raw)}' is above the headings and is not read"
                 );
         }
-        var first = above.Count > 0 ? $", '{CellReading.Shown(above[0].Cells[0].Raw)}' being the first" : "";
         notes.Report(
             ReadAsFindings.RowsAboveHeadings,
             ReadingNotes.Outside(sheet, $"A{row.ToString(CultureInfo.InvariantCulture)}/above"),
             $"{sheet}!A{row.ToString(CultureInfo.InvariantCulture)}",
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"the headings of the sheet {sheet} stand in row {row}; rows filled in above them, which are not read: {above.Count}{first}"
-            )
+            above.Count > 0
+                ? (Message)(
+                    $"the headings of the sheet {sheet} are in row {row}; {above.Count} rows above them are not read, the first "
+                    + $"begins with '{CellReading.Shown(above[0].Cells[0].Raw)}'"
+                )
+                : $"the headings of the sheet {sheet} are in row {row}"
         );
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 using ExamDocs.Intake.Workbook.Writing;
@@ -18,7 +19,7 @@ internal static class HelperSheets
 
     private static (string, string)? StrayLine(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
-        var lines = FixedSheets.GuideLines(WorkbookShape.For(rules)).Concat(FixedSheets.EarlierGuideLines).ToHashSet();
+        var lines = GuideSheet.GuideLines(WorkbookShape.For(rules)).Concat(GuideSheet.EarlierGuideLines).ToHashSet();
         var numbered = lines.Where(l => char.IsAsciiDigit(l.First[0])).Select(l => l.Second).ToHashSet(StringComparer.Ordinal);
         foreach (var row in rows)
         {
@@ -38,7 +39,10 @@ internal static class HelperSheets
         return null;
     }
 
-    /// <summary>Each column holds one of the longer lists of words, whole and in its order, or names of criteria or regimes.</summary>
+    /// <summary>
+    /// Each column holds one of the longer lists of words, whole and in its order, names of criteria or regimes, or under its heading what
+    /// is known of items and firms.
+    /// </summary>
     private static (string, string)? StrayWord(IReadOnlyList<SheetRow> rows, KnownRules rules)
     {
         var lists = WorkbookShape
@@ -55,6 +59,11 @@ internal static class HelperSheets
         foreach (var column in rows.SelectMany(r => r.Cells.Select(c => (Row: r, Cell: c))).GroupBy(c => c.Cell.Column))
         {
             var words = column.Select(c => c.Cell.Raw).ToList();
+            if (
+                words is [WorkbookShape.ItemIdsHeading or WorkbookShape.FirmsHeading or WorkbookShape.AddressesHeading, ..]
+                && !words.Exists(AnswerWords.IsIn)
+            )
+                continue;
             if (!words.TrueForAll(criteria.Contains) && !lists.Exists(l => l.SequenceEqual(words, StringComparer.Ordinal)))
                 return UnreadValue(column.First().Row, column.First().Cell);
         }

@@ -8,7 +8,7 @@ internal sealed class ItemDetailRows(RowFilling filling, ReadingNotes notes)
     private const string Key = "item";
 
     /// <summary>No item stands there, so that a row that names none holds back no other: what it was to answer is asked again.</summary>
-    private const string OfNoItem = "/items/2147483647/";
+    public const string OfNoItem = "/items/2147483647/";
 
     /// <summary>Of two items of one id the first.</summary>
     private readonly Dictionary<string, DraftObject> _items = new(StringComparer.Ordinal);
@@ -29,7 +29,7 @@ internal sealed class ItemDetailRows(RowFilling filling, ReadingNotes notes)
         filling.Fill(key, row, c => c.Path is Key);
         var id = key.Text(Key);
         if (id is null)
-            notes.Report(SheetFindings.NoItemNamed, key.Pointer, row.Place, "the row names no item");
+            notes.Report(SheetFindings.NoItemNamed, key.Pointer, row.Place, $"the row names no item");
         if (id is null || !_items.TryGetValue(id, out var item))
         {
             if (id is not null)

@@ -36,10 +36,10 @@ internal sealed class NumberCells(ReadingNotes notes, bool counts1904)
         return Digits(number, cell, kind, pointer);
     }
 
-    private string DateMessage(double number) =>
+    private Message DateMessage(double number) =>
         SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day
-            ? $"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
-            : "the cell holds a time";
+            ? (Message)$"the cell holds the date {NodaTime.Text.LocalDatePattern.Iso.Format(day)}"
+            : $"the cell holds a time";
 
     private TextNode? Date(double number, Cell cell, JsonPlace pointer)
     {
@@ -47,7 +47,7 @@ internal sealed class NumberCells(ReadingNotes notes, bool counts1904)
             return new TextNode(pointer, CellDigits.Plain(number));
         var isTime = cell.Format.Kind is FormatKind.Time or FormatKind.Duration;
         if (isTime || (cell.Format.Kind is FormatKind.DateAndTime && number != Math.Floor(number)))
-            return Report(CellFindings.TimeNotDate, pointer, "the cell holds a time of day or a span of hours") as TextNode;
+            return Report(CellFindings.TimeNotDate, pointer, $"the cell holds a time of day or a span of hours") as TextNode;
         if (SpreadsheetSerial.ToDate((decimal)number, counts1904) is { } day)
             return new TextNode(pointer, NodaTime.Text.LocalDatePattern.Iso.Format(day));
         return Report(
@@ -63,13 +63,13 @@ internal sealed class NumberCells(ReadingNotes notes, bool counts1904)
         if (cell.Format.Kind is FormatKind.Zeros)
             digits = digits.PadLeft(cell.Format.Zeros, '0');
         else if (CellDigits.MayHaveLostDigits(number))
-            Report(CellFindings.DigitsLost, pointer, $"{CellReading.Shown(digits)} stands in a number cell");
+            Report(CellFindings.DigitsLost, pointer, $"{CellReading.Shown(digits)} is stored as a number");
         else if (kind is ColumnKind.Identity)
-            Report(CellFindings.NumberAsIdentity, pointer, $"{digits} stands in a number cell");
+            Report(CellFindings.NumberAsIdentity, pointer, $"{digits} is stored as a number");
         return kind is ColumnKind.List ? new ListNode(pointer, [new TextNode($"{pointer}/0", digits)]) : new TextNode(pointer, digits);
     }
 
-    private SourceNode? Report(RuleInfo rule, JsonPlace pointer, string message)
+    private SourceNode? Report(RuleInfo rule, JsonPlace pointer, Message message)
     {
         notes.Report(rule, pointer.ToString(), message);
         return null;

@@ -30,7 +30,7 @@ internal sealed partial class NumberTexts(ReadingNotes notes, ReadAsNotes readin
             return Refuse(
                 CellFindings.NumberReadTwoWays,
                 pointer,
-                $"{CellReading.Shown(text)} may be a thousand and more, or have three decimals"
+                $"{CellReading.Shown(text)} may be a thousand or more, or a number with three decimals"
             );
         if (number.Plain is not { } plain)
             return new TextNode(pointer, text);
@@ -82,14 +82,23 @@ internal sealed partial class NumberTexts(ReadingNotes notes, ReadAsNotes readin
             : null;
     }
 
-    private static string Wrong(string text, string unit, Column column) =>
-        Unit.OfMember(column.Path) is { } wanted
-            ? $"'{CellReading.Shown(text)}' is in '{CellReading.Shown(unit)}', and here belongs a number in {wanted}"
-            : $"'{CellReading.Shown(text)}' has '{CellReading.Shown(unit)}' behind it, and here belongs a number alone";
+    private static Message Wrong(string text, string unit, Column column) =>
+        Unit.OfMember(column.Path) is { } wanted and not Unit.Count
+            ? (Message)$"'{CellReading.Shown(text)}' is in '{CellReading.Shown(unit)}'; type a number in {Said(wanted)}"
+            : $"'{CellReading.Shown(text)}' has '{CellReading.Shown(unit)}' behind it; type the number alone";
+
+    private static Message Said(string unit) =>
+        unit switch
+        {
+            Unit.Years => $"years",
+            Unit.Months => $"months",
+            Unit.Load => $"kg, t, kN or persons",
+            _ => Message.AsIs(unit),
+        };
 
     private static string WithoutBlanks(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 
-    private SourceNode? Refuse(RuleInfo rule, JsonPlace pointer, string message)
+    private SourceNode? Refuse(RuleInfo rule, JsonPlace pointer, Message message)
     {
         notes.Report(rule, pointer.ToString(), message);
         return null;

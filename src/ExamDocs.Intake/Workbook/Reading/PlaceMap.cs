@@ -33,7 +33,8 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     public void Add(string pointer, RowPlace row, int column) => _exact.TryAdd(pointer, new CellPlace(row, column, null));
 
     /// <inheritdoc cref="Add(string, RowPlace, int)"/>
-    public void Add(string pointer, string address) => _exact.TryAdd(pointer, new CellPlace(default, 0, address));
+    public void Add(string pointer, string address, string? heading = null) =>
+        _exact.TryAdd(pointer, new CellPlace(default, 0, address) { Label = heading });
 
     /// <summary>Notes the row that an object of the record was read from; of two the first counts.</summary>
     public void AddRow(string pointer, RowPlace row)
@@ -170,6 +171,9 @@ internal sealed class PlaceMap : IReadOnlyDictionary<string, string>
     {
         public string Address => Written ?? Row.Address(Column);
 
-        public string? Heading => Written is null ? Row.HeadingTyped(Column) : null;
+        /// <summary>What stands beside it as its heading; null where nothing does.</summary>
+        public string? Label { get; init; }
+
+        public string? Heading => Written is null ? Row.HeadingTyped(Column) : Label;
     }
 }

@@ -51,16 +51,17 @@ internal sealed class ReadAsNotes(ReadingNotes notes)
         foreach (var ((kind, sheet, heading), group) in _groups)
         {
             var cells = group.Cells.ConvertAll(c => (c.Pointer, Cell: CellOf(c.Pointer), Text: Text(c.Typed, c.Read)));
-            var said = cells
-                .GroupBy(c => c.Text, StringComparer.Ordinal)
-                .Take(MostTexts)
-                .Select(g => Said(g.Key, [.. g.Select(c => c.Cell)]));
-            var named = cells.GroupBy(c => c.Text, StringComparer.Ordinal).Take(MostTexts).Sum(g => g.Count());
-            var more = group.Count > named ? string.Create(CultureInfo.InvariantCulture, $"; and {group.Count - named} more") : "";
+            var said = cells.GroupBy(c => c.Text).Take(MostTexts).Select(g => Said(g.Key, [.. g.Select(c => c.Cell)]));
+            var named = cells.GroupBy(c => c.Text).Take(MostTexts).Sum(g => g.Count());
             notes.Report(
                 ReadAsFindings.ReadAs.At(
                     ReadingNotes.Outside(sheet, $"{cells[0].Cell}/{kind}"),
-                    $"in the column '{CellReading.Shown(heading)}' of {sheet}: {string.Join("; ", said)}{more}"
+                    group.Count > named
+                        ? (Message)(
+                            $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}; and "
+                            + $"{group.Count - named} more"
+                        )
+                        : $"in the column '{CellReading.Shown(heading)}' of {sheet}: {Message.Join("; ", said)}"
                 ) with
                 {
                     Also = [.. cells.Select(c => new FurtherPlace(c.Pointer, c.Text))],
@@ -70,15 +71,12 @@ internal sealed class ReadAsNotes(ReadingNotes notes)
         }
     }
 
-    private static string Text(string typed, string read) => $"'{CellReading.Shown(typed)}' read as {CellReading.Shown(read)}";
+    private static Message Text(string typed, string read) => $"'{CellReading.Shown(typed)}' read as {CellReading.Shown(read)}";
 
-    private static string Said(string text, List<string> cells) =>
+    private static Message Said(Message text, List<string> cells) =>
         cells.Count <= MostCells
-            ? $"{text} ({string.Join(", ", cells)})"
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"{text} ({string.Join(", ", cells.Take(MostCells))} and {cells.Count - MostCells} more cells)"
-            );
+            ? (Message)$"{text} ({string.Join(", ", cells)})"
+            : $"{text} ({string.Join(", ", cells.Take(MostCells))} and {cells.Count - MostCells} more cells)";
 
     /// <summary>Without its sheet, which is said already.</summary>
     private string CellOf(string pointer)

@@ -21,22 +21,25 @@ internal sealed class ReadingNotes
     public List<(string Sheet, int Row)> UnreadRows { get; } = [];
 
     /// <summary>Notes where a place of the record stood; of two cells the first counts.</summary>
-    public void Place(string pointer, string address) => _cells.Add(pointer, address);
+    /// <param name="pointer">The place.</param>
+    /// <param name="address">Its cell.</param>
+    /// <param name="heading">What stands beside the cell as its heading; null where nothing does.</param>
+    public void Place(string pointer, string address, string? heading = null) => _cells.Add(pointer, address, heading);
 
-    /// <inheritdoc cref="Place(string, string)"/>
+    /// <inheritdoc cref="Place(string, string, string?)"/>
     public void Place(string pointer, RowView row, int column) => _cells.Add(pointer, row.Stands, column);
 
     /// <summary>Notes the row that an object was read from, and with it the places of its members.</summary>
     public void PlaceRow(string pointer, RowView row) => _cells.AddRow(pointer, row.Stands);
 
     /// <summary>Reports at a place that is noted already, or lies within one that is.</summary>
-    public void Report(RuleInfo rule, string pointer, string message)
+    public void Report(RuleInfo rule, string pointer, Message message)
     {
         _findings.Add(rule.At(pointer, message));
         RefuseTooMany();
     }
 
-    public void Report(RuleInfo rule, string pointer, string address, string message, string? item = null, string? hint = null) =>
+    public void Report(RuleInfo rule, string pointer, string address, Message message, string? item = null, Message? hint = null) =>
         Report(rule.At(pointer, message, hint, item), address);
 
     /// <param name="finding">What was found, with what would explain it.</param>

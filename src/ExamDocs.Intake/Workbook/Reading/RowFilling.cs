@@ -62,7 +62,7 @@ internal sealed class RowFilling(ReadingNotes notes, CellReading reading)
             notes.Report(
                 AnswerRules.TwoNotes,
                 pointer,
-                $"'{CellReading.Shown(both.Note)}' stands after the answer, and a note in its own column"
+                $"'{CellReading.Shown(both.Note)}' is a note after the answer, and there is a note in its own column too"
             );
         var said = both.NamesAnother ? typed.Raw : both.Note;
         if (note is { } own)

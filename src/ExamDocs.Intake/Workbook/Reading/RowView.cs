@@ -62,11 +62,8 @@ internal readonly struct RowView(string sheet, SheetRow row, HeadingMap headings
 
     public string? HeadingTyped(int column) => headings.Typed(column);
 
-    /// <summary>The heading of the sheet that a mistyped one most resembles; null where none is near.</summary>
-    public string? Near(string heading) => headings.Near(heading);
-
-    /// <summary>Where the value under a heading of the sheet's shape goes.</summary>
-    public string? PathOf(string heading) => headings.PathOf(heading);
+    /// <inheritdoc cref="HeadingMap.Misspelt"/>
+    public Column? Misspelt(string heading) => headings.Misspelt(heading);
 
     /// <inheritdoc cref="HeadingMap.Foreign"/>
     public ForeignHeading Foreign(int column) => headings.Foreign(column);

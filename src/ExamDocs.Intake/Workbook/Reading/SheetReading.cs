@@ -15,6 +15,7 @@ internal sealed class SheetReading
     private readonly DetailRows _details;
     private readonly ItemDetailRows _itemDetails;
     private readonly GreyCells _grey;
+    private readonly UnmeasuredPlaces _unmeasured;
     private readonly VisitRows _visit;
     private readonly CellReading _cells;
     private readonly HeadingWords _words;
@@ -28,6 +29,7 @@ internal sealed class SheetReading
         _grey = new GreyCells(notes);
         _examinations = new ExaminationRows(_record, _filling, notes, _index, _grey);
         _details = new DetailRows(_record, _filling, notes, _index);
+        _unmeasured = new UnmeasuredPlaces(_details, _index, notes);
         _itemDetails = new ItemDetailRows(_filling, notes);
         _visit = new VisitRows(_record, _filling, _cells, notes);
     }
@@ -74,6 +76,7 @@ internal sealed class SheetReading
             remarks.Look(row);
             marks.Visit(row, _visit.Add(sheet.Name, row));
         }
+        _visit.AddPeople(sheet.Name);
         _index.VisitDay = _record.Child("visit").Text("examinedOn");
     }
 
@@ -102,6 +105,7 @@ internal sealed class SheetReading
             remarks.Look(all.Current);
             ReadRow(new RowView(sheet.Name, all.Current, headings), shape, marks, unread);
         }
+        _unmeasured.Finish();
         unread.Finish(headings);
         return headings;
     }
@@ -134,7 +138,7 @@ internal sealed class SheetReading
             SheetRole.ItemDetail => _itemDetails.Add(row, shape),
             SheetRole.EarlierExaminations => _examinations.AddEarlier(row),
             SheetRole.Photos => _details.AddPhoto(row),
-            SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _details.Add(row, shape),
+            SheetRole.ExaminationDetail or SheetRole.EarlierObservations => _unmeasured.Takes(row, shape) ?? _details.Add(row, shape),
             _ => AddEntry(row, shape),
         };
         unread.Look(row, target);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Workbook.Package;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -38,10 +39,7 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
             Say(
                 SheetFindings.MergedCells,
                 merge.Split(':')[0],
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"merged cells on the sheet {sheet.Name}: {about.Merges} times, {CellReading.Shown(merge)} being the first"
-                )
+                $"{about.Merges} groups of cells on the sheet {sheet.Name} are merged; the first is {CellReading.Shown(merge)}"
             );
         if (sheet.Hidden)
             Say(BesideFindings.HiddenRead, "A1", $"the sheet {sheet.Name} is hidden");
@@ -49,32 +47,18 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
             Say(
                 BesideFindings.HiddenRead,
                 $"{column}1",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"hidden columns on the sheet {sheet.Name}: {about.HiddenColumns}, {column} being the first"
-                )
+                $"{about.HiddenColumns} columns of the sheet {sheet.Name} are hidden; the first is {column}"
             );
         if (_firstHidden is not null)
-            Say(
-                BesideFindings.HiddenRead,
-                _firstHidden,
-                string.Create(CultureInfo.InvariantCulture, $"hidden rows on the sheet {sheet.Name}: {_hidden}, this being the first")
-            );
+            Say(BesideFindings.HiddenRead, _firstHidden, $"{_hidden} rows of the sheet {sheet.Name} are hidden; this is the first");
         if (_firstFormula is not null && about.LinksOtherWorkbooks)
             Say(
                 BesideFindings.OtherWorkbooks,
                 _firstFormula,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the workbook is linked to others, and has formulas on the sheet {sheet.Name}: {_formulas}, this being the first"
-                )
+                $"the workbook is linked to others, and the sheet {sheet.Name} has {_formulas} formulas; this is the first"
             );
         else if (_firstFormula is not null)
-            Say(
-                CellFindings.FormulaResult,
-                _firstFormula,
-                string.Create(CultureInfo.InvariantCulture, $"formulas on the sheet {sheet.Name}: {_formulas}, this being the first")
-            );
+            Say(CellFindings.FormulaResult, _firstFormula, $"the sheet {sheet.Name} has {_formulas} formulas; this is the first");
     }
 
     /// <summary>What a sheet shows beside its cells, of one that is read as of one that is not.</summary>
@@ -86,13 +70,10 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
             Say(
                 BesideFindings.DrawingNotRead,
                 "A1",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"
-                )
+                $"pictures, charts or controls on the sheet {sheet.Name}: {drawings.Others + about.Objects}"
             );
         if (about.HeadersAndFooters.Find(t => !IsName(t)) is { } printed)
-            Say(BesideFindings.HeaderOrFooter, "A1", $"above or below the sheet {sheet.Name} is printed '{CellReading.Shown(printed)}'");
+            Say(BesideFindings.HeaderOrFooter, "A1", $"the header or footer of the sheet {sheet.Name} says '{CellReading.Shown(printed)}'");
         if (about.StrikingFormat is { } range)
             Say(
                 BesideFindings.StrikingFormat,
@@ -108,6 +89,6 @@ internal sealed class SheetRemarks(SheetEntry sheet, ReadingNotes notes, SheetSh
     private static string Reference(Cell cell, SheetRow row) =>
         string.Create(CultureInfo.InvariantCulture, $"{CellAddress.Letters(cell.Column)}{row.Number}");
 
-    private void Say(Core.Findings.RuleInfo rule, string cell, string message) =>
+    private void Say(Core.Findings.RuleInfo rule, string cell, Message message) =>
         notes.Report(rule, ReadingNotes.Outside(sheet.Name, cell), $"{sheet.Name}!{cell}", message);
 }

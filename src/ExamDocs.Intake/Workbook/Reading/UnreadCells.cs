@@ -1,6 +1,8 @@
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
+using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Reading;
 
@@ -27,7 +29,7 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
                     cell,
                     target,
                     row.Reference(cell.Column),
-                    $"'{CellReading.Shown(cell.Raw)}' stands under no heading"
+                    $"'{CellReading.Shown(cell.Raw)}' has no heading above it"
                 );
             else if (target is not null && IsHarmless(row.Foreign(cell.Column), cell.Raw))
                 _left[cell.Column] = _left.GetValueOrDefault(cell.Column) + 1;
@@ -44,18 +46,15 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         {
             var heading = CellReading.Shown(headings!.Typed(column)!);
             var at = CellAddress.Of(headings.Row, column);
-            var (rule, what) =
-                headings.Foreign(column) is ForeignHeading.Results
-                    ? (ReadAsFindings.ResultColumn, "is not read as a conclusion")
-                    : (ReadAsFindings.OwnColumn, "is yours and is left alone: no record holds it");
+            var isResult = headings.Foreign(column) is ForeignHeading.Results;
             notes.Report(
-                rule,
+                isResult ? ReadAsFindings.ResultColumn : ReadAsFindings.OwnColumn,
                 ReadingNotes.Outside(sheet, at),
                 $"{sheet}!{at}",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the column '{heading}' of the sheet {sheet} {what} (cells filled in: {cells})"
-                )
+                isResult
+                    ? (Message)$"the column '{heading}' of the sheet {sheet} is not read as a conclusion (cells filled in: {cells})"
+                    : $"the column '{heading}' of the sheet {sheet} is your own and is left alone; the record does not hold it "
+                        + $"(cells filled in: {cells})"
             );
         }
     }
@@ -71,10 +70,22 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
     private void ReportUnknown(RowView row, Cell cell, DraftObject? target, string heading)
     {
         var isAnswer = row.Foreign(cell.Column) is ForeignHeading.Own or ForeignHeading.Results;
-        var message = $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
-        if (isAnswer && target is not null)
-            message += $", and '{CellReading.Shown(cell.Raw)}' under it may say how the item is";
-        Report(SheetFindings.UnknownColumn, row, cell, target, ReadingNotes.Escape(CellReading.Shown(heading)), message, row.Near(heading));
+        var message =
+            isAnswer && target is not null
+                ? (Message)(
+                    $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}, and "
+                    + $"'{CellReading.Shown(cell.Raw)}' under it may say how the item is"
+                )
+                : $"the heading '{CellReading.Shown(heading)}' is not known on the sheet {sheet}";
+        Report(
+            SheetFindings.UnknownColumn,
+            row,
+            cell,
+            target,
+            ReadingNotes.Escape(CellReading.Shown(heading)),
+            message,
+            row.Misspelt(heading)
+        );
     }
 
     private void Report(
@@ -83,20 +94,24 @@ internal sealed class UnreadCells(ReadingNotes notes, string sheet)
         Cell cell,
         DraftObject? target,
         string member,
-        string message,
-        string? near = null
+        Message message,
+        Column? meant = null
     )
     {
         var (pointer, item) = target is null
             ? (ReadingNotes.Outside(sheet), null)
             : (target.Pointer, target.Text("id") ?? target.Text("item"));
         notes.Report(
-            rule.At($"{pointer}/{member}", message, near is null ? null : $"Did you mean '{near}'? {rule.Hint}", item) with
+            rule.At($"{pointer}/{member}", message, meant is null ? null : (Message)$"Did you mean '{meant.Heading}'? {rule.Hint}", item) with
             {
                 // What the column of ours lacks follows from the misspelt heading.
-                LostAt = near is null ? null : $"{pointer}/{row.PathOf(near)}",
+                LostAt = meant is null ? null : $"{PlaceOf(meant, pointer, target)}/{meant.Path}",
             },
             row.Address(cell.Column)
         );
     }
+
+    /// <summary>What was examined stands in the item's row, and belongs to the examination.</summary>
+    private static string PlaceOf(Column column, string pointer, DraftObject? target) =>
+        column.Group is ColumnGroup.Item ? pointer : target?.Examination?.Pointer ?? pointer;
 }

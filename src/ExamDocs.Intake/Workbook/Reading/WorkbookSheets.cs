@@ -73,7 +73,7 @@ internal sealed class WorkbookSheets(WorkbookPackage package, SheetRows rows, Re
             SheetFindings.UnknownSheet,
             ReadingNotes.Outside(sheet.Name),
             $"{sheet.Name}!A1",
-            $"the sheet '{CellReading.Shown(sheet.Name)}' is not one the workbook knows, and something stands on it"
+            $"the sheet '{CellReading.Shown(sheet.Name)}' is not a known sheet, but something is typed on it"
         );
         using var again = package.Read(sheet.Part);
         foreach (var row in rows.Read(again))

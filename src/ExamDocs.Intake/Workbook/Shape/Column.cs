@@ -34,6 +34,12 @@ internal enum ColumnOffer
     Criteria,
 
     Regimes,
+
+    /// <summary>Names of firms and places of earlier visits.</summary>
+    Firms,
+
+    /// <summary>Their addresses.</summary>
+    Addresses,
 }
 
 /// <summary>Which part of a row a column belongs to.</summary>

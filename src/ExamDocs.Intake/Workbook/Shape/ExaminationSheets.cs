@@ -76,7 +76,15 @@ internal static class ExaminationSheets
             "Earlier examinations",
             SheetRole.EarlierExaminations,
             "",
-            [ItemId, ExaminationColumns.ExaminedOn("Needed here."), .. ExaminationColumns.WithoutDate, ExaminationColumns.Conclusion]
+            [
+                ItemId,
+                ExaminationColumns.ExaminedOn("Needed here."),
+                .. ExaminationColumns.WithoutDate,
+                ExaminationColumns.Conclusion with
+                {
+                    IsStarred = false,
+                },
+            ]
         )
         {
             About = "Examinations before this visit.",

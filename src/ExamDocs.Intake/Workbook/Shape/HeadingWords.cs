@@ -67,7 +67,16 @@ internal sealed class HeadingWords
     }
 
     /// <summary>The heading of a sheet that a mistyped one most resembles; null where none is near.</summary>
-    public static string? Near(SheetShape shape, string typed) => SpellingSuggestion.Of(typed.Trim(), shape.Columns.Select(c => c.Heading));
+    public static string? Near(SheetShape shape, string typed) => NearColumn(shape.Columns, typed)?.Heading;
+
+    /// <summary>The column whose heading a mistyped one most resembles; stars, hyphens and blanks count for nothing.</summary>
+    public static Column? NearColumn(IEnumerable<Column> columns, string typed)
+    {
+        var byKey = columns
+            .DistinctBy(c => Heading.Key(c.Heading), StringComparer.Ordinal)
+            .ToDictionary(c => Heading.Key(c.Heading), StringComparer.Ordinal);
+        return SpellingSuggestion.Of(Heading.Key(typed), byKey.Keys) is { } key ? byKey[key] : null;
+    }
 
     /// <summary>"cover-cut remarks" is the note of cover-cut, and so is "comment" of a criterion that goes by another name.</summary>
     private Column? NoteOf(string key, Dictionary<string, Column> columns)

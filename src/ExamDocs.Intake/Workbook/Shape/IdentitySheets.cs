@@ -15,14 +15,25 @@ internal static class IdentitySheets
                 Id("id", "id", "A short name for the person, used on the other sheets.") with
                 {
                     IsNeeded = true,
+                    IsStarred = true,
                 },
                 Text("name", "name", "In full.", 24) with
                 {
                     IsNeeded = true,
+                    IsStarred = true,
                 },
-                Text("address", "address", "Postal address.", 34),
-                Text("qualifications", "qualifications", "What makes the person competent.", 30),
-                Flag("self-employed", "selfEmployed", "no where the person has an employer."),
+                Text("address", "address", "Postal address.", 34) with
+                {
+                    IsStarred = true,
+                },
+                Text("qualifications", "qualifications", "What makes the person competent.", 30) with
+                {
+                    IsStarred = true,
+                },
+                Flag("self-employed", "selfEmployed", "no where the person has an employer.") with
+                {
+                    IsStarred = true,
+                },
                 Text("employer name", "employer/name", "Where not self-employed.", 24),
                 Text("employer address", "employer/address", "Where not self-employed.", 34),
             ]

@@ -12,15 +12,27 @@ internal static class LimitsSheet
             SheetRole.RecordList,
             "limits",
             [
-                Text("maker", "maker", "As on the items it applies to."),
-                Text("model", "model", "As on the items it applies to."),
+                Text("maker", "maker", "As on the items it applies to.") with
+                {
+                    IsStarred = true,
+                },
+                Text("model", "model", "As on the items it applies to.") with
+                {
+                    IsStarred = true,
+                },
                 Identity("part number", "partNumber", "Only where the limits are for one part."),
-                Text("description", "description", "What every item of the model is; an item's own words come first.", 28),
+                Text("description", "description", "What every item of the model is; an item's own words come first.", 28) with
+                {
+                    IsStarred = true,
+                },
                 Number("safe working load", "safeWorkingLoad/value", "The number marked on every item of the model."),
                 Word("safe working load unit", "safeWorkingLoad/unit", Words.LoadUnits, "The unit marked with it."),
                 Flag("safe working load not marked", "safeWorkingLoad/notMarked", "yes where the model bears none."),
                 Text("safe working load basis", "safeWorkingLoad/basis", "Where the load was taken from, if the model bears none."),
-                Text("source title", "source/title", "The maker's document.", 28),
+                Text("source title", "source/title", "The maker's document.", 28) with
+                {
+                    IsStarred = true,
+                },
                 Text("source revision", "source/revision", "Its revision or date."),
                 Text("source page", "source/page", "The page that says so."),
                 Number("max use years", "maxUseYears", "Years from first use."),

@@ -11,6 +11,15 @@ internal static class WorkbookShape
     /// <summary>Hidden; holds the words of long drop-down lists.</summary>
     public const string WordsName = "Words";
 
+    /// <summary>Stands above the ids of items on the sheet of words; what follows it is offered in lists and read nowhere.</summary>
+    public const string ItemIdsHeading = "ids of items";
+
+    /// <inheritdoc cref="ItemIdsHeading"/>
+    public const string FirmsHeading = "names of firms and places";
+
+    /// <inheritdoc cref="ItemIdsHeading"/>
+    public const string AddressesHeading = "addresses of firms and places";
+
     public const string OtherItemsName = "Other items";
 
     /// <summary>Sheets after the item sheets, in tab order.</summary>

@@ -13,6 +13,7 @@ internal sealed class CaptureRows
     private readonly HashSet<string> _sheetCategories;
     private readonly Dictionary<string, ObjectNode> _firstOfId;
     private readonly ObservationPlaces _observations;
+    private readonly bool _historyOnly;
     private readonly Lazy<Dictionary<string, CapturedExamination>> _lastOf;
 
     /// <param name="record">What is written.</param>
@@ -21,6 +22,7 @@ internal sealed class CaptureRows
     /// <param name="rules">The categories there are.</param>
     public CaptureRows(ExaminationRecord record, IReadOnlyList<SheetShape> sheets, bool historyOnly, KnownRules rules)
     {
+        _historyOnly = historyOnly;
         _tree = RecordTree.Of(record);
         _examinations = CapturedExamination.All(record, _tree, historyOnly);
         _inItemRow = _examinations.Where(e => e.InItemRow).ToDictionary(e => e.Item!, StringComparer.Ordinal);
@@ -50,6 +52,9 @@ internal sealed class CaptureRows
         return row;
     }
 
+    /// <summary>The people, for the form about the visit.</summary>
+    public IEnumerable<CaptureRow> People() => Entries("people").Select(p => Row(p, VisitSheet.OfPerson));
+
     public IEnumerable<CaptureRow> Of(SheetShape sheet) =>
         sheet.Role switch
         {
@@ -61,8 +66,13 @@ internal sealed class CaptureRows
                 DetailRows(e, _observations.OnObservationSheet(e), sheet, e.Day)
             ),
             SheetRole.Photos => _examinations.SelectMany(e => DetailRows(e, _observations.OnPhotoSheet(e), sheet, null)),
-            _ => _examinations.SelectMany(e => DetailRows(e, e.Entries(sheet.Path), sheet, e.InItemRow ? null : e.Day)),
+            _ => Places(sheet)
+                .Concat(_examinations.SelectMany(e => DetailRows(e, e.Entries(sheet.Path), sheet, e.InItemRow ? null : e.Day))),
         };
+
+    /// <summary>The places along ropes that were measured last time, for the readings of the next visit.</summary>
+    private IEnumerable<CaptureRow> Places(SheetShape sheet) =>
+        _historyOnly && sheet.Path is "diameters" ? MeasuredPlaces.OfLastTime(_examinations) : [];
 
     private static CaptureRow Row(ObjectNode node, IEnumerable<Column> columns)
     {

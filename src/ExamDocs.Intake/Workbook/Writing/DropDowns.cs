@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Shape;
 
 namespace ExamDocs.Intake.Workbook.Writing;
@@ -8,6 +9,9 @@ internal sealed class DropDowns(XLWorkbook workbook)
 {
     /// <summary>A list spelt out in the sheet may have no more characters; longer ones go to a hidden sheet.</summary>
     public const int LongestLiteral = 255;
+
+    /// <summary>Nobody looks through a longer list.</summary>
+    private const int MostKnown = 500;
 
     private readonly Dictionary<string, IXLRange> _lists = new(StringComparer.Ordinal);
 
@@ -40,6 +44,20 @@ internal sealed class DropDowns(XLWorkbook workbook)
         validation.List(ids, true);
     }
 
+    /// <summary>Offers what is known when the workbook is written, and lets anything else be typed.</summary>
+    /// <param name="cells">Where it is offered.</param>
+    /// <param name="heading">What it is: the reader knows the list by it.</param>
+    /// <param name="known">What is offered; a text that the reader could take for an answer is left to be typed.</param>
+    public void OfferKnown(IXLRange cells, string heading, IEnumerable<string?> known)
+    {
+        var texts = known.OfType<string>().Where(t => !AnswerWords.IsIn(t)).Distinct(StringComparer.Ordinal).Take(MostKnown).ToList();
+        if (texts.Count == 0)
+            return;
+        var list = OnWordsSheet([heading, .. texts]);
+        var column = list.FirstColumn().ColumnNumber();
+        Offer(cells, list.Worksheet.Range(2, column, texts.Count + 1, column));
+    }
+
     private IXLRange OnWordsSheet(IReadOnlyList<string> words)
     {
         var key = string.Join('\n', words);
@@ -52,7 +70,7 @@ internal sealed class DropDowns(XLWorkbook workbook)
         }
         _wordLists++;
         for (var n = 0; n < words.Count; n++)
-            sheet.Cell(n + 1, _wordLists).SetValue<string>(words[n]);
+            CellWriting.WriteText(sheet.Cell(n + 1, _wordLists), words[n]);
         return _lists[key] = sheet.Range(1, _wordLists, words.Count, _wordLists);
     }
 }

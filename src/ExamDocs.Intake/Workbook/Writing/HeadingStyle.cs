@@ -17,13 +17,16 @@ internal static class HeadingStyle
         for (var n = 0; n < columns.Count; n++)
         {
             var cell = sheet.Cell(1, n + 1);
-            cell.SetValue<string>(columns[n].IsStarred ? $"{columns[n].Heading} *" : columns[n].Heading);
+            cell.SetValue<string>(Shown(columns[n]));
             Paint(cell, Fill(columns[n]));
             AddNote(cell, NoteOn(columns[n]));
             sheet.Column(n + 1).Width = Width(columns[n]);
         }
         sheet.Row(1).Height = (RowHeight.OfLine * shown.Max(Lines)) + 3;
     }
+
+    /// <summary>The heading as it is written.</summary>
+    public static string Shown(Column column) => column.IsStarred ? $"{column.Heading} *" : column.Heading;
 
     /// <summary>What the note on a heading says: the reader knows it again.</summary>
     public static string NoteOn(Column column) => $"{GroupName(column)}{column.Help}{Choice(column)}";

@@ -1,4 +1,5 @@
 using ClosedXML.Excel;
+using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook.Shape;
 
@@ -8,7 +9,14 @@ namespace ExamDocs.Intake.Workbook.Writing;
 /// Offers in a list what stands on other sheets, or is known from the rules: people, items, criteria, regimes. Anything else may be
 /// typed all the same, and is checked when it is read.
 /// </summary>
-internal sealed class OfferedIds(XLWorkbook workbook, IReadOnlyList<SheetShape> items, KnownRules rules, DropDowns dropDowns)
+internal sealed class OfferedIds(
+    XLWorkbook workbook,
+    VisitForm visit,
+    IReadOnlyList<SheetShape> items,
+    IReadOnlyList<Party> firms,
+    KnownRules rules,
+    DropDowns dropDowns
+)
 {
     /// <param name="shape">A sheet that is written, with its columns in their order.</param>
     /// <param name="lastRow">The last row that has a list.</param>
@@ -21,14 +29,8 @@ internal sealed class OfferedIds(XLWorkbook workbook, IReadOnlyList<SheetShape> 
 
     public void OfferOnVisit()
     {
-        var sheet = workbook.Worksheet(VisitSheet.Shape.Name);
-        foreach (var (n, column) in VisitSheet.Shape.Columns.Index())
-        {
-            var cell = sheet.Range(n + 2, 2, n + 2, 2);
-            if (column.Words.Count > 0)
-                dropDowns.Offer(cell, column.Words);
-            Offer(cell, column.Offers);
-        }
+        foreach (var column in VisitSheet.Shape.Columns)
+            Offer(visit.ValueOf(column), column.Offers);
     }
 
     private void Offer(IXLRange cells, ColumnOffer offer)
@@ -36,11 +38,20 @@ internal sealed class OfferedIds(XLWorkbook workbook, IReadOnlyList<SheetShape> 
         switch (offer)
         {
             case ColumnOffer.People:
-                DropDowns.Offer(cells, Ids(IdentitySheets.People));
+                DropDowns.Offer(cells, visit.PeopleIds ?? Ids(IdentitySheets.People));
                 break;
-            // A list cannot be taken from several sheets.
             case ColumnOffer.Items when items.Count == 1:
                 DropDowns.Offer(cells, Ids(items[0]));
+                break;
+            // A list cannot be taken from several sheets: what is known when the workbook is written is copied to one.
+            case ColumnOffer.Items:
+                dropDowns.OfferKnown(cells, WorkbookShape.ItemIdsHeading, KnownIds);
+                break;
+            case ColumnOffer.Firms:
+                dropDowns.OfferKnown(cells, WorkbookShape.FirmsHeading, firms.Select(f => f.Name));
+                break;
+            case ColumnOffer.Addresses:
+                dropDowns.OfferKnown(cells, WorkbookShape.AddressesHeading, firms.Select(f => f.Address));
                 break;
             case ColumnOffer.Criteria when Criteria.Count > 0:
                 dropDowns.Offer(cells, Criteria, isOnly: false);
@@ -59,6 +70,8 @@ internal sealed class OfferedIds(XLWorkbook workbook, IReadOnlyList<SheetShape> 
                 .Distinct(StringComparer.Ordinal)
                 .Order(StringComparer.Ordinal),
         ];
+
+    private IReadOnlyList<string> KnownIds => field ??= [.. items.SelectMany(s => Ids(s).CellsUsed().Select(c => c.GetString()))];
 
     private IXLRange Ids(SheetShape shape)
     {

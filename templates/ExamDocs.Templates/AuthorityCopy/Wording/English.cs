@@ -12,17 +12,17 @@ internal sealed class English : AuthorityCopyPhrases
     public override string Title => "Copy of a report, for the enforcing authority";
     public override string To => "To the enforcing authority";
     public override string ByLaw => "By law it goes to";
-    public override string From => "From the maker of the report";
+    public override string From => "From the person making the report";
     public override string Why => "Why it is sent";
     public override string Which => "The items, and the risk";
     public override string ColumnItem => "Item";
     public override string ColumnDefect => "Part and defect";
     public override string ColumnState => "State of the item, and what is needed";
     public override string Employer => "Made for (employer)";
-    public override string Owner => "Owner hired or leased from";
+    public override string Owner => "Owner from whom hired or leased";
     public override string Premises => "Examined at";
     public override string ExaminedOn => "Examined on";
-    public override string Told => "Employer told";
+    public override string Told => "Employer notified";
     public override string Enclosed => "Enclosed";
     public override string SentBy => "Sent by:";
 

@@ -12,7 +12,7 @@ internal sealed class French : AuthorityCopyPhrases
 {
     public override string Title => "Copie d’un rapport pour l’autorité compétente";
     public override string To => "À l’autorité compétente";
-    public override string ByLaw => "Selon la loi, elle va à";
+    public override string ByLaw => "Destinataire légal";
     public override string From => "De l’auteur du rapport";
     public override string Why => "Pourquoi elle est envoyée";
     public override string Which => "Les équipements et le risque";
@@ -20,8 +20,8 @@ internal sealed class French : AuthorityCopyPhrases
     public override string ColumnDefect => "Pièce et défaut";
     public override string ColumnState => "État de l’équipement, et ce qu’il faut faire";
     public override string Employer => "Établi pour (employeur)";
-    public override string Owner => "Propriétaire qui le loue ou le cède en crédit-bail";
-    public override string Premises => "Vérifié chez";
+    public override string Owner => "Propriétaire (loueur, crédit-bailleur)";
+    public override string Premises => "Lieu de la vérification";
     public override string ExaminedOn => "Vérifié le";
     public override string Told => "Employeur informé";
     public override string Enclosed => "Pièces jointes";

@@ -12,7 +12,7 @@ internal sealed class German : AuthorityCopyPhrases
 {
     public override string Title => "Abschrift eines Berichts für die Aufsichtsbehörde";
     public override string To => "An die Aufsichtsbehörde";
-    public override string ByLaw => "Nach dem Recht geht sie an";
+    public override string ByLaw => "Gesetzlicher Empfänger";
     public override string From => "Vom Ersteller des Berichts";
     public override string Why => "Warum sie gesandt wird";
     public override string Which => "Die Gegenstände und die Gefahr";
@@ -20,10 +20,10 @@ internal sealed class German : AuthorityCopyPhrases
     public override string ColumnDefect => "Teil und Mangel";
     public override string ColumnState => "Zustand des Gegenstands und was nötig ist";
     public override string Employer => "Erstellt für (Arbeitgeber)";
-    public override string Owner => "Eigentümer, von dem gemietet oder geleast";
-    public override string Premises => "Geprüft bei";
+    public override string Owner => "Eigentümer (Vermieter, Leasinggeber)";
+    public override string Premises => "Prüfort";
     public override string ExaminedOn => "Geprüft am";
-    public override string Told => "Dem Arbeitgeber gesagt";
+    public override string Told => "Arbeitgeber unterrichtet";
     public override string Enclosed => "Beigefügt";
     public override string SentBy => "Gesandt von:";
 

@@ -53,9 +53,10 @@ internal sealed class English : CertificatePhrases
     public override string Standards(string standards) =>
         $"marked {standards} (the marks were read; the item was not tested to those standards)";
 
-    public override string ExaminedUnder(string law) => $"the examination was made under the {law}";
+    public override string ExaminedUnder(string law) => $"the examination was made under: {law}";
 
-    public override string LimitState(LocalDate? on) => $"It speaks of the state of the item on {Printed.Day(on)}, and of no later one.";
+    public override string LimitState(LocalDate? on) =>
+        $"It is about the state of the item on {Printed.Day(on)}, and about no later state.";
 
     public override string LimitNext(LocalDate? next) =>
         $"It ends when the next examination falls due: {Printed.Day(next)} is the latest date for it.";

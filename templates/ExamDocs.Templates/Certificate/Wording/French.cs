@@ -6,7 +6,7 @@ namespace ExamDocs.Templates.Certificate.Wording;
 /// <inheritdoc />
 internal sealed class French : CertificatePhrases
 {
-    public override string Title => "Certificat de conformité pour remise en service";
+    public override string Title => "Déclaration du vérificateur pour remise en service";
 
     public override string Law =>
         "Déclaration de remise en service, faite par le vérificateur après un renouvellement. Contenu selon la liste de "
@@ -33,13 +33,13 @@ internal sealed class French : CertificatePhrases
     public override string NothingFitted => "rien";
     public override string Limits => "Limites de validité";
     public override string Issue => "Date et lieu";
-    public override string IssuedAt => "vérifié chez";
+    public override string IssuedAt => "lieu de la vérification\u00A0:";
     public override string For => "Émise pour (employeur)";
     public override string MakerAndModel => "Fabricant, modèle";
     public override string SignedLead => "Signé le jour et pour le lieu d’émission indiqués ci-dessus\u00A0:";
     public override string SignLead => "Signé, avec le lieu et la date de signature\u00A0:";
-    public override string Function => "la personne compétente qui a vérifié l’équipement";
-    public override string OtherFunction => "qui authentifie pour la personne compétente qui a vérifié l’équipement";
+    public override string Function => "la personne qualifiée qui a vérifié l’équipement";
+    public override string OtherFunction => "qui authentifie pour la personne qualifiée qui a vérifié l’équipement";
 
     public override string Conforms(string item, LocalDate? on, string examiner) =>
         $"L’équipement {item}, avec les pièces montées nommées ici, a été vérifié le {Printed.Day(on)} par {examiner} "
@@ -57,7 +57,7 @@ internal sealed class French : CertificatePhrases
     public override string ExaminedUnder(string law) => $"la vérification a été faite selon\u00A0: {law}";
 
     public override string LimitState(LocalDate? on) =>
-        $"Elle parle de l’état de l’équipement le {Printed.Day(on)}, et d’aucun état ultérieur.";
+        $"Elle porte sur l’état de l’équipement le {Printed.Day(on)}, et sur aucun état ultérieur.";
 
     public override string LimitNext(LocalDate? next) =>
         $"Elle prend fin quand la prochaine vérification est due, au plus tard le {Printed.Day(next)}.";

@@ -6,7 +6,7 @@ namespace ExamDocs.Templates.Certificate.Wording;
 /// <inheritdoc />
 internal sealed class German : CertificatePhrases
 {
-    public override string Title => "Konformitätsbescheinigung zur Wiederausgabe";
+    public override string Title => "Konformitätserklärung des Prüfers zur Wiederinbetriebnahme";
 
     public override string Law =>
         "Erklärung des Prüfers über die Rückkehr in den Gebrauch nach einer Erneuerung. Inhalt wie in ISO/IEC "
@@ -33,13 +33,13 @@ internal sealed class German : CertificatePhrases
     public override string NothingFitted => "nichts";
     public override string Limits => "Grenzen der Gültigkeit";
     public override string Issue => "Datum und Ort";
-    public override string IssuedAt => "geprüft bei";
+    public override string IssuedAt => "Prüfort:";
     public override string For => "Ausgestellt für (Arbeitgeber)";
     public override string MakerAndModel => "Hersteller, Modell";
     public override string SignedLead => "Unterschrieben am Tag und für den Ort der Ausstellung, wie oben angegeben:";
     public override string SignLead => "Unterschrieben, mit Ort und Datum der Unterschrift:";
-    public override string Function => "die befähigte Person, die den Gegenstand geprüft hat";
-    public override string OtherFunction => "bestätigt für die befähigte Person, die den Gegenstand geprüft hat";
+    public override string Function => "die sachkundige Person, die den Gegenstand geprüft hat";
+    public override string OtherFunction => "bestätigt für die sachkundige Person, die den Gegenstand geprüft hat";
 
     public override string Conforms(string item, LocalDate? on, string examiner) =>
         $"Der Gegenstand {item} mit den hier genannten angebrachten Teilen wurde nach der Erneuerung am {Printed.Day(on)} "
@@ -57,7 +57,7 @@ internal sealed class German : CertificatePhrases
     public override string ExaminedUnder(string law) => $"geprüft wurde nach: {law}";
 
     public override string LimitState(LocalDate? on) =>
-        $"Sie spricht vom Zustand des Gegenstands am {Printed.Day(on)} und von keinem späteren.";
+        $"Sie gilt für den Zustand des Gegenstands am {Printed.Day(on)} und für keinen späteren.";
 
     public override string LimitNext(LocalDate? next) =>
         $"Sie endet, wenn die nächste Prüfung fällig wird: spätestens am {Printed.Day(next)}.";

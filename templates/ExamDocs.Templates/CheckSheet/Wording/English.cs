@@ -29,7 +29,7 @@ internal sealed class English : CheckSheetPhrases
     public override string LastOutcome => "Outcome of last time";
     public override string LastExamined => "Last examined";
     public override string LastExaminer => "Examined by";
-    public override string NextBy => "Next by";
+    public override string NextBy => "Next due by";
     public override string NotAfter => "Not to be used after";
     public override string Status => "Where it was";
     public override string Criteria => "What is examined";
@@ -71,7 +71,7 @@ internal sealed class English : CheckSheetPhrases
     public override string DangerLater => "later, by (date)";
     public override string Imminent => "risk of serious injury is imminent";
     public override string Remedy => "Repair, renewal or alteration needed";
-    public override string Told => "Who was told, how, on (date)";
+    public override string Told => "Who was notified, how, on (date)";
     public override string Tests => "Tests made, and their results";
     public override string Conclusion => "Conclusion";
     public override string Basis => "Why it was examined";
@@ -141,11 +141,11 @@ internal sealed class English : CheckSheetPhrases
         };
 
     public override string Band(string nominal, string tolerance, string low, string high, string source) =>
-        $"Maker's nominal {nominal} mm with a tolerance of {tolerance} % to either side: {low} to {high} mm inclusive. "
+        $"Maker's nominal {nominal}\u00A0mm with a tolerance of {tolerance}\u00A0% to either side: {low} to {high}\u00A0mm inclusive. "
         + $"Source: {source}.";
 
     public override string NominalOnly(string nominal, string source) =>
-        $"Maker's nominal {nominal} mm; no tolerance recorded. Source: {source}.";
+        $"Maker's nominal {nominal}\u00A0mm; no tolerance recorded. Source: {source}.";
 
     public override string Released(LocalDate? on, string by, string? grounds) =>
         $"Release of {Printed.Day(on)} by {by}: {Printed.Text(grounds)}";

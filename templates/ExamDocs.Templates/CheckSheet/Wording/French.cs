@@ -18,31 +18,32 @@ internal sealed class French : CheckSheetPhrases
         + "avant d’être remplie.";
 
     public override string Withdrawn => "Retiré du service\u00A0: ne pas utiliser";
-    public override string Held => "Non déterminé\u00A0: ne pas utiliser";
+    public override string Held => "En attente de décision\u00A0: ne pas utiliser";
     public override string WithdrawnSince => "Retiré du service à la vérification du";
     public override string HeldSince => "État de l’enregistrement après la vérification du";
 
     public override string ReleaseByPerson =>
-        "Il reste retiré, quoi que dise cette fiche, jusqu’à ce qu’une personne compétente le remette en service par "
+        "Il reste retiré, quoi que dise cette fiche, jusqu’à ce qu’une personne qualifiée le remette en service par "
         + "écrit, avec motifs.";
 
-    public override string NeverRelease => "Il ne revient jamais en service, sauf si une levée montre que l’enregistrement était erroné.";
-    public override string ReleaseHold => "Il ne peut être utilisé que quand une personne compétente l’a vérifié et l’a dit par écrit.";
+    public override string NeverRelease =>
+        "Il ne revient jamais en service, sauf remise en service qui montre que l’enregistrement était erroné.";
+    public override string ReleaseHold => "Il ne peut être utilisé que quand une personne qualifiée l’a vérifié et l’a confirmé par écrit.";
     public override string LastOutcome => "Résultat de la dernière fois";
     public override string LastExamined => "Dernière vérification";
     public override string LastExaminer => "Vérifié par";
-    public override string NextBy => "Prochaine au plus tard le";
-    public override string NotAfter => "Ne pas utiliser après";
-    public override string Status => "Où il était";
+    public override string NextBy => "Prochaine échéance";
+    public override string NotAfter => "Ne pas utiliser après le";
+    public override string Status => "Situation";
     public override string Criteria => "Ce qui est vérifié";
 
     public override string HowToTick =>
-        "Une case par ligne. Une ligne laissée ouverte n’est pas une réponse et laisse l’équipement non déterminé. Noté, "
+        "Une case par ligne. Une ligne laissée vide n’est pas une réponse et laisse l’équipement en attente de décision. Noté, "
         + "doute et défaut demandent une remarque. En cas de doute, cocher doute\u00A0: cela retire l’équipement du "
         + "service.";
 
     public override string NotInCatalogue =>
-        "Le catalogue n’a pas de critères pour ce genre. Écrire sur chaque ligne ce qui a été vérifié.";
+        "Le catalogue n’a pas de critères pour cette catégorie. Écrire sur chaque ligne ce qui a été vérifié.";
 
     public override string LastTime => "La dernière fois\u00A0:";
     public override string NoAnswer => "aucune réponse enregistrée";
@@ -82,8 +83,8 @@ internal sealed class French : CheckSheetPhrases
     public override string Tests => "Essais faits, et leurs résultats";
     public override string Conclusion => "Conclusion";
     public override string Basis => "Motif de la vérification";
-    public override string Fit => "apte";
-    public override string Withdraw => "retirer";
+    public override string Fit => "apte à l’emploi";
+    public override string Withdraw => "à retirer du service";
     public override string FitMeans => "peut rester en service";
     public override string WithdrawMeans => "hors service dès maintenant, étiqueté et tenu à l’écart";
     public override string ExaminerName => "Nom";
@@ -110,25 +111,25 @@ internal sealed class French : CheckSheetPhrases
         criteria switch
         {
             CriterionClass.Decisive => "Décisif\u00A0: un défaut ou un doute met fin au service",
-            CriterionClass.Judged => "Apprécié\u00A0: pesé avec le reste",
+            CriterionClass.Judged => "À apprécier\u00A0: pesé avec le reste",
             _ => "Indicatif\u00A0: usure normale, à noter",
         };
 
     public override string Box(ObservedState state) =>
         state switch
         {
-            ObservedState.Clear => "r.à.s.",
-            ObservedState.NoSign => "aucun s.",
-            ObservedState.NotApplicable => "s. objet",
+            ObservedState.Clear => "RAS",
+            ObservedState.NoSign => "aucun signe",
+            ObservedState.NotApplicable => "S.O.",
             ObservedState.NotExamined => "non ex.",
             _ => SentenceBook.French.Words.State(state),
         };
 
     public override IReadOnlyList<string> Boxes { get; } =
     [
-        "«\u00A0r.à.s.\u00A0»\u00A0: rien à signaler.",
-        "«\u00A0aucun s.\u00A0»\u00A0: personne à interroger, et aucun signe trouvé.",
-        "«\u00A0s. objet\u00A0»\u00A0: sans objet pour cet équipement.",
+        "«\u00A0RAS\u00A0»\u00A0: rien à signaler.",
+        "«\u00A0aucun signe\u00A0»\u00A0: personne à interroger, et aucun signe trouvé.",
+        "«\u00A0S.O.\u00A0»\u00A0: sans objet pour cet équipement.",
         "«\u00A0non ex.\u00A0»\u00A0: non examiné.",
     ];
 
@@ -155,11 +156,11 @@ internal sealed class French : CheckSheetPhrases
         };
 
     public override string Band(string nominal, string tolerance, string low, string high, string source) =>
-        $"Diamètre nominal du fabricant {nominal} mm avec une tolérance de {tolerance}\u00A0% de part et d’autre\u00A0: "
-        + $"de {low} à {high} mm inclus. Source\u00A0: {source}.";
+        $"Diamètre nominal du fabricant {nominal}\u00A0mm avec une tolérance de {tolerance}\u00A0% de part et d’autre\u00A0: "
+        + $"de {low} à {high}\u00A0mm inclus. Source\u00A0: {source}.";
 
     public override string NominalOnly(string nominal, string source) =>
-        $"Diamètre nominal du fabricant {nominal} mm\u00A0; aucune tolérance enregistrée. Source\u00A0: {source}.";
+        $"Diamètre nominal du fabricant {nominal}\u00A0mm\u00A0; aucune tolérance enregistrée. Source\u00A0: {source}.";
 
     public override string Released(LocalDate? on, string by, string? grounds) =>
         $"Remise en service du {Printed.Day(on)} par {by}\u00A0: {Printed.Text(grounds)}";

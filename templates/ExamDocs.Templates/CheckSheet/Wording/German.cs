@@ -18,28 +18,28 @@ internal sealed class German : CheckSheetPhrases
         + "bevor er ausgefüllt ist.";
 
     public override string Withdrawn => "Aus dem Gebrauch genommen: nicht benutzen";
-    public override string Held => "Nicht entschieden: nicht benutzen";
+    public override string Held => "Ungeklärt: nicht benutzen";
     public override string WithdrawnSince => "Aus dem Gebrauch genommen bei der Prüfung vom";
     public override string HeldSince => "Stand der Aufzeichnung nach der Prüfung vom";
 
     public override string ReleaseByPerson =>
-        "Er bleibt aus dem Gebrauch, was immer dieser Bogen sagt, bis eine befähigte Person ihn schriftlich mit Begründung freigibt.";
+        "Er bleibt aus dem Gebrauch, was immer dieser Bogen sagt, bis eine sachkundige Person ihn schriftlich mit Begründung freigibt.";
 
     public override string NeverRelease => "Er kommt nie wieder in Gebrauch, außer eine Freigabe zeigt, dass falsch aufgezeichnet wurde.";
 
     public override string ReleaseHold =>
-        "Er darf erst benutzt werden, wenn eine befähigte Person ihn geprüft und es schriftlich gesagt hat.";
+        "Er darf erst benutzt werden, wenn eine sachkundige Person ihn geprüft und schriftlich freigegeben hat.";
 
     public override string LastOutcome => "Ergebnis vom letzten Mal";
     public override string LastExamined => "Zuletzt geprüft";
     public override string LastExaminer => "Geprüft von";
     public override string NextBy => "Nächste bis";
-    public override string NotAfter => "Nicht benutzen nach";
-    public override string Status => "Wo er war";
+    public override string NotAfter => "Nicht mehr benutzen nach dem";
+    public override string Status => "Verbleib";
     public override string Criteria => "Was geprüft wird";
 
     public override string HowToTick =>
-        "Ein Kästchen in jeder Zeile. Eine offene Zeile ist keine Antwort und lässt den Gegenstand unentschieden. "
+        "Ein Kästchen in jeder Zeile. Eine offene Zeile ist keine Antwort und lässt den Gegenstand ungeklärt. "
         + "Vermerkt, Zweifel und Mangel brauchen eine Bemerkung. Im Zweifel Zweifel ankreuzen: das nimmt den Gegenstand "
         + "aus dem Gebrauch.";
 
@@ -48,7 +48,7 @@ internal sealed class German : CheckSheetPhrases
     public override string LastTime => "Letztes Mal:";
     public override string NoAnswer => "keine Antwort aufgezeichnet";
     public override string Note => "Bemerkung";
-    public override string Optional => "freiwillig";
+    public override string Optional => "keine Pflichtangabe";
     public override string Examined => "Was geprüft wurde";
     public override string Diameters => "Durchmesser entlang des Seils";
 
@@ -73,18 +73,18 @@ internal sealed class German : CheckSheetPhrases
     public override string Defects => "Mängel, die eine Gefahr sind oder werden könnten";
     public override string MoreDefects => "Mehr als zwei: auf einem zweiten Bogen weiterschreiben.";
     public override string Part => "Teil";
-    public override string What => "Was fehlt";
+    public override string What => "Beschreibung des Mangels";
     public override string Danger => "Gefahr";
     public override string DangerNow => "jetzt";
     public override string DangerLater => "später, bis (Datum)";
     public override string Imminent => "schwere Verletzung droht unmittelbar";
     public override string Remedy => "Nötige Instandsetzung, Erneuerung oder Änderung";
-    public override string Told => "Wem gesagt, wie, am (Datum)";
-    public override string Tests => "Versuche und ihre Ergebnisse";
-    public override string Conclusion => "Urteil";
+    public override string Told => "Unterrichtet wurde, wie, am (Datum)";
+    public override string Tests => "Erprobungen und ihre Ergebnisse";
+    public override string Conclusion => "Beurteilung";
     public override string Basis => "Anlass der Prüfung";
-    public override string Fit => "tauglich";
-    public override string Withdraw => "herausnehmen";
+    public override string Fit => "weiter benutzbar";
+    public override string Withdraw => "aussondern";
     public override string FitMeans => "darf in Gebrauch bleiben";
     public override string WithdrawMeans => "ab jetzt außer Gebrauch, gekennzeichnet und getrennt";
     public override string ExaminerName => "Name";
@@ -96,7 +96,7 @@ internal sealed class German : CheckSheetPhrases
     [
         "Was beim letzten Mal gefunden wurde, steht hier, damit nichts übersehen wird. Jede Antwort geht vom Gegenstand "
             + "aus, nicht vom letzten Bogen.",
-        "Was hier steht, zählt erst, wenn es in die Aufzeichnung des Termins eingetragen und geprüft ist.",
+        "Was hier steht, zählt erst, wenn es in die Aufzeichnung des Prüfauftrags eingetragen und geprüft ist.",
     ];
 
     public override string RecordHasErrors(IReadOnlyList<string> codes) =>
@@ -118,15 +118,15 @@ internal sealed class German : CheckSheetPhrases
     public override string Box(ObservedState state) =>
         state switch
         {
-            ObservedState.Clear => "o. Befund",
-            ObservedState.NoSign => "k. Anz.",
+            ObservedState.Clear => "o. B.",
+            ObservedState.NoSign => "kein Anz.",
             ObservedState.NotApplicable => "entfällt",
             ObservedState.NotExamined => "n. gepr.",
             _ => SentenceBook.German.Words.State(state),
         };
 
     public override IReadOnlyList<string> Boxes { get; } =
-    ["„o. Befund“: ohne Befund.", "„k. Anz.“: niemand zu befragen, und kein Anzeichen gefunden.", "„n. gepr.“: nicht geprüft."];
+    ["„o. B.“: ohne Befund.", "„kein Anz.“: niemand zu befragen, und kein Anzeichen gefunden.", "„n. gepr.“: nicht geprüft."];
 
     public override string Means(Means means) =>
         means switch
@@ -151,11 +151,11 @@ internal sealed class German : CheckSheetPhrases
         };
 
     public override string Band(string nominal, string tolerance, string low, string high, string source) =>
-        $"Nenndurchmesser des Herstellers {nominal} mm mit einer Toleranz von {tolerance} % nach jeder Seite: {low} bis "
-        + $"einschließlich {high} mm. Quelle: {source}.";
+        $"Nenndurchmesser des Herstellers {nominal}\u00A0mm mit einer Toleranz von {tolerance}\u00A0% nach jeder Seite: {low} bis "
+        + $"einschließlich {high}\u00A0mm. Quelle: {source}.";
 
     public override string NominalOnly(string nominal, string source) =>
-        $"Nenndurchmesser des Herstellers {nominal} mm; keine Toleranz aufgezeichnet. Quelle: {source}.";
+        $"Nenndurchmesser des Herstellers {nominal}\u00A0mm; keine Toleranz aufgezeichnet. Quelle: {source}.";
 
     public override string Released(LocalDate? on, string by, string? grounds) =>
         $"Freigabe vom {Printed.Day(on)} durch {by}: {Printed.Text(grounds)}";

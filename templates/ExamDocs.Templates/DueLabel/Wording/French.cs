@@ -1,3 +1,4 @@
+using ExamDocs.Templates.Label.Wording;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.Templates.Shared.Wording.Common;
 using NodaTime;
@@ -10,6 +11,8 @@ internal sealed class French : DueLabelPhrases
     public override string Kind => "Étiquette de prochaine vérification";
     public override string NextBy => "À vérifier au plus tard le";
     public override string NotAfter => "Ne pas utiliser après le";
+    public override string ShortNextBy => "Vérifier d’ici le";
+    public override string ShortNotAfter => "Utiliser jusqu’au";
     public override string SignLabel => "Une feuille de calendrier";
     public override string PageOne => "Page 1 sur 1";
 
@@ -17,10 +20,11 @@ internal sealed class French : DueLabelPhrases
 
     public override string IssuedOn(LocalDate day) => $"{CommonPhrases.Languages.French.Issued} {Printed.Day(day)}";
 
+    public override string ShortDay(LocalDate day) => Numbers(day);
+
     public override string Origin(string visit, LocalDate? examined, string law) =>
         $"Visite {visit}. Vérifié le {Printed.Day(examined)} selon {law}.";
 
-    public override string Caution(string number) =>
-        $"Comparer {number} au registre de l’émetteur. La notice du fabricant, la loi locale et le jugement de la "
-        + "personne compétente priment.";
+    public override string Caution(string? regime) =>
+        $"Comparer le numéro au registre de l’émetteur. {LabelPhrases.Languages.French.Caution(regime)}";
 }

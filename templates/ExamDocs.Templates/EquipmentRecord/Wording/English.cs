@@ -23,7 +23,7 @@ internal sealed class English : EquipmentRecordPhrases
     public override string TransferEvidence => "Evidence of the last examination, on transfer";
     public override string Status => "Where it was at the visit";
     public override string Keeper => "Kept by (employer)";
-    public override string Owner => "Owner hired or leased from";
+    public override string Owner => "Owner from whom hired or leased";
     public override string LastExamined => "Examined before that";
     public override string Limits => "What its maker allows";
     public override string LimitsDocument => "Document";
@@ -34,10 +34,10 @@ internal sealed class English : EquipmentRecordPhrases
     public override string MaxCleanings => "Cleaned at most";
     public override string EventEnds => "After an exceptional event";
     public override string EventEndsService => "its service ends";
-    public override string Interval => "Examined by the maker's word";
+    public override string Interval => "Examination interval set by the maker";
     public override string NoTimeLimit => "Time limit";
     public override string MakerSaysNone => "the maker states that there is none";
-    public override string Unobtainable => "Instructions not to be had";
+    public override string Unobtainable => "Instructions unobtainable";
     public override string NominalDiameter => "Nominal diameter";
     public override string PermittedParts => "Parts permitted";
     public override string MinTail => "Tail beyond a knot at least";
@@ -55,14 +55,14 @@ internal sealed class English : EquipmentRecordPhrases
     public override string Examinations => "Examinations";
     public override string NoExaminations => "No examination of this item is in the record.";
     public override string ColumnDate => "Date";
-    public override string ColumnWhy => "Made as, and by";
+    public override string ColumnWhy => "Type, examiner";
     public override string ColumnResult => "Result";
     public override string ColumnFound => "What was found";
     public override string NothingFound => "no defect recorded";
     public override string Renewals => "Parts renewed";
     public override string Remedies => "Repairs and alterations";
     public override string Releases => "Releases from a withdrawal";
-    public override string Disposals => "What became of it when withdrawn";
+    public override string Disposals => "Disposal";
     public override string NotInRecord => "none recorded";
 
     public override IReadOnlyList<string> Cautions { get; } =
@@ -83,12 +83,12 @@ internal sealed class English : EquipmentRecordPhrases
 
     public override string Times(int times) => times == 1 ? "once" : $"{Printed.Count(times)} times";
 
-    public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)} mm";
+    public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)}\u00A0mm";
 
     public override string Diameter(decimal nominal, decimal? percent) =>
         percent is { } p
-            ? $"{Printed.Number(nominal)} mm, with {Printed.Number(p)} % to either side"
-            : $"{Printed.Number(nominal)} mm; tolerance {CommonPhrases.Languages.English.NotRecorded}";
+            ? $"{Printed.Number(nominal)}\u00A0mm, with {Printed.Number(p)}\u00A0% to either side"
+            : $"{Printed.Number(nominal)}\u00A0mm; tolerance {CommonPhrases.Languages.English.NotRecorded}";
 
     public override string Sought(string? sought, LocalDate? until) =>
         $"sought: {Printed.Text(sought)}; by the examiner's own decision not to be used after {Printed.Day(until)}";
@@ -111,19 +111,21 @@ internal sealed class English : EquipmentRecordPhrases
             _ => "conclusion not recorded",
         };
 
+    public override string NextBy(LocalDate day) => $"next due by {Printed.Day(day)}";
+
     public override string Defect(string part, string description, string danger, string remedy) =>
         $"{part} – {description} ({danger}). Needed: {remedy}.";
 
-    public override string DangerNow => "a danger at once";
+    public override string DangerNow => "a danger now";
 
     public override string DangerLater(LocalDate? on) => $"could become a danger by {Printed.Day(on)}";
 
     public override string Diameters(int places, string smallest, string largest) =>
         places == 1
-            ? $"Diameter at 1 place: mean {smallest} mm."
-            : $"Diameters at {Printed.Count(places)} places: means from {smallest} to {largest} mm.";
+            ? $"Diameter at 1 place: mean {smallest}\u00A0mm."
+            : $"Diameters at {Printed.Count(places)} places: means from {smallest} to {largest}\u00A0mm.";
 
-    public override string UnreadableDiameters => "Diameters were measured; no reading can be read.";
+    public override string UnreadableDiameters => "Diameters were measured; no reading is legible.";
 
     public override string Test(string? what, string? result) => $"Test: {Printed.Text(what)}: {Printed.Text(result)}.";
 

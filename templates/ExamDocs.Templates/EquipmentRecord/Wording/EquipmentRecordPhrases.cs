@@ -75,6 +75,7 @@ public abstract class EquipmentRecordPhrases
     public abstract string MayRetie(Retying who);
     public abstract string DeclarationLine(string? reference, LocalDate? on);
     public abstract string Conclusion(Conclusion? conclusion);
+    public abstract string NextBy(LocalDate day);
     public abstract string Defect(string part, string description, string danger, string remedy);
     public abstract string DangerNow { get; }
     public abstract string DangerLater(LocalDate? on);

@@ -8,24 +8,24 @@ namespace ExamDocs.Templates.EquipmentRecord.Wording;
 /// <inheritdoc />
 internal sealed class French : EquipmentRecordPhrases
 {
-    public override string Title => "Fiche d’équipement";
+    public override string Title => "Fiche de vie";
 
     public override string Lead =>
-        "Pour le détenteur de l’équipement\u00A0: ce qu’il est, ce que son fabricant permet, et tout ce qui est "
+        "Pour le détenteur de l’équipement\u00A0: identification, limites du fabricant, et tout ce qui est "
         + "enregistré de ce qui a été trouvé et fait. Ce n’est pas un rapport de vérification.";
 
     public override string Reasons => "Motif";
-    public override string Identity => "Ce qu’il est";
+    public override string Identity => "Identification";
     public override string Purchased => "Acheté";
     public override string ObsoleteOn => "Date de péremption marquée";
     public override string Cleanings => "Nettoyages à ce jour";
     public override string Declaration => "Déclaration de conformité du fabricant";
     public override string TransferEvidence => "Preuve de la dernière vérification, à la remise";
-    public override string Status => "Où il était à la visite";
+    public override string Status => "Situation";
     public override string Keeper => "Détenu par (employeur)";
-    public override string Owner => "Propriétaire qui le loue ou le cède en crédit-bail";
+    public override string Owner => "Propriétaire (loueur, crédit-bailleur)";
     public override string LastExamined => "Vérification précédente";
-    public override string Limits => "Ce que son fabricant permet";
+    public override string Limits => "Limites du fabricant";
     public override string LimitsDocument => "Document";
     public override string NoLimits => "Aucune limite du fabricant n’est enregistrée pour cet équipement.";
     public override string MaxUse => "En service au plus";
@@ -63,8 +63,8 @@ internal sealed class French : EquipmentRecordPhrases
     public override string NothingFound => "aucun défaut enregistré";
     public override string Renewals => "Pièces renouvelées";
     public override string Remedies => "Réparations et modifications";
-    public override string Releases => "Levées d’un retrait";
-    public override string Disposals => "Ce qu’il est devenu une fois retiré";
+    public override string Releases => "Remises en service après un retrait";
+    public override string Disposals => "Devenir après un retrait (réparation, mise au rebut)";
     public override string NotInRecord => "aucun enregistré";
 
     public override IReadOnlyList<string> Cautions { get; } =
@@ -73,7 +73,7 @@ internal sealed class French : EquipmentRecordPhrases
             + "inscrites n’y sont pas.",
         "Le résultat est celui de la dernière vérification, selon les règles en vigueur. Des vérifications antérieures, "
             + "la conclusion est donnée telle qu’elle fut alors enregistrée.",
-        "«\u00A0Non enregistré\u00A0» veut dire que l’enregistrement ne contient pas cette valeur, et non qu’il n’y en a pas.",
+        "«\u00A0Non renseigné\u00A0» veut dire que l’enregistrement ne contient pas cette valeur, et non qu’il n’y en a pas.",
     ];
 
     public override string RecordHasErrors(IReadOnlyList<string> codes) =>
@@ -86,12 +86,12 @@ internal sealed class French : EquipmentRecordPhrases
 
     public override string Times(int times) => times == 1 ? "une fois" : $"{Printed.Count(times)} fois";
 
-    public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)} mm";
+    public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)}\u00A0mm";
 
     public override string Diameter(decimal nominal, decimal? percent) =>
         percent is { } p
-            ? $"{Printed.Number(nominal)} mm, à {Printed.Number(p)}\u00A0% de part et d’autre"
-            : $"{Printed.Number(nominal)} mm\u00A0; tolérance {CommonPhrases.Languages.French.NotRecorded}e";
+            ? $"{Printed.Number(nominal)}\u00A0mm, à {Printed.Number(p)}\u00A0% de part et d’autre"
+            : $"{Printed.Number(nominal)}\u00A0mm\u00A0; tolérance {CommonPhrases.Languages.French.NotRecorded}e";
 
     public override string Sought(string? sought, LocalDate? until) =>
         $"cherchée\u00A0: {Printed.Text(sought)}\u00A0; par décision propre du vérificateur, ne pas utiliser après le "
@@ -110,22 +110,24 @@ internal sealed class French : EquipmentRecordPhrases
     public override string Conclusion(Conclusion? conclusion) =>
         conclusion switch
         {
-            Core.Records.Conclusion.Fit => "conclusion d’alors\u00A0: apte",
+            Core.Records.Conclusion.Fit => "conclusion d’alors\u00A0: apte à l’emploi",
             Core.Records.Conclusion.Withdraw => "conclusion d’alors\u00A0: à retirer du service",
-            _ => "conclusion non enregistrée",
+            _ => "conclusion non renseignée",
         };
+
+    public override string NextBy(LocalDate day) => $"prochaine échéance le {Printed.Day(day)}";
 
     public override string Defect(string part, string description, string danger, string remedy) =>
         $"{part} – {description} ({danger}). Nécessaire\u00A0: {remedy}.";
 
-    public override string DangerNow => "danger immédiat";
+    public override string DangerNow => "danger dès maintenant";
 
     public override string DangerLater(LocalDate? on) => $"pourrait devenir un danger d’ici au {Printed.Day(on)}";
 
     public override string Diameters(int places, string smallest, string largest) =>
         places == 1
-            ? $"Diamètre à 1 endroit\u00A0: moyenne {smallest} mm."
-            : $"Diamètres à {Printed.Count(places)} endroits\u00A0: moyennes de {smallest} à {largest} mm.";
+            ? $"Diamètre à 1 endroit\u00A0: moyenne {smallest}\u00A0mm."
+            : $"Diamètres à {Printed.Count(places)} endroits\u00A0: moyennes de {smallest} à {largest}\u00A0mm.";
 
     public override string UnreadableDiameters => "Des diamètres ont été mesurés\u00A0; aucune mesure n’est lisible.";
 

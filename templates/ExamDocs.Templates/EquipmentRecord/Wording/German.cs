@@ -11,21 +11,21 @@ internal sealed class German : EquipmentRecordPhrases
     public override string Title => "Gerätekarte";
 
     public override string Lead =>
-        "Für den Halter des Gegenstands: was er ist, was sein Hersteller erlaubt und alles, was über Befunde und "
-        + "Arbeiten aufgezeichnet ist. Sie ist kein Prüfbericht.";
+        "Für den Halter des Gegenstands: Identifizierung, Herstellerangaben und alles, was über Befunde und Arbeiten "
+        + "aufgezeichnet ist. Sie ist kein Prüfbericht.";
 
     public override string Reasons => "Grund";
-    public override string Identity => "Was er ist";
+    public override string Identity => "Identifizierung";
     public override string Purchased => "Gekauft";
     public override string ObsoleteOn => "Angegebenes Ablaufdatum";
     public override string Cleanings => "Bisher gereinigt";
     public override string Declaration => "Konformitätserklärung des Herstellers";
     public override string TransferEvidence => "Beleg der letzten Prüfung bei Übergabe";
-    public override string Status => "Wo er beim Termin war";
+    public override string Status => "Verbleib";
     public override string Keeper => "Halter (Arbeitgeber)";
-    public override string Owner => "Eigentümer, von dem gemietet oder geleast";
+    public override string Owner => "Eigentümer (Vermieter, Leasinggeber)";
     public override string LastExamined => "Davor geprüft";
-    public override string Limits => "Was sein Hersteller erlaubt";
+    public override string Limits => "Herstellerangaben";
     public override string LimitsDocument => "Dokument";
     public override string NoLimits => "Für diesen Gegenstand sind keine Herstellergrenzen aufgezeichnet.";
     public override string MaxUse => "In Gebrauch höchstens";
@@ -63,16 +63,16 @@ internal sealed class German : EquipmentRecordPhrases
     public override string NothingFound => "kein Mangel aufgezeichnet";
     public override string Renewals => "Erneuerte Teile";
     public override string Remedies => "Instandsetzungen und Änderungen";
-    public override string Releases => "Freigaben nach einer Herausnahme";
-    public override string Disposals => "Verbleib nach der Herausnahme";
+    public override string Releases => "Freigaben nach einer Aussonderung";
+    public override string Disposals => "Verbleib nach der Aussonderung";
     public override string NotInRecord => "keine aufgezeichnet";
 
     public override IReadOnlyList<string> Cautions { get; } =
     [
-        "Diese Karte enthält, was die Aufzeichnung des Termins enthält. Prüfungen und Instandsetzungen, die nie "
+        "Diese Karte enthält, was die Aufzeichnung des Prüfauftrags enthält. Prüfungen und Instandsetzungen, die nie "
             + "eingetragen wurden, stehen nicht darin.",
-        "Das Ergebnis ist das der letzten Prüfung nach den geltenden Regeln. Von früheren Prüfungen ist das Urteil so "
-            + "wiedergegeben, wie es damals aufgezeichnet wurde.",
+        "Das Ergebnis ist das der letzten Prüfung nach den geltenden Regeln. Von früheren Prüfungen ist die Beurteilung so "
+            + "wiedergegeben, wie sie damals aufgezeichnet wurde.",
         "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält; es heißt nicht, dass es keinen gibt.",
     ];
 
@@ -86,21 +86,21 @@ internal sealed class German : EquipmentRecordPhrases
 
     public override string Times(int times) => times == 1 ? "einmal" : $"{Printed.Count(times)}-mal";
 
-    public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)} mm";
+    public override string Millimetres(decimal millimetres) => $"{Printed.Number(millimetres)}\u00A0mm";
 
     public override string Diameter(decimal nominal, decimal? percent) =>
         percent is { } p
-            ? $"{Printed.Number(nominal)} mm, mit {Printed.Number(p)} % nach jeder Seite"
-            : $"{Printed.Number(nominal)} mm; Toleranz {CommonPhrases.Languages.German.NotRecorded}";
+            ? $"{Printed.Number(nominal)}\u00A0mm, mit {Printed.Number(p)}\u00A0% nach jeder Seite"
+            : $"{Printed.Number(nominal)}\u00A0mm; Toleranz {CommonPhrases.Languages.German.NotRecorded}";
 
     public override string Sought(string? sought, LocalDate? until) =>
-        $"gesucht: {Printed.Text(sought)}; nach eigener Entscheidung des Prüfers nicht benutzen nach {Printed.Day(until)}";
+        $"gesucht: {Printed.Text(sought)}; nach eigener Entscheidung des Prüfers nicht mehr benutzen nach dem {Printed.Day(until)}";
 
     public override string MayRetie(Retying who) =>
         who switch
         {
             Core.Records.Retying.Maker => "nur der Hersteller",
-            Core.Records.Retying.CompetentPerson => "eine befähigte Person",
+            Core.Records.Retying.CompetentPerson => "eine sachkundige Person",
             _ => "der Benutzer",
         };
 
@@ -109,26 +109,28 @@ internal sealed class German : EquipmentRecordPhrases
     public override string Conclusion(Conclusion? conclusion) =>
         conclusion switch
         {
-            Core.Records.Conclusion.Fit => "damaliges Urteil: gebrauchstauglich",
-            Core.Records.Conclusion.Withdraw => "damaliges Urteil: aus dem Gebrauch nehmen",
-            _ => "Urteil nicht erfasst",
+            Core.Records.Conclusion.Fit => "damalige Beurteilung: gebrauchstauglich",
+            Core.Records.Conclusion.Withdraw => "damalige Beurteilung: aus dem Gebrauch nehmen",
+            _ => "Beurteilung nicht erfasst",
         };
+
+    public override string NextBy(LocalDate day) => $"nächste spätestens am {Printed.Day(day)}";
 
     public override string Defect(string part, string description, string danger, string remedy) =>
         $"{part} – {description} ({danger}). Nötig: {remedy}.";
 
-    public override string DangerNow => "sofort eine Gefahr";
+    public override string DangerNow => "jetzt eine Gefahr";
 
     public override string DangerLater(LocalDate? on) => $"könnte bis {Printed.Day(on)} eine Gefahr werden";
 
     public override string Diameters(int places, string smallest, string largest) =>
         places == 1
-            ? $"Durchmesser an 1 Stelle: Mittel {smallest} mm."
-            : $"Durchmesser an {Printed.Count(places)} Stellen: Mittelwerte von {smallest} bis {largest} mm.";
+            ? $"Durchmesser an 1 Stelle: Mittel {smallest}\u00A0mm."
+            : $"Durchmesser an {Printed.Count(places)} Stellen: Mittelwerte von {smallest} bis {largest}\u00A0mm.";
 
     public override string UnreadableDiameters => "Durchmesser wurden gemessen; kein Messwert ist lesbar.";
 
-    public override string Test(string? what, string? result) => $"Versuch: {Printed.Text(what)}: {Printed.Text(result)}.";
+    public override string Test(string? what, string? result) => $"Erprobung: {Printed.Text(what)}: {Printed.Text(result)}.";
 
     public override string Event(string? what, LocalDate? on) =>
         $"Nach einem außergewöhnlichen Ereignis: {Printed.Text(what)}, am {Printed.Day(on)}.";
@@ -142,7 +144,7 @@ internal sealed class German : EquipmentRecordPhrases
             document is not null ? $"durch {document}"
             : withdrawnOn is { } day ? $"am {Printed.Day(day)}"
             : "durch eine Prüfung in dieser Aufzeichnung";
-        return $"{Printed.Day(on)}: freigegeben von {by}{(inError ? ", weil irrtümlich erfasst" : "")}. Herausgenommen "
+        return $"{Printed.Day(on)}: freigegeben von {by}{(inError ? ", weil irrtümlich erfasst" : "")}. Ausgesondert "
             + $"{withdrawn}. Begründung: {Printed.Text(grounds)}.";
     }
 

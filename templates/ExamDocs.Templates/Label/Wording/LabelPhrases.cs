@@ -16,6 +16,9 @@ public abstract class LabelPhrases
     /// <summary>The signal word, line by line.</summary>
     public abstract IReadOnlyList<string> Signal { get; }
 
+    /// <summary>Width of the column with the names, in the size of type of what stands beside them.</summary>
+    public abstract double NameColumnEms { get; }
+
     public abstract string NotDetermined { get; }
     public abstract string SignLabel { get; }
     public abstract string HoldSignLabel { get; }
@@ -23,19 +26,44 @@ public abstract class LabelPhrases
     public abstract string Since { get; }
     public abstract string Release { get; }
     public abstract string WhyHold { get; }
-    public abstract string ReleaseByPerson { get; }
-    public abstract string ReleaseHold { get; }
     public abstract string NeverRelease { get; }
-    public abstract string Owner { get; }
+    public abstract string KeptBy { get; }
+    public abstract string Ring { get; }
+
+    /// <summary>Where there is a name and no number.</summary>
+    public abstract string Ask { get; }
+
+    /// <summary>What the code says below its first line.</summary>
+    /// <param name="isHold">Not determined, rather than withdrawn.</param>
+    /// <param name="day">Since when.</param>
+    public abstract string Says(bool isHold, string day);
+
     public abstract string ExaminedBy { get; }
     public abstract string PageOne { get; }
     public abstract string Shortened { get; }
-    public abstract string Caution { get; }
+
+    /// <param name="regime">Identifier of the regime: its law may have a name of its own for the competent person.</param>
+    public abstract string ReleaseByPerson(string? regime);
+
+    /// <inheritdoc cref="ReleaseByPerson"/>
+    public abstract string ReleaseHold(string? regime);
+
+    /// <inheritdoc cref="ReleaseByPerson"/>
+    public abstract string Caution(string? regime);
+
     public abstract string Verify(string number);
 
     public abstract string More(int more);
 
     public abstract string Title(string kind, string number);
+
+    public abstract string HandTagTitle { get; }
+
+    /// <summary>Heads of the lines to fill in, in their order: what it is, what is marked on it, why, since when, by whom.</summary>
+    public abstract IReadOnlyList<string> HandTagLines { get; }
+
+    /// <summary>Why it has no number, and what to do next.</summary>
+    public abstract string HandTagNote { get; }
 
     public abstract string QuarantineTitle { get; }
     public abstract string HoldTitle { get; }

@@ -10,7 +10,7 @@ internal sealed class English : NoticePhrases
     public override string ImminentRisk => "Existing or imminent risk of serious personal injury";
     public override string Recipients => "To";
     public override string Employer => "Employer";
-    public override string Owner => "Owner it is hired or leased from";
+    public override string Owner => "Owner from whom hired or leased";
     public override string AuthorityHeading => "A copy of the report goes to the enforcing authority as soon as practicable";
     public override string AuthorityRecorded => "Authority in the record:";
     public override string AuthorityMissing => "name and address of its office: not recorded";
@@ -19,8 +19,8 @@ internal sealed class English : NoticePhrases
     public override string Defects => "The defect";
     public override string Duty => "What the employer must do";
     public override string Why => "Why";
-    public override string Told => "Who was told, how and when";
-    public override string ToldWhom => "Who was told";
+    public override string Told => "Who was notified, how and when";
+    public override string ToldWhom => "Who was notified";
     public override string ToldHow => "How";
     public override string ToldOn => "When";
     public override string For => "Defect";
@@ -31,8 +31,8 @@ internal sealed class English : NoticePhrases
 
     public override IReadOnlyList<string> Cautions { get; } =
     [
-        "This notice tells of a danger at once. It does not replace the report that the law asks for.",
-        "A letter and a number before a reason name the rule it rests on: W withdraws the item, D sets its last day of "
+        "This notice reports a danger at once. It does not replace the report that the law asks for.",
+        "A letter and a number before a reason name its rule: W withdraws the item, D sets its last day of "
             + "use, U tells what the record leaves open.",
         "“Not recorded” means that the record holds no such value. It is no reason to wait.",
     ];

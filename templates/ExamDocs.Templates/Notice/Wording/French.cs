@@ -6,15 +6,15 @@ namespace ExamDocs.Templates.Notice.Wording;
 /// <inheritdoc />
 internal sealed class French : NoticePhrases
 {
-    public override string Title => "Avis de défaut";
+    public override string Title => "Avis de défectuosité";
     public override string ImminentRisk => "Risque existant ou imminent de blessure grave";
     public override string Recipients => "À";
     public override string Employer => "Employeur";
-    public override string Owner => "Propriétaire qui le loue ou le cède en crédit-bail";
+    public override string Owner => "Propriétaire (loueur, crédit-bailleur)";
     public override string AuthorityHeading => "Une copie du rapport va dès que possible à l’autorité compétente";
     public override string AuthorityRecorded => "Autorité enregistrée\u00A0:";
-    public override string AuthorityMissing => "nom et adresse de son bureau\u00A0: non enregistrés";
-    public override string Premises => "Vérifié chez";
+    public override string AuthorityMissing => "nom et adresse de son bureau\u00A0: non renseignés";
+    public override string Premises => "Lieu de la vérification";
     public override string Item => "L’équipement";
     public override string Defects => "Le défaut";
     public override string Duty => "Ce que l’employeur doit faire";
@@ -34,8 +34,8 @@ internal sealed class French : NoticePhrases
     [
         "Cet avis signale un danger sur-le-champ. Il ne remplace pas le rapport que la loi demande.",
         "La lettre et le chiffre devant un motif nomment la règle sur laquelle il repose\u00A0: W retire l’équipement, D "
-            + "fixe son dernier jour d’utilisation, U dit ce que l’enregistrement laisse ouvert.",
-        "«\u00A0Non enregistré\u00A0» veut dire que l’enregistrement ne contient pas cette valeur. Ce n’est pas une raison d’attendre.",
+            + "fixe son dernier jour d’utilisation, U dit ce que l’enregistrement laisse en suspens.",
+        "«\u00A0Non renseigné\u00A0» veut dire que l’enregistrement ne contient pas cette valeur. Ce n’est pas une raison d’attendre.",
     ];
 
     public override string DoNotUse => "Ne pas utiliser";
@@ -47,7 +47,7 @@ internal sealed class French : NoticePhrases
         + "soient les autres échéances.";
 
     public override string LawNotKnown =>
-        "La loi selon laquelle il a été vérifié n’est pas enregistrée ou pas connue\u00A0: chercher aussitôt si une "
+        "La loi selon laquelle il a été vérifié n’est pas renseignée ou pas connue\u00A0: chercher aussitôt si une "
         + "autorité doit aussi être informée.";
 
     public override string ReportHeldBack =>

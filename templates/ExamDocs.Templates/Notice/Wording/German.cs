@@ -6,21 +6,21 @@ namespace ExamDocs.Templates.Notice.Wording;
 /// <inheritdoc />
 internal sealed class German : NoticePhrases
 {
-    public override string Title => "Mängelanzeige";
+    public override string Title => "Mängelmeldung";
     public override string ImminentRisk => "Bestehende oder unmittelbar drohende Gefahr schwerer Verletzung";
     public override string Recipients => "An";
     public override string Employer => "Arbeitgeber";
-    public override string Owner => "Eigentümer, von dem gemietet oder geleast";
+    public override string Owner => "Eigentümer (Vermieter, Leasinggeber)";
     public override string AuthorityHeading => "Eine Abschrift des Berichts geht so bald wie möglich an die Aufsichtsbehörde";
     public override string AuthorityRecorded => "Behörde laut Aufzeichnung:";
     public override string AuthorityMissing => "Name und Anschrift der Dienststelle: nicht erfasst";
-    public override string Premises => "Geprüft bei";
+    public override string Premises => "Prüfort";
     public override string Item => "Der Gegenstand";
     public override string Defects => "Der Mangel";
     public override string Duty => "Was der Arbeitgeber tun muss";
     public override string Why => "Grund";
-    public override string Told => "Wem es gesagt wurde, wie und wann";
-    public override string ToldWhom => "Wem";
+    public override string Told => "Unterrichtet wurden";
+    public override string ToldWhom => "Wer";
     public override string ToldHow => "Wie";
     public override string ToldOn => "Wann";
     public override string For => "Mangel";
@@ -33,9 +33,9 @@ internal sealed class German : NoticePhrases
 
     public override IReadOnlyList<string> Cautions { get; } =
     [
-        "Diese Anzeige meldet eine Gefahr sofort. Sie ersetzt nicht den Bericht, den das Recht verlangt.",
-        "Buchstabe und Zahl vor einem Grund nennen die Regel, auf der er beruht: W nimmt den Gegenstand aus dem "
-            + "Gebrauch, D setzt seinen letzten Gebrauchstag, U sagt, was die Aufzeichnung offen lässt.",
+        "Diese Meldung warnt sofort vor einer Gefahr. Sie ersetzt nicht den Bericht, den das Recht verlangt.",
+        "Buchstabe und Zahl vor einem Grund nennen seine Regel: W nimmt den Gegenstand aus dem Gebrauch, D setzt seinen "
+            + "letzten Gebrauchstag, U sagt, was offen ist.",
         "„Nicht erfasst“ heißt, dass die Aufzeichnung keinen solchen Wert enthält. Es ist kein Grund zu warten.",
     ];
 

@@ -10,7 +10,7 @@ public sealed class Language
     private Language(string tag, Notation notation, Terms terms, SentenceBook sentences) =>
         (Tag, Notation, Terms, Sentences) = (tag, notation, terms, sentences);
 
-    public static Language English { get; } = new("en", Notation.English, Terms.English, SentenceBook.English);
+    public static Language English { get; } = new("en", Notation.English, Terms.English, SentenceBook.EnglishInPrint);
 
     public static Language German { get; } = new("de", Notation.German, Terms.German, SentenceBook.German);
 

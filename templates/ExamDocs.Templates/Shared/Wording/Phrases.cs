@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
@@ -11,7 +12,7 @@ namespace ExamDocs.Templates.Shared.Wording;
 /// What every document prints, in the language of the document that is being made: see <see cref="Language.Current"/>. A document's own
 /// phrases stand in its own folder.
 /// </summary>
-public static class Phrases
+public static partial class Phrases
 {
     public static CommonPhrases Common => CommonPhrases.Current;
 
@@ -21,8 +22,11 @@ public static class Phrases
     /// <summary>The answer to a criterion.</summary>
     public static string State(ObservedState state) => Language.Current.Sentences.Words.State(state);
 
-    /// <summary>Where something comes from.</summary>
-    public static string Source(string source) => Language.Current.Terms.Source(source);
+    /// <summary>
+    /// Where something comes from. How surely it is known is in the lists of rules and criteria, and for the law on the report's last
+    /// page: beside a reason it would read as if the examiner had worked from memory.
+    /// </summary>
+    public static string Source(string source) => Language.Current.Terms.Source(HowSurely().Replace(source, ""));
 
     /// <summary>A text of a regime's data; of one that the user added, as it is.</summary>
     public static string Text(string text) => Language.Current.Terms.Text(text);
@@ -36,4 +40,7 @@ public static class Phrases
 
     /// <summary>The wording of this regime; one that claims no law where the regime is unknown.</summary>
     public static RegimeWording Regime(Regime? regime) => RegimePhrases.Current.Of(regime);
+
+    [GeneratedRegex(@" \((?:detail |limit )?(?:from memory|unofficial copy|as quoted elsewhere)\)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex HowSurely();
 }

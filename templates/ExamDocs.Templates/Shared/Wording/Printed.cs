@@ -30,7 +30,7 @@ public static class Printed
     public static string Load(Load? load) =>
         load switch
         {
-            { Value: { } value } => Join(" ", Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
+            { Value: { } value } => Join(Notation.Unbroken, Number(value), Unit(value, load.Unit)) + Basis(load.Basis),
             { NotMarked: true } => Phrases.Common.LoadNotMarked + Basis(load.Basis, Phrases.Common.NotRecorded),
             _ => Phrases.Common.NotRecorded,
         };
@@ -46,6 +46,12 @@ public static class Printed
     /// <summary>The parts that are not blank, joined.</summary>
     public static string Join(string separator, params string?[] parts) =>
         string.Join(separator, parts.Where(p => !string.IsNullOrWhiteSpace(p)));
+
+    /// <summary>The parts with a semicolon between them, as the language writes it.</summary>
+    public static string List(IEnumerable<string> parts) => string.Join(Notation.Semicolon, parts);
+
+    /// <summary>A subject and what is said of it, with a colon between them as the language writes it; blank parts are left out.</summary>
+    public static string Of(string? what, string? said) => Join(Notation.Colon, what, said);
 
     private static Notation Notation => Language.Current.Notation;
 

@@ -3,6 +3,7 @@ using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 
 namespace ExamDocs.Core.Tests.Determination.CaseForService;
 
@@ -31,7 +32,10 @@ public sealed class LedgerTests
         Assert.All(Catalogue.Find(category)!.Criteria, c =>
         {
             var entry = Assert.Single(ledger, e => e.Criterion == c.Id);
-            Assert.Equal((c.Class.ToString(), Bearing.For, c.Source), (entry.Heading.ToString(), entry.Bearing, entry.Source));
+            Assert.Equal(
+                (c.Class.ToString(), Bearing.For, SourceUnderRegime.Of(c.Source, null, [RegimeIndex.Find("gb-loler")!])),
+                (entry.Heading.ToString(), entry.Bearing, entry.Source)
+            );
         });
     }
 

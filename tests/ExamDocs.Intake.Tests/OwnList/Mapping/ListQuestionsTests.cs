@@ -1,5 +1,6 @@
 using ExamDocs.Intake.OwnList.Mapping;
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.Tests.OwnList.Mapping;
 
@@ -15,9 +16,9 @@ public sealed class ListQuestionsTests
     {
         var asked = Ask(Lists.Mapping("Asset;Type;Bought;Made", "K-1;Helm;03/04/2024;05/06/2024"), 1, out var mapping);
         Assert.Contains("In which order", Assert.Single(asked).Text, StringComparison.Ordinal);
-        Assert.Equal(ListDateOrder.MonthDayYear, mapping.Map.Dates);
+        Assert.Equal(DateOrder.MonthFirst, mapping.Map.Dates);
         Assert.Empty(Ask(Lists.Mapping("Asset;Type;Bought", "K-1;Helm;03/04/2024", "K-2;Helm;25/04/2024"), 0, out mapping));
-        Assert.Equal(ListDateOrder.DayMonthYear, mapping.Map.Dates);
+        Assert.Equal(DateOrder.DayFirst, mapping.Map.Dates);
     }
 
     [Fact]

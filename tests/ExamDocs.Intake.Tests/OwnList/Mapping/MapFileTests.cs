@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.OwnList.Mapping;
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.Tests.OwnList.Mapping;
 
@@ -36,7 +37,7 @@ public sealed class MapFileTests
         var (map, _) = MapFile.Read(Encoding.UTF8.GetBytes(Map), KnownRules.BuiltIn);
         var mapping = new ListMapping(Lists.Read(List), KnownRules.BuiltIn, map);
         Assert.Empty(ListToSettle.Necessary(mapping));
-        Assert.Equal(ListDateOrder.MonthDayYear, mapping.Map.Dates);
+        Assert.Equal(DateOrder.MonthFirst, mapping.Map.Dates);
         Assert.Equal(ListField.Serial, mapping.Map.Columns[0].To);
         Assert.Equal("rigging-rope", mapping.Map.Kinds.Single(k => k.Word == "rope").Category);
         Assert.Equal(UseMeaning.Remark, mapping.Map.Words.Single(w => w.Word == "b").Means);

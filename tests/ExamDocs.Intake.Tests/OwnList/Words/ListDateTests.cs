@@ -1,4 +1,5 @@
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.Tests.OwnList.Words;
 
@@ -36,8 +37,8 @@ public sealed class ListDateTests
         var date = ListDate.Of(typed)!;
         Assert.Null(date.Only);
         Assert.Null(date.In(null));
-        Assert.Equal(dayFirst, date.In(ListDateOrder.DayMonthYear)?.ToString());
-        Assert.Equal(monthFirst, date.In(ListDateOrder.MonthDayYear)?.ToString());
+        Assert.Equal(dayFirst, date.In(DateOrder.DayFirst)?.ToString());
+        Assert.Equal(monthFirst, date.In(DateOrder.MonthFirst)?.ToString());
     }
 
     [Theory]

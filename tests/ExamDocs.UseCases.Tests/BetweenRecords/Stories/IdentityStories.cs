@@ -660,6 +660,24 @@ internal static class IdentityStories
                 ],
                 Must = ["RB-1 undetermined U3"],
             },
+            new Story(
+                "Old paper of a bridge that was destroyed under a later tag, by a row that says both: it was this one, it was not",
+                "What a row says itself of its old id is not taken back by its own answer: the bridge is the destroyed one."
+            )
+            {
+                Runs =
+                [
+                    [
+                        Visit("V-2", Autumn)
+                            .Bridge("RB-1-B", "Q100", i =>
+                                i.Made("2021-11").Formerly("RB-1").Not("RB-1", "the plate on this one says so").Destroyed()
+                            )
+                            .Bridge("RB-OO1", "Q100", i => i.Made("2022").NotLookedAt()),
+                    ],
+                    [Visit("V-1", Spring).Bridge("RB-1", "qlO0", i => i.Made("2021-11"))],
+                ],
+                Must = ["RB-1 withdraw"],
+            },
             new Story("Old paper and a new visit in one go", "The order in which they are named changes nothing.")
             {
                 Runs =

@@ -7,9 +7,9 @@ namespace ExamDocs.Templates.Shared.Wording.Common;
 /// <inheritdoc />
 internal sealed class French : CommonPhrases
 {
-    public override string NotRecorded => "non enregistré";
-    public override string AddressNotRecorded => "adresse non enregistrée";
-    public override string UnitNotRecorded => "(unité non enregistrée)";
+    public override string NotRecorded => "non renseigné";
+    public override string AddressNotRecorded => "adresse non renseignée";
+    public override string UnitNotRecorded => "(unité non renseignée)";
     public override string OnePerson => "personne";
     public override string Persons => "personnes";
     public override string LoadNotMarked => "non marquée sur l’équipement";
@@ -46,7 +46,7 @@ internal sealed class French : CommonPhrases
     public override string SignatureField => "Signature électronique de ce document";
 
     public override string CautionPrecedence =>
-        "La notice du fabricant, la loi du lieu et le jugement de la personne compétente priment sur ce document.";
+        "La notice du fabricant, la réglementation applicable sur place et le jugement de la personne qualifiée priment sur ce document.";
 
     public override string LanguageNote => "Émis et inscrit au registre en français.";
 
@@ -56,7 +56,7 @@ internal sealed class French : CommonPhrases
         $"Remplace {number}\u00A0: {reason ?? "l’enregistrement a été corrigé"}.";
 
     public override string HowToVerify(string number) =>
-        $"Pour vérifier\u00A0: comparer le numéro {number} et la SHA-256 du fichier au registre de l’émetteur.";
+        $"Pour vérifier\u00A0: comparer le numéro {number} et l’empreinte SHA-256 du fichier au registre de l’émetteur.";
 
     public override string Imprint(string version) =>
         $"Imprimé par ExamDocs {version}. La vérification et ses conclusions sont celles du vérificateur.";
@@ -66,7 +66,7 @@ internal sealed class French : CommonPhrases
         {
             Core.Records.Outcome.Fit => "Peut rester en service",
             Core.Records.Outcome.FitUntil => "Peut rester en service jusqu’à une date",
-            Core.Records.Outcome.Undetermined => "Non déterminé\u00A0: ne pas utiliser",
+            Core.Records.Outcome.Undetermined => "En attente de décision\u00A0: ne pas utiliser",
             _ => "Ne pas utiliser",
         };
 
@@ -77,7 +77,7 @@ internal sealed class French : CommonPhrases
         criterion switch
         {
             CriterionClass.Decisive => "décisif",
-            CriterionClass.Judged => "apprécié",
+            CriterionClass.Judged => "à apprécier",
             CriterionClass.Advisory => "indicatif",
             _ => "absent du catalogue",
         };

@@ -19,12 +19,12 @@ internal sealed class German : CommonPhrases
     public override string Of => "von";
     public override string Signature => "Unterschrift";
     public override string ToBeSigned => "Unterschrift – von Hand zu leisten";
-    public override string DateSigned => "Datum der Unterschrift";
+    public override string DateSigned => "Datum";
     public override string PlaceSigned => "Ort";
     public override string QrLabel => "QR-Code mit der Nummer dieses Dokuments und dem Gegenstand";
     public override string DocumentNumber => "Dokumentnummer";
     public override string IssueDate => "Ausstellungsdatum";
-    public override string VisitReference => "Zeichen des Prüftermins";
+    public override string VisitReference => "Auftragsnummer";
     public override string CautionsHeading => "Bitte beachten";
     public override string None => "keine";
     public override string Yes => "ja";
@@ -46,7 +46,7 @@ internal sealed class German : CommonPhrases
     public override string SignatureField => "Elektronische Signatur dieses Dokuments";
 
     public override string CautionPrecedence =>
-        "Die Anleitung des Herstellers, das Recht des Ortes und das Urteil der befähigten Person gehen diesem Dokument vor.";
+        "Herstelleranleitung, das am Einsatzort geltende Recht und die Beurteilung der sachkundigen Person " + "gehen diesem Dokument vor.";
 
     public override string LanguageNote => "Ausgestellt und im Register geführt auf Deutsch.";
 
@@ -55,7 +55,7 @@ internal sealed class German : CommonPhrases
     public override string Replaces(string number, string? reason) => $"Ersetzt {number}: {reason ?? "die Aufzeichnung wurde berichtigt"}.";
 
     public override string HowToVerify(string number) =>
-        $"Echtheit prüfen: die Nummer {number} und die SHA-256 der Datei mit dem Register des Ausstellers vergleichen.";
+        $"Echtheit prüfen: die Nummer {number} und den SHA-256-Hashwert der Datei mit dem Register des Ausstellers vergleichen.";
 
     public override string Imprint(string version) =>
         $"Gedruckt mit ExamDocs {version}. Die Prüfung und ihre Schlussfolgerungen sind die des Prüfers.";
@@ -65,7 +65,7 @@ internal sealed class German : CommonPhrases
         {
             Core.Records.Outcome.Fit => "Darf in Gebrauch bleiben",
             Core.Records.Outcome.FitUntil => "Darf befristet in Gebrauch bleiben",
-            Core.Records.Outcome.Undetermined => "Nicht entschieden: nicht benutzen",
+            Core.Records.Outcome.Undetermined => "Ungeklärt: nicht benutzen",
             _ => "Nicht benutzen",
         };
 
@@ -86,7 +86,7 @@ internal sealed class German : CommonPhrases
         {
             Core.Records.Purpose.LiftsPersons => "hebt oder senkt Personen",
             Core.Records.Purpose.Accessory => "Lastaufnahmemittel oder Anschlagmittel",
-            Core.Records.Purpose.Other => "anderes Hebezeug",
+            Core.Records.Purpose.Other => "anderes Arbeitsmittel zum Heben von Lasten",
             Core.Records.Purpose.FallArrestOnly => "fängt nur Stürze auf",
             _ => NotRecorded,
         };

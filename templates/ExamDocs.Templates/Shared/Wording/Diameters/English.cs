@@ -10,11 +10,11 @@ internal sealed class English : DiameterPhrases
         + "no limit is drawn.";
 
     public override string Tolerance(string nominal, string tolerance, string low, string high, string source) =>
-        $"Maker's nominal {nominal} mm with a tolerance of {tolerance} % to either side, {low} to {high} mm inclusive "
+        $"Maker's nominal {nominal}\u00A0mm with a tolerance of {tolerance}\u00A0% to either side, {low} to {high}\u00A0mm inclusive "
         + $"(shaded). Source: {source}.";
 
     public override string NominalOnly(string nominal, string source) =>
-        $"Maker's nominal {nominal} mm (dashed), no tolerance recorded: no limit is drawn. Source: {source}.";
+        $"Maker's nominal {nominal}\u00A0mm (dashed), no tolerance recorded: no limit is drawn. Source: {source}.";
 
     public override string PlotTitle(string item) => $"Mean diameter at each station along {item}";
 
@@ -35,12 +35,12 @@ internal sealed class English : DiameterPhrases
         $"Smallest and largest mean diameter, mm, of {item} by day of examination, with the maker's limits and what is projected";
 
     public override string TrendLimits(string least, string most, string source) =>
-        $"Short dashes: the maker's limits, {least} and {most} mm. Source: {source}.";
+        $"Short dashes: the maker's limits, {least} and {most}\u00A0mm. Source: {source}.";
 
     public override string Proposal(LocalDate? on, bool thinning, string perYear, string limit, LocalDate? byBand, LocalDate? byLine) =>
         $"Proposed time by which it could become a danger: {Printed.Day(on)}. The {(thinning ? "smallest" : "largest")} "
-        + $"mean {(thinning ? "falls" : "grows")} by {perYear} mm a year (Theil-Sen) "
-        + $"and would reach the maker's {limit} mm {Either(thinning, byBand, byLine)}. The earlier day is proposed, cut to "
+        + $"mean {(thinning ? "falls" : "grows")} by {perYear}\u00A0mm a year (Theil-Sen) "
+        + $"and would reach the maker's {limit}\u00A0mm {Either(thinning, byBand, byLine)}. The earlier day is proposed, cut to "
         + "a whole day. "
         + "It is a proposal: it binds only when the examiner enters it among the defects, and the maker's instructions and "
         + "the examiner's judgement come first.";
@@ -48,9 +48,9 @@ internal sealed class English : DiameterPhrases
     public override string AfterService(LocalDate? end) =>
         $" It lies after the last day of service by the limits recorded, {Printed.Day(end)}, which governs.";
 
-    public override string Millimetres(string number) => $"{number} mm";
+    public override string Millimetres(string number) => $"{number}\u00A0mm";
 
-    public override string MeanAt(string mean, string position) => $"{mean} mm at {position} mm";
+    public override string MeanAt(string mean, string position) => $"{mean}\u00A0mm at {position}\u00A0mm";
 
     public override string StandingOut(string places) =>
         $"Diamond: stands out from the rest of the rope (modified z above 3.5, Iglewicz and Hoaglin 1993): {places}.";

@@ -10,11 +10,11 @@ internal sealed class French : DiameterPhrases
         + "entre elles\u00A0; aucune limite n’est tracée.";
 
     public override string Tolerance(string nominal, string tolerance, string low, string high, string source) =>
-        $"Diamètre nominal du fabricant {nominal} mm avec une tolérance de {tolerance}\u00A0% de part et d’autre, de "
-        + $"{low} à {high} mm inclus (en gris). Source\u00A0: {source}.";
+        $"Diamètre nominal du fabricant {nominal}\u00A0mm avec une tolérance de {tolerance}\u00A0% de part et d’autre, de "
+        + $"{low} à {high}\u00A0mm inclus (en gris). Source\u00A0: {source}.";
 
     public override string NominalOnly(string nominal, string source) =>
-        $"Diamètre nominal du fabricant {nominal} mm (en tirets), aucune tolérance enregistrée\u00A0: aucune limite n’est "
+        $"Diamètre nominal du fabricant {nominal}\u00A0mm (en tirets), aucune tolérance enregistrée\u00A0: aucune limite n’est "
         + $"tracée. Source\u00A0: {source}.";
 
     public override string PlotTitle(string item) => $"Diamètre moyen à chaque point de mesure le long de {item}";
@@ -40,12 +40,12 @@ internal sealed class French : DiameterPhrases
         + "et ce qui est projeté";
 
     public override string TrendLimits(string least, string most, string source) =>
-        $"Tirets courts\u00A0: les limites du fabricant, {least} et {most} mm. Source\u00A0: {source}.";
+        $"Tirets courts\u00A0: les limites du fabricant, {least} et {most}\u00A0mm. Source\u00A0: {source}.";
 
     public override string Proposal(LocalDate? on, bool thinning, string perYear, string limit, LocalDate? byBand, LocalDate? byLine) =>
         $"Date proposée avant laquelle cela pourrait devenir un danger\u00A0: {Printed.Day(on)}. La "
-        + $"{(thinning ? "plus petite moyenne baisse" : "plus grande moyenne croît")} de {perYear} mm par an (Theil-Sen) "
-        + $"et atteindrait les {limit} mm du fabricant {Either(thinning, byBand, byLine)}. Le jour le plus proche est "
+        + $"{(thinning ? "plus petite moyenne baisse" : "plus grande moyenne croît")} de {perYear}\u00A0mm par an (Theil-Sen) "
+        + $"et atteindrait les {limit}\u00A0mm du fabricant {Either(thinning, byBand, byLine)}. Le jour le plus proche est "
         + "proposé, ramené à un jour entier. "
         + "C’est une proposition\u00A0: elle n’engage que lorsque le vérificateur l’inscrit parmi les défauts\u00A0; la "
         + "notice du fabricant et le jugement du vérificateur priment.";
@@ -53,9 +53,9 @@ internal sealed class French : DiameterPhrases
     public override string AfterService(LocalDate? end) =>
         $" Elle est postérieure au dernier jour de service selon les limites enregistrées, le {Printed.Day(end)}, qui l’emporte.";
 
-    public override string Millimetres(string number) => $"{number} mm";
+    public override string Millimetres(string number) => $"{number}\u00A0mm";
 
-    public override string MeanAt(string mean, string position) => $"{mean} mm à {position} mm";
+    public override string MeanAt(string mean, string position) => $"{mean}\u00A0mm à {position}\u00A0mm";
 
     public override string StandingOut(string places) =>
         $"Losange\u00A0: se détache du reste de la corde (z modifié supérieur à 3,5, Iglewicz et Hoaglin 1993)\u00A0: {places}.";

@@ -10,11 +10,11 @@ internal sealed class German : DiameterPhrases
         + "untereinander; eine Grenze ist nicht eingezeichnet.";
 
     public override string Tolerance(string nominal, string tolerance, string low, string high, string source) =>
-        $"Nenndurchmesser des Herstellers {nominal} mm mit einer Toleranz von {tolerance} % nach jeder Seite, {low} bis "
-        + $"einschließlich {high} mm (grau hinterlegt). Quelle: {source}.";
+        $"Nenndurchmesser des Herstellers {nominal}\u00A0mm mit einer Toleranz von {tolerance}\u00A0% nach jeder Seite, {low} bis "
+        + $"einschließlich {high}\u00A0mm (grau hinterlegt). Quelle: {source}.";
 
     public override string NominalOnly(string nominal, string source) =>
-        $"Nenndurchmesser des Herstellers {nominal} mm (gestrichelt), keine Toleranz aufgezeichnet: eine Grenze ist nicht "
+        $"Nenndurchmesser des Herstellers {nominal}\u00A0mm (gestrichelt), keine Toleranz aufgezeichnet: eine Grenze ist nicht "
         + $"eingezeichnet. Quelle: {source}.";
 
     public override string PlotTitle(string item) => $"Mittlerer Durchmesser an jeder Messstelle entlang von {item}";
@@ -41,22 +41,22 @@ internal sealed class German : DiameterPhrases
         + "Herstellers und der Vorausberechnung";
 
     public override string TrendLimits(string least, string most, string source) =>
-        $"Kurz gestrichelt: die Grenzen des Herstellers, {least} und {most} mm. Quelle: {source}.";
+        $"Kurz gestrichelt: die Grenzen des Herstellers, {least} und {most}\u00A0mm. Quelle: {source}.";
 
     public override string Proposal(LocalDate? on, bool thinning, string perYear, string limit, LocalDate? byBand, LocalDate? byLine) =>
         $"Vorgeschlagener Zeitpunkt, bis zu dem es eine Gefahr werden könnte: {Printed.Day(on)}. Der "
-        + $"{(thinning ? "kleinste Mittelwert fällt" : "größte Mittelwert wächst")} um {perYear} mm im Jahr (Theil-Sen) "
-        + $"und würde die {limit} mm des Herstellers erreichen: {Either(thinning, byBand, byLine)}. Vorgeschlagen ist der "
+        + $"{(thinning ? "kleinste Mittelwert fällt" : "größte Mittelwert wächst")} um {perYear}\u00A0mm im Jahr (Theil-Sen) "
+        + $"und würde die {limit}\u00A0mm des Herstellers erreichen: {Either(thinning, byBand, byLine)}. Vorgeschlagen ist der "
         + "frühere Tag, abgerundet auf einen ganzen Tag. "
         + "Es ist ein Vorschlag: er bindet erst, wenn der Prüfer ihn unter den Mängeln einträgt; die Anleitung des "
-        + "Herstellers und das Urteil des Prüfers gehen vor.";
+        + "Herstellers und die Beurteilung des Prüfers gehen vor.";
 
     public override string AfterService(LocalDate? end) =>
         $" Er liegt nach dem letzten Gebrauchstag nach den aufgezeichneten Grenzen, {Printed.Day(end)}, der maßgebend ist.";
 
-    public override string Millimetres(string number) => $"{number} mm";
+    public override string Millimetres(string number) => $"{number}\u00A0mm";
 
-    public override string MeanAt(string mean, string position) => $"{mean} mm bei {position} mm";
+    public override string MeanAt(string mean, string position) => $"{mean}\u00A0mm bei {position}\u00A0mm";
 
     public override string StandingOut(string places) =>
         $"Raute: hebt sich vom übrigen Seil ab (modifiziertes z über 3,5, Iglewicz und Hoaglin 1993): {places}.";

@@ -54,7 +54,7 @@ internal sealed class English : ItemPhrases
     public override string DangerLater => "could become a danger by";
 
     public override string Document(string? title, string? revision, string? page) =>
-        $"{Printed.Text(title)}, revision {Printed.Text(revision)}, page {Printed.Text(page)}";
+        $"{Printed.Text(title)}, revision {Printed.Text(revision)}, page\u00A0{Printed.Text(page)}";
 
     public override string Renewal(string removed, string fitted, string reason, string doneBy, string supervisedBy, string on) =>
         $"{on}: {removed} taken off, {fitted} fitted. Reason: {reason}. Done by {doneBy}, supervised by {supervisedBy}.";

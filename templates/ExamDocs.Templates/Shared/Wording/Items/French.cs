@@ -9,7 +9,7 @@ internal sealed class French : ItemPhrases
     public override string VisitDate => "Vérifié le";
     public override string ColumnItem => "Équipement";
     public override string ColumnDescription => "Description";
-    public override string Category => "Genre";
+    public override string Category => "Catégorie";
     public override string Maker => "Fabricant";
     public override string Model => "Modèle";
     public override string PartNumber => "Référence";
@@ -29,10 +29,10 @@ internal sealed class French : ItemPhrases
     public override string DefectPart => "Pièce et défaut";
     public override string DefectDanger => "Danger";
     public override string DefectRemedy => "Réparation, renouvellement ou modification nécessaire";
-    public override string DangerNow => "est un danger dès maintenant\u00A0: ne pas utiliser avant remède";
+    public override string DangerNow => "est un danger dès maintenant\u00A0: ne pas utiliser avant correction";
     public override string ImminentRisk => "risque existant ou imminent de blessure grave";
     public override string NoNext => "aucune fixée\u00A0: ne pas utiliser l’équipement";
-    public override string NotAfter => "Ne pas utiliser après";
+    public override string NotAfter => "Ne pas utiliser après le";
     public override string NotAfterAnyDay => "ne pas utiliser du tout";
     public override string NoNotAfter => "aucune date plus proche fixée";
     public override string ExaminedOn => "Date de la vérification";
@@ -49,12 +49,12 @@ internal sealed class French : ItemPhrases
             note
         );
 
-    public override string Next(string examination) => $"Date limite de la prochaine {examination}";
+    public override string Next(string examination) => $"Prochaine échéance ({examination})";
 
     public override string DangerLater => "pourrait devenir un danger d’ici au";
 
     public override string Document(string? title, string? revision, string? page) =>
-        $"{Printed.Text(title)}, révision {Printed.Text(revision)}, page {Printed.Text(page)}";
+        $"{Printed.Text(title)}, révision {Printed.Text(revision)}, page\u00A0{Printed.Text(page)}";
 
     public override string Renewal(string removed, string fitted, string reason, string doneBy, string supervisedBy, string on) =>
         $"{on}\u00A0: {removed} retiré, {fitted} monté. Motif\u00A0: {reason}. Fait par {doneBy}, sous la surveillance de "

@@ -22,7 +22,7 @@ internal sealed class German : ItemPhrases
     public override string FittedTo => "Angebracht an";
     public override string Parts => "Daran angebrachte Teile";
     public override string SafeWorkingLoad => "Tragfähigkeit";
-    public override string MarkedStrength => "Angegebene Festigkeit";
+    public override string MarkedStrength => "Angegebene Bruchkraft";
     public override string Purpose => "Zweck";
     public override string MakersLimits => "Zugrunde gelegte Herstelleranleitung";
     public override string EndOfService => "Ende der Gebrauchsdauer nach den aufgezeichneten Grenzen";
@@ -32,7 +32,7 @@ internal sealed class German : ItemPhrases
     public override string DangerNow => "ist jetzt eine Gefahr: bis zur Behebung nicht benutzen";
     public override string ImminentRisk => "bestehende oder unmittelbar drohende Gefahr schwerer Verletzung";
     public override string NoNext => "keine festgelegt: der Gegenstand ist nicht zu benutzen";
-    public override string NotAfter => "Nicht benutzen nach";
+    public override string NotAfter => "Nicht mehr benutzen nach dem";
     public override string NotAfterAnyDay => "überhaupt nicht benutzen";
     public override string NoNotAfter => "kein früheres Datum festgelegt";
     public override string ExaminedOn => "Datum der Prüfung";
@@ -54,7 +54,7 @@ internal sealed class German : ItemPhrases
     public override string DangerLater => "könnte eine Gefahr werden bis";
 
     public override string Document(string? title, string? revision, string? page) =>
-        $"{Printed.Text(title)}, Ausgabe {Printed.Text(revision)}, Seite {Printed.Text(page)}";
+        $"{Printed.Text(title)}, Ausgabe {Printed.Text(revision)}, Seite\u00A0{Printed.Text(page)}";
 
     public override string Renewal(string removed, string fitted, string reason, string doneBy, string supervisedBy, string on) =>
         $"{on}: {removed} abgenommen, {fitted} angebracht. Grund: {reason}. Ausgeführt von {doneBy}, beaufsichtigt von {supervisedBy}.";

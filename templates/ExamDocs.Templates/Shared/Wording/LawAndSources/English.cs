@@ -10,7 +10,7 @@ internal sealed class English : LawAndSourcesPhrases
     public override string Law => "Law";
     public override string Interval => "Interval";
     public override string Keep => "Retention";
-    public override string FromMemory => "From memory";
+    public override string FromMemory => "Not checked";
     public override string NotConfirmed => "Not confirmed";
     public override string AddedByUser => "Added";
     public override string KeepNotKnown => "How long this report has to be kept is not in the data of this regime.";
@@ -36,7 +36,7 @@ internal sealed class English : LawAndSourcesPhrases
         {
             Core.Regimes.Confidence.Read => "read in the source",
             Core.Regimes.Confidence.UnofficialCopy => "read in an unofficial copy",
-            Core.Regimes.Confidence.FromMemory => "from memory",
+            Core.Regimes.Confidence.FromMemory => "wording not checked against the original",
             Core.Regimes.Confidence.Computed => "worked out from what was read",
             Core.Regimes.Confidence.CommonPractice => "common practice",
             _ => throw new ArgumentOutOfRangeException(nameof(confidence)),
@@ -71,7 +71,7 @@ internal sealed class English : LawAndSourcesPhrases
             : $"Keep this report as long as the longest of these asks: {string.Join("; ", lines)}.";
 
     public override string ParticularsFromMemory(IEnumerable<string> sources) =>
-        $"What the report has to hold by {string.Join("; ", sources)}.";
+        $"What the report has to hold by {string.Join("; ", sources)}: wording not checked against the original.";
 
     public override string Authority(Recipient whom, string source, Confidence confidence) =>
         LawAndSourcesPhrases.Languages.English.Sourced(Printed.Sentence(whom.Words()), source, confidence);

@@ -6,11 +6,11 @@ namespace ExamDocs.Templates.Shared.Wording.LawAndSources;
 /// <inheritdoc />
 internal sealed class French : LawAndSourcesPhrases
 {
-    public override string Heading => "Droit et sources";
-    public override string Law => "Droit";
+    public override string Heading => "Textes applicables et sources";
+    public override string Law => "Textes";
     public override string Interval => "Intervalle";
     public override string Keep => "Conservation";
-    public override string FromMemory => "De mémoire";
+    public override string FromMemory => "Non vérifié";
     public override string NotConfirmed => "Non confirmé";
     public override string AddedByUser => "Ajouté";
     public override string KeepNotKnown => "La durée de conservation de ce rapport ne figure pas dans les données de ce régime.";
@@ -37,7 +37,7 @@ internal sealed class French : LawAndSourcesPhrases
         {
             Core.Regimes.Confidence.Read => "lu à la source",
             Core.Regimes.Confidence.UnofficialCopy => "lu dans une copie non officielle",
-            Core.Regimes.Confidence.FromMemory => "de mémoire",
+            Core.Regimes.Confidence.FromMemory => "texte non vérifié à la source",
             Core.Regimes.Confidence.Computed => "déduit de ce qui a été lu",
             Core.Regimes.Confidence.CommonPractice => "pratique courante",
             _ => throw new ArgumentOutOfRangeException(nameof(confidence)),
@@ -74,14 +74,14 @@ internal sealed class French : LawAndSourcesPhrases
                 + $"{string.Join("\u00A0; ", lines)}.";
 
     public override string ParticularsFromMemory(IEnumerable<string> sources) =>
-        $"Ce que le rapport doit contenir selon {string.Join("\u00A0; ", sources)}.";
+        $"Ce que le rapport doit contenir selon {string.Join("\u00A0; ", sources)}\u00A0: texte non vérifié à la source.";
 
     public override string Authority(Recipient whom, string source, Confidence confidence) =>
         LawAndSourcesPhrases.Languages.French.Sourced(
             whom switch
             {
                 Recipient.Employer => "L’employeur",
-                Recipient.Owner => "Le propriétaire qui le loue ou le cède en crédit-bail",
+                Recipient.Owner => "Le propriétaire (loueur, crédit-bailleur)",
                 Recipient.HealthAndSafetyExecutive => "Health and Safety Executive (autorité britannique de la sécurité au travail)",
                 Recipient.AuthorityForThePremises => "L’autorité compétente pour le lieu de la vérification",
                 Recipient.EnforcingAuthority => "L’autorité compétente",

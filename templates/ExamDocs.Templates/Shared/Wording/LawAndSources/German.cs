@@ -10,7 +10,7 @@ internal sealed class German : LawAndSourcesPhrases
     public override string Law => "Recht";
     public override string Interval => "Frist";
     public override string Keep => "Aufbewahrung";
-    public override string FromMemory => "Aus dem Gedächtnis";
+    public override string FromMemory => "Nicht geprüft";
     public override string NotConfirmed => "Nicht bestätigt";
     public override string AddedByUser => "Hinzugefügt";
     public override string KeepNotKnown => "Wie lange dieser Bericht aufzubewahren ist, steht nicht in den Daten dieses Regelwerks.";
@@ -36,7 +36,7 @@ internal sealed class German : LawAndSourcesPhrases
         {
             Core.Regimes.Confidence.Read => "in der Quelle gelesen",
             Core.Regimes.Confidence.UnofficialCopy => "in einer nicht amtlichen Abschrift gelesen",
-            Core.Regimes.Confidence.FromMemory => "aus dem Gedächtnis",
+            Core.Regimes.Confidence.FromMemory => "Wortlaut nicht am Original geprüft",
             Core.Regimes.Confidence.Computed => "aus Gelesenem errechnet",
             Core.Regimes.Confidence.CommonPractice => "übliche Praxis",
             _ => throw new ArgumentOutOfRangeException(nameof(confidence)),
@@ -71,7 +71,7 @@ internal sealed class German : LawAndSourcesPhrases
             : $"Diesen Bericht so lange aufbewahren, wie es die längste dieser Regeln verlangt: {string.Join("; ", lines)}.";
 
     public override string ParticularsFromMemory(IEnumerable<string> sources) =>
-        $"Was der Bericht enthalten muss, nach {string.Join("; ", sources)}.";
+        $"Was der Bericht enthalten muss, nach {string.Join("; ", sources)}: Wortlaut nicht am Original geprüft.";
 
     private static string Months(int months) => months == 1 ? "1 Monat" : $"{Printed.Count(months)} Monate";
 
@@ -80,7 +80,7 @@ internal sealed class German : LawAndSourcesPhrases
             whom switch
             {
                 Recipient.Employer => "Der Arbeitgeber",
-                Recipient.Owner => "Der Eigentümer, von dem gemietet oder geleast ist",
+                Recipient.Owner => "Der Eigentümer (Vermieter, Leasinggeber)",
                 Recipient.HealthAndSafetyExecutive => "Health and Safety Executive (britische Arbeitsschutzbehörde)",
                 Recipient.AuthorityForThePremises => "Die Aufsichtsbehörde des Ortes, an dem geprüft wurde",
                 Recipient.EnforcingAuthority => "Die Aufsichtsbehörde",

@@ -16,11 +16,11 @@ internal sealed partial class English
             Keys = "Small boxed numbers give the paragraph of Schedule 1 to SI 1998/2307 that asks for the particular.",
             DutyNow = "The item must not be used before the defect is rectified: regulation 10(3)(a) of SI 1998/2307.",
             DutyLater =
-                "The item must not be used after the time stated, and before the defect is rectified: regulation "
-                + "10(3)(b) of SI 1998/2307.",
+                "After the time stated the item must not be used until the defect is rectified: regulation 10(3)(b) of SI 1998/2307.",
             NoticeLead =
-                "Whoever makes a thorough examination tells the employer forthwith of a defect that is, or could become, "
-                + "a danger to persons: regulation 10(1)(a) of the Lifting Operations and Lifting Equipment Regulations "
+                "A person making a thorough examination must notify the employer forthwith of any defect which in that "
+                + "person's opinion is, or could become, a danger to persons: regulation 10(1)(a) of the Lifting "
+                + "Operations and Lifting Equipment Regulations "
                 + "1998 (SI 1998/2307).",
             Authorities = new Dictionary<Recipient, string>
             {
@@ -57,19 +57,18 @@ internal sealed partial class English
             ShortLaw = "SR 1999/304",
             Keys =
                 "Small boxed numbers give the paragraph of Schedule 2 to SR 1999/304 that asks for the particular; after "
-                + "8(a) they are from memory.",
-            DutyNow = "The item must not be used before the defect is rectified: regulation 10(3) of SR 1999/304, from memory.",
-            DutyLater =
-                "The item must not be used after the time stated, and before the defect is rectified: regulation 10(3) "
-                + "of SR 1999/304, from memory.",
+                + "8(a) the numbers were not checked against the original.",
+            DutyNow = "The item must not be used before the defect is rectified: regulation 10(3) of SR 1999/304.",
+            DutyLater = "After the time stated the item must not be used until the defect is rectified: regulation 10(3) of SR 1999/304.",
             NoticeLead =
-                "Whoever makes a thorough examination tells the employer forthwith of a defect that is, or could become, "
-                + "a danger to persons: regulation 10 of the Lifting Operations and Lifting Equipment Regulations "
-                + "(Northern Ireland) 1999 (SR 1999/304), from memory.",
+                "A person making a thorough examination must notify the employer forthwith of any defect which in that "
+                + "person's opinion is, or could become, a danger to persons: regulation 10 of the Lifting Operations "
+                + "and Lifting Equipment Regulations "
+                + "(Northern Ireland) 1999 (SR 1999/304).",
             Authorities = new Dictionary<Recipient, string>
             {
                 [Recipient.EnforcingAuthority] =
-                    "The enforcing authority (regulation 10 of SR 1999/304, from memory; which authority it is was not confirmed)",
+                    "The enforcing authority (regulation 10 of SR 1999/304; which authority it is was not confirmed)",
             },
         };
 
@@ -84,12 +83,11 @@ internal sealed partial class English
             Examination = "inspection",
             Keys = null,
             DutyNow =
-                "The item must not be used before the defect is put right. Personal protective equipment has to be kept "
+                "The item must not be used before the defect is rectified. Personal protective equipment has to be kept "
                 + "in an efficient state, in efficient working order and in good repair: regulation 7 of SI 1992/2966.",
-            DutyLater = "The item must not be used after the time stated, and before the defect is put right.",
+            DutyLater = "After the time stated the item must not be used until the defect is rectified.",
             NoticeLead =
-                "The inspection found a defect that is, or could become, a danger to persons. The employer is told of it "
-                + "by this notice.",
+                "The inspection found a defect that is, or could become, a danger to persons. This notice notifies " + "the employer.",
             Bases = new Dictionary<Basis, string>
             {
                 [Basis.SixMonth] = "within an interval of 6 months",

@@ -16,11 +16,12 @@ internal sealed partial class French
             Keys = "Les petits numéros encadrés donnent le paragraphe du Schedule 1 de SI 1998/2307 qui demande l’indication.",
             DutyNow = "L’équipement ne doit pas être utilisé avant que le défaut soit corrigé\u00A0: SI 1998/2307 regulation 10(3)(a).",
             DutyLater =
-                "L’équipement ne doit pas être utilisé après la date indiquée, ni avant que le défaut soit "
+                "Passé la date indiquée, l’équipement ne doit plus être utilisé tant que le défaut n’est pas "
                 + "corrigé\u00A0: SI 1998/2307 regulation 10(3)(b).",
             NoticeLead =
-                "Qui fait une vérification approfondie informe aussitôt l’employeur de tout défaut qui est, ou pourrait "
-                + "devenir, un danger pour des personnes\u00A0: regulation 10(1)(a) des Lifting Operations and Lifting "
+                "La personne qui procède à une vérification approfondie doit informer sans délai l’employeur de tout défaut qui, "
+                + "de son avis, est ou pourrait devenir un danger pour des personnes\u00A0: regulation 10(1)(a) des "
+                + "Lifting Operations and Lifting "
                 + "Equipment Regulations 1998 (SI 1998/2307).",
             Authorities = new Dictionary<Recipient, string>
             {
@@ -56,21 +57,20 @@ internal sealed partial class French
             ShortLaw = "SR 1999/304",
             Keys =
                 "Les petits numéros encadrés donnent le paragraphe du Schedule 2 de SR 1999/304 qui demande "
-                + "l’indication\u00A0; après 8(a), ils sont de mémoire.",
-            DutyNow =
-                "L’équipement ne doit pas être utilisé avant que le défaut soit corrigé\u00A0: SR 1999/304 regulation "
-                + "10(3), de mémoire.",
+                + "l’indication\u00A0; après 8(a), ils n’ont pas été vérifiés à la source.",
+            DutyNow = "L’équipement ne doit pas être utilisé avant que le défaut soit corrigé\u00A0: SR 1999/304 regulation " + "10(3).",
             DutyLater =
-                "L’équipement ne doit pas être utilisé après la date indiquée, ni avant que le défaut soit "
-                + "corrigé\u00A0: SR 1999/304 regulation 10(3), de mémoire.",
+                "Passé la date indiquée, l’équipement ne doit plus être utilisé tant que le défaut n’est pas "
+                + "corrigé\u00A0: SR 1999/304 regulation 10(3).",
             NoticeLead =
-                "Qui fait une vérification approfondie informe aussitôt l’employeur de tout défaut qui est, ou pourrait "
-                + "devenir, un danger pour des personnes\u00A0: regulation 10 des Lifting Operations and Lifting Equipment "
-                + "Regulations (Northern Ireland) 1999 (SR 1999/304), de mémoire.",
+                "La personne qui procède à une vérification approfondie doit informer sans délai l’employeur de tout défaut qui, "
+                + "de son avis, est ou pourrait devenir un danger pour des personnes\u00A0: regulation 10 des Lifting "
+                + "Operations and Lifting Equipment "
+                + "Regulations (Northern Ireland) 1999 (SR 1999/304).",
             Authorities = new Dictionary<Recipient, string>
             {
                 [Recipient.EnforcingAuthority] =
-                    "L’autorité compétente (SR 1999/304 regulation 10, de mémoire\u00A0; laquelle, cela n’a pas été confirmé)",
+                    "L’autorité compétente (SR 1999/304 regulation 10\u00A0; laquelle, cela n’a pas été confirmé)",
             },
         };
 
@@ -87,9 +87,9 @@ internal sealed partial class French
             DutyNow =
                 "L’équipement ne doit pas être utilisé avant que le défaut soit corrigé. L’équipement de protection "
                 + "individuelle doit rester efficace, en état de marche et en bon état\u00A0: SI 1992/2966 regulation 7.",
-            DutyLater = "L’équipement ne doit pas être utilisé après la date indiquée, ni avant que le défaut soit corrigé.",
+            DutyLater = "Passé la date indiquée, l’équipement ne doit plus être utilisé tant que le défaut n’est pas corrigé.",
             NoticeLead =
-                "L’inspection a trouvé un défaut qui est, ou pourrait devenir, un danger pour des personnes. Cet avis en "
+                "L’inspection a révélé un défaut qui est, ou pourrait devenir, un danger pour des personnes. Cet avis en "
                 + "informe l’employeur.",
             Bases = new Dictionary<Basis, string>
             {

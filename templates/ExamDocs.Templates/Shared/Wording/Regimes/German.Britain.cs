@@ -16,11 +16,12 @@ internal sealed partial class German
             Keys = "Kleine umrandete Nummern geben den Absatz des Schedule 1 zu SI 1998/2307 an, der die Angabe verlangt.",
             DutyNow = "Der Gegenstand darf vor Behebung des Mangels nicht benutzt werden: SI 1998/2307 regulation 10(3)(a).",
             DutyLater =
-                "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden: "
+                "Nach dem angegebenen Zeitpunkt darf der Gegenstand nicht benutzt werden, solange der Mangel nicht behoben ist: "
                 + "SI 1998/2307 regulation 10(3)(b).",
             NoticeLead =
-                "Wer eine gründliche Prüfung vornimmt, meldet dem Arbeitgeber unverzüglich jeden Mangel, der eine Gefahr "
-                + "für Personen ist oder werden könnte: regulation 10(1)(a) der Lifting Operations and Lifting Equipment "
+                "Wer eine gründliche Prüfung vornimmt, hat dem Arbeitgeber unverzüglich jeden Mangel zu melden, der nach "
+                + "Ansicht des Prüfers eine Gefahr für Personen ist oder werden könnte: regulation 10(1)(a) der Lifting "
+                + "Operations and Lifting Equipment "
                 + "Regulations 1998 (SI 1998/2307).",
             Authorities = new Dictionary<Recipient, string>
             {
@@ -55,21 +56,20 @@ internal sealed partial class German
             ShortLaw = "SR 1999/304",
             Keys =
                 "Kleine umrandete Nummern geben den Absatz des Schedule 2 zu SR 1999/304 an, der die Angabe verlangt; "
-                + "nach 8(a) sind sie aus dem Gedächtnis.",
-            DutyNow =
-                "Der Gegenstand darf vor Behebung des Mangels nicht benutzt werden: SR 1999/304 regulation 10(3), aus dem Gedächtnis.",
+                + "nach 8(a) wurden sie nicht am Original geprüft.",
+            DutyNow = "Der Gegenstand darf vor Behebung des Mangels nicht benutzt werden: SR 1999/304 regulation 10(3).",
             DutyLater =
-                "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden: "
-                + "SR 1999/304 regulation 10(3), aus dem Gedächtnis.",
+                "Nach dem angegebenen Zeitpunkt darf der Gegenstand nicht benutzt werden, solange der Mangel nicht behoben ist: "
+                + "SR 1999/304 regulation 10(3).",
             NoticeLead =
-                "Wer eine gründliche Prüfung vornimmt, meldet dem Arbeitgeber unverzüglich jeden Mangel, der eine Gefahr "
-                + "für Personen ist oder werden könnte: regulation 10 der Lifting Operations and Lifting Equipment "
-                + "Regulations (Northern Ireland) 1999 (SR 1999/304), aus dem Gedächtnis.",
+                "Wer eine gründliche Prüfung vornimmt, hat dem Arbeitgeber unverzüglich jeden Mangel zu melden, der nach "
+                + "Ansicht des Prüfers eine Gefahr für Personen ist oder werden könnte: regulation 10 der Lifting "
+                + "Operations and Lifting Equipment "
+                + "Regulations (Northern Ireland) 1999 (SR 1999/304).",
             Authorities = new Dictionary<Recipient, string>
             {
                 [Recipient.EnforcingAuthority] =
-                    "Die Aufsichtsbehörde (SR 1999/304 regulation 10, aus dem Gedächtnis; welche Behörde das ist, wurde "
-                    + "nicht bestätigt)",
+                    "Die Aufsichtsbehörde (SR 1999/304 regulation 10; welche Behörde das ist, wurde " + "nicht bestätigt)",
             },
         };
 
@@ -86,10 +86,10 @@ internal sealed partial class German
             DutyNow =
                 "Der Gegenstand darf nicht benutzt werden, bevor der Mangel behoben ist. Persönliche Schutzausrüstung "
                 + "ist wirksam, gebrauchsfähig und in gutem Zustand zu halten: SI 1992/2966 regulation 7.",
-            DutyLater = "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden.",
+            DutyLater = "Nach dem angegebenen Zeitpunkt darf der Gegenstand nicht benutzt werden, solange der Mangel nicht behoben ist.",
             NoticeLead =
                 "Die Inspektion ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem Arbeitgeber "
-                + "wird er mit dieser Anzeige gemeldet.",
+                + "wird er hiermit gemeldet.",
             Bases = new Dictionary<Basis, string>
             {
                 [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten",

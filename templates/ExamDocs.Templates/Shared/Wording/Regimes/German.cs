@@ -12,6 +12,8 @@ internal sealed partial class German : RegimePhrases
     public override string Overdue(LocalDate due, string basis) =>
         $"überfällig: die Prüfung war bis {Printed.Day(due)} fällig; Grundlage: {basis}";
 
+    public override string LastNotKnown(string basis) => $"{basis}; wann zuletzt geprüft wurde, ist nicht aufgezeichnet";
+
     protected override RegimeWording Periodic =>
         new()
         {
@@ -20,11 +22,11 @@ internal sealed partial class German : RegimePhrases
             ShortLaw = "",
             Examination = "wiederkehrende Prüfung",
             Keys = null,
-            DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor eine befähigte Person bestätigt hat, dass der Mangel behoben ist.",
-            DutyLater = "Der Gegenstand darf nach dem angegebenen Zeitpunkt und vor Behebung des Mangels nicht benutzt werden.",
+            DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor eine sachkundige Person bestätigt hat, dass der Mangel behoben ist.",
+            DutyLater = "Nach dem angegebenen Zeitpunkt darf der Gegenstand nicht benutzt werden, solange der Mangel nicht behoben ist.",
             NoticeLead =
                 "Die wiederkehrende Prüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem "
-                + "Arbeitgeber oder Halter wird er mit dieser Anzeige gemeldet.",
+                + "Arbeitgeber oder Halter wird er hiermit gemeldet.",
             Bases = new Dictionary<Basis, string>
             {
                 [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten",
@@ -46,17 +48,31 @@ internal sealed partial class German : RegimePhrases
         Periodic with
         {
             Law =
-                "EN 365:2004, Abschnitt 4.4 (in nicht amtlicher Abschrift gesehen), für persönliche Schutzausrüstung "
-                + "gegen Absturz. Das Recht des Landes kann mehr verlangen",
+                "EN 365:2004, Abschnitt 4.4, für persönliche Schutzausrüstung " + "gegen Absturz. Das Recht des Landes kann mehr verlangen",
             ShortLaw = "EN 365:2004",
+            Title = "Bericht über die regelmäßige Überprüfung",
+            Examination = "regelmäßige Überprüfung",
+            NoticeLead =
+                "Die regelmäßige Überprüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem "
+                + "Arbeitgeber oder Halter wird er hiermit gemeldet.",
+            SignsEachEntry = true,
         };
 
     protected override RegimeWording Germany =>
         Periodic with
         {
-            Law = "Betriebssicherheitsverordnung, § 14, und DGUV Regel 112-198 (beide aus dem Gedächtnis)",
-            ShortLaw = "BetrSichV § 14, DGUV Regel 112-198",
-            DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor ein Sachkundiger bestätigt hat, dass der Mangel behoben ist.",
+            Law = "§\u00A014 Betriebssicherheitsverordnung; PSA-Benutzungsverordnung; DGUV Regel 112-198",
+            ShortLaw = "§\u00A014 BetrSichV, DGUV Regel 112-198",
+            SignsEachEntry = true,
+            ForTheKeeper =
+            [
+                "Wechselt der Einsatzort, muss dort ein Nachweis der letzten Prüfung vorhanden sein (§\u00A014 Abs.\u00A07 BetrSichV).",
+                "Wird dieses Dokument nur elektronisch weitergegeben, braucht es eine elektronische Signatur "
+                    + "(§\u00A014 Abs.\u00A07 BetrSichV, "
+                    + "TRBS 1201 8.3.1).",
+                "Die Prüffrist legt der Arbeitgeber fest (§\u00A014 Abs.\u00A02 BetrSichV); das hier genannte Datum ist das späteste. Eine "
+                    + "Nachfrist von zwei Monaten gibt es nicht.",
+            ],
         };
 
     protected override RegimeWording France =>
@@ -66,22 +82,31 @@ internal sealed partial class German : RegimePhrases
             Law = "Arrêté du 19 mars 1993, article 1, und arrêté du 1er mars 2004, articles 23 et 24",
             ShortLaw = "arrêtés du 19 mars 1993 et du 1er mars 2004",
             Examination = "allgemeine wiederkehrende Prüfung",
+            ForTheKeeper =
+            [
+                "Dem Sicherheitsregister (registre de sécurité) beizufügen (Code du travail R4323-101 und R4323-102).",
+                "Berichte fünf Jahre aufbewahren, und stets die beiden letzten (Code du travail D4711-3).",
+                "Der inspecteur du travail kann die Frist verkürzen.",
+            ],
+            PassingOn =
+                "In Frankreich darf gebrauchte Schutzausrüstung nicht ohne Weiteres weitergegeben werden (Code du travail R4312-8): vor "
+                + "Verkauf, Vermietung oder Verleih Rechtsrat einholen. Diese Erklärung ist nicht die Bescheinigung, die dafür nötig ist.",
             NoticeLead =
                 "Die allgemeine wiederkehrende Prüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden "
-                + "könnte. Dem Arbeitgeber oder Halter wird er mit dieser Anzeige gemeldet.",
+                + "könnte. Dem Arbeitgeber oder Halter wird er hiermit gemeldet.",
         };
 
     protected override RegimeWording AustraliaNewZealand =>
         Inspection with
         {
-            Law = "AS/NZS 1891.4:2009, section 9 (in nicht amtlicher Abschrift gesehen)",
+            Law = "AS/NZS 1891.4:2009, section 9",
             ShortLaw = "AS/NZS 1891.4:2009",
         };
 
     protected override RegimeWording UnitedStates =>
         Inspection with
         {
-            Law = "29 CFR 1910.140(c)(17) und (18), ANSI/ASSP Z359.2 und California Title 8 (alle aus dem Gedächtnis)",
+            Law = "29 CFR 1910.140(c)(17) und (18), ANSI/ASSP Z359.2 und California Title 8",
             ShortLaw = "29 CFR 1910.140, ANSI/ASSP Z359.2",
         };
 
@@ -95,7 +120,7 @@ internal sealed partial class German : RegimePhrases
             DutyNow = "Der Gegenstand darf nicht benutzt werden, bevor der Mangel behoben ist.",
             NoticeLead =
                 "Die Prüfung ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. Dem Arbeitgeber "
-                + "wird er mit dieser Anzeige gemeldet.",
+                + "wird er hiermit gemeldet.",
         };
 
     protected override RegimeWording Added(Regime regime, string file) =>
@@ -115,6 +140,6 @@ internal sealed partial class German : RegimePhrases
             Examination = "wiederkehrende Inspektion",
             NoticeLead =
                 "Die wiederkehrende Inspektion ergab einen Mangel, der eine Gefahr für Personen ist oder werden könnte. "
-                + "Dem Arbeitgeber oder Halter wird er mit dieser Anzeige gemeldet.",
+                + "Dem Arbeitgeber oder Halter wird er hiermit gemeldet.",
         };
 }

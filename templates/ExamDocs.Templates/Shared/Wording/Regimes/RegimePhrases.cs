@@ -51,6 +51,9 @@ public abstract class RegimePhrases
     /// <summary>Why it was examined, where it was examined after the day by which it was due.</summary>
     public abstract string Overdue(LocalDate due, string basis);
 
+    /// <summary>Why it was examined, where nobody knows when it was examined before.</summary>
+    public abstract string LastNotKnown(string basis);
+
     /// <summary>A regime that the user added says so wherever its law is named.</summary>
     protected abstract RegimeWording Added(Regime regime, string file);
 }

@@ -41,13 +41,26 @@ public sealed record RegimeWording
     /// <summary>Why it was examined.</summary>
     /// <param name="basis">As recorded.</param>
     /// <param name="wasDueBy">The day by which it was due, where it was examined later; else null.</param>
-    public string BasisOf(Basis? basis, LocalDate? wasDueBy) =>
+    /// <param name="isLastKnown">Whether it is known when it was examined before: else nobody can say that an interval was kept.</param>
+    public string BasisOf(Basis? basis, LocalDate? wasDueBy, bool isLastKnown) =>
         (basis, wasDueBy) switch
         {
             (null, _) => Phrases.Common.NotRecorded,
+            ({ } known, { } due) => RegimePhrases.Current.Overdue(due, Name(known)),
+            (Basis.SixMonth or Basis.TwelveMonth, null) when !isLastKnown => RegimePhrases.Current.LastNotKnown(Name(basis.Value)),
             ({ } known, null) => Bases[known],
-            ({ } known, { } due) => RegimePhrases.Current.Overdue(due, BasesByName.GetValueOrDefault(known) ?? Bases[known]),
         };
+
+    /// <summary>What this law asks of whoever keeps the documents, a sentence each: where they go, how long, what proof.</summary>
+    public IReadOnlyList<string> ForTheKeeper { get; init; } = [];
+
+    /// <summary>What has to be known before kit is handed on to another; null where nothing was found.</summary>
+    public string? PassingOn { get; init; }
+
+    /// <summary>True where each entry of an equipment record is signed.</summary>
+    public bool SignsEachEntry { get; init; }
+
+    private string Name(Basis basis) => BasesByName.GetValueOrDefault(basis) ?? Bases[basis];
 
     /// <summary>That it is a regime of the user's own; null where it is built in.</summary>
     public string? UsersOwn { get; init; }

@@ -1,0 +1,82 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Templates.Shared.Wording.Corrections;
+
+namespace ExamDocs.UseCases.Issuing;
+
+/// <summary>Says in a document's language why it takes the place of another, from what differs between the two.</summary>
+internal static class CorrectionReason
+{
+    /// <summary>Most kinds of change that are named, and most items of each.</summary>
+    private const int MostNamed = 3;
+
+    /// <param name="earlier">The document that is replaced; null where it cannot be read.</param>
+    /// <param name="job">The one that takes its place.</param>
+    /// <param name="holds">Whether the earlier one still says what the record says, so that only its form differs.</param>
+    /// <returns>Null where nothing is found to differ.</returns>
+    public static string? Of(EarlierDocument? earlier, DocumentJob job, bool holds)
+    {
+        if (earlier is null)
+            return null;
+        var words = CorrectionPhrases.Languages.In(job.Language);
+        return job.Language.In(() => holds ? OfForm(earlier.Contents.Basis, job, words) : OfContent(earlier, job, words));
+    }
+
+    private static string? OfForm(DocumentBasis before, DocumentJob job, CorrectionPhrases words)
+    {
+        var after = job.Basis(DocumentJob.Draft(job.Type));
+        var differing = new List<string>();
+        if (after.Letterhead is not null && !HasSameWords(before, after))
+            differing.Add(words.Letterhead);
+        if (after.Signature is { } own && (own.Name, own.IsTimestamped) != (before.Signature?.Name, before.Signature?.IsTimestamped))
+            differing.Add(words.ElectronicSignature);
+        if (after.Reading != before.Reading)
+            differing.Add(words.ReadingDistance);
+        return differing.Count > 0 ? string.Join("; ", differing)
+            : after.Letterhead?.Logo is not null ? words.Letterhead
+            : null;
+    }
+
+    private static bool HasSameWords(DocumentBasis before, DocumentBasis after) =>
+        before.Letterhead is { } one
+        && after.Letterhead is { } other
+        && (one.Name, one.Address, one.Contact, one.Colour, one.Footer)
+            == (other.Name, other.Address, other.Contact, other.Colour, other.Footer);
+
+    private static string? OfContent(EarlierDocument earlier, DocumentJob job, CorrectionPhrases words)
+    {
+        var (basis, before) = (earlier.Contents.Basis, earlier.Contents.Record.Record!);
+        var all = RecordDifference.Between(before, job.Visit.Recorded);
+        var about = basis.Items.Concat(job.Items.Select(i => i.Item.Id ?? "")).ToHashSet(StringComparer.Ordinal);
+        // A part that is not in the document itself may change what it says of the whole.
+        var own = all.Where(c => c.Item is null || about.Contains(c.Item)).ToList();
+        return InWords(own.Count > 0 ? own : all, words) ?? (IsKnownElsewhere(basis, job) ? words.OtherRecords : null);
+    }
+
+    private static bool IsKnownElsewhere(DocumentBasis before, DocumentJob job)
+    {
+        var now = job.Basis(DocumentJob.Draft(job.Type));
+        return !DocumentFile.Write(Known(before.History)).AsSpan().SequenceEqual(DocumentFile.Write(Known(now.History)));
+
+        DocumentBasis Known(History history) => now with { History = history with { Asked = null } };
+    }
+
+    private static string? InWords(IReadOnlyList<RecordChange> changes, CorrectionPhrases words)
+    {
+        var kinds = changes.GroupBy(c => c.What, StringComparer.Ordinal).ToList();
+        return kinds.Count == 0
+            ? null
+            : Cut(
+                [.. kinds.Select(k => OfKind(k.Key, [.. k.Select(c => c.Whose).OfType<string>().Distinct(StringComparer.Ordinal)], words))],
+                "; ",
+                words
+            );
+    }
+
+    private static string OfKind(string what, IReadOnlyList<string> whose, CorrectionPhrases words) =>
+        whose.Count == 0 ? words.Word(what) : words.Of(words.Word(what), Cut(whose, ", ", words));
+
+    private static string Cut(IReadOnlyList<string> all, string between, CorrectionPhrases words) =>
+        all.Count <= MostNamed + 1
+            ? string.Join(between, all)
+            : words.AndMore(string.Join(between, all.Take(MostNamed)), all.Count - MostNamed);
+}

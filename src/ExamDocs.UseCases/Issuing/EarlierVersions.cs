@@ -1,0 +1,78 @@
+using ExamDocs.Core.Determination;
+using ExamDocs.Core.Identity;
+using ExamDocs.Register;
+using ExamDocs.Register.Model;
+
+namespace ExamDocs.UseCases.Issuing;
+
+/// <summary>The versions of one visit's record in the register, and the documents that were made from them.</summary>
+internal sealed class EarlierVersions
+{
+    private readonly DocumentRegister _register;
+    private readonly int _number;
+    private readonly HashSet<int> _others;
+    private readonly ILookup<(string Kind, string Item), DocumentStatus> _current;
+
+    private EarlierVersions(DocumentRegister register, int number, HashSet<int> others, IReadOnlyList<DocumentStatus> current)
+    {
+        (_register, _number, _others) = (register, number, others);
+        _current = current.SelectMany(d => d.Items.Select(i => (d, i))).ToLookup(p => (p.d.Kind, p.i), p => p.d);
+        OfOthers = [.. current.Where(d => IsOfOther(d))];
+    }
+
+    /// <summary>Current documents of other versions, as they were when this was asked.</summary>
+    public IReadOnlyList<DocumentStatus> OfOthers { get; }
+
+    /// <param name="register">The register.</param>
+    /// <param name="visit">One version.</param>
+    /// <param name="number">Its number in the register.</param>
+    public static EarlierVersions Of(DocumentRegister register, DeterminedVisit visit, int number)
+    {
+        if (visit.Record.Visit is not { Reference: { } reference } typed)
+            return new(register, number, [], []);
+        // Two employers' visits may have one reference; a version that corrects both the employer and the day is another visit.
+        var others = register
+            .Visits.OfReference(reference)
+            .Where(v => v.Visit != number && (v.ExaminedOn == typed.ExaminedOn || FirmName.MayBeSame(v.Employer, typed.Employer?.Name)))
+            .Select(v => v.Visit)
+            .ToHashSet();
+        return new(
+            register,
+            number,
+            others,
+            [.. register.CurrentOf(reference).Where(d => d.Visit is { } of && (of == number || others.Contains(of)))]
+        );
+    }
+
+    public bool IsOfOther(DocumentStatus document) => document.Visit is { } of && _others.Contains(of);
+
+    /// <summary>Current documents of a job's kind about any of its items, of this version and of others.</summary>
+    public IReadOnlyList<DocumentStatus> Like(DocumentJob job) =>
+        [
+            .. job
+                .Items.SelectMany(i => _current[(job.Type.Kind, i.Item.Id ?? "")])
+                .Where(d => IsCopy(d) == IsCopy(job))
+                .DistinctBy(d => d.Number, StringComparer.Ordinal),
+        ];
+
+    /// <summary>
+    /// Documents of other versions in a job's language whose place only documents in other languages have taken: the job takes it too.
+    /// </summary>
+    public IEnumerable<DocumentStatus> ReplacedInOtherLanguages(DocumentJob job) =>
+        from visit in _others
+        from document in _register.About(job.Items[0].Item.Id ?? "", visit)
+        where
+            document is { Ended: DocumentEnd.Replaced, ReplacedBy.Count: > 0 }
+            && string.Equals(document.Kind, job.Type.Kind, StringComparison.Ordinal)
+            && IsCopy(document) == IsCopy(job)
+            && IsIn(document, job)
+            && document.ReplacedBy.All(r => _register.Find(r) is { } other && !IsIn(other, job))
+        select document;
+
+    private static bool IsIn(DocumentStatus document, DocumentJob job) =>
+        string.Equals(document.Language, job.Language.Tag, StringComparison.Ordinal);
+
+    private static bool IsCopy(DocumentStatus document) => document.CopyOf is not null;
+
+    private static bool IsCopy(DocumentJob job) => job.CopyOf is not null;
+}
