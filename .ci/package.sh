@@ -67,7 +67,7 @@ texts() { # system, folder, read me: what lies beside the program
   [ -z "$3" ] || sed "s/@VERSION@/$version/g" "$own/READ ME $3.txt" >"$2/READ ME.txt"
 }
 packed() { # folder, file: the same bytes for the same content
-  tar -C "$(dirname "$1")" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$SOURCE_DATE_EPOCH" -cf - "$(basename "$1")" | gzip -9n >"$2"
+  tar -C "$(dirname "$1")" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$SOURCE_DATE_EPOCH" -cf - "$(basename "$1")" | gzip -6n >"$2"
 }
 
 deb() { # system, Debian's name for it
@@ -84,7 +84,7 @@ deb() { # system, Debian's name for it
   find "$tree" -type d -exec chmod 755 {} + -o -type f -exec chmod 644 {} +
   chmod 755 "$tree/usr/lib/examdocs/examdocs"
   (cd "$tree" && find usr -type f -print0 | sort -z | xargs -0 md5sum >DEBIAN/md5sums)
-  dpkg-deb --root-owner-group -Zxz -z4 --build "$tree" "$out/examdocs_${version}_$2.deb" >/dev/null
+  dpkg-deb --root-owner-group -Zxz -z3 --build "$tree" "$out/examdocs_${version}_$2.deb" >/dev/null
 }
 
 single() { # system, read me, further files: a folder with the one file and what lies beside it

@@ -114,9 +114,11 @@ XML
 alone "$work/home-fonts" FONTCONFIG_FILE="$work/fonts.conf"
 "${run[@]}" "$work/examdocs-$version-$system/examdocs" issue examples/photos.json --out "$work/fonts-out" >"$work/fonts.txt" 2>&1 \
   || [ $? = 1 ] || bad "without fonts: issue: $(tail -n 3 "$work/fonts.txt")"
+# Every register has an id of its own, and with it every file another checksum; all other words are the same, page by page.
+words() { pdftotext "$1" - | sed 's/[0-9a-f]\{32,\}/X/g' | tr -s ' \n' '\n'; }
 for pdf in "$work"/fonts-out/*.pdf; do
   in_own_type "$pdf"
-  cmp -s <(pdftotext -layout "$pdf" -) <(pdftotext -layout "$work/file/out/$(basename "$pdf")" -) \
+  cmp -s <(words "$pdf") <(words "$work/file/out/$(basename "$pdf")") \
     || bad "without fonts, $(basename "$pdf") has other pages"
 done
 good "where the fonts are not installed, the same pages come out in the program's own"

@@ -8,7 +8,7 @@ import zipfile
 
 folder, file = pathlib.Path(sys.argv[1]), sys.argv[2]
 when = time.gmtime(int(os.environ["SOURCE_DATE_EPOCH"]))[:6]
-with zipfile.ZipFile(file, "x", zipfile.ZIP_DEFLATED, compresslevel=9) as packed:
+with zipfile.ZipFile(file, "x", zipfile.ZIP_DEFLATED, compresslevel=6) as packed:
     for path in sorted(folder.rglob("*")):
         if path.is_file():
             entry = zipfile.ZipInfo(str(path.relative_to(folder.parent)), when)
