@@ -34,11 +34,17 @@ TEXT
 issue visit examples/visit.json
 issue visit examples/visit.json --only check-sheet
 issue visit examples/visit.json --only record
+issue visit examples/visit.json --only evidence
 report="$(number visit report items)"
 first="$(head -n 1 <(awk '$2 == "report" { print $1 }' "$work/visit.list"))"
 copy="$(awk '$2 == "report" { print $1 }' "$work/visit.list" | sed -n 2p)"
 page report visit "$first" 1 "Report of thorough examination: the outcomes first"
-page report-item visit "$first" "$(holding visit "$first" 'BRG-01: diameter')" "Report: an item with its diameters and trend"
+page report-item visit "$first" "$(holding visit "$first" 'BRG-04: diameter')" "Report: items that may not be used, each in a block"
+page report-lines visit "$first" "$(holding visit "$first" 'items in order')" "Report: items in order, each in a line of its group"
+last="$(pdfinfo "$work/visit/$first.pdf" | awk '/^Pages/ { print $2 }')"
+page report-last visit "$first" "$last" "Report: its last page"
+evidence="$(number visit evidence items)"
+page evidence visit "$evidence" "$(holding visit "$evidence" 'BRG-01: diameter from')" "Evidence file: measurements of an item"
 page report-copy visit "$copy" 1 "The enforcing authority's copy: its cover"
 page notice visit "$(number visit notice CON-07)" 1 "Notice of defect"
 page certificate visit "$(number visit certificate HAR-02)" 1 "Certificate of conformity for reissue"

@@ -37,6 +37,9 @@ public sealed partial record DocumentIdentity
     /// </summary>
     public IReadOnlyList<(string Number, string? Reason)> Replaces { get; init; } = [];
 
+    /// <summary>Number of the evidence file of the same items; null where none was issued.</summary>
+    public string? EvidenceFile { get; init; }
+
     /// <summary>Null where the document is to be signed by hand.</summary>
     public ElectronicSignature? Signature { get; init; }
 

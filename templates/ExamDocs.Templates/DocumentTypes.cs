@@ -27,8 +27,10 @@ public static class DocumentTypes
 
     public static DocumentType CheckSheet { get; } = new("check-sheet", 'S', "CheckSheet") { IsOnRequest = true };
 
+    public static DocumentType Evidence { get; } = new("evidence", 'F', "Evidence") { IsOnRequest = true };
+
     public static IReadOnlyList<DocumentType> All { get; } =
-    [Report, Notice, Certificate, QuarantineLabel, DueLabel, EquipmentRecord, CheckSheet];
+    [Report, Notice, Certificate, QuarantineLabel, DueLabel, EquipmentRecord, CheckSheet, Evidence];
 
     /// <summary>The type of this kind; null where there is none.</summary>
     public static DocumentType? Find(string kind) => All.FirstOrDefault(t => string.Equals(t.Kind, kind, StringComparison.Ordinal));

@@ -31,6 +31,7 @@ public static class FaithfulPrint
                 .. VisibleText
                     .Texts(html)
                     .Where(t => t.Text.EnumerateRunes().Any(missing.Contains))
+                    .SelectMany(t => ItemsOf(t).Select(item => (t.Text, Item: item)))
                     .GroupBy(t => t.Item, StringComparer.Ordinal)
                     .Select(g => new PrintFault(
                         "no installed font has "
@@ -69,8 +70,14 @@ public static class FaithfulPrint
     }
 
     private static IEnumerable<PrintFault> Missing(PrintedBody body, IReadOnlyList<PageText> texts) =>
-        body.Missing([.. texts.Select(t => t.Text)])
-            .Select(missing => new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", texts[missing].Item));
+        from missing in body.Missing([.. texts.Select(t => t.Text)])
+        from item in ItemsOf(texts[missing])
+        select new PrintFault($"\"{Quote(texts[missing].Text)}\" is not printed whole", item);
+
+    /// <summary>The heading of a group is about each of its items; null stands for a text that is about none.</summary>
+    private static IReadOnlyList<string?> ItemsOf(PageText text) => text.Items.Count == 0 ? NoItem : text.Items;
+
+    private static readonly IReadOnlyList<string?> NoItem = [null];
 
     private static string Besides(string text) => $"\"{Quote(text)}\" is printed and does not belong there";
 
@@ -84,7 +91,8 @@ public static class FaithfulPrint
                 .Letters.Where(l => l.IsCut)
                 .Select(l => (Letter: l, Why: "is cut off"))
                 .Concat(ObscuredLetters.On(pages[page]))
-                .GroupBy(u => (u.Why, Item: ItemOf(body.TextsAt(u.Letter), texts)));
+                .SelectMany(u => ItemsOf(body.TextsAt(u.Letter), texts).Select(item => (u.Letter, u.Why, Item: item)))
+                .GroupBy(u => (u.Why, u.Item));
             foreach (var group in unreadable)
                 yield return new PrintFault(
                     $"\"{Quote(string.Concat(group.Select(u => u.Letter.Text)))}\" {group.Key.Why} {where}",
@@ -93,10 +101,13 @@ public static class FaithfulPrint
         }
     }
 
-    private static string? ItemOf(IReadOnlyList<int> around, IReadOnlyList<PageText> texts)
+    /// <summary>The items that all texts around a letter are about; null where they are about none, or about different ones.</summary>
+    private static IReadOnlyList<string?> ItemsOf(IReadOnlyList<int> around, IReadOnlyList<PageText> texts)
     {
-        var items = around.Select(t => texts[t].Item).Distinct(StringComparer.Ordinal).ToList();
-        return items.Count == 1 ? items[0] : null;
+        var items = around.Select(t => texts[t].Items).ToList();
+        return items.Count > 0 && items[0].Count > 0 && items.TrueForAll(i => i.SequenceEqual(items[0], StringComparer.Ordinal))
+            ? items[0]
+            : NoItem;
     }
 
     private static string Quote(string text)

@@ -4,6 +4,7 @@ using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
+using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.FirstVisit;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
@@ -43,6 +44,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(EnclosuresModel model) => RenderAsync(EnclosuresPage.Of(model));
 
     public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
+
+    public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 
     public ValueTask DisposeAsync() => _services.DisposeAsync();
 

@@ -150,7 +150,7 @@ public static class SheetFindings
         Severity.Warning,
         "Every place that was measured last time is measured again",
         "The row of the place holds no reading: whether the rope has worn there since cannot be told.",
-        "Measure there too and type the readings; or leave the row as it is, if the place cannot be reached.",
+        $"Measure there too and type the readings; or leave the row as it is, if the place cannot be reached.",
         "EN 892:2012 5.3.1 (unofficial copy): readings at several levels"
     );
 

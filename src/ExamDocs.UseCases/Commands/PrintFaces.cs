@@ -45,7 +45,7 @@ internal sealed class PrintFaces(LabelStock stock, KnownRules rules, LocalDate t
             return LeaveOff(label, Shortfall(misfits), "Take a larger stock for it.");
         var printed = await (open ?? (_ownBrowser ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
         return FaithfulPrint.Faults(html, printed) is [var fault, ..]
-            ? LeaveOff(label, $"{PrintRules.PrintIsFaithful.Code}: {fault}", PrintRules.PrintIsFaithful.Hint)
+            ? LeaveOff(label, $"{PrintRules.PrintIsFaithful.Code}: {fault}", PrintRules.PrintIsFaithful.Hint.Text)
             : printed;
     }
 

@@ -49,6 +49,7 @@ internal static class ComposeDocuments
                 .. DueLabels(visit),
                 .. Records(visit),
                 .. CheckSheets(visit),
+                .. ComposeEvidence.Of(visit, perItem, photos, leftOut),
             ],
             [.. refused]
         );

@@ -26,6 +26,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
         DocumentTypes.Certificate.Kind,
         DocumentTypes.DueLabel.Kind,
         DocumentTypes.EquipmentRecord.Kind,
+        DocumentTypes.Evidence.Kind,
     ];
 
     private readonly IssuedContent _content = new(register, rules ?? KnownRules.BuiltIn);
@@ -78,6 +79,19 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
 
     /// <summary>What the register notes of a replacement for which no reason is known.</summary>
     public static Replacement Noted((string Number, string? Reason) replaced) => new(replaced.Number, replaced.Reason ?? Corrected);
+
+    /// <summary>
+    /// Number of the evidence file of this version of the record that has all items of a report; null where none was issued.
+    /// </summary>
+    public string? EvidenceOf(DocumentJob job) =>
+        job.Type == DocumentTypes.Report && job.Visit.Record.Visit.Reference is { } reference && NumberOf(job.Visit) is { } number
+            ? register
+                .CurrentOf(reference)
+                .Where(d => d.Visit == number && string.Equals(d.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal))
+                .Where(d => job.Items.All(i => d.Items.Any(e => Same(i.Item.Id, e))))
+                .Select(d => d.Number)
+                .LastOrDefault()
+            : null;
 
     /// <summary>Withdraws what a corrected record no longer justifies, and names what somebody has to look at.</summary>
     /// <param name="standing">Numbers that the record gave now, or that it gave before and still gives.</param>

@@ -17,7 +17,7 @@ internal sealed record DocumentBasis
     /// <summary>For example report.</summary>
     public required string Kind { get; init; }
 
-    /// <summary>Ids of the items it is about, in the order printed; empty text for one without an id.</summary>
+    /// <summary>Ids of the items it is about, in the order of the record; empty text for one without an id.</summary>
     public required IReadOnlyList<string> Items { get; init; }
 
     public required LocalDate IssuedOn { get; init; }
@@ -44,6 +44,9 @@ internal sealed record DocumentBasis
 
     /// <summary>The report that it is a copy of; null for what is no copy.</summary>
     public CopiedReport? CopyOf { get; init; }
+
+    /// <summary>Number of the evidence file that it names; null where it names none.</summary>
+    public string? Evidence { get; init; }
 
     /// <summary>Documents that it replaces, and why.</summary>
     public IReadOnlyList<ReplacedDocument> Replaces { get; init; } = [];

@@ -53,7 +53,8 @@ internal static class DocumentFile
         IReadOnlyList<ReplacedDocument> Replaces,
         IReadOnlyList<Hold> Withdrawals,
         IReadOnlyList<Visited> Examinations,
-        KnownFile? Known = null
+        KnownFile? Known = null,
+        string? Evidence = null
     )
     {
         public static Whole Of(DocumentBasis b) =>
@@ -74,7 +75,8 @@ internal static class DocumentFile
                 b.Replaces,
                 [.. b.History.Withdrawals.Select(Hold.Of)],
                 [.. b.History.Examinations.Select(Visited.Of)],
-                KnownFile.Of(b.History)
+                KnownFile.Of(b.History),
+                b.Evidence
             );
 
         /// <exception cref="JsonException">A value is none that a document can have.</exception>
@@ -95,6 +97,7 @@ internal static class DocumentFile
                     Letterhead = Letterhead?.Read(),
                     Signature = Signature,
                     CopyOf = CopyOf,
+                    Evidence = Evidence,
                     Replaces = Replaces,
                     History = WithKnown(
                         new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }

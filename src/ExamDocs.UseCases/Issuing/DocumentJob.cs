@@ -22,7 +22,7 @@ internal sealed record Shortfall(RuleInfo Rule, string Text);
 /// <summary>A document that is to be issued: everything but its number and its day.</summary>
 /// <param name="Type">What it is.</param>
 /// <param name="Visit">The visit it is made from, which goes into the file.</param>
-/// <param name="Items">The items it is about, in the order printed.</param>
+/// <param name="Items">The items it is about, in the order of the record.</param>
 /// <param name="Compose">Makes its HTML once it has an identity.</param>
 internal sealed record DocumentJob(
     DocumentType Type,
@@ -109,6 +109,7 @@ internal sealed record DocumentJob(
             Letterhead = Letterhead,
             CopyOf = CopyOf,
             Signature = Signature,
+            Evidence = identity.EvidenceFile,
             Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
             History = Visit.History,
         };

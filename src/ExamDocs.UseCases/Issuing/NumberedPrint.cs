@@ -56,7 +56,11 @@ internal sealed class NumberedPrint(
         );
         try
         {
-            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current) { Replaces = replaces };
+            var identity = new DocumentIdentity(job.Type.Kind, pending.Number, today, ProgramVersion.Current)
+            {
+                Replaces = replaces,
+                EvidenceFile = corrections.EvidenceOf(job),
+            };
             var html = await job.RenderAsync(renderer, identity);
             var printed = await browser.PrintAsync(html, cancellation);
             var faults = isChecked ? FaithfulPrint.Faults(html, printed) : [];

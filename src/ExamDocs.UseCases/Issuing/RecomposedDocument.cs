@@ -69,9 +69,11 @@ internal static partial class RecomposedDocument
     public static LeftOutItems[] LeftOut(DocumentBasis basis, DeterminedVisit visit)
     {
         var reported = basis.Items.ToHashSet(StringComparer.Ordinal);
-        var isSchedule = string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem;
-        var left = new LeftOutItems([.. visit.Items.Where(i => isSchedule && i.MayBeReported && !reported.Contains(i.Item.Id ?? ""))]);
-        return isSchedule && visit.Items.Count > basis.Items.Count ? [left, left with { AreNamed = false }] : [left];
+        var isEvidence = string.Equals(basis.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal);
+        var isSchedule = !basis.PerItem && (isEvidence || string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal));
+        var all = visit.Everything.Where(i => isEvidence || (i.MayBeReported && visit.Items.Contains(i))).ToList();
+        var left = new LeftOutItems([.. all.Where(i => isSchedule && !reported.Contains(i.Item.Id ?? ""))]);
+        return isSchedule && visit.Everything.Count() > basis.Items.Count ? [left, left with { AreNamed = false }] : [left];
     }
 
     /// <summary>The page. It shows the document's own pictures: their places are compared, the pictures themselves are not.</summary>
@@ -88,6 +90,7 @@ internal static partial class RecomposedDocument
     {
         var identity = new DocumentIdentity(basis.Kind, basis.Number, basis.IssuedOn, basis.Version)
         {
+            EvidenceFile = basis.Evidence,
             Replaces = [.. basis.Replaces.Select(r => (r.Number, r.Reason))],
             Signature = basis.Signature,
         };

@@ -25,7 +25,7 @@ internal static class DeskEndpoints
                 new DeskModel(
                     desk.Visits,
                     request.Register.Shown,
-                    request.Register.Exists ? null : request.Register.Missing,
+                    request.Register.Exists ? null : WorkbenchWords.In(who.Now.Language).Say(request.Register.Missing),
                     refused,
                     WorkbenchWords.In(who.Now.Language)
                 ),

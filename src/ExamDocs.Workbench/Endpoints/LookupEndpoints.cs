@@ -27,7 +27,7 @@ internal static class LookupEndpoints
     {
         var (words, asked) = (WorkbenchWords.In(who.Now.Language), context.Request.Query["q"].ToString().Trim());
         if (asked.Length == 0 || !request.Register.Exists)
-            return Answer.Page<FindPage>(new FindModel(asked, [], 0, request.Register.Exists ? null : request.Register.Missing, words));
+            return Answer.Page<FindPage>(new FindModel(asked, [], 0, request.Register.Exists ? null : words.Say(request.Register.Missing), words));
         var (place, today) = (request.Register.Place, request.Today());
         var exact = FindItems.ByMarking(place, asked, today);
         var (items, inAll) = exact.Count > 0 ? (exact, exact.Count) : FindItems.ByWords(place, asked, today);
@@ -51,7 +51,7 @@ internal static class LookupEndpoints
             new ReturnsModel(
                 [.. markings.Select(m => new ReturnedItem(m, known ? FindItems.ByMarking(place, m, today) : []))],
                 string.Join('\n', markings),
-                known ? null : request.Register.Missing,
+                known ? null : words.Say(request.Register.Missing),
                 words
             )
         );

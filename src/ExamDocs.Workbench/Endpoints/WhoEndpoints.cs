@@ -22,7 +22,7 @@ internal static class WhoEndpoints
             new WhoModel(
                 who,
                 request.Register.Shown,
-                request.Register.Exists ? null : request.Register.Missing,
+                request.Register.Exists ? null : WorkbenchWords.In(who.Language).Say(request.Register.Missing),
                 faults,
                 WorkbenchWords.In(who.Language)
             ),

@@ -1,3 +1,6 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.UseCases.Reading;
+
 namespace ExamDocs.Workbench.Pages;
 
 /// <content>The languages there are.</content>
@@ -7,4 +10,11 @@ public abstract partial class WorkbenchWords
 
     /// <summary>The words of this language; English where there are none.</summary>
     public static WorkbenchWords In(string tag) => All.FirstOrDefault(w => string.Equals(w.Tag, tag, StringComparison.Ordinal)) ?? All[0];
+
+    /// <summary>A message of the program in this language.</summary>
+    public string Say(Message message)
+    {
+        ArgumentNullException.ThrowIfNull(message);
+        return message.In(ReadPrintStyle.Screen(Tag) ?? MessageLanguage.English);
+    }
 }

@@ -20,4 +20,8 @@ public sealed record LeftOutItems(IReadOnlyList<DeterminedItem> Items, bool AreN
 
     /// <summary>The description of an item that is not in it; none of one that cannot be printed whole.</summary>
     public string Description(DeterminedItem item) => AreNamed && !Items.Contains(item) ? Printed.Text(item.Item.Description) : "–";
+
+    /// <summary>Its serial, or the owner's mark where it has none; neither of one that cannot be printed whole.</summary>
+    public string Marking(DeterminedItem item) =>
+        AreNamed && !Items.Contains(item) ? Printed.Text(item.Item.Serial ?? item.Item.OwnersMark) : "–";
 }

@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.Templates.Shared.Wording.Regimes;
 
@@ -10,7 +11,7 @@ public sealed class ReportModel
 {
     /// <param name="identity">Of kind report.</param>
     /// <param name="visit">The visit the items belong to.</param>
-    /// <param name="items">The items reported on, at least one, in the order printed.</param>
+    /// <param name="items">The items reported on, at least one, in the order of the record.</param>
     /// <param name="author">Who makes the report.</param>
     /// <param name="authenticatedBy">Who signs it.</param>
     /// <param name="photos">The photo of an observation, where there is one that can be printed; left out, none are.</param>
@@ -35,10 +36,13 @@ public sealed class ReportModel
             );
         (Identity, Determined, Author, AuthenticatedBy) = (identity, visit, author, authenticatedBy);
         LeftOut = leftOut ?? LeftOutItems.None;
-        Items = [.. items.Select((item, at) => new ReportItem(visit, item, at + 1, photos))];
+        Schedule = new ReportSchedule(
+            [.. items.Select(item => new ReportItem(visit, item, photos))],
+            isOfOne: items.Count == 1 && LeftOut.Items.Count == 0
+        );
         var regimes = items.Select(i => i.RegimeId).Distinct(StringComparer.Ordinal).ToArray();
         Regime = Phrases.Regime(visit.Rules.FindRegime(regimes.Length == 1 ? regimes[0] : visit.Record.Visit.Regime));
-        Sources = new ReportSources(this);
+        Law = new ReportLawLines(visit, items);
     }
 
     public DocumentIdentity Identity { get; }
@@ -47,7 +51,11 @@ public sealed class ReportModel
 
     public Visit Visit => Determined.Record.Visit;
 
-    public IReadOnlyList<ReportItem> Items { get; }
+    /// <summary>Blocks and groups, in which each item has its place.</summary>
+    public ReportSchedule Schedule { get; }
+
+    /// <summary>In the order printed.</summary>
+    public IReadOnlyList<ReportItem> Items => Schedule.Items;
 
     public Person Author { get; }
 
@@ -55,7 +63,13 @@ public sealed class ReportModel
 
     public RegimeWording Regime { get; }
 
-    public ReportSources Sources { get; }
+    public ReportLawLines Law { get; }
+
+    /// <summary>The laws under which the items were examined.</summary>
+    public IReadOnlyList<Regime> Regimes => [.. Items.SelectMany(i => i.Determined.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal)];
+
+    /// <summary>Whether a law asks that the report be annexed to a register.</summary>
+    public bool IsForRegister => Items.Any(i => i.Asks(LawAsks.Register));
 
     public LeftOutItems LeftOut { get; }
 

@@ -16,8 +16,8 @@ public sealed class ExaminerIsIndependentTests
     {
         var found = Assert.Single(Of(Renewed("2026-05-11", by, under)));
         Assert.Equal((Severity.Warning, "/examinations/0/examiner"), (found.Severity, found.Path));
-        Assert.Equal($"the examiner Ida Brackenfold also {did} that is judged here", found.Message);
-        Assert.Contains("no fault by itself", found.Hint, StringComparison.Ordinal);
+        Assert.Equal($"the examiner Ida Brackenfold also {did} that is judged here", found.Message.Text);
+        Assert.Contains("no fault by itself", found.Hint.Text, StringComparison.Ordinal);
     }
 
     [Fact]

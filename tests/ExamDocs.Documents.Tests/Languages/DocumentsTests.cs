@@ -8,6 +8,7 @@ using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Certificate;
+using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Label.Wording;
 using ExamDocs.Templates.Notice;
@@ -51,7 +52,11 @@ public sealed partial class DocumentsTests(SharedBrowser browser)
     {
         var item = Example.Visit.Items.First(i => i.MayBeReported && i.Findings.Any(f => f.Code is "IDN004"));
         var html = WebUtility.HtmlDecode(
-            await Language.Find(tag)!.InAsync(() => browser.Renderer.HtmlAsync(Report(Example.Visit, [item])))
+            await Language
+                .Find(tag)!
+                .InAsync(() =>
+                    browser.Renderer.HtmlAsync(new EvidenceModel(Example.Identity(DocumentTypes.Evidence), Example.Visit, [item]))
+                )
         );
         var said = item.Findings.First(f => f.Code is "IDN004").Message;
         var translated = said.In(TranslatedMessages.AndEnglish.First(l => string.Equals(l.Tag, tag, StringComparison.Ordinal)));
@@ -130,6 +135,7 @@ public sealed partial class DocumentsTests(SharedBrowser browser)
         var html = new List<string>();
         await language.InAsync(async () =>
         {
+            html.Add(await browser.Renderer.HtmlAsync(new EvidenceModel(Example.Identity(DocumentTypes.Evidence), visit, visit.Items)));
             foreach (var regime in visit.Items.Where(i => i.MayBeReported).GroupBy(i => i.RegimeId))
                 html.Add(await browser.Renderer.HtmlAsync(Report(visit, [.. regime])));
             foreach (var item in visit.Everything.Where(i => i.Outcome is Outcome.Withdraw || i.Examination?.Defects.Count > 0))

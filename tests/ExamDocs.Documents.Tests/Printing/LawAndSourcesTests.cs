@@ -1,12 +1,16 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
+using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
 
 namespace ExamDocs.Documents.Tests.Printing;
 
-/// <summary>What each regime's report says of its law, its interval, how long to keep it, and how surely that is known.</summary>
+/// <summary>
+/// What each regime's evidence file says of its law, its interval, how long to keep the report, and how surely that is known; and what of
+/// it the report says.
+/// </summary>
 public sealed class LawAndSourcesTests
 {
     /// <summary>Regime, a law, the interval line, the retention line; the example is examined on 11 and reported on 12 May 2026.</summary>
@@ -56,25 +60,54 @@ public sealed class LawAndSourcesTests
 
     [Theory]
     [MemberData(nameof(Regimes))]
-    public void The_report_names_law_interval_and_retention_with_their_confidence(string regime, string law, string interval, string keep)
+    public void The_evidence_file_names_law_interval_and_retention_with_their_confidence(
+        string regime,
+        string law,
+        string interval,
+        string keep
+    )
     {
-        var lines = Report(regime).Sources.Lines;
+        var lines = Evidence(regime).Law.Lines;
         Assert.Contains(lines, l => l.Heading == "Law" && l.Text.EndsWith(law, StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Heading == "Interval" && l.Text.Contains(interval, StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Heading == "Retention" && l.Text.Contains(keep, StringComparison.Ordinal));
         Assert.Equal(regime is not "gb-loler", lines.Any(l => l.Heading == "Not confirmed"));
     }
 
+    /// <summary>The report names the law, and of it what was not read in its source; no limit, no retention, no word on memory.</summary>
+    [Theory]
+    [InlineData("gb-loler", "SI 1998/2307 Schedule 1 para 8(d), 8(e), 8(f), 9, 10, 11")]
+    [InlineData("eu-en365", "EN 365:2004")]
+    [InlineData("fr", "Code du travail R4323-100")]
+    [InlineData("us", "29 CFR 1910.140")]
+    public void The_report_names_the_law_and_what_of_it_was_not_read(string regime, string notRead)
+    {
+        var lines = Report(regime).Law.Lines;
+        Assert.NotEmpty(lines.Where(l => l.Heading == "Law"));
+        var confirmed = Evidence(regime).Law.Lines.Any(l => l.Heading == "From memory");
+        if (confirmed)
+            Assert.Contains(
+                notRead,
+                Assert.Single(lines, l => l.Heading == "Wording not checked against the original").Text,
+                StringComparison.Ordinal
+            );
+        Assert.DoesNotContain(lines, l => l.Heading is "Interval" or "Retention" or "From memory");
+        Assert.DoesNotContain(lines, l =>
+            l.Heading != "Not confirmed" && l.Text.Contains("from memory", StringComparison.OrdinalIgnoreCase)
+        );
+    }
+
     [Fact]
-    public async Task The_block_is_on_the_page()
+    public async Task Both_are_on_their_pages()
     {
         await using var renderer = new Documents.Rendering.DocumentRenderer();
-        var html = System.Net.WebUtility.HtmlDecode(await renderer.HtmlAsync(Report("fr")));
-        Assert.Contains("Law and sources", html, StringComparison.Ordinal);
-        Assert.Contains("Less than 12 months for the general periodic verification", html, StringComparison.Ordinal);
+        var evidence = System.Net.WebUtility.HtmlDecode(await renderer.HtmlAsync(Evidence("fr")));
+        Assert.Contains("Less than 12 months for the general periodic verification", evidence, StringComparison.Ordinal);
+        var report = System.Net.WebUtility.HtmlDecode(await renderer.HtmlAsync(Report("fr")));
+        Assert.Contains("Wording not checked against the original", report, StringComparison.Ordinal);
         Assert.Contains(
             "How long reports are kept (Code du travail D4711-3) was read in a copy made by others.",
-            html,
+            report,
             StringComparison.Ordinal
         );
     }
@@ -92,19 +125,22 @@ public sealed class LawAndSourcesTests
         var author = visit.Person(item.Examination!.Examiner)!;
         var report = new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], author, author);
         Assert.True(report.Regime.HasKeys);
+        Assert.Contains(report.Law.Lines, l => l.Heading == "Law" && l.Text.Contains("SI 1998/2307", StringComparison.Ordinal));
+        Assert.Contains(report.Law.Lines, l => l.Heading == "Law" && l.Text.Contains("BetrSichV", StringComparison.Ordinal));
+        var evidence = new EvidenceModel(Example.Identity(DocumentTypes.Evidence), visit, [item]);
         Assert.Equal(
             2,
-            report.Sources.Lines.Count(l =>
+            evidence.Law.Lines.Count(l =>
                 l.Heading == "Law"
                 && (l.Text.Contains("SI 1998/2307", StringComparison.Ordinal) || l.Text.Contains("BetrSichV", StringComparison.Ordinal))
             )
         );
         Assert.StartsWith(
             "At most 6 months",
-            Assert.Single(report.Sources.Lines, l => l.Heading == "Interval").Text,
+            Assert.Single(evidence.Law.Lines, l => l.Heading == "Interval").Text,
             StringComparison.Ordinal
         );
-        Assert.Contains(report.Sources.Lines, l =>
+        Assert.Contains(evidence.Law.Lines, l =>
             l.Heading == "Retention"
             && l.Text.Contains("SI 1998/2307 reg 11", StringComparison.Ordinal)
             && l.Text.Contains("BetrSichV", StringComparison.Ordinal)
@@ -139,6 +175,12 @@ public sealed class LawAndSourcesTests
         else
             Assert.StartsWith(authority, named, StringComparison.Ordinal);
         Assert.Equal(regime is "gb-loler", named?.Contains("Executive", StringComparison.Ordinal) is true);
+    }
+
+    private static EvidenceModel Evidence(string regime)
+    {
+        var (visit, item) = Under(regime, e => e);
+        return new EvidenceModel(Example.Identity(DocumentTypes.Evidence), visit, [item]);
     }
 
     private static ReportModel Report(string regime)

@@ -10,6 +10,7 @@ using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
 using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
+using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.Label;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
@@ -58,6 +59,10 @@ public sealed class HtmlSnapshotTests
             r.HtmlAsync(new DueLabelModel(Example.Identity(DocumentTypes.DueLabel), Example.Visit, Example.Item("BRG-08"))),
         ["equipment-record"] = r =>
             r.HtmlAsync(new EquipmentRecordModel(Example.Identity(DocumentTypes.EquipmentRecord), Example.Visit, Example.Item("SLG-03"))),
+        ["evidence"] = r =>
+            r.HtmlAsync(
+                new EvidenceModel(Example.Identity(DocumentTypes.Evidence), Example.Visit, [Example.Item("BRG-04"), Example.Item("PUL-02")])
+            ),
         ["check-sheet"] = r =>
             r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
         ["enclosures"] = r =>
@@ -144,7 +149,10 @@ public sealed class HtmlSnapshotTests
 
     private static ReportModel Report(DocumentIdentity identity, params string[] ids)
     {
-        DeterminedItem[] items = [.. (ids.Length == 0 ? ["HAR-02", "BRG-03", "BRG-04", "BRG-08", "CLR-03"] : ids).Select(Example.Item)];
+        DeterminedItem[] items =
+        [
+            .. (ids.Length == 0 ? ["HAR-02", "BRG-03", "BRG-04", "BRG-08", "CLR-03", "CON-01", "CON-02"] : ids).Select(Example.Item),
+        ];
         var author = Example.Visit.Person(items[0].Examination!.Examiner)!;
         return new ReportModel(identity, Example.Visit, items, author, author);
     }

@@ -14,7 +14,7 @@ public sealed class UnmeasuredPlacesTests
         var read = Read(Row("B-1", "", "50", "", ""), Row("B-1", "", "300", "11.1", "11.0"));
         Assert.Equal(["INT086 kit.xlsx!Diameters!A2"], read.Places);
         Assert.Equal([300m], Now(read).Diameters.Select(d => d.PositionMm!.Value));
-        Assert.Contains("50", Assert.Single(read.Findings, f => f.Code == "INT086").Message, StringComparison.Ordinal);
+        Assert.Contains("50", Assert.Single(read.Findings, f => f.Code == "INT086").Message.Text, StringComparison.Ordinal);
     }
 
     [Fact]

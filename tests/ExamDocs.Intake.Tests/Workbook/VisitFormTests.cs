@@ -65,7 +65,7 @@ public sealed class VisitFormTests
         using var workbook = Opened(With(1));
         Row(workbook, label).Cell(1).Value = typed;
         var found = Read(workbook).Findings.Where(f => f.Code == code).ToList();
-        Assert.Contains(meant, Assert.Single(found).Hint, StringComparison.Ordinal);
+        Assert.Contains(meant, Assert.Single(found).Hint.Text, StringComparison.Ordinal);
     }
 
     [Fact]

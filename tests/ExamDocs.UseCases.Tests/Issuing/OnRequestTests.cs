@@ -1,17 +1,18 @@
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Verifying;
 
 namespace ExamDocs.UseCases.Tests.Issuing;
 
 public sealed class OnRequestTests
 {
     [Fact]
-    public async Task Records_and_check_sheets_are_issued_only_where_their_kind_is_asked_for()
+    public async Task Records_check_sheets_and_evidence_are_issued_only_where_their_kind_is_asked_for()
     {
         using var workspace = new Workspace();
         var input = workspace.Write(Workspace.Example().Only("CON-01", "CON-07"));
         var all = await workspace.IssueAsync(input);
-        Assert.DoesNotContain(all.Documents, d => d.Document.Kind is "record" or "check-sheet");
+        Assert.DoesNotContain(all.Documents, d => d.Document.Kind is "record" or "check-sheet" or "evidence");
         foreach (var (kind, letter) in new[] { ("record", 'E'), ("check-sheet", 'S') })
         {
             var result = await IssueDocuments.RunAsync(
@@ -24,6 +25,57 @@ public sealed class OnRequestTests
             Assert.All(result.Documents, d => Assert.Equal((kind, letter), (d.Document.Kind, d.Document.Number[0])));
             Assert.Equal(["CON-01", "CON-07"], result.Documents.Select(d => Assert.Single(d.Document.Items)), StringComparer.Ordinal);
         }
+        var evidence = Assert.Single(
+            (
+                await IssueDocuments.RunAsync(workspace.Request(input) with { Only = "evidence" }, TestContext.Current.CancellationToken)
+            ).Documents
+        );
+        Assert.Equal('F', evidence.Document.Number[0]);
+        Assert.Equal(["CON-01", "CON-07"], evidence.Document.Items);
+        Assert.Contains("case for service", Pdf.Text(workspace.FileOf(evidence)), StringComparison.Ordinal);
+        // The report was issued before it, stays as it is, and is not issued once more.
+        var again = await workspace.IssueAsync(input);
+        Assert.All(again.Documents, d => Assert.False(d.IssuedNow));
+        Assert.Contains(
+            "on request from the issuer",
+            Pdf.Text(workspace.FileOf(again.Documents.First(d => d.Document.Kind == "report"))),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task A_report_names_the_evidence_file_that_was_issued_before_it()
+    {
+        using var workspace = new Workspace();
+        var input = workspace.Write(Workspace.Example().Only("CON-01", "CON-07", "PUL-02"));
+        var evidence = Assert.Single(
+            (
+                await IssueDocuments.RunAsync(workspace.Request(input) with { Only = "evidence" }, TestContext.Current.CancellationToken)
+            ).Documents
+        );
+        // Undetermined items, which no report may have, are in it.
+        Assert.Equal(["CON-01", "CON-07", "PUL-02"], evidence.Document.Items);
+        var reports = (
+            await IssueDocuments.RunAsync(workspace.Request(input) with { Only = "report" }, TestContext.Current.CancellationToken)
+        ).Documents;
+        Assert.All(reports, r =>
+            Assert.Contains(
+                $"evidence file: {evidence.Document.Number}.",
+                Pdf.Text(workspace.FileOf(r)).ReplaceLineEndings(" "),
+                StringComparison.Ordinal
+            )
+        );
+        var verified = await VerifyDocuments.RunAsync(
+            new VerifyRequest
+            {
+                Browser = OpenBrowser.Instance,
+                Files = [.. reports.Append(evidence).Select(workspace.FileOf)],
+                RegisterPath = workspace.Register,
+                Now = NodaTime.Instant.FromUtc(2026, 5, 13, 9, 0),
+            },
+            TestContext.Current.CancellationToken
+        );
+        Assert.All(verified, v => Assert.Equal(Verdict.Valid, v.Verdict));
     }
 
     [Fact]

@@ -19,6 +19,7 @@ public sealed class RefusedAloneTests(ExampleIssued example)
     [Theory]
     [InlineData("description")]
     [InlineData("note")]
+    [InlineData("tests")]
     public async Task An_item_with_a_letter_that_no_font_has_is_refused_alone(string where)
     {
         using var workspace = new Workspace();
@@ -112,10 +113,10 @@ public sealed class RefusedAloneTests(ExampleIssued example)
         var voided = Assert.Single(register.Voided());
         Assert.NotEqual(voided.Number, report.Document.Number);
         Assert.Contains($"report of {spoilt}: ", Assert.Single(prints.Unprintable), StringComparison.Ordinal);
-        Assert.Contains(" cut off on page ", prints.Unprintable[0], StringComparison.Ordinal);
+        Assert.Matches(" cut off on page | is not printed whole", prints.Unprintable[0]);
     }
 
-    /// <summary>The job with the description in one item's block cut, also where it is made without others.</summary>
+    /// <summary>The job with a text in one item's block or line cut, also where it is made without others.</summary>
     private static DocumentJob Cut(DocumentJob job, string item) =>
         job with
         {
@@ -125,12 +126,26 @@ public sealed class RefusedAloneTests(ExampleIssued example)
 
     private static string Cut(string html, string item)
     {
-        var at = html.IndexOf($"<h3>{item}</h3><p>", StringComparison.Ordinal);
-        return at < 0 ? html : html.Insert(at + $"<h3>{item}</h3><p".Length, " style='width:2mm;overflow:hidden;white-space:nowrap'");
+        string[] before = [$"<h3>{item}</h3><p", $"class=\"id\">{item}</th>"];
+        var at = before.Select(b => html.LastIndexOf(b, StringComparison.Ordinal) is var found and >= 0 ? found + b.Length : -1).ToList();
+        if (at[0] >= 0)
+            return html.Insert(at[0], " style='width:2mm;overflow:hidden;white-space:nowrap'");
+        // Named on the first page as not reported: then there is nothing to cut.
+        return at[1] >= 0 && html.LastIndexOf("tbody class=\"group\"", at[1], StringComparison.Ordinal) >= 0
+            ? html.Insert(
+                html.IndexOf("<td>", at[1], StringComparison.Ordinal) + "<td>".Length,
+                "<div style='width:2mm;overflow:hidden;white-space:nowrap'>"
+            )
+            : html;
     }
 
     private static string Spoil(JsonObject record, string id, string where)
     {
+        if (where == "tests")
+        {
+            record.ExaminationOf(id)["tests"] = new JsonArray(new JsonObject { ["description"] = "Hung", ["result"] = "Held " + NoGlyph });
+            return id;
+        }
         if (where == "note")
         {
             record.ExaminationOf(id).Rows("observations").First()["note"] = "Mark " + NoGlyph;

@@ -64,13 +64,18 @@ public sealed class Schedule1ParticularsTests(ExampleIssued example)
             if (words is not null)
                 yield return ("3", words);
         }
-        yield return ("3", item.Item.Manufactured is { } made ? Day(made) : "not recorded");
-        yield return ("4", item.LastExamined is { } last ? Day(last) : "not recorded");
+        yield return ("3", item.Item.Manufactured is { } made ? Day(made) : "not known");
+        yield return (
+            "4",
+            item.LastExamined is { } last ? Day(last)
+            : examination.Basis is Basis.FirstUse or Basis.Installation ? "first"
+            : "not known"
+        );
         if (item.Item.SafeWorkingLoad is { } load)
             yield return ("5", load.NotMarked ? load.Basis! : Load(load.Value!.Value, load.Unit!));
         if (string.Equals(item.RegimeId, "gb-loler", StringComparison.Ordinal))
             yield return ("6, 7(a)", BasisWords(examination));
-        yield return ("7(b)", item.Outcome is Outcome.Withdraw ? "No" : "would be safe to operate");
+        yield return ("7(b)", item.Outcome is Outcome.Withdraw ? "Would be safe to operate: no" : "Would be safe to operate: yes");
         foreach (var defect in examination.Defects)
         {
             yield return ("8(a)", defect.Part!);

@@ -8,7 +8,7 @@ namespace ExamDocs.UseCases.Tests.Issuing;
 public sealed class SourcesOfLimitsTests
 {
     [Theory]
-    [InlineData("report")]
+    [InlineData("evidence")]
     [InlineData("record")]
     public async Task Every_document_that_binds_is_named(string kind)
     {

@@ -138,9 +138,9 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
     /// Under another browser's name and with fonts of its own a page may be set a little otherwise, but no word changes its row.
     /// </summary>
     [Theory]
-    [InlineData("table.schedule tbody tr:first-child td.outcome { position: relative; top: 9mm }")]
-    [InlineData("table.schedule tbody tr:nth-child(2) th.id { position: relative; top: -8mm }")]
-    [InlineData("table.schedule tbody tr td.date { position: relative; left: -120mm }")]
+    [InlineData("table.lines tbody tr td:nth-child(6), .item .item-outcome { position: relative; top: 9mm }")]
+    [InlineData("table.lines tbody tr th.id, .item h3 { position: relative; top: -8mm }")]
+    [InlineData("table.lines tbody tr td.next, .item .item-outcome { position: relative; left: -120mm }")]
     public async Task Words_moved_to_other_rows_are_told_whatever_browser_the_file_names(string style)
     {
         byte[] Renamed(byte[] pdf) => Forgery.Of(pdf, f => f.Objects("/Producer", facts => facts.Set("Producer", "(Skia/PDF m120)")));

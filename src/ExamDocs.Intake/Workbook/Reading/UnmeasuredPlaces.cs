@@ -53,8 +53,7 @@ internal sealed class UnmeasuredPlaces(DetailRows details, ExaminationIndex inde
                     SheetFindings.PlaceNotMeasured,
                     $"{examination.Pointer}/diameters/left",
                     item.First().Row.Place,
-                    "measured last time and not this time, mm from the reference end: "
-                        + string.Join(", ", item.Select(i => Shown(i.Position))),
+                    $"measured last time and not this time, mm from the reference end: {string.Join(", ", item.Select(i => Shown(i.Position)))}",
                     item.Key
                 );
         }

@@ -1,4 +1,3 @@
-using ExamDocs.Core.Determination.CaseForService;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates.Shared.Wording;
 using NodaTime;
@@ -6,7 +5,7 @@ using NodaTime;
 namespace ExamDocs.Templates.Report.Wording;
 
 /// <summary>Words of the report.</summary>
-public abstract class ReportPhrases
+public abstract partial class ReportPhrases
 {
     public static InEachLanguage<ReportPhrases> Languages { get; } = new(new English(), new German(), new French());
 
@@ -20,35 +19,25 @@ public abstract class ReportPhrases
     public abstract string ResultHeading { get; }
     public abstract string DoNotUseHeading { get; }
     public abstract string UntilHeading { get; }
-    public abstract string ScheduleHeading { get; }
-    public abstract string ItemsHeading { get; }
     public abstract string ReportItemHeading { get; }
     public abstract string ColumnNumber { get; }
     public abstract string ColumnOutcome { get; }
-    public abstract string ColumnNotAfter { get; }
     public abstract string ColumnNext { get; }
-    public abstract string ColumnWhy { get; }
     public abstract string NotReportedHeading { get; }
     public abstract string NotReported { get; }
-    public abstract string Identification { get; }
     public abstract string Basis { get; }
     public abstract string SafeToOperate { get; }
-    public abstract string ReasonsHeading { get; }
     public abstract string DefectsHeading { get; }
     public abstract string NoDefects { get; }
     public abstract string NoDefectWritten { get; }
-    public abstract string NotInReport { get; }
     public abstract string Tests { get; }
     public abstract string NoTests { get; }
-    public abstract string CaseHeading { get; }
-    public abstract string Photo { get; }
 
-    public abstract string Exposure { get; }
     public abstract string DiametersHeading { get; }
-    public abstract string Position { get; }
-    public abstract string Readings { get; }
-    public abstract string Mean { get; }
-    public abstract string RenewalsHeading { get; }
+
+    /// <summary>Over one person who does both.</summary>
+    public abstract string AuthorAndSignerHeading { get; }
+
     public abstract string AuthorHeading { get; }
     public abstract string AuthenticatedHeading { get; }
     public abstract string Name { get; }
@@ -59,16 +48,9 @@ public abstract class ReportPhrases
     public abstract string EmploymentNotRecorded { get; }
     public abstract string SignLead { get; }
     public abstract string LegendHeading { get; }
-    public abstract IReadOnlyList<string> Legend { get; }
-
-    public abstract IReadOnlyList<string> Cautions { get; }
 
     /// <param name="examination">What it is called in the law, for example thorough examination.</param>
     public abstract string Last(string examination);
-
-    public abstract string Summary(int items);
-
-    public abstract string CountLabel(Outcome outcome);
 
     public abstract string MoreReasons(int more);
 
@@ -83,18 +65,7 @@ public abstract class ReportPhrases
 
     public abstract string SafeInstalled { get; }
 
-    public abstract string SafeNo { get; }
-
     public abstract string Scheme(string? reference, string? author, int? months);
 
     public abstract string Event(string? what, LocalDate? on);
-
-    /// <summary>The steps of the argument, in the first column of the case for service.</summary>
-    public abstract string CaseStep(Heading heading);
-
-    /// <summary>The answer that criteria with nothing more to say share.</summary>
-    public abstract string Routine(ObservedState state);
-
-    /// <summary>A line with the way it points, if any, and the rule behind it.</summary>
-    public abstract string CaseLine(Bearing bearing, string code, string text);
 }

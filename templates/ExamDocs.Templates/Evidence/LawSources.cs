@@ -1,26 +1,28 @@
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.Templates.Shared.Wording.LawAndSources;
 
-namespace ExamDocs.Templates.Report;
+namespace ExamDocs.Templates.Evidence;
 
-/// <summary>What law the report was made under, the interval, how long to keep it, and how surely each is known.</summary>
-public sealed class ReportSources
+/// <summary>What law the items were examined under, the interval, how long to keep the report, and how surely each is known.</summary>
+public sealed class LawSources
 {
     private static LawAndSourcesPhrases Words => LawAndSourcesPhrases.Current;
 
     private const string Paragraph = " para ";
 
-    internal ReportSources(ReportModel report)
+    /// <param name="visit">The visit.</param>
+    /// <param name="items">At least one.</param>
+    internal LawSources(DeterminedVisit visit, IReadOnlyList<DeterminedItem> items)
     {
-        var items = report.Items;
-        var day = items[0].Determined.ExaminedOn;
-        var regimes = items.SelectMany(i => i.Determined.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
+        var day = items.FirstOrDefault(i => i.ExaminedOn is not null)?.ExaminedOn;
+        var regimes = items.SelectMany(i => i.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
             .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(Words.Law, $"{Cited(l)}; {Words.Confidence(l.Confidence)}")),
             .. items
-                .Select(i => i.Determined.Interval)
+                .Select(i => i.Interval)
                 .OfType<ExaminationInterval>()
                 .Distinct()
                 .OrderBy(i => i.Months)
@@ -37,15 +39,15 @@ public sealed class ReportSources
                         )
                     )
                 ),
-            .. Keep(report).Select(text => (Words.Keep, text)),
-            .. report.Determined.History.Asked is { } asked
+            .. Keep(visit, items).Select(text => (Words.Keep, text)),
+            .. visit.History.Asked is { } asked
                 ? [(Words.EarlierRecords, Words.Asked(asked.Identity, asked.KeptSince))]
                 : Array.Empty<(string, string)>(),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (Words.FromMemory, text)),
             .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (Words.NotConfirmed, Phrases.Text(text))),
             .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(Words.AddedByUser, Words.Added(file))),
             .. items
-                .Select(i => i.Determined.Category)
+                .Select(i => i.Category)
                 .Where(c => c?.AddedFrom is not null)
                 .DistinctBy(c => c!.Id, StringComparer.Ordinal)
                 .Select(c => (Words.AddedByUser, Words.AddedCategory(c!.Name, c.AddedFrom!))),
@@ -58,12 +60,10 @@ public sealed class ReportSources
     /// <summary>
     /// Of several items the longest; where an event ends the time, every rule is named, since none is known to be the longest.
     /// </summary>
-    private static IEnumerable<string> Keep(ReportModel report)
+    private static IEnumerable<string> Keep(DeterminedVisit visit, IReadOnlyList<DeterminedItem> items)
     {
-        var kept = report
-            .Items.SelectMany(i =>
-                i.Determined.Regimes.Select(r => r.Keep(Kept.As(i.Examination.Basis, i.Item.Purpose), report.Visit.ReportedOn))
-            )
+        var kept = items
+            .SelectMany(i => i.Regimes.Select(r => r.Keep(Kept.As(i.Examination?.Basis, i.Item.Purpose), visit.Record.Visit.ReportedOn)))
             .OfType<KeepUntil>()
             .Distinct()
             .ToList();
