@@ -24,7 +24,8 @@ var root = new RootCommand(
     WorkbenchCommand.Create(),
 };
 
-var parsed = root.Parse(args);
+var doubleClick = DoubleClick.OfThisProcess;
+var parsed = root.Parse(doubleClick.Meaning(args));
 var wrong = CommandLineErrors.In(parsed);
 if (wrong.Count > 0)
 {
@@ -34,4 +35,6 @@ if (wrong.Count > 0)
     return ExitCode.Refused;
 }
 Screen.Use(parsed);
-return await parsed.InvokeAsync();
+var code = await parsed.InvokeAsync();
+doubleClick.WaitUntilRead(code, Console.In, Console.Error);
+return code;

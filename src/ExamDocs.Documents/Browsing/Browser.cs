@@ -8,9 +8,12 @@ public sealed class Browser : IAsyncDisposable
     private readonly string _path;
     private readonly TimeSpan _limit;
     private readonly SemaphoreSlim _one = new(1, 1);
+    private readonly DocumentFonts _fonts;
     private IBrowser _browser;
+    private bool _systemLacksFonts;
 
-    private Browser(string path, TimeSpan limit, IBrowser browser) => (_path, _limit, _browser) = (path, limit, browser);
+    private Browser(string path, TimeSpan limit, DocumentFonts fonts, IBrowser browser) =>
+        (_path, _limit, _fonts, _browser) = (path, limit, fonts, browser);
 
     internal int? ProcessId => _browser.Process?.Id;
 
@@ -18,12 +21,11 @@ public sealed class Browser : IAsyncDisposable
     /// <param name="limit">The longest that one document may take; null for two minutes.</param>
     /// <exception cref="BrowserMissing">There is no browser.</exception>
     /// <exception cref="BrowserDidNotStart">It did not start.</exception>
-    public static async Task<Browser> StartAsync(string? path = null, TimeSpan? limit = null)
-    {
-        var found = path ?? BrowserPath.Find();
-        var bound = limit ?? TimeSpan.FromMinutes(2);
-        return new Browser(found, bound, await LaunchAsync(found, bound));
-    }
+    public static Task<Browser> StartAsync(string? path = null, TimeSpan? limit = null) =>
+        StartAsync(path ?? BrowserPath.Find(), limit ?? TimeSpan.FromMinutes(2), DocumentFonts.Within);
+
+    internal static async Task<Browser> StartAsync(string path, TimeSpan limit, DocumentFonts fonts) =>
+        new(path, limit, fonts, await LaunchAsync(path, limit));
 
     /// <summary>
     /// Prints a document. A browser that crashes, or that does not answer within a quarter of the limit (now and then one
@@ -35,23 +37,9 @@ public sealed class Browser : IAsyncDisposable
         await _one.WaitAsync(cancellation);
         try
         {
-            try
-            {
-                return await PrintOnceAsync(html, _limit / 4, cancellation);
-            }
-            catch (Exception e) when (e is BrowserCrashed or PrintTimedOut)
-            {
-                await RestartAsync();
-            }
-            try
-            {
-                return await PrintOnceAsync(html, _limit, cancellation);
-            }
-            catch (PrintTimedOut)
-            {
-                await RestartAsync();
-                throw;
-            }
+            return DocumentFonts.AreAskedForBy(html)
+                ? await PrintInOwnTypeAsync(html, cancellation)
+                : await PrintWithSecondTryAsync(html, cancellation);
         }
         finally
         {
@@ -63,6 +51,43 @@ public sealed class Browser : IAsyncDisposable
     {
         await CloseAsync(_browser);
         _one.Dispose();
+    }
+
+    // Whether the system has the fonts, only a print of its browser tells for certain, on every system alike.
+    private async Task<byte[]> PrintInOwnTypeAsync(string html, CancellationToken cancellation)
+    {
+        if (!_systemLacksFonts)
+        {
+            var pdf = await PrintWithSecondTryAsync(html, cancellation);
+            if (DocumentFonts.AreIn(pdf))
+                return pdf;
+            _systemLacksFonts = true;
+        }
+        if (!_fonts.AreThere)
+            throw new FontsMissing();
+        var own = await PrintWithSecondTryAsync(_fonts.EmbeddedIn(html), cancellation);
+        return DocumentFonts.AreIn(own) ? own : throw new FontsMissing();
+    }
+
+    private async Task<byte[]> PrintWithSecondTryAsync(string html, CancellationToken cancellation)
+    {
+        try
+        {
+            return await PrintOnceAsync(html, _limit / 4, cancellation);
+        }
+        catch (Exception e) when (e is BrowserCrashed or PrintTimedOut)
+        {
+            await RestartAsync();
+        }
+        try
+        {
+            return await PrintOnceAsync(html, _limit, cancellation);
+        }
+        catch (PrintTimedOut)
+        {
+            await RestartAsync();
+            throw;
+        }
     }
 
     private async Task<byte[]> PrintOnceAsync(string html, TimeSpan limit, CancellationToken cancellation)

@@ -6,6 +6,10 @@ public abstract class PrintException(string message, Exception? inner = null) : 
 /// <summary>There is no browser to print with.</summary>
 public sealed class BrowserMissing(string message) : PrintException(message);
 
+/// <summary>The documents' fonts are neither installed nor within the program: in another font a text may not fit its place.</summary>
+public sealed class FontsMissing()
+    : PrintException("the fonts of the documents are missing: install Noto Sans (on Debian, fonts-noto-core)");
+
 /// <summary>The browser was found and did not start.</summary>
 public sealed class BrowserDidNotStart(string path, Exception inner)
     : PrintException($"the browser {path} did not start: {inner.Message}", inner);

@@ -71,17 +71,17 @@ public sealed class BrowserTests
     [Fact]
     public void A_missing_browser_is_told_with_what_to_install()
     {
-        var fault = Assert.Throws<BrowserMissing>(() => BrowserPath.Find(null, _ => false));
+        var fault = Assert.Throws<BrowserMissing>(() => BrowserPath.Find(["/usr/none"], null, _ => false));
         Assert.Contains("chromium-headless-shell", fault.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_browser_that_was_named_is_used_or_refused_and_never_passed_over()
     {
-        Assert.Equal("/opt/mine", BrowserPath.Find("/opt/mine", _ => true));
+        Assert.Equal("/opt/mine", BrowserPath.Find(["/usr/other"], "/opt/mine", _ => true));
         Assert.Contains(
             "/opt/mine",
-            Assert.Throws<BrowserMissing>(() => BrowserPath.Find("/opt/mine", p => p != "/opt/mine")).Message,
+            Assert.Throws<BrowserMissing>(() => BrowserPath.Find(["/usr/other"], "/opt/mine", p => p != "/opt/mine")).Message,
             StringComparison.Ordinal
         );
     }
