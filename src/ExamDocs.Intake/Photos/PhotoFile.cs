@@ -6,7 +6,9 @@ namespace ExamDocs.Intake.Photos;
 internal static class PhotoFile
 {
     /// <param name="path">As <see cref="PhotoPath"/> gives it.</param>
-    /// <exception cref="PhotoRefusedException">It is empty, too large, no ordinary file, another than its name says, or cannot be opened.</exception>
+    /// <exception cref="PhotoRefusedException">
+    /// It is empty, too large, no ordinary file, another than its name says, or cannot be opened.
+    /// </exception>
     public static byte[] Read(string path)
     {
         try

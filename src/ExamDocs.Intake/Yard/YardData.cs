@@ -13,10 +13,12 @@ using ExamDocs.Intake.Yard.Wording;
 
 namespace ExamDocs.Intake.Yard;
 
-/// <summary>What the form's script works on: the record to go on from, the criteria, the words. JSON that no browser takes for markup.</summary>
+/// <summary>
+/// What the form's script works on: the record to go on from, the criteria, the words. JSON that no browser takes for markup.
+/// </summary>
 internal static class YardData
 {
-    /// <summary>This encoder writes every sign of HTML as an escape, so that no text can end the script element that it stands in.</summary>
+    /// <summary>This encoder writes every sign of HTML as an escape, so that no text can end the script element around it.</summary>
     private static readonly JsonSerializerOptions Escaped = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
 
     public static string Of(IReadOnlyList<Category> categories, ExaminationRecord? record, KnownRules rules, YardPhrases phrases)

@@ -16,7 +16,7 @@ namespace ExamDocs.Intake.Yard;
 public static class YardForm
 {
     /// <param name="categories">What can be added in the yard; the categories of the record's items come along.</param>
-    /// <param name="record">What to fill in: identities, limits, people and, as history, what was found before; null for an empty form.</param>
+    /// <param name="record">What to fill in: identities, limits, people and, as history, what was found before; null for nothing.</param>
     /// <param name="rules">The categories and regimes there are.</param>
     /// <param name="phrases">In which language; left out, English.</param>
     /// <returns>UTF-8. Equal input gives equal bytes.</returns>

@@ -17,8 +17,8 @@ public static class WriteYardForm
         if (source is null)
             return refused;
         if (WithoutDay(source.Record) is { } examination)
-            return $"an examination of {examination.Item ?? "an item without an id"} has no day: record it first. Without it, the form would "
-                + "count its answers as those of the new visit";
+            return $"an examination of {examination.Item ?? "an item without an id"} has no day: record it first. Without it, the "
+                + "form would count its answers as those of the new visit";
         // Whoever finds a new item in the yard can add it, of whatever category; a choice narrows that.
         var categories = request.Categories.Count > 0 ? source.Categories : request.Rules.Categories;
         source.Outputs.Write(request.OutFile, YardForm.Write(categories, source.Record, request.Rules));

@@ -24,8 +24,8 @@ public sealed partial class WriteYardFormTests : IDisposable
         var record = Data("a.html")["record"]!;
         Assert.Null(record["visit"]!["reference"]);
         Assert.Null(record["visit"]!["examinedOn"]);
-        Assert.Equal("2025-11-10", (string?)Assert.Single(record["examinations"]!.AsArray())!["examinedOn"]);
-        Assert.Equal("2025-11-10", (string?)record["items"]![0]!["lastExamined"]);
+        Assert.Equal("2025-11-12", (string?)Assert.Single(record["examinations"]!.AsArray())!["examinedOn"]);
+        Assert.Equal("2025-11-12", (string?)record["items"]![0]!["lastExamined"]);
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public sealed partial class WriteYardFormTests : IDisposable
 
     public void Dispose() => _folder.Delete(recursive: true);
 
-    private static StoryVisit Visit() => new StoryVisit("V-1", "2025-11-10", "Alder Vale Ltd").Bridge("RB-1", "Q100");
+    private static StoryVisit Visit() => new StoryVisit("V-1", "2025-11-12", "Alder Vale Ltd").Bridge("RB-1", "Q100");
 
     private CaptureRequest From(string record, string form) => new(At(form), [], At(record), false);
 

@@ -100,8 +100,7 @@ function choiceField(legend, options, value, set, { about = [], kind = "" } = {}
         { class: kind },
         el("legend", {}, legend),
         ...about,
-        el("div", { class: "choices" }, ...labels),
-        clear,
+        el("div", { class: "choices" }, ...labels, clear),
     );
 }
 

@@ -36,6 +36,16 @@ const limitsKnown = item =>
 
 const needsNote = state => ["noted", "doubt", "defect"].includes(state);
 
+/** A defect is described whole, or not at all. */
+function missingInDefect(answer, title) {
+  if (answer?.state !== "defect" || !isFilled(answer.defect ?? {})) return [];
+  const { danger } = answer.defect;
+  const asked = [["part", "defectPart"], ["description", "defectDescription"], ["danger", "danger"], ["remedy", "defectRemedy"]];
+  if (danger === "later") asked.push(["becomesDangerOn", "becomesDangerOn"]);
+  const open = asked.filter(([path]) => !answer.defect[path]?.trim()).map(([, word]) => words[word]);
+  return open.length === 0 ? [] : [say(words.defectMissing, title, open.join("; "))];
+}
+
 /** Sentences about what the program will miss in an item. */
 function missingIn(draft) {
     const item = itemOf(draft);
@@ -48,7 +58,8 @@ function missingIn(draft) {
     for (const { id, title } of criteria)
         if (needsNote(draft.answers[id]?.state) && !draft.answers[id].note?.trim())
             missing.push(say(words.noteMissing, title));
-    if (!draft.examination.conclusion) missing.push(words.conclusionMissing);
+    for (const { id, title } of criteria) missing.push(...missingInDefect(draft.answers[id], title));
+  if (!draft.examination.conclusion) missing.push(words.conclusionMissing);
     return missing;
 }
 

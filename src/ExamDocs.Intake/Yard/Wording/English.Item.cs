@@ -65,6 +65,7 @@ internal sealed partial class English
     public override string DefectPart => "Part";
     public override string DefectDescription => "What is wrong";
     public override string DefectRemedy => "Repair, renewal or alteration needed";
+    public override string DefectMissing => "{0}: not recorded of the defect: {1}";
     public override string DefectKept =>
         "What you wrote about a defect is kept here, but is not in the file while the answer is not defect.";
     public override string Danger => "Is it a danger to persons?";
@@ -79,10 +80,10 @@ internal sealed partial class English
 
     public override string Diameters => "Diameters";
     public override string DiametersHint => "Two readings at right angles at each station. The position is counted from the reference end.";
-    public override string Station => "Station {0}";
-    public override string Position => "Position, mm";
-    public override string FirstReading => "First reading, mm";
-    public override string SecondReading => "Second reading, mm";
+    public override string Station => "Station {0}, in mm";
+    public override string Position => "Position";
+    public override string FirstReading => "Reading 1";
+    public override string SecondReading => "Reading 2";
     public override string LastMean => "Mean last time: {0} mm";
     public override string AddStation => "Add a station";
 

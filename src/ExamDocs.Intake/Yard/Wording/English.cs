@@ -40,8 +40,8 @@ internal sealed partial class English : YardPhrases
     public override string MayBeCleared =>
         "The browser has not promised to keep this. It may delete it when space is short: save files often.";
     public override string NoBase =>
-        "This browser keeps nothing for this page, so that what you typed would be lost. Open the form in an ordinary "
-        + "window, not a private one.";
+        "This browser keeps nothing for this page, so that what you typed would be lost. Open the form in an ordinary window, not a "
+        + "private one, or open the same file from any https address of your own firm.";
     public override string NoLocks =>
         "This browser cannot keep two tabs of the form apart. Open the file itself in an up-to-date browser, or open "
         + "it from any https address of your own firm.";

@@ -63,6 +63,7 @@ public abstract partial class YardPhrases
     public abstract string DefectPart { get; }
     public abstract string DefectDescription { get; }
     public abstract string DefectRemedy { get; }
+    public abstract string DefectMissing { get; }
     public abstract string DefectKept { get; }
     public abstract string Danger { get; }
     public abstract string DangerNow { get; }
