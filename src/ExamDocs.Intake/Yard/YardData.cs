@@ -23,7 +23,8 @@ internal static class YardData
 
     public static string Of(IReadOnlyList<Category> categories, ExaminationRecord? record, KnownRules rules, YardPhrases phrases)
     {
-        var known = NextVisit.Of(record ?? new ExaminationRecord { Format = ExaminationRecord.FormatName });
+        // What was read from a workbook, or is only models, names no format; the record that the form saves must.
+        var known = NextVisit.Of(record ?? new ExaminationRecord()) with { Format = ExaminationRecord.FormatName };
         var offered = Offered(categories, known, rules);
         var data = new JsonObject
         {

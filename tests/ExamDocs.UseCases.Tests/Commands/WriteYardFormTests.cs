@@ -55,6 +55,20 @@ public sealed partial class WriteYardFormTests : IDisposable
     }
 
     [Fact]
+    public void An_empty_form_knows_the_models_and_people_of_the_register_and_names_its_format()
+    {
+        Write("last.json", Visit().Json);
+        ImportVisits.Run([At("last.json")], At("kit.db"), Today, KnownRules.BuiltIn);
+        Assert.Null(WriteYardForm.Run(new CaptureRequest(At("a.html"), [], null, false) { Known = (At("kit.db"), Today) }));
+        var record = Data("a.html")["record"]!;
+        Assert.Equal("examdocs/1", (string?)record["format"]);
+        Assert.Equal("Ada Fenn", (string?)Assert.Single(record["people"]!.AsArray())!["name"]);
+        Assert.Equal("Model rope-bridge", (string?)Assert.Single(record["limits"]!.AsArray())!["model"]);
+        Assert.Empty(record["items"]!.AsArray());
+        Assert.Empty(record["examinations"]!.AsArray());
+    }
+
+    [Fact]
     public void An_examination_without_a_day_is_refused_because_its_answers_would_be_taken_for_new_ones()
     {
         var record = JsonNode.Parse(Visit().Json)!;

@@ -150,7 +150,7 @@ function recordOf() {
     return {
         ...record,
         visit: visitOf(kept.visit),
-        people: [...record.people, ...kept.visit.people.map(person => filled({}, person))],
+        people: [...record.people, ...kept.visit.people.filter(({ id, ...typed }) => isFilled(typed)).map(person => filled({}, person))],
         items: draftsRecorded().map(itemOf),
         limits: [...record.limits, ...kept.drafts.filter(draft => isFilled(draft.limits)).map(limitsOf)],
         examinations: [...record.examinations, ...kept.drafts.filter(isExamined).map(examinationOf)],

@@ -224,19 +224,25 @@ function addedPart(draft) {
         "section",
         {},
         particularField(draft, "id", { label: words.id, hint: words.idHint }),
-        categoryField(draft),
+        el("div", { "data-field": "category" }, categoryField(draft)),
     );
 }
 
+const isAnswered = draft =>
+    Object.values(draft.answers).some(answer => answer.state || answer.note || answer.photo || isFilled(answer.defect ?? {}));
+
 /** With an answer, the category stays: the answers are to its criteria. */
 function categoryField(draft) {
-    if (observationsOf(draft).length > 0) return null;
+    if (isAnswered(draft)) return null;
     const known = data.categories.map(category => [category.id, category.name]);
     return selectField(words.category, known, draft.particulars.category, value => {
-        draft.particulars.category = value;
-        draft.answers = {};
-        keep(draft);
+        // An answer may have been given since this field was drawn.
+        if (!isAnswered(draft)) {
+            Object.assign(draft, { answers: {}, particulars: { ...draft.particulars, category: value } });
+            keep(draft);
+        }
         show();
+        (document.querySelector("[data-field=category] select") ?? document.querySelector("h1")).focus();
     });
 }
 

@@ -73,10 +73,16 @@ function addPerson() {
     kept.visit.people.push({ id: `ex${n}` });
     keep();
     show();
+    [...document.querySelectorAll(".person")].at(-1).querySelector("input").focus();
 }
 
 function personFields(person) {
-    const set = path => value => ((person[path] = value ?? ""), keep());
+    const set = path => value => {
+        person[path] = value ?? "";
+        const offered = document.querySelector(`option[value="${person.id}"]`);
+        if (offered) offered.textContent = person.name || person.id;
+        keep();
+    };
     const field = path => textField(visitLabel(`person.${path}`), person[path], set(path));
     return el(
         "fieldset",

@@ -27,7 +27,7 @@ internal sealed partial class English : YardPhrases
     public override string Choose => "choose";
     public override string Yes => "Yes";
     public override string No => "No";
-    public override string TakeBack => "Take this answer back";
+    public override string TakeBack => "Take back";
     public override string More => "More, where it is needed";
     public override string Missing => "{0} is missing";
     public override string NotANumber => "This is not a number in plain digits. It is kept as you typed it.";
