@@ -97,6 +97,27 @@ public sealed partial class YardFormTests(OpenedBrowser browser) : IClassFixture
     }
 
     [Fact]
+    public async Task What_was_withdrawn_last_time_says_so_before_anything_is_asked()
+    {
+        await using var form = await OpenedForm.OpenAsync(
+            browser,
+            LastTime().Bridge("RB-1", "Q100", i => i.SawContact()).Bridge("RB-2", "Q200").Json
+        );
+        await form.GoAsync("#items");
+        await Assertions.Expect(form.Page.Locator(".was-withdrawn")).ToHaveCountAsync(1);
+        await SoundPage.RequireAsync(form.Page, "yard-withdrawn");
+        await form.GoAsync("#item/known-0");
+        await Assertions.Expect(form.Page.Locator(".warning")).ToContainTextAsync("WITHDREW");
+        await Assertions.Expect(form.Criterion("saw-contact").Locator(".last")).ToContainTextAsync("Defect: seen");
+        // All clear this time does not bring it back: nobody has released it.
+        await form.FillVisitAsync("2026-05-08");
+        await form.GoAsync("#item/known-0");
+        await form.AnswerAsync("clear");
+        await form.ConcludeAsync("fit");
+        Assert.Equal("withdraw", OpenedForm.Outcome(OpenedForm.Check(await form.SaveAsync()), "RB-1"));
+    }
+
+    [Fact]
     public async Task A_script_planted_in_an_id_is_shown_and_does_not_run()
     {
         const string Planted = "</script><script>document.title='planted'</script><!--<script>";

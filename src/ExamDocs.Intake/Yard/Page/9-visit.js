@@ -152,6 +152,7 @@ function itemLine(draft) {
             { href: `#item/${draft.key}` },
             el("b", {}, item.id || words.newItem),
             el("span", {}, about),
+            lastOf(item)?.conclusion === "withdraw" ? el("span", { class: "was-withdrawn" }, words.withdrawnLast) : null,
             el("span", { class: "state" }, state),
         ),
     );

@@ -43,7 +43,8 @@ internal sealed partial class English
     public override string NoDay => "day not recorded";
     public override string FitThen => "The examiner's conclusion was: fit.";
     public override string WithdrawnThen =>
-        "The examiner WITHDREW it then. It stays out of service until it is released; this form cannot release it.";
+        "The examiner WITHDREW it then. Unless it was released since, it stays out of service. This form cannot release it.";
+    public override string WithdrawnLast => "withdrawn last time";
     public override string NoConclusionThen => "No conclusion was recorded.";
     public override string DefectsThen => "Defects recorded then:";
     public override string NextItem => "Next item: {0}";

@@ -42,6 +42,7 @@ public abstract partial class YardPhrases
     public abstract string NoDay { get; }
     public abstract string FitThen { get; }
     public abstract string WithdrawnThen { get; }
+    public abstract string WithdrawnLast { get; }
     public abstract string NoConclusionThen { get; }
     public abstract string DefectsThen { get; }
     public abstract string NextItem { get; }
