@@ -78,15 +78,17 @@ internal sealed class OpenedForm : IAsyncDisposable
         await Page.GetByLabel("Why examined").SelectOptionAsync("six-month");
     }
 
-    /// <summary>Answers every criterion that has none yet.</summary>
-    public async Task AnswerAsync(string state)
+    /// <summary>Taps an answer to every criterion that has none yet.</summary>
+    public async Task TapAsync(string state)
     {
-        foreach (var fields in await Page.Locator(".criterion .answers").AllAsync())
-        {
-            if (await fields.Locator("input:checked").CountAsync() == 0)
-                await fields.Locator($"input[value={state}]").CheckAsync();
-        }
+        // Each answer takes one from the list: the first that is left is tapped.
+        for (var left = await Unanswered(state).CountAsync(); left > 0; left--)
+            await Unanswered(state).First.CheckAsync();
     }
+
+    /// <summary>The same at once, where the tapping is not what is tried.</summary>
+    public Task AnswerAsync(string state) =>
+        Unanswered(state).EvaluateAllAsync<object?>("radios => radios.forEach(radio => radio.click())");
 
     public ILocator Criterion(string id) => Page.Locator($"#criterion-{id}");
 
@@ -115,6 +117,8 @@ internal sealed class OpenedForm : IAsyncDisposable
         await Page.Context.CloseAsync();
         _folder.Delete(recursive: true);
     }
+
+    private ILocator Unanswered(string state) => Page.Locator($".criterion .answers:not(:has(input:checked)) input[value={state}]");
 
     private async Task ShowAsync(IPage page)
     {

@@ -33,7 +33,7 @@ public sealed partial class YardFormTests(OpenedBrowser browser) : IClassFixture
         Assert.Equal("2026-05-11", await form.Page.GetByLabel("Day examined").InputValueAsync());
         await form.GoAsync("#item/known-0");
         Assert.Equal("cut to the core, 3 mm", await form.Criterion("cover-cut").GetByLabel("Note").InputValueAsync());
-        await form.AnswerAsync("clear");
+        await form.TapAsync("clear");
         await form.ConcludeAsync("withdraw");
         await form.GoAsync("#item/known-1");
         await form.AnswerAsync("clear");
