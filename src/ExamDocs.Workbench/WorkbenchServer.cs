@@ -81,16 +81,13 @@ public sealed class WorkbenchServer : IAsyncDisposable
         app.Use(SameSitePosts.Require);
         app.Use(FailuresInWords.Show);
         app.UseRouting();
-        app.UseEndpoints(pages =>
-        {
-            AssetEndpoints.Map(pages);
-            DeskEndpoints.Map(pages);
-            VisitEndpoints.Map(pages);
-            IssueEndpoints.Map(pages);
-            LookupEndpoints.Map(pages);
-            VerifyEndpoints.Map(pages);
-            WhoEndpoints.Map(pages);
-        });
+        AssetEndpoints.Map(app);
+        DeskEndpoints.Map(app);
+        VisitEndpoints.Map(app);
+        IssueEndpoints.Map(app);
+        LookupEndpoints.Map(app);
+        VerifyEndpoints.Map(app);
+        WhoEndpoints.Map(app);
         return app;
     }
 }

@@ -42,7 +42,7 @@ public sealed class CallingTests : IDisposable
         "tag-86x54",
         "roll-76x38"
     )]
-    [InlineData("blank", "--out", "--replace", "--category", "--items", "--from", "--answers")]
+    [InlineData("blank", "--out", "--form", "--replace", "--category", "--items", "--from", "--answers")]
     [InlineData("criteria", "--category", "--json")]
     [InlineData("rules", "CODE", "--json")]
     public async Task Help_names_every_option(string command, params string[] named)
@@ -135,6 +135,10 @@ public sealed class CallingTests : IDisposable
     [InlineData("blank --out b.pdf --sign visit.json", "empty forms")]
     [InlineData("blank --out b.pdf --from visit.json --answers", "ticks none")]
     [InlineData("blank --out b.pdf --from none.json", "there is no such file")]
+    [InlineData("blank --form b.html --out b.xlsx", "or a form with --form")]
+    [InlineData("blank --form b.txt", "name it with .html at the end")]
+    [InlineData("blank --form b.html --from visit.json --answers", "nothing is answered beforehand")]
+    [InlineData("blank --form b.html --from none.json", "there is no such file")]
     [InlineData("criteria --category rope-brige", "Did you mean 'rope-bridge'?")]
     [InlineData("rules PAR999", "PAR999")]
     [InlineData("rules --jason", "There is no option '--jason'.")]
@@ -158,6 +162,7 @@ public sealed class CallingTests : IDisposable
     [Theory]
     [InlineData("--json is empty: name a file.", "check", "visit.json", "--json", "")]
     [InlineData("--out is empty: name a file.", "blank", "--out", "")]
+    [InlineData("--form is empty: name a file.", "blank", "--form", "")]
     [InlineData("--out is empty: name a folder.", "issue", "visit.json", "--out", "")]
     public async Task A_name_that_is_empty_is_said_to_be(string said, params string[] arguments)
     {

@@ -15,7 +15,6 @@ internal static partial class BlankCommand
             "The workbook to write (.xlsx); or check sheets to fill in by hand (.pdf): the pile to print. With --from, the register "
             + "keeps the single sheets.",
         HelpName = "FILE",
-        Required = true,
     };
 
     private static readonly Option<string[]> Categories = new("--category")
@@ -65,6 +64,7 @@ internal static partial class BlankCommand
         var command = new Command("blank", "Writes a workbook to record a visit in, or check sheets to record it on by hand.")
         {
             Out,
+            Form,
             OutputOptions.Replace,
             Categories,
             Items,
@@ -77,6 +77,7 @@ internal static partial class BlankCommand
         };
         SigningOptions.AddTo(command);
         command.Validators.Add(CheckPaper);
+        command.Validators.Add(CheckForm);
         command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
@@ -85,12 +86,15 @@ internal static partial class BlankCommand
     {
         if (CommonOptions.KnownRules(parsed) is not { } rules)
             return ExitCode.Refused;
-        return !IsPaper(parsed.GetRequiredValue(Out).Name) ? Write(parsed, rules)
+        if (parsed.GetValue(Form) is { } form)
+            return Write(parsed, rules, form, Form, WriteYardForm.Run);
+        var file = parsed.GetRequiredValue(Out);
+        return !IsPaper(file.Name) ? Write(parsed, rules, file, Out, WriteCaptureWorkbook.Run)
             : parsed.GetValue(From) is null ? await PrintFirstVisitAsync(parsed, rules, cancellation)
             : await PrintAsync(parsed, rules, cancellation);
     }
 
-    private static int Write(ParseResult parsed, KnownRules rules)
+    private static int Write(ParseResult parsed, KnownRules rules, FileInfo file, Option option, Func<CaptureRequest, string?> write)
     {
         string? known = null;
         if (parsed.GetValue(Known))
@@ -99,8 +103,7 @@ internal static partial class BlankCommand
                 return ExitCode.Refused;
             known = register.Place;
         }
-        var file = parsed.GetRequiredValue(Out);
-        var refused = WriteCaptureWorkbook.Run(
+        var refused = write(
             new CaptureRequest(
                 file.ToString(),
                 parsed.GetValue(Categories) ?? [],
@@ -108,7 +111,7 @@ internal static partial class BlankCommand
                 parsed.GetValue(Answers)
             )
             {
-                Outputs = OutputOptions.Guard(parsed, Out),
+                Outputs = OutputOptions.Guard(parsed, option),
                 Rules = rules,
                 Known = known is null ? null : (known, CommonOptions.Today()),
                 Register = IsRegister(parsed.GetValue(From))

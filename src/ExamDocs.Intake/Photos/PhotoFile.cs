@@ -6,7 +6,9 @@ namespace ExamDocs.Intake.Photos;
 internal static class PhotoFile
 {
     /// <param name="path">As <see cref="PhotoPath"/> gives it.</param>
-    /// <exception cref="PhotoRefusedException">It is empty, too large, no ordinary file, or cannot be opened.</exception>
+    /// <exception cref="PhotoRefusedException">
+    /// It is empty, too large, no ordinary file, another than its name says, or cannot be opened.
+    /// </exception>
     public static byte[] Read(string path)
     {
         try
@@ -20,7 +22,10 @@ internal static class PhotoFile
             using var stream = File.OpenRead(path);
             var bytes = new byte[length];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            return read == length ? bytes : throw PhotoRefusedException.Damaged();
+            if (read != length)
+                throw PhotoRefusedException.Damaged();
+            NamedBySum.Require(path, bytes);
+            return bytes;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

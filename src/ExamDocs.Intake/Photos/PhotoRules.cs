@@ -52,5 +52,14 @@ public static class PhotoRules
         OwnLimit
     );
 
-    public static IReadOnlyList<RuleInfo> All { get; } = [NotFound, OutsideFolder, NotPrintable, TooLarge, TooMany];
+    public static readonly RuleInfo NotTheOneTaken = new(
+        "INT090",
+        Severity.Warning,
+        "A photo named by its SHA-256 is the photo that was taken",
+        "A picture that was edited or exchanged on its way is no evidence of what was seen.",
+        "Copy the photo once more from the archive that the form saved.",
+        "our own naming, no outside source"
+    );
+
+    public static IReadOnlyList<RuleInfo> All { get; } = [NotFound, OutsideFolder, NotPrintable, TooLarge, TooMany, NotTheOneTaken];
 }

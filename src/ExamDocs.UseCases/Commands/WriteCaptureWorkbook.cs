@@ -1,10 +1,6 @@
-using ExamDocs.Core.Criteria;
-using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.Workbook;
 using ExamDocs.UseCases.Outputs;
-using ExamDocs.UseCases.Reading;
-using ExamDocs.UseCases.Registered;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
@@ -44,29 +40,12 @@ public static class WriteCaptureWorkbook
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static string? Run(CaptureRequest request)
     {
-        var outputs = request.Outputs.For([request.From], request.Register?.Place);
-        outputs.Require(request.OutFile);
-        string? refused = null;
-        var record =
-            request.Register is { } from ? RegisterRecord.Of(from.Place, from.DueBefore, from.Employer, from.Today, out refused)
-            : request.From is null ? null
-            : EarlierRecord.Read(request.From, request.Rules, out refused).Record;
-        if ((EarlierRecord.Unknown(request.Categories, request.Rules) ?? refused) is { } why)
-            return why;
-        var categories = Chosen(request, record);
-        var known = request.Known is var (place, today) ? RegisteredModels.In(place, today) : null;
-        record = known?.AddedTo(record ?? new ExaminationRecord()) ?? record;
+        var source = CaptureSource.Of(request, out var refused);
+        if (source is null)
+            return refused;
         using var buffer = new MemoryStream();
-        CaptureWorkbook.Write(buffer, categories, record, forNextVisit: !request.WithAnswers, request.Rules, known?.Firms);
-        outputs.Write(request.OutFile, buffer.ToArray());
+        CaptureWorkbook.Write(buffer, source.Categories, source.Record, forNextVisit: !request.WithAnswers, request.Rules, source.Firms);
+        source.Outputs.Write(request.OutFile, buffer.ToArray());
         return null;
-    }
-
-    private static IReadOnlyList<Category> Chosen(CaptureRequest request, ExaminationRecord? record)
-    {
-        if (request.Categories.Count > 0)
-            return [.. request.Categories.Select(c => request.Rules.FindCategory(c)!)];
-        var used = record?.Items.Select(i => i.Category).ToHashSet(StringComparer.Ordinal);
-        return [.. request.Rules.Categories.Where(c => used is null || used.Contains(c.Id))];
     }
 }

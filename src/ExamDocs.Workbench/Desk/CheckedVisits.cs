@@ -10,6 +10,9 @@ internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
     /// <summary>More at once would only make each of them slower.</summary>
     private readonly SemaphoreSlim _room = new(2, 2);
 
+    /// <summary>Endings of the files that SQLite writes a register into.</summary>
+    private static readonly string[] Files = ["", "-wal"];
+
     private readonly ConcurrentDictionary<string, (string State, IReadOnlyList<CheckedInput> Inputs)> _kept = new(StringComparer.Ordinal);
 
     public async Task<IReadOnlyList<CheckedInput>> OfAsync(DeskVisit visit, CancellationToken cancellation)
@@ -45,7 +48,7 @@ internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
             return Guid.NewGuid().ToString();
         return string.Join(
             ' ',
-            new[] { "", "-wal" }
+            Files
                 .Select(ending => new FileInfo(request.Register.Place + ending))
                 .Select(f => f.Exists ? FormattableString.Invariant($"{f.Length}/{f.LastWriteTimeUtc.Ticks}") : "none")
         );

@@ -7,7 +7,7 @@ using ExamDocs.UseCases.Reading;
 namespace ExamDocs.Workbench.Desk;
 
 /// <summary>One issuing of a visit: at work, or done.</summary>
-public sealed class IssueRun(DeskVisit visit, int round)
+public sealed class IssueRun(DeskVisit visit, int round) : IDisposable
 {
     private readonly CancellationTokenSource _stop = new();
 
@@ -28,6 +28,8 @@ public sealed class IssueRun(DeskVisit visit, int round)
 
     /// <summary>The document in hand is finished; what is out stays out.</summary>
     public void Stop() => _stop.Cancel();
+
+    public void Dispose() => _stop.Dispose();
 }
 
 /// <summary>

@@ -75,9 +75,19 @@ public sealed class RecordPhotosTests : IDisposable
     }
 
     [Fact]
+    public void A_photo_named_by_its_sum_is_that_photo()
+    {
+        var (taken, other) = (Pictures.Corners(16, 8), Pictures.Corners(8, 16));
+        var name = $"photos/sha256-{Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(taken))}.jpg";
+        _album.Put(name, taken);
+        Assert.Empty(RecordPhotos.Check(AlbumFolder.Record(name), _album.Path));
+        Assert.Equal("INT090", _album.Fault(other, name).Code);
+    }
+
+    [Fact]
     public void Every_rule_on_photos_is_a_warning_with_a_code_of_its_own()
     {
-        Assert.Equal(["INT042", "INT043", "INT044", "INT045", "INT046"], PhotoRules.All.Select(r => r.Code));
+        Assert.Equal(["INT042", "INT043", "INT044", "INT045", "INT046", "INT090"], PhotoRules.All.Select(r => r.Code));
         Assert.All(PhotoRules.All, r => Assert.Equal(Severity.Warning, r.Severity));
     }
 }

@@ -34,7 +34,7 @@ internal sealed record RuleFamily(string Page, string Title, string Codes)
             "INT020-022 INT030-033 INT037-038 INT052 INT055 INT060 INT068 INT075-076 INT081-083 INT086"
         ),
         new("beside.md", "Reading: what is hidden, struck out or beside the cells", "INT034 INT047 INT056 INT064-067 INT069-071 INT074"),
-        new("files.md", "Reading: files, photos and several inputs", "INT040-046 INT050-051 INT072-073"),
+        new("files.md", "Reading: files, photos and several inputs", "INT040-046 INT050-051 INT072-073 INT090"),
     ];
 
     public bool Holds(string code) => Codes.Split(' ').Any(part => Covers(part, code));

@@ -1,0 +1,112 @@
+namespace ExamDocs.Intake.Yard.Wording;
+
+/// <content>Words about one item, and about the end of the visit.</content>
+public abstract partial class YardPhrases
+{
+    public abstract string Id { get; }
+    public abstract string IdHint { get; }
+    public abstract string Category { get; }
+    public abstract string Description { get; }
+    public abstract string Maker { get; }
+    public abstract string Model { get; }
+    public abstract string PartNumber { get; }
+    public abstract string Serial { get; }
+    public abstract string OwnersMark { get; }
+    public abstract string Manufactured { get; }
+    public abstract string Purchased { get; }
+    public abstract string FirstUsed { get; }
+    public abstract string ObsoleteOn { get; }
+    public abstract string LastExamined { get; }
+    public abstract string PartialDate { get; }
+    public abstract string Purpose { get; }
+    public abstract string Status { get; }
+    public abstract string FittedTo { get; }
+    public abstract string Load { get; }
+    public abstract string Unit { get; }
+    public abstract string NotMarked { get; }
+    public abstract string LoadBasis { get; }
+    public abstract string Particulars { get; }
+    public abstract string Limits { get; }
+    public abstract string LimitsHint { get; }
+    public abstract string SourceTitle { get; }
+    public abstract string SourceRevision { get; }
+    public abstract string SourcePage { get; }
+    public abstract string MaxUseYears { get; }
+    public abstract string MaxStorageYears { get; }
+    public abstract string MaxAgeYears { get; }
+    public abstract string IntervalMonths { get; }
+    public abstract string NominalDiameterMm { get; }
+    public abstract string DiameterTolerancePercent { get; }
+    public abstract string NoLimit { get; }
+    public abstract string LastExaminedOn { get; }
+    public abstract string NoDay { get; }
+    public abstract string FitThen { get; }
+    public abstract string WithdrawnThen { get; }
+    public abstract string WithdrawnLast { get; }
+    public abstract string NoConclusionThen { get; }
+    public abstract string DefectsThen { get; }
+    public abstract string NextItem { get; }
+    public abstract string SaveAndGoOn { get; }
+
+    public abstract string Criteria { get; }
+    public abstract string HowExamined { get; }
+    public abstract string LastTime { get; }
+    public abstract string AddNote { get; }
+    public abstract string Note { get; }
+    public abstract string NoteNeeded { get; }
+    public abstract string NoteMissing { get; }
+    public abstract string Unanswered { get; }
+    public abstract string AddPhoto { get; }
+    public abstract string Photo { get; }
+    public abstract string RemovePhoto { get; }
+    public abstract string PhotoRefused { get; }
+    public abstract string TheDefect { get; }
+    public abstract string DefectPart { get; }
+    public abstract string DefectDescription { get; }
+    public abstract string DefectRemedy { get; }
+    public abstract string DefectMissing { get; }
+    public abstract string DefectKept { get; }
+    public abstract string Danger { get; }
+    public abstract string DangerNow { get; }
+    public abstract string DangerLater { get; }
+    public abstract string BecomesDangerOn { get; }
+    public abstract string BecomesDangerHint { get; }
+    public abstract string ImminentRisk { get; }
+    public abstract string ToldWhom { get; }
+    public abstract string ToldHow { get; }
+    public abstract string ToldOn { get; }
+
+    public abstract string Diameters { get; }
+    public abstract string DiametersHint { get; }
+    public abstract string Station { get; }
+    public abstract string Position { get; }
+    public abstract string FirstReading { get; }
+    public abstract string SecondReading { get; }
+    public abstract string LastMean { get; }
+    public abstract string AddStation { get; }
+
+    public abstract string Conclusion { get; }
+    public abstract string ConclusionAsked { get; }
+    public abstract string ConclusionHint { get; }
+    public abstract string ConclusionMissing { get; }
+    public abstract string Fit { get; }
+    public abstract string Withdraw { get; }
+    public abstract string NextBy { get; }
+    public abstract string NextByHint { get; }
+    public abstract string OwnRegime { get; }
+    public abstract string TestDescription { get; }
+    public abstract string TestResult { get; }
+    public abstract string Hardware { get; }
+    public abstract string Ground { get; }
+    public abstract string Use { get; }
+    public abstract string UserMassKg { get; }
+
+    public abstract string StillMissing { get; }
+    public abstract string NothingMissing { get; }
+    public abstract string DecidesNothing { get; }
+    public abstract string PhotosWithin { get; }
+    public abstract string SaveFile { get; }
+    public abstract string SendIt { get; }
+    public abstract string StartAnother { get; }
+    public abstract string OtherVisits { get; }
+}
