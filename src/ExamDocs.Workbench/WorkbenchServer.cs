@@ -72,8 +72,10 @@ public sealed class WorkbenchServer : IAsyncDisposable
         builder.Services.AddSingleton<EntryKey>();
         builder.Services.AddSingleton<DeskFolder>();
         builder.Services.AddSingleton<CheckedVisits>();
+        builder.Services.AddSingleton<Drafts>();
         builder.Services.AddSingleton<IssueRuns>();
         builder.Services.AddSingleton<Who>();
+        builder.Services.AddSingleton<RecordingDesk>();
         var app = builder.Build();
         app.Use(SecurityHeaders.Add);
         app.Use(OwnHost.Require);
@@ -86,6 +88,8 @@ public sealed class WorkbenchServer : IAsyncDisposable
             AssetEndpoints.Map(pages);
             DeskEndpoints.Map(pages);
             VisitEndpoints.Map(pages);
+            RecordEndpoints.Map(pages);
+            ItemEndpoints.Map(pages);
             IssueEndpoints.Map(pages);
             LookupEndpoints.Map(pages);
             VerifyEndpoints.Map(pages);

@@ -36,7 +36,7 @@ internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
 
     public void Dispose() => _room.Dispose();
 
-    private string State(DeskVisit visit) => FormattableString.Invariant($"{visit.Rounds} {request.Today()} {RegisterState()}");
+    private string State(DeskVisit visit) => FormattableString.Invariant($"{visit.Stamp} {request.Today()} {RegisterState()}");
 
     /// <summary>Changes with whatever is written into the register; for a shared one nothing is kept.</summary>
     private string RegisterState()

@@ -8,7 +8,7 @@ namespace ExamDocs.Workbench.Pages;
 /// <content>English.</content>
 public abstract partial class WorkbenchWords
 {
-    private sealed class English : WorkbenchWords
+    private sealed partial class English : WorkbenchWords
     {
         public override string Tag => "en";
 
