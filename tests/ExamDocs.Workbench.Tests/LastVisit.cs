@@ -8,7 +8,7 @@ using Microsoft.Playwright;
 
 namespace ExamDocs.Workbench.Tests;
 
-/// <summary>A register that knows a connector and a rope bridge, measured at five places, from half a year ago; and the next visit to them.</summary>
+/// <summary>A register that knows a connector and a rope bridge, measured at five places half a year ago; and the next visit.</summary>
 internal static class LastVisit
 {
     public const string Connector = "C-1",

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Criteria;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
 using Microsoft.Playwright;
@@ -28,6 +29,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         await connector.TapAsync($".items a:text-is('{LastVisit.Connector}')");
         await page.WaitForURLAsync("**/item/*");
         Assert.Equal(0, await page.Locator("input[type=radio]:checked").CountAsync());
+        await RequireEveryAnswerAsync(page, "connector");
         await Assertions.Expect(page.Locator("#criterion-cracks .last-time")).ToContainTextAsync("12 Nov 2025: clear");
         for (var n = 0; n < Criteria; n++)
             await connector.KeyAsync("1");
@@ -181,7 +183,6 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         Assert.Equal(Planted, await page.Locator("#item-maker").InputValueAsync());
         Assert.Equal(1, await page.Locator("[name='readings/50']").CountAsync());
         Assert.Equal(0, await page.Locator("img, i").CountAsync());
-        await SoundPage.RequireAsync(page, "item-html");
         foreach (var path in new[] { "/record", "/particulars", "" })
         {
             await page.GotoAsync(page.Url[..page.Url.IndexOf("/visit/", StringComparison.Ordinal)] + VisitOf(page.Url) + path);
@@ -199,6 +200,18 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         {
             if (await field.IsVisibleAsync() && await field.GetAttributeAsync("name") is not "place")
                 await field.FillAsync(Planted);
+        }
+    }
+
+    /// <summary>Every answer that the catalogue allows can be seen, and no other: with one hidden, the rest would be chosen.</summary>
+    private static async Task RequireEveryAnswerAsync(IPage page, string category)
+    {
+        foreach (var criterion in Catalogue.Find(category)!.Criteria)
+        {
+            var expected = Enum.GetValues<ObservedState>().Where(criterion.Allows).Select(s => Words.States.WordFor(s));
+            var visible = page.Locator($"#criterion-{criterion.Id} .answer:visible input");
+            var offered = await visible.EvaluateAllAsync<string[]>("all => all.map(e => e.value)");
+            Assert.Equal(expected.Order(StringComparer.Ordinal), offered.Order(StringComparer.Ordinal));
         }
     }
 

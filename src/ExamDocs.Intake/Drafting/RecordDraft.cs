@@ -15,7 +15,7 @@ public sealed class RecordDraft
 
     private RecordDraft(ObjectNode root) => _root = root;
 
-    /// <summary>What of an earlier record still holds at the next visit, with its examinations as history; no answer is filled in.</summary>
+    /// <summary>What of an earlier record still holds at the next visit, with its examinations as history; nothing is answered.</summary>
     /// <param name="last">The earlier record; null for an empty visit.</param>
     public static RecordDraft ForNextVisit(ExaminationRecord? last)
     {

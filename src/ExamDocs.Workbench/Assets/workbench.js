@@ -23,7 +23,7 @@ if (sheet) {
   const pending = new Map();
   let [busy, timer, leaving] = [false, 0, false];
 
-  const say = (what) => { saving.textContent = what ? saving.dataset[what] : ""; saving.className = what ?? ""; };
+  const say = (what) => { saving.textContent = what ? saving.dataset[what] : ""; saving.className = what ? `is-${what}` : ""; };
 
   const save = (after) => {
     clearTimeout(timer);
@@ -68,7 +68,7 @@ if (sheet) {
       timer = setTimeout(send, 3000);
     }
     busy = false;
-    if (pending.size > 0 && saving.className !== "failed") save(0);
+    if (pending.size > 0 && saving.className !== "is-failed") save(0);
   };
 
   const changed = (field, after) => {
@@ -81,7 +81,13 @@ if (sheet) {
   };
   sheet.addEventListener("input", (event) => { if (event.target.type !== "radio") changed(event.target, 700); });
   sheet.addEventListener("change", (event) => changed(event.target, 0));
-  sheet.addEventListener("submit", () => {
+  sheet.addEventListener("submit", (event) => {
+    // A page that cannot be sent must not make way for an error that shows nothing of it.
+    if (saving.className === "is-failed") {
+      event.preventDefault();
+      send();
+      return;
+    }
     leaving = true;
     clearTimeout(timer);
     sheet.elements.was.value = JSON.stringify(was);
@@ -114,7 +120,7 @@ if (sheet) {
     if (!answer) return;
     event.preventDefault();
     answer.click();
-    const note = step.querySelector(".note input");
+    const note = step.querySelector(".note-field input");
     go(note && ["noted", "doubt", "defect"].includes(answer.value) ? note : answer.value ? nextOf(step, "[data-stop]") : step);
   });
 

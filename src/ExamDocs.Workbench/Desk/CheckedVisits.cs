@@ -7,6 +7,9 @@ namespace ExamDocs.Workbench.Desk;
 /// <summary>Checks what lies on the desk, and keeps the answer while neither the files nor the register nor the day change.</summary>
 internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
 {
+    /// <summary>What the register's files are called, after its own name.</summary>
+    private static readonly string[] Files = ["", "-wal"];
+
     /// <summary>More at once would only make each of them slower.</summary>
     private readonly SemaphoreSlim _room = new(2, 2);
 
@@ -45,7 +48,7 @@ internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
             return Guid.NewGuid().ToString();
         return string.Join(
             ' ',
-            new[] { "", "-wal" }
+            Files
                 .Select(ending => new FileInfo(request.Register.Place + ending))
                 .Select(f => f.Exists ? FormattableString.Invariant($"{f.Length}/{f.LastWriteTimeUtc.Ticks}") : "none")
         );

@@ -11,7 +11,7 @@ internal sealed class Drafts
 
     /// <returns>Null where the visit was brought in as files.</returns>
     /// <exception cref="InvalidDataException">The draft cannot be read.</exception>
-    public RecordDraft? Of(DeskVisit visit) => visit.Draft is { } path ? DraftFile.Read(path) : null;
+    public static RecordDraft? Of(DeskVisit visit) => visit.Draft is { } path ? DraftFile.Read(path) : null;
 
     /// <summary>Changes the draft; two pages at once change it one after the other.</summary>
     /// <param name="visit">A visit that is recorded here.</param>

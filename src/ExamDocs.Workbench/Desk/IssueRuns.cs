@@ -7,7 +7,7 @@ using ExamDocs.UseCases.Reading;
 namespace ExamDocs.Workbench.Desk;
 
 /// <summary>One issuing of a visit: at work, or done.</summary>
-public sealed class IssueRun(DeskVisit visit, string stamp)
+public sealed class IssueRun(DeskVisit visit, string stamp) : IDisposable
 {
     private readonly CancellationTokenSource _stop = new();
 
@@ -28,6 +28,8 @@ public sealed class IssueRun(DeskVisit visit, string stamp)
 
     /// <summary>The document in hand is finished; what is out stays out.</summary>
     public void Stop() => _stop.Cancel();
+
+    public void Dispose() => _stop.Dispose();
 }
 
 /// <summary>
@@ -51,6 +53,8 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
         var kept = _runs.AddOrUpdate(visit.Id, run, (_, other) => other.IsAtWork ? other : run);
         if (ReferenceEquals(kept, run))
             _ = Task.Run(() => RunAsync(run, visit, perItem, reason));
+        else
+            run.Dispose();
         return kept;
     }
 

@@ -14,17 +14,16 @@ internal static class DeskEndpoints
 
     public static void Map(IEndpointRouteBuilder pages)
     {
-        pages.MapGet("/", (DeskFolder desk, Drafts drafts, Who who, WorkbenchRequest request) => Show(desk, drafts, who, request, null));
+        pages.MapGet("/", (DeskFolder desk, Who who, WorkbenchRequest request) => Show(desk, who, request, null));
         pages.MapPost("/bring-in", BringInAsync);
     }
 
     /// <param name="desk">What lies there.</param>
-    /// <param name="drafts">Those of them that are recorded here.</param>
     /// <param name="who">Who works here.</param>
     /// <param name="request">What the workbench was opened with.</param>
     /// <param name="refused">Why what was dropped was not taken; null where it was, or nothing was dropped.</param>
     /// <param name="start">What was typed to start a visit that was not started; null where nothing was.</param>
-    public static IResult Show(DeskFolder desk, Drafts drafts, Who who, WorkbenchRequest request, string? refused, StartTyped? start = null)
+    public static IResult Show(DeskFolder desk, Who who, WorkbenchRequest request, string? refused, StartTyped? start = null)
     {
         if (who.IsUnknown)
             return Answer.SeeOther("/who");
@@ -32,9 +31,7 @@ internal static class DeskEndpoints
         return Answer.Page<DeskPage>(
             new DeskModel(visits, request.Register.Shown, request.Register.Exists ? null : request.Register.Missing, refused, words)
             {
-                Drafts = visits
-                    .Where(v => v.Draft is not null)
-                    .ToDictionary(v => v.Id, v => Called(v, drafts, words), StringComparer.Ordinal),
+                Drafts = visits.Where(v => v.Draft is not null).ToDictionary(v => v.Id, v => Called(v, words), StringComparer.Ordinal),
                 Start = start,
             },
             refused is null && start is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity
@@ -42,11 +39,11 @@ internal static class DeskEndpoints
     }
 
     /// <summary>One draft that cannot be read must not hide what lies beside it.</summary>
-    private static string Called(DeskVisit visit, Drafts drafts, WorkbenchWords words)
+    private static string Called(DeskVisit visit, WorkbenchWords words)
     {
         try
         {
-            return words.VisitCalled(drafts.Of(visit)!);
+            return words.VisitCalled(Drafts.Of(visit)!);
         }
         catch (Exception e) when (e is InvalidDataException or IOException)
         {
@@ -57,7 +54,6 @@ internal static class DeskEndpoints
     private static async Task<IResult> BringInAsync(
         HttpContext context,
         DeskFolder desk,
-        Drafts drafts,
         Who who,
         WorkbenchRequest request,
         CancellationToken cancellation
@@ -65,7 +61,7 @@ internal static class DeskEndpoints
     {
         var (files, refused) = await DroppedFiles.OfAsync(context, Most, WorkbenchWords.In(who.Now.Language), cancellation);
         if (refused is not null)
-            return Show(desk, drafts, who, request, refused);
+            return Show(desk, who, request, refused);
         var visit = await desk.AddAsync(files, cancellation);
         return Answer.SeeOther($"/visit/{visit.Id}");
     }

@@ -39,7 +39,7 @@ internal static class ItemEndpoints
         if (recording.Find(id) is not var (visit, before) || at >= before.Count("/items"))
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync(cancellation);
-        var notSaved = recording.Drafts.Change(visit, draft => new ItemFields(at).Save(draft, TypedForm.Fields(form)));
+        var notSaved = recording.Change(visit, draft => new ItemFields(at).Save(draft, TypedForm.Fields(form)));
         if (notSaved.Count > 0)
             return await PageAsync(id, at, context, recording, notSaved, cancellation);
         // Places that were named stay on the page until something is read there.

@@ -31,7 +31,6 @@ internal static class RecordEndpoints
     private static async Task<IResult> StartAsync(
         HttpContext context,
         DeskFolder desk,
-        Drafts drafts,
         Who who,
         WorkbenchRequest request,
         CancellationToken cancellation
@@ -41,7 +40,7 @@ internal static class RecordEndpoints
         var (words, today, place) = (WorkbenchWords.In(who.Now.Language), request.Today(), request.Register.Place);
         var typed = new StartTyped(form["from"] == "register", form["due-by"].ToString().Trim(), form["employer"].ToString().Trim(), null);
         var dueBy = LocalDatePattern.Iso.Parse(typed.DueBy);
-        IResult Again(string why) => DeskEndpoints.Show(desk, drafts, who, request, null, typed with { Refused = why });
+        IResult Again(string why) => DeskEndpoints.Show(desk, who, request, null, typed with { Refused = why });
         if (typed is { FromRegister: true, DueBy.Length: > 0 } && !dueBy.Success)
             return Again(words.NotADay(typed.DueBy));
         var due = typed.FromRegister
@@ -101,7 +100,7 @@ internal static class RecordEndpoints
         var form = await context.Request.ReadFormAsync(cancellation);
         var typed = OfNewItem.ToDictionary(m => m, m => form[m].ToString().Trim(), StringComparer.Ordinal);
         var words = recording.Words;
-        var (at, refused) = recording.Drafts.Change(visit, draft => Added(draft, typed, words));
+        var (at, refused) = recording.Change(visit, draft => Added(draft, typed, words));
         return refused is null
             ? Answer.SeeOther(string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}?new"))
             : await ShowListAsync(id, recording, typed, refused, cancellation);
@@ -146,7 +145,7 @@ internal static class RecordEndpoints
         if (recording.Find(id) is not var (visit, _))
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync(cancellation);
-        var notSaved = recording.Drafts.Change(visit, draft => new VisitFields().Save(draft, TypedForm.Fields(form)));
+        var notSaved = recording.Change(visit, draft => new VisitFields().Save(draft, TypedForm.Fields(form)));
         if (notSaved.Count > 0)
             return await ShowParticularsAsync(id, recording, notSaved, cancellation);
         return Answer.SeeOther(form["go"] == "next" ? $"/visit/{id}/record" : $"/visit/{id}/particulars");

@@ -18,15 +18,20 @@ public sealed record Sheet(RecordDraft Draft, DraftFields Fields, IReadOnlyList<
 {
     public string Value(string name) => Fields.Value(Draft, name);
 
-    /// <summary>What was found at the field's own place, each sentence once.</summary>
+    /// <summary>What was found at the field's own place, each sentence once; what only follows from something else is not told.</summary>
     public IReadOnlyList<Finding> At(string name) =>
-        Fields.PointerTo(Draft, name) is { } pointer ? [.. Findings.Where(f => IsAt(f, pointer)).DistinctBy(f => f.Message)] : [];
+        Fields.PointerTo(Draft, name) is { } pointer
+            ? [.. Findings.Where(f => f.FollowsFrom is null && IsAt(f, pointer)).DistinctBy(f => f.Message, StringComparer.Ordinal)]
+            : [];
 
     /// <summary>What was found at or within some places and at none of these fields.</summary>
     public IReadOnlyList<Finding> Elsewhere(IEnumerable<string> names, IEnumerable<string> places)
     {
         var shown = names.SelectMany(At).ToHashSet(ReferenceEqualityComparer.Instance);
-        return [.. Findings.Where(f => !shown.Contains(f) && places.Any(p => IsAt(f, p))).DistinctBy(f => f.Message)];
+        return
+        [
+            .. Findings.Where(f => f.FollowsFrom is null && !shown.Contains(f) && places.Any(p => IsAt(f, p))).DistinctBy(f => f.Message),
+        ];
     }
 
     /// <summary>What the fields show, for the page to hand back.</summary>

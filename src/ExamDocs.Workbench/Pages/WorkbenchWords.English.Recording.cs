@@ -43,6 +43,8 @@ public abstract partial class WorkbenchWords
 
         public override string NextRecord(int left) => Text($"Next: record {left} {(left == 1 ? "item" : "items")}.");
 
+        public override string RecordNow(string item) => $"Record {item}";
+
         public override string OutcomesAndIssue => "Outcomes and issue";
         public override string Items => "Items";
         public override string AllItems => "All items";
@@ -114,7 +116,8 @@ public abstract partial class WorkbenchWords
             {
                 NotSavedBecause.IdIsNotItsOwn => "Give the item an id that no other item of this visit has.",
                 NotSavedBecause.IdIsOnRecord =>
-                    "What is known of it from before is known under this id. Add an item with the new id, and name this one as its former id.",
+                    "What is known of it from before is known under this id. Add an item with the new id and name this one as its "
+                        + "former id.",
                 _ => "Another page was quicker.",
             };
 

@@ -26,6 +26,7 @@ public abstract partial class WorkbenchWords
     public abstract string NextParticulars { get; }
     public abstract string NextAddItem { get; }
     public abstract string NextRecord(int left);
+    public abstract string RecordNow(string item);
     public abstract string OutcomesAndIssue { get; }
     public abstract string Items { get; }
     public abstract string AllItems { get; }

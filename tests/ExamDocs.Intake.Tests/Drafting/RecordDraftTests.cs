@@ -9,7 +9,8 @@ namespace ExamDocs.Intake.Tests.Drafting;
 public sealed class RecordDraftTests
 {
     private const string Odd = """
-        {"format":"examdocs/1","visit":{"reference":"V-1","shoeSize":44},"items":[{"id":"A","manufactured":"sometime","serial":7},{}],"extra":[1,null]}
+        {"format":"examdocs/1","visit":{"reference":"V-1","shoeSize":44},
+        "items":[{"id":"A","manufactured":"sometime","serial":7},{}],"extra":[1,null]}
         """;
 
     [Fact]

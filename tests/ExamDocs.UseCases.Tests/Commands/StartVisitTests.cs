@@ -2,7 +2,6 @@ using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Tests.Registered;
 using NodaTime;
-using static ExamDocs.UseCases.Tests.Registered.Visits;
 
 namespace ExamDocs.UseCases.Tests.Commands;
 
@@ -18,12 +17,12 @@ public sealed class StartVisitTests : IDisposable
     [Fact]
     public void What_falls_due_comes_with_its_history_and_unanswered()
     {
-        _visits.Import(Visit("V-1", "2026-05-11"));
-        var (draft, refused) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 11), null, Today));
+        _visits.Import(Visits.Visit("V-1", "2026-05-11"));
+        var (draft, refused) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 11), null, Visits.Today));
         Assert.Null(refused);
         var record = draft!.Record;
         Assert.Empty(draft.Findings);
-        Assert.Equal([Item], record.Items.Select(i => i.Id), StringComparer.Ordinal);
+        Assert.Equal([Visits.Item], record.Items.Select(i => i.Id), StringComparer.Ordinal);
         Assert.Equal((null, null, null), (record.Visit.Reference, record.Visit.ExaminedOn, record.Visit.Basis));
         // Nothing that could pass for an examination of this visit.
         Assert.All(record.Examinations, e => Assert.NotNull(e.ExaminedOn));
@@ -35,8 +34,8 @@ public sealed class StartVisitTests : IDisposable
     [Fact]
     public void Nothing_due_is_refused_in_a_sentence()
     {
-        _visits.Import(Visit("V-1", "2026-05-11"));
-        var (draft, refused) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 10), null, Today));
+        _visits.Import(Visits.Visit("V-1", "2026-05-11"));
+        var (draft, refused) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 10), null, Visits.Today));
         Assert.Null(draft);
         Assert.Contains("nothing in the register falls due", refused, StringComparison.Ordinal);
     }
@@ -44,7 +43,7 @@ public sealed class StartVisitTests : IDisposable
     [Fact]
     public void An_empty_visit_needs_no_register()
     {
-        var (draft, refused) = StartVisit.Run(new StartVisitRequest(null, _visits.Register + ".none", Today, Examiner));
+        var (draft, refused) = StartVisit.Run(new StartVisitRequest(null, _visits.Register + ".none", Visits.Today, Examiner));
         Assert.Null(refused);
         Assert.Empty(draft!.Record.Items);
         Assert.Equal("Ada Fenn", Assert.Single(draft.Record.People).Name);
@@ -52,5 +51,5 @@ public sealed class StartVisitTests : IDisposable
     }
 
     private (Intake.Drafting.RecordDraft? Draft, string? Refused) Start(FromRegister due) =>
-        StartVisit.Run(new StartVisitRequest(due, _visits.Register, Today, Examiner));
+        StartVisit.Run(new StartVisitRequest(due, _visits.Register, Visits.Today, Examiner));
 }

@@ -5,12 +5,15 @@ using ExamDocs.UseCases.Recording;
 
 namespace ExamDocs.UseCases.Tests.Recording;
 
-/// <summary>What is typed on the page of an item goes where it belongs, and nobody's answer is lost to a page that did not know of it.</summary>
+/// <summary>
+/// What is typed on the page of an item goes where it belongs, and nobody's answer is lost to a page that did not know of it.
+/// </summary>
 public sealed class ItemFieldsTests
 {
     private const string Two = """
         {"format":"examdocs/1","visit":{},"items":[{"id":"A","category":"connector"},{"id":"B","category":"connector"}],
-        "examinations":[{"item":"A","examinedOn":"2025-11-10","observations":[{"criterion":"cracks","state":"noted","note":"old"}],"conclusion":"fit"}]}
+        "examinations":[{"item":"A","examinedOn":"2025-11-10",
+        "observations":[{"criterion":"cracks","state":"noted","note":"old"}],"conclusion":"fit"}]}
         """;
 
     private static readonly ItemFields A = new(0);
