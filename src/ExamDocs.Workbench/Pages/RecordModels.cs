@@ -30,7 +30,9 @@ public sealed record Sheet(RecordDraft Draft, DraftFields Fields, IReadOnlyList<
         var shown = names.SelectMany(At).ToHashSet(ReferenceEqualityComparer.Instance);
         return
         [
-            .. Findings.Where(f => f.FollowsFrom is null && !shown.Contains(f) && places.Any(p => IsAt(f, p))).DistinctBy(f => f.Message),
+            .. Findings
+                .Where(f => f.FollowsFrom is null && !shown.Contains(f) && places.Any(p => IsAt(f, p)))
+                .DistinctBy(f => f.Message, StringComparer.Ordinal),
         ];
     }
 
