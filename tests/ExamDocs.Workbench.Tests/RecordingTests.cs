@@ -42,6 +42,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         await connector.KeyAsync("Enter");
         await page.WaitForURLAsync("**/item/*");
         await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
+        await page.WaitForLoadStateAsync();
         Assert.InRange(connector.Count, 1, 20);
 
         var bridge = new CountedActions(page);
@@ -59,8 +60,21 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         await page.WaitForURLAsync("**/record");
         Assert.InRange(bridge.Count, 1, 36);
         await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("look at the outcomes");
-        Assert.Empty(errors);
         AssertSameAsTyped(open);
+
+        // What is saved is issued, and what is typed afterwards is told.
+        await page.GetByRole(AriaRole.Link, new() { Name = "Outcomes and issue" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Issue the documents" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("Done.", new() { Timeout = 120_000 });
+        await Assertions.Expect(page.Locator(".documents")).ToContainTextAsync(LastVisit.Connector);
+        var visit = page.Url;
+        await page.GotoAsync($"{visit}/item/0");
+        await page.Locator("#conclusion .answer.withdraw").ClickAsync();
+        await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
+        await page.GotoAsync(visit);
+        await Assertions.Expect(page.Locator("section[aria-labelledby=documents]")).ToContainTextAsync("mended since: issue again");
+        await Assertions.Expect(page.Locator("tbody tr.withdraw")).ToHaveCountAsync(1);
+        Assert.Empty(errors);
     }
 
     [Fact]

@@ -21,7 +21,7 @@ if (sheet) {
   const was = JSON.parse(sheet.elements.was.value);
   const saving = document.getElementById("saving");
   const pending = new Map();
-  let [busy, timer, leaving] = [false, 0, false];
+  let [busy, timer, leaving, sender] = [false, 0, false, null];
 
   const say = (what) => { saving.textContent = what ? saving.dataset[what] : ""; saving.className = what ? `is-${what}` : ""; };
 
@@ -61,14 +61,17 @@ if (sheet) {
         if (other) part.replaceChildren(...other.childNodes);
       }
       say(answer.ok ? "saved" : null);
+      if (!answer.ok) sender = null;
       if (!answer.ok) document.getElementById("not-saved").scrollIntoView({ block: "center" });
     } catch {
       for (const [name, value] of fields) if (!pending.has(name)) pending.set(name, value);
       say("failed");
+      sender = null;
       timer = setTimeout(send, 3000);
     }
     busy = false;
     if (pending.size > 0 && saving.className !== "is-failed") save(0);
+    if (sender && pending.size === 0) sheet.requestSubmit(sender);
   };
 
   const changed = (field, after) => {
@@ -82,9 +85,12 @@ if (sheet) {
   sheet.addEventListener("input", (event) => { if (event.target.type !== "radio") changed(event.target, 700); });
   sheet.addEventListener("change", (event) => changed(event.target, 0));
   sheet.addEventListener("submit", (event) => {
-    // A page that cannot be sent must not make way for an error that shows nothing of it.
-    if (saving.className === "is-failed") {
+    // What is on its way arrives first: the page must not be taken for another one that knows nothing of it. And a page that cannot
+    // be sent must not make way for an error that shows nothing of what was typed.
+    if (busy || pending.size > 0) {
       event.preventDefault();
+      sender = event.submitter;
+      clearTimeout(timer);
       send();
       return;
     }
