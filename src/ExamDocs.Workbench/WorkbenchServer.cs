@@ -67,13 +67,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
             options.Cookie.SameSite = Microsoft.AspNetCore.Http.SameSiteMode.Strict;
         });
         builder.Services.Configure<FormOptions>(options => options.MultipartBodyLengthLimit = request.MostBytes);
-        builder.Services.AddSingleton(request);
-        builder.Services.AddSingleton<OwnAddress>();
-        builder.Services.AddSingleton<EntryKey>();
-        builder.Services.AddSingleton<DeskFolder>();
-        builder.Services.AddSingleton<CheckedVisits>();
-        builder.Services.AddSingleton<IssueRuns>();
-        builder.Services.AddSingleton<Who>();
+        AddDesk(builder.Services, request);
         var app = builder.Build();
         app.Use(SecurityHeaders.Add);
         app.Use(OwnHost.Require);
@@ -81,13 +75,33 @@ public sealed class WorkbenchServer : IAsyncDisposable
         app.Use(SameSitePosts.Require);
         app.Use(FailuresInWords.Show);
         app.UseRouting();
+        MapPages(app);
+        return app;
+    }
+
+    private static void AddDesk(IServiceCollection services, WorkbenchRequest request)
+    {
+        services.AddSingleton(request);
+        services.AddSingleton<OwnAddress>();
+        services.AddSingleton<EntryKey>();
+        services.AddSingleton<DeskFolder>();
+        services.AddSingleton<CheckedVisits>();
+        services.AddSingleton<Drafts>();
+        services.AddSingleton<IssueRuns>();
+        services.AddSingleton<Who>();
+        services.AddSingleton<RecordingDesk>();
+    }
+
+    private static void MapPages(WebApplication app)
+    {
         AssetEndpoints.Map(app);
         DeskEndpoints.Map(app);
         VisitEndpoints.Map(app);
+        RecordEndpoints.Map(app);
+        ItemEndpoints.Map(app);
         IssueEndpoints.Map(app);
         LookupEndpoints.Map(app);
         VerifyEndpoints.Map(app);
         WhoEndpoints.Map(app);
-        return app;
     }
 }

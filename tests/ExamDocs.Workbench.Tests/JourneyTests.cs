@@ -14,7 +14,7 @@ public sealed class JourneyTests(OpenedBrowser browser) : IClassFixture<OpenedBr
     {
         await using var open = await OpenedWorkbench.StartAsync();
         var page = await browser.OpenAsync(width, isDark);
-        var errors = Errors(page);
+        var errors = BrowserErrors.Of(page);
 
         // The first start asks who works here.
         await page.GotoAsync(open.Entry.AbsoluteUri);
@@ -109,7 +109,7 @@ public sealed class JourneyTests(OpenedBrowser browser) : IClassFixture<OpenedBr
     {
         await using var open = await OpenedWorkbench.StartAsync();
         var page = await browser.OpenAsync(1280);
-        var errors = Errors(page);
+        var errors = BrowserErrors.Of(page);
         await page.GotoAsync(open.Entry.AbsoluteUri);
         const string Planted = "<img src=x onerror=document.title='planted'>";
         await page.GetByLabel("Your name").FillAsync(Planted);
@@ -142,17 +142,5 @@ public sealed class JourneyTests(OpenedBrowser browser) : IClassFixture<OpenedBr
             );
         await page.GetByRole(AriaRole.Button, new() { Name = "Bring in" }).First.ClickAsync();
         await page.WaitForURLAsync("**/visit/*");
-    }
-
-    private static List<string> Errors(IPage page)
-    {
-        var errors = new List<string>();
-        page.PageError += (_, error) => errors.Add(error);
-        page.Console += (_, message) =>
-        {
-            if (message.Type is "error")
-                errors.Add(message.Text);
-        };
-        return errors;
     }
 }

@@ -12,6 +12,7 @@ public sealed class OpenedBrowser : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         _playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(60_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {
@@ -29,7 +30,8 @@ public sealed class OpenedBrowser : IAsyncLifetime
 
     /// <param name="width">Of the window, in pixels: 1280 for a desk, 390 for a telephone.</param>
     /// <param name="isDark">Whether the user prefers dark pages.</param>
-    public async Task<IPage> OpenAsync(int width, bool isDark = false)
+    /// <param name="hasScript">False for a browser that runs no scripts.</param>
+    public async Task<IPage> OpenAsync(int width, bool isDark = false, bool hasScript = true)
     {
         var context = await _browser.NewContextAsync(
             new BrowserNewContextOptions
@@ -37,6 +39,7 @@ public sealed class OpenedBrowser : IAsyncLifetime
                 ViewportSize = new ViewportSize { Width = width, Height = 900 },
                 ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
                 ReducedMotion = ReducedMotion.Reduce,
+                JavaScriptEnabled = hasScript,
             }
         );
         var page = await context.NewPageAsync();
@@ -56,8 +59,12 @@ internal static class SoundPage
     {
         if (Environment.GetEnvironmentVariable("EXAMDOCS_SCREENSHOTS") is { Length: > 0 } folder)
         {
-            var file = Path.Combine(folder, $"{name}-{page.ViewportSize!.Width}.png");
-            await page.ScreenshotAsync(new PageScreenshotOptions { Path = file, FullPage = true });
+            foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
+            {
+                await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+                var file = Path.Combine(folder, $"{name}-{page.ViewportSize!.Width}-{scheme}.png");
+                await page.ScreenshotAsync(new PageScreenshotOptions { Path = file, FullPage = true });
+            }
         }
         var axe = await page.RunAxe();
         Assert.True(

@@ -14,3 +14,126 @@ for (const form of document.querySelectorAll("form.drop")) {
     }
   });
 }
+
+// Recording: what is typed is saved as it is typed, and one key gives one answer. Without this script the buttons save.
+const sheet = document.querySelector("form.sheet");
+if (sheet) {
+  const was = JSON.parse(sheet.elements.was.value);
+  const saving = document.getElementById("saving");
+  const pending = new Map();
+  let [busy, timer, leaving, sender] = [false, 0, false, null];
+
+  const say = (what) => { saving.textContent = what ? saving.dataset[what] : ""; saving.className = what ? `is-${what}` : ""; };
+
+  const save = (after) => {
+    clearTimeout(timer);
+    timer = setTimeout(send, after);
+    say("saving");
+  };
+
+  const send = async () => {
+    if (busy || leaving || pending.size === 0) return;
+    busy = true;
+    const fields = new Map(pending);
+    pending.clear();
+    const body = new URLSearchParams({ __RequestVerificationToken: sheet.elements.__RequestVerificationToken.value });
+    const shown = {};
+    for (const [name, value] of fields) {
+      body.set(name, value);
+      shown[name] = was[name] ?? "";
+    }
+    body.set("was", JSON.stringify(shown));
+    try {
+      const answer = await fetch(sheet.action, { method: "POST", body });
+      if (!answer.ok && answer.status !== 409) throw new Error(answer.statusText);
+      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+      const now = JSON.parse(page.querySelector("form.sheet").elements.was.value);
+      for (const [name, value] of fields) {
+        const [field, stands] = [sheet.elements[name], now[name] ?? ""];
+        const isText = field instanceof Element;
+        // What was not saved stays unsaved for the next save too: the other page's value is not overwritten.
+        if (answer.ok) was[name] = isText ? stands : value;
+        else if (stands === value) was[name] = value;
+        if (answer.ok && isText && field.value === value && document.activeElement !== field) field.value = stands;
+      }
+      for (const part of document.querySelectorAll("[data-live]")) {
+        const other = page.getElementById(part.id);
+        if (other) part.replaceChildren(...other.childNodes);
+      }
+      say(answer.ok ? "saved" : null);
+      if (!answer.ok) sender = null;
+      if (!answer.ok) document.getElementById("not-saved").scrollIntoView({ block: "center" });
+    } catch {
+      for (const [name, value] of fields) if (!pending.has(name)) pending.set(name, value);
+      say("failed");
+      sender = null;
+      timer = setTimeout(send, 3000);
+    }
+    busy = false;
+    if (pending.size > 0 && saving.className !== "is-failed") save(0);
+    if (sender && pending.size === 0) sheet.requestSubmit(sender);
+  };
+
+  const changed = (field, after) => {
+    if (!field.name.includes("/")) return;
+    // Half a day is no day, and must not take away the one that stands.
+    if (field.validity?.badInput) return;
+    if (field.value === (was[field.name] ?? "") && !pending.has(field.name) && !busy) return;
+    pending.set(field.name, field.value);
+    save(after);
+  };
+  sheet.addEventListener("input", (event) => { if (event.target.type !== "radio") changed(event.target, 700); });
+  sheet.addEventListener("change", (event) => changed(event.target, 0));
+  sheet.addEventListener("submit", (event) => {
+    // What is on its way arrives first: the page must not be taken for another one that knows nothing of it. And a page that cannot
+    // be sent must not make way for an error that shows nothing of what was typed.
+    if (busy || pending.size > 0) {
+      event.preventDefault();
+      sender = event.submitter;
+      clearTimeout(timer);
+      send();
+      return;
+    }
+    leaving = true;
+    clearTimeout(timer);
+    sheet.elements.was.value = JSON.stringify(was);
+  });
+  addEventListener("beforeunload", (event) => { if (!leaving && (pending.size > 0 || busy)) event.preventDefault(); });
+
+  const isVisible = (element) => element.offsetParent !== null;
+  const go = (element) => {
+    if (!element) return;
+    element.focus({ preventScroll: true });
+    element.scrollIntoView({ block: "center" });
+  };
+  const nextOf = (element, what) => [...sheet.querySelectorAll(what)].find((other) =>
+    isVisible(other) && element.compareDocumentPosition(other) === Node.DOCUMENT_POSITION_FOLLOWING);
+
+  document.addEventListener("keydown", (event) => {
+    // A key that is held down gives no second answer.
+    if (event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
+    const at = document.activeElement;
+    const typing = at.matches("input:not([type=radio]), textarea, select");
+    if (event.key === "Enter" && at.matches("form.sheet input:not([type=radio])")) {
+      event.preventDefault();
+      const stops = at.id === "place" ? "button" : at.matches("[data-stop]") ? "[data-stop]" : "[data-stop], input:not([type=radio]), textarea, select";
+      go(nextOf(at, stops));
+      return;
+    }
+    const step = at.closest("[data-step]");
+    if (typing || !step) return;
+    const answer = step.querySelector(`input[data-key="${CSS.escape(event.key.toLowerCase())}"]`);
+    if (!answer) return;
+    event.preventDefault();
+    answer.click();
+    const note = step.querySelector(".note-field input");
+    go(note && ["noted", "doubt", "defect"].includes(answer.value) ? note : answer.value ? nextOf(step, "[data-stop]") : step);
+  });
+
+  // The first criterion without an answer; a page opened at a field stays there.
+  if (!location.hash) {
+    const open = [...sheet.querySelectorAll("[data-step]")].find((step) => !step.querySelector("input:checked"));
+    open?.focus({ preventScroll: true });
+    if (open && open.previousElementSibling?.matches("[data-step]")) open.scrollIntoView({ block: "center" });
+  }
+}

@@ -7,6 +7,9 @@ namespace ExamDocs.Workbench.Desk;
 /// <summary>Checks what lies on the desk, and keeps the answer while neither the files nor the register nor the day change.</summary>
 internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
 {
+    /// <summary>What the register's files are called, after its own name.</summary>
+    private static readonly string[] Files = ["", "-wal"];
+
     /// <summary>More at once would only make each of them slower.</summary>
     private readonly SemaphoreSlim _room = new(2, 2);
 
@@ -39,7 +42,7 @@ internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
 
     public void Dispose() => _room.Dispose();
 
-    private string State(DeskVisit visit) => FormattableString.Invariant($"{visit.Rounds} {request.Today()} {RegisterState()}");
+    private string State(DeskVisit visit) => FormattableString.Invariant($"{visit.Stamp} {request.Today()} {RegisterState()}");
 
     /// <summary>Changes with whatever is written into the register; for a shared one nothing is kept.</summary>
     private string RegisterState()

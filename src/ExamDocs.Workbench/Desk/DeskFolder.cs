@@ -44,4 +44,8 @@ internal sealed class DeskFolder(WorkbenchRequest request)
 /// <summary>A file that somebody dropped.</summary>
 /// <param name="Name">As the browser names it; not to be trusted.</param>
 /// <param name="Open">Opens its bytes.</param>
-internal sealed record DroppedFile(string Name, Func<Stream> Open);
+internal sealed record DroppedFile(string Name, Func<Stream> Open)
+{
+    /// <summary>Not dropped, but started here.</summary>
+    public bool IsDraft { get; init; }
+}

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security.Cryptography;
 
 namespace ExamDocs.Workbench.Desk;
 
@@ -8,6 +9,9 @@ namespace ExamDocs.Workbench.Desk;
 /// </summary>
 public sealed class DeskVisit(string id, string folder)
 {
+    /// <summary>What a visit that is recorded here is kept in. No dropped file can bear the name: a point in it is not kept.</summary>
+    public const string DraftName = "visit.draft.json";
+
     private const string RoundPrefix = "round-";
 
     public string Id => id;
@@ -29,7 +33,24 @@ public sealed class DeskVisit(string id, string folder)
             .Max();
 
     /// <summary>The files of the latest round.</summary>
-    public IReadOnlyList<string> Inputs => [.. Directory.EnumerateFiles(Path.Combine(folder, Round(Rounds))).Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Inputs =>
+        [
+            .. Directory
+                .EnumerateFiles(Path.Combine(folder, Round(Rounds)))
+                // What is just being saved beside a draft takes its place in a moment.
+                .Where(f => !f.EndsWith(".part", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
+
+    /// <summary>The draft of the latest round; null where the visit was brought in as files.</summary>
+    public string? Draft => Path.Combine(folder, Round(Rounds), DraftName) is var draft && File.Exists(draft) ? draft : null;
+
+    /// <summary>Changes with whatever is dropped for it or typed into it.</summary>
+    public string Stamp =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Rounds} {(Draft is { } draft ? Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(draft))) : "")}"
+        );
 
     /// <summary>What the files of the latest round are called.</summary>
     public string Name => string.Join(", ", Inputs.Select(Path.GetFileName));
@@ -48,7 +69,10 @@ public sealed class DeskVisit(string id, string folder)
             foreach (var file in files)
             {
                 await using var from = file.Open();
-                await using var to = new FileStream(Path.Combine(incoming, Free(incoming, SafeName.Of(file.Name))), FileMode.CreateNew);
+                await using var to = new FileStream(
+                    Path.Combine(incoming, file.IsDraft ? DraftName : Free(incoming, SafeName.Of(file.Name))),
+                    FileMode.CreateNew
+                );
                 await from.CopyToAsync(to, cancellation);
             }
             for (var number = Rounds + 1; ; number++)

@@ -7,12 +7,12 @@ using ExamDocs.UseCases.Reading;
 namespace ExamDocs.Workbench.Desk;
 
 /// <summary>One issuing of a visit: at work, or done.</summary>
-public sealed class IssueRun(DeskVisit visit, int round) : IDisposable
+public sealed class IssueRun(DeskVisit visit, string stamp) : IDisposable
 {
     private readonly CancellationTokenSource _stop = new();
 
-    /// <summary>The round that is issued: what is dropped later is not part of it.</summary>
-    public int Round => round;
+    /// <summary>Whether something was dropped or typed since: it is not part of what is issued.</summary>
+    public bool IsOutdated => !string.Equals(stamp, visit.Stamp, StringComparison.Ordinal);
 
     public CancellationToken Stopping => _stop.Token;
 
@@ -49,10 +49,12 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
     /// <param name="reason">Why an earlier version is corrected; null for nothing.</param>
     public IssueRun Start(DeskVisit visit, bool perItem, string? reason)
     {
-        var run = new IssueRun(visit, visit.Rounds);
+        var run = new IssueRun(visit, visit.Stamp);
         var kept = _runs.AddOrUpdate(visit.Id, run, (_, other) => other.IsAtWork ? other : run);
         if (ReferenceEquals(kept, run))
             _ = Task.Run(() => RunAsync(run, visit, perItem, reason));
+        else
+            run.Dispose();
         return kept;
     }
 

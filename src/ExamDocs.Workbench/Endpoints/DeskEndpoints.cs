@@ -18,19 +18,38 @@ internal static class DeskEndpoints
         pages.MapPost("/bring-in", BringInAsync);
     }
 
-    private static IResult Show(DeskFolder desk, Who who, WorkbenchRequest request, string? refused) =>
-        who.IsUnknown
-            ? Answer.SeeOther("/who")
-            : Answer.Page<DeskPage>(
-                new DeskModel(
-                    desk.Visits,
-                    request.Register.Shown,
-                    request.Register.Exists ? null : WorkbenchWords.In(who.Now.Language).Say(request.Register.Missing),
-                    refused,
-                    WorkbenchWords.In(who.Now.Language)
-                ),
-                refused is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity
-            );
+    /// <param name="desk">What lies there.</param>
+    /// <param name="who">Who works here.</param>
+    /// <param name="request">What the workbench was opened with.</param>
+    /// <param name="refused">Why what was dropped was not taken; null where it was, or nothing was dropped.</param>
+    /// <param name="start">What was typed to start a visit that was not started; null where nothing was.</param>
+    public static IResult Show(DeskFolder desk, Who who, WorkbenchRequest request, string? refused, StartTyped? start = null)
+    {
+        if (who.IsUnknown)
+            return Answer.SeeOther("/who");
+        var (visits, words) = (desk.Visits, WorkbenchWords.In(who.Now.Language));
+        return Answer.Page<DeskPage>(
+            new DeskModel(visits, request.Register.Shown, request.Register.Exists ? null : words.Say(request.Register.Missing), refused, words)
+            {
+                Drafts = visits.Where(v => v.Draft is not null).ToDictionary(v => v.Id, v => Called(v, words), StringComparer.Ordinal),
+                Start = start,
+            },
+            refused is null && start is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity
+        );
+    }
+
+    /// <summary>One draft that cannot be read must not hide what lies beside it.</summary>
+    private static string Called(DeskVisit visit, WorkbenchWords words)
+    {
+        try
+        {
+            return words.VisitCalled(Drafts.Of(visit)!);
+        }
+        catch (Exception e) when (e is InvalidDataException or IOException)
+        {
+            return words.VisitRecordedHere;
+        }
+    }
 
     private static async Task<IResult> BringInAsync(
         HttpContext context,

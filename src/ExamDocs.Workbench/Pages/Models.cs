@@ -12,7 +12,17 @@ public sealed record DeskModel(
     string? RegisterMissing,
     string? Refused,
     WorkbenchWords Words
-);
+)
+{
+    /// <summary>What the visits that are recorded here are called, by their ids.</summary>
+    public IReadOnlyDictionary<string, string> Drafts { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
+    /// <summary>Why a visit could not be started, with what was typed for it; null where nothing was.</summary>
+    public StartTyped? Start { get; init; }
+}
+
+/// <summary>What was typed to start a visit.</summary>
+public sealed record StartTyped(bool FromRegister, string DueBy, string Employer, string? Refused);
 
 /// <summary>One visit with what was found and decided.</summary>
 public sealed record VisitModel(

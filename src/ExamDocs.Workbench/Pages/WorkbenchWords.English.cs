@@ -8,7 +8,7 @@ namespace ExamDocs.Workbench.Pages;
 /// <content>English.</content>
 public abstract partial class WorkbenchWords
 {
-    private sealed class English : WorkbenchWords
+    private sealed partial class English : WorkbenchWords
     {
         public override string Tag => "en";
 
@@ -102,7 +102,7 @@ public abstract partial class WorkbenchWords
         public override string FirstPlace => "First free place on the sheet";
         public override string MakeSheet => "Make the sheet";
         public override string NoLabels => "No label of this kind is called for.";
-        public override string MendedSince => "A mended file came in since: issue again.";
+        public override string MendedSince => "Something was mended since: issue again.";
 
         public override string FindHow =>
             "Id, serial number, owner's mark, maker, model, employer, document number, or the scanned code of a label.";

@@ -1,0 +1,55 @@
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Tests.Registered;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Tests.Commands;
+
+/// <summary>A visit is started with what is known, and with no answer.</summary>
+public sealed class StartVisitTests : IDisposable
+{
+    private static readonly Person Examiner = new() { Name = "Ada Fenn", Qualifications = "Guild examiner" };
+
+    private readonly Visits _visits = new();
+
+    public void Dispose() => _visits.Dispose();
+
+    [Fact]
+    public void What_falls_due_comes_with_its_history_and_unanswered()
+    {
+        _visits.Import(Visits.Visit("V-1", "2026-05-11"));
+        var (draft, refused) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 11), null, Visits.Today));
+        Assert.Null(refused);
+        var record = draft!.Record;
+        Assert.Empty(draft.Findings);
+        Assert.Equal([Visits.Item], record.Items.Select(i => i.Id), StringComparer.Ordinal);
+        Assert.Equal((null, null, null), (record.Visit.Reference, record.Visit.ExaminedOn, record.Visit.Basis));
+        // Nothing that could pass for an examination of this visit.
+        Assert.All(record.Examinations, e => Assert.NotNull(e.ExaminedOn));
+        Assert.NotEmpty(record.Examinations);
+        Assert.NotEmpty(record.Limits);
+        Assert.Equal("Guild examiner", record.People.Single(p => p.Id == record.Visit.Examiner).Qualifications);
+    }
+
+    [Fact]
+    public void Nothing_due_is_refused_in_a_sentence()
+    {
+        _visits.Import(Visits.Visit("V-1", "2026-05-11"));
+        var (draft, refused) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 10), null, Visits.Today));
+        Assert.Null(draft);
+        Assert.Contains("nothing in the register falls due", refused, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_visit_needs_no_register()
+    {
+        var (draft, refused) = StartVisit.Run(new StartVisitRequest(null, _visits.Register + ".none", Visits.Today, Examiner));
+        Assert.Null(refused);
+        Assert.Empty(draft!.Record.Items);
+        Assert.Equal("Ada Fenn", Assert.Single(draft.Record.People).Name);
+        Assert.Equal("examdocs/1", draft.Record.Format);
+    }
+
+    private (Intake.Drafting.RecordDraft? Draft, string? Refused) Start(FromRegister due) =>
+        StartVisit.Run(new StartVisitRequest(due, _visits.Register, Visits.Today, Examiner));
+}

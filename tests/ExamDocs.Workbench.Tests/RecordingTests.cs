@@ -1,0 +1,252 @@
+using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Records;
+using ExamDocs.UseCases.Commands;
+using Microsoft.Playwright;
+using NodaTime;
+
+namespace ExamDocs.Workbench.Tests;
+
+/// <summary>A next visit recorded wholly on screen: in few actions, with nothing answered that nobody answered.</summary>
+public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<OpenedBrowser>
+{
+    private const int Criteria = 17;
+
+    [Fact]
+    public async Task By_keys_a_connector_takes_20_actions_and_a_bridge_with_five_stations_36()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var page = await browser.OpenAsync(1280);
+        var errors = BrowserErrors.Of(page);
+        await LastVisit.StartNextAsync(open, page, name => SoundPage.RequireAsync(page, name));
+        await SoundPage.RequireAsync(page, "record");
+        // Nothing is answered before somebody answers.
+        var started = CheckRecord.Of(LastVisit.Draft(open), OpenedWorkbench.Today).Visit!;
+        Assert.All(started.Recorded.Examinations, e => Assert.Equal(new LocalDate(2025, 11, 12), e.ExaminedOn));
+        Assert.Equal(2, await page.Locator(".items .state", new() { HasText = "to do" }).CountAsync());
+
+        var connector = new CountedActions(page);
+        await connector.TapAsync($".items a:text-is('{LastVisit.Connector}')");
+        await page.WaitForURLAsync("**/item/*");
+        Assert.Equal(0, await page.Locator("input[type=radio]:checked").CountAsync());
+        await RequireEveryAnswerAsync(page, "connector");
+        await Assertions.Expect(page.Locator("#criterion-cracks .last-time")).ToContainTextAsync("12 Nov 2025: clear");
+        for (var n = 0; n < Criteria; n++)
+            await connector.KeyAsync("1");
+        // One key too many concludes nothing.
+        await page.Keyboard.PressAsync("1");
+        Assert.Equal(0, await page.Locator("#conclusion input:checked").CountAsync());
+        await connector.KeyAsync("f");
+        await Assertions.Expect(page.Locator("#progress")).ToHaveTextAsync("17 of 17 answered");
+        await SoundPage.RequireAsync(page, "item-connector");
+        await connector.KeyAsync("Enter");
+        await page.WaitForURLAsync("**/item/*");
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
+        await page.WaitForLoadStateAsync();
+        Assert.InRange(connector.Count, 1, 20);
+
+        var bridge = new CountedActions(page);
+        for (var n = 0; n < Criteria; n++)
+            await bridge.KeyAsync("1");
+        foreach (var readings in LastVisit.Readings)
+        {
+            await bridge.TypeAsync(readings);
+            await bridge.KeyAsync("Enter");
+        }
+        await Assertions.Expect(page.Locator("#plot svg circle")).ToHaveCountAsync(LastVisit.Readings.Length);
+        await bridge.KeyAsync("f");
+        await SoundPage.RequireAsync(page, "item-bridge");
+        await bridge.KeyAsync("Enter");
+        await page.WaitForURLAsync("**/record");
+        Assert.InRange(bridge.Count, 1, 36);
+        await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("look at the outcomes");
+        AssertSameAsTyped(open);
+
+        // What is saved is issued, and what is typed afterwards is told.
+        await page.GetByRole(AriaRole.Link, new() { Name = "Outcomes and issue" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Issue the documents" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("Done.", new() { Timeout = 120_000 });
+        await Assertions.Expect(page.Locator(".documents")).ToContainTextAsync(LastVisit.Connector);
+        var visit = page.Url;
+        await page.GotoAsync($"{visit}/item/0");
+        await page.Locator("#conclusion .answer.withdraw").ClickAsync();
+        await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
+        await page.GotoAsync(visit);
+        await Assertions.Expect(page.Locator("section[aria-labelledby=documents]")).ToContainTextAsync("mended since: issue again");
+        await Assertions.Expect(page.Locator("tbody tr.withdraw")).ToHaveCountAsync(1);
+        Assert.Empty(errors);
+    }
+
+    [Fact]
+    public async Task By_taps_on_a_telephone_it_takes_no_more()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var page = await browser.OpenAsync(390, isDark: true);
+        var errors = BrowserErrors.Of(page);
+        await LastVisit.StartNextAsync(open, page, name => SoundPage.RequireAsync(page, name));
+        await SoundPage.RequireAsync(page, "record");
+        foreach (var (item, most) in new[] { (LastVisit.Connector, 20), (LastVisit.Bridge, 36) })
+        {
+            var taps = new CountedActions(page);
+            if (!page.Url.Contains("/item/", StringComparison.Ordinal))
+                await taps.TapAsync($".items a:text-is('{item}')");
+            await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(item);
+            for (var n = 1; n <= Criteria; n++)
+                await taps.TapAsync($".criterion:nth-of-type({n}) .answer.clear");
+            for (var n = 0; item == LastVisit.Bridge && n < LastVisit.Readings.Length; n++)
+            {
+                await taps.TapAsync($".station:nth-of-type({n + 1}) input");
+                await taps.TypeAsync(LastVisit.Readings[n]);
+            }
+            await taps.TapAsync("#conclusion .answer.fit");
+            await SoundPage.RequireAsync(page, $"item-{item}");
+            await taps.TapAsync(".go button[value=next]");
+            await page.WaitForURLAsync(item == LastVisit.Connector ? "**/item/*" : "**/record");
+            Assert.InRange(taps.Count, 1, most);
+        }
+        Assert.Empty(errors);
+        AssertSameAsTyped(open);
+    }
+
+    [Fact]
+    public async Task A_defect_opens_its_particulars_and_one_key_gives_one_answer()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var page = await browser.OpenAsync(1280);
+        await LastVisit.StartNextAsync(open, page);
+        await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
+        await page.WaitForURLAsync("**/item/*");
+        // A key that is held down answers once.
+        await page.Keyboard.DownAsync("1");
+        await page.Keyboard.DownAsync("1");
+        await page.Keyboard.DownAsync("1");
+        await page.Keyboard.UpAsync("1");
+        Assert.Equal(1, await page.Locator("input[type=radio]:checked").CountAsync());
+        await page.Keyboard.PressAsync("4");
+        var cracks = page.Locator("#criterion-cracks");
+        await Assertions.Expect(cracks.GetByLabel("Note")).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("12 mm long, at the hinge");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(cracks.GetByLabel("Part", new() { Exact = true })).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("body");
+        await cracks.GetByLabel("Could become a danger on").EvaluateAsync("e => { e.type = 'text'; }");
+        await cracks.GetByLabel("Could become a danger on").FillAsync("in spring");
+        await cracks.GetByLabel("Danger", new() { Exact = true }).SelectOptionAsync("later");
+        // Shown again as it was typed, with what is wrong with it.
+        await Assertions.Expect(cracks.Locator(".found-at .error", new() { HasText = "in spring" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
+        await SoundPage.RequireAsync(page, "item-defect");
+        await page.ReloadAsync();
+        Assert.Equal("in spring", await page.Locator("#criterion-cracks").GetByLabel("Could become a danger on").InputValueAsync());
+        var now = CheckRecord
+            .Of(LastVisit.Draft(open), OpenedWorkbench.Today)
+            .Visit!.Record.Examinations.Single(e => e.ExaminedOn == OpenedWorkbench.Today || e.ExaminedOn is null);
+        Assert.Equal(["identity", "cracks"], now.Observations.Select(o => o.Criterion), StringComparer.Ordinal);
+        Assert.Equal(("12 mm long, at the hinge", ObservedState.Defect), (now.Observations[1].Note, now.Observations[1].State));
+        Assert.Equal(("body", Danger.Later), (now.Defects[0].Part, now.Defects[0].Danger));
+        Assert.Null(now.Conclusion);
+    }
+
+    [Fact]
+    public async Task Of_two_tabs_the_later_is_told_and_overwrites_nothing()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var one = await browser.OpenAsync(1280);
+        await LastVisit.StartNextAsync(open, one);
+        await one.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
+        await one.WaitForURLAsync("**/item/*");
+        var other = await one.Context.NewPageAsync();
+        await other.GotoAsync(one.Url);
+        await one.Locator("#criterion-cracks .answer.defect").ClickAsync();
+        await Assertions.Expect(one.Locator("#saving")).ToHaveTextAsync("saved");
+        await other.Locator("#criterion-heat .answer.clear").ClickAsync();
+        await Assertions.Expect(other.Locator("#saving")).ToHaveTextAsync("saved");
+        await other.Locator("#criterion-cracks .answer.clear").ClickAsync();
+        await Assertions.Expect(other.Locator("#not-saved")).ToContainTextAsync("another page saved \"defect\"");
+        // The button that sends the whole page overwrites it no more than the script does.
+        await other.Locator(".go button[value=next]").ClickAsync();
+        await Assertions.Expect(other.Locator("#not-saved")).ToContainTextAsync("Yours, \"clear\", was not saved");
+        await other.GetByRole(AriaRole.Link, new() { Name = "Load this page again" }).ClickAsync();
+        await Assertions.Expect(other.Locator("#criterion-cracks .answer.defect input")).ToBeCheckedAsync();
+        await Assertions.Expect(other.Locator("#criterion-heat .answer.clear input")).ToBeCheckedAsync();
+    }
+
+    [Fact]
+    public async Task Html_in_every_field_stays_text_and_without_a_script_the_buttons_save()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        var page = await browser.OpenAsync(1280, hasScript: false);
+        await LastVisit.EnterAsync(open, page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
+        await FillAllAsync(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save and show all items" }).ClickAsync();
+        await page.WaitForURLAsync("**/record");
+        await FillAllAsync(page);
+        await page.GetByLabel("Category").SelectOptionAsync("rope-bridge");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add and record it" }).ClickAsync();
+        await page.WaitForURLAsync("**/item/0*");
+        await page.Locator("#criterion-cover-cut .answer.defect").ClickAsync();
+        await FillAllAsync(page);
+        await page.Locator("#place").FillAsync("50 <i>75</i>");
+        await page.Locator(".go button[value=stay]").ClickAsync();
+        await Assertions.Expect(page.Locator("#criterion-cover-cut .answer.defect input")).ToBeCheckedAsync();
+        Assert.Equal(Planted, await page.Locator("#criterion-cover-cut").GetByLabel("Note").InputValueAsync());
+        Assert.Equal(Planted, await page.Locator("#item-maker").InputValueAsync());
+        Assert.Equal(1, await page.Locator("[name='readings/50']").CountAsync());
+        Assert.Equal(0, await page.Locator("img, i").CountAsync());
+        foreach (var path in new[] { "/record", "/particulars", "" })
+        {
+            await page.GotoAsync(page.Url[..page.Url.IndexOf("/visit/", StringComparison.Ordinal)] + VisitOf(page.Url) + path);
+            Assert.Equal(0, await page.Locator("img").CountAsync());
+        }
+    }
+
+    private const string Planted = "<img src=x onerror=document.title='planted'>";
+
+    private static string VisitOf(string url) => string.Join('/', new Uri(url).AbsolutePath.Split('/')[..3]);
+
+    private static async Task FillAllAsync(IPage page)
+    {
+        foreach (var field in await page.Locator("main input:not([type=radio], [type=hidden], [type=date]), main textarea").AllAsync())
+        {
+            if (await field.IsVisibleAsync() && await field.GetAttributeAsync("name") is not "place")
+                await field.FillAsync(Planted);
+        }
+    }
+
+    /// <summary>Every answer that the catalogue allows can be seen, and no other: with one hidden, the rest would be chosen.</summary>
+    private static async Task RequireEveryAnswerAsync(IPage page, string category)
+    {
+        foreach (var criterion in Catalogue.Find(category)!.Criteria)
+        {
+            var expected = Enum.GetValues<ObservedState>().Where(criterion.Allows).Select(s => Words.States.WordFor(s));
+            var visible = page.Locator($"#criterion-{criterion.Id} .answer:visible input");
+            var offered = await visible.EvaluateAllAsync<string[]>("all => all.map(e => e.value)");
+            Assert.Equal(expected.Order(StringComparer.Ordinal), offered.Order(StringComparer.Ordinal));
+        }
+    }
+
+    /// <summary>What was recorded on screen is decided as the same visit is that somebody typed as JSON.</summary>
+    private static void AssertSameAsTyped(OpenedWorkbench open)
+    {
+        var typed = Path.Combine(Path.GetDirectoryName(open.Register)!, "typed.json");
+        File.WriteAllText(typed, LastVisit.Of("V-2", "2026-05-12", "2025-11-12"));
+        string[] Told(string file)
+        {
+            var told = CheckAgainstRegister.All([file], OpenedWorkbench.Today, null, open.Register).Single();
+            return
+            [
+                .. told
+                    .Outcomes.OrderBy(o => o.Item, StringComparer.Ordinal)
+                    .Select(o => $"{o.Item} {o.Outcome} {o.Until} {o.NextExaminationBy} {string.Join(' ', o.Codes)}"),
+                .. told.Findings.Select(f => $"{f.Item} {f.Code} {f.Severity}").Order(StringComparer.Ordinal),
+            ];
+        }
+        var (onScreen, asJson) = (Told(LastVisit.Draft(open)), Told(typed));
+        Assert.Equal(asJson, onScreen);
+        Assert.Contains(onScreen, line => line.StartsWith($"{LastVisit.Connector} Fit ", StringComparison.Ordinal));
+    }
+}
