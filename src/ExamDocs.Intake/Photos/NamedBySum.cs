@@ -12,7 +12,7 @@ internal static partial class NamedBySum
     public static void Require(string path, byte[] file)
     {
         if (Name().Match(Path.GetFileName(path)) is { Success: true } match && !Is(match.Groups["sum"].Value, file))
-            throw new PhotoRefusedException(PhotoRules.NotTheOneTaken, "is not the picture that its name stands for");
+            throw new PhotoRefusedException(PhotoRules.NotTheOneTaken, $"is not the picture that its name stands for");
     }
 
     private static bool Is(string sum, byte[] file) => string.Equals(sum, PhotoFile.Sha256(file), StringComparison.OrdinalIgnoreCase);

@@ -30,6 +30,9 @@ internal sealed class English : FirstVisitPhrases
     ];
 
     public override string Label(FormLine line) =>
+        OfVisit(line) ?? OfItem(line) ?? throw new ArgumentOutOfRangeException(nameof(line), line, null);
+
+    private static string? OfVisit(FormLine line) =>
         line switch
         {
             FormLine.Reference => "Your reference of the visit",
@@ -52,6 +55,12 @@ internal sealed class English : FirstVisitPhrases
             FormLine.SelfEmployed => "Self-employed",
             FormLine.ItsEmployerName => "Where not self-employed: employer's name",
             FormLine.ItsEmployerAddress => "Employer's postal address",
+            _ => null,
+        };
+
+    private static string? OfItem(FormLine line) =>
+        line switch
+        {
             FormLine.ItemId => "Id of the item, its own name",
             FormLine.Serial => "Serial or batch number, as marked",
             FormLine.OwnersMark => "Owner's mark",
@@ -86,6 +95,6 @@ internal sealed class English : FirstVisitPhrases
             FormLine.MinimumTail => "Least tail, mm",
             FormLine.Retying => "Who may re-tie it",
             FormLine.Standards => "Standards marked",
-            _ => throw new ArgumentOutOfRangeException(nameof(line), line, null),
+            _ => null,
         };
 }

@@ -35,6 +35,9 @@ internal sealed class French : FirstVisitPhrases
     ];
 
     public override string Label(FormLine line) =>
+        OfVisit(line) ?? OfItem(line) ?? throw new ArgumentOutOfRangeException(nameof(line), line, null);
+
+    private static string? OfVisit(FormLine line) =>
         line switch
         {
             FormLine.Reference => "Votre référence de la visite",
@@ -57,6 +60,12 @@ internal sealed class French : FirstVisitPhrases
             FormLine.SelfEmployed => "Indépendant",
             FormLine.ItsEmployerName => "Sinon\u00A0: nom de l’employeur",
             FormLine.ItsEmployerAddress => "Adresse postale de l’employeur",
+            _ => null,
+        };
+
+    private static string? OfItem(FormLine line) =>
+        line switch
+        {
             FormLine.ItemId => "Identifiant de l’équipement",
             FormLine.Serial => "Numéro de série ou de lot",
             FormLine.OwnersMark => "Marque du propriétaire",
@@ -91,6 +100,6 @@ internal sealed class French : FirstVisitPhrases
             FormLine.MinimumTail => "Bout libre, mm",
             FormLine.Retying => "Qui peut renouer",
             FormLine.Standards => "Normes marquées",
-            _ => throw new ArgumentOutOfRangeException(nameof(line), line, null),
+            _ => null,
         };
 }

@@ -35,6 +35,9 @@ internal sealed class German : FirstVisitPhrases
     ];
 
     public override string Label(FormLine line) =>
+        OfVisit(line) ?? OfItem(line) ?? throw new ArgumentOutOfRangeException(nameof(line), line, null);
+
+    private static string? OfVisit(FormLine line) =>
         line switch
         {
             FormLine.Reference => "Ihr Zeichen des Termins",
@@ -57,6 +60,12 @@ internal sealed class German : FirstVisitPhrases
             FormLine.SelfEmployed => "Selbständig",
             FormLine.ItsEmployerName => "Sonst: Name des Arbeitgebers",
             FormLine.ItsEmployerAddress => "Anschrift des Arbeitgebers",
+            _ => null,
+        };
+
+    private static string? OfItem(FormLine line) =>
+        line switch
+        {
             FormLine.ItemId => "Kennung des Gegenstands",
             FormLine.Serial => "Serien- oder Chargennummer",
             FormLine.OwnersMark => "Eigentümerzeichen",
@@ -91,6 +100,6 @@ internal sealed class German : FirstVisitPhrases
             FormLine.MinimumTail => "Endlänge, mm",
             FormLine.Retying => "Wer neu knüpfen darf",
             FormLine.Standards => "Angegebene Normen",
-            _ => throw new ArgumentOutOfRangeException(nameof(line), line, null),
+            _ => null,
         };
 }
