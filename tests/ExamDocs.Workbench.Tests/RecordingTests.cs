@@ -175,6 +175,38 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
     }
 
     [Fact]
+    public async Task A_save_that_is_under_way_is_not_taken_for_another_page()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var page = await browser.OpenAsync(1280);
+        await LastVisit.StartNextAsync(open, page);
+        await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
+        await page.WaitForURLAsync("**/item/*");
+        // Saved at once, and told late.
+        await page.RouteAsync("**/item/*", async route =>
+        {
+            if (route.Request is not { Method: "POST", ResourceType: "fetch" })
+            {
+                await route.ContinueAsync();
+                return;
+            }
+            var answer = await route.FetchAsync();
+            await Task.Delay(800);
+            await route.FulfillAsync(new() { Response = answer });
+        });
+        await page.Locator("#criterion-identity .answer.noted").ClickAsync();
+        var note = page.Locator("#note-identity");
+        var partly = page.WaitForRequestAsync(r => r.Method is "POST" && (r.PostData ?? "").Contains("worn", StringComparison.Ordinal));
+        await note.PressSequentiallyAsync("worn");
+        await partly;
+        await note.PressSequentiallyAsync(" edge");
+        await page.Locator(".go button[value=next]").ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
+        Assert.Contains("\"worn edge\"", await File.ReadAllTextAsync(LastVisit.Draft(open), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public async Task Html_in_every_field_stays_text_and_without_a_script_the_buttons_save()
     {
         await using var open = await OpenedWorkbench.StartAsync();
