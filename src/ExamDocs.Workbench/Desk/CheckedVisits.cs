@@ -13,9 +13,6 @@ internal sealed class CheckedVisits(WorkbenchRequest request) : IDisposable
     /// <summary>More at once would only make each of them slower.</summary>
     private readonly SemaphoreSlim _room = new(2, 2);
 
-    /// <summary>Endings of the files that SQLite writes a register into.</summary>
-    private static readonly string[] Files = ["", "-wal"];
-
     private readonly ConcurrentDictionary<string, (string State, IReadOnlyList<CheckedInput> Inputs)> _kept = new(StringComparer.Ordinal);
 
     public async Task<IReadOnlyList<CheckedInput>> OfAsync(DeskVisit visit, CancellationToken cancellation)

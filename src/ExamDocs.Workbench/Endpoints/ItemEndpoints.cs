@@ -73,7 +73,7 @@ internal static class ItemEndpoints
             new ItemModel(
                 visit,
                 at,
-                new Sheet(draft, new ItemFields(at), now?.Findings ?? [], notSaved),
+                new Sheet(draft, new ItemFields(at), now?.Findings ?? [], notSaved, recording.Words),
                 progress[at],
                 now?.Visit?.Items.ElementAtOrDefault(at),
                 last,

@@ -135,7 +135,12 @@ internal static class RecordEndpoints
             return TypedResults.NotFound();
         var findings = (await recording.CheckedAsync(visit, cancellation))?.Findings ?? [];
         return Answer.Page<ParticularsPage>(
-            new ParticularsModel(visit, new Sheet(draft, new VisitFields(), findings, notSaved), recording.Rules, recording.Words),
+            new ParticularsModel(
+                visit,
+                new Sheet(draft, new VisitFields(), findings, notSaved, recording.Words),
+                recording.Rules,
+                recording.Words
+            ),
             notSaved.Count == 0 ? StatusCodes.Status200OK : StatusCodes.Status409Conflict
         );
     }

@@ -14,14 +14,21 @@ namespace ExamDocs.Workbench.Pages;
 /// <param name="Fields">Where each field lies in it.</param>
 /// <param name="Findings">Of the whole visit; empty where it could not be checked just now.</param>
 /// <param name="NotSaved">What was typed and not saved.</param>
-public sealed record Sheet(RecordDraft Draft, DraftFields Fields, IReadOnlyList<Finding> Findings, IReadOnlyList<NotSaved> NotSaved)
+/// <param name="Words">The language of the page.</param>
+public sealed record Sheet(
+    RecordDraft Draft,
+    DraftFields Fields,
+    IReadOnlyList<Finding> Findings,
+    IReadOnlyList<NotSaved> NotSaved,
+    WorkbenchWords Words
+)
 {
     public string Value(string name) => Fields.Value(Draft, name);
 
     /// <summary>What was found at the field's own place, each sentence once; what only follows from something else is not told.</summary>
     public IReadOnlyList<Finding> At(string name) =>
         Fields.PointerTo(Draft, name) is { } pointer
-            ? [.. Findings.Where(f => f.FollowsFrom is null && IsAt(f, pointer)).DistinctBy(f => f.Message, StringComparer.Ordinal)]
+            ? [.. Findings.Where(f => f.FollowsFrom is null && IsAt(f, pointer)).DistinctBy(f => f.Message)]
             : [];
 
     /// <summary>What was found at or within some places and at none of these fields.</summary>
@@ -30,9 +37,7 @@ public sealed record Sheet(RecordDraft Draft, DraftFields Fields, IReadOnlyList<
         var shown = names.SelectMany(At).ToHashSet(ReferenceEqualityComparer.Instance);
         return
         [
-            .. Findings
-                .Where(f => f.FollowsFrom is null && !shown.Contains(f) && places.Any(p => IsAt(f, p)))
-                .DistinctBy(f => f.Message, StringComparer.Ordinal),
+            .. Findings.Where(f => f.FollowsFrom is null && !shown.Contains(f) && places.Any(p => IsAt(f, p))).DistinctBy(f => f.Message),
         ];
     }
 
