@@ -66,6 +66,7 @@ internal static class ParagraphPlaces
         ["de"] =
         [
             ("14(7) type", [ParagraphPlace.Group]),
+            ("8.3.1(2) occasion", [ParagraphPlace.Group]),
             ("14(7) scope", [ParagraphPlace.Group]),
             ("14(7) result", [ParagraphPlace.Line]),
             ("14(7) signature", [ParagraphPlace.Once]),

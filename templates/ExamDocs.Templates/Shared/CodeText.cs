@@ -25,5 +25,8 @@ public sealed record CodeText(CodeLine First, IReadOnlyList<string> Says, Item I
         ];
 
     private string Lines(IEnumerable<string> says, string serial, string whom) =>
-        string.Join('\n', [First.ToString(), .. says, serial, whom]);
+        string.Join('\n', [First.ToString(), .. says.Append(serial).Append(whom).Select(Plain)]);
+
+    /// <summary>A phone breaks lines as it likes: a blank that forbids it only costs room, and some readers show another sign.</summary>
+    private static string Plain(string line) => line.Replace('\u00A0', ' ').Replace('\u202F', ' ');
 }

@@ -35,6 +35,8 @@ public sealed partial class PhrasesTests
     {
         var language = Language.Find(tag)!;
         var lost = Members()
+            // Small labels write the day in numbers where a language's months are long.
+            .Where(m => m.Member.Name is not "ShortDay")
             .SelectMany(m =>
                 Books
                     .Say(Language.English, m.Book, m.Member)

@@ -43,7 +43,7 @@ internal sealed class ScheduleOfLaw(DeterminedVisit visit, DeterminedItem item)
             ("eu-en365", "h") => [.. Examined(), .. Reason(), .. Defects()],
             ("eu-en365", "i") => Author(),
             ("eu-en365", "j") => Next(),
-            ("de", "14(7) type") => Reason(),
+            ("de", "14(7) type" or "8.3.1(2) occasion") => Reason(),
             ("de", "14(7) scope") =>
             [
                 .. Examination

@@ -76,7 +76,7 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
         Assert.Empty(near.Remarks);
         Assert.StartsWith(
             "PRN004: quarantine-label of CON-07: its words are read from ",
-            Assert.Single(far.Remarks),
+            Assert.Single(far.Remarks, r => r.StartsWith("PRN004", StringComparison.Ordinal)),
             StringComparison.Ordinal
         );
         Assert.Empty(far.Unprintable);

@@ -157,7 +157,8 @@ public sealed class OnlyWhatChangedTests : IDisposable
         examination["conclusion"] = "withdraw";
         await _visits.IssueAsync(next, r => r with { Today = new(2026, 11, 2) });
         Assert.Equal(DocumentEnd.Ended, _visits.Find(Of(first, One).Number).Ended);
-        Assert.True(_visits.Find(Of(first, Two).Number).IsCurrent);
+        // Its serial number, which labels print, was the one corrected.
+        Assert.Equal(DocumentEnd.Replaced, _visits.Find(Of(first, Two).Number).Ended);
     }
 
     private IEnumerable<(string Number, string Reason)> Replaces(Issued issued) =>

@@ -109,6 +109,8 @@ public sealed class WhatIsContentTests : IDisposable
         async Task<Issued> PhotographedAsync(string bought, SKColor colour, Func<IssueRequest, IssueRequest> form)
         {
             var record = With(One, "purchased", bought);
+            // Only items in blocks show their photos.
+            record.ExaminationOf(One)["conclusion"] = "withdraw";
             record.ExaminationOf(One).Rows("observations").First(o => (string?)o["state"] == "clear")["photo"] = "shell.png";
             using var picture = new SKBitmap(40, 30);
             picture.Erase(colour);
