@@ -196,6 +196,8 @@ public sealed partial class GuardTests : IAsyncLifetime
         file.Headers.ContentDisposition = new ContentDispositionHeaderValue("form-data") { Name = "\"files\"", FileNameStar = name };
         form.Add(file);
         using var request = new HttpRequestMessage(HttpMethod.Post, "/bring-in") { Content = form };
+        // Who asks before sending is told before sending that it is too much.
+        request.Headers.ExpectContinue = true;
         if (site is not null)
             request.Headers.Add("Sec-Fetch-Site", site);
         if (origin is not null)

@@ -71,14 +71,17 @@ public sealed class DueFaceTests(SharedBrowser browser)
         Assert.Equal(["the identity"], new DueFaceModel(Label("CON-01", new string('W', 40), "1"), DueFace.Wrap).Misfits);
     }
 
+    /// <summary>Days and units are held together by blanks that break no line.</summary>
+    private static string Plain(string html) => html.Replace("&#xA0;", " ", StringComparison.Ordinal);
+
     [Fact]
     public async Task What_the_item_can_do_without_is_left_out_first()
     {
         var pages = new List<string>();
         foreach (var face in DueFace.All)
-            pages.Add(await browser.Renderer.HtmlAsync(new DueFaceModel(Label("CLR-03", "CLR-03", "OS-0931"), face)));
+            pages.Add(Plain(await browser.Renderer.HtmlAsync(new DueFaceModel(Label("CLR-03", "CLR-03", "OS-0931"), face))));
         Assert.All(pages, p =>
-            Assert.All(["CLR-03", "OS-0931", "Do not use after|Not to be used after", "20( |&#xA0;)Aug( |&#xA0;)2026"], w => Assert.Matches(w, p))
+            Assert.All(["CLR-03", "OS-0931", "Do not use after|Not to be used after", "20 Aug 2026"], w => Assert.Matches(w, p))
         );
         string[] others = ["Climbing rope", "11 Nov 2026", "Ring 0000 555 0142", ">D-2026-000001</p>", "Visit V-2026-031", "come first"];
         Assert.All(others, w => Assert.DoesNotContain(w, pages[0], StringComparison.Ordinal));
