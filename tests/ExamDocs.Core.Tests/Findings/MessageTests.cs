@@ -21,8 +21,8 @@ public sealed class MessageTests
 
     [Theory]
     [InlineData("en", "overdue when examined: it was due by 1 Mar 2026")]
-    [InlineData("de", "überfällig geprüft: fällig war die Prüfung bis 1.\u00A0März\u00A02026")]
-    [InlineData("fr", "en retard lors de la vérification\u00A0: échéance le 1er\u00A0mars\u00A02026")]
+    [InlineData("de", "überfällig geprüft: fällig war die Prüfung bis 1.\u00A0März 2026")]
+    [InlineData("fr", "en retard lors de la vérification\u00A0: échéance le 1er\u00A0mars 2026")]
     public void Days_are_written_as_the_language_writes_them(string tag, string said) =>
         Assert.Equal(said, Said($"overdue when examined: it was due by {Day}", tag));
 

@@ -67,6 +67,9 @@ public sealed class ShapeTests
         )
         {
             var at = $"{path}.{property.Name}";
+            // Only the employer of a visit is rung.
+            if (property.Name is "Telephone" && !path.EndsWith("Visit.Employer", StringComparison.Ordinal))
+                continue;
             var member = property.GetValue(value);
             if (member is null)
                 Assert.Fail($"{at} is empty");
