@@ -14,7 +14,7 @@ namespace ExamDocs.UseCases.Registered;
 internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
 {
     private readonly RememberedRecords _records = new(register);
-    private readonly FoldedIds _ids = new();
+    private List<ItemEntry>? _all;
 
     private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
 
@@ -26,29 +26,29 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
         if (bearing.Count == 0)
         {
             // A register finds ids and serial numbers at once; owner's marks only by reading every record.
-            known = All();
+            known = All;
             bearing = known.FindAll(e => Folded.Same(e.Item.OwnersMark, marking));
         }
-        foreach (var serial in bearing.Select(e => e.Item.Serial).OfType<string>().Distinct(StringComparer.Ordinal).ToList())
-        {
-            var sharing = Entries(Touching(null, serial));
-            known.AddRange(sharing);
-            bearing.AddRange(sharing.Where(e => bearing.Exists(b => IsOneThing(b, e))));
-        }
-        return Items(bearing, known);
+        foreach (var serial in bearing.Select(e => e.Item.Serial).OfType<string>().Distinct(StringComparer.Ordinal))
+            known.AddRange(Entries(Touching(null, serial)));
+        var things = new KnownThings(register, known, today);
+        return things.Shown([.. things.Of(bearing).SelectMany(t => things.Alike(t).Prepend(t)).Distinct()]);
     }
 
     /// <summary>Items of which each of these words stands in one of their texts.</summary>
     public IReadOnlyList<FoundItem> WithWords(IReadOnlyList<string> words)
     {
-        var known = All();
-        return Items(
-            known.FindAll(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true))),
-            known
+        var known = All;
+        var things = new KnownThings(register, known, today);
+        return things.Shown(
+            things.Of(known.Where(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true))))
         );
     }
 
-    private List<ItemEntry> All()
+    /// <summary>A list of one's own, to add to.</summary>
+    private List<ItemEntry> All => [.. _all ??= ReadAll()];
+
+    private List<ItemEntry> ReadAll()
     {
         var visits = register.Visits.All();
         Logged.Require([.. visits.Select(v => v.Visit)]);
@@ -59,72 +59,26 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
     private IEnumerable<TouchingVisit> Touching(string? id, string? serial) =>
         Logged.Touching(new ExaminationRecord { Items = [new Item { Id = id, Serial = serial }] });
 
+    /// <summary>
+    /// One for each id that a visit decided about, with the worst where it did so twice; also for an id that has no row of its own.
+    /// </summary>
     private List<ItemEntry> Entries(IEnumerable<TouchingVisit> visits) =>
         [
             .. from visit in visits
             let record = SharedValues.FilledIn(_records.Of(visit.Visit.Visit))
-            from item in record.Items
-            where item.Id is not null
-            let outcome = visit.Outcomes.FirstOrDefault(o => string.Equals(o.Item, item.Id, StringComparison.Ordinal))
-            where outcome is not null
-            select new ItemEntry(visit.Visit, outcome, item, record),
+            from decided in visit.Outcomes.Where(o => o.Item is not null).GroupBy(o => o.Item!, StringComparer.Ordinal)
+            let row = record.Items.FirstOrDefault(i => string.Equals(i.Id, decided.Key, StringComparison.Ordinal))
+            let outcome = decided.MaxBy(o => OutcomeWords.Find(o.Outcome) ?? Outcome.Withdraw)!
+            select new ItemEntry(visit.Visit, outcome, row ?? new Item { Id = decided.Key }, record) { HasRow = row is not null },
         ];
-
-    /// <summary>Two ids of one visit that bear a serial number share a batch number, which identifies nothing.</summary>
-    private static bool IsOneThing(ItemEntry one, ItemEntry other) =>
-        Folded.Same(one.Item.Serial, other.Item.Serial)
-        && !(one.Visit.Visit == other.Visit.Visit && !Folded.Same(one.Item.Id, other.Item.Id))
-        && !Folded.Differ(one.Item.Maker, other.Item.Maker);
-
-    private IReadOnlyList<FoundItem> Items(IEnumerable<ItemEntry> found, IReadOnlyList<ItemEntry> known)
-    {
-        var standings = known
-            .DistinctBy(e => (e.Visit.Visit, e.Item.Id))
-            .ToLookup(e => _ids.Of(e.Item.Id!), StringComparer.Ordinal)
-            .SelectMany(OfOwners)
-            .ToList();
-        var bySerial = standings
-            .SelectMany(s => s.SerialKeys.Select(key => (key, s)))
-            .ToLookup(s => s.key, s => s.s, StringComparer.Ordinal);
-        var renewals = Renewals(known);
-        var parts = standings.ToLookup(s => s.Whole(renewals[_ids.Of(s.Id)]) is { } whole ? _ids.Of(whole) : "", StringComparer.Ordinal);
-        var wanted = found.Select(e => (_ids.Of(e.Item.Id!), FirmName.Fold(e.Owner))).ToHashSet();
-        return
-        [
-            .. standings
-                .Where(s => wanted.Contains((_ids.Of(s.Id), FirmName.Fold(s.Owner))))
-                .Select(s =>
-                    s.With(
-                        parts[_ids.Of(s.Id)].Where(p => FirmName.MayBeSame(p.Owner, s.Owner)),
-                        s.SerialKeys.SelectMany(key => bySerial[key]).Distinct().Where(s.MayBe)
-                    )
-                ),
-        ];
-    }
-
-    /// <summary>Every renewal by the parts that it names, with its day.</summary>
-    private ILookup<string, (Renewal, LocalDate)> Renewals(IReadOnlyList<ItemEntry> known) =>
-        known
-            .DistinctBy(e => e.Visit.Visit)
-            .SelectMany(e => e.Record.Renewals.Select(r => (Renewal: r, Day: r.DoneOn ?? e.Visit.ExaminedOn ?? LocalDate.MinIsoValue)))
-            .SelectMany(r =>
-                new[] { r.Renewal.FittedPart, r.Renewal.RemovedPart }.OfType<string>().Select(part => (Part: _ids.Of(part), r))
-            )
-            .ToLookup(r => r.Part, r => r.r, StringComparer.Ordinal);
-
-    /// <summary>What names no owner can belong to any of them.</summary>
-    private IEnumerable<StandingToday> OfOwners(IEnumerable<ItemEntry> entries)
-    {
-        var owners = entries.ToLookup(e => FirmName.Fold(e.Owner), StringComparer.Ordinal);
-        return owners
-            .Where(o => o.Key.Length > 0 || owners.Count == 1)
-            .Select(o => new StandingToday(register, [.. o.Key.Length > 0 ? o.Concat(owners[""]) : o], today));
-    }
 }
 
 /// <summary>What one visit recorded and decided of an item.</summary>
 internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcome, Item Item, ExaminationRecord Record)
 {
+    /// <summary>False where the visit only names the id, and says nothing of the item.</summary>
+    public required bool HasRow { get; init; }
+
     /// <summary>Whom it is hired from, else the employer.</summary>
     public string? Owner => Record.Visit.HiredFrom?.Name ?? Record.Visit.Employer?.Name;
 

@@ -18,7 +18,6 @@ internal sealed class StandingToday
     private readonly DocumentRegister _register;
     private readonly IReadOnlyList<ItemEntry> _entries;
     private readonly LocalDate _today;
-    private readonly FoundItem _alone;
 
     /// <param name="register">The register.</param>
     /// <param name="entries">All of one item; at least one.</param>
@@ -27,12 +26,17 @@ internal sealed class StandingToday
     {
         (_register, _today) = (register, today);
         _entries = [.. entries.OrderByDescending(e => e.Day).ThenByDescending(e => e.Visit.Visit)];
-        _alone = Alone();
     }
 
-    public string Id => _alone.Id;
+    public string Id => _entries[0].Item.Id!;
 
-    public string? Owner => _alone.Owner;
+    public string? Owner => _entries[0].Owner;
+
+    /// <summary>By itself, without what is fitted to it and what it may be. Worked out only where it is asked for.</summary>
+    public FoundItem Alone => field ??= Decided();
+
+    /// <summary>As the latest visit recorded it that has a row for it.</summary>
+    private Item Item => (_entries.FirstOrDefault(e => e.HasRow) ?? _entries[0]).Item;
 
     /// <summary>The id of what it is fitted to, by the latest that any record says of it; null where it is fitted to nothing.</summary>
     /// <param name="renewals">Those that name it, with their days.</param>
@@ -49,8 +53,9 @@ internal sealed class StandingToday
         return whole;
     }
 
-    /// <summary>The keys of its serial number as the latest visit has it.</summary>
-    public IReadOnlyList<string> SerialKeys => Folded.Keys(_alone.Item.Serial);
+    /// <summary>The keys of every serial number that a visit recorded of it.</summary>
+    public IReadOnlyList<string> SerialKeys =>
+        field ??= [.. _entries.SelectMany(e => Folded.Keys(e.Item.Serial)).Distinct(StringComparer.Ordinal)];
 
     /// <summary>
     /// Whether both can be one thing under two tags: serial number and maker do not tell them apart. Two tags of one visit share a
@@ -58,30 +63,29 @@ internal sealed class StandingToday
     /// </summary>
     public bool MayBe(StandingToday other) =>
         !ReferenceEquals(this, other)
-        && Folded.Same(_alone.Item.Serial, other._alone.Item.Serial)
-        && !Folded.Differ(_alone.Item.Maker, other._alone.Item.Maker)
+        && SerialKeys.Intersect(other.SerialKeys, StringComparer.Ordinal).Any()
+        && !Folded.Differ(Item.Maker, other.Item.Maker)
         && !_entries.Any(e => other._entries.Any(o => o.Visit.Visit == e.Visit.Visit));
 
     /// <summary>The item with what is fitted to it and what it may be under another tag: it stands no better than any of these.</summary>
-    public FoundItem With(IEnumerable<StandingToday> parts, IEnumerable<StandingToday> others)
+    public FoundItem With(IReadOnlyList<FoundItem> parts, IEnumerable<FoundItem> others)
     {
-        var fitted = parts.Select(p => p._alone).Where(p => p.Standing is not Standing.NotIssued).ToList();
+        var fitted = parts.Where(p => p.Standing is not Standing.NotIssued).ToList();
         var worst = fitted
             .Select(p => (Item: p, Why: $"{p.Id}, which is fitted to it: {p.Why}"))
             .Concat(
                 others
-                    .Select(o => o._alone)
                     .Where(o => o.Standing is Standing.Withdrawn or Standing.Held)
                     .Select(o => (Item: o, Why: $"{o.Id} has the same serial number: {o.Why}"))
             )
             .OrderBy(w => w.Item.Standing)
             .FirstOrDefault();
-        return worst.Item is null || worst.Item.Standing >= _alone.Standing
-            ? _alone with
+        return worst.Item is null || worst.Item.Standing >= Alone.Standing
+            ? Alone with
             {
-                UsableThrough = fitted.Aggregate(_alone.UsableThrough, (day, part) => Earlier(day, part.UsableThrough)),
+                UsableThrough = fitted.Aggregate(Alone.UsableThrough, (day, part) => Earlier(day, part.UsableThrough)),
             }
-            : _alone with
+            : Alone with
             {
                 Standing = worst.Item.Standing is Standing.Withdrawn ? Standing.Held : worst.Item.Standing,
                 Why = worst.Why,
@@ -89,16 +93,16 @@ internal sealed class StandingToday
             };
     }
 
-    private FoundItem Alone()
+    private FoundItem Decided()
     {
         var history = _entries.Select(Visit).ToList();
         var at = Math.Max(0, _entries.ToList().FindIndex(e => e.Outcome.Codes is not [NotExamined]));
         var (standing, why) = Of(_entries[at], history[at]);
         return new FoundItem
         {
-            Id = _entries[0].Item.Id!,
-            Owner = _entries[0].Owner,
-            Item = _entries[0].Item,
+            Id = Id,
+            Owner = Owner,
+            Item = Item,
             Standing = standing,
             Why = why,
             UsableThrough = standing is Standing.InService ? Through(_entries[at].Outcome) : null,

@@ -108,6 +108,28 @@ public sealed class FindItemsTests : IDisposable
             "H-1 Overdue"
         ),
         (
+            "the part's serial number is on another tag, cut",
+            [OnHarness(), Visit("V-9", Autumn).Bridge("RB-9", "Q100", i => i.Cut())],
+            "H-1",
+            "H-1 Held"
+        ),
+        (
+            "its serial number left out since, and cut under another tag",
+            [
+                Bridge(Spring),
+                Visit("V-2", Summer).Bridge("RB-1", null, i => i.Mark("M7")),
+                Visit("V-9", Autumn).Bridge("RB-9", "Q100", i => i.Cut()),
+            ],
+            "RB-1",
+            "RB-9 Withdrawn|RB-1 Held"
+        ),
+        (
+            "cut under its new tag",
+            [Bridge(Spring), Visit("V-9", Autumn).Bridge("RB-9", "Q777", i => i.Formerly("RB-1").Cut())],
+            "RB-1",
+            "RB-1 Withdrawn"
+        ),
+        (
             "two firms, one tag",
             [Bridge(Spring, i => i.Cut()), Visit("V-9", Autumn, "Other Firm").Bridge("RB-1", "Z9")],
             "RB-1",
@@ -138,6 +160,17 @@ public sealed class FindItemsTests : IDisposable
         );
         Assert.All(found, f => Assert.NotEmpty(f.Why));
         Assert.All(found, f => Assert.Null(f.UsableThrough));
+    }
+
+    [Fact]
+    public void What_was_cut_without_a_row_of_its_own_is_withdrawn_and_keeps_its_serial_number()
+    {
+        Import(Bridge(Spring));
+        var unlisted = System.Text.Json.Nodes.JsonNode.Parse(Bridge(Autumn, i => i.Cut()).Json)!;
+        unlisted["items"]!.AsArray().Clear();
+        Import(unlisted.ToJsonString());
+        var found = Assert.Single(FindItems.ByMarking(_workspace.Register, "RB-1", Today));
+        Assert.Equal((Standing.Withdrawn, "Q100"), (found.Standing, found.Item.Serial));
     }
 
     [Theory]
@@ -178,10 +211,12 @@ public sealed class FindItemsTests : IDisposable
     private static StoryVisit OnHarness(Func<StoryItem, StoryItem>? more = null) =>
         Visit("V-1", Summer).Harness("H-1", "H100").Bridge("RB-1", "Q100", i => (more ?? (j => j))(i.On("H-1")));
 
-    private void Import(StoryVisit visit)
+    private void Import(StoryVisit visit) => Import(visit.Json);
+
+    private void Import(string json)
     {
         var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
-        File.WriteAllText(path, visit.Json);
+        File.WriteAllText(path, json);
         ImportVisits.Run([path], _workspace.Register, Today, KnownRules.BuiltIn);
     }
 }
