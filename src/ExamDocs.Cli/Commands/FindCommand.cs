@@ -28,8 +28,7 @@ internal static class FindCommand
             Console.Error.WriteLine(place.Missing);
             return ExitCode.Refused;
         }
-        var exact = FindItems.ByMarking(place.Place, asked, CommonOptions.Today());
-        var (items, inAll) = exact.Count > 0 ? (exact, exact.Count) : FindItems.ByWords(place.Place, asked, CommonOptions.Today());
+        var (items, inAll) = FindItems.Of(place.Place, asked, CommonOptions.Today());
         if (items.Count == 0)
         {
             Console.Error.WriteLine($"The register knows nothing of '{asked}'. Treat it as never examined.");

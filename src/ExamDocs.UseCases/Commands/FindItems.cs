@@ -21,13 +21,26 @@ public static class FindItems
     /// <param name="today">The day on which it is looked at.</param>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
     /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
-    public static IReadOnlyList<FoundItem> ByMarking(string place, string marking, LocalDate today)
+    public static IReadOnlyList<FoundItem> ByMarking(string place, string marking, LocalDate today) =>
+        ByMarkings(place, [marking], today)[0];
+
+    /// <summary>As <see cref="ByMarking"/>, for many at once: the register is opened, and each of its records read, once.</summary>
+    /// <returns>One list for each marking, in their order.</returns>
+    public static IReadOnlyList<IReadOnlyList<FoundItem>> ByMarkings(string place, IReadOnlyList<string> markings, LocalDate today)
     {
-        ArgumentNullException.ThrowIfNull(marking);
+        ArgumentNullException.ThrowIfNull(markings);
         using var register = DocumentRegister.OpenToRead(place, today);
         var items = new ItemsOnRecord(register, today);
-        return InOrder(Markings(register, marking).SelectMany(items.Bearing));
+        return [.. markings.Select(m => InOrder(Markings(register, m).SelectMany(items.Bearing)))];
     }
+
+    /// <summary>What somebody looks for: by its marking where an item has it, else by its words.</summary>
+    /// <param name="place">The register.</param>
+    /// <param name="asked">What was typed or scanned.</param>
+    /// <param name="today">The day on which it is looked at.</param>
+    /// <returns>The items, and how many there are in all.</returns>
+    public static (IReadOnlyList<FoundItem> Items, int InAll) Of(string place, string asked, LocalDate today) =>
+        ByMarking(place, asked, today) is { Count: > 0 } exact ? (exact, exact.Count) : ByWords(place, asked, today);
 
     /// <summary>
     /// Items that have every word of the text in their id, serial number, owner's mark, maker, model, description or owner.

@@ -29,16 +29,7 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
                 return Refused("the data within are not whole: every document holds examdocs.json, outcome.json and document.json");
             return Read(document, record, outcome);
         }
-        catch (Exception e)
-            when (e
-                    is PdfSyntaxException
-                        or ArgumentException
-                        or InvalidOperationException
-                        or FormatException
-                        or OverflowException
-                        or IOException
-                        or NotSupportedException
-            )
+        catch (Exception e) when (IsOfTheFile(e))
         {
             return Refused("it is not one of our documents, or it is damaged: what is in the file cannot be read");
         }
@@ -59,6 +50,17 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
             ? Refused($"the record within cannot be read: {read.Unreadable}")
             : (new DocumentContents(basis, read, outcome), $"it calls itself {basis.Number}, and the data it was made from are whole");
     }
+
+    /// <summary>A failure to read a file that somebody altered or damaged, as against a mistake in the program.</summary>
+    public static bool IsOfTheFile(Exception failure) =>
+        failure
+            is PdfSyntaxException
+                or ArgumentException
+                or InvalidOperationException
+                or FormatException
+                or OverflowException
+                or IOException
+                or NotSupportedException;
 
     private static (DocumentContents?, string) Refused(string why) => (null, why);
 }

@@ -25,7 +25,7 @@ internal static class PrintQuestion
                 )
                 : null;
         }
-        catch (Exception e) when (IsOfTheFile(e))
+        catch (Exception e) when (DocumentContents.IsOfTheFile(e))
         {
             return Statement.Fails(Question, "its pages cannot be read");
         }
@@ -63,7 +63,7 @@ internal static class PrintQuestion
             }
             return Fails(fewest!);
         }
-        catch (Exception e) when (IsOfTheFile(e))
+        catch (Exception e) when (DocumentContents.IsOfTheFile(e))
         {
             return Fails(["it has no pages that can be read"]);
         }
@@ -110,14 +110,4 @@ internal static class PrintQuestion
             "the pages do not show what follows from the data within: "
                 + $"{string.Join("; ", found.Take(Quoted))}{(found.Count > Quoted ? "; and more" : "")}"
         );
-
-    private static bool IsOfTheFile(Exception e) =>
-        e
-            is PdfSyntaxException
-                or ArgumentException
-                or InvalidOperationException
-                or FormatException
-                or OverflowException
-                or IOException
-                or NotSupportedException;
 }

@@ -29,13 +29,7 @@ internal static class DeskEndpoints
             return Answer.SeeOther("/who");
         var (visits, words) = (desk.Visits, WorkbenchWords.In(who.Now.Language));
         return Answer.Page<DeskPage>(
-            new DeskModel(
-                visits,
-                request.Register.Shown,
-                request.Register.Exists ? null : words.Say(request.Register.Missing),
-                refused,
-                words
-            )
+            new DeskModel(visits, request.Register.Shown, words.Missing(request.Register), refused, words)
             {
                 Drafts = visits.Where(v => v.Draft is not null).ToDictionary(v => v.Id, v => Called(v, words), StringComparer.Ordinal),
                 Start = start,

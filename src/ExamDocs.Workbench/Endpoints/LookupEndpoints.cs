@@ -27,13 +27,8 @@ internal static class LookupEndpoints
     {
         var (words, asked) = (WorkbenchWords.In(who.Now.Language), context.Request.Query["q"].ToString().Trim());
         if (asked.Length == 0 || !request.Register.Exists)
-        {
-            var missing = request.Register.Exists ? null : words.Say(request.Register.Missing);
-            return Answer.Page<FindPage>(new FindModel(asked, [], 0, missing, words));
-        }
-        var (place, today) = (request.Register.Place, request.Today());
-        var exact = FindItems.ByMarking(place, asked, today);
-        var (items, inAll) = exact.Count > 0 ? (exact, exact.Count) : FindItems.ByWords(place, asked, today);
+            return Answer.Page<FindPage>(new FindModel(asked, [], 0, words.Missing(request.Register), words));
+        var (items, inAll) = FindItems.Of(request.Register.Place, asked, request.Today());
         return Answer.Page<FindPage>(new FindModel(asked, items, inAll, null, words));
     }
 
@@ -48,15 +43,12 @@ internal static class LookupEndpoints
             markings.Add(marking);
         if (markings.Count > MostReturns)
             return Answer.Page<ReturnsPage>(new ReturnsModel([], before, words.ListIsFull(MostReturns), words));
-        var (place, today) = (request.Register.Place, request.Today());
-        var known = request.Register.Exists;
+        var missing = words.Missing(request.Register);
+        var items = missing is null
+            ? FindItems.ByMarkings(request.Register.Place, markings, request.Today())
+            : [.. markings.Select(_ => Array.Empty<FoundItem>())];
         return Answer.Page<ReturnsPage>(
-            new ReturnsModel(
-                [.. markings.Select(m => new ReturnedItem(m, known ? FindItems.ByMarking(place, m, today) : []))],
-                string.Join('\n', markings),
-                known ? null : words.Say(request.Register.Missing),
-                words
-            )
+            new ReturnsModel([.. markings.Zip(items, (m, of) => new ReturnedItem(m, of))], string.Join('\n', markings), missing, words)
         );
     }
 }

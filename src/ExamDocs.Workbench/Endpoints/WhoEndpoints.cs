@@ -22,7 +22,7 @@ internal static class WhoEndpoints
             new WhoModel(
                 who,
                 request.Register.Shown,
-                request.Register.Exists ? null : WorkbenchWords.In(who.Language).Say(request.Register.Missing),
+                WorkbenchWords.In(who.Language).Missing(request.Register),
                 faults,
                 WorkbenchWords.In(who.Language)
             ),

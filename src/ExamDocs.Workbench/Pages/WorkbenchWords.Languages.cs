@@ -1,5 +1,6 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.Workbench.Pages;
 
@@ -10,6 +11,9 @@ public abstract partial class WorkbenchWords
 
     /// <summary>The words of this language; English where there are none.</summary>
     public static WorkbenchWords In(string tag) => All.FirstOrDefault(w => string.Equals(w.Tag, tag, StringComparison.Ordinal)) ?? All[0];
+
+    /// <summary>What to say where the register is not there; null where it is.</summary>
+    public string? Missing(RegisterPlace register) => register.Exists ? null : Say(register.Missing);
 
     /// <summary>A message of the program in this language.</summary>
     public string Say(Message message)
