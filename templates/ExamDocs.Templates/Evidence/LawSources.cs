@@ -1,5 +1,6 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.Templates.Shared.Wording.LawAndSources;
 
@@ -10,8 +11,6 @@ public sealed class LawSources
 {
     private static LawAndSourcesPhrases Words => LawAndSourcesPhrases.Current;
 
-    private const string Paragraph = " para ";
-
     /// <param name="visit">The visit.</param>
     /// <param name="items">At least one.</param>
     internal LawSources(DeterminedVisit visit, IReadOnlyList<DeterminedItem> items)
@@ -20,7 +19,9 @@ public sealed class LawSources
         var regimes = items.SelectMany(i => i.Regimes).DistinctBy(r => r.Id, StringComparer.Ordinal).ToList();
         Lines =
         [
-            .. regimes.SelectMany(r => r.Laws.InForce(day)).Select(l => Line(Words.Law, $"{Cited(l)}; {Words.Confidence(l.Confidence)}")),
+            .. regimes
+                .SelectMany(r => r.Laws.InForce(day))
+                .Select(l => Line(Words.Law, $"{LawCitations.Of(l)}; {Words.Confidence(l.Confidence)}")),
             .. items
                 .Select(i => i.Interval)
                 .OfType<ExaminationInterval>()
@@ -45,12 +46,7 @@ public sealed class LawSources
                 : Array.Empty<(string, string)>(),
             .. regimes.Select(r => FromMemory(r.Particulars.InForce(day))).OfType<string>().Select(text => (Words.FromMemory, text)),
             .. regimes.SelectMany(r => r.NotConfirmed).Select(text => (Words.NotConfirmed, Phrases.Text(text))),
-            .. regimes.Select(r => r.AddedFrom).OfType<string>().Select(file => Line(Words.AddedByUser, Words.Added(file))),
-            .. items
-                .Select(i => i.Category)
-                .Where(c => c?.AddedFrom is not null)
-                .DistinctBy(c => c!.Id, StringComparer.Ordinal)
-                .Select(c => (Words.AddedByUser, Words.AddedCategory(c!.Name, c.AddedFrom!))),
+            .. LawCitations.Added(regimes, items),
         ];
     }
 
@@ -80,23 +76,9 @@ public sealed class LawSources
 
     private static string? FromMemory(IReadOnlyList<Particular> particulars)
     {
-        var remembered = particulars
-            .Where(p => p.Confidence is Confidence.FromMemory)
-            .GroupBy(p => p.Source.Split(Paragraph)[0], p => p.Source.Split(Paragraph)[^1], StringComparer.Ordinal)
-            .Select(g =>
-                g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}"
-            )
-            .ToList();
-        return remembered.Count == 0 ? null : Words.ParticularsFromMemory(remembered.Select(Phrases.Source));
+        var remembered = LawCitations.ByLaw(particulars.Where(p => p.Confidence is Confidence.FromMemory).Select(p => p.Source)).ToList();
+        return remembered.Count == 0 ? null : Words.ParticularsFromMemory(remembered);
     }
-
-    private static string Cited(Law law) =>
-        new Law
-        {
-            Title = Phrases.Text(law.Title),
-            Number = Phrases.Source(law.Number),
-            Confidence = law.Confidence,
-        }.Cited;
 
     private static (string Heading, string Text) Line(string heading, string text) =>
         (heading, $"{char.ToUpperInvariant(text[0])}{text[1..]}.");

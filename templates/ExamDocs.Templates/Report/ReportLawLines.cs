@@ -1,6 +1,7 @@
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Templates.Report.Wording;
+using ExamDocs.Templates.Shared;
 using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.Templates.Shared.Wording.LawAndSources;
 
@@ -12,8 +13,6 @@ namespace ExamDocs.Templates.Report;
 /// </summary>
 public sealed class ReportLawLines
 {
-    private const string Paragraph = " para ";
-
     private static LawAndSourcesPhrases Words => LawAndSourcesPhrases.Current;
 
     internal ReportLawLines(DeterminedVisit visit, IReadOnlyList<DeterminedItem> items)
@@ -23,12 +22,18 @@ public sealed class ReportLawLines
         var laws = regimes.SelectMany(r => r.Laws.InForce(day)).ToList();
         string[] notRead =
         [
-            .. laws.Where(l => WasNotRead(l.Confidence)).Select(Cited),
-            .. Sources(regimes.SelectMany(r => r.Particulars.InForce(day)).Where(p => WasNotRead(p.Confidence)).Select(p => p.Source)),
+            .. laws.Where(l => WasNotRead(l.Confidence)).Select(LawCitations.Of),
+            .. LawCitations.ByLaw(
+                regimes
+                    .SelectMany(r => r.Particulars.InForce(day))
+                    .Where(p => WasNotRead(p.Confidence))
+                    .Select(p => p.Source)
+                    .Distinct(StringComparer.Ordinal)
+            ),
         ];
         Lines =
         [
-            .. laws.Select(l => (Words.Law, $"{Cited(l)}.")),
+            .. laws.Select(l => (Words.Law, $"{LawCitations.Of(l)}.")),
             .. notRead.Length > 0
                 ?
                 [
@@ -42,15 +47,7 @@ public sealed class ReportLawLines
             .. visit.History.Asked is { } asked
                 ? [(Words.EarlierRecords, Words.Asked(asked.Identity, asked.KeptSince))]
                 : Array.Empty<(string, string)>(),
-            .. regimes
-                .Select(r => r.AddedFrom)
-                .OfType<string>()
-                .Select(file => (Words.AddedByUser, $"{Printed.Sentence(Words.Added(file))}.")),
-            .. items
-                .Select(i => i.Category)
-                .Where(c => c?.AddedFrom is not null)
-                .DistinctBy(c => c!.Id, StringComparer.Ordinal)
-                .Select(c => (Words.AddedByUser, Words.AddedCategory(c!.Name, c.AddedFrom!))),
+            .. LawCitations.Added(regimes, items),
         ];
     }
 
@@ -58,22 +55,4 @@ public sealed class ReportLawLines
     public IReadOnlyList<(string Heading, string Text)> Lines { get; }
 
     private static bool WasNotRead(Confidence confidence) => confidence is Confidence.FromMemory or Confidence.UnofficialCopy;
-
-    /// <summary>Paragraphs of one law behind its name, which stands once.</summary>
-    private static IEnumerable<string> Sources(IEnumerable<string> sources) =>
-        sources
-            .Distinct(StringComparer.Ordinal)
-            .GroupBy(s => s.Split(Paragraph)[0], s => s.Split(Paragraph)[^1], StringComparer.Ordinal)
-            .Select(g =>
-                g.All(rest => string.Equals(rest, g.Key, StringComparison.Ordinal)) ? g.Key : $"{g.Key}{Paragraph}{string.Join(", ", g)}"
-            )
-            .Select(Phrases.Source);
-
-    private static string Cited(Law law) =>
-        new Law
-        {
-            Title = Phrases.Text(law.Title),
-            Number = Phrases.Source(law.Number),
-            Confidence = law.Confidence,
-        }.Cited;
 }
