@@ -18,13 +18,28 @@ internal sealed class PostgresRegister : RegisterDatabase
 
     public override string Place { get; }
 
-    /// <summary>A lock of the session: the server releases it as soon as the connection is gone.</summary>
+    /// <summary>A lock of the session: where it is not given up, the server releases it once it sees that the connection is gone.</summary>
     public override RunHold Hold()
     {
         var key = BitConverter.ToInt64(RandomNumberGenerator.GetBytes(sizeof(long)));
         Connection.Number("SELECT 1 FROM pg_advisory_lock($1)", key);
-        return new RunHold(Named(key.ToString(CultureInfo.InvariantCulture), Environment.MachineName), static () => { });
+        return new RunHold(Named(key.ToString(CultureInfo.InvariantCulture), Environment.MachineName), () => GiveUp(key));
     }
+
+    /// <summary>The next run must not have to wait until the server sees that this one is gone.</summary>
+    private void GiveUp(long key)
+    {
+        try
+        {
+            Unlock(key);
+        }
+        catch (Exception failure) when (failure is DbException or IOException)
+        {
+            // A lost connection holds nothing for long.
+        }
+    }
+
+    private void Unlock(long key) => Connection.Number("SELECT CASE WHEN pg_advisory_unlock($1) THEN 1 ELSE 0 END", key);
 
     public override bool HasEnded(string run)
     {
@@ -33,7 +48,7 @@ internal sealed class PostgresRegister : RegisterDatabase
             return true;
         if (Connection.Number("SELECT CASE WHEN pg_try_advisory_lock($1) THEN 1 ELSE 0 END", key) == 0)
             return false;
-        Connection.Number("SELECT CASE WHEN pg_advisory_unlock($1) THEN 1 ELSE 0 END", key);
+        Unlock(key);
         return true;
     }
 
