@@ -24,7 +24,7 @@ internal static class CommandLineErrors
         where type == typeof(FileInfo) || type == typeof(DirectoryInfo)
         select $"{option.Option.Name} is empty: name a {(type == typeof(FileInfo) ? "file" : "folder")}.";
 
-    /// <summary>Where a command is wanted, the first word that is none is what is wrong; what follows belongs to it.</summary>
+    /// <summary>Where a command is expected, only the first unknown word is reported; the words after it belong to it.</summary>
     private static string? UnknownCommand(ParseResult parsed)
     {
         var command = parsed.CommandResult.Command;
@@ -47,7 +47,7 @@ internal static class CommandLineErrors
         return options.SelectMany(o => o.Aliases.Prepend(o.Name)).Where(n => n.StartsWith("--", StringComparison.Ordinal));
     }
 
-    /// <summary>The parser takes a misspelt option for one more input; a file whose name starts so can be written ./-name.</summary>
+    /// <summary>The parser takes a misspelt option for an input. A file whose name starts with a dash can be written as ./-name.</summary>
     private static IEnumerable<string> UnknownOptions(ParseResult parsed) =>
         parsed
             .CommandResult.Children.OfType<ArgumentResult>()

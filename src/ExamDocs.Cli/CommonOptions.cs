@@ -8,7 +8,7 @@ using NodaTime.Text;
 
 namespace ExamDocs.Cli;
 
-/// <summary>Options that several commands have, and what they come to.</summary>
+/// <summary>Options that several commands share, and how they are read.</summary>
 internal static class CommonOptions
 {
     private const string RegisterVariable = "EXAMDOCS_REGISTER";
@@ -32,7 +32,7 @@ internal static class CommonOptions
 
     public static readonly Option<bool> Quiet = new("--quiet") { Description = "Say nothing but errors.", Recursive = true };
 
-    /// <summary>For every command whose answer can hang on it.</summary>
+    /// <summary>For every command whose answer can depend on it.</summary>
     public static readonly Option<DirectoryInfo?> Rules = new("--rules")
     {
         Description =

@@ -14,7 +14,7 @@ internal sealed class DoubleClick(bool isOne)
     /// <summary>The arguments to go by, where these were typed.</summary>
     public string[] Meaning(string[] typed) => isOne && typed.Length == 0 ? ["workbench"] : typed;
 
-    /// <summary>Leaves a message on the screen until it was read: the window closes with the program.</summary>
+    /// <summary>Waits for a key after a message: the window closes with the program.</summary>
     public void WaitUntilRead(int exitCode, TextReader input, TextWriter output)
     {
         if (!isOne || exitCode == ExitCode.Done)
@@ -23,7 +23,7 @@ internal sealed class DoubleClick(bool isOne)
         input.ReadLine();
     }
 
-    // A shell is in its window beside the program; alone in it is only what has got a window of its own.
+    // A shell shares its window with the program; only a program that got a window of its own is alone in it.
     private static uint ProcessesInThisWindow() => GetConsoleProcessList(new uint[2], 2);
 
     [DllImport("kernel32", EntryPoint = "GetConsoleProcessList", SetLastError = true)]

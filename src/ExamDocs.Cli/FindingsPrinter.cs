@@ -8,7 +8,7 @@ namespace ExamDocs.Cli;
 /// <summary>Prints what is to be told of findings to standard error, and outcomes to standard output.</summary>
 internal sealed class FindingsPrinter
 {
-    /// <summary>Lines of findings that somebody still reads; who wants more asks for all.</summary>
+    /// <summary>Most lines of findings that are printed unless all are asked for.</summary>
     private const int MostLines = 40;
 
     private readonly bool _quiet;
@@ -58,7 +58,7 @@ internal sealed class FindingsPrinter
     private IReadOnlyList<FindingGroup> Told(CheckedInput input, bool acrossValues) =>
         [.. input.Told(acrossValues).Where(g => !_quiet || g.First.Severity is Severity.Error)];
 
-    /// <summary>The gravest of all inputs, as many as there is room for, and one at least.</summary>
+    /// <summary>The gravest findings of all inputs, as many as there is room for, and at least one.</summary>
     private HashSet<FindingGroup> Gravest(IReadOnlyList<IReadOnlyList<FindingGroup>> told)
     {
         HashSet<FindingGroup> shown = new(ReferenceEqualityComparer.Instance);

@@ -43,7 +43,7 @@ internal static class OutcomesPrinter
             );
         foreach (var rows in unread)
             table.AddRow(Markup.Escape(rows), Markup.Escape(Screen.Say(NotRead)), "", "", "");
-        // A line that wraps is no line for the program that reads it from a pipe.
+        // A program that reads from a pipe takes each line for one item: lines must not wrap.
         if (Console.IsOutputRedirected)
             AnsiConsole.Profile.Width = PipedWidth;
         AnsiConsole.Write(table);
@@ -78,7 +78,7 @@ internal static class OutcomesPrinter
             _ => [Screen.Say($"{rows} rows not read")],
         };
 
-    /// <summary>What may not be used stands out by its letters, not by colour.</summary>
+    /// <summary>What may not be used is printed in capitals; nothing depends on colour.</summary>
     private static string Tone(Outcome outcome) =>
         outcome is Outcome.Withdraw or Outcome.Undetermined ? Screen.Say(outcome.Said()).ToUpperInvariant() : Screen.Say(outcome.Said());
 

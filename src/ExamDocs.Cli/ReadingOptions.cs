@@ -35,7 +35,7 @@ internal static class ReadingOptions
 
     private static void Check(CommandResult command)
     {
-        // What is no number is said by its own parser; asking for its value would throw.
+        // The option's own parser reports what is no number; reading the value would throw.
         if (
             TryTyped(command, ReadFrom, out var metres)
             && TryTyped(command, Factor, out var factor)

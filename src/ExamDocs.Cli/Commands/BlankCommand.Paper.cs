@@ -81,7 +81,7 @@ internal static partial class BlankCommand
             command.AddError("--answers fills in a workbook; a check sheet shows the answers of last time and ticks none");
     }
 
-    /// <summary>Told by what was typed: a value that cannot be parsed throws when it is asked for.</summary>
+    /// <summary>Looks at the words typed, because reading a value that cannot be parsed would throw.</summary>
     private static bool IsPaper(CommandResult command) => command.GetResult(Out) is { Tokens: [var typed, ..] } && IsPaper(typed.Value);
 
     private static bool IsPaper(string file) => string.Equals(Path.GetExtension(file), ".pdf", StringComparison.OrdinalIgnoreCase);

@@ -134,6 +134,6 @@ internal static partial class BlankCommand
         return ExitCode.Done;
     }
 
-    // A file of that name can be written ./register.
+    // A file named register can be written as ./register.
     private static bool IsRegister(string? from) => string.Equals(from, TheRegister, StringComparison.Ordinal);
 }

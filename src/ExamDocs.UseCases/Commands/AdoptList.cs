@@ -11,7 +11,7 @@ namespace ExamDocs.UseCases.Commands;
 /// <summary>Takes a firm's own list of kit into a capture workbook. Nothing in it decides anything.</summary>
 public static class AdoptList
 {
-    /// <summary>Ten times what a large firm has; a workbook to type in is no place for more.</summary>
+    /// <summary>Common practice, no source: a larger list is no workbook to type in.</summary>
     private const int MostRows = 10_000;
 
     /// <exception cref="IOException">A file cannot be written; the list is as it was.</exception>

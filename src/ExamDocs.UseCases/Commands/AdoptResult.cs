@@ -6,7 +6,7 @@ public sealed record AdoptResult
     /// <summary>Why nothing was done, a sentence each; empty where the list was read.</summary>
     public IReadOnlyList<string> Refused { get; init; } = [];
 
-    /// <summary>What has to be settled first, a sentence each; no workbook is written then.</summary>
+    /// <summary>Questions to settle first, a sentence each; until then no workbook is written.</summary>
     public IReadOnlyList<string> ToSettle { get; init; } = [];
 
     /// <summary>The map that was written; null for none.</summary>
@@ -21,6 +21,6 @@ public sealed record AdoptResult
     /// <summary>Every filled row of the list that became no item: sheet, row, why.</summary>
     public IReadOnlyList<(string Sheet, int Row, string Why)> LeftOut { get; init; } = [];
 
-    /// <summary>What has to be known about the items, a sentence each.</summary>
+    /// <summary>What the user should know about the items, a sentence each.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 }

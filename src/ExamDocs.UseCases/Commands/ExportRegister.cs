@@ -49,7 +49,7 @@ public static class ExportRegister
         return (visits.Count, issued.Count);
     }
 
-    /// <summary>Nothing is written where anything that is there would have to give way.</summary>
+    /// <summary>Nothing is written if any existing file would have to be replaced.</summary>
     private static void Require(
         string folder,
         DocumentRegister register,

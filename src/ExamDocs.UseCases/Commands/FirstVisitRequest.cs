@@ -23,8 +23,8 @@ public sealed record FirstVisitRequest(string OutFile, IReadOnlyList<(string Cat
     public Browser? Browser { get; init; }
 }
 
-/// <summary>What came of it.</summary>
+/// <summary>The pile that was printed, or why none was.</summary>
 /// <param name="Pages">Pages of the pile.</param>
 /// <param name="Refused">Why nothing was printed; null where it was.</param>
-/// <param name="Failure">Why the machinery stopped; null where it did not.</param>
+/// <param name="Failure">Why disk, browser or register stopped the run; null where nothing did.</param>
 public sealed record FirstVisitResult(int Pages, string? Refused, string? Failure);

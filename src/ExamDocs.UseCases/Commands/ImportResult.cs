@@ -2,7 +2,7 @@ using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Commands;
 
-/// <summary>What came of an import.</summary>
+/// <summary>The result of an import.</summary>
 /// <param name="Inputs">The inputs as checked, in the order of their visits' days.</param>
 /// <param name="New">How many visits the register did not know.</param>
 /// <param name="Known">How many it knew already: nothing was changed for these.</param>

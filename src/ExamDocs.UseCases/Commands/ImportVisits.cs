@@ -22,15 +22,15 @@ public static class ImportVisits
         if (read.Exists(v => v.Unreadable is not null))
             return new ImportResult(DecideRun.Check(read, null, today, rules), 0, 0);
         using var register = DocumentRegister.Open(place, today);
-        // The earlier visit first. Of one day they stay as they are named: versions of one record may be among them, and the last
-        // is the one that counts.
+        // The earlier visit first. Visits of one day stay in the order in which they were named: they may be versions of one record, of
+        // which the last counts.
         read = [.. read.OrderBy(v => v.Read.Record!.Visit.ExaminedOn ?? LocalDate.MinIsoValue)];
         var run = DecideRun.Remember(read, register, today, rules);
         var added = run.Numbers.Count(n => n.IsNew);
         return new ImportResult(run.Inputs, added, run.Inputs.Count - added) { Remarks = run.Remarks(register) };
     }
 
-    /// <summary>JSON may be what an export wrote, which holds what reading it first had found; photos are not looked for.</summary>
+    /// <summary>JSON may come from an export, which also holds what was found at the first reading. Photos are not looked for.</summary>
     private static ReadResult Read(string path, KnownRules rules)
     {
         if (

@@ -4,12 +4,12 @@ using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Commands;
 
-/// <summary>What came of it.</summary>
+/// <summary>The labels that were printed, or why none were.</summary>
 /// <param name="Inputs">The inputs as checked.</param>
 /// <param name="Labels">The labels on the sheet, in their order.</param>
 /// <param name="Refused">Why nothing was printed; null where it was, or where there was nothing to print.</param>
 /// <param name="Unprintable">Sentences about labels that could not be printed as recorded.</param>
-/// <param name="Failure">Why the machinery stopped; null where it did not.</param>
+/// <param name="Failure">Why disk, browser or register stopped the run; null where nothing did.</param>
 public sealed record LabelResult(
     IReadOnlyList<CheckedInput> Inputs,
     IReadOnlyList<Issued> Labels,

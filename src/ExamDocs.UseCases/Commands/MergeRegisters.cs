@@ -10,7 +10,7 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
 
-/// <summary>Takes another register into one, so that what either knew holds in it.</summary>
+/// <summary>Takes another register in: what either of them knew then holds in the one.</summary>
 public static class MergeRegisters
 {
     /// <param name="place">The register that takes in.</param>
@@ -39,7 +39,7 @@ public static class MergeRegisters
     }
 
     /// <summary>
-    /// What visits of one register found out of use, with what visits of the other say of the same item: neither register could end
+    /// What visits of one register withdrew, beside what visits of the other say of the same item: neither register could end
     /// a document that only the other had.
     /// </summary>
     private static IEnumerable<(int ByVisit, LocalDate On, string Why, KnownLine Line)> OutOfUse(
@@ -85,7 +85,7 @@ public static class MergeRegisters
         : IsOutOfUse(outcome) ? "is held: it could not be determined"
         : null;
 
-    /// <summary>What was only not examined ends nothing.</summary>
+    /// <summary>An item that was only not examined ends nothing.</summary>
     private static bool IsOutOfUse(RememberedOutcome outcome) =>
         string.Equals(outcome.Outcome, Outcome.Withdraw.Word(), StringComparison.Ordinal)
         || (string.Equals(outcome.Outcome, Outcome.Undetermined.Word(), StringComparison.Ordinal) && outcome.Codes.Any(c => c is not "U0"));

@@ -2,7 +2,7 @@ using ExamDocs.Register.Merging;
 
 namespace ExamDocs.UseCases.Commands;
 
-/// <summary>What came of taking another register in.</summary>
+/// <summary>The result of taking in another register.</summary>
 public sealed class MergeReport
 {
     internal MergeReport(MergeResult result, IReadOnlyList<string> remarks) =>

@@ -49,7 +49,7 @@ public sealed record HandTagRequest
 /// </summary>
 public static class PrintHandTags
 {
-    /// <summary>Most at a time, inclusive; more is taken for a slip of the pen.</summary>
+    /// <summary>Most at a time, inclusive; a larger number is taken for a typing error.</summary>
     public const int Most = 500;
 
     /// <returns>Why nothing was printed; null where it was.</returns>

@@ -33,7 +33,7 @@ public static class PrintLabels
         if (read.Any(v => v.Unreadable is not null))
             return new LabelResult(DecideRun.Check(read, null, request.Today, request.Rules), [], null, [], null);
 
-        // What asks for numbers alone issues nothing, and makes no register.
+        // A run that asks for numbered labels only issues nothing, and makes no register.
         if (read.Count == 0 && !DocumentRegister.Exists(request.RegisterPath))
             return LabelResult.Stopped($"{codes[0].Number} is no label of a register here: there is none yet", []);
         await using var run = RegisteredRun.Open(

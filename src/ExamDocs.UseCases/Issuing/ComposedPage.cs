@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace ExamDocs.UseCases.Issuing;
 
-/// <summary>A page composed, its pictures apart from its text.</summary>
+/// <summary>A composed page, with the pictures kept apart from the text.</summary>
 /// <param name="Text">The HTML without what the pictures show.</param>
 /// <param name="Pictures">Each as base64, in their order; empty for one of which only the place is known.</param>
 internal sealed partial record ComposedPage(string Text, IReadOnlyList<string> Pictures)
@@ -10,7 +10,7 @@ internal sealed partial record ComposedPage(string Text, IReadOnlyList<string> P
     public static ComposedPage Of(string html) =>
         new(Picture().Replace(html, "${words}"), [.. Picture().Matches(html).Select(m => m.Groups["jpeg"].Value)]);
 
-    /// <summary>Whether both show the same. A picture of which only the place is known is like any other.</summary>
+    /// <summary>Whether both show the same. Where only the place of a picture is known, it equals any picture there.</summary>
     public bool IsSameAs(ComposedPage other) =>
         string.Equals(Text, other.Text, StringComparison.Ordinal)
         && Pictures.Count == other.Pictures.Count

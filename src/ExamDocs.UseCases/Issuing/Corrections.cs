@@ -8,7 +8,7 @@ using ExamDocs.Templates;
 namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>
-/// Keeps what was issued true to the latest version of a record. A document whose content is still what the record says stays current
+/// Keeps issued documents in step with the latest version of a record. A document whose content is still what the record says stays current
 /// under its number, however the others were asked for. One whose content changed is replaced by its successor; what the corrected record
 /// no longer justifies is taken back. A label that keeps an item from being used is never taken back without somebody's asking for it.
 /// </summary>
@@ -34,7 +34,7 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
 
     private sealed record Version(int Number, Func<Observation, PhotoPrint?> Photos, EarlierVersions Earlier);
 
-    /// <summary>Takes over the number that the register has given to a visit, before its documents are issued.</summary>
+    /// <summary>Notes the number that the register gave to a visit; call it before the visit's documents are issued.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="number">Its number.</param>
     /// <param name="photos">Its photos; left out, none.</param>

@@ -37,7 +37,7 @@ internal sealed class DocumentFolder(DocumentRegister register, string folder)
                 .DistinctBy(d => d.Document.Number, StringComparer.Ordinal),
         ];
 
-    /// <summary>Names of all that can be a document: whether any came or went while they were looked at.</summary>
+    /// <summary>Names of every file that can be a document, to see whether any was added or removed meanwhile.</summary>
     public IReadOnlyList<string> Names() => [.. new[] { folder, Path.Combine(folder, Replaced) }.SelectMany(NamesIn)];
 
     private string SetApart(DocumentStatus old, string file)

@@ -33,10 +33,10 @@ internal sealed record DocumentJob(
 {
     private static readonly LocalDate NoDay = new(2000, 1, 1);
 
-    /// <summary>What of it does not fit on the paper as it should; asked for before a number is taken.</summary>
+    /// <summary>What does not fit on the paper as it should; looked at before a number is taken.</summary>
     public Func<IReadOnlyList<Shortfall>> Shortfalls { get; init; } = static () => [];
 
-    /// <summary>What stands for the document's number and day before it has them.</summary>
+    /// <summary>Placeholders for the number and the day of a document that has none yet.</summary>
     public static DocumentIdentity Draft(DocumentType type) => new(type.Kind, $"{type.Letter}-0000-000000", NoDay, "0");
 
     /// <summary>The language it is made in.</summary>
@@ -80,7 +80,7 @@ internal sealed record DocumentJob(
     /// </summary>
     public Func<LeftOutItems, DocumentJob?>? Without { get; init; }
 
-    /// <summary>A danger is told even where not every character of it can be printed.</summary>
+    /// <summary>A warning is printed even if some of its characters cannot be.</summary>
     public bool IsWarning => Type == DocumentTypes.QuarantineLabel || Type == DocumentTypes.Notice;
 
     /// <summary>Its HTML, in its language.</summary>

@@ -12,7 +12,7 @@ namespace ExamDocs.UseCases.Issuing;
 internal sealed class DocumentNames(FileNamePattern pattern)
 {
     /// <param name="number">The document's number.</param>
-    /// <param name="job">The job that it was made by, or would be made by once more.</param>
+    /// <param name="job">The job that made it, or would make it again.</param>
     /// <param name="issuedOn">Day of issue; null where not known.</param>
     public string Of(string number, DocumentJob job, LocalDate? issuedOn) =>
         job.Language.In(() => pattern.NameOf(number, placeholder => placeholder switch

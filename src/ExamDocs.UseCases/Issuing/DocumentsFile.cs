@@ -15,7 +15,7 @@ public static class DocumentsFile
 
     public const string FileName = "documents.json";
 
-    /// <summary>Two runs at once may each find the other's documents; so often is it looked again.</summary>
+    /// <summary>While another run adds documents, the folder is read again at most so many times.</summary>
     private const int Attempts = 20;
 
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

@@ -56,7 +56,7 @@ internal sealed class EarlierVersions
         ];
 
     /// <summary>
-    /// Documents of other versions in a job's language whose place only documents in other languages have taken: the job takes it too.
+    /// Documents of other versions, in the job's language, that were replaced in other languages only: the job replaces them in its own.
     /// </summary>
     public IEnumerable<DocumentStatus> ReplacedInOtherLanguages(DocumentJob job) =>
         from visit in _others

@@ -21,6 +21,6 @@ public sealed record Issued(IssuedDocument Document, bool IssuedNow)
     /// <summary>Name of its file in the folder.</summary>
     public string FileName { get; init; } = Document.FileName;
 
-    /// <summary>What it was made by, or would be made by once more; null for what was only looked up.</summary>
+    /// <summary>The job that made it, or would make it again; null for a document that was only looked up.</summary>
     internal DocumentJob? Job { get; init; }
 }

@@ -18,7 +18,7 @@ namespace ExamDocs.UseCases.Issuing;
 /// </summary>
 internal sealed class IssuedContent(DocumentRegister register, KnownRules rules) : IAsyncDisposable
 {
-    /// <summary>What was decided of an item, as it is embedded.</summary>
+    /// <summary>Members of an embedded outcome that say what was decided of an item.</summary>
     private static readonly string[] Decided = ["id", "outcome", "until", "nextExaminationBy"];
 
     private readonly DocumentRenderer _renderer = new();
@@ -35,7 +35,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         return DocumentContents.Of(pdf).Contents is { } contents ? new EarlierDocument(document, contents, pdf) : null;
     }
 
-    /// <summary>Whether a document says what a job would print. A head or signature that the run does not name is no difference.</summary>
+    /// <summary>Whether a document says what a job would print. Letterhead and signature count only where the run names them.</summary>
     public async Task<bool> SaysTheSameAsync(EarlierDocument document, DocumentJob job)
     {
         var basis = document.Contents.Basis;
@@ -99,7 +99,7 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
     {
         if (string.Equals(basis.Kind, DocumentTypes.Report.Kind, StringComparison.Ordinal) && !basis.PerItem)
             return RecomposedDocument.Jobs(basis, visit, photos, leftOut(basis, visit));
-        // Of a large visit there are thousands of the others.
+        // All the others are composed once for a visit: a large one has thousands.
         var form = (visit, basis.PerItem, basis.Reading);
         if (!_composed.TryGetValue(form, out var jobs))
             _composed[form] = jobs = ComposeDocuments

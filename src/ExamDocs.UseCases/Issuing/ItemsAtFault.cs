@@ -21,7 +21,7 @@ internal sealed record ItemsAtFault(LeftOutItems LeftOut, IReadOnlyList<(Determi
             var items = job.Items.Where(i => Is(i, fault.Key)).ToList();
             if (items.Count == 0 && (!job.LeftOut.AreNamed || !job.Visit.Items.Any(i => Is(i, fault.Key))))
                 return null;
-            // One that is not reported in any case, and is named where that is said.
+            // An item that gets no report anyway is named in the schedule as not reported.
             named &= items.Count > 0;
             refused.AddRange(items.Select(i => (i, string.Join("; ", fault.Take(3).Select(f => f.Words)))));
         }

@@ -15,14 +15,14 @@ namespace ExamDocs.UseCases.Issuing;
 
 /// <summary>
 /// One document under its number: the number is taken, the page printed, read back and finished, and the document published. A
-/// number whose document does not come to be is void.
+/// number whose document is not made is void.
 /// </summary>
 /// <param name="register">Where numbers come from.</param>
 /// <param name="corrections">What the visits are known by in the register, and what their documents take the place of.</param>
 /// <param name="folder">Where the documents go; null where the register alone keeps them.</param>
 /// <param name="today">Day of issue.</param>
 /// <param name="renderer">Makes the pages.</param>
-/// <param name="heldBack">Is told of what is not printed as it was typed.</param>
+/// <param name="heldBack">Takes what cannot be printed as it was typed.</param>
 internal sealed class NumberedPrint(
     DocumentRegister register,
     Corrections corrections,

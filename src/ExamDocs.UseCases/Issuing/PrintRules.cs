@@ -2,7 +2,7 @@ using ExamDocs.Core.Findings;
 
 namespace ExamDocs.UseCases.Issuing;
 
-/// <summary>What printing can find wrong with a record that reading and checking had nothing against.</summary>
+/// <summary>What can be wrong with a record and shows only when it is printed.</summary>
 public static class PrintRules
 {
     public static readonly RuleInfo GlyphIsMissing = new(

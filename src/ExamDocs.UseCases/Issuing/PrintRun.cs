@@ -126,7 +126,8 @@ internal sealed class PrintRun(
         new(document, issuedNow) { FileName = _files?.Put(document, job) ?? document.FileName, Job = job };
 
     /// <summary>
-    /// A schedule is made once more without the items that cannot be printed whole; what belongs to no item holds all of it back.
+    /// A schedule is printed again without the items that cannot be printed whole. A fault that belongs to no item holds the whole
+    /// schedule back.
     /// </summary>
     private async Task<(Issued? Issued, DocumentJob Job)> WithoutAsync(
         DocumentJob job,

@@ -47,7 +47,7 @@ internal static partial class RecomposedDocument
                 .Select(j => j with { Language = basis.Language, Letterhead = basis.Letterhead }),
         ];
 
-    /// <summary>Where photos were printed, without what they show.</summary>
+    /// <summary>The places where photos were printed, without the photos.</summary>
     public static Func<Observation, PhotoPrint?> PlacesOfPhotos(ReadResult read)
     {
         var photos = PrintedPhotos(read);
