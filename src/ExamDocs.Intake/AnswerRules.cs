@@ -23,8 +23,8 @@ public static class AnswerRules
     public static readonly RuleInfo TwoAnswers = new(
         "INT062",
         Severity.Error,
-        "A note in the cell of an answer names no other answer",
-        "clear: defect at 200 mm is two answers, and one of them hides a danger. It counts as none.",
+        "The note of an answer names no other answer",
+        "clear, with the note defect at 200 mm, is two answers, and one of them hides a danger. It counts as none.",
         $"Type the answer that holds, and what was seen as its note.",
         Format
     )

@@ -13,6 +13,7 @@ public sealed class FindingsPrinterTests : IDisposable
 
     /// <summary>What the column lacks, its missing heading and the note on it follow from the slip.</summary>
     [Theory]
+    [InlineData("id *", "idd *")]
     [InlineData("saw-contact *", "saw contct *")]
     [InlineData("conclusion *", "conclusin *")]
     [InlineData("serial *", "serail *")]

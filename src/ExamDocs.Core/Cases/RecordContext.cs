@@ -36,6 +36,7 @@ public sealed class RecordContext
         Examinations = [.. record.Examinations.Select((e, i) => new ExaminationCase(this, e, At("examinations", i)))];
         _examinations = Examinations.Where(e => e.ItemId is not null).ToLookup(e => e.ItemId!, StringComparer.Ordinal);
         Items = [.. record.Items.Select((item, i) => new ItemCase(this, item, At("items", i)))];
+        WithoutId = Items.FirstOrDefault(i => i.Item.Id is null);
         _byId = Items.Where(i => i.Item.Id is not null).ToLookup(i => i.Item.Id!, StringComparer.Ordinal);
         Unlisted = [.. FindUnlisted().Select(own => ItemCase.Unlisted(this, own))];
         Renewals = Rows(record.Renewals, "renewals", r => r.Item);
@@ -66,6 +67,9 @@ public sealed class RecordContext
     public KnownRules Rules { get; }
 
     public VisitCase Visit { get; }
+
+    /// <summary>The first item without an id; null where every item has one.</summary>
+    internal ItemCase? WithoutId { get; }
 
     public IReadOnlyList<RowCase<Person>> People { get; }
 

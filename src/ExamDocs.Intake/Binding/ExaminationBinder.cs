@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.Binding;
 
@@ -47,6 +48,15 @@ internal static class ExaminationBinder
         // Where no note is needed, what was typed is kept as it is.
         var isNoteNeeded = state is ObservedState.Noted or ObservedState.Doubt or ObservedState.Defect;
         var note = isNoteNeeded ? m.FilledText("note") : m.Text("note");
+        if (state is { } answered && note is not null && AnswerNote.TakesBack(Words.States.WordFor(answered), note))
+        {
+            m.Report(
+                AnswerRules.TwoAnswers,
+                $"{m.Pointer}/state",
+                $"'{TextGuard.Cut(typed!, Members.MostShown)}' with the note '{TextGuard.Cut(note, Members.MostShown)}' is two answers"
+            );
+            (typed, state, note) = (null, null, $"{typed}: {note}");
+        }
         return new Observation
         {
             Criterion = m.Identity("criterion"),

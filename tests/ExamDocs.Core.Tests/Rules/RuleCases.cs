@@ -277,12 +277,163 @@ internal static class RuleCases
         ];
 
     private static RuleCase[] Conflicts =>
-        [new("CON022", "an earlier defect gone without a remedy", ["/items/0"], WithCopy("/examinations", 0, e =>
-                {
-                    foreach (var o in e["observations"]!.AsArray())
-                        o!["state"] = "clear";
-                    (e["examinedOn"], e["defects"]![0]!["criterion"]) = ("2025-11-12", "fit");
-                })), new("CON001", "a decisive defect and the conclusion fit", ["/examinations/2/conclusion"], RuleCase.All(With("/examinations/2/observations/1/state", "\"defect\""), With("/examinations/2/observations/1/note", "\"cracked\""))) { Besides = "PAR032" }, new("CON004", "a part on two items", ["/items/1/fittedTo"], WithCopy("/renewals", 0, r => r["item"] = "CON-1")) { Besides = "REN003" }, Wrong("CON005", "/items/0/fittedTo", "\"HAR-1\""), new("CON005", "two items fitted to each other", ["/items/0/fittedTo", "/items/1/fittedTo"], With("/items/0/fittedTo", "\"BRG-1\"")), Wrong("CON006", "/examinations/0/basis", "\"twelve-month\""), new("CON007", "a criterion answered twice", [$"/examinations/3/observations/{Required("helmet")}/criterion"], WithCopy("/examinations/3/observations", 0)), new("CON008", "two examinations on one day", ["/examinations/5"], WithCopy("/examinations", 3)), new("CON009", "two sets of limits", ["/items/0/model"], With("/limits/-", Limits)), Wrong("CON030", "/items/1/partNumber", "\"FB-40\""), Gone("CON030", "/items/1/partNumber"), Wrong("CON010", "/limits/0/noLimit", "true"), Wrong("CON011", "/limits/0/model", "\"Long Reach\""), Leads("CON031", "/limits/0/model", "\"F2\"", "/items/0/model"), Leads("CON031", "/limits/0/maker", "\"Fenwrigth\"", "/items/0/model"), Gone("CON031", "/items/0/model"), Wrong("CON012", "/items/0/neverUsed", "true"), Wrong("CON032", "/items/0/neverUsed", "true") with { Make = RuleCase.All(NeverUsed, With("/items/0/status", "\"stored\""), With("/examinations/0/exposure", """{ "use": "daily" }""")) }, Wrong("CON034", "/items/0/neverUsed", "true") with { Make = NeverUsed }, new("CON033", "a later defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"], With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\"")), new("CON033", "a later defect of a criterion without an answer", ["/examinations/0/defects/0/criterion"], Without($"/examinations/0/observations/{Answer("harness", "abrasion")}")), new("CON019", "a later defect of a decisive criterion that is clear", ["/examinations/0/defects/0/criterion"], RuleCase.All(With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""), With("/examinations/0/defects/0/criterion", "\"webbing-cut\""))), new("CON013", "a release after severe loading", ["/releases/0"], RuleCase.All(With($"/examinations/4/observations/{Saw}/state", "\"defect\""), With($"/examinations/4/observations/{Saw}/note", "\"held a fall\""), With("/examinations/2/conclusion", "\"withdraw\""))), new("CON014", "a release without a name", ["/releases/0/by"], RuleCase.All(Withdrawn, Without("/releases/0/by"))), new("CON014", "a release without grounds", ["/releases/0/grounds"], RuleCase.All(Withdrawn, Without("/releases/0/grounds"))), new("CON014", "a release without a date", ["/releases/0/on"], RuleCase.All(Withdrawn, Without("/releases/0/on"))), new("CON014", "a release of nothing", ["/releases/0/item"], RuleCase.All(Withdrawn, Without("/releases/0/item"))), Wrong("CON015", "/examinations/3/observations/0/criterion", "\"identty\""), Gone("CON015", "/examinations/3/observations/0/criterion"), Gone("CON016", "/examinations/3/observations/0/state"), Wrong("CON016", "/examinations/3/observations/1/state", "\"not-applicable\""), Leads("CON017", "/visit/employer/name", "\"Jon Sallowby\"", "/examinations/3/examiner"), Leads("CON017", "/visit/hiredFrom", """{ "name": "jon sallowby", "address": "4 Alder Row" }""", "/examinations/3/examiner"), Leads("CON018", "/items/0/status", "\"lost\"", "/examinations/0/conclusion"), Leads("CON018", "/items/0/status", "\"not-presented\"", "/examinations/0/conclusion"), Leads("CON018", "/disposals/0/on", "\"2026-05-11\"", "/examinations/2/conclusion"), new("CON001", "destroyed and concluded fit", ["/examinations/0/conclusion"], With("/items/0/status", "\"destroyed\"")), new("CON001", "a disposal says destroyed", ["/examinations/2/conclusion"], With("/disposals/0/action", "\"destroyed\"")), new("CON040", "no document of that number withdrew it", ["/releases/0/document"], With("/releases/0/document", "\"Q-2020-000001\"")) { Besides = "CON001" }, new("CON040", "it was not withdrawn on that day", ["/releases/0/withdrawnOn"], With("/releases/0/withdrawnOn", "\"2020-01-02\"")) { Besides = "CON001" }, new("CON019", "a defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"], RuleCase.All(With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""), With("/examinations/0/defects/0/danger", "\"now\""), With("/examinations/0/conclusion", "\"withdraw\""))), new("CON019", "a defect of a criterion that is not asked", ["/examinations/0/defects/0/criterion"], RuleCase.All(With("/examinations/0/defects/0/criterion", "\"cover-cut\""), With("/examinations/0/conclusion", "\"withdraw\""))) { Besides = "PAR032" }, new("CON020", "a helmet under the law on lifting", ["/examinations/3/regime"], Without("/examinations/3/regime")), Wrong("CON021", "/examinations/0/regime", "\"gb-wah\""), new("CON021", "kit of no stated purpose under gb-wah", ["/examinations/2/regime"], RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))) { Besides = "PAR022" }];
+        [
+            new("CON022", "an earlier defect gone without a remedy", ["/items/0"], WithCopy("/examinations", 0, DefectGone)),
+            new(
+                "CON001",
+                "a decisive defect and the conclusion fit",
+                ["/examinations/2/conclusion"],
+                RuleCase.All(
+                    With("/examinations/2/observations/1/state", "\"defect\""),
+                    With("/examinations/2/observations/1/note", "\"cracked\"")
+                )
+            )
+            {
+                Besides = "PAR032",
+            },
+            new("CON004", "a part on two items", ["/items/1/fittedTo"], WithCopy("/renewals", 0, r => r["item"] = "CON-1"))
+            {
+                Besides = "REN003",
+            },
+            Wrong("CON005", "/items/0/fittedTo", "\"HAR-1\""),
+            new(
+                "CON005",
+                "two items fitted to each other",
+                ["/items/0/fittedTo", "/items/1/fittedTo"],
+                With("/items/0/fittedTo", "\"BRG-1\"")
+            ),
+            Wrong("CON006", "/examinations/0/basis", "\"twelve-month\""),
+            new(
+                "CON007",
+                "a criterion answered twice",
+                [$"/examinations/3/observations/{Required("helmet")}/criterion"],
+                WithCopy("/examinations/3/observations", 0)
+            ),
+            new("CON008", "two examinations on one day", ["/examinations/5"], WithCopy("/examinations", 3)),
+            new("CON009", "two sets of limits", ["/items/0/model"], With("/limits/-", Limits)),
+            Wrong("CON030", "/items/1/partNumber", "\"FB-40\""),
+            Gone("CON030", "/items/1/partNumber"),
+            Wrong("CON010", "/limits/0/noLimit", "true"),
+            Wrong("CON011", "/limits/0/model", "\"Long Reach\""),
+            Leads("CON031", "/limits/0/model", "\"F2\"", "/items/0/model"),
+            Leads("CON031", "/limits/0/maker", "\"Fenwrigth\"", "/items/0/model"),
+            Gone("CON031", "/items/0/model"),
+            Wrong("CON012", "/items/0/neverUsed", "true"),
+            Wrong("CON032", "/items/0/neverUsed", "true") with
+            {
+                Make = RuleCase.All(NeverUsed, With("/items/0/status", "\"stored\""), With("/examinations/0/exposure", UsedDaily)),
+            },
+            Wrong("CON034", "/items/0/neverUsed", "true") with
+            {
+                Make = NeverUsed,
+            },
+            new("CON033", "a later defect of a criterion that is clear", ["/examinations/0/defects/0/criterion"], AbrasionIsClear),
+            new(
+                "CON033",
+                "a later defect of a criterion without an answer",
+                ["/examinations/0/defects/0/criterion"],
+                Without($"/examinations/0/observations/{Answer("harness", "abrasion")}")
+            ),
+            new(
+                "CON019",
+                "a later defect of a decisive criterion that is clear",
+                ["/examinations/0/defects/0/criterion"],
+                RuleCase.All(AbrasionIsClear, With("/examinations/0/defects/0/criterion", "\"webbing-cut\""))
+            ),
+            new(
+                "CON013",
+                "a release after severe loading",
+                ["/releases/0"],
+                RuleCase.All(
+                    With($"/examinations/4/observations/{Saw}/state", "\"defect\""),
+                    With($"/examinations/4/observations/{Saw}/note", "\"held a fall\""),
+                    With("/examinations/2/conclusion", "\"withdraw\"")
+                )
+            ),
+            new("CON014", "a release without a name", ["/releases/0/by"], RuleCase.All(Withdrawn, Without("/releases/0/by"))),
+            new("CON014", "a release without grounds", ["/releases/0/grounds"], RuleCase.All(Withdrawn, Without("/releases/0/grounds"))),
+            new("CON014", "a release without a date", ["/releases/0/on"], RuleCase.All(Withdrawn, Without("/releases/0/on"))),
+            new("CON014", "a release of nothing", ["/releases/0/item"], RuleCase.All(Withdrawn, Without("/releases/0/item"))),
+            Wrong("CON015", "/examinations/3/observations/0/criterion", "\"identty\""),
+            Gone("CON015", "/examinations/3/observations/0/criterion"),
+            Gone("CON016", "/examinations/3/observations/0/state"),
+            Wrong("CON016", "/examinations/3/observations/1/state", "\"not-applicable\""),
+            Leads("CON017", "/visit/employer/name", "\"Jon Sallowby\"", "/examinations/3/examiner"),
+            Leads("CON017", "/visit/hiredFrom", HiredFromTheExaminer, "/examinations/3/examiner"),
+            Leads("CON018", "/items/0/status", "\"lost\"", "/examinations/0/conclusion"),
+            Leads("CON018", "/items/0/status", "\"not-presented\"", "/examinations/0/conclusion"),
+            Leads("CON018", "/disposals/0/on", "\"2026-05-11\"", "/examinations/2/conclusion"),
+            new("CON001", "destroyed and concluded fit", ["/examinations/0/conclusion"], With("/items/0/status", "\"destroyed\"")),
+            new("CON001", "a disposal says destroyed", ["/examinations/2/conclusion"], With("/disposals/0/action", "\"destroyed\"")),
+            new(
+                "CON040",
+                "no document of that number withdrew it",
+                ["/releases/0/document"],
+                With("/releases/0/document", "\"Q-2020-000001\"")
+            )
+            {
+                Besides = "CON001",
+            },
+            new(
+                "CON040",
+                "it was not withdrawn on that day",
+                ["/releases/0/withdrawnOn"],
+                With("/releases/0/withdrawnOn", "\"2020-01-02\"")
+            )
+            {
+                Besides = "CON001",
+            },
+            new(
+                "CON019",
+                "a defect of a criterion that is clear",
+                ["/examinations/0/defects/0/criterion"],
+                RuleCase.All(
+                    AbrasionIsClear,
+                    With("/examinations/0/defects/0/danger", "\"now\""),
+                    With("/examinations/0/conclusion", "\"withdraw\"")
+                )
+            ),
+            new(
+                "CON019",
+                "a defect of a criterion that is not asked",
+                ["/examinations/0/defects/0/criterion"],
+                RuleCase.All(
+                    With("/examinations/0/defects/0/criterion", "\"cover-cut\""),
+                    With("/examinations/0/conclusion", "\"withdraw\"")
+                )
+            )
+            {
+                Besides = "PAR032",
+            },
+            new("CON020", "a helmet under the law on lifting", ["/examinations/3/regime"], Without("/examinations/3/regime")),
+            Wrong("CON021", "/examinations/0/regime", "\"gb-wah\""),
+            new(
+                "CON021",
+                "kit of no stated purpose under gb-wah",
+                ["/examinations/2/regime"],
+                RuleCase.All(With("/examinations/2/regime", "\"gb-wah\""), Without("/items/2/purpose"))
+            )
+            {
+                Besides = "PAR022",
+            },
+        ];
+
+    private const string HiredFromTheExaminer = """{ "name": "jon sallowby", "address": "4 Alder Row" }""";
+
+    private static void DefectGone(System.Text.Json.Nodes.JsonNode e)
+    {
+        foreach (var o in e["observations"]!.AsArray())
+            (o!["state"], o["note"]) = ("clear", "");
+        (e["examinedOn"], e["defects"]![0]!["criterion"]) = ("2025-11-12", "fit");
+    }
+
+    private const string UsedDaily = """{ "use": "daily" }""";
+
+    private static Action<System.Text.Json.Nodes.JsonNode> AbrasionIsClear =>
+        RuleCase.All(
+            With($"/examinations/0/observations/{Answer("harness", "abrasion")}/state", "\"clear\""),
+            With($"/examinations/0/observations/{Answer("harness", "abrasion")}/note", "\"\"")
+        );
 
     private static RuleCase[] References =>
         [

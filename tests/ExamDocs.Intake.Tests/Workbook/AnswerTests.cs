@@ -78,6 +78,49 @@ public sealed class AnswerTests
         Assert.Equal(["INT062 kit.xlsx!Rope bridges!B2"], read.Places);
     }
 
+    [Theory]
+    [InlineData("clear", "defect at 200 mm")]
+    [InlineData("OK", "cracked")]
+    [InlineData("clear", "NOTED: soil")]
+    [InlineData("clear", "must be taken out of service")]
+    [InlineData("clear", "Haarriss am Auge")]
+    [InlineData("no-sign", "Defect")]
+    [InlineData("no-sign", "no cut seen, rope core torn")]
+    [InlineData("clear", "no doubt cracked")]
+    [InlineData("clear", "no, cracked")]
+    [InlineData("clear", "keine Schäden, aber Rost")]
+    [InlineData("clear", "sans défaut, déchirure")]
+    [InlineData("noted", "defect")]
+    [InlineData("not-applicable", "not examined, too dirty")]
+    public void Two_answers_in_a_cell_and_its_column_of_notes_are_none(string typed, string note)
+    {
+        var read = Read(typed, note);
+        var seen = Assert.Single(Assert.Single(read.Record.Examinations).Observations);
+        Assert.Equal((null, null), (seen.State, seen.StateAsTyped));
+        Assert.EndsWith($": {note}", seen.Note, StringComparison.Ordinal);
+        Assert.Equal(["INT062 kit.xlsx!Rope bridges!B2"], read.Places.Where(p => !p.StartsWith("INT080", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("clear", "washed before")]
+    [InlineData("clear", "clear of dirt once it was washed")]
+    [InlineData("noted", "noted last time too")]
+    [InlineData("noted", "defect of an earlier owner, mended")]
+    [InlineData("not-applicable", "the end stitch is missing by design")]
+    [InlineData("clear", "no doubt about it")]
+    [InlineData("clear", "no damage, no signs of wear")]
+    [InlineData("clear", "keine sichtbaren Schäden")]
+    [InlineData("clear", "aucun défaut, pas d'usure")]
+    [InlineData("defect", "clear cut of 4 mm")]
+    [InlineData("clear", "fit")]
+    public void One_answer_and_a_note_beside_it_stay(string typed, string note)
+    {
+        var read = Read(typed, note);
+        var seen = Assert.Single(Assert.Single(read.Record.Examinations).Observations);
+        Assert.Equal((typed, note), (seen.StateAsTyped, seen.Note));
+        Assert.Empty(read.Places);
+    }
+
     [Fact]
     public void A_note_in_the_cell_and_one_in_its_column_are_an_error_and_both_kept()
     {

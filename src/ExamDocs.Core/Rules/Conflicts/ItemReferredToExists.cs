@@ -58,17 +58,20 @@ public sealed class ItemReferredToExists : Rule<VisitCase>
                 .DefaultIfEmpty(null)
                 .Where(id => id is not null || held.Count == 0)
                 .Distinct(StringComparer.Ordinal)
-                .Select(id => new Fault(reference.Path, message, hint, id)),
+                .Select(id => new Fault(reference.Path, message, hint, id, LostId(context))),
         ];
     }
+
+    /// <summary>An item whose id was typed and not read may be the one that is meant.</summary>
+    private static PossibleCause? LostId(RecordContext context) => context.WithoutId is { } item ? new($"{item.Path}/id") : null;
+
+    private static Message Or(IReadOnlyList<string> ids) =>
+        ids is [var only] ? Message.AsIs($"'{only}'") : $"'{string.Join("', '", ids.SkipLast(1))}' or '{ids[^1]}'";
 
     /// <summary>
     /// Every reference: its place, its id, another item that it is about, whether the item that it may mean must be held (a part may
     /// be on it, or it may be gone), and whether that item may be in another record.
     /// </summary>
-    private static Message Or(IReadOnlyList<string> ids) =>
-        ids is [var only] ? Message.AsIs($"'{only}'") : $"'{string.Join("', '", ids.SkipLast(1))}' or '{ids[^1]}'";
-
     private static IEnumerable<(string Path, string? Id, string? About, bool MayMean, bool MayBeElsewhere)> References(RecordContext c) =>
         c
             .Items.Select(i => ($"{i.Path}/fittedTo", i.Item.FittedTo, (string?)null, true, true))

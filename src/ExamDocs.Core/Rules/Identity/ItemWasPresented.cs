@@ -18,12 +18,12 @@ public sealed class ItemWasPresented : Rule<ItemCase>
             )
         ) => Each(i => i.Deciding.Count == 0 ? [new Fault("", Words(i.Item.Status), Cause: CauseOf(i))] : []);
 
-    /// <summary>An examination under an id that no item has, and that is nearly this one's.</summary>
+    /// <summary>It has no id to be named by; or there is an examination under an id that no item has, and that is nearly its own.</summary>
     private static PossibleCause? CauseOf(ItemCase item) =>
-        item.ItemId is { } id
-        && item.Context.Examinations.FirstOrDefault(e => !item.Context.KnowsItem(e.ItemId) && IsNearly(e.ItemId, id)) is { } astray
+        item.ItemId is not { } id ? new PossibleCause($"{item.Path}/id")
+        : item.Context.Examinations.FirstOrDefault(e => !item.Context.KnowsItem(e.ItemId) && IsNearly(e.ItemId, id)) is { } astray
             ? new PossibleCause($"{astray.Path}/item", "CON002")
-            : null;
+        : null;
 
     private static bool IsNearly(string? typed, string id) => typed is not null && SpellingSuggestion.Of(typed, [id]) is not null;
 

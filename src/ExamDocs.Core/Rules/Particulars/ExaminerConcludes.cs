@@ -16,7 +16,11 @@ public sealed class ExaminerConcludes : ExaminationRule
             )
         )
     {
-        Require(e => e.Examination.Item, "/item", $"the examination names no item");
+        Each(e =>
+            e.Examination.Item is null
+                ? [new Fault("/item", $"the examination names no item", Cause: e.Context.WithoutId is { } i ? new($"{i.Path}/id") : null)]
+                : []
+        );
         Require(e => e.Examination.Examiner, "/examiner", $"the examiner is not named");
         Forbid(e => e.Examination.Conclusion is null, "/conclusion", _ => $"the examiner's conclusion is missing");
         Forbid(e => e.Examination.Observations.Count == 0, "/observations", _ => $"no observation is recorded");

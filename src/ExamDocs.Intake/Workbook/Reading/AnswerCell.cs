@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Vocabulary;
 using ExamDocs.Intake.Workbook.Package;
@@ -8,7 +7,7 @@ namespace ExamDocs.Intake.Workbook.Reading;
 /// <summary>An answer with its note in the same cell, as "noted: dried soil".</summary>
 /// <param name="State">The word before the first colon.</param>
 /// <param name="Note">What follows it; empty where nothing does.</param>
-internal sealed partial record AnswerCell(string State, string Note)
+internal sealed record AnswerCell(string State, string Note)
 {
     private static readonly IReadOnlyList<string> States = Words.States.All;
 
@@ -25,30 +24,6 @@ internal sealed partial record AnswerCell(string State, string Note)
         return Synonyms.Find(word, States) is { } found ? new(found.Word, cell.Raw[(colon + 1)..].Trim()) { Typed = word } : null;
     }
 
-    /// <summary>
-    /// Whether an answer that is not adverse is followed by another: by its word at the beginning of the note, after clear
-    /// by an adverse one anywhere. A "no" before it makes no difference, because who found nothing types clear alone.
-    /// </summary>
-    public bool NamesAnother =>
-        State is not ("defect" or "doubt")
-        && (
-            OtherFirst().IsMatch(Note)
-            || (
-                Note.Length > 0
-                && Synonyms.Find(FirstPart().Match(Note).Value, States) is { } other
-                && !string.Equals(other.Word, State, StringComparison.Ordinal)
-            )
-            || (State is "clear" && AnswerWords.IsIn(Note) && !AnswerWords.IsGood(Note))
-        );
-
-    [GeneratedRegex(
-        @"\A\W*((defect|doubt|withdr)|(clear|noted|no-sign|not-examined|not-applicable)\b)",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
-        1000
-    )]
-    private static partial Regex OtherFirst();
-
-    /// <summary>The note up to its first mark.</summary>
-    [GeneratedRegex(@"\A[^,;:()!?\u2013\u2014]*", RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex FirstPart();
+    /// <inheritdoc cref="AnswerNote.NamesAnother"/>
+    public bool NamesAnother => AnswerNote.NamesAnother(State, Note);
 }
