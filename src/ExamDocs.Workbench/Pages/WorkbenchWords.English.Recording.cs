@@ -1,4 +1,3 @@
-using System.Globalization;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Drafting;
 using ExamDocs.UseCases.Recording;
@@ -26,14 +25,6 @@ public abstract partial class WorkbenchWords
 
         public override string RecordedHere => "recorded here";
         public override string VisitRecordedHere => "Visit recorded here";
-
-        public override string VisitCalled(RecordDraft draft)
-        {
-            ArgumentNullException.ThrowIfNull(draft);
-            string[] parts = [draft.Text("/visit/employer/name"), draft.Text("/visit/examinedOn"), draft.Text("/visit/reference")];
-            var called = string.Join(", ", parts.Where(p => p.Length > 0));
-            return called.Length > 0 ? called : VisitRecordedHere;
-        }
 
         public override string GoOnRecording => "Go on recording";
 
@@ -63,7 +54,7 @@ public abstract partial class WorkbenchWords
         public override string Circumstances => "Earlier next examination, how it is used";
         public override string Optional => "optional";
 
-        public override string LastTime(LocalDate day) => $"Last time, {day.ToString("d MMM uuuu", CultureInfo.InvariantCulture)}";
+        public override string LastTime(LocalDate day) => $"Last time, {Day(day)}:";
 
         public override string StateIs(ObservedState state) =>
             state switch

@@ -1,5 +1,5 @@
-using System.Globalization;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Verifying;
 
@@ -11,6 +11,7 @@ public abstract partial class WorkbenchWords
     private sealed partial class English : WorkbenchWords
     {
         public override string Tag => "en";
+        public override Terms Terms => Terms.English;
 
         public override string Desk => "Desk";
         public override string Find => "Find";
@@ -171,7 +172,5 @@ public abstract partial class WorkbenchWords
         public override string Contact => "Telephone for questions";
         public override string Language => "Language";
         public override string Keep => "Keep";
-
-        private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
     }
 }

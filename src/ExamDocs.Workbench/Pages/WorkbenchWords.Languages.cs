@@ -1,13 +1,16 @@
+using System.Globalization;
 using ExamDocs.Core.Findings;
+using ExamDocs.Intake.Drafting;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
+using NodaTime;
 
 namespace ExamDocs.Workbench.Pages;
 
 /// <content>The languages there are.</content>
 public abstract partial class WorkbenchWords
 {
-    private static readonly WorkbenchWords[] All = [new English()];
+    private static readonly WorkbenchWords[] All = [new English(), new German(), new French()];
 
     /// <summary>The words of this language; English where there are none.</summary>
     public static WorkbenchWords In(string tag) => All.FirstOrDefault(w => string.Equals(w.Tag, tag, StringComparison.Ordinal)) ?? All[0];
@@ -19,6 +22,21 @@ public abstract partial class WorkbenchWords
     public string Say(Message message)
     {
         ArgumentNullException.ThrowIfNull(message);
-        return message.In(ReadPrintStyle.Screen(Tag) ?? MessageLanguage.English);
+        return message.In(Messages);
     }
+
+    /// <summary>Of a visit recorded here: for whom, when and under what reference, as far as that is known.</summary>
+    public string VisitCalled(RecordDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        string[] parts = [draft.Text("/visit/employer/name"), draft.Text("/visit/examinedOn"), draft.Text("/visit/reference")];
+        var called = string.Join(", ", parts.Where(p => p.Length > 0));
+        return called.Length > 0 ? called : VisitRecordedHere;
+    }
+
+    private MessageLanguage Messages => ReadPrintStyle.Screen(Tag) ?? MessageLanguage.English;
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private string Day(LocalDate day) => Messages.Value(day);
 }

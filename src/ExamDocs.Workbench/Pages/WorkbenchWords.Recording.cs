@@ -19,7 +19,6 @@ public abstract partial class WorkbenchWords
     public abstract string NotStarted(string why);
     public abstract string RecordedHere { get; }
     public abstract string VisitRecordedHere { get; }
-    public abstract string VisitCalled(RecordDraft draft);
     public abstract string GoOnRecording { get; }
 
     public abstract string VisitParticulars { get; }

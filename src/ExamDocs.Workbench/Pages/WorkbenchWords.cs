@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Sentences;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Verifying;
 
@@ -9,6 +10,9 @@ public abstract partial class WorkbenchWords
 {
     /// <summary>As in BCP 47.</summary>
     public abstract string Tag { get; }
+
+    /// <summary>Names and questions of the catalogue in this language.</summary>
+    public abstract Terms Terms { get; }
 
     public abstract string Desk { get; }
     public abstract string Find { get; }
