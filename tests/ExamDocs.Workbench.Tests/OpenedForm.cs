@@ -1,4 +1,5 @@
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Yard.Wording;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using Microsoft.Playwright;
@@ -18,6 +19,8 @@ internal sealed class OpenedForm : IAsyncDisposable
 
     public string Address => new Uri(Html).AbsoluteUri;
 
+    public string Language { get; private init; } = "en";
+
     /// <summary>Addresses asked for, and errors of the page.</summary>
     public List<string> Asked { get; } = [];
 
@@ -27,14 +30,25 @@ internal sealed class OpenedForm : IAsyncDisposable
     /// <param name="record">The record of last time as JSON; null for an empty form.</param>
     /// <param name="isDark">Whether the phone shows dark pages.</param>
     /// <param name="categories">What can be recorded; none for all.</param>
-    public static async Task<OpenedForm> OpenAsync(OpenedBrowser browser, string? record, bool isDark = false, params string[] categories)
+    public static Task<OpenedForm> OpenAsync(OpenedBrowser browser, string? record, bool isDark = false, params string[] categories) =>
+        OpenAsync(browser, "en", record, isDark, categories);
+
+    /// <inheritdoc cref="OpenAsync(OpenedBrowser, string?, bool, string[])"/>
+    /// <param name="language">Its tag.</param>
+    public static async Task<OpenedForm> OpenAsync(
+        OpenedBrowser browser,
+        string language,
+        string? record,
+        bool isDark = false,
+        params string[] categories
+    )
     {
         var folder = Directory.CreateTempSubdirectory("yard-");
         var from = record is null ? null : Path.Combine(folder.FullName, "last.json");
         if (from is not null)
             await File.WriteAllTextAsync(from, record);
-        var form = new OpenedForm(folder, await browser.OpenAsync(390, isDark));
-        Assert.Null(WriteYardForm.Run(new CaptureRequest(form.Html, categories, from, WithAnswers: false)));
+        var form = new OpenedForm(folder, await browser.OpenAsync(390, isDark)) { Language = language };
+        Assert.Null(WriteYardForm.Run(new CaptureRequest(form.Html, categories, from, WithAnswers: false) { Language = language }));
         await form.Page.Context.SetOfflineAsync(true);
         form.Page.Context.Request += (_, request) => form.Asked.Add(request.Url);
         await form.ShowAsync(form.Page);
@@ -100,7 +114,7 @@ internal sealed class OpenedForm : IAsyncDisposable
         var page = tab ?? Page;
         await page.EvaluateAsync("location.hash = '#save'");
         var waiting = page.WaitForDownloadAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Save the file" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = YardPhrases.In(Language).SaveFile }).ClickAsync();
         var download = await waiting;
         var file = Path.Combine(_folder.FullName, download.SuggestedFilename);
         await download.SaveAsAsync(file);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Commands;
 using NodaTime;
@@ -113,6 +114,7 @@ internal static partial class BlankCommand
             {
                 Outputs = OutputOptions.Guard(parsed, option),
                 Rules = rules,
+                Language = Screen.Asked(parsed)?.Tag ?? MessageLanguage.English.Tag,
                 Known = known is null ? null : (known, CommonOptions.Today()),
                 Register = IsRegister(parsed.GetValue(From))
                     ? new FromRegister(

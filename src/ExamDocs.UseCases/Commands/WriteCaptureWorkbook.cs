@@ -23,6 +23,9 @@ public sealed record CaptureRequest(string OutFile, IReadOnlyList<string> Catego
 
     /// <summary>The register to fill in from instead of a record; null for none.</summary>
     public FromRegister? Register { get; init; }
+
+    /// <summary>Tag of the language of a form; a workbook is in English.</summary>
+    public string Language { get; init; } = "en";
 }
 
 /// <summary>What a next visit is prepared from where a register remembers the last ones.</summary>

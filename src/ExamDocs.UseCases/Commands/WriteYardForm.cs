@@ -1,5 +1,6 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Yard;
+using ExamDocs.Intake.Yard.Wording;
 using ExamDocs.UseCases.Outputs;
 
 namespace ExamDocs.UseCases.Commands;
@@ -21,7 +22,7 @@ public static class WriteYardForm
                 + "form would count its answers as those of the new visit";
         // Whoever finds a new item in the yard can add it, of whatever category; a choice narrows that.
         var categories = request.Categories.Count > 0 ? source.Categories : request.Rules.Categories;
-        source.Outputs.Write(request.OutFile, YardForm.Write(categories, source.Record, request.Rules));
+        source.Outputs.Write(request.OutFile, YardForm.Write(categories, source.Record, request.Rules, YardPhrases.In(request.Language)));
         return null;
     }
 

@@ -11,7 +11,13 @@ namespace ExamDocs.Intake.Yard.Wording;
 /// </summary>
 public abstract partial class YardPhrases
 {
-    public static YardPhrases English { get; } = new English();
+    private static readonly YardPhrases[] All = [new English(), new German(), new French()];
+
+    public static YardPhrases English => All[0];
+
+    /// <summary>The words of this language; English where there are none.</summary>
+    /// <param name="tag">For example de.</param>
+    public static YardPhrases In(string tag) => Array.Find(All, p => string.Equals(p.Language, tag, StringComparison.Ordinal)) ?? English;
 
     /// <summary>The tag of the language, for example en.</summary>
     public abstract string Language { get; }
@@ -90,7 +96,7 @@ public abstract partial class YardPhrases
     public abstract string ToTheEnd { get; }
 
     /// <summary>Every phrase by its name as the page asks for it, for example addItem.</summary>
-    internal IReadOnlyDictionary<string, string> ByName() =>
+    public IReadOnlyDictionary<string, string> ByName() =>
         typeof(YardPhrases)
             .GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(p => p.PropertyType == typeof(string))
