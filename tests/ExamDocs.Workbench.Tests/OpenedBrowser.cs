@@ -40,6 +40,8 @@ public sealed class OpenedBrowser : IAsyncLifetime
                 ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
                 ReducedMotion = ReducedMotion.Reduce,
                 JavaScriptEnabled = hasScript,
+                // The site of a test makes its own certificate.
+                IgnoreHTTPSErrors = true,
             }
         );
         var page = await context.NewPageAsync();

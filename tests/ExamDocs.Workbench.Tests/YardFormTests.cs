@@ -138,9 +138,10 @@ public sealed partial class YardFormTests(OpenedBrowser browser) : IClassFixture
     {
         await using var form = await OpenedForm.OpenAsync(browser, null);
         var page = form.Page;
-        await page.RouteAsync("https://forms.example/visit.html", route => route.FulfillAsync(new() { Path = form.Html }));
+        await using var site = await SecureAddress.OfAsync(form.Html);
         await page.Context.SetOfflineAsync(false);
-        await page.GotoAsync("https://forms.example/visit.html");
+        await page.GotoAsync(site.Of);
+        Assert.StartsWith("https://127.0.0.1:", page.Url, StringComparison.Ordinal);
         await page.Context.SetOfflineAsync(true);
         await page.GetByLabel("Regime").SelectOptionAsync("gb-loler");
         foreach (var field in new[] { "Employer: name", "Employer: address", "Premises: name", "Premises: address" })
