@@ -8,12 +8,12 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// The items of a register's visits, put together by owner and id as people spell them. Where two entries can be one thing they count
-/// as one: the worse of them then shows.
+/// The items of a register's visits, found by what they bear.
 /// </summary>
 internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
 {
     private readonly RememberedRecords _records = new(register);
+    private readonly AskedToday _asked = new(register, today);
     private List<ItemEntry>? _all;
 
     private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
@@ -31,18 +31,24 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
         }
         foreach (var serial in bearing.Select(e => e.Item.Serial).OfType<string>().Distinct(StringComparer.Ordinal))
             known.AddRange(Entries(Touching(null, serial)));
-        var things = new KnownThings(register, known, today);
+        var things = new KnownThings(register, _asked, known, today);
         return things.Shown([.. things.Of(bearing).SelectMany(t => things.Alike(t).Prepend(t)).Distinct()]);
     }
 
     /// <summary>Items of which each of these words stands in one of their texts.</summary>
-    public IReadOnlyList<FoundItem> WithWords(IReadOnlyList<string> words)
+    /// <param name="words">The words.</param>
+    /// <param name="most">The most to show: those with the worst outcomes.</param>
+    /// <returns>The items, and how many tags there are in all.</returns>
+    public (IReadOnlyList<FoundItem> Items, int InAll) WithWords(IReadOnlyList<string> words, int most)
     {
-        var known = All;
-        var things = new KnownThings(register, known, today);
-        return things.Shown(
-            things.Of(known.Where(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true))))
-        );
+        var (known, ids) = (All, new FoldedIds());
+        var tags = known
+            .Where(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true)))
+            .GroupBy(e => (ids.Of(e.Item.Id!), FirmName.Fold(e.Owner)))
+            .OrderByDescending(tag => tag.Max(e => e.Badness))
+            .ToList();
+        var things = new KnownThings(register, _asked, known, today);
+        return (things.Shown(things.Of(tags.Take(most).SelectMany(tag => tag))), tags.Count);
     }
 
     /// <summary>A list of one's own, to add to.</summary>
@@ -86,6 +92,9 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
 
     public IEnumerable<string?> Texts =>
         [Item.Id, Item.Serial, Item.OwnersMark, Item.Maker, Item.Model, Item.Description, Item.Category, Owner];
+
+    /// <summary>Its outcome; a word that nobody knows counts as the worst.</summary>
+    public Outcome Badness => OutcomeWords.Find(Outcome.Outcome) ?? Core.Records.Outcome.Withdraw;
 
     public bool IsOf(Outcome outcome) => string.Equals(Outcome.Outcome, outcome.Word(), StringComparison.Ordinal);
 }
