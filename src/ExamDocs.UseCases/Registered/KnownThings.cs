@@ -42,7 +42,7 @@ internal sealed class KnownThings
         // An id that a visit only names may mean several things: those with a row come first, and it belongs to each of them.
         foreach (
             var entry in entries
-                .Select(Corrected)
+                .Select(e => Corrected(_entries.GetValueOrDefault((e.Visit.Visit, e.Item.Id!), e)))
                 .Distinct()
                 .OrderByDescending(e => e.HasRow)
                 .ThenByDescending(e => e.Day)
@@ -129,8 +129,9 @@ internal sealed class KnownThings
     private IEnumerable<ItemEntry> EntriesOf(ItemEntry entry, KnownToday known) =>
         known.Same.Select(same => _entries.GetValueOrDefault(same)).OfType<ItemEntry>().Append(entry).Distinct();
 
-    private static Item Filled(Item row, Item older) =>
-        row with
+    private static Item Filled(Item row, Item older)
+    {
+        var filled = row with
         {
             Category = row.Category ?? older.Category,
             Maker = row.Maker ?? older.Maker,
@@ -139,8 +140,14 @@ internal sealed class KnownThings
             Serial = row.Serial ?? older.Serial,
             OwnersMark = row.OwnersMark ?? older.OwnersMark,
             Manufactured = row.Manufactured ?? older.Manufactured,
-            NotTheSameAs = [.. row.NotTheSameAs.Union(older.NotTheSameAs)],
         };
+        return older.NotTheSameAs.Except(row.NotTheSameAs).ToList() is { Count: > 0 } told
+            ? filled with
+            {
+                NotTheSameAs = [.. row.NotTheSameAs, .. told],
+            }
+            : filled;
+    }
 
     /// <summary>Two ids of one visit with this serial number and one maker: it identifies nothing.</summary>
     private static bool IsBatch(IGrouping<string, ItemEntry> serial) =>

@@ -2,7 +2,6 @@ using ExamDocs.Core;
 using ExamDocs.Core.Determination;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
-using ExamDocs.Register;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
@@ -39,10 +38,10 @@ internal sealed record KnownToday(
 /// Asks the rules by which every visit is decided what they know of an item on a day: which records are about it, what of them is
 /// still open, and what is fitted to it.
 /// </summary>
-internal sealed class AskedToday(DocumentRegister register, LocalDate today)
+/// <param name="touching">Gives the visits in which an item of a record, or one that can be the same, is named.</param>
+/// <param name="today">The day.</param>
+internal sealed class AskedToday(Func<ExaminationRecord, IReadOnlyList<KnownVisit>> touching, LocalDate today)
 {
-    private readonly RegisterKnowledge _knowledge = new(register);
-
     /// <param name="row">The item, as somebody would type it today.</param>
     /// <param name="like">The record whose owner and limits it has.</param>
     public KnownToday Of(Item row, ExaminationRecord like)
@@ -61,7 +60,7 @@ internal sealed class AskedToday(DocumentRegister register, LocalDate today)
             Items = [row with { FittedTo = null, Status = null }],
             Limits = like.Limits,
         };
-        var known = WhatIsKnown.Of(record, _knowledge.Touching(new VisitToDecide(record, [], "")));
+        var known = WhatIsKnown.Of(record, touching(record));
         var item = Determine.Visit(record, [], known.History, today).Items[0];
         var withdrawals = item.Reasons.Where(r => r.Code is ['W', ..] and not "W9").ToList();
         return new(
