@@ -28,11 +28,16 @@ internal static class FindCommand
             Console.Error.WriteLine(place.Missing);
             return ExitCode.Refused;
         }
-        var (items, inAll) = FindItems.Of(place.Place, asked, CommonOptions.Today());
-        if (items.Count == 0)
+        var (items, inAll, isMarked) = FindItems.Of(place.Place, asked, CommonOptions.Today());
+        if (!isMarked)
         {
-            Console.Error.WriteLine($"The register knows nothing of '{asked}'. Treat it as never examined.");
-            return ExitCode.CannotTell;
+            Console.Error.WriteLine(
+                items.Count == 0
+                    ? $"The register knows nothing of '{asked}'. Treat it as never examined."
+                    : $"No item is marked '{asked}'. These have its words:"
+            );
+            foreach (var like in FindItems.SpeltLike(place.Place, asked, CommonOptions.Today()))
+                Console.Error.WriteLine($"Spelt much like it: {like.Id}  {Words(like.Standing)}: {like.Why}");
         }
         foreach (var item in items)
             Print(item, parsed.GetValue(CommonOptions.Quiet));
@@ -40,6 +45,8 @@ internal static class FindCommand
             Console.Error.WriteLine(
                 string.Create(CultureInfo.InvariantCulture, $"{items.Count} of {inAll} items; type more to narrow it down.")
             );
+        if (!isMarked)
+            return ExitCode.CannotTell;
         return items.All(i => i.Standing is Standing.InService) ? ExitCode.Done : ExitCode.Findings;
     }
 

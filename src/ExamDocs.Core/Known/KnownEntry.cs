@@ -92,7 +92,7 @@ internal sealed class KnownEntry
             .Where(e =>
                 !entries.Any(later =>
                     later.Visit.Number > e.Visit.Number
-                    && IsOneVisit(later.Visit.Record, e.Visit.Record)
+                    && KnownVisit.IsOneVisit(later.Visit.Record, e.Visit.Record)
                     && later.Outcomes.Any(o => o.ExaminedOn is not null)
                 )
             )
@@ -103,8 +103,4 @@ internal sealed class KnownEntry
             .LastOrDefault();
 
     private LocalDate? LastExamined() => Visit.Record.Examinations.Where(e => IsMine(e.Item)).Max(e => e.DayAt(Visit.Record.Visit));
-
-    /// <summary>True where both are versions of one visit: one reference and one employer.</summary>
-    public static bool IsOneVisit(ExaminationRecord one, ExaminationRecord other) =>
-        Folded.Same(one.Visit.Reference, other.Visit.Reference) && FirmName.MayBeSame(one.Visit.Employer?.Name, other.Visit.Employer?.Name);
 }

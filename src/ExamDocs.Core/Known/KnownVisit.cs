@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using NodaTime;
 
@@ -18,6 +19,15 @@ public sealed record KnownVisit(int Number, ExaminationRecord Record, IReadOnlyL
 
     /// <summary>Its items, folded once for all records that are compared with them.</summary>
     internal IReadOnlyList<KnownEntry> Entries => _entries ??= [.. KnownEntry.Of(this, isCurrent: false)];
+
+    /// <summary>True where both are versions of one visit: one reference and one employer.</summary>
+    public static bool IsOneVisit(ExaminationRecord one, ExaminationRecord other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return Folded.Same(one.Visit.Reference, other.Visit.Reference)
+            && FirmName.MayBeSame(one.Visit.Employer?.Name, other.Visit.Employer?.Name);
+    }
 }
 
 /// <summary>What was decided of one item at another visit.</summary>

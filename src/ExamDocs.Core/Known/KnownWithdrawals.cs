@@ -59,7 +59,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
             return true;
         return other.Withdrawal.On == one.Withdrawal.On
             && (
-                KnownEntry.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
+                KnownVisit.IsOneVisit(one.Entry.Visit.Record, other.Entry.Visit.Record)
                 || WithdrawalEnd.Codes(one.Withdrawal).ToHashSet(StringComparer.Ordinal).SetEquals(WithdrawalEnd.Codes(other.Withdrawal))
             );
     }
@@ -150,7 +150,7 @@ internal sealed class KnownWithdrawals(ExaminationRecord current, KnownItems ite
 
     private IEnumerable<PastWithdrawal> Recorded(string id, KnownEntry entry, Func<KnownVisit, string, string>? idHere)
     {
-        var isOfThisVisit = KnownEntry.IsOneVisit(entry.Visit.Record, current);
+        var isOfThisVisit = KnownVisit.IsOneVisit(entry.Visit.Record, current);
         foreach (var outcome in entry.Outcomes.Where(o => o.Outcome is Outcome.Withdraw))
         {
             var documents = outcome

@@ -15,7 +15,7 @@ internal static class LeftOutItems
     public static IEnumerable<string> Of(ExaminationRecord visit, KnownItems items, IReadOnlyList<KnownVisit> others)
     {
         var versions = others
-            .Where(v => KnownEntry.IsOneVisit(v.Record, visit) && IsNear(v.Record.Visit.ExaminedOn, visit.Visit.ExaminedOn))
+            .Where(v => KnownVisit.IsOneVisit(v.Record, visit) && IsNear(v.Record.Visit.ExaminedOn, visit.Visit.ExaminedOn))
             .ToHashSet();
         var here = items.Current.SelectMany(items.SameAs).ToHashSet();
         return items

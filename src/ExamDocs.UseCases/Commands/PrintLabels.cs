@@ -9,6 +9,7 @@ using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
+using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
 
@@ -48,6 +49,8 @@ public static class PrintLabels
             return LabelResult.Stopped(other, DecideRun.Check(read, register, request.Today, request.Rules));
         foreach (var code in codes)
             DocumentVisit.Require(register, register.Find(code.Number));
+        if (NoLongerUsable(register, codes, request.Today) is { } unusable)
+            return LabelResult.Stopped(unusable, DecideRun.Check(read, register, request.Today, request.Rules));
 
         var others = new List<DocumentJob>();
         var failure = await run.IssueAsync(read, (input, ended) => Compose(input.Visit!, ended, request, stock, others), cancellation);
@@ -146,6 +149,22 @@ public static class PrintLabels
                 $"{asked} is a {format.Type.Kind}, and stock {stock.Name} is for {stock.Format.Type.Kind}; take {Stocks(format)}",
             _ => null,
         };
+
+    /// <summary>
+    /// Why one of these labels is not printed again: what came into the register late ends no label, and its item may not be used all the
+    /// same. Null where nothing is against any of them.
+    /// </summary>
+    private static string? NoLongerUsable(DocumentRegister register, IEnumerable<CodeLine> codes, LocalDate today)
+    {
+        var items = new ItemsOnRecord(register, today);
+        return (
+            from document in codes.Select(c => register.Find(c.Number)).OfType<DocumentStatus>()
+            where string.Equals(document.Kind, LabelFormat.Due.Type.Kind, StringComparison.Ordinal)
+            from item in document.Items.SelectMany(items.Bearing)
+            where item.Standing is Standing.Withdrawn or Standing.Held && item.History.Any(v => v.Visit == document.Visit)
+            select $"{document.Number} says when to examine {item.Id}, which may not be used: {item.Why}"
+        ).FirstOrDefault();
+    }
 
     private static string Stocks(LabelFormat format) =>
         string.Join(" or ", LabelStock.All.Where(s => s.Format.Type == format.Type).Select(s => s.Name));

@@ -8,12 +8,13 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// The items of a register's visits, put together by owner and id as people spell them. Where two entries can be one thing they count
-/// as one: the worse of them then shows.
+/// The items of a register's visits, found by what they bear.
 /// </summary>
 internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
 {
     private readonly RememberedRecords _records = new(register);
+    private readonly RegisterKnowledge _knowledge = new(register);
+    private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
     private List<ItemEntry>? _all;
 
     private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
@@ -21,28 +22,35 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
     /// <summary>Items that bear this marking, and those that share a serial number with one of them.</summary>
     public IReadOnlyList<FoundItem> Bearing(string marking)
     {
-        var known = Entries(Touching(marking, marking));
-        var bearing = known.FindAll(e => Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking));
+        var touching = Touching(marking, marking);
+        var bearing = Entries(touching).FindAll(e => Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking));
         if (bearing.Count == 0)
         {
             // A register finds ids and serial numbers at once; owner's marks only by reading every record.
-            known = All;
-            bearing = known.FindAll(e => Folded.Same(e.Item.OwnersMark, marking));
+            bearing = All.FindAll(e => Folded.Same(e.Item.OwnersMark, marking));
+            touching = [.. bearing.SelectMany(e => Touching(e.Item.Id, e.Item.Serial)).DistinctBy(v => v.Visit.Visit)];
         }
-        foreach (var serial in bearing.Select(e => e.Item.Serial).OfType<string>().Distinct(StringComparer.Ordinal))
-            known.AddRange(Entries(Touching(null, serial)));
-        var things = new KnownThings(register, known, today);
+        // These visits have all that can be the same as one of them, or be on it, over any number of items between.
+        var visits = touching.Select(_knowledge.Known).ToList();
+        var things = new KnownThings(register, new AskedToday(_ => visits, today), Entries(touching), today);
         return things.Shown([.. things.Of(bearing).SelectMany(t => things.Alike(t).Prepend(t)).Distinct()]);
     }
 
     /// <summary>Items of which each of these words stands in one of their texts.</summary>
-    public IReadOnlyList<FoundItem> WithWords(IReadOnlyList<string> words)
+    /// <param name="words">The words.</param>
+    /// <param name="most">The most to show: those with the worst outcomes.</param>
+    /// <returns>The items, and how many tags there are in all.</returns>
+    public (IReadOnlyList<FoundItem> Items, int InAll) WithWords(IReadOnlyList<string> words, int most)
     {
-        var known = All;
-        var things = new KnownThings(register, known, today);
-        return things.Shown(
-            things.Of(known.Where(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true))))
-        );
+        var (known, ids) = (All, new FoldedIds());
+        var tags = known
+            .Where(e => words.All(w => e.Texts.Any(t => t?.Contains(w, StringComparison.OrdinalIgnoreCase) is true)))
+            .GroupBy(e => (ids.Of(e.Item.Id!), FirmName.Fold(e.Owner)))
+            .OrderByDescending(tag => tag.Max(e => e.Badness))
+            .ToList();
+        var asked = new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today);
+        var things = new KnownThings(register, asked, known, today);
+        return (things.Shown(things.Of(tags.Take(most).SelectMany(tag => tag))), tags.Count);
     }
 
     /// <summary>A list of one's own, to add to.</summary>
@@ -56,21 +64,26 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
         return Entries(visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]])));
     }
 
-    private IEnumerable<TouchingVisit> Touching(string? id, string? serial) =>
+    private IReadOnlyList<TouchingVisit> Touching(string? id, string? serial) =>
         Logged.Touching(new ExaminationRecord { Items = [new Item { Id = id, Serial = serial }] });
+
+    private List<ItemEntry> Entries(IEnumerable<TouchingVisit> visits) => [.. visits.SelectMany(EntriesOf)];
 
     /// <summary>
     /// One for each id that a visit decided about, with the worst where it did so twice; also for an id that has no row of its own.
     /// </summary>
-    private List<ItemEntry> Entries(IEnumerable<TouchingVisit> visits) =>
-        [
-            .. from visit in visits
-            let record = SharedValues.FilledIn(_records.Of(visit.Visit.Visit))
-            from decided in visit.Outcomes.Where(o => o.Item is not null).GroupBy(o => o.Item!, StringComparer.Ordinal)
+    private IReadOnlyList<ItemEntry> EntriesOf(TouchingVisit visit)
+    {
+        if (_entries.TryGetValue(visit.Visit.Visit, out var entries))
+            return entries;
+        var record = SharedValues.FilledIn(_records.Of(visit.Visit.Visit));
+        return _entries[visit.Visit.Visit] = [
+            .. from decided in visit.Outcomes.Where(o => o.Item is not null).GroupBy(o => o.Item!, StringComparer.Ordinal)
             let row = record.Items.FirstOrDefault(i => string.Equals(i.Id, decided.Key, StringComparison.Ordinal))
             let outcome = decided.MaxBy(o => OutcomeWords.Find(o.Outcome) ?? Outcome.Withdraw)!
             select new ItemEntry(visit.Visit, outcome, row ?? new Item { Id = decided.Key }, record) { HasRow = row is not null },
         ];
+    }
 }
 
 /// <summary>What one visit recorded and decided of an item.</summary>
@@ -86,6 +99,9 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
 
     public IEnumerable<string?> Texts =>
         [Item.Id, Item.Serial, Item.OwnersMark, Item.Maker, Item.Model, Item.Description, Item.Category, Owner];
+
+    /// <summary>Its outcome; a word that nobody knows counts as the worst.</summary>
+    public Outcome Badness => OutcomeWords.Find(Outcome.Outcome) ?? Core.Records.Outcome.Withdraw;
 
     public bool IsOf(Outcome outcome) => string.Equals(Outcome.Outcome, outcome.Word(), StringComparison.Ordinal);
 }

@@ -6,46 +6,99 @@ using NodaTime;
 namespace ExamDocs.UseCases.Registered;
 
 /// <summary>
-/// The things that entries are about, one for each owner and id however it is spelt, and how they hang together: what is fitted to
-/// what, and what can be one thing under two tags.
+/// The things that entries are about, and how they hang together. Which entries are one thing, and what is fitted to it, is asked of
+/// the rules that decide every visit; what shares its serial number under another tag is looked for besides.
 /// </summary>
 internal sealed class KnownThings
 {
-    private readonly FoldedIds _ids = new();
-    private readonly IReadOnlyList<StandingToday> _things;
-    private readonly ILookup<string, StandingToday> _bySerial;
-    private readonly ILookup<string, StandingToday> _parts;
+    private readonly DocumentRegister _register;
+    private readonly AskedToday _asked;
+    private readonly LocalDate _today;
+    private readonly IReadOnlyList<ItemEntry> _known;
+    private readonly Dictionary<(int Visit, string Id), ItemEntry> _entries;
+    private readonly ILookup<string, ItemEntry> _byId;
+    private readonly ILookup<string, ItemEntry> _bySerial;
+    private readonly HashSet<string> _batches;
+    private readonly List<StandingToday> _things = [];
 
     /// <param name="register">The register.</param>
+    /// <param name="asked">Asks what is known of an item.</param>
     /// <param name="known">Everything that is known of them.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public KnownThings(DocumentRegister register, IReadOnlyList<ItemEntry> known, LocalDate today)
+    public KnownThings(DocumentRegister register, AskedToday asked, IEnumerable<ItemEntry> known, LocalDate today)
     {
-        var entries = known.DistinctBy(e => (e.Visit.Visit, e.Item.Id)).ToList();
-        _things =
-        [
-            .. entries
-                .ToLookup(e => _ids.Of(e.Item.Id!), StringComparer.Ordinal)
-                .SelectMany(OfOwners)
-                .Select(of => new StandingToday(register, of, today)),
-        ];
-        _bySerial = _things
-            .SelectMany(t => t.SerialKeys.Select(key => (Key: key, Thing: t)))
-            .ToLookup(t => t.Key, t => t.Thing, StringComparer.Ordinal);
-        var renewals = Renewals(entries);
-        _parts = _things.ToLookup(t => t.Whole(renewals[_ids.Of(t.Id)]) is { } whole ? _ids.Of(whole) : "", StringComparer.Ordinal);
+        (_register, _asked, _today) = (register, asked, today);
+        _known = [.. known.DistinctBy(e => (e.Visit.Visit, e.Item.Id))];
+        _entries = _known.ToDictionary(e => (e.Visit.Visit, e.Item.Id!));
+        _byId = Index(_known, e => e.Item.Id);
+        _bySerial = Index(_known, e => e.Item.Serial);
+        _batches = [.. _bySerial.Where(IsBatch).Select(b => b.Key)];
     }
 
-    /// <summary>The things that these entries are about.</summary>
+    /// <summary>The things that these entries are about, the one recorded last first.</summary>
     public IReadOnlyList<StandingToday> Of(IEnumerable<ItemEntry> entries)
     {
-        var wanted = entries.Select(e => (_ids.Of(e.Item.Id!), FirmName.Fold(e.Owner))).ToHashSet();
-        return [.. _things.Where(t => wanted.Contains((_ids.Of(t.Id), FirmName.Fold(t.Owner))))];
+        var found = new List<StandingToday>();
+        // An id that a visit only names may mean several things: those with a row come first, and it belongs to each of them.
+        foreach (
+            var entry in entries
+                .Select(e => Corrected(_entries.GetValueOrDefault((e.Visit.Visit, e.Item.Id!), e)))
+                .Distinct()
+                .OrderByDescending(e => e.HasRow)
+                .ThenByDescending(e => e.Day)
+                .ThenByDescending(e => e.Visit.Visit)
+        )
+        {
+            if (!_things.Exists(t => t.Thing.Has(entry)))
+                Add(entry);
+            found.AddRange(_things.Where(t => t.Thing.Has(entry)));
+        }
+        return [.. found.Distinct()];
     }
 
+    /// <summary>
+    /// Entries under one id and owner count as one thing, of which the worst shows, unless a marking tells two things apart: a tag may
+    /// have gone from one thing to another.
+    /// </summary>
+    private void Add(ItemEntry entry)
+    {
+        var (thing, like) = (ThingOf(entry), _things.FindIndex(t => t.Thing.MayBeUnderOneTag(entry)));
+        if (like < 0)
+            _things.Add(new StandingToday(_register, thing, _today));
+        else
+            _things[like] = new StandingToday(_register, _things[like].Thing.And(thing), _today);
+    }
+
+    /// <summary>
+    /// What a later version of the visit has under the same id, so that a mistyped serial number is no second thing; the entry itself where
+    /// there is none, or where it was withdrawn.
+    /// </summary>
+    private ItemEntry Corrected(ItemEntry entry) =>
+        entry.IsOf(Outcome.Withdraw)
+            ? entry
+            : Folded
+                .Keys(entry.Item.Id)
+                .SelectMany(key => _byId[key])
+                .Where(e => e.HasRow && ThingOnRecord.IsReplacedBy(entry, e))
+                .MaxBy(e => e.Visit.Visit)
+                ?? entry;
+
     /// <summary>What can be the same thing under another tag.</summary>
-    public IEnumerable<StandingToday> Alike(StandingToday thing) =>
-        thing.SerialKeys.SelectMany(key => _bySerial[key]).Distinct().Where(thing.MayBe);
+    public IReadOnlyList<StandingToday> Alike(StandingToday thing) =>
+        [
+            .. Of(thing.Thing.Known.MayBe.SelectMany(id => Folded.Keys(id)).SelectMany(key => _byId[key]))
+                .Concat(
+                    Of(
+                            thing
+                                .Thing.Rows.SelectMany(e => Folded.Keys(e.Item.Serial))
+                                .Where(key => !_batches.Contains(key))
+                                .SelectMany(key => _bySerial[key])
+                        )
+                        .Where(t => thing.Thing.MayBe(t.Thing))
+                )
+                .Where(t => t != thing)
+                .Distinct(),
+        ];
 
     /// <summary>Each no better than what is fitted to it, over any number of steps, and than what it may be under another tag.</summary>
     public IReadOnlyList<FoundItem> Shown(IEnumerable<StandingToday> things) => [.. things.Select(t => Shown(t, []))];
@@ -53,26 +106,59 @@ internal sealed class KnownThings
     private FoundItem Shown(StandingToday thing, HashSet<StandingToday> above)
     {
         above.Add(thing);
-        var parts = _parts[_ids.Of(thing.Id)].Where(p => FirmName.MayBeSame(p.Owner, thing.Owner) && !above.Contains(p)).ToList();
+        var parts = Of(thing.Thing.Known.Parts.SelectMany(p => Folded.Keys(p.Id)).SelectMany(key => _byId[key]))
+            .Where(p => !above.Contains(p) && FirmName.MayBeSame(p.Thing.Owner, thing.Thing.Owner));
         return thing.With([.. parts.Select(p => Shown(p, [.. above]))], Alike(thing).Select(t => t.Alone));
     }
 
-    /// <summary>What names no owner can belong to any of them.</summary>
-    private static IEnumerable<IReadOnlyList<ItemEntry>> OfOwners(IEnumerable<ItemEntry> entries)
+    private ThingOnRecord ThingOf(ItemEntry entry)
     {
-        var owners = entries.ToLookup(e => FirmName.Fold(e.Owner), StringComparer.Ordinal);
-        return owners
-            .Where(o => o.Key.Length > 0 || owners.Count == 1)
-            .Select(o => (IReadOnlyList<ItemEntry>)[.. o.Key.Length > 0 ? o.Concat(owners[""]) : o]);
+        var known = _asked.Of(entry.Item, entry.Record);
+        var (rows, row) = (new ThingOnRecord([.. EntriesOf(entry, known)], known).Rows, entry.Item);
+        // A marking that the latest row leaves out is still on the item.
+        foreach (var (at, older) in rows.Index())
+            row = at == 0 ? older.Item : Filled(row, older.Item);
+        if (row != entry.Item)
+        {
+            var latest = _asked.Of(row, rows[0].Record);
+            known = latest.Same.Contains((entry.Visit.Visit, entry.Item.Id!)) ? latest : latest.And(known);
+        }
+        return new ThingOnRecord([.. EntriesOf(entry, known)], known);
     }
 
-    /// <summary>Every renewal by the parts that it names, with its day.</summary>
-    private ILookup<string, (Renewal, LocalDate)> Renewals(IEnumerable<ItemEntry> entries) =>
+    private IEnumerable<ItemEntry> EntriesOf(ItemEntry entry, KnownToday known) =>
+        known.Same.Select(same => _entries.GetValueOrDefault(same)).OfType<ItemEntry>().Append(entry).Distinct();
+
+    private static Item Filled(Item row, Item older)
+    {
+        var filled = row with
+        {
+            Category = row.Category ?? older.Category,
+            Maker = row.Maker ?? older.Maker,
+            Model = row.Model ?? older.Model,
+            PartNumber = row.PartNumber ?? older.PartNumber,
+            Serial = row.Serial ?? older.Serial,
+            OwnersMark = row.OwnersMark ?? older.OwnersMark,
+            Manufactured = row.Manufactured ?? older.Manufactured,
+        };
+        return older.NotTheSameAs.Except(row.NotTheSameAs).ToList() is { Count: > 0 } told
+            ? filled with
+            {
+                NotTheSameAs = [.. row.NotTheSameAs, .. told],
+            }
+            : filled;
+    }
+
+    /// <summary>Two ids of one visit with this serial number and one maker: it identifies nothing.</summary>
+    private static bool IsBatch(IGrouping<string, ItemEntry> serial) =>
+        serial
+            .GroupBy(e => e.Visit.Visit)
+            .Any(visit =>
+                visit.Any(a => visit.Any(b => Folded.Differ(a.Item.Id, b.Item.Id) && ThingOnRecord.IsOneMaker(a.Item.Maker, b.Item.Maker)))
+            );
+
+    private static ILookup<string, ItemEntry> Index(IEnumerable<ItemEntry> entries, Func<ItemEntry, string?> of) =>
         entries
-            .DistinctBy(e => e.Visit.Visit)
-            .SelectMany(e => e.Record.Renewals.Select(r => (Renewal: r, Day: r.DoneOn ?? e.Visit.ExaminedOn ?? LocalDate.MinIsoValue)))
-            .SelectMany(r =>
-                new[] { r.Renewal.FittedPart, r.Renewal.RemovedPart }.OfType<string>().Select(part => (Part: _ids.Of(part), r))
-            )
-            .ToLookup(r => r.Part, r => r.r, StringComparer.Ordinal);
+            .SelectMany(e => Folded.Keys(of(e)).Select(key => (Key: key, Entry: e)))
+            .ToLookup(e => e.Key, e => e.Entry, StringComparer.Ordinal);
 }

@@ -58,7 +58,8 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
                 .Select(Known),
         ];
 
-    private KnownVisit Known(TouchingVisit stored)
+    /// <summary>A visit that was compared with the log already.</summary>
+    public KnownVisit Known(TouchingVisit stored)
     {
         var number = stored.Visit.Visit;
         if (!_visits.TryGetValue(number, out var known))

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -16,127 +17,128 @@ internal sealed class StandingToday
     private const string NotExamined = "U0";
 
     private readonly DocumentRegister _register;
-    private readonly IReadOnlyList<ItemEntry> _entries;
     private readonly LocalDate _today;
 
     /// <param name="register">The register.</param>
-    /// <param name="entries">All of one item; at least one.</param>
+    /// <param name="thing">The item.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public StandingToday(DocumentRegister register, IReadOnlyList<ItemEntry> entries, LocalDate today)
-    {
-        (_register, _today) = (register, today);
-        _entries = [.. entries.OrderByDescending(e => e.Day).ThenByDescending(e => e.Visit.Visit)];
-    }
+    public StandingToday(DocumentRegister register, ThingOnRecord thing, LocalDate today) =>
+        (_register, Thing, _today) = (register, thing, today);
 
-    public string Id => _entries[0].Item.Id!;
-
-    public string? Owner => _entries[0].Owner;
+    public ThingOnRecord Thing { get; }
 
     /// <summary>By itself, without what is fitted to it and what it may be. Worked out only where it is asked for.</summary>
     public FoundItem Alone => field ??= Decided();
 
-    /// <summary>As the latest visit recorded it that has a row for it.</summary>
-    private Item Item => (_entries.FirstOrDefault(e => e.HasRow) ?? _entries[0]).Item;
-
-    /// <summary>The id of what it is fitted to, by the latest that any record says of it; null where it is fitted to nothing.</summary>
-    /// <param name="renewals">Those that name it, with their days.</param>
-    public string? Whole(IEnumerable<(Renewal Renewal, LocalDate Day)> renewals)
-    {
-        var (whole, since) = _entries.Where(e => e.Item.FittedTo is { Length: > 0 }).Select(e => (e.Item.FittedTo, e.Day)).FirstOrDefault();
-        foreach (var (renewal, day) in renewals.OrderBy(r => r.Day).Where(r => whole is null || r.Day >= since))
-        {
-            if (Folded.Same(renewal.FittedPart, Id))
-                (whole, since) = (renewal.Item, day);
-            else if (Folded.Same(renewal.Item, whole))
-                whole = null;
-        }
-        return whole;
-    }
-
-    /// <summary>The keys of every serial number that a visit recorded of it.</summary>
-    public IReadOnlyList<string> SerialKeys =>
-        field ??= [.. _entries.SelectMany(e => Folded.Keys(e.Item.Serial)).Distinct(StringComparer.Ordinal)];
-
-    /// <summary>
-    /// Whether both can be one thing under two tags: serial number and maker do not tell them apart. Two tags of one visit share a
-    /// batch number, which identifies nothing.
-    /// </summary>
-    public bool MayBe(StandingToday other) =>
-        !ReferenceEquals(this, other)
-        && SerialKeys.Intersect(other.SerialKeys, StringComparer.Ordinal).Any()
-        && !Folded.Differ(Item.Maker, other.Item.Maker)
-        && !_entries.Any(e => other._entries.Any(o => o.Visit.Visit == e.Visit.Visit));
-
     /// <summary>The item with what is fitted to it and what it may be under another tag: it stands no better than any of these.</summary>
     public FoundItem With(IReadOnlyList<FoundItem> parts, IEnumerable<FoundItem> others)
     {
-        var fitted = parts.Where(p => p.Standing is not Standing.NotIssued).ToList();
-        var worst = fitted
-            .Select(p => (Item: p, Why: $"{p.Id}, which is fitted to it: {p.Why}"))
+        var worst = Thing
+            .Known.Parts.Select(Of)
+            .OfType<(Standing Standing, string Why)>()
+            // What is withdrawn and fitted to it is among the parts known; another thing that was withdrawn may have had the part's id.
+            .Concat(
+                parts
+                    .Where(p => p.Standing is Standing.Held or Standing.Overdue)
+                    .Select(p => (p.Standing, Why: $"{p.Id}, which is fitted to it: {p.Why}"))
+            )
             .Concat(
                 others
                     .Where(o => o.Standing is Standing.Withdrawn or Standing.Held)
-                    .Select(o => (Item: o, Why: $"{o.Id} has the same serial number: {o.Why}"))
+                    .Select(o => (Standing: Standing.Held, Why: $"{o.Id} has the same serial number: {o.Why}"))
             )
-            .OrderBy(w => w.Item.Standing)
+            .OrderBy(w => w.Standing)
             .FirstOrDefault();
-        return worst.Item is null || worst.Item.Standing >= Alone.Standing
-            ? Alone with
-            {
-                UsableThrough = fitted.Aggregate(Alone.UsableThrough, (day, part) => Earlier(day, part.UsableThrough)),
-            }
+        return worst.Why is null || worst.Standing >= Alone.Standing
+            ? Alone
             : Alone with
             {
-                Standing = worst.Item.Standing is Standing.Withdrawn ? Standing.Held : worst.Item.Standing,
+                Standing = worst.Standing,
                 Why = worst.Why,
                 UsableThrough = null,
             };
     }
 
+    private (Standing Standing, string Why)? Of(PartElsewhere part)
+    {
+        var name = $"{part.Id}, which is fitted to it";
+        var document = part.Document is null ? "" : $" ({part.Document})";
+        if (part.Outcome is Outcome.Withdraw)
+            return (Standing.Held, $"{name}, is withdrawn{document}");
+        if (part.Outcome is Outcome.Undetermined)
+            return (Standing.Held, $"{name}, is not determined{document}");
+        if (part.Until < _today)
+            return (Standing.Held, $"{name}, was not to be used after {Day(part.Until.Value)}");
+        return part.NextBy < _today ? (Standing.Overdue, $"{name}, was due for its next examination by {Day(part.NextBy.Value)}") : null;
+    }
+
     private FoundItem Decided()
     {
-        var history = _entries.Select(Visit).ToList();
-        var at = Math.Max(0, _entries.ToList().FindIndex(e => e.Outcome.Codes is not [NotExamined]));
-        var (standing, why) = Of(_entries[at], history[at]);
+        var (counting, history) = (Thing.Counting.ToList(), Thing.Entries.ToDictionary(e => e, Visit));
+        var at = Math.Max(0, counting.FindIndex(e => e.Outcome.Codes is not [NotExamined]));
+        var (standing, why) = Of(counting[at], counting[..at], history[counting[at]]);
         return new FoundItem
         {
-            Id = Id,
-            Owner = Owner,
-            Item = Item,
+            Id = Thing.Rows[0].Item.Id!,
+            Owner = Thing.Owner,
+            Item = Thing.Rows[0].Item,
             Standing = standing,
             Why = why,
-            UsableThrough = standing is Standing.InService ? Through(_entries[at].Outcome) : null,
-            History = history,
+            UsableThrough = standing is Standing.InService ? Through(counting[at].Outcome).Day : null,
+            History = [.. Thing.Entries.Select(e => history[e])],
         };
     }
 
-    private (Standing Standing, string Why) Of(ItemEntry decided, FoundVisit visit)
+    /// <param name="decided">The latest decision.</param>
+    /// <param name="since">What was recorded since, without an examination.</param>
+    /// <param name="visit">The visit of the decision.</param>
+    private (Standing Standing, string Why) Of(ItemEntry decided, IReadOnlyList<ItemEntry> since, FoundVisit visit)
     {
         var outcome = decided.Outcome;
         if (decided.IsOf(Outcome.Withdraw))
-            return (Standing.Withdrawn, $"withdrawn {On(decided)}: {string.Join(" ", outcome.Codes)}");
-        if (_entries.FirstOrDefault(e => e.IsOf(Outcome.Withdraw) && !WasKnown(e, to: decided)) is { } late)
-            return (Standing.Held, $"withdrawn {On(late)}, which the examination {On(decided)} did not know");
+            return Thing.Known.Withdrawals.Count > 0
+                ? (Standing.Withdrawn, $"withdrawn {On(decided)}: {string.Join(" ", outcome.Codes)}")
+                : (Standing.Held, $"withdrawn {On(decided)}, released since, and not examined again");
+        if (Thing.Known.Withdrawals.Count > 0)
+            return (Thing.Known.IsDestroyed ? Standing.Withdrawn : Standing.Held, string.Join("; ", Thing.Known.Withdrawals));
+        if (since.FirstOrDefault(e => e.Item.Status is ItemStatus.Lost or ItemStatus.Destroyed) is { } gone)
+            return (Standing.Withdrawn, $"recorded as {(gone.Item.Status is ItemStatus.Lost ? "lost" : "destroyed")} {On(gone)}");
         if (!decided.IsOf(Outcome.Fit) && !decided.IsOf(Outcome.FitUntil))
             return (Standing.Held, $"not determined {On(decided)}: {string.Join(" ", outcome.Codes)}");
         if (_register.Visits.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.End.Item, decided)).End is { } end)
             return (Standing.Withdrawn, $"{end.Why}, since {Day(end.On)}");
         if (outcome.Until < _today)
             return (Standing.Withdrawn, $"not to be used after {Day(outcome.Until.Value)}");
+        if (Thing.Known.Questions.Count > 0)
+            return (Standing.Held, string.Join("; ", Thing.Known.Questions));
+        if (
+            since.SelectMany(e => e.Record.Disposals.Where(d => IsItem(d.Item, e)).Select(d => (d.Action, Entry: e))).FirstOrDefault() is
+            { Action: { } action } aside
+        )
+            return (Standing.Held, $"{(action is DisposalAction.Quarantined ? "put in quarantine" : "sent for repair")} {On(aside.Entry)}");
         if (outcome.NextBy is not { } next)
             return (Standing.Held, $"no next examination is recorded {On(decided)}");
         if (next < _today)
             return (Standing.Overdue, $"the next examination was due by {Day(next)}");
         if (!visit.Documents.Any(d => d is { IsCurrent: true, Kind: "report" }))
             return (Standing.NotIssued, $"found {outcome.Outcome} {On(decided)}, and no current report says so");
-        return (Standing.InService, $"{outcome.Outcome} {On(decided)}, until {Day(Through(outcome)!.Value)}");
+        var (through, because) = Through(outcome);
+        return (Standing.InService, $"{outcome.Outcome} {On(decided)}, until {Day(through)}{because}");
     }
 
     /// <summary>
-    /// Whether a visit could be known when another was decided. Numbers of two registers cannot be compared: then it was not.
+    /// The last day of use, and which part makes it so. Asked only where there is a next examination.
     /// </summary>
-    private static bool WasKnown(ItemEntry earlier, ItemEntry to) =>
-        earlier.Visit.Visit == to.Visit.Visit || (to.Visit.Origin is null && earlier.Visit.Visit <= to.Visit.Seen);
+    private (LocalDate Day, string Because) Through(RememberedOutcome outcome) =>
+        Thing
+            .Known.Parts.SelectMany(p =>
+                new[] { p.Until, p.NextBy }.Select(day => (Day: day, Because: $" (by {p.Id}, which is fitted to it)"))
+            )
+            .Prepend((Day: outcome.Until, Because: ""))
+            .Prepend((Day: outcome.NextBy, Because: ""))
+            .Where(d => d.Day is not null)
+            .Select(d => (d.Day!.Value, d.Because))
+            .MinBy(d => d.Value);
 
     private FoundVisit Visit(ItemEntry entry) =>
         new(
@@ -173,11 +175,7 @@ internal sealed class StandingToday
         );
     }
 
-    private static bool IsItem(string item, ItemEntry entry) => string.Equals(item, entry.Item.Id, StringComparison.Ordinal);
-
-    private static LocalDate? Through(RememberedOutcome outcome) => Earlier(outcome.Until, outcome.NextBy);
-
-    private static LocalDate? Earlier(LocalDate? one, LocalDate? other) => one is null || other < one ? other ?? one : one;
+    private static bool IsItem(string? item, ItemEntry entry) => string.Equals(item, entry.Item.Id, StringComparison.Ordinal);
 
     private static string On(ItemEntry entry) => entry.Day == LocalDate.MinIsoValue ? "on a day not recorded" : $"on {Day(entry.Day)}";
 

@@ -27,9 +27,11 @@ internal static class LookupEndpoints
     {
         var (words, asked) = (WorkbenchWords.In(who.Now.Language), context.Request.Query["q"].ToString().Trim());
         if (asked.Length == 0 || !request.Register.Exists)
-            return Answer.Page<FindPage>(new FindModel(asked, [], 0, words.Missing(request.Register), words));
-        var (items, inAll) = FindItems.Of(request.Register.Place, asked, request.Today());
-        return Answer.Page<FindPage>(new FindModel(asked, items, inAll, null, words));
+            return Answer.Page<FindPage>(new FindModel(asked, new([], 0, IsMarked: false), words.Missing(request.Register), words));
+        var found = FindItems.Of(request.Register.Place, asked, request.Today());
+        return Answer.Page<FindPage>(
+            new FindModel(asked, found, null, words) { SpeltLike = found.IsMarked ? [] : SpeltLike(request, asked) }
+        );
     }
 
     private static async Task<IResult> ReturnsAsync(HttpContext context, WorkbenchRequest request, Who who)
@@ -47,8 +49,11 @@ internal static class LookupEndpoints
         var items = missing is null
             ? FindItems.ByMarkings(request.Register.Place, markings, request.Today())
             : [.. markings.Select(_ => Array.Empty<FoundItem>())];
-        return Answer.Page<ReturnsPage>(
-            new ReturnsModel([.. markings.Zip(items, (m, of) => new ReturnedItem(m, of))], string.Join('\n', markings), missing, words)
-        );
+        ReturnedItem Returned(string m, IReadOnlyList<FoundItem> of) =>
+            new(m, of) { SpeltLike = of.Count > 0 || missing is not null ? [] : SpeltLike(request, m) };
+        return Answer.Page<ReturnsPage>(new ReturnsModel([.. markings.Zip(items, Returned)], string.Join('\n', markings), missing, words));
     }
+
+    private static IReadOnlyList<FoundItem> SpeltLike(WorkbenchRequest request, string marking) =>
+        FindItems.SpeltLike(request.Register.Place, marking, request.Today());
 }

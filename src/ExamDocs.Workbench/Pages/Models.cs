@@ -1,3 +1,4 @@
+using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Verifying;
@@ -38,10 +39,18 @@ public sealed record VisitModel(
 public sealed record MessageModel(string Title, string Sentence, string Back, WorkbenchWords Words);
 
 /// <summary>What a search found.</summary>
-public sealed record FindModel(string Asked, IReadOnlyList<FoundItem> Items, int InAll, string? RegisterMissing, WorkbenchWords Words);
+public sealed record FindModel(string Asked, SearchResult Found, string? RegisterMissing, WorkbenchWords Words)
+{
+    /// <summary>Items that are spelt much like what was asked for, where none bears it.</summary>
+    public IReadOnlyList<FoundItem> SpeltLike { get; init; } = [];
+}
 
 /// <summary>A marking that was typed or scanned, with every item that it can mean, the worst first.</summary>
-public sealed record ReturnedItem(string Marking, IReadOnlyList<FoundItem> Items);
+public sealed record ReturnedItem(string Marking, IReadOnlyList<FoundItem> Items)
+{
+    /// <summary>Items that are spelt much like it, where none bears it.</summary>
+    public IReadOnlyList<FoundItem> SpeltLike { get; init; } = [];
+}
 
 /// <summary>The returns desk.</summary>
 public sealed record ReturnsModel(IReadOnlyList<ReturnedItem> Items, string List, string? Refused, WorkbenchWords Words);

@@ -111,6 +111,10 @@ public abstract partial class WorkbenchWords
 
         public override string NothingFound(string asked) => $"The register knows nothing of \"{asked}\". Treat it as never examined.";
 
+        public override string NoneIsMarked(string asked) => $"No item is marked \"{asked}\". These have its words:";
+
+        public override string SpeltLike(string id) => $"Spelt much like {id}:";
+
         public override string Found(int shown, int inAll) =>
             shown == inAll
                 ? Text($"{inAll} {(inAll == 1 ? "item" : "items")}, the worst first")

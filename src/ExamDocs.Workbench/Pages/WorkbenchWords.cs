@@ -86,6 +86,8 @@ public abstract partial class WorkbenchWords
     public abstract string FindHow { get; }
     public abstract string FindNow { get; }
     public abstract string NothingFound(string asked);
+    public abstract string NoneIsMarked(string asked);
+    public abstract string SpeltLike(string id);
     public abstract string Found(int shown, int inAll);
     public abstract string Serial { get; }
     public abstract string Maker { get; }

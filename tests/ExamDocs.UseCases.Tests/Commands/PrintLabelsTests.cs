@@ -1,7 +1,11 @@
+using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Outputs;
+using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
+using NodaTime;
+using static ExamDocs.UseCases.Tests.BetweenRecords.Stories.Story;
 
 namespace ExamDocs.UseCases.Tests.Commands;
 
@@ -44,14 +48,39 @@ public sealed class PrintLabelsTests : IDisposable
         Assert.Equal("last month's", await File.ReadAllTextAsync(Sheet, TestContext.Current.CancellationToken));
     }
 
-    private Task<LabelResult> RunAsync(string record) =>
+    /// <summary>Old paper that comes in late ends no label of a later examination, which did not know of it.</summary>
+    [Fact]
+    public async Task No_next_examination_label_is_printed_again_for_what_may_not_be_used()
+    {
+        var today = new LocalDate(2026, 11, 9);
+        Import(Visit("V-9", "2026-11-02").Bridge("RB-1", "Q100"));
+        using (var register = DocumentRegister.Open(_workspace.Register, today))
+        {
+            var number = register.Take(new('D', 2026, "due-label", "V-9 RB-1", ["RB-1"], Folder: null) { Visit = 1 });
+            register.Publish(number, "%PDF-1.7"u8.ToArray(), 1, "{}");
+        }
+        Import(Visit("V-1", "2026-05-11").Bridge("RB-1", "Q100", i => i.Cut()));
+        var result = await RunAsync("D-2026-000001 RB-1", today);
+        Assert.StartsWith("D-2026-000001 says when to examine RB-1, which may not be used: withdrawn on 11 May 2026", result.Refused);
+        Assert.Empty(result.Labels);
+        Assert.False(File.Exists(Sheet));
+
+        void Import(StoryVisit visit)
+        {
+            var path = Path.Combine(_workspace.Folder, visit.Reference + ".json");
+            File.WriteAllText(path, visit.Json);
+            ImportVisits.Run([path], _workspace.Register, today, KnownRules.BuiltIn);
+        }
+    }
+
+    private Task<LabelResult> RunAsync(string record, LocalDate? today = null) =>
         PrintLabels.RunAsync(
             new LabelRequest
             {
                 InputsOrNumbers = [record],
                 OutFile = Sheet,
                 RegisterPath = _workspace.Register,
-                Today = Workspace.Today,
+                Today = today ?? Workspace.Today,
                 Browser = OpenBrowser.Instance,
             },
             TestContext.Current.CancellationToken

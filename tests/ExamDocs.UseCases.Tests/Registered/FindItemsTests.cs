@@ -1,4 +1,5 @@
 using ExamDocs.Core.Regimes;
+using ExamDocs.Register;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
@@ -12,7 +13,7 @@ namespace ExamDocs.UseCases.Tests.Registered;
 /// What a register says of an item that somebody holds in the hand. Records are imported, so nothing is issued: the best that an item
 /// can be is not issued. The journey through the workbench shows one in service.
 /// </summary>
-public sealed class FindItemsTests : IDisposable
+public sealed partial class FindItemsTests : IDisposable
 {
     private const string Spring = "2026-05-11";
     private const string Summer = "2026-07-01";
@@ -127,7 +128,7 @@ public sealed class FindItemsTests : IDisposable
             "cut under its new tag",
             [Bridge(Spring), Visit("V-9", Autumn).Bridge("RB-9", "Q777", i => i.Formerly("RB-1").Cut())],
             "RB-1",
-            "RB-1 Withdrawn"
+            "RB-9 Withdrawn"
         ),
         (
             "two firms, one tag",
@@ -144,13 +145,13 @@ public sealed class FindItemsTests : IDisposable
         ("nobody knows it", [Bridge(Spring)], "RB-7", ""),
     ];
 
-    public static TheoryData<string> Names => [.. Cases.Select(c => c.Name)];
+    public static TheoryData<string> Names => [.. Cases.Concat(Histories).Select(c => c.Name)];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void An_item_stands_as_badly_as_anything_known_of_it(string name)
     {
-        var (_, visits, asked, must) = Cases.Single(c => c.Name == name);
+        var (_, visits, asked, must) = Cases.Concat(Histories).Single(c => c.Name == name);
         foreach (var visit in visits)
             Import(visit);
         var found = FindItems.ByMarking(_workspace.Register, asked, Today);
@@ -160,6 +161,24 @@ public sealed class FindItemsTests : IDisposable
         );
         Assert.All(found, f => Assert.NotEmpty(f.Why));
         Assert.All(found, f => Assert.Null(f.UsableThrough));
+    }
+
+    [Fact]
+    public void What_a_report_says_holds_no_longer_than_what_is_fitted_to_it()
+    {
+        Import(Visit("V-1", Autumn).Harness("H-1", "H100"));
+        using (var register = DocumentRegister.Open(_workspace.Register, Today))
+        {
+            var number = register.Take(new('R', 2026, "report", "V-1", ["H-1"], Folder: null) { Visit = 1 });
+            register.Publish(number, "%PDF-1.7"u8.ToArray(), 1, "{}");
+        }
+        var alone = Assert.Single(FindItems.ByMarking(_workspace.Register, "H-1", Today));
+        Assert.Equal((Standing.InService, new LocalDate(2027, 5, 2)), (alone.Standing, alone.UsableThrough));
+        Import(Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.On("H-1").LaterDefect("2026-11-20")));
+        var found = Assert.Single(FindItems.ByMarking(_workspace.Register, "H-1", Today));
+        Assert.Equal((Standing.InService, new LocalDate(2026, 11, 19)), (found.Standing, found.UsableThrough));
+        Assert.EndsWith("until 19 Nov 2026 (by RB-1, which is fitted to it)", found.Why, StringComparison.Ordinal);
+        Assert.Equal(Standing.Held, FindItems.ByMarking(_workspace.Register, "H-1", new(2026, 11, 20))[0].Standing);
     }
 
     [Fact]
@@ -182,6 +201,52 @@ public sealed class FindItemsTests : IDisposable
         Import(Bridge(Spring, i => i.Cut()));
         var found = Assert.Single(FindItems.ByMarking(_workspace.Register, scanned, Today));
         Assert.Equal(Standing.Withdrawn, found.Standing);
+    }
+
+    [Fact]
+    public void The_code_of_another_registers_label_shows_no_item_that_has_its_number_here()
+    {
+        Import(Visit("V-1", Autumn).Harness("H-1", "H100"));
+        using (var register = DocumentRegister.Open(_workspace.Register, Today))
+        {
+            var number = register.Take(new('D', 2026, "due-label", "V-1 H-1", ["H-1"], Folder: null) { Visit = 1 });
+            register.Publish(number, "%PDF-1.7"u8.ToArray(), 1, "{}");
+        }
+        Assert.Empty(FindItems.ByMarking(_workspace.Register, "D-2026-000001 H-9", Today));
+        Assert.Empty(FindItems.ByMarking(_workspace.Register, "D-2026-000001 H-12\nExamine by 2 May 2027", Today));
+        Assert.Equal("H-1", Assert.Single(FindItems.ByMarking(_workspace.Register, "D-2026-000001", Today)).Id);
+        Assert.Equal("H-1", Assert.Single(FindItems.ByMarking(_workspace.Register, "D-2026-000001 H-1Examine by 2 May 2027", Today)).Id);
+    }
+
+    [Fact]
+    public void An_id_that_reads_like_a_number_of_a_document_is_found()
+    {
+        Import(Visit("V-1", Autumn).Harness("A-2024-000123", "H100", i => i.Cut()));
+        var found = Assert.Single(FindItems.ByMarking(_workspace.Register, "A-2024-000123", Today));
+        Assert.Equal(Standing.Withdrawn, found.Standing);
+    }
+
+    [Fact]
+    public void What_no_item_is_marked_with_is_not_passed_off_as_another()
+    {
+        Import(Visit("V-1", Autumn).Harness("RB-10", "H100"));
+        var found = FindItems.Of(_workspace.Register, "RB-1", Today);
+        Assert.Equal((false, "RB-10"), (found.IsMarked, Assert.Single(found.Items).Id));
+        Assert.True(FindItems.Of(_workspace.Register, "rb 10", Today).IsMarked);
+    }
+
+    [Theory]
+    [InlineData("R\u0412-15", true)] // a Cyrillic letter
+    [InlineData("BR-15", true)]
+    [InlineData("RB-1S", true)]
+    [InlineData("RB-16", false)]
+    [InlineData("H-15", false)]
+    public void A_slip_in_the_marking_still_shows_what_was_withdrawn(string typed, bool isShown)
+    {
+        Import(Visit("V-1", Autumn).Bridge("RB-15", "Q100", i => i.Cut()));
+        Assert.Empty(FindItems.ByMarking(_workspace.Register, typed, Today));
+        var like = FindItems.SpeltLike(_workspace.Register, typed, Today);
+        Assert.Equal(isShown ? ["RB-15 Withdrawn"] : [], like.Select(i => $"{i.Id} {i.Standing}"));
     }
 
     [Fact]
