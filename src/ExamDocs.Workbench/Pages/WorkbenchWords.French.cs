@@ -118,6 +118,11 @@ public abstract partial class WorkbenchWords
         public override string NothingFound(string asked) =>
             $"Le registre ne sait rien de «\u00A0{asked}\u00A0». Tenez l’équipement pour jamais examiné.";
 
+        public override string NoneIsMarked(string asked) =>
+            $"Aucun équipement n’est marqué «\u00A0{asked}\u00A0». Ceux-ci en contiennent les mots\u00A0:";
+
+        public override string SpeltLike(string id) => $"Presque écrit comme {id}\u00A0:";
+
         public override string Found(int shown, int inAll) =>
             shown == inAll
                 ? Text($"{inAll} {(inAll == 1 ? "équipement" : "équipements")}, les pires d’abord")

@@ -119,6 +119,11 @@ public abstract partial class WorkbenchWords
         public override string NothingFound(string asked) =>
             $"Das Register weiß nichts von „{asked}“. Behandeln Sie den Gegenstand als nie geprüft.";
 
+        public override string NoneIsMarked(string asked) =>
+            $"Kein Gegenstand ist mit „{asked}“ gekennzeichnet. Bei diesen kommen die Wörter vor:";
+
+        public override string SpeltLike(string id) => $"Fast wie {id} geschrieben:";
+
         public override string Found(int shown, int inAll) =>
             shown == inAll
                 ? Text($"{inAll} {(inAll == 1 ? "Gegenstand" : "Gegenstände")}, die schlechtesten zuerst")
