@@ -1,4 +1,5 @@
 using System.Net;
+using ExamDocs.UseCases.Registered;
 using ExamDocs.Workbench.Desk;
 using ExamDocs.Workbench.Endpoints;
 using ExamDocs.Workbench.Guards;
@@ -90,6 +91,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         services.AddSingleton<IssueRuns>();
         services.AddSingleton<Who>();
         services.AddSingleton<RecordingDesk>();
+        services.AddSingleton<FoundMemory>();
     }
 
     private static void MapPages(WebApplication app)

@@ -36,15 +36,17 @@ internal sealed class LogRows(DbConnection connection)
     }
 
     /// <summary>Null while nothing is entered.</summary>
-    public Checkpoint? Latest() => Checkpoints() is [.., var last] ? last : null;
+    public Checkpoint? Latest() => Checkpoints("DESC LIMIT 1") is [var last] ? last : null;
 
     /// <summary>Every root that was remembered, by size.</summary>
-    public IReadOnlyList<Checkpoint> Checkpoints()
+    public IReadOnlyList<Checkpoint> Checkpoints() => Checkpoints("ASC");
+
+    private IReadOnlyList<Checkpoint> Checkpoints(string order)
     {
         var origin = Origin();
         return connection.Rows(
             row => new Checkpoint(origin, row.GetInt64(0), Root(row.GetString(1))),
-            "SELECT size, root FROM checkpoint ORDER BY size"
+            $"SELECT size, root FROM checkpoint ORDER BY size {order}"
         );
     }
 

@@ -27,13 +27,25 @@ public static class FindItems
         ByMarkings(place, [marking], today)[0];
 
     /// <summary>As <see cref="ByMarking"/>, for many at once: the register is opened, and each of its records read, once.</summary>
+    /// <param name="place">The register.</param>
+    /// <param name="markings">What was typed or scanned.</param>
+    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="memory">What was found before of a list that grows; null for none.</param>
     /// <returns>One list for each marking, in their order.</returns>
-    public static IReadOnlyList<IReadOnlyList<FoundItem>> ByMarkings(string place, IReadOnlyList<string> markings, LocalDate today)
+    public static IReadOnlyList<IReadOnlyList<FoundItem>> ByMarkings(
+        string place,
+        IReadOnlyList<string> markings,
+        LocalDate today,
+        FoundMemory? memory = null
+    )
     {
         ArgumentNullException.ThrowIfNull(markings);
         using var register = DocumentRegister.OpenToRead(place, today);
         var items = new ItemsOnRecord(register, today);
-        return [.. markings.Select(m => InOrder(Markings(register, m).SelectMany(items.Bearing)))];
+        var state = memory?.StateOf(register, today);
+        return [.. markings.Select(m => state is null ? Found(m) : state.Of(m, Found))];
+
+        IReadOnlyList<FoundItem> Found(string marking) => InOrder(Markings(register, marking).SelectMany(items.Bearing));
     }
 
     /// <summary>What somebody looks for: by its marking where an item has it, else by its words.</summary>
@@ -72,10 +84,17 @@ public static class FindItems
     /// Items whose ids are spelt much like a marking that none bears: what was withdrawn may have been typed with a slip, here or in its
     /// record. Ids with other digits are left out: those are the neighbours on every list.
     /// </summary>
-    public static IReadOnlyList<FoundItem> SpeltLike(string place, string marking, LocalDate today)
+    public static IReadOnlyList<FoundItem> SpeltLike(string place, string marking, LocalDate today, FoundMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(marking);
         using var register = DocumentRegister.OpenToRead(place, today);
+        return memory is null ? Like(marking) : memory.StateOf(register, today).Like(marking, Like);
+
+        IReadOnlyList<FoundItem> Like(string asked) => SpeltLike(register, asked, today);
+    }
+
+    private static IReadOnlyList<FoundItem> SpeltLike(DocumentRegister register, string marking, LocalDate today)
+    {
         var ids = register.Visits.Outcomes().Select(o => o.Outcome.Item).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
         var like = ids.Where(id => ConfusableIds.Of(id, marking))
             .Concat(SpellingSuggestion.AllOf(marking, ids.Where(id => Digits(id).SequenceEqual(Digits(marking)))))

@@ -34,7 +34,7 @@ internal static class LookupEndpoints
         );
     }
 
-    private static async Task<IResult> ReturnsAsync(HttpContext context, WorkbenchRequest request, Who who)
+    private static async Task<IResult> ReturnsAsync(HttpContext context, WorkbenchRequest request, Who who, FoundMemory memory)
     {
         var words = WorkbenchWords.In(who.Now.Language);
         var form = await context.Request.ReadFormAsync();
@@ -47,13 +47,13 @@ internal static class LookupEndpoints
             return Answer.Page<ReturnsPage>(new ReturnsModel([], before, words.ListIsFull(MostReturns), words));
         var missing = words.Missing(request.Register);
         var items = missing is null
-            ? FindItems.ByMarkings(request.Register.Place, markings, request.Today())
+            ? FindItems.ByMarkings(request.Register.Place, markings, request.Today(), memory)
             : [.. markings.Select(_ => Array.Empty<FoundItem>())];
         ReturnedItem Returned(string m, IReadOnlyList<FoundItem> of) =>
-            new(m, of) { SpeltLike = of.Count > 0 || missing is not null ? [] : SpeltLike(request, m) };
+            new(m, of) { SpeltLike = of.Count > 0 || missing is not null ? [] : SpeltLike(request, m, memory) };
         return Answer.Page<ReturnsPage>(new ReturnsModel([.. markings.Zip(items, Returned)], string.Join('\n', markings), missing, words));
     }
 
-    private static IReadOnlyList<FoundItem> SpeltLike(WorkbenchRequest request, string marking) =>
-        FindItems.SpeltLike(request.Register.Place, marking, request.Today());
+    private static IReadOnlyList<FoundItem> SpeltLike(WorkbenchRequest request, string marking, FoundMemory? memory = null) =>
+        FindItems.SpeltLike(request.Register.Place, marking, request.Today(), memory);
 }

@@ -276,6 +276,27 @@ public sealed partial class FindItemsTests : IDisposable
     private static StoryVisit OnHarness(Func<StoryItem, StoryItem>? more = null) =>
         Visit("V-1", Summer).Harness("H-1", "H100").Bridge("RB-1", "Q100", i => (more ?? (j => j))(i.On("H-1")));
 
+    /// <summary>A list that grows: what is known already is looked up again once the register, or the day, is another.</summary>
+    [Fact]
+    public void What_was_found_before_holds_until_the_register_or_the_day_changes()
+    {
+        var memory = new FoundMemory();
+        Import(Bridge(Spring));
+        var first = Found();
+        Assert.Same(first, Found());
+        Assert.NotSame(first, FindItems.ByMarkings(_workspace.Register, ["RB-1"], Today.PlusDays(1), memory)[0]);
+        Assert.Equal(Standing.NotIssued, Assert.Single(Found()).Standing);
+
+        using (var register = DocumentRegister.Open(_workspace.Register, Today))
+            register.Void(register.Take(new('R', 2026, "report", "a", ["RB-1"], null)), "tried");
+        var before = Found();
+        Import(Bridge(Autumn, i => i.Cut()));
+        Assert.NotSame(before, Found());
+        Assert.Equal(Standing.Withdrawn, Assert.Single(Found()).Standing);
+
+        IReadOnlyList<FoundItem> Found() => FindItems.ByMarkings(_workspace.Register, ["RB-1"], Today, memory)[0];
+    }
+
     private void Import(StoryVisit visit) => Import(visit.Json);
 
     private void Import(string json)
