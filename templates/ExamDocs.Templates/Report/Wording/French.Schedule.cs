@@ -79,7 +79,7 @@ internal sealed partial class French
 
     public override string ExaminedOn(string day) => $"vérifié le {day}";
 
-    public override string Mark(string mark) => $"marque du détenteur {mark}";
+    public override string Mark(string mark) => $"marque du propriétaire {mark}";
 
     protected override string Tolerated(string nominal, string tolerance, string low, string high) =>
         $"Nominal du fabricant {nominal}\u00A0mm ± {tolerance}\u00A0%\u00A0: {low} à {high}\u00A0mm (ombré).";
