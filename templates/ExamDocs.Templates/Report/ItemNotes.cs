@@ -16,7 +16,7 @@ internal static class ItemNotes
 
     public static IReadOnlyList<string> Of(DeterminedVisit visit, ReportItem item) =>
         [
-            .. Noted(item.Examination),
+            .. Noted(item),
             .. NoSign(item.Examination),
             .. Fitted(item),
             .. visit.Record.Renewals.Where(r => Concerns(r, item.Item.Id)).Select(r => RenewalLine.Of(r, visit)),
@@ -26,10 +26,20 @@ internal static class ItemNotes
             .. Asked(item),
         ];
 
-    private static IEnumerable<string> Noted(Examination examination) =>
-        examination
-            .Observations.Where(o => o.State is ObservedState.Noted)
-            .Select(o => Printed.Criterion(o.Criterion) + Words.Colon + Printed.Text(o.Note));
+    /// <summary>What was noted with an answer and stands neither among the defects nor among the reasons.</summary>
+    private static IEnumerable<string> Noted(ReportItem item) =>
+        from observation in item.Examination.Observations
+        where observation.State is ObservedState.Noted || (!string.IsNullOrWhiteSpace(observation.Note) && !IsSaid(item, observation))
+        let answer = IsPlain(observation.State) ? null : Phrases.State(observation.State!.Value)
+        select Printed.Join(Words.Colon, Printed.Criterion(observation.Criterion), answer, Printed.Text(observation.Note));
+
+    /// <summary>An answer that goes without saying beside its note: noted, or that nobody could be asked, which is said by itself.</summary>
+    private static bool IsPlain(ObservedState? state) => state is null or ObservedState.Noted or ObservedState.NoSign;
+
+    /// <summary>The reasons give the notes of what withdraws an item; a defect that only limits it has the words of its own entry.</summary>
+    private static bool IsSaid(ReportItem item, Observation observation) =>
+        observation.State is ObservedState.Doubt or ObservedState.Defect
+        && (!item.MayStay || item.Defects.Any(d => d.Description.Contains(observation.Note!, StringComparison.Ordinal)));
 
     /// <summary>Nobody could be asked: that weighs less than a clear answer, and is said.</summary>
     private static IEnumerable<string> NoSign(Examination examination)

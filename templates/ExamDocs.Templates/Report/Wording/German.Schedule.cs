@@ -110,6 +110,8 @@ internal sealed partial class German
         + $"{(groups == 1 ? "1 Gruppe" : $"{Printed.Count(groups)} Gruppen")} ergeben {Items(blocks + lines)}.";
 
     public override string Evidence(string? number) =>
-        "Was für und gegen den weiteren Gebrauch spricht, alle Messungen und die Quelle jeder Regel stehen in den Nachweisen zur "
+        "Was für und gegen den weiteren Gebrauch spricht, alle Messungen und Fotos und die Quelle jeder Regel stehen in den Nachweisen zur "
         + $"Prüfung: {number ?? "auf Anfrage beim Aussteller, unter der Auftragsnummer"}.";
+
+    public override string PhotosElsewhere(int count) => count == 1 ? "1 Foto, in den Nachweisen zur Prüfung" : $"{Printed.Count(count)} Fotos, in den Nachweisen zur Prüfung";
 }
