@@ -76,7 +76,11 @@ internal static class ItemNotes
     private static IEnumerable<string> Asked(ReportItem item) =>
         [
             .. item.Asks(LawAsks.Purchase)
-                ? [Words.Purchased + Words.Colon + Printed.ShortDay(item.Item.Purchased), ItemWords.FirstUsed + Words.Colon + item.FirstUsed]
+                ?
+                [
+                    Words.Purchased + Words.Colon + Printed.ShortDay(item.Item.Purchased),
+                    ItemWords.FirstUsed + Words.Colon + item.FirstUsed,
+                ]
                 : Array.Empty<string>(),
             .. item.Asks(LawAsks.Documents) ? [Words.DeclarationLabel + Words.Colon + item.Declaration] : Array.Empty<string>(),
         ];

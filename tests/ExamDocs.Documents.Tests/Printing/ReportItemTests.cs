@@ -45,12 +45,10 @@ public sealed class ReportItemTests
     [InlineData("HAR-04", "stitching", ObservedState.Doubt, null)]
     public void What_was_noted_with_any_answer_is_printed_once(string id, string criterion, ObservedState state, string? printed)
     {
-        var (visit, item) = Example.WithExamination(
-            id,
-            e =>
-                e.DayAt(Example.Record.Visit) != Example.Record.Visit.ExaminedOn
-                    ? e
-                    : e with
+        var (visit, item) = Example.WithExamination(id, e =>
+            e.DayAt(Example.Record.Visit) != Example.Record.Visit.ExaminedOn
+                ? e
+                : e with
                 {
                     Observations =
                     [

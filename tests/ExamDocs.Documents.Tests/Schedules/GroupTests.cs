@@ -137,13 +137,8 @@ public sealed class GroupTests(SharedBrowser browser)
         var items = Example.Visit.Items.Where(i => i is { MayBeReported: true, RegimeId: "gb-loler" }).ToList();
         var observation = items.First(i => i.Item.Id == "CON-01").Examination!.Observations[0];
         var person = Example.Record.People[0];
-        var report = new ReportModel(
-            Example.Identity(DocumentTypes.Report),
-            Example.Visit,
-            items,
-            person,
-            person,
-            o => ReferenceEquals(o, observation) ? new PhotoPrint(new byte[] { 1 }, 1, 1) : null
+        var report = new ReportModel(Example.Identity(DocumentTypes.Report), Example.Visit, items, person, person, o =>
+            ReferenceEquals(o, observation) ? new PhotoPrint(new byte[] { 1 }, 1, 1) : null
         );
         Assert.Contains(report.Schedule.Groups, g => g.Items.Any(i => i.Id == "CON-01"));
         var html = await browser.Renderer.HtmlAsync(report);

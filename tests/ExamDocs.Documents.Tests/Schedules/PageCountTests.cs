@@ -46,7 +46,9 @@ public sealed class PageCountTests(SharedBrowser browser)
     {
         var visit = Example.Determined(Example.Record with { Visit = Example.Record.Visit with { Regime = regime } });
         var person = visit.Record.People[0];
-        var clean = visit.Items.Where(i => i.MayBeReported && i is { Outcome: Outcome.Fit, WasDueBy: null } && i.RegimeId == regime).ToList();
+        var clean = visit
+            .Items.Where(i => i.MayBeReported && i is { Outcome: Outcome.Fit, WasDueBy: null } && i.RegimeId == regime)
+            .ToList();
         var pages = new List<(DeterminedItem Item, string Html)>();
         foreach (var item in clean)
         {

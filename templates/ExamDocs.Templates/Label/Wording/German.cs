@@ -23,8 +23,7 @@ internal sealed class German : LabelPhrases
     public override string ReleaseHold(string? regime) =>
         $"Nur schriftlich, nach Prüfung durch eine {Able(regime)}e Person. Schild nicht entfernen.";
 
-    public override string NeverRelease =>
-        "NICHT FREIZUGEBEN. Getrennt halten, dann so vernichten, dass niemand ihn mehr benutzen kann.";
+    public override string NeverRelease => "NICHT FREIZUGEBEN. Getrennt halten, dann so vernichten, dass niemand ihn mehr benutzen kann.";
 
     public override string KeptBy => "Halter";
     public override string Ring => "Anrufen";

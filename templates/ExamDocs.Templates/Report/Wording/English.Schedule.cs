@@ -113,5 +113,6 @@ internal sealed partial class English
         + (number ?? "on request from the issuer, by the visit reference")
         + ".";
 
-    public override string PhotosElsewhere(int count) => count == 1 ? "1 photo, in the evidence file" : $"{Printed.Count(count)} photos, in the evidence file";
+    public override string PhotosElsewhere(int count) =>
+        count == 1 ? "1 photo, in the evidence file" : $"{Printed.Count(count)} photos, in the evidence file";
 }

@@ -113,5 +113,6 @@ internal sealed partial class German
         "Was für und gegen den weiteren Gebrauch spricht, alle Messungen und Fotos und die Quelle jeder Regel stehen in den Nachweisen zur "
         + $"Prüfung: {number ?? "auf Anfrage beim Aussteller, unter der Auftragsnummer"}.";
 
-    public override string PhotosElsewhere(int count) => count == 1 ? "1 Foto, in den Nachweisen zur Prüfung" : $"{Printed.Count(count)} Fotos, in den Nachweisen zur Prüfung";
+    public override string PhotosElsewhere(int count) =>
+        count == 1 ? "1 Foto, in den Nachweisen zur Prüfung" : $"{Printed.Count(count)} Fotos, in den Nachweisen zur Prüfung";
 }
