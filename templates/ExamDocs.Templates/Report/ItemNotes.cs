@@ -29,17 +29,21 @@ internal static class ItemNotes
     /// <summary>What was noted with an answer and stands neither among the defects nor among the reasons.</summary>
     private static IEnumerable<string> Noted(ReportItem item) =>
         from observation in item.Examination.Observations
-        where observation.State is ObservedState.Noted || (!string.IsNullOrWhiteSpace(observation.Note) && !IsSaid(item, observation))
+        where observation.State is ObservedState.Noted || (HasNote(observation) && !IsSaid(item, observation))
         let answer = IsPlain(observation.State) ? null : Phrases.State(observation.State!.Value)
         select Printed.Join(Words.Colon, Printed.Criterion(observation.Criterion), answer, Printed.Text(observation.Note));
 
-    /// <summary>An answer that goes without saying beside its note: noted, or that nobody could be asked, which is said by itself.</summary>
+    /// <summary>An answer that needs no word beside its note: noted, or that nobody could be asked, which is said by itself.</summary>
     private static bool IsPlain(ObservedState? state) => state is null or ObservedState.Noted or ObservedState.NoSign;
 
-    /// <summary>The reasons give the notes of what withdraws an item; a defect that only limits it has the words of its own entry.</summary>
+    private static bool HasNote(Observation observation) => !string.IsNullOrWhiteSpace(observation.Note);
+
     private static bool IsSaid(ReportItem item, Observation observation) =>
         observation.State is ObservedState.Doubt or ObservedState.Defect
-        && (!item.MayStay || item.Defects.Any(d => d.Description.Contains(observation.Note!, StringComparison.Ordinal)));
+        && ShortReasons
+            .Of(item.Determined)
+            .Concat(item.Defects.Select(d => d.Description))
+            .Any(said => said.Contains(observation.Note!, StringComparison.Ordinal));
 
     /// <summary>Nobody could be asked: that weighs less than a clear answer, and is said.</summary>
     private static IEnumerable<string> NoSign(Examination examination)

@@ -114,8 +114,8 @@ internal sealed partial class French
         + $"{(groups <= 1 ? $"{Printed.Count(groups)} groupe" : $"{Printed.Count(groups)} groupes")} font {Items(blocks + lines)}.";
 
     public override string Evidence(string? number) =>
-        "Les éléments pour et contre le maintien en service, toutes les mesures, les photos et la source de chaque règle sont dans le dossier "
-        + $"justificatif\u00A0: {number ?? "sur demande à l’émetteur, sous la référence de la visite"}.";
+        "Les éléments pour et contre le maintien en service, toutes les mesures, les photos et la source de chaque règle sont dans le "
+        + $"dossier justificatif\u00A0: {number ?? "sur demande à l’émetteur, sous la référence de la visite"}.";
 
     public override string PhotosElsewhere(int count) =>
         count == 1 ? "1 photo, dans le dossier justificatif" : $"{Printed.Count(count)} photos, dans le dossier justificatif";
