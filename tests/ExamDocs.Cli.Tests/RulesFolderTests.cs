@@ -228,6 +228,28 @@ public sealed class RulesFolderTests : IDisposable
         Assert.Contains("nowhere: there is no such folder", run.Err, StringComparison.Ordinal);
     }
 
+    /// <summary>A genuine document is not called altered because the user's rules are not at hand, or are others by now.</summary>
+    [Fact]
+    public async Task A_document_under_rules_that_are_not_at_hand_as_they_were_is_not_checked_against_others()
+    {
+        Regime();
+        var visit = Climbing();
+        await _examdocs.RunAsync("issue", visit, "--out", "out", "--only", "report", "--rules", Folder);
+        var report = Directory.GetFiles(_examdocs.At("out"), "R-*.pdf").Single();
+        var known = await _examdocs.RunAsync("verify", report, "--rules", Folder);
+        Assert.Equal(0, known.ExitCode);
+        Assert.DoesNotContain("not at hand", known.Out, StringComparison.Ordinal);
+
+        Put("regimes/fenmark.json", Replaced("\"months\": 9", "\"months\": 8"));
+        foreach (var rules in new[] { new[] { "--rules", Folder }, [] })
+        {
+            var run = await _examdocs.RunAsync(["verify", report, .. rules]);
+            Assert.Equal(0, run.ExitCode);
+            Assert.Contains("regimes/fenmark.json", run.Out, StringComparison.Ordinal);
+            Assert.Contains("not at hand as they were", run.Out, StringComparison.Ordinal);
+        }
+    }
+
     public void Dispose() => _examdocs.Dispose();
 
     private void Regime() => Put("regimes/fenmark.json", Block(0));

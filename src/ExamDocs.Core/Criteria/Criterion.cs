@@ -108,6 +108,10 @@ public sealed record Category
     [System.Text.Json.Serialization.JsonIgnore]
     public string? AddedFrom { get; init; }
 
+    /// <summary>SHA-256 of what that file says, however it is spaced, lower-case hexadecimal; null where it is built in.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public string? AddedDigest { get; init; }
+
     /// <summary>Textile and plastic kit ages; so does kit of mixed build, by its textile or plastic part.</summary>
     public bool Ages => Material is not MaterialFamily.Metal;
 

@@ -44,6 +44,10 @@ public sealed record Regime
     [JsonIgnore]
     public string? AddedFrom { get; init; }
 
+    /// <summary>SHA-256 of what that file says, however it is spaced, lower-case hexadecimal; null where it is built in.</summary>
+    [JsonIgnore]
+    public string? AddedDigest { get; init; }
+
     /// <summary>The interval for an examination: of all that match, and the one of its basis, the one that ends first.</summary>
     /// <param name="examination">The examination; its use and its basis count.</param>
     /// <param name="purpose">What its item is for; null where not stated.</param>

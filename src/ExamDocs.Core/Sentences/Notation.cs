@@ -11,20 +11,29 @@ namespace ExamDocs.Core.Sentences;
 /// <param name="Decimal">The sign between the whole number and its decimals.</param>
 /// <param name="Months">The twelve months as a date writes them.</param>
 /// <param name="DayOfMonth">The day as a date writes it before the month.</param>
+/// <param name="ShortMonths">The same cut short where that is usual, for columns.</param>
 /// <param name="BeforeColon">What stands before a colon or semicolon: a blank that does not break, or nothing.</param>
-public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func<int, string> DayOfMonth, string BeforeColon = "")
+public sealed record Notation(
+    string Decimal,
+    IReadOnlyList<string> Months,
+    IReadOnlyList<string> ShortMonths,
+    Func<int, string> DayOfMonth,
+    string BeforeColon = ""
+)
 {
     /// <summary>A blank that no line ends at: between a day and its month, a number and its unit.</summary>
     public const string Unbroken = "\u00A0";
 
+    private static readonly string[] EnglishMonths = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
     // English months have three letters; the other languages would need a point behind them, so they are written in full.
-    public static Notation English { get; } =
-        new(".", ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"], day => Digits(day));
+    public static Notation English { get; } = new(".", EnglishMonths, EnglishMonths, day => Digits(day));
 
     public static Notation German { get; } =
         new(
             ",",
             ["Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November", "Dezember"],
+            ["Jan.", "Feb.", "März", "Apr.", "Mai", "Juni", "Juli", "Aug.", "Sept.", "Okt.", "Nov.", "Dez."],
             day => $"{Digits(day)}."
         );
 
@@ -32,6 +41,7 @@ public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func
         new(
             ",",
             ["janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre", "octobre", "novembre", "décembre"],
+            ["janv.", "févr.", "mars", "avr.", "mai", "juin", "juil.", "août", "sept.", "oct.", "nov.", "déc."],
             day => day == 1 ? "1er" : Digits(day),
             Unbroken
         );
@@ -44,6 +54,18 @@ public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func
 
     /// <summary>The day with its month as a word, so that nobody takes the day for the month.</summary>
     public string Day(LocalDate day) => $"{DayOfMonth(day.Day)}{Unbroken}{Month(day)}";
+
+    /// <summary>The same with a short month, for columns; no line ends within it.</summary>
+    public string ShortDay(LocalDate day) => $"{DayOfMonth(day.Day)}{Unbroken}{ShortMonth(day)}";
+
+    /// <inheritdoc cref="ShortDay(LocalDate)" />
+    public string ShortDay(PartialDate date) =>
+        date switch
+        {
+            { Month: null } => Day(date),
+            { Day: null } => ShortMonth(date.Earliest),
+            _ => ShortDay(date.Earliest),
+        };
 
     /// <summary>The date at the precision recorded: a day, a month or a year.</summary>
     public string Day(PartialDate date) =>
@@ -61,7 +83,11 @@ public sealed record Notation(string Decimal, IReadOnlyList<string> Months, Func
     /// <param name="format">A custom format of .NET with a point, for example 0.00#.</param>
     public string Number(IFormattable value, string format) => Written(value.ToString(format, CultureInfo.InvariantCulture));
 
-    private string Month(LocalDate day) => $"{Months[day.Month - 1]} {day.Year.ToString("0000", CultureInfo.InvariantCulture)}";
+    private string Month(LocalDate day) => $"{Months[day.Month - 1]} {Year(day)}";
+
+    private string ShortMonth(LocalDate day) => $"{ShortMonths[day.Month - 1]}{Unbroken}{Year(day)}";
+
+    private static string Year(LocalDate day) => day.Year.ToString("0000", CultureInfo.InvariantCulture);
 
     private string Written(string number) => number.Replace(".", Decimal, StringComparison.Ordinal);
 

@@ -49,7 +49,14 @@ internal static class CorrectionReason
         var about = basis.Items.Concat(job.Items.Select(i => i.Item.Id ?? "")).ToHashSet(StringComparer.Ordinal);
         // A part that is not in the document itself may change what it says of the whole.
         var own = all.Where(c => c.Item is null || about.Contains(c.Item)).ToList();
-        return InWords(own.Count > 0 ? own : all, words) ?? (IsKnownElsewhere(basis, job) ? words.OtherRecords : null);
+        string?[] said =
+        [
+            InWords(own.Count > 0 ? own : all, words),
+            OwnRules.Of(job.Visit).SequenceEqual(basis.OwnRules, StringComparer.Ordinal) ? null : words.OwnRules,
+        ];
+        return said.Any(s => s is not null) ? string.Join("; ", said.OfType<string>())
+            : IsKnownElsewhere(basis, job) ? words.OtherRecords
+            : null;
     }
 
     private static bool IsKnownElsewhere(DocumentBasis before, DocumentJob job)

@@ -51,6 +51,9 @@ internal sealed record DocumentBasis
     /// <summary>Documents that it replaces, and why.</summary>
     public IReadOnlyList<ReplacedDocument> Replaces { get; init; } = [];
 
+    /// <summary>The user's own rules that it was decided by, as <see cref="Issuing.OwnRules"/> names them.</summary>
+    public IReadOnlyList<string> OwnRules { get; init; } = [];
+
     /// <summary>What was known of the visit's items from before.</summary>
     public History History { get; init; } = History.None;
 }

@@ -54,7 +54,8 @@ internal static class DocumentFile
         IReadOnlyList<Hold> Withdrawals,
         IReadOnlyList<Visited> Examinations,
         KnownFile? Known = null,
-        string? Evidence = null
+        string? Evidence = null,
+        IReadOnlyList<string>? OwnRules = null
     )
     {
         public static Whole Of(DocumentBasis b) =>
@@ -76,7 +77,8 @@ internal static class DocumentFile
                 [.. b.History.Withdrawals.Select(Hold.Of)],
                 [.. b.History.Examinations.Select(Visited.Of)],
                 KnownFile.Of(b.History),
-                b.Evidence
+                b.Evidence,
+                b.OwnRules.Count > 0 ? b.OwnRules : null
             );
 
         /// <exception cref="JsonException">A value is none that a document can have.</exception>
@@ -98,6 +100,7 @@ internal static class DocumentFile
                     Signature = Signature,
                     CopyOf = CopyOf,
                     Evidence = Evidence,
+                    OwnRules = OwnRules ?? [],
                     Replaces = Replaces,
                     History = WithKnown(
                         new([.. Withdrawals.Select(w => w.Read())]) { Examinations = [.. Examinations.Select(e => e.Read())] }

@@ -111,6 +111,7 @@ internal sealed record DocumentJob(
             Signature = Signature,
             Evidence = identity.EvidenceFile,
             Replaces = [.. identity.Replaces.Select(r => new ReplacedDocument(r.Number, r.Reason))],
+            OwnRules = OwnRules.Of(Visit),
             History = Visit.History,
         };
 

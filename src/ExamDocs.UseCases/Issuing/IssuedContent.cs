@@ -77,6 +77,9 @@ internal sealed class IssuedContent(DocumentRegister register, KnownRules rules)
         var basis = document.Contents.Basis;
         if (Determined(document) is not ({ } visit, var photos))
             return [];
+        // Decided by other rules of the user's own: what it said by them cannot be made once more.
+        if (!OwnRules.Of(visit).SequenceEqual(basis.OwnRules, StringComparer.Ordinal))
+            return [];
         var pages = new List<ComposedPage>();
         foreach (var job in Jobs(basis, visit, photos, RecomposedDocument.LeftOut).Where(j => IsDecidedAlike(document.Contents, j)))
         {

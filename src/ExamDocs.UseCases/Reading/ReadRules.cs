@@ -1,3 +1,6 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.RuleFiles;
@@ -71,19 +74,21 @@ public static partial class ReadRules
 
     private static IReadOnlyList<string> AddRegime(string path, string name, ref KnownRules rules)
     {
-        var (regime, faults) = RuleFile.Regime(Bytes(path));
+        var bytes = Bytes(path);
+        var (regime, faults) = RuleFile.Regime(bytes);
         if (regime is null || (faults = RuleAdditions.Against(regime, rules)).Count > 0)
             return faults;
-        rules = rules.With(regime with { AddedFrom = name });
+        rules = rules.With(regime with { AddedFrom = name, AddedDigest = Digest(bytes) });
         return [];
     }
 
     private static IReadOnlyList<string> AddCategory(string path, string name, ref KnownRules rules)
     {
-        var (category, faults) = RuleFile.Category(Bytes(path));
+        var bytes = Bytes(path);
+        var (category, faults) = RuleFile.Category(bytes);
         if (category is null || (faults = RuleAdditions.Against(category, rules)).Count > 0)
             return faults;
-        rules = rules.With(category with { AddedFrom = name });
+        rules = rules.With(category with { AddedFrom = name, AddedDigest = Digest(bytes) });
         return [];
     }
 
@@ -105,6 +110,12 @@ public static partial class ReadRules
         using var stream = File.OpenRead(path);
         var buffer = new byte[RuleFile.MaxBytes + 1];
         return buffer.AsMemory(0, stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false));
+    }
+
+    private static string Digest(ReadOnlyMemory<byte> readable)
+    {
+        using var text = new StreamReader(new MemoryStream(readable.ToArray()));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(JsonNode.Parse(text.ReadToEnd())!.ToJsonString())));
     }
 
     private static RulesRead Refused(string why) => new(null, [why]);

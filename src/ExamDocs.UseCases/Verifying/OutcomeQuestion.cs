@@ -42,6 +42,23 @@ internal static class OutcomeQuestion
     }
 
     /// <summary>
+    /// Answers where the record names a category or a regime of the user's own, and its file is not at hand as it was; null otherwise.
+    /// </summary>
+    /// <param name="contents">The data embedded in the document.</param>
+    /// <param name="visit">Its record, determined once more.</param>
+    public static Statement? WithoutOwnRules(DocumentContents contents, DeterminedVisit visit)
+    {
+        var then = contents.Basis.OwnRules;
+        return then.Count == 0 || !OwnRules.AreNamedIn(visit.Record) || OwnRules.Of(visit).SequenceEqual(then, StringComparer.Ordinal)
+            ? null
+            : Statement.NotChecked(
+                Question,
+                $"decided by the user's own rules, which are not at hand as they were: {string.Join(", ", then.Take(5))} (SHA-256 of "
+                    + "what the file says); name the folder that has them with --rules"
+            );
+    }
+
+    /// <summary>
     /// Answers where the embedded record does not lead to such a document. Another version may have issued documents that this one does
     /// not.
     /// </summary>

@@ -129,6 +129,8 @@ public static class VerifyDocuments
         var foreign = PrintQuestion.Foreign(pdf);
         if (contents.Determined(rules) is not { } visit)
             return [Statement.Fails("outcome", "the record within cannot be decided in any bearable time"), .. Given(foreign)];
+        if (OutcomeQuestion.WithoutOwnRules(contents, visit) is { } unknown)
+            return [unknown, .. Given(foreign)];
         var jobs = RecomposedDocument.Jobs(contents, visit);
         if (jobs.Count == 0)
             return [OutcomeQuestion.NotCalledFor(contents), .. Given(foreign)];

@@ -18,11 +18,11 @@ internal static class BlockValues
             new("", Words.ColumnMarking, item.Marking),
             new("", Words.ColumnMade, item.Made),
             new("", ItemWords.FirstUsed, item.FirstUsed),
-            new("", Words.Purchased, item.Asks(LawAsks.Purchase) ? Printed.Day(item.Item.Purchased) : ""),
+            new("", Words.Purchased, item.Asks(LawAsks.Purchase) ? Printed.ShortDay(item.Item.Purchased) : ""),
             new("4", Words.ColumnLast, item.LastExamined),
             new("5", ItemWords.SafeWorkingLoad, item.ShowsLoad ? Printed.Load(item.Item.SafeWorkingLoad) : ""),
             new("", "", Words.Use(item.Item.Purpose)),
-            new("", ItemWords.EndOfService, Printed.Day(item.Determined.EndOfService)),
+            new("", ItemWords.EndOfService, Printed.ShortDay(item.Determined.EndOfService)),
             new("", ItemWords.MakersLimits, item.Asks(LawAsks.Documents) ? item.MakersDocument : ""),
             new("", Words.DeclarationLabel, item.Asks(LawAsks.Documents) ? item.Declaration : ""),
             new("", Words.Scope, item.Scope),
@@ -38,7 +38,7 @@ internal static class BlockValues
             new("8(d)", Words.ColumnNext, item.Next, IsStrong: true),
             new("", ItemWords.NotAfter, item.NotAfter, IsStrong: true),
             item.Tests.Length > 0 ? new("8(e)", Words.Tests, item.Tests) : new("8(e)", "", Words.NoTests),
-            new("8(f)", ItemWords.ExaminedOn, Printed.Day(item.Determined.ExaminedOn), IsStrong: true)
+            new("8(f)", ItemWords.ExaminedOn, Printed.ShortDay(item.Determined.ExaminedOn), IsStrong: true)
         );
 
     private static IReadOnlyList<LabelledValue> Shown(params LabelledValue[] values) => [.. values.Where(v => v.Value.Length > 0)];

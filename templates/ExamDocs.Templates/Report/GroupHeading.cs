@@ -18,7 +18,7 @@ public sealed record GroupHeading
         Load = item.ShowsLoad ? Printed.Load(item.Item.SafeWorkingLoad) : "";
         Purpose = ReportPhrases.Current.Use(item.Item.Purpose);
         (Basis, SafeToOperate, Examiner, Laws) = (item.Basis, item.SafeToOperate, item.ExaminedBy, item.Laws);
-        ExaminedOn = Printed.Day(item.Determined.ExaminedOn);
+        ExaminedOn = Printed.ShortDay(item.Determined.ExaminedOn);
         Tests = item.Tests;
         Documents = item.Asks(LawAsks.Documents) ? MakersDocuments.Of(item.Determined) : "";
         Scope = item.Scope;

@@ -16,7 +16,7 @@ internal static class ItemNotes
 
     public static IReadOnlyList<string> Of(DeterminedVisit visit, ReportItem item) =>
         [
-            .. Noted(item.Examination),
+            .. Noted(item),
             .. NoSign(item.Examination),
             .. Fitted(item),
             .. visit.Record.Renewals.Where(r => Concerns(r, item.Item.Id)).Select(r => RenewalLine.Of(r, visit)),
@@ -26,10 +26,24 @@ internal static class ItemNotes
             .. Asked(item),
         ];
 
-    private static IEnumerable<string> Noted(Examination examination) =>
-        examination
-            .Observations.Where(o => o.State is ObservedState.Noted)
-            .Select(o => Printed.Criterion(o.Criterion) + Words.Colon + Printed.Text(o.Note));
+    /// <summary>What was noted with an answer and stands neither among the defects nor among the reasons.</summary>
+    private static IEnumerable<string> Noted(ReportItem item) =>
+        from observation in item.Examination.Observations
+        where observation.State is ObservedState.Noted || (HasNote(observation) && !IsSaid(item, observation))
+        let answer = IsPlain(observation.State) ? null : Phrases.State(observation.State!.Value)
+        select Printed.Join(Words.Colon, Printed.Criterion(observation.Criterion), answer, Printed.Text(observation.Note));
+
+    /// <summary>An answer that needs no word beside its note: noted, or that nobody could be asked, which is said by itself.</summary>
+    private static bool IsPlain(ObservedState? state) => state is null or ObservedState.Noted or ObservedState.NoSign;
+
+    private static bool HasNote(Observation observation) => !string.IsNullOrWhiteSpace(observation.Note);
+
+    private static bool IsSaid(ReportItem item, Observation observation) =>
+        observation.State is ObservedState.Doubt or ObservedState.Defect
+        && ShortReasons
+            .Of(item.Determined)
+            .Concat(item.Defects.Select(d => d.Description))
+            .Any(said => said.Contains(observation.Note!, StringComparison.Ordinal));
 
     /// <summary>Nobody could be asked: that weighs less than a clear answer, and is said.</summary>
     private static IEnumerable<string> NoSign(Examination examination)
@@ -66,7 +80,11 @@ internal static class ItemNotes
     private static IEnumerable<string> Asked(ReportItem item) =>
         [
             .. item.Asks(LawAsks.Purchase)
-                ? [Words.Purchased + Words.Colon + Printed.Day(item.Item.Purchased), ItemWords.FirstUsed + Words.Colon + item.FirstUsed]
+                ?
+                [
+                    Words.Purchased + Words.Colon + Printed.ShortDay(item.Item.Purchased),
+                    ItemWords.FirstUsed + Words.Colon + item.FirstUsed,
+                ]
                 : Array.Empty<string>(),
             .. item.Asks(LawAsks.Documents) ? [Words.DeclarationLabel + Words.Colon + item.Declaration] : Array.Empty<string>(),
         ];

@@ -1,3 +1,5 @@
+using ExamDocs.Templates.Report.Wording;
+
 namespace ExamDocs.Templates.Report;
 
 /// <summary>Lines of a group that stay on one page under its heading.</summary>
@@ -38,8 +40,12 @@ public sealed class ReportGroup
     public IReadOnlyList<GroupPart> Parts { get; }
 
     /// <summary>What a line says in its last column, a paragraph each.</summary>
-    public IReadOnlyList<string> Notes(ReportItem item) =>
-        string.Equals(Description, item.Description, StringComparison.Ordinal) ? item.Notes : [item.Description, .. item.Notes];
+    public IReadOnlyList<string> Notes(ReportItem item)
+    {
+        string[] own = string.Equals(Description, item.Description, StringComparison.Ordinal) ? [] : [item.Description];
+        string[] photos = item.Photos.Count > 0 ? [ReportPhrases.Current.PhotosElsewhere(item.Photos.Count)] : [];
+        return [.. own, .. item.Notes, .. photos];
+    }
 
     private IEnumerable<GroupPart> Split()
     {

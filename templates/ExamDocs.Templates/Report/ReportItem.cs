@@ -69,11 +69,11 @@ public sealed class ReportItem
             _ => Phrases.Common.NotRecorded,
         };
 
-    public string Made => Item.Manufactured is { } made ? Printed.Day(made) : Words.NotKnown;
+    public string Made => Item.Manufactured is { } made ? Printed.ShortDay(made) : Words.NotKnown;
 
     /// <summary>The examination before this one; a first one has none.</summary>
     public string LastExamined =>
-        Determined.LastExamined is { } last ? Printed.Day(last)
+        Determined.LastExamined is { } last ? Printed.ShortDay(last)
         : IsFirst ? Words.First
         : Words.NotKnown;
 
@@ -88,7 +88,7 @@ public sealed class ReportItem
     /// <summary>What the laws it was examined under ask for beyond what every report has.</summary>
     public bool Asks(LawAsks what) => Determined.Regimes.Any(r => ParagraphPlaces.Asks(r).HasFlag(what));
 
-    public string FirstUsed => Item.NeverUsed is true ? ItemWords.NeverUsed : Printed.Day(Item.FirstUsed);
+    public string FirstUsed => Item.NeverUsed is true ? ItemWords.NeverUsed : Printed.ShortDay(Item.FirstUsed);
 
     public string Basis => Printed.Join(Words.Semicolon, BasisWords, SchemeWords, EventWords);
 
@@ -101,13 +101,13 @@ public sealed class ReportItem
             _ => Words.SafeNo,
         };
 
-    public string Next => MayStay ? Printed.Day(Determined.NextExaminationBy) : ItemWords.NoNext;
+    public string Next => MayStay ? Printed.ShortDay(Determined.NextExaminationBy) : ItemWords.NoNext;
 
     /// <summary>Empty unless it may be used until a day.</summary>
-    public string NotAfter => Determined.Outcome is Outcome.FitUntil ? Printed.Day(Determined.Until) : "";
+    public string NotAfter => Determined.Outcome is Outcome.FitUntil ? Printed.ShortDay(Determined.Until) : "";
 
     /// <summary>The last day of its service by the limits recorded; a dash where they set none.</summary>
-    public string UseUntil => Determined.EndOfService is { } end ? Printed.Day(end) : "–";
+    public string UseUntil => Determined.EndOfService is { } end ? Printed.ShortDay(end) : "–";
 
     public string MakersDocument => MakersDocuments.Of(Determined);
 

@@ -16,6 +16,27 @@ public sealed class NotationTests
     public void Months_are_those_of_the_culture(string tag, string culture) =>
         Assert.Equal(CultureInfo.GetCultureInfo(culture).DateTimeFormat.MonthGenitiveNames.Take(12), Language.Find(tag)!.Notation.Months);
 
+    [Theory]
+    [MemberData(nameof(Cultures))]
+    public void Short_months_are_those_of_the_culture(string tag, string culture) =>
+        Assert.Equal(
+            CultureInfo.GetCultureInfo(culture).DateTimeFormat.AbbreviatedMonthGenitiveNames.Take(12),
+            Language.Find(tag)!.Notation.ShortMonths
+        );
+
+    [Theory]
+    [InlineData("en", "30\u00A0Sep\u00A02026", "Sep\u00A02026")]
+    [InlineData("de", "30.\u00A0Sept.\u00A02026", "Sept.\u00A02026")]
+    [InlineData("fr", "30\u00A0sept.\u00A02026", "sept.\u00A02026")]
+    public void A_short_day_still_has_its_month_as_a_word_and_all_of_its_year(string tag, string day, string month)
+    {
+        var notation = Language.Find(tag)!.Notation;
+        Assert.Equal(day, notation.ShortDay(new LocalDate(2026, 9, 30)));
+        Assert.Equal(day, notation.ShortDay(new PartialDate(2026, 9, 30)));
+        Assert.Equal(month, notation.ShortDay(new PartialDate(2026, 9)));
+        Assert.Equal("2026", notation.ShortDay(new PartialDate(2026)));
+    }
+
     [Fact]
     public void English_months_are_the_abbreviations_of_the_invariant_culture() =>
         Assert.Equal(CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedMonthNames.Take(12), Language.English.Notation.Months);

@@ -203,6 +203,20 @@ public sealed class CheckSheetTests(SharedBrowser browser)
         Assert.Empty(sheet.NearEdge());
     }
 
+    /// <summary>In German the questions of a harness end so that the heading alone would still have room on their page.</summary>
+    [Fact]
+    public async Task The_room_for_defects_begins_on_the_page_of_its_heading()
+    {
+        var html = await Language.German.InAsync(() =>
+            browser.Renderer.HtmlAsync(
+                new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("HAR-01"))
+            )
+        );
+        var pages = Tool.PdfText(await browser.PrintAsync(html)).Split('\f');
+        var page = Assert.Single(pages, p => p.Contains("Mehr als zwei", StringComparison.Ordinal));
+        Assert.Contains("Beschreibung des Mangels", page, StringComparison.Ordinal);
+    }
+
     private static CheckSheetModel Of(Category category)
     {
         var record = Example.Record with

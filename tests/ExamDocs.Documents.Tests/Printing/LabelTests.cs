@@ -4,6 +4,7 @@ using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Shared.Wording;
 using SkiaSharp;
 using UglyToad.PdfPig;
 
@@ -73,6 +74,27 @@ public sealed class LabelTests(SharedBrowser browser)
             Assert.True(Size(html, "text", "words text-") >= 3.3, item.Item.Id);
             Assert.True(Size(html, "id", "h2 class=\"id-") >= 1.6 * Size(html, "text", "words text-"), item.Item.Id);
         }
+    }
+
+    public static TheoryData<string, int> Descriptions => new(Language.All.SelectMany(l => new[] { 30, 60, 90 }.Select(n => (l.Tag, n))));
+
+    /// <summary>The standing words leave room for a description of some length, in each language.</summary>
+    [Theory]
+    [MemberData(nameof(Descriptions))]
+    public void All_words_are_read_from_the_reading_distance(string tag, int letters)
+    {
+        var described = string.Join(' ', Enumerable.Repeat("Climbing rope, red", 10))[..letters];
+        var record = Example.Record with { Items = [.. Example.Record.Items.Select(i => i with { Description = described })] };
+        var visit = Example.Determined(record);
+        var barred = visit.Items.Where(i => i.Outcome is Outcome.Withdraw or Outcome.Undetermined).ToList();
+        Assert.Contains(barred, i => i.Outcome is Outcome.Undetermined);
+        Language
+            .Find(tag)!
+            .In(() =>
+            {
+                Assert.All(barred, i => Assert.True(Model(visit, i).WordsLegibleFromMetres >= 1.5, i.Item.Id));
+                return true;
+            });
     }
 
     [Fact]

@@ -37,6 +37,31 @@ public sealed class ReportItemTests
         Assert.Equal((printed, printed), (report, record));
     }
 
+    /// <summary>A note may say more than its answer, and more than the entry of its defect.</summary>
+    [Theory]
+    [InlineData("HAR-01", "stitching", ObservedState.Clear, "Stitching: clear: one thread looks dull")]
+    [InlineData("HAR-01", "severe-load", ObservedState.NoSign, "Severe load: one thread looks dull")]
+    [InlineData("BRG-08", "cover-abrasion", ObservedState.Defect, "Cover abrasion: defect: one thread looks dull")]
+    [InlineData("HAR-04", "stitching", ObservedState.Doubt, null)]
+    public void What_was_noted_with_any_answer_is_printed_once(string id, string criterion, ObservedState state, string? printed)
+    {
+        var (visit, item) = Example.WithExamination(id, e =>
+            e.DayAt(Example.Record.Visit) != Example.Record.Visit.ExaminedOn
+                ? e
+                : e with
+                {
+                    Observations =
+                    [
+                        .. e.Observations.Select(o =>
+                            o.Criterion == criterion ? o with { State = state, Note = "one thread looks dull" } : o
+                        ),
+                    ],
+                }
+        );
+        var notes = Item(visit, item).Notes.Where(n => n.Contains("looks dull", StringComparison.Ordinal));
+        Assert.Equal(printed is null ? [] : [printed], notes);
+    }
+
     /// <summary>Nobody can say that an interval was kept that began on a day nobody knows.</summary>
     [Fact]
     public void Where_the_last_examination_is_not_known_no_interval_is_said_to_be_kept()

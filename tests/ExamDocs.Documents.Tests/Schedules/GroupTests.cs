@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Documents.Tests.Printing;
@@ -112,6 +113,36 @@ public sealed class GroupTests(SharedBrowser browser)
         var person = visit.Record.People[0];
         var report = new ReportModel(Example.Identity(DocumentTypes.Report), visit, items, person, person);
         Assert.Equal("CON-01", Assert.Single(report.Schedule.Blocks, b => b.Kind is BlockKind.Long).Items.Single().Id);
+    }
+
+    /// <summary>Without being set apart, a number behind a right-to-left name is drawn on its other side, as if it were part of it.</summary>
+    [Fact]
+    public async Task A_right_to_left_name_does_not_draw_the_count_of_items_to_itself()
+    {
+        var items = Example.Record.Items.Select(i => i.Id == "CON-06" ? i with { Model = "אבג", Description = "דהו" } : i);
+        var report = Report(Example.Record with { Items = [.. items] });
+        Assert.Contains(report.Schedule.Groups, g => g is { Heading.Model: "אבג", Description: "דהו" });
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(await browser.PrintAsync(await browser.Renderer.HtmlAsync(report)));
+        var page = pdf.GetPages().Single(p => p.Letters.Any(l => l.Value == "א"));
+        var name = page.Letters.Where(l => "אבגדהו".Contains(l.Value, StringComparison.Ordinal)).ToList();
+        var line = page.GetWords().Where(w => Math.Abs(w.Letters[0].StartBaseLine.Y - name[0].StartBaseLine.Y) < 1).ToList();
+        var count = line.First(w => w.Text is "1");
+        Assert.True(count.BoundingBox.Left > name.Max(l => l.BoundingBox.Right), "the count stands before the end of the name");
+    }
+
+    /// <summary>A line has no room for a picture, and must not look as if none were taken.</summary>
+    [Fact]
+    public async Task A_line_says_that_there_are_photos_of_its_item_elsewhere()
+    {
+        var items = Example.Visit.Items.Where(i => i is { MayBeReported: true, RegimeId: "gb-loler" }).ToList();
+        var observation = items.First(i => i.Item.Id == "CON-01").Examination!.Observations[0];
+        var person = Example.Record.People[0];
+        var report = new ReportModel(Example.Identity(DocumentTypes.Report), Example.Visit, items, person, person, o =>
+            ReferenceEquals(o, observation) ? new PhotoPrint(new byte[] { 1 }, 1, 1) : null
+        );
+        Assert.Contains(report.Schedule.Groups, g => g.Items.Any(i => i.Id == "CON-01"));
+        var html = await browser.Renderer.HtmlAsync(report);
+        Assert.Single(Regex.Matches(html, "1 photo, in the evidence file", RegexOptions.None, TimeSpan.FromSeconds(1)));
     }
 
     private static ReportModel Report(ExaminationRecord record)

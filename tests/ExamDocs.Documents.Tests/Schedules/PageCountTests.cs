@@ -1,16 +1,69 @@
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Records;
 using ExamDocs.Documents.Tests.Printing;
 using ExamDocs.Documents.Tests.Signing;
 using ExamDocs.Templates;
 using ExamDocs.Templates.Report;
+using ExamDocs.Templates.Shared.Wording;
 
 namespace ExamDocs.Documents.Tests.Schedules;
 
 /// <summary>How many pages a report has, for visits of several sizes made of the example's items.</summary>
 public sealed class PageCountTests(SharedBrowser browser)
 {
-    [Fact]
-    public void The_examples_report_has_nine_pages_at_most() => Assert.InRange(Pages(browser.Report), 2, 9);
+    public static TheoryData<string> Tags => [.. Language.All.Select(l => l.Tag)];
+
+    [Theory]
+    [MemberData(nameof(Tags))]
+    public async Task The_examples_report_has_nine_pages_at_most_in_every_language(string tag)
+    {
+        var report = browser.ReportModel;
+        var items = report.Items.Select(i => i.Determined).ToHashSet();
+        var html = await Language
+            .Find(tag)!
+            .InAsync(() =>
+                browser.Renderer.HtmlAsync(
+                    new ReportModel(
+                        report.Identity,
+                        Example.Visit,
+                        [.. Example.Visit.Items.Where(items.Contains)],
+                        report.Author,
+                        report.AuthenticatedBy
+                    )
+                )
+            );
+        Assert.InRange(Pages(await browser.PrintAsync(html)), 2, 9);
+    }
+
+    /// <summary>The three that have most to say, a rope bridge with its plot among them.</summary>
+    [Theory]
+    [InlineData("en", "gb-loler")]
+    [InlineData("de", "gb-loler")]
+    [InlineData("fr", "gb-loler")]
+    [InlineData("de", "de")]
+    [InlineData("fr", "fr")]
+    public async Task A_clean_item_by_itself_has_two_pages_at_most(string tag, string regime)
+    {
+        var visit = Example.Determined(Example.Record with { Visit = Example.Record.Visit with { Regime = regime } });
+        var person = visit.Record.People[0];
+        var clean = visit
+            .Items.Where(i => i.MayBeReported && i is { Outcome: Outcome.Fit, WasDueBy: null } && i.RegimeId == regime)
+            .ToList();
+        var pages = new List<(DeterminedItem Item, string Html)>();
+        foreach (var item in clean)
+        {
+            var html = await Language
+                .Find(tag)!
+                .InAsync(() =>
+                    browser.Renderer.HtmlAsync(new ReportModel(Example.Identity(DocumentTypes.Report), visit, [item], person, person))
+                );
+            pages.Add((item, html));
+        }
+        var longest = pages.OrderByDescending(p => p.Html.Length).Take(3).ToList();
+        Assert.Contains(longest, p => p.Item.Examination!.Diameters.Count > 0);
+        foreach (var (item, html) in longest)
+            Assert.True(Pages(await browser.PrintAsync(html)) <= 2, $"{item.Item.Id} in {tag} under {regime}");
+    }
 
     [Fact]
     public async Task A_visit_of_twelve_items_has_three_pages_at_most() => Assert.InRange(await PagesAsync(Example.Record, 12), 2, 3);

@@ -103,6 +103,34 @@ public sealed class WhatIsContentTests : IDisposable
         Assert.Equal([(number, "serial of HEL-02")], Replaces(corrected));
     }
 
+    /// <summary>The file of a regime may change while the record and the program stay the same.</summary>
+    [Fact]
+    public async Task Rules_of_the_users_own_are_content_but_not_how_their_file_is_spaced()
+    {
+        var record = Visit();
+        record["visit"]!["regime"] = "fenmark-climbing";
+        var text = await File.ReadAllTextAsync(
+            Path.Combine(RepositoryRoot.Path, "docs", "regimes.md"),
+            TestContext.Current.CancellationToken
+        );
+        var regime = text.ReplaceLineEndings("\n").Split("```json\n")[1].Split("```")[0];
+
+        async Task<Issued> Issue(string rules)
+        {
+            var file = Path.Combine(_visits.Folder, "rules", "regimes", "fenmark.json");
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+            await File.WriteAllTextAsync(file, rules, TestContext.Current.CancellationToken);
+            var known = ReadRules.From(Path.Combine(_visits.Folder, "rules")).Rules!;
+            return Assert.Single((await _visits.IssueAsync(record, r => Reports(r) with { Rules = known })).Documents);
+        }
+
+        var issued = await Issue(regime);
+        Assert.Equal(issued.Number, (await Issue(regime.Replace("  ", " ", StringComparison.Ordinal))).Number);
+        var renamed = await Issue(regime.Replace("\"name\": \"", "\"name\": \"New ", StringComparison.Ordinal));
+        Assert.Equal([(issued.Number, "the user's own rules")], Replaces(renamed));
+        Assert.Equal([renamed.Number], _visits.Current());
+    }
+
     [Fact]
     public async Task A_photo_is_content_and_a_schedule_with_the_same_photo_still_holds()
     {

@@ -113,7 +113,7 @@ internal sealed class German(BasicWords words) : EvidenceSentences
         conclusion switch
         {
             Conclusion.Fit => "gebrauchstauglich",
-            Conclusion.Withdraw => "aus dem Gebrauch nehmen",
+            Conclusion.Withdraw => "aussondern",
             _ => "nicht erfasst",
         };
 

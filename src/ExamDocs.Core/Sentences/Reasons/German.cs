@@ -38,10 +38,10 @@ internal sealed class German(BasicWords words) : ReasonSentences
         + $"({words.Number(band.Least)} bis {words.Number(band.Most)}\u00A0mm; {words.Document(limits)})";
 
     public override string WithdrawalIsOpen(LocalDate on, string? document, string why, bool released) =>
-        $"am {words.Day(on)}{(document is null ? "" : $" mit {document}")} aus dem Gebrauch genommen ({why}), "
-        + $"{(released ? "was keine Freigabe beenden kann" : "und seither nicht freigegeben")}";
+        $"am {words.Day(on)}{(document is null ? "" : $" mit {document}")} ausgesondert ({why}), "
+        + $"{(released ? "was keine Freigabe beenden kann" : "seither nicht freigegeben")}";
 
-    public override string ExaminerWithdraws => "Beurteilung des Prüfers: aus dem Gebrauch nehmen";
+    public override string ExaminerWithdraws => "Beurteilung des Prüfers: aussondern";
 
     public override string PartWithdrawn(string part) =>
         $"das daran angebrachte Teil {part} ist aus dem Gebrauch genommen, und keine Erneuerung zeichnet seine Abnahme auf";

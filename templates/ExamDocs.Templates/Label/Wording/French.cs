@@ -8,27 +8,27 @@ internal sealed class French : LabelPhrases
 {
     public override string Eyelet => "œillet";
     public override IReadOnlyList<string> Signal { get; } = ["NE PAS", "UTILISER"];
-    public override double NameColumnEms => 4.7;
+    public override double NameColumnEms => 3.9;
     public override string NotDetermined => "EN ATTENTE DE DÉCISION";
     public override string SignLabel => "Signe d’interdiction\u00A0: ne pas utiliser";
     public override string HoldSignLabel => "Point d’interrogation dans un carré sur la pointe\u00A0: en attente de décision";
     public override string Why => "Motif";
     public override string Since => "Depuis";
-    public override string Release => "Remise en service";
-    public override string WhyHold => "L’enregistrement n’est pas assez complet pour dire s’il peut être utilisé.";
+    public override string Release => "Levée";
+    public override string WhyHold => "Enregistrement incomplet\u00A0: on ne peut dire s’il est utilisable.";
 
     public override string ReleaseByPerson(string? regime) =>
-        $"Seulement par une {Able(regime)}, par écrit. Tenir à l’écart\u00A0; laisser cette étiquette.";
+        $"Seulement par une {Able(regime)}, par écrit. Tenir à l’écart\u00A0; laisser l’étiquette.";
 
     public override string ReleaseHold(string? regime) =>
-        $"Seulement quand une {Able(regime)} l’a vérifié et l’a confirmé par écrit. Laisser cette étiquette.";
+        $"Seulement par écrit, après vérification par une {Able(regime)}. Laisser l’étiquette.";
 
     public override string NeverRelease =>
         "NE JAMAIS REMETTRE EN SERVICE. Tenir à l’écart, puis détruire pour que nul ne puisse le réutiliser.";
 
-    public override string KeptBy => "Détenteur";
+    public override string KeptBy => "Tenu par";
     public override string Ring => "Appeler";
-    public override string Ask => "S’adresser à";
+    public override string Ask => "Contact";
 
     public override string Says(bool isHold, string day) =>
         isHold ? $"NE PAS UTILISER. En attente de décision, {day}." : $"NE PAS UTILISER. Retiré du service, {day}.";
@@ -38,7 +38,7 @@ internal sealed class French : LabelPhrases
     public override string Shortened => "… (abrégé\u00A0; l’enregistrement a le tout)";
 
     public override string Caution(string? regime) =>
-        $"La notice du fabricant, la réglementation applicable sur place et le jugement de la {Able(regime)} priment.";
+        $"Notice du fabricant, droit applicable sur place et jugement de la {Able(regime)} priment.";
 
     public override string Verify(string number) => $"Comparer {number} au registre de l’émetteur.";
 

@@ -15,16 +15,15 @@ internal sealed class German : LabelPhrases
     public override string Why => "Grund";
     public override string Since => "Seit";
     public override string Release => "Freigabe";
-    public override string WhyHold => "Die Aufzeichnung ist nicht vollständig genug, um zu sagen, ob er benutzt werden darf.";
+    public override string WhyHold => "Aufzeichnung unvollständig: offen, ob er benutzt werden darf.";
 
     public override string ReleaseByPerson(string? regime) =>
-        $"Nur schriftlich durch eine {Able(regime)}e Person. Getrennt aufbewahren; Schild nicht entfernen.";
+        $"Nur schriftlich durch eine {Able(regime)}e Person. Getrennt halten; Schild nicht entfernen.";
 
     public override string ReleaseHold(string? regime) =>
-        $"Erst wenn eine {Able(regime)}e Person ihn geprüft und schriftlich freigegeben hat. Schild nicht entfernen.";
+        $"Nur schriftlich, nach Prüfung durch eine {Able(regime)}e Person. Schild nicht entfernen.";
 
-    public override string NeverRelease =>
-        "NICHT FREIZUGEBEN. Getrennt aufbewahren, dann so vernichten, dass niemand ihn wieder benutzen kann.";
+    public override string NeverRelease => "NICHT FREIZUGEBEN. Getrennt halten, dann so vernichten, dass niemand ihn mehr benutzen kann.";
 
     public override string KeptBy => "Halter";
     public override string Ring => "Anrufen";
@@ -38,7 +37,7 @@ internal sealed class German : LabelPhrases
     public override string Shortened => "… (gekürzt; das Ganze steht in der Aufzeichnung)";
 
     public override string Caution(string? regime) =>
-        $"Herstelleranleitung, am Einsatzort geltendes Recht und das Urteil der {Able(regime)}en Person gehen vor.";
+        $"Herstelleranleitung, örtliches Recht und Urteil der {Able(regime)}en Person gehen vor.";
 
     public override string Verify(string number) => $"{number} mit dem Register des Ausstellers vergleichen.";
 

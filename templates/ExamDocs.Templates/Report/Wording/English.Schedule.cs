@@ -109,7 +109,10 @@ internal sealed partial class English
         + $"{(groups == 1 ? "1 group" : $"{Printed.Count(groups)} groups")} make {Items(blocks + lines)}.";
 
     public override string Evidence(string? number) =>
-        "The case for service of each item, all measurements and the source of each rule are in the evidence file: "
+        "The case for service of each item, all measurements and photos and the source of each rule are in the evidence file: "
         + (number ?? "on request from the issuer, by the visit reference")
         + ".";
+
+    public override string PhotosElsewhere(int count) =>
+        count == 1 ? "1 photo, in the evidence file" : $"{Printed.Count(count)} photos, in the evidence file";
 }

@@ -79,7 +79,7 @@ internal sealed partial class French
 
     public override string ExaminedOn(string day) => $"vérifié le {day}";
 
-    public override string Mark(string mark) => $"marque du détenteur {mark}";
+    public override string Mark(string mark) => $"marque du propriétaire {mark}";
 
     protected override string Tolerated(string nominal, string tolerance, string low, string high) =>
         $"Nominal du fabricant {nominal}\u00A0mm ± {tolerance}\u00A0%\u00A0: {low} à {high}\u00A0mm (ombré).";
@@ -114,6 +114,9 @@ internal sealed partial class French
         + $"{(groups <= 1 ? $"{Printed.Count(groups)} groupe" : $"{Printed.Count(groups)} groupes")} font {Items(blocks + lines)}.";
 
     public override string Evidence(string? number) =>
-        "Les éléments pour et contre le maintien en service, toutes les mesures et la source de chaque règle sont dans le dossier "
-        + $"justificatif\u00A0: {number ?? "sur demande à l’émetteur, sous la référence de la visite"}.";
+        "Les éléments pour et contre le maintien en service, toutes les mesures, les photos et la source de chaque règle sont dans le "
+        + $"dossier justificatif\u00A0: {number ?? "sur demande à l’émetteur, sous la référence de la visite"}.";
+
+    public override string PhotosElsewhere(int count) =>
+        count == 1 ? "1 photo, dans le dossier justificatif" : $"{Printed.Count(count)} photos, dans le dossier justificatif";
 }

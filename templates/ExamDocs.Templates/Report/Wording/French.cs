@@ -28,13 +28,13 @@ internal sealed partial class French : ReportPhrases
     public override string Basis => "Vérifié";
     public override string SafeToOperate => "Utilisation sûre";
     public override string DefectsHeading => "Défauts";
-    public override string NoDefects => "aucun enregistré qui soit ou puisse devenir un danger pour des personnes";
+    public override string NoDefects => "aucun inscrit qui soit ou puisse devenir un danger";
 
     public override string NoDefectWritten =>
         "aucun défaut de l’équipement lui-même n’est décrit\u00A0; les motifs ci-dessus disent pourquoi il ne faut pas l’utiliser";
 
     public override string Tests => "Essais faits";
-    public override string NoTests => "aucun essai renseigné";
+    public override string NoTests => "aucun essai inscrit";
     public override string DiametersHeading => "diamètre le long de la corde";
     public override string AuthorAndSignerHeading => "Rapport établi et authentifié par";
     public override string AuthorHeading => "Rapport établi par";
@@ -59,7 +59,7 @@ internal sealed partial class French : ReportPhrases
             Core.Records.Outcome.Withdraw => "Ne pas utiliser",
             Core.Records.Outcome.FitUntil => "Jusqu’à une date",
             Core.Records.Outcome.Undetermined => "Ne pas utiliser",
-            _ => "Maintenu en service",
+            _ => "En service",
         };
 
     public override string PositionOf(int position, int of) => $"Équipement {Printed.Count(position)} sur {Printed.Count(of)}";

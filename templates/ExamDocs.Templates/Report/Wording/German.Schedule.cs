@@ -6,7 +6,7 @@ namespace ExamDocs.Templates.Report.Wording;
 
 internal sealed partial class German
 {
-    public override string ColumnMarking => "Seriennummer oder Zeichen";
+    public override string ColumnMarking => "Serien-Nr. oder Zeichen";
     public override string ColumnMade => "Hergestellt";
     public override string ColumnLast => "Zuletzt geprüft";
     public override string ColumnUseUntil => "Benutzen bis";
@@ -73,9 +73,9 @@ internal sealed partial class German
     public override string Continued(int from, int to, int of) =>
         $"Fortsetzung: {Printed.Count(from)} bis {Printed.Count(to)} von {Printed.Count(of)} Gegenständen";
 
-    public override string ExaminedOn(string day) => $"geprüft am {day}";
+    public override string ExaminedOn(string day) => $"geprüft {day}";
 
-    public override string Mark(string mark) => $"Zeichen des Halters {mark}";
+    public override string Mark(string mark) => $"Eigentümerzeichen {mark}";
 
     protected override string Tolerated(string nominal, string tolerance, string low, string high) =>
         $"Nennmaß des Herstellers {nominal}\u00A0mm ± {tolerance}\u00A0%: {low} bis {high}\u00A0mm (schattiert).";
@@ -91,7 +91,7 @@ internal sealed partial class German
         + Printed.Text(grounds);
 
     public override string TrendProposal(LocalDate on) =>
-        $"Nach der Entwicklung der Durchmesser könnte er ab {Printed.Day(on)} eine Gefahr werden: ein Vorschlag, der erst gilt, "
+        $"Nach der Entwicklung der Durchmesser könnte er bis {Printed.Day(on)} eine Gefahr werden: ein Vorschlag, der erst gilt, "
         + "wenn der Prüfer ihn als Mangel einträgt";
 
     public override string Place(ParagraphPlace place, bool isSchedule) =>
@@ -110,6 +110,9 @@ internal sealed partial class German
         + $"{(groups == 1 ? "1 Gruppe" : $"{Printed.Count(groups)} Gruppen")} ergeben {Items(blocks + lines)}.";
 
     public override string Evidence(string? number) =>
-        "Was für und gegen den weiteren Gebrauch spricht, alle Messungen und die Quelle jeder Regel stehen in den Nachweisen zur "
+        "Was für und gegen den weiteren Gebrauch spricht, alle Messungen und Fotos und die Quelle jeder Regel stehen in den Nachweisen zur "
         + $"Prüfung: {number ?? "auf Anfrage beim Aussteller, unter der Auftragsnummer"}.";
+
+    public override string PhotosElsewhere(int count) =>
+        count == 1 ? "1 Foto, in den Nachweisen zur Prüfung" : $"{Printed.Count(count)} Fotos, in den Nachweisen zur Prüfung";
 }

@@ -28,7 +28,7 @@ internal sealed partial class German : ReportPhrases
     public override string Basis => "Geprüft";
     public override string SafeToOperate => "Sicher benutzbar";
     public override string DefectsHeading => "Mängel";
-    public override string NoDefects => "keiner erfasst, der eine Gefahr für Personen ist oder werden könnte";
+    public override string NoDefects => "keiner erfasst, der eine Gefahr ist oder werden könnte";
 
     public override string NoDefectWritten =>
         "kein Mangel des Gegenstands selbst ausgeführt; die Gründe oben sagen, warum er nicht zu benutzen ist";

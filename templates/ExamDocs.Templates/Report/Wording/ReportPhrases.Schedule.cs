@@ -94,4 +94,7 @@ public abstract partial class ReportPhrases
 
     /// <param name="number">Of the evidence file; null where none was issued.</param>
     public abstract string Evidence(string? number);
+
+    /// <param name="count">How many photos of an item in a line are not in the report.</param>
+    public abstract string PhotosElsewhere(int count);
 }

@@ -15,6 +15,12 @@ public static class Printed
     /// <summary>The date at the precision recorded: 2 May 2024, May 2024 or 2024.</summary>
     public static string Day(PartialDate? date) => date is null ? Phrases.Common.NotRecorded : Notation.Day(date);
 
+    /// <summary>The same with a short month, for columns.</summary>
+    public static string ShortDay(LocalDate? day) => day is { } d ? Notation.ShortDay(d) : Phrases.Common.NotRecorded;
+
+    /// <inheritdoc cref="ShortDay(LocalDate?)" />
+    public static string ShortDay(PartialDate? date) => date is null ? Phrases.Common.NotRecorded : Notation.ShortDay(date);
+
     /// <summary>The number with the decimals it was typed with.</summary>
     public static string Number(decimal value) => Notation.Number(value);
 

@@ -13,7 +13,7 @@ internal sealed class French : CommonPhrases
     public override string OnePerson => "personne";
     public override string Persons => "personnes";
     public override string LoadNotMarked => "non marquée sur l’équipement";
-    public override string LoadBasis => "tirée de\u00A0:";
+    public override string LoadBasis => "selon";
     public override string Issued => "Émis le";
     public override string Page => "Page";
     public override string Of => "sur";

@@ -13,7 +13,7 @@ internal sealed class German : CommonPhrases
     public override string OnePerson => "Person";
     public override string Persons => "Personen";
     public override string LoadNotMarked => "am Gegenstand nicht angegeben";
-    public override string LoadBasis => "entnommen aus:";
+    public override string LoadBasis => "laut";
     public override string Issued => "Ausgestellt am";
     public override string Page => "Seite";
     public override string Of => "von";

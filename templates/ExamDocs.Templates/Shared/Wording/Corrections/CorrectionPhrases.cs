@@ -12,6 +12,9 @@ public abstract class CorrectionPhrases
     /// <summary>What records of other visits say of the items.</summary>
     public abstract string OtherRecords { get; }
 
+    /// <summary>The user's own categories and regimes.</summary>
+    public abstract string OwnRules { get; }
+
     /// <summary>The word for a member of the record format, for example items/serial.</summary>
     /// <returns>The member itself where it has no word.</returns>
     public string Word(string member) => Words.TryGetValue(member, out var word) ? word : member;

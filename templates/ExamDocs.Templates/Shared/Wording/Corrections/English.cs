@@ -7,6 +7,7 @@ internal sealed class English : CorrectionPhrases
     public override string ElectronicSignature => "electronic signature";
     public override string ReadingDistance => "reading distance of the label";
     public override string OtherRecords => "what other records say";
+    public override string OwnRules => "the user's own rules";
 
     public override string Of(string what, string whose) => $"{what} of {whose}";
 

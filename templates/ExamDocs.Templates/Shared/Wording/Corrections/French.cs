@@ -7,6 +7,7 @@ internal sealed class French : CorrectionPhrases
     public override string ElectronicSignature => "signature électronique";
     public override string ReadingDistance => "distance de lecture de l’étiquette";
     public override string OtherRecords => "contenu d’autres enregistrements";
+    public override string OwnRules => "les règles ajoutées par l’utilisateur";
 
     public override string Of(string what, string whose) => $"{what} de {whose}";
 

@@ -7,6 +7,7 @@ internal sealed class German : CorrectionPhrases
     public override string ElectronicSignature => "elektronische Signatur";
     public override string ReadingDistance => "Leseabstand des Etiketts";
     public override string OtherRecords => "Angaben anderer Aufzeichnungen";
+    public override string OwnRules => "die vom Benutzer ergänzten Regeln";
 
     public override string Of(string what, string whose) => $"{what} von {whose}";
 

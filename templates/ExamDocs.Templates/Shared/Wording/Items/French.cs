@@ -31,7 +31,7 @@ internal sealed class French : ItemPhrases
     public override string DefectRemedy => "Réparation, renouvellement ou modification nécessaire";
     public override string DangerNow => "est un danger dès maintenant\u00A0: ne pas utiliser avant correction";
     public override string ImminentRisk => "risque existant ou imminent de blessure grave";
-    public override string NoNext => "aucune fixée\u00A0: ne pas utiliser l’équipement";
+    public override string NoNext => "aucune fixée\u00A0: ne pas utiliser";
     public override string NotAfter => "Ne pas utiliser après le";
     public override string NotAfterAnyDay => "ne pas utiliser du tout";
     public override string NoNotAfter => "aucune date plus proche fixée";

@@ -25,13 +25,13 @@ internal sealed class German : ItemPhrases
     public override string MarkedStrength => "Angegebene Bruchkraft";
     public override string Purpose => "Zweck";
     public override string MakersLimits => "Zugrunde gelegte Herstelleranleitung";
-    public override string EndOfService => "Ende der Gebrauchsdauer nach den aufgezeichneten Grenzen";
+    public override string EndOfService => "Ende der Gebrauchsdauer nach erfassten Grenzen";
     public override string DefectPart => "Teil und Mangel";
     public override string DefectDanger => "Gefahr";
     public override string DefectRemedy => "Nötige Instandsetzung, Erneuerung oder Änderung";
     public override string DangerNow => "ist jetzt eine Gefahr: bis zur Behebung nicht benutzen";
     public override string ImminentRisk => "bestehende oder unmittelbar drohende Gefahr schwerer Verletzung";
-    public override string NoNext => "keine festgelegt: der Gegenstand ist nicht zu benutzen";
+    public override string NoNext => "keine festgelegt: nicht benutzen";
     public override string NotAfter => "Nicht mehr benutzen nach dem";
     public override string NotAfterAnyDay => "überhaupt nicht benutzen";
     public override string NoNotAfter => "kein früheres Datum festgelegt";

@@ -32,11 +32,11 @@ internal sealed partial class German
             },
             Bases = new Dictionary<Basis, string>
             {
-                [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten (regulation 9(3)(a)(i))",
-                [Basis.TwelveMonth] = "innerhalb einer Frist von 12 Monaten (regulation 9(3)(a)(ii))",
+                [Basis.SixMonth] = "in der Frist von 6 Monaten (regulation 9(3)(a)(i))",
+                [Basis.TwelveMonth] = "in der Frist von 12 Monaten (regulation 9(3)(a)(ii))",
                 [Basis.Scheme] = "nach einem Prüfplan (regulation 9(3)(a)(iii))",
                 [Basis.Exceptional] = "nach außergewöhnlichen Umständen (regulation 9(3)(a)(iv))",
-                [Basis.FirstUse] = "erste gründliche Prüfung, bevor der Gegenstand erstmals in Gebrauch genommen wird (regulation 9(1))",
+                [Basis.FirstUse] = "erste gründliche Prüfung vor der ersten Inbetriebnahme (regulation 9(1))",
                 [Basis.Installation] = "erste gründliche Prüfung nach Einbau oder nach Zusammenbau an einem neuen Ort (regulation 9(2))",
             },
             BasesByName = new Dictionary<Basis, string>
@@ -92,11 +92,11 @@ internal sealed partial class German
                 + "wird er hiermit gemeldet.",
             Bases = new Dictionary<Basis, string>
             {
-                [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten",
-                [Basis.TwelveMonth] = "innerhalb einer Frist von 12 Monaten",
+                [Basis.SixMonth] = "in der Frist von 6 Monaten",
+                [Basis.TwelveMonth] = "in der Frist von 12 Monaten",
                 [Basis.Scheme] = "nach einem schriftlichen Plan",
                 [Basis.Exceptional] = "nach außergewöhnlichen Umständen (regulation 12(3))",
-                [Basis.FirstUse] = "erste Inspektion, bevor der Gegenstand erstmals in Gebrauch genommen wird",
+                [Basis.FirstUse] = "erste Inspektion vor der ersten Inbetriebnahme",
                 [Basis.Installation] = "erste Inspektion nach Einbau oder Zusammenbau an neuer Stelle",
             },
             BasesByName = new Dictionary<Basis, string>

@@ -29,11 +29,11 @@ internal sealed partial class German : RegimePhrases
                 + "Arbeitgeber oder Halter wird er hiermit gemeldet.",
             Bases = new Dictionary<Basis, string>
             {
-                [Basis.SixMonth] = "innerhalb einer Frist von 6 Monaten",
-                [Basis.TwelveMonth] = "innerhalb einer Frist von 12 Monaten",
+                [Basis.SixMonth] = "in der Frist von 6 Monaten",
+                [Basis.TwelveMonth] = "in der Frist von 12 Monaten",
                 [Basis.Scheme] = "nach einem schriftlichen Plan",
                 [Basis.Exceptional] = "nach außergewöhnlichen Umständen",
-                [Basis.FirstUse] = "erste Prüfung, bevor der Gegenstand erstmals in Gebrauch genommen wird",
+                [Basis.FirstUse] = "erste Prüfung vor der ersten Inbetriebnahme",
                 [Basis.Installation] = "erste Prüfung nach Einbau oder Zusammenbau an neuer Stelle",
             },
             BasesByName = new Dictionary<Basis, string>
