@@ -207,6 +207,71 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
     }
 
     [Fact]
+    public async Task What_is_answered_while_the_next_page_is_on_its_way_is_saved()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var page = await browser.OpenAsync(1280);
+        await LastVisit.StartNextAsync(open, page);
+        await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
+        await page.WaitForURLAsync("**/item/*");
+        await page.RouteAsync("**/item/*", async route =>
+        {
+            if (route.Request is { Method: "POST", ResourceType: "document" })
+                await Task.Delay(1000);
+            await route.ContinueAsync();
+        });
+        await page.EvaluateAsync(
+            """
+            () => {
+              document.querySelector(".go button[value=next]").click();
+              document.querySelector("#criterion-cracks .answer.defect input").click();
+              const note = document.querySelector("#note-cracks");
+              note.value = "at the hinge";
+              setTimeout(() => note.dispatchEvent(new Event("input", { bubbles: true })), 900);
+            }
+            """
+        );
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
+        await page.GotoAsync(page.Url[..page.Url.LastIndexOf('/')] + "/0");
+        await Assertions.Expect(page.Locator("#criterion-cracks .answer.defect input")).ToBeCheckedAsync();
+        Assert.Equal("at the hinge", await page.Locator("#note-cracks").InputValueAsync());
+
+        await page.UnrouteAllAsync();
+        // Another answer takes away neither: they are still in the record, so they are still to be seen.
+        await page.Locator("#defect-cracks-part").FillAsync("gate");
+        await page.Locator("#criterion-cracks .answer.clear").ClickAsync();
+        await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
+        await Assertions.Expect(page.Locator("#defect-cracks-part")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#note-cracks")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#found-elsewhere")).ToContainTextAsync("has a defect, but its answer is clear");
+    }
+
+    [Fact]
+    public async Task What_nobody_touched_is_saved_as_it_was()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        var page = await browser.OpenAsync(1280);
+        await LastVisit.EnterAsync(open, page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
+        await page.WaitForURLAsync("**/particulars");
+        const string Typed = """
+            {"format":"examdocs/1","visit":{"reference":"V\n2","employer":{"address":"\n1 Some Lane\nNorshire\n"}},
+            "items":[{"id":"C-1","category":"connector","description":"Karabiner,\nsteel","manufactured":"-0044-03-15","standards":["EN 1, 2","EN 3;4"]}],
+            "examinations":[{"item":"C-1","observations":[{"criterion":"cracks","state":"noted","note":"one\rtwo"}],
+            "defects":[{"criterion":"cracks","becomesDangerOn":"0000-01-01","remedy":" with\r\nblanks "}]}]}
+            """;
+        await File.WriteAllTextAsync(LastVisit.Draft(open), Typed, TestContext.Current.CancellationToken);
+        foreach (var path in new[] { "/particulars", "/item/0" })
+        {
+            await page.GotoAsync(open.Address + VisitOf(page.Url) + path);
+            await page.Locator(".go button[value=next]").ClickAsync();
+            await page.WaitForURLAsync("**/record");
+        }
+        Assert.Equal(Typed, await File.ReadAllTextAsync(LastVisit.Draft(open), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public async Task Html_in_every_field_stays_text_and_without_a_script_the_buttons_save()
     {
         await using var open = await OpenedWorkbench.StartAsync();
