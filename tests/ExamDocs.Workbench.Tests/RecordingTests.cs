@@ -301,6 +301,25 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         }
     }
 
+    [Fact]
+    public async Task A_file_cannot_take_the_place_of_what_was_answered_on_screen()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        using var client = await open.EnterAsync();
+        var token = await GuardTests.TokenAsync(client);
+        using var start = new HttpRequestMessage(HttpMethod.Post, "/start");
+        start.Content = new FormUrlEncodedContent([new("from", "nothing"), new("__RequestVerificationToken", token)]);
+        start.Headers.Add("Sec-Fetch-Site", "same-origin");
+        using var started = await client.SendAsync(start, TestContext.Current.CancellationToken);
+        var visit = VisitOf(open.Address + started.Headers.Location);
+        var page = await client.GetStringAsync(visit, TestContext.Current.CancellationToken);
+        Assert.DoesNotContain("type=\"file\"", page, StringComparison.Ordinal);
+        using var refused = await GuardTests.PostAsync(client, "same-origin", null, token, path: visit + "/mended");
+        Assert.Contains("recorded on screen", await refused.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.EndsWith("round-1", Path.GetDirectoryName(LastVisit.Draft(open)), StringComparison.Ordinal);
+        Assert.DoesNotContain(open.Files, f => f.Contains("round-2", StringComparison.Ordinal));
+    }
+
     private const string Planted = "<img src=x onerror=document.title='planted'>";
 
     private static string VisitOf(string url) => string.Join('/', new Uri(url).AbsolutePath.Split('/')[..3]);
