@@ -1,6 +1,8 @@
 using System.IO.Compression;
 using System.Net;
 using System.Net.Http.Headers;
+using System.Net.Sockets;
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace ExamDocs.Workbench.Tests;
@@ -172,6 +174,42 @@ public sealed partial class GuardTests : IAsyncLifetime
         using var answer = await PostAsync(client, "same-origin", null, await TokenAsync(client), [.. archive.ToArray(), 0], "visit.zip");
         Assert.Contains(why, await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
         Assert.DoesNotContain(_open.Files, f => f.Contains("desk", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_page_of_hundreds_of_criteria_is_taken()
+    {
+        using var client = await _open.EnterAsync();
+        var fields = Enumerable.Range(0, 5000).Select(n => KeyValuePair.Create($"answer/of-our-own-{n}", "clear"));
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/visit/0123456789abcdef/item/0")
+        {
+            Content = new FormUrlEncodedContent(fields.Append(new("__RequestVerificationToken", await TokenAsync(client)))),
+        };
+        request.Headers.Add("Sec-Fetch-Site", "same-origin");
+        using var answer = await client.SendAsync(request, Ct);
+        // There is no such visit; what was sent is read.
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("[::1]:PORT")]
+    [InlineData("127.1:PORT")]
+    [InlineData("0177.0.0.1:PORT")]
+    [InlineData("2130706433:PORT")]
+    [InlineData("127.0.0.1.:PORT")]
+    [InlineData("LOCALHOST:PORT")]
+    [InlineData("127.0.0.1:0PORT")]
+    [InlineData("127.0.0.1:PORT@kit.example")]
+    [InlineData("")]
+    public async Task No_other_spelling_of_the_host_is_taken(string host)
+    {
+        using var tcp = new TcpClient();
+        await tcp.ConnectAsync(IPAddress.Loopback, new Uri(_open.Address).Port, Ct);
+        await using var stream = tcp.GetStream();
+        var spelt = host.Replace("PORT", $"{new Uri(_open.Address).Port}", StringComparison.Ordinal);
+        await stream.WriteAsync(Encoding.ASCII.GetBytes($"GET / HTTP/1.1\r\nHost: {spelt}\r\nConnection: close\r\n\r\n"), Ct);
+        using var reader = new StreamReader(stream);
+        Assert.Matches("^HTTP/1.1 4(21|00) ", await reader.ReadLineAsync(Ct));
     }
 
     [Fact]
