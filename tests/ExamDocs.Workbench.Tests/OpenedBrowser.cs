@@ -1,9 +1,11 @@
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
+[assembly: AssemblyFixture(typeof(ExamDocs.Workbench.Tests.OpenedBrowser))]
+
 namespace ExamDocs.Workbench.Tests;
 
-/// <summary>A browser for all journeys; each opens windows of its own.</summary>
+/// <summary>One browser for all tests; each opens windows of its own.</summary>
 public sealed class OpenedBrowser : IAsyncLifetime
 {
     private IPlaywright _playwright = null!;
@@ -51,6 +53,19 @@ public sealed class OpenedBrowser : IAsyncLifetime
 /// <summary>What every page must be.</summary>
 internal static class SoundPage
 {
+    /// <summary>
+    /// The same on a desk and on a telephone that shows dark pages: looking at a page twice is cheaper than going the way to it twice.
+    /// </summary>
+    public static async Task RequireBothWaysAsync(IPage page, string name)
+    {
+        foreach (var (width, scheme) in new[] { (390, ColorScheme.Dark), (1280, ColorScheme.Light) })
+        {
+            await page.SetViewportSizeAsync(width, 900);
+            await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+            await RequireAsync(page, name);
+        }
+    }
+
     /// <summary>
     /// No rule of axe-core is broken, nothing is wider than the window, and, where EXAMDOCS_SCREENSHOTS names a folder, a picture is left
     /// there for the eye.

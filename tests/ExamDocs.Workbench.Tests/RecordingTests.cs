@@ -7,7 +7,7 @@ using NodaTime;
 namespace ExamDocs.Workbench.Tests;
 
 /// <summary>A next visit recorded wholly on screen: in few actions, with nothing answered that nobody answered.</summary>
-public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<OpenedBrowser>
+public sealed class RecordingTests(OpenedBrowser browser)
 {
     private const int Criteria = 17;
 

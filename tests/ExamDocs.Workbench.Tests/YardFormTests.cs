@@ -6,7 +6,7 @@ using Microsoft.Playwright;
 namespace ExamDocs.Workbench.Tests;
 
 /// <summary>The form for the yard, as it is filled in on a phone without a network.</summary>
-public sealed partial class YardFormTests(OpenedBrowser browser) : IClassFixture<OpenedBrowser>
+public sealed partial class YardFormTests(OpenedBrowser browser)
 {
     [Fact]
     public async Task Filled_offline_killed_and_reopened_it_gives_the_outcomes_recorded()
