@@ -119,6 +119,48 @@ public sealed class JourneyTests(OpenedBrowser browser)
         await page.GotoAsync(open.Address + "/who");
         Assert.Equal(Planted, await page.GetByLabel("Your name").InputValueAsync());
         Assert.Empty(errors);
+
+        // What gets into a page in spite of that loads nothing, runs nothing and sends nothing.
+        var failed = new List<string>();
+        page.Context.RequestFailed += (_, request) => failed.Add($"{request.Url} {request.Failure}");
+        var refused = await page.EvaluateAsync<string[]>(
+            """
+            () => new Promise(done => {
+              const refused = new Set();
+              document.addEventListener("securitypolicyviolation", e => refused.add(e.effectiveDirective));
+              const add = (tag, members) => document.body.appendChild(Object.assign(document.createElement(tag), members));
+              add("script", { textContent: "document.title = 'planted'" });
+              add("script", { src: "http://kit.example/x.js" });
+              add("style", { textContent: "body { display: none }" });
+              add("object", { data: "http://kit.example/x.svg", type: "image/svg+xml" });
+              add("iframe", { src: "http://kit.example/" });
+              add("img", { src: "http://kit.example/x.png" });
+              add("base", { href: "http://kit.example/" });
+              add("form", { action: "http://kit.example/", method: "post" }).submit();
+              add("p", {}).setAttribute("onclick", "document.title = 'planted'");
+              document.body.lastChild.setAttribute("style", "color: red");
+              document.body.lastChild.click();
+              fetch("http://kit.example/").catch(() => {});
+              setTimeout(() => done([...refused].sort()), 300);
+            })
+            """
+        );
+        string[] every =
+        [
+            "base-uri",
+            "connect-src",
+            "form-action",
+            "frame-src",
+            "img-src",
+            "object-src",
+            "script-src-attr",
+            "script-src-elem",
+            "style-src-attr",
+            "style-src-elem",
+        ];
+        Assert.Equal(every, refused, StringComparer.Ordinal);
+        Assert.All(failed, f => Assert.EndsWith(" csp", f, StringComparison.Ordinal));
+        Assert.NotEqual("planted", await page.TitleAsync());
     }
 
     /// <summary>Two bridges: one cut, one sound.</summary>
