@@ -181,6 +181,6 @@ public sealed class JourneyTests(OpenedBrowser browser)
                 }
             );
         await page.GetByRole(AriaRole.Button, new() { Name = "Bring in" }).First.ClickAsync();
-        await page.WaitForURLAsync("**/visit/*");
+        await page.ArriveAsync("**/visit/*");
     }
 }

@@ -67,6 +67,29 @@ internal static class SoundPage
     }
 
     /// <summary>
+    /// Waits for an address and until its page is ready. The library's own waiting misses the event now and then on a busy machine, and
+    /// then waits in vain.
+    /// </summary>
+    public static async Task ArriveAsync(this IPage page, string url)
+    {
+        await page.WaitForURLAsync(url, new PageWaitForURLOptions { WaitUntil = WaitUntilState.Commit });
+        for (var left = 3000; left > 0; left--)
+        {
+            try
+            {
+                if (await page.EvaluateAsync<string>("document.readyState") is "complete")
+                    return;
+            }
+            catch (PlaywrightException e) when (e.Message.Contains("context was destroyed", StringComparison.Ordinal))
+            {
+                // Yet another page takes its place.
+            }
+            await Task.Delay(20);
+        }
+        throw new TimeoutException($"{page.Url} is not ready");
+    }
+
+    /// <summary>
     /// No rule of axe-core is broken, nothing is wider than the window, and, where EXAMDOCS_SCREENSHOTS names a folder, a picture is left
     /// there for the eye.
     /// </summary>

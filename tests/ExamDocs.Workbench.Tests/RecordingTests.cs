@@ -27,7 +27,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
 
         var connector = new CountedActions(page);
         await connector.TapAsync($".items a:text-is('{LastVisit.Connector}')");
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         Assert.Equal(0, await page.Locator("input[type=radio]:checked").CountAsync());
         await RequireEveryAnswerAsync(page, "connector");
         await Assertions.Expect(page.Locator("#criterion-cracks .last-time")).ToContainTextAsync("12 Nov 2025: clear");
@@ -40,7 +40,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         await Assertions.Expect(page.Locator("#progress")).ToHaveTextAsync("17 of 17 answered");
         await SoundPage.RequireAsync(page, "item-connector");
         await connector.KeyAsync("Enter");
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
         await page.WaitForLoadStateAsync();
         Assert.InRange(connector.Count, 1, 20);
@@ -57,7 +57,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         await bridge.KeyAsync("f");
         await SoundPage.RequireAsync(page, "item-bridge");
         await bridge.KeyAsync("Enter");
-        await page.WaitForURLAsync("**/record");
+        await page.ArriveAsync("**/record");
         Assert.InRange(bridge.Count, 1, 36);
         await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("look at the outcomes");
         AssertSameAsTyped(open);
@@ -102,7 +102,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
             await taps.TapAsync("#conclusion .answer.fit");
             await SoundPage.RequireAsync(page, $"item-{item}");
             await taps.TapAsync(".go button[value=next]");
-            await page.WaitForURLAsync(item == LastVisit.Connector ? "**/item/*" : "**/record");
+            await page.ArriveAsync(item == LastVisit.Connector ? "**/item/*" : "**/record");
             Assert.InRange(taps.Count, 1, most);
         }
         Assert.Empty(errors);
@@ -117,7 +117,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         var page = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, page);
         await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         // A key that is held down answers once.
         await page.Keyboard.DownAsync("1");
         await page.Keyboard.DownAsync("1");
@@ -157,7 +157,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         var one = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, one);
         await one.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await one.WaitForURLAsync("**/item/*");
+        await one.ArriveAsync("**/item/*");
         var other = await one.Context.NewPageAsync();
         await other.GotoAsync(one.Url);
         await one.Locator("#criterion-cracks .answer.defect").ClickAsync();
@@ -182,7 +182,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         var page = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, page);
         await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         // Saved at once, and told late.
         await page.RouteAsync("**/item/*", async route =>
         {
@@ -214,7 +214,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         var page = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, page);
         await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         await page.RouteAsync("**/item/*", async route =>
         {
             if (route.Request is { Method: "POST", ResourceType: "document" })
@@ -254,7 +254,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         var page = await browser.OpenAsync(1280);
         await LastVisit.EnterAsync(open, page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
-        await page.WaitForURLAsync("**/particulars");
+        await page.ArriveAsync("**/particulars");
         const string Typed = """
             {"format":"examdocs/1","visit":{"reference":"V\n2","employer":{"address":"\n1 Some Lane\nNorshire\n"}},
             "items":[{"id":"C-1","category":"connector","description":"Karabiner,\nsteel","manufactured":"-0044-03-15","standards":["EN 1, 2","EN 3;4"]}],
@@ -266,7 +266,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         {
             await page.GotoAsync(open.Address + VisitOf(page.Url) + path);
             await page.Locator(".go button[value=next]").ClickAsync();
-            await page.WaitForURLAsync("**/record");
+            await page.ArriveAsync("**/record");
         }
         Assert.Equal(Typed, await File.ReadAllTextAsync(LastVisit.Draft(open), TestContext.Current.CancellationToken));
     }
@@ -280,11 +280,11 @@ public sealed class RecordingTests(OpenedBrowser browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
         await FillAllAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save and show all items" }).ClickAsync();
-        await page.WaitForURLAsync("**/record");
+        await page.ArriveAsync("**/record");
         await FillAllAsync(page);
         await page.GetByLabel("Category").SelectOptionAsync("rope-bridge");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add and record it" }).ClickAsync();
-        await page.WaitForURLAsync("**/item/0*");
+        await page.ArriveAsync("**/item/0*");
         await page.Locator("#criterion-cover-cut .answer.defect").ClickAsync();
         await FillAllAsync(page);
         await page.Locator("#place").FillAsync("50 <i>75</i>");
