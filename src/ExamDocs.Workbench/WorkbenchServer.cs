@@ -64,10 +64,15 @@ public sealed class WorkbenchServer : IAsyncDisposable
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddAntiforgery(options =>
         {
-            options.Cookie.Name = "examdocs-form";
+            options.Cookie.Name = EntryKey.NewCookieName("form");
             options.Cookie.SameSite = Microsoft.AspNetCore.Http.SameSiteMode.Strict;
         });
-        builder.Services.Configure<FormOptions>(options => options.MultipartBodyLengthLimit = request.MostBytes);
+        builder.Services.Configure<FormOptions>(options =>
+        {
+            options.MultipartBodyLengthLimit = request.MostBytes;
+            // A page has eleven fields for each criterion, and a category of the firm's own can have hundreds.
+            options.ValueCountLimit = 20_000;
+        });
         AddDesk(builder.Services, request);
         var app = builder.Build();
         app.Use(SecurityHeaders.Add);

@@ -1,5 +1,8 @@
+using System.IO.Compression;
 using System.Net;
 using System.Net.Http.Headers;
+using System.Net.Sockets;
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace ExamDocs.Workbench.Tests;
@@ -103,12 +106,22 @@ public sealed partial class GuardTests : IAsyncLifetime
         Assert.Single(_open.Files, f => f.EndsWith("visit.json", StringComparison.Ordinal));
     }
 
-    [Fact]
-    public async Task What_is_too_large_is_refused_and_leaves_nothing()
+    [Theory]
+    [InlineData(false, HttpStatusCode.RequestEntityTooLarge)]
+    [InlineData(true, HttpStatusCode.BadRequest)]
+    public async Task What_is_too_large_is_refused_and_leaves_nothing(bool isOfUnknownLength, HttpStatusCode expected)
     {
         using var client = await _open.EnterAsync();
-        using var answer = await PostAsync(client, "same-origin", null, await TokenAsync(client), new byte[1_500_000]);
-        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+        using var answer = await PostAsync(
+            client,
+            "same-origin",
+            null,
+            await TokenAsync(client),
+            new byte[1_500_000],
+            isChunked: isOfUnknownLength
+        );
+        Assert.Equal(expected, answer.StatusCode);
+        Assert.Contains("too large", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
         Assert.DoesNotContain(_open.Files, f => f.Contains("desk", StringComparison.Ordinal));
         using var still = await client.GetAsync("/find", Ct);
         Assert.Equal(HttpStatusCode.OK, still.StatusCode);
@@ -132,6 +145,103 @@ public sealed partial class GuardTests : IAsyncLifetime
         Assert.StartsWith(_open.Desk, file, StringComparison.Ordinal);
         Assert.DoesNotContain('\u202E', file);
         Assert.NotEqual("CON", Path.GetFileNameWithoutExtension(file));
+    }
+
+    [Fact]
+    public async Task A_name_longer_than_file_systems_take_is_cut()
+    {
+        using var client = await _open.EnterAsync();
+        var name = string.Concat(Enumerable.Repeat("検", 120)) + ".json";
+        using var answer = await PostAsync(client, "same-origin", null, await TokenAsync(client), name: name);
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        Assert.Single(_open.Files, f => f.EndsWith("検.json", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("../visit.json", "not as the form for the yard saves it")]
+    [InlineData("photos/a.svg", "not as the form for the yard saves it")]
+    [InlineData(null, "no archive")]
+    public async Task An_archive_that_the_form_did_not_save_leaves_nothing(string? within, string why)
+    {
+        using var client = await _open.EnterAsync();
+        await File.WriteAllTextAsync(Path.Combine(Path.GetDirectoryName(_open.Desk)!, "who.json"), "{}", Ct);
+        using var archive = new MemoryStream();
+        if (within is not null)
+        {
+            await using var zip = new ZipArchive(archive, ZipArchiveMode.Create, leaveOpen: true);
+            (await zip.CreateEntry(within).OpenAsync(Ct)).Dispose();
+        }
+        using var answer = await PostAsync(client, "same-origin", null, await TokenAsync(client), [.. archive.ToArray(), 0], "visit.zip");
+        Assert.Contains(why, await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+        Assert.DoesNotContain(_open.Files, f => f.Contains("desk", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_page_of_hundreds_of_criteria_is_taken()
+    {
+        using var client = await _open.EnterAsync();
+        var fields = Enumerable.Range(0, 5000).Select(n => KeyValuePair.Create($"answer/of-our-own-{n}", "clear"));
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/visit/0123456789abcdef/item/0")
+        {
+            Content = new FormUrlEncodedContent(fields.Append(new("__RequestVerificationToken", await TokenAsync(client)))),
+        };
+        request.Headers.Add("Sec-Fetch-Site", "same-origin");
+        using var answer = await client.SendAsync(request, Ct);
+        // There is no such visit; what was sent is read.
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("[::1]:PORT")]
+    [InlineData("127.1:PORT")]
+    [InlineData("0177.0.0.1:PORT")]
+    [InlineData("2130706433:PORT")]
+    [InlineData("127.0.0.1.:PORT")]
+    [InlineData("LOCALHOST:PORT")]
+    [InlineData("127.0.0.1:0PORT")]
+    [InlineData("127.0.0.1:PORT@kit.example")]
+    [InlineData("")]
+    public async Task No_other_spelling_of_the_host_is_taken(string host)
+    {
+        using var tcp = new TcpClient();
+        await tcp.ConnectAsync(IPAddress.Loopback, new Uri(_open.Address).Port, Ct);
+        await using var stream = tcp.GetStream();
+        var spelt = host.Replace("PORT", $"{new Uri(_open.Address).Port}", StringComparison.Ordinal);
+        await stream.WriteAsync(Encoding.ASCII.GetBytes($"GET / HTTP/1.1\r\nHost: {spelt}\r\nConnection: close\r\n\r\n"), Ct);
+        using var reader = new StreamReader(stream);
+        Assert.Matches("^HTTP/1.1 4(21|00) ", await reader.ReadLineAsync(Ct));
+    }
+
+    [Fact]
+    public async Task Two_workbenches_open_in_one_browser_do_not_shut_each_other_out()
+    {
+        await using var other = await OpenedWorkbench.StartAsync();
+        // Cookies know no ports: a browser sends each workbench those of both.
+        using var browser = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = new Uri(_open.Address) };
+        (await browser.GetAsync(_open.Entry, Ct)).Dispose();
+        var token = await TokenAsync(browser);
+        (await browser.GetAsync(other.Entry, Ct)).Dispose();
+        Assert.Contains(
+            "__RequestVerificationToken",
+            await browser.GetStringAsync(other.Address + "/verify", Ct),
+            StringComparison.Ordinal
+        );
+        using var saved = await PostAsync(browser, "same-origin", null, token);
+        Assert.Equal(HttpStatusCode.SeeOther, saved.StatusCode);
+    }
+
+    [Fact]
+    public async Task Cookies_are_kept_from_scripts_and_other_sites_and_do_not_pile_up()
+    {
+        using var client = _open.Stranger();
+        for (var n = 0; n < 60; n++)
+            client.DefaultRequestHeaders.Add("Cookie", $"examdocs-desk-{n}=x");
+        using var entered = await client.GetAsync(_open.Entry, Ct);
+        var set = entered.Headers.GetValues("Set-Cookie").ToList();
+        Assert.Equal(20, set.Count(c => c.Contains("expires=Thu, 01 Jan 1970", StringComparison.OrdinalIgnoreCase)));
+        var ours = set.FindAll(c => !c.Contains("expires", StringComparison.OrdinalIgnoreCase));
+        Assert.All(ours, c => Assert.Contains("samesite=strict; httponly", c, StringComparison.OrdinalIgnoreCase));
+        Assert.Single(ours);
     }
 
     [Theory]
@@ -180,13 +290,15 @@ public sealed partial class GuardTests : IAsyncLifetime
         return Token().Match(page).Groups["token"].Value is { Length: > 0 } token ? token : throw new InvalidDataException(page);
     }
 
-    private static async Task<HttpResponseMessage> PostAsync(
+    internal static async Task<HttpResponseMessage> PostAsync(
         HttpClient client,
         string? site,
         string? origin,
         string? token,
         byte[]? content = null,
-        string name = "visit.json"
+        string name = "visit.json",
+        bool isChunked = false,
+        string path = "/bring-in"
     )
     {
         using var form = new MultipartFormDataContent();
@@ -195,9 +307,10 @@ public sealed partial class GuardTests : IAsyncLifetime
         var file = new ByteArrayContent(content ?? "{}"u8.ToArray());
         file.Headers.ContentDisposition = new ContentDispositionHeaderValue("form-data") { Name = "\"files\"", FileNameStar = name };
         form.Add(file);
-        using var request = new HttpRequestMessage(HttpMethod.Post, "/bring-in") { Content = form };
+        using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = form };
         // Who asks before sending is told before sending that it is too much.
         request.Headers.ExpectContinue = true;
+        request.Headers.TransferEncodingChunked = isChunked;
         if (site is not null)
             request.Headers.Add("Sec-Fetch-Site", site);
         if (origin is not null)

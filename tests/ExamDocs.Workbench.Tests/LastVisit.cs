@@ -66,7 +66,7 @@ internal static class LastVisit
             await look("desk-start");
         await page.GetByLabel("Items due by").FillAsync("2026-06-30");
         await page.GetByRole(AriaRole.Button, new() { Name = "Start with what falls due" }).ClickAsync();
-        await page.WaitForURLAsync("**/particulars");
+        await page.ArriveAsync("**/particulars");
         if (look is not null)
             await look("particulars-new");
         await page.GetByLabel("Reference of the visit").FillAsync("V-2");
@@ -75,7 +75,7 @@ internal static class LastVisit
         await page.GetByLabel("Why it is examined").SelectOptionAsync("six-month");
         await page.GetByLabel("Is the examiner self-employed?").SelectOptionAsync("yes");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save and show all items" }).ClickAsync();
-        await page.WaitForURLAsync("**/record");
+        await page.ArriveAsync("**/record");
     }
 
     public static async Task EnterAsync(OpenedWorkbench open, IPage page)
@@ -84,7 +84,7 @@ internal static class LastVisit
         await page.GetByLabel("Your name").FillAsync("Ada Fenn");
         await page.GetByLabel("Qualifications").FillAsync("Guild examiner");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
-        await page.WaitForURLAsync(open.Address + "/");
+        await page.ArriveAsync(open.Address + "/");
     }
 
     /// <summary>The draft that lies on the desk.</summary>

@@ -1,9 +1,11 @@
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
+[assembly: AssemblyFixture(typeof(ExamDocs.Workbench.Tests.OpenedBrowser))]
+
 namespace ExamDocs.Workbench.Tests;
 
-/// <summary>A browser for all journeys; each opens windows of its own.</summary>
+/// <summary>One browser for all tests; each opens windows of its own.</summary>
 public sealed class OpenedBrowser : IAsyncLifetime
 {
     private IPlaywright _playwright = null!;
@@ -53,6 +55,42 @@ public sealed class OpenedBrowser : IAsyncLifetime
 /// <summary>What every page must be.</summary>
 internal static class SoundPage
 {
+    /// <summary>
+    /// The same on a desk and on a telephone that shows dark pages: looking at a page twice is cheaper than going the way to it twice.
+    /// </summary>
+    public static async Task RequireBothWaysAsync(IPage page, string name)
+    {
+        foreach (var (width, scheme) in new[] { (390, ColorScheme.Dark), (1280, ColorScheme.Light) })
+        {
+            await page.SetViewportSizeAsync(width, 900);
+            await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme });
+            await RequireAsync(page, name);
+        }
+    }
+
+    /// <summary>
+    /// Waits for an address and until its page is ready. The library's own waiting misses the event now and then on a busy machine, and
+    /// then waits in vain.
+    /// </summary>
+    public static async Task ArriveAsync(this IPage page, string url)
+    {
+        await page.WaitForURLAsync(url, new PageWaitForURLOptions { WaitUntil = WaitUntilState.Commit });
+        for (var left = 3000; left > 0; left--)
+        {
+            try
+            {
+                if (await page.EvaluateAsync<string>("document.readyState") is "complete")
+                    return;
+            }
+            catch (PlaywrightException e) when (e.Message.Contains("context was destroyed", StringComparison.Ordinal))
+            {
+                // Yet another page takes its place.
+            }
+            await Task.Delay(20);
+        }
+        throw new TimeoutException($"{page.Url} is not ready");
+    }
+
     /// <summary>
     /// No rule of axe-core is broken, nothing is wider than the window, and, where EXAMDOCS_SCREENSHOTS names a folder, a picture is left
     /// there for the eye.

@@ -7,7 +7,7 @@ using NodaTime;
 namespace ExamDocs.Workbench.Tests;
 
 /// <summary>A next visit recorded wholly on screen: in few actions, with nothing answered that nobody answered.</summary>
-public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<OpenedBrowser>
+public sealed class RecordingTests(OpenedBrowser browser)
 {
     private const int Criteria = 17;
 
@@ -27,7 +27,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
 
         var connector = new CountedActions(page);
         await connector.TapAsync($".items a:text-is('{LastVisit.Connector}')");
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         Assert.Equal(0, await page.Locator("input[type=radio]:checked").CountAsync());
         await RequireEveryAnswerAsync(page, "connector");
         await Assertions.Expect(page.Locator("#criterion-cracks .last-time")).ToContainTextAsync("12 Nov 2025: clear");
@@ -40,7 +40,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         await Assertions.Expect(page.Locator("#progress")).ToHaveTextAsync("17 of 17 answered");
         await SoundPage.RequireAsync(page, "item-connector");
         await connector.KeyAsync("Enter");
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
         await page.WaitForLoadStateAsync();
         Assert.InRange(connector.Count, 1, 20);
@@ -57,7 +57,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         await bridge.KeyAsync("f");
         await SoundPage.RequireAsync(page, "item-bridge");
         await bridge.KeyAsync("Enter");
-        await page.WaitForURLAsync("**/record");
+        await page.ArriveAsync("**/record");
         Assert.InRange(bridge.Count, 1, 36);
         await Assertions.Expect(page.Locator(".next")).ToContainTextAsync("look at the outcomes");
         AssertSameAsTyped(open);
@@ -102,7 +102,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
             await taps.TapAsync("#conclusion .answer.fit");
             await SoundPage.RequireAsync(page, $"item-{item}");
             await taps.TapAsync(".go button[value=next]");
-            await page.WaitForURLAsync(item == LastVisit.Connector ? "**/item/*" : "**/record");
+            await page.ArriveAsync(item == LastVisit.Connector ? "**/item/*" : "**/record");
             Assert.InRange(taps.Count, 1, most);
         }
         Assert.Empty(errors);
@@ -117,7 +117,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         var page = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, page);
         await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         // A key that is held down answers once.
         await page.Keyboard.DownAsync("1");
         await page.Keyboard.DownAsync("1");
@@ -157,7 +157,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         var one = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, one);
         await one.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await one.WaitForURLAsync("**/item/*");
+        await one.ArriveAsync("**/item/*");
         var other = await one.Context.NewPageAsync();
         await other.GotoAsync(one.Url);
         await one.Locator("#criterion-cracks .answer.defect").ClickAsync();
@@ -182,7 +182,7 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         var page = await browser.OpenAsync(1280);
         await LastVisit.StartNextAsync(open, page);
         await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         // Saved at once, and told late.
         await page.RouteAsync("**/item/*", async route =>
         {
@@ -207,6 +207,71 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
     }
 
     [Fact]
+    public async Task What_is_answered_while_the_next_page_is_on_its_way_is_saved()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        LastVisit.Remember(open);
+        var page = await browser.OpenAsync(1280);
+        await LastVisit.StartNextAsync(open, page);
+        await page.Locator($".items a:text-is('{LastVisit.Connector}')").ClickAsync();
+        await page.ArriveAsync("**/item/*");
+        await page.RouteAsync("**/item/*", async route =>
+        {
+            if (route.Request is { Method: "POST", ResourceType: "document" })
+                await Task.Delay(1000);
+            await route.ContinueAsync();
+        });
+        await page.EvaluateAsync(
+            """
+            () => {
+              document.querySelector(".go button[value=next]").click();
+              document.querySelector("#criterion-cracks .answer.defect input").click();
+              const note = document.querySelector("#note-cracks");
+              note.value = "at the hinge";
+              setTimeout(() => note.dispatchEvent(new Event("input", { bubbles: true })), 900);
+            }
+            """
+        );
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(LastVisit.Bridge);
+        await page.GotoAsync(page.Url[..page.Url.LastIndexOf('/')] + "/0");
+        await Assertions.Expect(page.Locator("#criterion-cracks .answer.defect input")).ToBeCheckedAsync();
+        Assert.Equal("at the hinge", await page.Locator("#note-cracks").InputValueAsync());
+
+        await page.UnrouteAllAsync();
+        // Another answer takes away neither: they are still in the record, so they are still to be seen.
+        await page.Locator("#defect-cracks-part").FillAsync("gate");
+        await page.Locator("#criterion-cracks .answer.clear").ClickAsync();
+        await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
+        await Assertions.Expect(page.Locator("#defect-cracks-part")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#note-cracks")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#found-elsewhere")).ToContainTextAsync("has a defect, but its answer is clear");
+    }
+
+    [Fact]
+    public async Task What_nobody_touched_is_saved_as_it_was()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        var page = await browser.OpenAsync(1280);
+        await LastVisit.EnterAsync(open, page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
+        await page.ArriveAsync("**/particulars");
+        const string Typed = """
+            {"format":"examdocs/1","visit":{"reference":"V\n2","employer":{"address":"\n1 Some Lane\nNorshire\n"}},
+            "items":[{"id":"C-1","category":"connector","description":"Karabiner,\nsteel","manufactured":"-0044-03-15","standards":["EN 1, 2","EN 3;4"]}],
+            "examinations":[{"item":"C-1","observations":[{"criterion":"cracks","state":"noted","note":"one\rtwo"}],
+            "defects":[{"criterion":"cracks","becomesDangerOn":"0000-01-01","remedy":" with\r\nblanks "}]}]}
+            """;
+        await File.WriteAllTextAsync(LastVisit.Draft(open), Typed, TestContext.Current.CancellationToken);
+        foreach (var path in new[] { "/particulars", "/item/0" })
+        {
+            await page.GotoAsync(open.Address + VisitOf(page.Url) + path);
+            await page.Locator(".go button[value=next]").ClickAsync();
+            await page.ArriveAsync("**/record");
+        }
+        Assert.Equal(Typed, await File.ReadAllTextAsync(LastVisit.Draft(open), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public async Task Html_in_every_field_stays_text_and_without_a_script_the_buttons_save()
     {
         await using var open = await OpenedWorkbench.StartAsync();
@@ -215,11 +280,11 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
         await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
         await FillAllAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save and show all items" }).ClickAsync();
-        await page.WaitForURLAsync("**/record");
+        await page.ArriveAsync("**/record");
         await FillAllAsync(page);
         await page.GetByLabel("Category").SelectOptionAsync("rope-bridge");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add and record it" }).ClickAsync();
-        await page.WaitForURLAsync("**/item/0*");
+        await page.ArriveAsync("**/item/0*");
         await page.Locator("#criterion-cover-cut .answer.defect").ClickAsync();
         await FillAllAsync(page);
         await page.Locator("#place").FillAsync("50 <i>75</i>");
@@ -234,6 +299,25 @@ public sealed class RecordingTests(OpenedBrowser browser) : IClassFixture<Opened
             await page.GotoAsync(page.Url[..page.Url.IndexOf("/visit/", StringComparison.Ordinal)] + VisitOf(page.Url) + path);
             Assert.Equal(0, await page.Locator("img").CountAsync());
         }
+    }
+
+    [Fact]
+    public async Task A_file_cannot_take_the_place_of_what_was_answered_on_screen()
+    {
+        await using var open = await OpenedWorkbench.StartAsync();
+        using var client = await open.EnterAsync();
+        var token = await GuardTests.TokenAsync(client);
+        using var start = new HttpRequestMessage(HttpMethod.Post, "/start");
+        start.Content = new FormUrlEncodedContent([new("from", "nothing"), new("__RequestVerificationToken", token)]);
+        start.Headers.Add("Sec-Fetch-Site", "same-origin");
+        using var started = await client.SendAsync(start, TestContext.Current.CancellationToken);
+        var visit = VisitOf(open.Address + started.Headers.Location);
+        var page = await client.GetStringAsync(visit, TestContext.Current.CancellationToken);
+        Assert.DoesNotContain("type=\"file\"", page, StringComparison.Ordinal);
+        using var refused = await GuardTests.PostAsync(client, "same-origin", null, token, path: visit + "/mended");
+        Assert.Contains("recorded on screen", await refused.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.EndsWith("round-1", Path.GetDirectoryName(LastVisit.Draft(open)), StringComparison.Ordinal);
+        Assert.DoesNotContain(open.Files, f => f.Contains("round-2", StringComparison.Ordinal));
     }
 
     private const string Planted = "<img src=x onerror=document.title='planted'>";

@@ -63,6 +63,14 @@ public sealed partial class YardFormTests
         await SoundPage.RequireAsync(form.Page, "yard-again");
 
         var archive = await form.SaveAsync();
+        // The workbench takes it as it is.
+        await using var workbench = await OpenedWorkbench.StartAsync();
+        using var client = await workbench.EnterAsync();
+        var (token, name) = (await GuardTests.TokenAsync(client), Path.GetFileName(archive));
+        using var taken = await GuardTests.PostAsync(client, "same-origin", null, token, await File.ReadAllBytesAsync(archive, Ct), name);
+        var visit = await client.GetStringAsync(taken.Headers.Location, Ct);
+        Assert.Contains("Nothing was found that needs mending.", visit, StringComparison.Ordinal);
+        Assert.Contains("<tr class=\"fit\">", visit, StringComparison.Ordinal);
         var folder = Path.ChangeExtension(archive, null);
         await ZipFile.ExtractToDirectoryAsync(archive, folder, Ct);
         var (record, photo) = (

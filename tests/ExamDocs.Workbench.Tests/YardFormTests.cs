@@ -6,7 +6,7 @@ using Microsoft.Playwright;
 namespace ExamDocs.Workbench.Tests;
 
 /// <summary>The form for the yard, as it is filled in on a phone without a network.</summary>
-public sealed partial class YardFormTests(OpenedBrowser browser) : IClassFixture<OpenedBrowser>
+public sealed partial class YardFormTests(OpenedBrowser browser)
 {
     [Fact]
     public async Task Filled_offline_killed_and_reopened_it_gives_the_outcomes_recorded()
@@ -91,9 +91,19 @@ public sealed partial class YardFormTests(OpenedBrowser browser) : IClassFixture
         await form.GoAsync("#item/known-0");
         await form.Page.Locator(".station").Nth(2).GetByLabel("Reading 1").FillAsync("11,o");
         await Assertions.Expect(form.Page.Locator(".fault:not(:empty)").First).ToContainTextAsync("not a number");
-        var odd = OpenedForm.Check(await form.SaveAsync());
+        // Nor is one that two countries read in two ways.
+        await form.Page.Locator(".station").Nth(3).GetByLabel("Reading 1").FillAsync("11,100");
+        await Assertions.Expect(form.Page.Locator(".fault:not(:empty)")).ToHaveCountAsync(2);
+        await form.Page.Locator(".station").Nth(4).GetByLabel("Reading 1").FillAsync("0,125");
+        await Assertions.Expect(form.Page.Locator(".fault:not(:empty)")).ToHaveCountAsync(2);
+        var latest = await form.SaveAsync();
+        var odd = OpenedForm.Check(latest);
         Assert.NotEqual("fit", OpenedForm.Outcome(odd, "RB-1"));
-        Assert.Contains(odd.Findings, f => f.Path.Contains("/readingsMm/0", StringComparison.Ordinal));
+        foreach (var station in new[] { 2, 3 })
+            Assert.Contains(odd.Findings, f => f.Path.EndsWith($"/diameters/{station}/readingsMm/0", StringComparison.Ordinal));
+        // By their names the files stand in the order in which they were saved.
+        Assert.Equal([file, latest], new[] { latest, file }.Order(StringComparer.Ordinal));
+        Assert.Matches(@"-\d{6}\.json\z", file);
     }
 
     [Fact]

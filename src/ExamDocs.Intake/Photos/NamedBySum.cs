@@ -15,8 +15,11 @@ internal static partial class NamedBySum
             throw new PhotoRefusedException(PhotoRules.NotTheOneTaken, $"is not the picture that its name stands for");
     }
 
+    /// <summary>Whether a file of this name is named by its sum.</summary>
+    public static bool Names(string fileName) => Name().IsMatch(fileName);
+
     private static bool Is(string sum, byte[] file) => string.Equals(sum, PhotoFile.Sha256(file), StringComparison.OrdinalIgnoreCase);
 
-    [GeneratedRegex(@"^sha256-(?<sum>[0-9a-f]{64})\.jpg$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\Asha256-(?<sum>[0-9a-f]{64})\.jpg\z", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }

@@ -71,9 +71,5 @@ public abstract class DraftFields
 
     /// <summary>Forms turn line breaks into two characters.</summary>
     private static bool Same(string one, string other) =>
-        string.Equals(
-            one.Replace("\r\n", "\n", StringComparison.Ordinal).Trim(),
-            other.Replace("\r\n", "\n", StringComparison.Ordinal).Trim(),
-            StringComparison.Ordinal
-        );
+        string.Equals(one.ReplaceLineEndings("\n").Trim(), other.ReplaceLineEndings("\n").Trim(), StringComparison.Ordinal);
 }

@@ -136,8 +136,15 @@ public sealed class ItemFields(int item) : DraftFields
     private RecordDraft Renamed(RecordDraft draft, string id)
     {
         // Looked for under the old id, before it goes.
-        var examination = DraftExamination.Of(draft, item);
+        var (examination, old) = (DraftExamination.Of(draft, item), draft.Text($"{_item}/id"));
         draft = draft.With($"{_item}/id", id);
+        // What is fitted to it must not come to be fitted to another item that gets the old id.
+        for (var n = 0; old.Length > 0 && n < draft.Count("/items"); n++)
+        {
+            var whole = FormattableString.Invariant($"/items/{n}/fittedTo");
+            if (string.Equals(draft.Text(whole), old, StringComparison.Ordinal))
+                draft = draft.With(whole, id);
+        }
         return examination is null ? draft : draft.With($"{examination.Pointer}/item", id);
     }
 

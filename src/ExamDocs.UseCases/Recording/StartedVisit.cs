@@ -6,6 +6,18 @@ namespace ExamDocs.UseCases.Recording;
 /// <summary>What is put into a visit when it is started.</summary>
 internal static class StartedVisit
 {
+    private static readonly string[] OfAPerson = ["name", "address", "qualifications", "selfEmployed", "employer/name", "employer/address"];
+
+    /// <summary>Where a record names the people who did something.</summary>
+    private static readonly (string List, string[] Members)[] Workers =
+    [
+        ("/examinations", ["examiner", "author", "authenticatedBy"]),
+        ("/renewals", ["doneBy", "supervisedBy"]),
+        ("/remedies", ["doneBy"]),
+        ("/releases", ["by"]),
+        ("/disposals", ["by"]),
+    ];
+
     /// <summary>
     /// The draft with somebody as the examiner of the visit: one of its people by this name, or one more. Their particulars are
     /// brought up to date; what is not given stays.
@@ -24,6 +36,25 @@ internal static class StartedVisit
         }
         return draft;
     }
+
+    /// <summary>
+    /// The draft with the examiner as a person of their own where somebody of this id did earlier work: that was not done by whoever is
+    /// named now. All but the name is taken along, as the page shows it.
+    /// </summary>
+    public static RecordDraft WithAnotherExaminer(RecordDraft draft)
+    {
+        var id = draft.Text("/visit/examiner");
+        if (draft.IndexOf("/people", "id", id) is not { } at || !HasEarlierWork(draft, id))
+            return draft;
+        var (old, person, free) = (Place("/people", at), Place("/people", draft.Count("/people")), FreeId(draft));
+        draft = draft.With($"{person}/id", free).With("/visit/examiner", free);
+        return OfAPerson.Aggregate(draft, (d, member) => d.With($"{person}/{member}", d.Text($"{old}/{member}")));
+    }
+
+    private static bool HasEarlierWork(RecordDraft draft, string id) =>
+        Workers.Any(w => w.Members.Any(member => draft.IndexOf(w.List, member, id) is not null));
+
+    private static string Place(string list, int at) => string.Create(CultureInfo.InvariantCulture, $"{list}/{at}");
 
     private static bool IsCalled(RecordDraft draft, int person, string name) =>
         name.Length > 0

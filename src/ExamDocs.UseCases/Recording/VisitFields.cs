@@ -44,6 +44,8 @@ public sealed class VisitFields : DraftFields
     {
         if (PointerTo(draft, name) is null)
             draft = StartedVisit.WithExaminer(draft, "", "", "");
+        else if (name is "examiner/name")
+            draft = StartedVisit.WithAnotherExaminer(draft);
         return draft.With(PointerTo(draft, name)!, typed);
     }
 

@@ -98,7 +98,8 @@ internal sealed class DecideRun
     /// What somebody has to do now because of these visits: labels to take off, items to take out of use. One sentence each.
     /// </summary>
     /// <param name="register">Where they are stored.</param>
-    public IReadOnlyList<string> Remarks(DocumentRegister register) => [.. EndedDocuments.Of(this, register), .. LateWithdrawals.Of(this)];
+    public IReadOnlyList<string> Remarks(DocumentRegister register) =>
+        [.. EndedDocuments.Of(this, register), .. LateWithdrawals.Of(this), .. EarlierVersions.Of(this, register)];
 
     /// <summary>
     /// Stores once more which lines the visits end: one of them may end lines of another visit of the run, and that one's number is known

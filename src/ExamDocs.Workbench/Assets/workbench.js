@@ -21,7 +21,7 @@ if (sheet) {
   const was = JSON.parse(sheet.elements.was.value);
   const saving = document.getElementById("saving");
   const pending = new Map();
-  let [busy, timer, leaving, sender] = [false, 0, false, null];
+  let [busy, timer, sender, sent] = [false, 0, null, new Map()];
 
   const say = (what) => { saving.textContent = what ? saving.dataset[what] : ""; saving.className = what ? `is-${what}` : ""; };
 
@@ -31,20 +31,27 @@ if (sheet) {
     say("saving");
   };
 
-  const send = async () => {
-    if (busy || leaving || pending.size === 0) return;
-    busy = true;
-    const fields = new Map(pending);
-    pending.clear();
+  const post = (fields) => {
     const body = new URLSearchParams({ __RequestVerificationToken: sheet.elements.__RequestVerificationToken.value });
     const shown = {};
     for (const [name, value] of fields) {
       body.set(name, value);
-      shown[name] = was[name] ?? "";
+      shown[name] = sent.get(name) ?? was[name] ?? "";
     }
     body.set("was", JSON.stringify(shown));
+    // It arrives although its page was left meanwhile; of that browsers allow 64 KiB.
+    return fetch(sheet.action, { method: "POST", body, keepalive: body.toString().length < 60_000 });
+  };
+
+  const send = async () => {
+    if (busy || pending.size === 0) return;
+    busy = true;
+    const fields = new Map(pending);
+    pending.clear();
     try {
-      const answer = await fetch(sheet.action, { method: "POST", body });
+      const asked = post(fields);
+      sent = fields;
+      const answer = await asked;
       if (!answer.ok && answer.status !== 409) throw new Error(answer.statusText);
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
       const now = JSON.parse(page.querySelector("form.sheet").elements.was.value);
@@ -60,6 +67,10 @@ if (sheet) {
         const other = page.getElementById(part.id);
         if (other) part.replaceChildren(...other.childNodes);
       }
+      // A note or a defect that stays in the record stays in sight, whatever the answer is now.
+      for (const step of sheet.querySelectorAll(".criterion")) {
+        step.classList.add(...(page.getElementById(step.id)?.classList ?? []));
+      }
       say(answer.ok ? "saved" : null);
       if (!answer.ok) sender = null;
       if (!answer.ok) document.getElementById("not-saved").scrollIntoView({ block: "center" });
@@ -69,7 +80,7 @@ if (sheet) {
       sender = null;
       timer = setTimeout(send, 3000);
     }
-    busy = false;
+    [busy, sent] = [false, new Map()];
     if (pending.size > 0 && saving.className !== "is-failed") save(0);
     if (sender && pending.size === 0) sheet.requestSubmit(sender);
   };
@@ -94,11 +105,13 @@ if (sheet) {
       send();
       return;
     }
-    leaving = true;
     clearTimeout(timer);
     sheet.elements.was.value = JSON.stringify(was);
   });
-  addEventListener("beforeunload", (event) => { if (!leaving && (pending.size > 0 || busy)) event.preventDefault(); });
+  addEventListener("beforeunload", (event) => { if (pending.size > 0 || busy) event.preventDefault(); });
+  // What is answered while the next page is on its way is still saved; and a page that is shown again from memory is an old one.
+  addEventListener("pagehide", () => { if (pending.size > 0) post(pending); });
+  addEventListener("pageshow", (event) => { if (event.persisted) location.reload(); });
 
   const isVisible = (element) => element.offsetParent !== null;
   const go = (element) => {

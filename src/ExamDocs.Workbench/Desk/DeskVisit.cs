@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
+using ExamDocs.Intake.Yard;
 
 namespace ExamDocs.Workbench.Desk;
 
@@ -15,6 +16,9 @@ public sealed class DeskVisit(string id, string folder)
     private const string RoundPrefix = "round-";
 
     public string Id => id;
+
+    /// <summary>Held open by whoever is changing the draft, also where the program runs twice over one desk.</summary>
+    internal string DraftLock => Path.Combine(folder, "draft.lock");
 
     /// <summary>Where its documents are issued to.</summary>
     public string DocumentFolder => Path.Combine(folder, "documents");
@@ -69,10 +73,13 @@ public sealed class DeskVisit(string id, string folder)
             foreach (var file in files)
             {
                 await using var from = file.Open();
-                await using var to = new FileStream(
-                    Path.Combine(incoming, file.IsDraft ? DraftName : Free(incoming, SafeName.Of(file.Name))),
-                    FileMode.CreateNew
-                );
+                var path = Path.Combine(incoming, file.IsDraft ? DraftName : Free(incoming, SafeName.Of(file.Name)));
+                if (SafeName.IsArchive(path))
+                {
+                    YardArchive.Unpack(from, Path.Combine(incoming, Free(incoming, Path.ChangeExtension(Path.GetFileName(path), ".json"))));
+                    continue;
+                }
+                await using var to = new FileStream(path, FileMode.CreateNew);
                 await from.CopyToAsync(to, cancellation);
             }
             for (var number = Rounds + 1; ; number++)

@@ -7,6 +7,9 @@ namespace ExamDocs.Workbench.Desk;
 /// <summary>The visits that are recorded here: read whole, changed by one page at a time, saved whole.</summary>
 internal sealed class Drafts
 {
+    /// <summary>For ten seconds: a change takes some milliseconds.</summary>
+    private const int Attempts = 1000;
+
     private readonly ConcurrentDictionary<string, Lock> _locks = new(StringComparer.Ordinal);
 
     /// <returns>Null where the visit was brought in as files.</returns>
@@ -21,12 +24,29 @@ internal sealed class Drafts
     {
         lock (_locks.GetOrAdd(visit.Id, _ => new Lock()))
         {
+            using var alone = Alone(visit.DraftLock);
             var path = visit.Draft ?? throw new InvalidDataException("this visit is not recorded here");
             var before = DraftFile.Read(path);
             var (after, told) = change(before);
             if (!ReferenceEquals(before, after))
                 DraftFile.Write(path, after);
             return told;
+        }
+    }
+
+    /// <summary>Waits until no other program of this machine changes the draft.</summary>
+    private static FileStream Alone(string path)
+    {
+        for (var left = Attempts; ; left--)
+        {
+            try
+            {
+                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
+            }
+            catch (IOException) when (left > 0 && File.Exists(path))
+            {
+                Thread.Sleep(10);
+            }
         }
     }
 }

@@ -99,6 +99,11 @@ internal sealed class Who(WorkbenchRequest request)
                 }
                 System.IO.File.Move(draft, Letterhead, overwrite: true);
             }
+            else
+            {
+                // Emptied: the next document must not bear the name that stood there before.
+                System.IO.File.Delete(Letterhead);
+            }
             System.IO.File.WriteAllBytes(File + ".new", JsonSerializer.SerializeToUtf8Bytes(who, Options));
             System.IO.File.Move(File + ".new", File, overwrite: true);
             return [];

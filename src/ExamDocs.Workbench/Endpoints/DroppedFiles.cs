@@ -1,3 +1,4 @@
+using ExamDocs.Intake.Yard;
 using ExamDocs.Workbench.Desk;
 using ExamDocs.Workbench.Pages;
 using Microsoft.AspNetCore.Http;
@@ -22,7 +23,16 @@ internal static class DroppedFiles
             [] => ([], words.NothingDropped),
             _ when files.Count > most => ([], words.TooManyFiles(most)),
             _ when files.Find(f => !SafeName.IsOfAKind(f.FileName)) is { } other => ([], words.NotOfAKind(other.FileName)),
+            _ when files.Select(WhyNot).FirstOrDefault(why => why is not null) is { } why => ([], why),
             _ => ([.. files.Select(f => new DroppedFile(f.FileName, f.OpenReadStream))], null),
         };
+    }
+
+    private static string? WhyNot(IFormFile file)
+    {
+        if (!SafeName.IsArchive(file.FileName))
+            return null;
+        using var archive = file.OpenReadStream();
+        return YardArchive.WhyNot(archive) is { } why ? $"{file.FileName}: {why}" : null;
     }
 }

@@ -66,6 +66,9 @@ internal static class VisitEndpoints
     {
         if (desk.Find(id) is not { } visit)
             return TypedResults.NotFound();
+        // Its answers are in no file that could have been mended: the dropped one would put them out of sight.
+        if (visit.Draft is not null)
+            return await PageAsync(visit, visits, runs, who, WorkbenchWords.In(who.Now.Language).RecordedOnScreen, cancellation);
         var (files, refused) = await DroppedFiles.OfAsync(context, Most, WorkbenchWords.In(who.Now.Language), cancellation);
         if (refused is not null)
             return await PageAsync(visit, visits, runs, who, refused, cancellation);

@@ -13,8 +13,13 @@ namespace ExamDocs.Workbench.Guards;
 internal sealed class EntryKey
 {
     public const string Path = "/enter";
-    private const string Cookie = "examdocs-desk";
+    private const string CookiePrefix = "examdocs-";
     private const int Bytes = 32;
+
+    /// <summary>Cookies of earlier starts that may stay: a browser must not come to send more than a server reads.</summary>
+    private const int MostCookies = 40;
+
+    private readonly string _cookie = NewCookieName("desk");
 
     private readonly string _session = New();
     private string? _offered = New();
@@ -23,12 +28,15 @@ internal sealed class EntryKey
     /// <exception cref="InvalidOperationException">It was used already.</exception>
     public string Offered => _offered ?? throw new InvalidOperationException("The key was used.");
 
+    /// <summary>Cookies know no ports: with one name for all, of two workbenches in one browser only the later would open.</summary>
+    public static string NewCookieName(string of) => $"{CookiePrefix}{of}-{New()[..8]}";
+
     public static Task Require(HttpContext context, RequestDelegate next)
     {
         var key = context.RequestServices.GetRequiredService<EntryKey>();
         if (context.Request.Path == Path)
             return key.Enter(context);
-        return Same(context.Request.Cookies[Cookie], key._session)
+        return Same(context.Request.Cookies[key._cookie], key._session)
             ? next(context)
             : Refusal.Write(
                 context,
@@ -53,7 +61,10 @@ internal sealed class EntryKey
                 "This address was used already, or is not the one that the program opened. Open the workbench from the program again."
             );
         }
-        context.Response.Cookies.Append(Cookie, _session, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict });
+        var left = context.Request.Cookies.Keys.Where(c => c.StartsWith(CookiePrefix, StringComparison.Ordinal));
+        foreach (var old in left.SkipLast(MostCookies))
+            context.Response.Cookies.Delete(old);
+        context.Response.Cookies.Append(_cookie, _session, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict });
         context.Response.Redirect("/");
         return Task.CompletedTask;
     }

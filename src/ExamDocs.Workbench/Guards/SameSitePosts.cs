@@ -33,7 +33,7 @@ internal static class SameSitePosts
         {
             await context.RequestServices.GetRequiredService<IAntiforgery>().ValidateRequestAsync(context);
         }
-        catch (AntiforgeryValidationException)
+        catch (AntiforgeryValidationException e) when (e.InnerException is not (IOException or InvalidDataException))
         {
             await Refusal.Write(
                 context,
@@ -42,7 +42,7 @@ internal static class SameSitePosts
             );
             return;
         }
-        catch (Exception e) when (e is BadHttpRequestException or InvalidDataException)
+        catch (Exception e) when (e is AntiforgeryValidationException or BadHttpRequestException or InvalidDataException)
         {
             await Refusal.Write(context, StatusCodes.Status400BadRequest, "What was sent cannot be read, or is too large.");
             return;

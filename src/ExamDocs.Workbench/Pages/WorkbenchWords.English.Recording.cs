@@ -25,6 +25,9 @@ public abstract partial class WorkbenchWords
 
         public override string RecordedHere => "recorded here";
         public override string VisitRecordedHere => "Visit recorded here";
+        public override string RecordedOnScreen =>
+            "This visit is recorded on screen: a file cannot take the place of what was answered. Mend it on its pages, or bring the file "
+            + "in on the desk, as a visit of its own.";
 
         public override string GoOnRecording => "Go on recording";
 

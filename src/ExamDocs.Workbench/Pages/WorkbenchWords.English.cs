@@ -28,7 +28,8 @@ public abstract partial class WorkbenchWords
 
         public override string BringIn => "Bring in a visit";
         public override string BringInHow =>
-            "A filled-in workbook (.xlsx), a record (.json) or tables (.csv); several files of one visit together.";
+            "A filled-in workbook (.xlsx), a record (.json), what the form for the yard saved (.json, .zip), or tables (.csv); several "
+            + "files of one visit together.";
         public override string DropHere => "Drop files here, or choose them";
         public override string BringInNow => "Bring in";
         public override string OnTheDesk => "On the desk";
@@ -37,7 +38,8 @@ public abstract partial class WorkbenchWords
 
         public override string TooManyFiles(int most) => Text($"At most {most} files at a time: bring the rest in after these.");
 
-        public override string NotOfAKind(string name) => $"{name} cannot be brought in: it must end with .xlsx, .json, .csv or .pdf.";
+        public override string NotOfAKind(string name) =>
+            $"{name} cannot be brought in: it must end with .xlsx, .json, .csv, .pdf or .zip.";
 
         public override string Round(int number) =>
             number == 1 ? "as brought in" : Text($"mended {number - 1} {(number == 2 ? "time" : "times")}");

@@ -19,6 +19,7 @@ public abstract partial class WorkbenchWords
     public abstract string NotStarted(string why);
     public abstract string RecordedHere { get; }
     public abstract string VisitRecordedHere { get; }
+    public abstract string RecordedOnScreen { get; }
     public abstract string GoOnRecording { get; }
 
     public abstract string VisitParticulars { get; }

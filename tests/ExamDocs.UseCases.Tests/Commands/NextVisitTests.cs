@@ -2,6 +2,7 @@ using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;
 
@@ -11,6 +12,24 @@ namespace ExamDocs.UseCases.Tests.Commands;
 public sealed class NextVisitTests
 {
     private static readonly LocalDate Next = new(2026, 11, 9);
+
+    /// <summary>That it was not shown is said of one visit; what became of an item holds on.</summary>
+    [Theory]
+    [InlineData("not-presented", null)]
+    [InlineData("lost", ItemStatus.Lost)]
+    [InlineData("stored", ItemStatus.Stored)]
+    public void Nobody_has_said_yet_whether_an_item_is_shown_this_time(string last, ItemStatus? next)
+    {
+        using var workspace = new Workspace();
+        var record = Path.Combine(workspace.Folder, "last.json");
+        var workbook = Path.Combine(workspace.Folder, "next.xlsx");
+        File.WriteAllText(
+            record,
+            new StoryVisit("V-1", "2025-11-10", "Alder Vale Ltd").Bridge("RB-1", "Q1", i => i.NotLookedAt(last)).Json
+        );
+        Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], record, WithAnswers: false)));
+        Assert.Equal(next, Assert.Single(ReadInput.From(workbook).Record!.Items).Status);
+    }
 
     [Fact]
     public void What_was_withdrawn_is_still_withdrawn_though_nobody_says_so_again()

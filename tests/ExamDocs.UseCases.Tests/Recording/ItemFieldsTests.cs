@@ -88,6 +88,14 @@ public sealed class ItemFieldsTests
         Assert.Equal("defect", B.Value(draft, "answer/cracks"));
     }
 
+    [Fact]
+    public void What_is_fitted_to_an_item_stays_fitted_to_it_under_its_new_id()
+    {
+        var draft = Typed(Typed(Read(Two), A, ("item/fittedTo", "B")), B, ("item/id", "B-2"));
+        draft = draft.With("/items/2/id", "B");
+        Assert.Equal("B-2", A.Value(draft, "item/fittedTo"));
+    }
+
     [Theory]
     [InlineData("item/notTheSameAs")]
     [InlineData("examination/examinedOn")]

@@ -30,6 +30,23 @@ public sealed class ImportRemarksTests : IDisposable
     }
 
     [Fact]
+    public void An_older_version_that_is_sent_again_after_its_correction_is_named()
+    {
+        var (old, corrected) = (_visits.File(Visit("V-1", "2026-05-11")), _visits.File(Visit("V-1", "2026-05-11", withdraw: true)));
+        bool IsNamed(params string[] files) =>
+            ImportVisits
+                .Run(files, _visits.Register, Today, KnownRules.BuiltIn)
+                .Remarks.Any(r => r.StartsWith("V-1 is as it was recorded once before", StringComparison.Ordinal));
+        Assert.False(IsNamed(old));
+        Assert.False(IsNamed(old));
+        Assert.False(IsNamed(corrected));
+        Assert.False(IsNamed(old, corrected));
+        Assert.True(IsNamed(old));
+        Assert.False(IsNamed(old));
+        Assert.True(IsNamed(corrected));
+    }
+
+    [Fact]
     public void Visits_taken_in_together_know_of_each_other()
     {
         string[] files = [_visits.File(Visit("V-2", "2026-11-02")), _visits.File(Visit("V-1", "2026-05-11", withdraw: true))];

@@ -21,7 +21,15 @@ internal static class NextVisit
             People = record.People,
             Items =
             [
-                .. record.Items.Select(item => item with { LastExamined = LastExamined(item, record), FittedTo = FittedTo(item, record) }),
+                .. record.Items.Select(item =>
+                    item with
+                    {
+                        LastExamined = LastExamined(item, record),
+                        FittedTo = FittedTo(item, record),
+                        // That it was not shown is told of one visit, and by nobody of the next.
+                        Status = item.Status is ItemStatus.NotPresented ? null : item.Status,
+                    }
+                ),
             ],
             Limits = record.Limits,
             Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = e.DayAt(record.Visit) })],

@@ -44,7 +44,8 @@ function textField(label, value, set, { hint, long, type = "text", mode } = {}) 
     return labelled(label, control, hint);
 }
 
-const isNumber = text => /^\d+([.,]\d+)?$/.test(text.trim());
+/** 1,250 is none: a thousand and more in one country, one and a quarter in another. 0,250 is a quarter everywhere. */
+const isNumber = text => /^\d+([.,]\d+)?$/.test(text.trim()) && !/^[1-9]\d{0,2},\d{3}$/.test(text.trim());
 
 /** A number, with a word beside it at once where the text is none. The text is kept and exported as it is. */
 function numberField(label, value, set, hint) {

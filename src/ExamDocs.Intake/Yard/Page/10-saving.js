@@ -12,7 +12,8 @@ function download(name, blob) {
 async function saveFile() {
     const changes = kept.visit.changes;
     const [text, photos, { reference }] = [fileText(), await photosNamed(), kept.visit];
-    const name = `${reference}-${changes}.${photos.length > 0 ? "zip" : "json"}`;
+    // In a folder the files stand, and are read, in the order in which they were saved.
+    const name = `${reference}-${String(changes).padStart(6, "0")}.${photos.length > 0 ? "zip" : "json"}`;
     const files = [
         { name: `${reference}.json`, content: new TextEncoder().encode(text) },
         ...photos.map(p => ({ name: p.name, content: new Uint8Array(p.bytes) })),

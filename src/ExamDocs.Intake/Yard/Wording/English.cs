@@ -30,7 +30,7 @@ internal sealed partial class English : YardPhrases
     public override string TakeBack => "Take back";
     public override string More => "More, where it is needed";
     public override string Missing => "{0} is missing";
-    public override string NotANumber => "This is not a number in plain digits. It is kept as you typed it.";
+    public override string NotANumber => "This is not a number in plain digits, or can be read as two. It is kept as you typed it.";
 
     public override string OnlyHere => "Only on this phone. Not in any file yet.";
     public override string ChangedSince => "Only on this phone: what you changed since {0}.";
