@@ -22,7 +22,9 @@ public sealed class PhotoTests(OpenedBrowser browser) : IClassFixture<OpenedBrow
         await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
 
         // What is no photo is refused beside the answer, and what stands is not touched.
-        foreach (var (name, bytes) in new[] { ("a.svg", "<svg onload='document.title=1'/>"u8.ToArray()), ("b.jpg", "<script>"u8.ToArray()) })
+        foreach (
+            var (name, bytes) in new[] { ("a.svg", "<svg onload='document.title=1'/>"u8.ToArray()), ("b.jpg", "<script>"u8.ToArray()) }
+        )
         {
             await ChooseAsync(page, "cracks", bytes, name);
             await Assertions.Expect(cracks.Locator(".refused")).ToContainTextAsync($"Not taken: the photo '{name}' is");
@@ -112,7 +114,14 @@ public sealed class PhotoTests(OpenedBrowser browser) : IClassFixture<OpenedBrow
 
     private static Task ChooseAsync(IPage page, string criterion, byte[] bytes, string name) =>
         page.Locator($"#add-photo-{criterion}")
-            .SetInputFilesAsync(new FilePayload { Name = name, MimeType = "image/jpeg", Buffer = bytes });
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = name,
+                    MimeType = "image/jpeg",
+                    Buffer = bytes,
+                }
+            );
 
     private static byte[] Picture(int width, int height, SKColor colour, SKEncodedImageFormat format = SKEncodedImageFormat.Jpeg)
     {

@@ -17,6 +17,6 @@ internal static partial class NamedBySum
 
     private static bool Is(string sum, byte[] file) => string.Equals(sum, PhotoFile.Sha256(file), StringComparison.OrdinalIgnoreCase);
 
-    [GeneratedRegex(@"^sha256-(?<sum>[0-9a-f]{64})\.(jpg|png)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^sha256-(?<sum>[0-9a-f]{64})\.(?:jpg|png)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }

@@ -36,9 +36,7 @@ internal static class PhotoFile
     {
         RequireLength(length);
         var bytes = new byte[length];
-        return stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false) == length
-            ? bytes
-            : throw PhotoRefusedException.Damaged();
+        return stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false) == length ? bytes : throw PhotoRefusedException.Damaged();
     }
 
     private static void RequireLength(long length)

@@ -46,8 +46,7 @@ public sealed class DeskVisit(string id, string folder)
     public string? Draft => Path.Combine(folder, Round(Rounds), DraftName) is var draft && File.Exists(draft) ? draft : null;
 
     /// <summary>The file that can be taken as a list of the user's own; null where there is none, or several.</summary>
-    public string? List =>
-        Draft is null && Inputs is [var one] && Path.GetExtension(one) is (".xlsx" or ".csv") ? one : null;
+    public string? List => Draft is null && Inputs is [var one] && Path.GetExtension(one) is (".xlsx" or ".csv") ? one : null;
 
     /// <summary>How that list is to be read, as far as somebody settled it; null for nothing.</summary>
     internal byte[]? ListMap => File.Exists(ListMapPath) ? File.ReadAllBytes(ListMapPath) : null;

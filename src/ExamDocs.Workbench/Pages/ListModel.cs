@@ -28,7 +28,8 @@ public sealed record ListModel(
 
     public string Action => $"/visit/{Visit.Id}/list";
 
-    public IReadOnlyList<ColumnMap> Columns => [.. Mapping.Map.Columns.Index().Where(c => c.Index < Most || c.Item.IsNecessary).Select(c => c.Item)];
+    public IReadOnlyList<ColumnMap> Columns =>
+        [.. Mapping.Map.Columns.Index().Where(c => c.Index < Most || c.Item.IsNecessary).Select(c => c.Item)];
 
     public IReadOnlyList<KindMap> Kinds => [.. Mapping.Map.Kinds.Take(Most)];
 
@@ -39,6 +40,12 @@ public sealed record ListModel(
 
     /// <summary>How many rows are not on the page.</summary>
     public int NotShown =>
-        Mapping.Map.Columns.Count - Columns.Count + Mapping.Map.Kinds.Count - Kinds.Count + Mapping.Map.Words.Count - WordsOfUse.Count
-        + Mapping.Map.Colours.Count - Colours.Count;
+        Mapping.Map.Columns.Count
+        - Columns.Count
+        + Mapping.Map.Kinds.Count
+        - Kinds.Count
+        + Mapping.Map.Words.Count
+        - WordsOfUse.Count
+        + Mapping.Map.Colours.Count
+        - Colours.Count;
 }

@@ -87,7 +87,9 @@ public abstract partial class WorkbenchWords
             Text($"{rows} more are not shown; they stay as proposed. What is not known among them counts against its items.");
 
         public override string ComeInWithdrawn(int items) =>
-            Text($"{items} {(items == 1 ? "comes" : "come")} in withdrawn, until a competent person releases {(items == 1 ? "it" : "them")}.");
+            Text(
+                $"{items} {(items == 1 ? "comes" : "come")} in withdrawn, until a competent person releases {(items == 1 ? "it" : "them")}."
+            );
 
         public override string RowNotTaken(string sheet, int row, string why) => Text($"{sheet}, row {row}: {why}");
     }

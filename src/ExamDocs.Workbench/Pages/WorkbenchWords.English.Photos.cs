@@ -8,7 +8,7 @@ public abstract partial class WorkbenchWords
 {
     private sealed partial class English
     {
-        public override string AddPhoto => "Photo";
+        public override string AddPhoto => "Take or choose a photo";
         public override string RemovePhoto => "Take it off";
         public override string PhotoChangedMeanwhile =>
             "Another page changed this photo meanwhile: load this page again and choose. Nothing was replaced.";

@@ -70,7 +70,10 @@ public sealed class ItemPhotosTests : IDisposable
         var draft = RecordDraft.ForNextVisit(null).With("/items/0/id", "C-1").With("/items/0/category", "connector");
         var (one, other) = (Keep(Picture(40, 30), "a").Photo, Keep(Picture(30, 40), "b").Photo);
         draft = ItemPhotos.With(ItemPhotos.With(draft, 0, "cracks", one), 0, "heat", other);
-        Assert.Equal((one, other, ""), (ItemPhotos.Of(draft, 0, "cracks"), ItemPhotos.Of(draft, 0, "heat"), ItemPhotos.Of(draft, 0, "gate")));
+        Assert.Equal(
+            (one, other, ""),
+            (ItemPhotos.Of(draft, 0, "cracks"), ItemPhotos.Of(draft, 0, "heat"), ItemPhotos.Of(draft, 0, "gate"))
+        );
         DraftFile.Write(Draft, draft);
         var read = CheckRecord.Of(Draft, new(2026, 5, 12));
         Assert.DoesNotContain(read.Visit!.Findings, f => f.Code is "INT042" or "INT043" or "INT044");

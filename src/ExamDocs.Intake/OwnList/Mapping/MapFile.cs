@@ -63,12 +63,7 @@ public static class MapFile
                     .Kinds.Take(MostWords)
                     .Select(k => new ListMapKind(k.Word, k.Category, k.Proposed, Surenesses[(int)k.Sure], k.Rows, k.Samples)),
             ],
-            Words =
-            [
-                .. map
-                    .Words.Take(MostWords)
-                    .Select(w => new ListMapWord(w.Word, NameOf(w.Means), w.Rows, w.Samples)),
-            ],
+            Words = [.. map.Words.Take(MostWords).Select(w => new ListMapWord(w.Word, NameOf(w.Means), w.Rows, w.Samples))],
             Colours = [.. map.Colours.Select(c => new ListMapColour(c.Colour, NameOf(c.Means), c.Rows))],
         };
         return Bytes(file);
