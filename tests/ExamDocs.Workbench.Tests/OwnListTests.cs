@@ -9,7 +9,7 @@ namespace ExamDocs.Workbench.Tests;
 /// <summary>A firm's own list is taken on screen as at the terminal, and nothing in it passes for an examination.</summary>
 public sealed class OwnListTests(OpenedBrowser browser) : IClassFixture<OpenedBrowser>
 {
-    /// <summary>A connector that passed, one that failed, a kind that nobody knows, a word that nobody knows, and a row of totals.</summary>
+    /// <summary>A connector that passed, one that failed, a kind and a word that nobody knows, and a row of totals.</summary>
     private const string Kit = """
         Plate;What;Make;Model;Serial No.;Made;First used;Last check;Result;WLL;Location
         C-1;Karabiner;Fennick Works;Talon;S100;2024-02;2024-05-20;2025-11-12;Pass;22 kN;Van 1

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 namespace ExamDocs.Intake.Photos;
 
 /// <summary>
-/// The form for the yard names each photo by the SHA-256 of its file, sha256-….jpg, and so does a visit recorded on screen, so that an exchanged or damaged one is found wherever
-/// the record is read.
+/// The form for the yard names each photo by the SHA-256 of its file, sha256-….jpg, and so does a visit recorded on screen, so that an
+/// exchanged or damaged one is found wherever the record is read.
 /// </summary>
 internal static partial class NamedBySum
 {

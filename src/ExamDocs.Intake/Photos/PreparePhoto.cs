@@ -26,7 +26,9 @@ public static class PreparePhoto
     /// <param name="stream">Its file; it is left open.</param>
     /// <param name="length">Bytes of it.</param>
     /// <param name="name">What it was called there; it names nothing here.</param>
-    /// <returns>The file's bytes as they came, with a name by their SHA-256, or why it is not taken in. Never throws for what it holds.</returns>
+    /// <returns>
+    /// The file's bytes as they came, with a name by their SHA-256, or why it is not taken in. Never throws for what it holds.
+    /// </returns>
     public static (byte[]? File, string Name, PhotoFault? Fault) TakeIn(Stream stream, long length, string name)
     {
         try

@@ -11,7 +11,7 @@ using NodaTime.Text;
 
 namespace ExamDocs.Workbench.Endpoints;
 
-/// <summary>A list of the user's own that was dropped on the desk: what each column is, and what comes out. The list is only read.</summary>
+/// <summary>A list of the user's own that was dropped on the desk: what each column is, and what comes out. It is only read.</summary>
 internal static class ListEndpoints
 {
     private const string Workbook = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
