@@ -28,7 +28,8 @@ if (sheet) {
   const refresh = (page) => {
     for (const part of document.querySelectorAll("[data-live]")) {
       const other = page.getElementById(part.id);
-      if (other) part.replaceChildren(...other.childNodes);
+      // What is the same stays: pictures are not fetched again after each answer.
+      if (other && other.innerHTML !== part.innerHTML) part.replaceChildren(...other.childNodes);
     }
   };
 
