@@ -168,9 +168,9 @@ internal sealed class StandingToday
             document.Ended is { } end
                 ? end is DocumentEnd.Replaced
                     ? $"replaced by {string.Join(", ", document.ReplacedBy)}"
-                    : EndedWords.Of(document)
+                    : EndedWords.Of(document).Text
                 : line is not null
-                    ? EndedWords.Of(line)
+                    ? EndedWords.Of(line).Text
                     : null
         );
     }
