@@ -162,7 +162,7 @@ public static class PrintLabels
             where string.Equals(document.Kind, LabelFormat.Due.Type.Kind, StringComparison.Ordinal)
             from item in document.Items.SelectMany(items.Bearing)
             where item.Standing is Standing.Withdrawn or Standing.Held && item.History.Any(v => v.Visit == document.Visit)
-            select $"{document.Number} says when to examine {item.Id}, which may not be used: {item.Why}"
+            select $"{document.Number} says when to examine {item.Id}, which may not be used: {item.Why.Text}"
         ).FirstOrDefault();
     }
 

@@ -171,7 +171,7 @@ public sealed partial class FindItemsTests : IDisposable
             must == string.Join('|', found.Select(f => $"{f.Id} {f.Standing}")),
             string.Join("\n", found.Select(f => $"{f.Id} {f.Standing}: {f.Why}"))
         );
-        Assert.All(found, f => Assert.NotEmpty(f.Why));
+        Assert.All(found, f => Assert.NotEmpty(f.Why.Text));
         Assert.All(found, f => Assert.Null(f.UsableThrough));
     }
 
@@ -189,7 +189,7 @@ public sealed partial class FindItemsTests : IDisposable
         Import(Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.On("H-1").LaterDefect("2026-11-20")));
         var found = Assert.Single(FindItems.ByMarking(_workspace.Register, "H-1", Today));
         Assert.Equal((Standing.InService, new LocalDate(2026, 11, 19)), (found.Standing, found.UsableThrough));
-        Assert.EndsWith("until 19 Nov 2026 (by RB-1, which is fitted to it)", found.Why, StringComparison.Ordinal);
+        Assert.EndsWith("until 19 Nov 2026 (by RB-1, which is fitted to it)", found.Why.Text, StringComparison.Ordinal);
         Assert.Equal(Standing.Held, FindItems.ByMarking(_workspace.Register, "H-1", new(2026, 11, 20))[0].Standing);
     }
 
