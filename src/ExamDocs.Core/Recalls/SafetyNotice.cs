@@ -76,7 +76,7 @@ public sealed record NamedKit
 /// <summary>Serial numbers between two, both inclusive.</summary>
 /// <param name="From">Null where the range has no beginning.</param>
 /// <param name="To">Null where it has no end.</param>
-public sealed record SerialRange(string? From, string? To)
+public sealed record SerialRange(string? From = null, string? To = null)
 {
     public override string ToString() => $"{From ?? "\u2026"} \u2013 {To ?? "\u2026"}";
 }

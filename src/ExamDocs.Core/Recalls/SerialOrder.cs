@@ -72,5 +72,5 @@ internal static class SerialOrder
         one.Count == other.Count && one.Zip(other).All(pair => pair.First.IsOfOneForm(pair.Second));
 
     private static int Compare(IReadOnlyList<SerialRun> one, IReadOnlyList<SerialRun> other) =>
-        one.Zip(other).Select(pair => pair.First.CompareTo(pair.Second)).FirstOrDefault(c => c != 0);
+        one.Zip(other).Select(pair => pair.First.OrderAgainst(pair.Second)).FirstOrDefault(c => c != 0);
 }

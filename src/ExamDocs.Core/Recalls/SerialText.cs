@@ -35,7 +35,7 @@ internal sealed partial class SerialText
     public SerialText WithoutLabel(IEnumerable<SerialText> named)
     {
         var label = Label().Match(Text);
-        return !label.Success || named.Any(n => Label().Match(n.Text).Success) ? this : new SerialText(Text[label.Length..]);
+        return !label.Success || named.Any(n => Label().IsMatch(n.Text)) ? this : new SerialText(Text[label.Length..]);
     }
 
     /// <summary>Without the last characters; null where none would be left.</summary>
@@ -128,7 +128,7 @@ internal enum DigitSeparators
 internal readonly record struct SerialRun(string Signs, bool IsDigits)
 {
     /// <summary>Digits as a number, of any length; letters by the alphabet, asked only of as many letters.</summary>
-    public int CompareTo(SerialRun other)
+    public int OrderAgainst(SerialRun other)
     {
         if (!IsDigits)
             return string.CompareOrdinal(Signs, other.Signs);
