@@ -51,11 +51,8 @@ internal static class RecallCommand
         foreach (var item in items.Where(i => !quiet || i.Verdict is not RecallVerdict.NotAffected))
             output.WriteLine(Line(item));
         int Count(RecallVerdict verdict) => items.Count(i => i.Verdict == verdict);
-        output.WriteLine(
-            Screen.Say(
-                $"{Count(RecallVerdict.Affected)} affected, {Count(RecallVerdict.CannotTell)} cannot be told, {Count(RecallVerdict.NotAffected)} not affected"
-            )
-        );
+        var (affected, open, not) = (Count(RecallVerdict.Affected), Count(RecallVerdict.CannotTell), Count(RecallVerdict.NotAffected));
+        output.WriteLine(Screen.Say($"{affected} affected, {open} cannot be told, {not} not affected"));
     }
 
     private static string Line(RecalledItem item)

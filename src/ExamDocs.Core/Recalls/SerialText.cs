@@ -5,7 +5,7 @@ using ExamDocs.Core.Identity;
 
 namespace ExamDocs.Core.Recalls;
 
-/// <summary>A serial number as typed, made ready to be compared: without a label before it, in capitals, in plain letters and digits.</summary>
+/// <summary>A serial number as typed, made ready to be compared: in plain letters and digits, without a label before it.</summary>
 internal sealed partial class SerialText
 {
     private const string Separators = "-/.:()#'";

@@ -4,7 +4,7 @@ using static ExamDocs.Core.Recalls.RecallVerdict;
 namespace ExamDocs.Core.Tests.Recalls;
 
 /// <summary>One serial number against one way in which a notice names serial numbers.</summary>
-/// <param name="Named">A range (<c>from..to</c>, either end may be missing), a pattern (<c>~</c> before it) or a list (<c>|</c> between).</param>
+/// <param name="Named">A range (<c>from..to</c>, an end may be missing), a pattern (<c>~</c> before it) or a list (<c>|</c> between).</param>
 /// <param name="Serial">As on record.</param>
 /// <param name="Expected">What has to come out.</param>
 /// <param name="CheckCharacters">How many characters at the end do not count.</param>
