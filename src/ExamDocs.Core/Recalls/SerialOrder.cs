@@ -38,7 +38,7 @@ internal static class SerialOrder
         Ways.Max(way =>
             // O for 0 makes a letter of a digit, and so another form.
             Either(
-                Of(from?.Runs(false, way), to?.Runs(false, way), read.Runs(false, way)),
+                Open(Of(from?.Runs(false, way), to?.Runs(false, way), read.Runs(false, way)), read.HasSmallL),
                 Open(
                     Of(from?.Runs(true, way), to?.Runs(true, way), read.Runs(true, way)),
                     from?.HasLookAlike is true || to?.HasLookAlike is true
@@ -47,8 +47,8 @@ internal static class SerialOrder
         );
 
     /// <summary>Where letters of the notice's own would count as digits, a number without them would be outside by mistake.</summary>
-    internal static RecallVerdict Open(RecallVerdict lookAlike, bool changesNotice) =>
-        changesNotice && lookAlike is RecallVerdict.NotAffected ? RecallVerdict.CannotTell : lookAlike;
+    internal static RecallVerdict Open(RecallVerdict verdict, bool isDoubtful) =>
+        isDoubtful && verdict is RecallVerdict.NotAffected ? RecallVerdict.CannotTell : verdict;
 
     /// <summary>Of two readings of different forms, the one of the right form counts.</summary>
     internal static RecallVerdict Either(RecallVerdict first, RecallVerdict second) =>

@@ -19,7 +19,7 @@ internal static class SerialPattern
             return RecallVerdict.CannotTell;
         var begins = SerialText.Read(string.Concat(wanted.Select(s => s.Is).TakeWhile(char.IsAsciiLetterOrDigit)) + "1");
         read = read.WithoutLabel(begins is null ? [] : [begins]);
-        var asTyped = Of(wanted, read.Runs(false, DigitSeparators.All));
+        var asTyped = SerialOrder.Open(Of(wanted, read.Runs(false, DigitSeparators.All)), read.HasSmallL);
         List<Sign> alike = wanted.ConvertAll(s => s with { Is = LookAlike(s.Is) });
         var lookAlike = Of(alike, read.Runs(true, DigitSeparators.All));
         return SerialOrder.Either(asTyped, SerialOrder.Open(lookAlike, !alike.SequenceEqual(wanted)));

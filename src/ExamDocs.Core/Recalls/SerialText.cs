@@ -51,6 +51,9 @@ internal sealed partial class SerialText
         return text.Length == 0 ? null : new SerialText(text);
     }
 
+    /// <summary>True where it has a small l, which may be a capital I.</summary>
+    public bool HasSmallL => Text.Contains('l', StringComparison.Ordinal);
+
     /// <summary>True where a letter of it could be taken for a digit.</summary>
     public bool HasLookAlike => !string.Equals(Look(false), Look(true), StringComparison.Ordinal);
 
@@ -103,7 +106,8 @@ internal sealed partial class SerialText
     private static bool StandsInForSigns(string text) => Separators.Contains(text[^1], StringComparison.Ordinal) || Doubled().IsMatch(text);
 
     private static bool IsTwo(string text) =>
-        text.Split(' ', '/').Count(part => part.Any(char.IsAsciiLetter) && part.Any(char.IsAsciiDigit)) > 1;
+        text.Contains(" / ", StringComparison.Ordinal)
+        || text.Split(' ', '/').Count(part => part.Any(char.IsAsciiLetter) && part.Any(char.IsAsciiDigit)) > 1;
 
     [GeneratedRegex(@"[-/.:()#'] ?[-/.:#']", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Doubled();
