@@ -60,13 +60,16 @@ public static class FirmName
     private static readonly HashSet<string> Joining = new(StringComparer.Ordinal) { "AND", "UND", "ET" };
 
     /// <summary>The part of a name that counts, for comparing; empty where no name is given.</summary>
-    public static string Fold(string? name)
+    public static string Fold(string? name) => string.Concat(Words(name));
+
+    /// <summary>The words of a name that count, in capitals.</summary>
+    internal static IEnumerable<string> Words(string? name)
     {
-        var words = Words(name);
+        var words = AllWords(name);
         var last = words.Count;
         while (last > 1 && (LegalForms.Contains(words[last - 1]) || Joining.Contains(words[last - 1])))
             last--;
-        return string.Concat(words.Take(last).Where(w => !Joining.Contains(w)));
+        return words.Take(last).Where(w => !Joining.Contains(w));
     }
 
     /// <summary>True where both are given and are one name.</summary>
@@ -78,7 +81,7 @@ public static class FirmName
         Fold(one) is not { Length: > 0 } a || Fold(other) is not { Length: > 0 } b || string.Equals(a, b, StringComparison.Ordinal);
 
     /// <summary>Words in capitals; points and apostrophes within a word are dropped, so that "G.m.b.H." is one word.</summary>
-    private static List<string> Words(string? name)
+    private static List<string> AllWords(string? name)
     {
         var (words, word) = (new List<string>(), new StringBuilder());
         foreach (var c in Folded.Whole(name ?? "").Normalize(NormalizationForm.FormKC).ToUpperInvariant().Append(' '))

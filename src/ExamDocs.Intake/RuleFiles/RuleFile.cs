@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ExamDocs.Core.Criteria;
+using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Core.Rules;
@@ -39,6 +40,13 @@ public static class RuleFile
 
     /// <param name="utf8">The file's bytes.</param>
     public static RuleFile<ListMapFile> Map(ReadOnlyMemory<byte> utf8) => Read<ListMapFile>(utf8, RuleSchema.Map, _ => []);
+
+    /// <param name="utf8">The file's bytes.</param>
+    public static RuleFile<SafetyNotice> Recall(ReadOnlyMemory<byte> utf8)
+    {
+        var (file, faults) = Read<SafetyNoticeFile>(utf8, RuleSchema.Recall, f => f.Faults);
+        return new(file?.Notice, faults);
+    }
 
     private static RuleFile<T> Read<T>(ReadOnlyMemory<byte> utf8, RuleSchema schema, Func<T, IReadOnlyList<string>> sound)
         where T : class

@@ -30,6 +30,8 @@ internal sealed class RuleSchema
 
     public static RuleSchema Map { get; } = new("map");
 
+    public static RuleSchema Recall { get; } = new("recall");
+
     /// <returns>A sentence for every fault, its place first; empty where the file keeps to the schema.</returns>
     public IReadOnlyList<string> Faults(JsonElement file)
     {

@@ -61,6 +61,49 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         return (things.Shown(things.Of(tags.Take(most).SelectMany(tag => tag))), tags.Count);
     }
 
+    /// <summary>Everything that any visit recorded, item by item.</summary>
+    public IReadOnlyList<SweptThing> Everything()
+    {
+        var known = All;
+        var things = new KnownThings(
+            register,
+            new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today),
+            known,
+            today
+        );
+        return [.. things.Of(known).Select(t => new SweptThing(t.Thing, things.Shown([t])[0], [.. things.Alike(t).Select(a => a.Thing)]))];
+    }
+
+    /// <summary>
+    /// What records name and no visit decided about: rows without an id, and ids without a row, as of a part in a renewal.
+    /// </summary>
+    public IReadOnlyList<(Item Item, ExaminationRecord Record)> Undecided()
+    {
+        var decided = All.SelectMany(e => Folded.Keys(e.Item.Id)).ToHashSet(StringComparer.Ordinal);
+        var records = register.Visits.All().Select(v => SharedValues.FilledIn(_records.Of(v.Visit))).ToList();
+        return
+        [
+            .. records
+                .SelectMany(r => r.Items.Concat(NamedAlone(r)).Select(i => (Item: i, Record: r)))
+                .Where(i => !Folded.Keys(i.Item.Id).Any(decided.Contains)),
+        ];
+    }
+
+    private static IEnumerable<Item> NamedAlone(ExaminationRecord record)
+    {
+        var rows = record.Items.SelectMany(i => Folded.Keys(i.Id)).ToHashSet(StringComparer.Ordinal);
+        return record
+            .Items.Select(i => i.FittedTo)
+            .Concat(record.Examinations.Select(e => e.Item))
+            .Concat(record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }))
+            .Concat(record.Remedies.Select(r => r.Item))
+            .Concat(record.Releases.Select(r => r.Item))
+            .Concat(record.Disposals.Select(d => d.Item))
+            .Where(id => Folded.Keys(id) is { Count: > 0 } keys && !keys.Any(rows.Contains))
+            .Distinct(StringComparer.Ordinal)
+            .Select(id => new Item { Id = id });
+    }
+
     /// <summary>A list of one's own, to add to.</summary>
     private List<ItemEntry> All => [.. _all ??= ReadAll()];
 
@@ -93,6 +136,12 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         ];
     }
 }
+
+/// <summary>An item of a register, looked at with all others.</summary>
+/// <param name="Thing">All that is on record of it.</param>
+/// <param name="Shown">How it stands today.</param>
+/// <param name="Alike">What may be the same item under another tag.</param>
+internal sealed record SweptThing(ThingOnRecord Thing, FoundItem Shown, IReadOnlyList<ThingOnRecord> Alike);
 
 /// <summary>What one visit recorded and decided of an item.</summary>
 internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcome, Item Item, ExaminationRecord Record)

@@ -7,7 +7,7 @@ internal static class Floors
     public static IReadOnlyList<IReadOnlyList<string>> OfCore { get; } =
     [
         ["Records", "Calendar", "Findings", "Identity"],
-        ["Criteria", "Measurement"],
+        ["Criteria", "Measurement", "Recalls"],
         ["Regimes", "Sentences"],
         ["Service"],
         ["Known"],
@@ -32,7 +32,7 @@ internal static class Floors
 
     /// <summary>Parts of Core whose types the command line may know besides the jobs.</summary>
     public static IReadOnlyList<string> PlainOfCore { get; } =
-    ["ExamDocs.Core.Records", "ExamDocs.Core.Findings", "ExamDocs.Core.Criteria", "ExamDocs.Core.Regimes"];
+    ["ExamDocs.Core.Records", "ExamDocs.Core.Findings", "ExamDocs.Core.Criteria", "ExamDocs.Core.Regimes", "ExamDocs.Core.Recalls"];
 
     /// <summary>Libraries that only one project knows: what their assemblies' names begin with.</summary>
     public static IReadOnlyList<(string Library, string Project)> Owned { get; } =
