@@ -19,6 +19,9 @@ public enum NotSavedBecause
 
     /// <summary>What is known of the item from before is known under its id.</summary>
     IdIsOnRecord,
+
+    /// <summary>The row is not the one that the page shows: another page changed it, added one in its place, or took one off.</summary>
+    RowIsAnother,
 }
 
 /// <summary>What was typed and not saved.</summary>
@@ -48,13 +51,16 @@ public abstract class DraftFields
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(fields);
-        var left = new List<NotSaved>();
-        foreach (var field in fields.Where(f => IsKnown(f.Name) && !Same(f.Was, f.Now)))
+        var (left, all) = (new List<NotSaved>(), fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToList());
+        var page = all.ToDictionary(f => f.Name, StringComparer.Ordinal);
+        foreach (var field in all.Where(f => IsKnown(f.Name) && !Same(f.Was, f.Now)))
         {
             var stands = Value(draft, field.Name);
-            if (Same(stands, field.Now))
+            if (!IsAsShown(draft, field.Name, page))
+                left.Add(new NotSaved(field, stands, NotSavedBecause.RowIsAnother));
+            else if (Same(stands, field.Now))
                 continue;
-            if ((Same(stands, field.Was) ? WhyNot(draft, field) : NotSavedBecause.ChangedMeanwhile) is { } because)
+            else if ((Same(stands, field.Was) ? WhyNot(draft, field) : NotSavedBecause.ChangedMeanwhile) is { } because)
                 left.Add(new NotSaved(field, stands, because));
             else
                 draft = With(draft, field.Name, field.Now);
@@ -69,7 +75,13 @@ public abstract class DraftFields
 
     private protected virtual NotSavedBecause? WhyNot(RecordDraft draft, TypedField field) => null;
 
+    /// <summary>Whether what the field lies in is what the page took it for. Most fields lie in something that has a name.</summary>
+    /// <param name="draft">As it stands.</param>
+    /// <param name="name">Of the field.</param>
+    /// <param name="page">What came back of the page, by name.</param>
+    private protected virtual bool IsAsShown(RecordDraft draft, string name, IReadOnlyDictionary<string, TypedField> page) => true;
+
     /// <summary>Forms turn line breaks into two characters.</summary>
-    private static bool Same(string one, string other) =>
+    private protected static bool Same(string one, string other) =>
         string.Equals(one.ReplaceLineEndings("\n").Trim(), other.ReplaceLineEndings("\n").Trim(), StringComparison.Ordinal);
 }

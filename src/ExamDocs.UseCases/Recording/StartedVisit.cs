@@ -12,7 +12,7 @@ internal static class StartedVisit
     private static readonly (string List, string[] Members)[] Workers =
     [
         ("/examinations", ["examiner", "author", "authenticatedBy"]),
-        ("/renewals", ["doneBy", "supervisedBy"]),
+        ("/renewals", ["doneBy", "supervisedBy", "retiedBy"]),
         ("/remedies", ["doneBy"]),
         ("/releases", ["by"]),
         ("/disposals", ["by"]),
