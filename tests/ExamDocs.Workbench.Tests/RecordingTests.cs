@@ -353,19 +353,8 @@ public sealed class RecordingTests(OpenedBrowser browser)
     {
         var typed = Path.Combine(Path.GetDirectoryName(open.Register)!, "typed.json");
         File.WriteAllText(typed, LastVisit.Of("V-2", "2026-05-12", "2025-11-12"));
-        string[] Told(string file)
-        {
-            var told = CheckAgainstRegister.All([file], OpenedWorkbench.Today, null, open.Register).Single();
-            return
-            [
-                .. told
-                    .Outcomes.OrderBy(o => o.Item, StringComparer.Ordinal)
-                    .Select(o => $"{o.Item} {o.Outcome} {o.Until} {o.NextExaminationBy} {string.Join(' ', o.Codes)}"),
-                .. told.Findings.Select(f => $"{f.Item} {f.Code} {f.Severity}").Order(StringComparer.Ordinal),
-            ];
-        }
-        var (onScreen, asJson) = (Told(LastVisit.Draft(open)), Told(typed));
-        Assert.Equal(asJson, onScreen);
+        var onScreen = SameOutcomes.Of(LastVisit.Draft(open), open.Register);
+        Assert.Equal(SameOutcomes.Of(typed, open.Register), onScreen);
         Assert.Contains(onScreen, line => line.StartsWith($"{LastVisit.Connector} Fit ", StringComparison.Ordinal));
     }
 }

@@ -136,7 +136,11 @@ public sealed class ItemFields(int item) : DraftFields
         ArgumentNullException.ThrowIfNull(fields);
         if (ItemRows.Parts(row) is not var (list, place, _) || PointerTo(draft, row) is null)
             return (draft, []);
-        return IsAsShown(draft, row, fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToDictionary(f => f.Name, StringComparer.Ordinal))
+        return IsAsShown(
+            draft,
+            row,
+            fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToDictionary(f => f.Name, StringComparer.Ordinal)
+        )
             ? (ItemRows.Without(draft, item, list, place), [])
             : (draft, [new NotSaved(new TypedField(row, "", ""), "", NotSavedBecause.RowIsAnother)]);
     }

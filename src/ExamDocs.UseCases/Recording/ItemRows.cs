@@ -37,7 +37,8 @@ public static class ItemRows
     internal static (string List, int Place, string Member)? Parts(string name)
     {
         var parts = name.Split('/');
-        return parts.Length is 2 or 3
+        return
+            parts.Length is 2 or 3
             && Members.TryGetValue(parts[0], out var members)
             && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var place)
             && (parts.Length == 2 || members.Contains(parts[2], StringComparer.Ordinal))

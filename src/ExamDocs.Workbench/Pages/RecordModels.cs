@@ -81,6 +81,19 @@ public sealed record ItemModel(
     /// <summary>By criterion why a photo that was sent is not kept.</summary>
     public IReadOnlyDictionary<string, string> PhotosRefused { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
 
+    /// <summary>The list of what was done to it that is shown open; null for none.</summary>
+    public string? OpenRows { get; init; }
+
+    /// <summary>Whether a row is to be added to that list.</summary>
+    public bool IsRowAdded { get; init; }
+
+    /// <summary>The people of the visit, to pick from.</summary>
+    public IReadOnlyList<(string Value, string Label)> People =>
+        [.. Sheet.Draft.Record.People.Where(p => p.Id is { Length: > 0 }).Select(p => (p.Id!, p.Name ?? p.Id!))];
+
+    /// <summary>Whether something is fitted to it.</summary>
+    public bool HasPart => Id.Length > 0 && Sheet.Draft.IndexOf("/items", "fittedTo", Id) is not null;
+
     public string Id => Sheet.Draft.Text(FormattableString.Invariant($"/items/{At}/id"));
 
     public Category? Category => Progress.Category;
@@ -97,5 +110,12 @@ public sealed record ItemModel(
             ),
             .. Places.Select(p => $"readings/{p}"),
             .. ItemFields.Examination.Select(m => $"examination/{m}"),
+            .. ItemRows.Members.SelectMany(l =>
+                Enumerable.Range(0, RowsShown(l.Key)).SelectMany(n => l.Value.Select(m => FormattableString.Invariant($"{l.Key}/{n}/{m}")))
+            ),
         ];
+
+    /// <summary>How many rows of a list are shown: those there are, and one to type in where there is none or one is to be added.</summary>
+    public int RowsShown(string list) =>
+        ItemRows.Count(Sheet.Draft, At, list) is var count && (count == 0 || (IsRowAdded && list == OpenRows)) ? count + 1 : count;
 }

@@ -25,7 +25,7 @@ public abstract partial class WorkbenchWords
                 "answer" => $"{name["answer/".Length..]}: answer",
                 "note" => $"{name["note/".Length..]}: note",
                 "readings" => $"{Diameters}: {AtPlace(name["readings/".Length..])}",
-                _ => name,
+                _ => OfRow(name),
             };
         }
 
@@ -59,7 +59,7 @@ public abstract partial class WorkbenchWords
                     ("lost", "lost"),
                     ("destroyed", "destroyed"),
                 ],
-                _ => null,
+                _ => ChoicesOfRow(name),
             };
 
         private static string OfVisit(string name) =>

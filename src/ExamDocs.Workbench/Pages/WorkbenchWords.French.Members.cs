@@ -26,7 +26,7 @@ public abstract partial class WorkbenchWords
                 "answer" => $"{name["answer/".Length..]}\u00A0: réponse",
                 "note" => $"{name["note/".Length..]}\u00A0: remarque",
                 "readings" => $"{Diameters}\u00A0: {AtPlace(name["readings/".Length..])}",
-                _ => name,
+                _ => OfRow(name),
             };
         }
 
@@ -60,7 +60,7 @@ public abstract partial class WorkbenchWords
                     ("lost", "perdu"),
                     ("destroyed", "détruit"),
                 ],
-                _ => null,
+                _ => ChoicesOfRow(name),
             };
 
         private static string OfVisit(string name) =>

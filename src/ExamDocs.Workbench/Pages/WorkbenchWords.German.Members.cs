@@ -25,7 +25,7 @@ public abstract partial class WorkbenchWords
                 "answer" => $"{name["answer/".Length..]}: Antwort",
                 "note" => $"{name["note/".Length..]}: Anmerkung",
                 "readings" => $"{Diameters}: {AtPlace(name["readings/".Length..])}",
-                _ => name,
+                _ => OfRow(name),
             };
         }
 
@@ -59,7 +59,7 @@ public abstract partial class WorkbenchWords
                     ("lost", "verloren"),
                     ("destroyed", "vernichtet"),
                 ],
-                _ => null,
+                _ => ChoicesOfRow(name),
             };
 
         private static string OfVisit(string name) =>

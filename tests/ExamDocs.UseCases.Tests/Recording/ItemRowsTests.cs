@@ -192,7 +192,8 @@ public sealed class ItemRowsTests
     {
         var root = System.Text.Json.Nodes.JsonNode.Parse(json)!.AsObject();
         // In which order the lists stand says nothing; one without a row is none.
-        var lists = root.Where(m => m.Value is not System.Text.Json.Nodes.JsonArray { Count: 0 }).OrderBy(m => m.Key, StringComparer.Ordinal);
+        var lists = root.Where(m => m.Value is not System.Text.Json.Nodes.JsonArray { Count: 0 })
+            .OrderBy(m => m.Key, StringComparer.Ordinal);
         return string.Join('\n', lists.Select(m => $"{m.Key}: {m.Value!.ToJsonString()}"));
     }
 }
