@@ -259,7 +259,10 @@ public sealed class RecordingTests(OpenedBrowser browser)
             {"format":"examdocs/1","visit":{"reference":"V\n2","employer":{"address":"\n1 Some Lane\nNorshire\n"}},
             "items":[{"id":"C-1","category":"connector","description":"Karabiner,\nsteel","manufactured":"-0044-03-15","standards":["EN 1, 2","EN 3;4"]}],
             "examinations":[{"item":"C-1","observations":[{"criterion":"cracks","state":"noted","note":"one\rtwo"}],
-            "defects":[{"criterion":"cracks","becomesDangerOn":"0000-01-01","remedy":" with\r\nblanks "}]}]}
+            "defects":[{"criterion":"cracks","becomesDangerOn":"0000-01-01","remedy":" with\r\nblanks "}],
+            "tests":[{},{"description":"hung\nin it"}]}],
+            "renewals":[{"item":"C-1","reason":"worn\r\nthrough","doneOn":"-0044-03-15","doneBy":"nobody"},{"item":"other"},{"item":"C-1"}],
+            "releases":[{"item":"C-1","grounds":"\nlooked again\n","because":"as it were"}]}
             """;
         await File.WriteAllTextAsync(LastVisit.Draft(open), Typed, TestContext.Current.CancellationToken);
         foreach (var path in new[] { "/particulars", "/item/0" })

@@ -29,6 +29,14 @@ public sealed class RenewalTests(OpenedBrowser browser)
         await page.ArriveAsync("**/particulars");
         await page.Locator("#visit-enforcingAuthority-name").FillAsync("An authority");
         await page.Locator("#visit-enforcingAuthority-address").FillAsync("1 Some Lane");
+        await page.Locator("#people summary").ClickAsync();
+        await page.Locator("#people-0-name").FillAsync("Cy Vale");
+        await page.Locator("#people-0-address").FillAsync("3 Some Lane");
+        await page.Locator("#people-0-qualifications").FillAsync("Guild fitter");
+        await page.Locator("#people-0-selfEmployed").SelectOptionAsync("yes");
+        await Assertions.Expect(page.Locator("#people button[name=off]")).ToBeVisibleAsync();
+        await SoundPage.RequireBothWaysAsync(page, "particulars-people");
+        await page.SetViewportSizeAsync(1280, 900);
         await LastVisit.FillParticularsAsync(page, "V-2", Employer);
         await page.ArriveAsync("**/record");
         foreach (var item in Typed()["items"]!.AsArray())
@@ -49,7 +57,7 @@ public sealed class RenewalTests(OpenedBrowser browser)
         await page.Locator("#renewals-0-fittedPart").SelectOptionAsync(New);
         await Assertions.Expect(page.Locator("#found-renewals-0-doneBy .error")).ToBeVisibleAsync();
         await page.Locator("#renewals-0-reason").FillAsync("worn");
-        await page.Locator("#renewals-0-doneBy").SelectOptionAsync(new SelectOptionValue { Label = "Ada Fenn" });
+        await page.Locator("#renewals-0-doneBy").SelectOptionAsync(new SelectOptionValue { Label = "Cy Vale" });
         await page.Locator("#renewals-0-supervisedBy").SelectOptionAsync(new SelectOptionValue { Label = "Ada Fenn" });
         await page.Locator("#renewals-0-doneOn").FillAsync("2026-05-12");
         await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
@@ -166,6 +174,19 @@ public sealed class RenewalTests(OpenedBrowser browser)
                 .Renewed(Harness, Old, New)
                 .Json
         )!;
+        record["people"]!
+            .AsArray()
+            .Add(
+                new JsonObject
+                {
+                    ["id"] = "cy",
+                    ["name"] = "Cy Vale",
+                    ["address"] = "3 Some Lane",
+                    ["qualifications"] = "Guild fitter",
+                    ["selfEmployed"] = true,
+                }
+            );
+        record["renewals"]![0]!["doneBy"] = "cy";
         foreach (var (examination, category) in record["examinations"]!.AsArray().Zip(["harness", "rope-bridge"]))
         {
             examination!["observations"] = new JsonArray([

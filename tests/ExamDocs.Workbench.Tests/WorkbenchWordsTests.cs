@@ -69,16 +69,18 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
             Assert.Equal(tag is "fr" ? Text(w, own).Replace(" :", "\u00A0:", StringComparison.Ordinal) : Text(w, own), Text(w, own))
         );
         Assert.All(Members, m => Assert.NotEqual(m, own.Member(m)));
-        Assert.All(ItemRows.Members.Keys, list =>
+        Assert.All(Lists.Keys, list =>
         {
             string[] Told(WorkbenchWords w) => [w.EntriesOf(list), w.EntriesHow(list), w.AddEntry(list), w.TakeRowOff("1")];
             Assert.DoesNotContain(Told(own), t => Told(english).Contains(t, StringComparer.Ordinal));
-            Assert.All(ItemRows.Members[list], m => Assert.DoesNotContain(own.RowMember(list, m), ItemRows.Members[list]));
+            Assert.All(Lists[list], m => Assert.DoesNotContain(own.RowMember(list, m), Lists[list]));
         });
         Assert.All(Chosen.Where(m => english.Choices(m) is not null), m =>
             Assert.Equal(english.Choices(m)!.Select(c => c.Value), own.Choices(m)!.Select(c => c.Value))
         );
     }
+
+    private static readonly Dictionary<string, IReadOnlyList<string>> Lists = new(ItemRows.Lists.Concat(PeopleRows.Lists));
 
     private static readonly string[] Members =
     [
@@ -91,7 +93,7 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         "defect/cover-cut/danger",
         "examination/conclusion",
         "answer/cover-cut",
-        .. ItemRows.Members.SelectMany(l => l.Value.Select(m => $"{l.Key}/0/{m}").Append($"{l.Key}/0")),
+        .. Lists.SelectMany(l => l.Value.Select(m => $"{l.Key}/0/{m}").Append($"{l.Key}/0")),
     ];
 
     private static readonly string[] Chosen = [.. Members, "releases/because", "disposals/action"];

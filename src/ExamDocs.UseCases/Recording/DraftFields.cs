@@ -56,7 +56,7 @@ public abstract class DraftFields
         foreach (var field in all.Where(f => IsKnown(f.Name) && !Same(f.Was, f.Now)))
         {
             var stands = Value(draft, field.Name);
-            if (!IsAsShown(draft, field.Name, page))
+            if (Rows?.Parts(field.Name) is { } row && !Rows.IsAsShown(draft, row, page))
                 left.Add(new NotSaved(field, stands, NotSavedBecause.RowIsAnother));
             else if (Same(stands, field.Now))
                 continue;
@@ -68,6 +68,25 @@ public abstract class DraftFields
         return (draft, left);
     }
 
+    /// <summary>The draft without a row, where that is the row that the page shows at its place.</summary>
+    /// <param name="draft">As it stands.</param>
+    /// <param name="row">For example renewals/0.</param>
+    /// <param name="fields">What came back of the page.</param>
+    public (RecordDraft Draft, IReadOnlyList<NotSaved> NotSaved) TakeOff(RecordDraft draft, string row, IEnumerable<TypedField> fields)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        ArgumentNullException.ThrowIfNull(fields);
+        if (Rows is not { } rows || rows.Parts(row) is not { } taken || rows.PointerTo(draft, taken) is null)
+            return (draft, []);
+        var page = fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToDictionary(f => f.Name, StringComparer.Ordinal);
+        return rows.IsAsShown(draft, taken, page)
+            ? (rows.Without(draft, taken), [])
+            : (draft, [new NotSaved(new TypedField(row, "", ""), "", NotSavedBecause.RowIsAnother)]);
+    }
+
+    /// <summary>The lists of the page that have rows; null where it has none.</summary>
+    public abstract RowLists? Rows { get; }
+
     /// <summary>False for a name that no page of ours has.</summary>
     public abstract bool IsKnown(string name);
 
@@ -75,13 +94,7 @@ public abstract class DraftFields
 
     private protected virtual NotSavedBecause? WhyNot(RecordDraft draft, TypedField field) => null;
 
-    /// <summary>Whether what the field lies in is what the page took it for. Most fields lie in something that has a name.</summary>
-    /// <param name="draft">As it stands.</param>
-    /// <param name="name">Of the field.</param>
-    /// <param name="page">What came back of the page, by name.</param>
-    private protected virtual bool IsAsShown(RecordDraft draft, string name, IReadOnlyDictionary<string, TypedField> page) => true;
-
     /// <summary>Forms turn line breaks into two characters.</summary>
-    private protected static bool Same(string one, string other) =>
+    internal static bool Same(string one, string other) =>
         string.Equals(one.ReplaceLineEndings("\n").Trim(), other.ReplaceLineEndings("\n").Trim(), StringComparison.Ordinal);
 }

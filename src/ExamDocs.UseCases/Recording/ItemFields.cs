@@ -76,6 +76,8 @@ public sealed class ItemFields(int item) : DraftFields
 
     private readonly string _item = FormattableString.Invariant($"/items/{item}");
 
+    public override RowLists Rows { get; } = new ItemRows(item);
+
     public override bool IsKnown(string name)
     {
         var (kind, rest) = Parts(name);
@@ -85,7 +87,7 @@ public sealed class ItemFields(int item) : DraftFields
             "examination" => Examination.Contains(rest, StringComparer.Ordinal),
             "answer" or "note" or "readings" => rest.Length is > 0 and <= 80,
             "defect" => Parts(rest) is { Kind.Length: > 0 and <= 80 } parts && DefectMembers.Contains(parts.Within, StringComparer.Ordinal),
-            _ => ItemRows.Parts(name) is { Member.Length: > 0 },
+            _ => Rows.Parts(name) is { Member.Length: > 0 },
         };
     }
 
@@ -95,8 +97,8 @@ public sealed class ItemFields(int item) : DraftFields
         var (kind, rest) = Parts(name);
         if (kind is "item")
             return $"{_item}/{rest}";
-        if (ItemRows.Parts(name) is var (list, place, member))
-            return ItemRows.Pointer(draft, item, list, place) is { } row ? (member.Length == 0 ? row : $"{row}/{member}") : null;
+        if (Rows.Parts(name) is { } row)
+            return Rows.PointerTo(draft, row);
         if (DraftExamination.Of(draft, item) is not { } examination)
             return null;
         return kind switch
@@ -114,8 +116,8 @@ public sealed class ItemFields(int item) : DraftFields
         var (kind, rest) = Parts(name);
         if (kind is "item")
             return rest is "id" ? Renamed(draft, typed) : draft.With($"{_item}/{rest}", typed);
-        if (ItemRows.Parts(name) is { } row)
-            return ItemRows.With(draft, item, row, typed);
+        if (Rows.Parts(name) is { } row)
+            return Rows.With(draft, row, typed);
         var (list, key, value, member) = kind switch
         {
             "answer" => ("observations", "criterion", rest, "state"),
@@ -126,41 +128,6 @@ public sealed class ItemFields(int item) : DraftFields
         };
         return DraftExamination.WithValue(draft, item, (list, key, value), member, typed);
     }
-
-    /// <summary>The draft without a row, where that is the row that the page shows at its place.</summary>
-    /// <param name="draft">As it stands.</param>
-    /// <param name="row">For example renewals/0.</param>
-    /// <param name="fields">What came back of the page.</param>
-    public (RecordDraft Draft, IReadOnlyList<NotSaved> NotSaved) TakeOff(RecordDraft draft, string row, IEnumerable<TypedField> fields)
-    {
-        ArgumentNullException.ThrowIfNull(fields);
-        if (ItemRows.Parts(row) is not var (list, place, _) || PointerTo(draft, row) is null)
-            return (draft, []);
-        return IsAsShown(
-            draft,
-            row,
-            fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToDictionary(f => f.Name, StringComparer.Ordinal)
-        )
-            ? (ItemRows.Without(draft, item, list, place), [])
-            : (draft, [new NotSaved(new TypedField(row, "", ""), "", NotSavedBecause.RowIsAnother)]);
-    }
-
-    /// <summary>
-    /// A row has no name: it is the one that the page shows only where all that stands in it is what the page showed, or what it says
-    /// now.
-    /// </summary>
-    private protected override bool IsAsShown(RecordDraft draft, string name, IReadOnlyDictionary<string, TypedField> page)
-    {
-        if (ItemRows.Parts(name) is not var (list, place, _))
-            return true;
-        return place <= ItemRows.Count(draft, item, list)
-            && ItemRows
-                .Members[list]
-                .Select(m => FormattableString.Invariant($"{list}/{place}/{m}"))
-                .All(m => page.TryGetValue(m, out var field) ? IsEither(Value(draft, m), field) : Value(draft, m).Length == 0);
-    }
-
-    private static bool IsEither(string stands, TypedField field) => Same(stands, field.Was) || Same(stands, field.Now);
 
     private protected override NotSavedBecause? WhyNot(RecordDraft draft, TypedField field)
     {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ExamDocs.Intake.Drafting;
 using ExamDocs.UseCases.Recording;
 using ExamDocs.Workbench.Desk;
 using ExamDocs.Workbench.Pages;
@@ -14,10 +13,6 @@ internal static class ItemEndpoints
 {
     /// <summary>Places along a rope that are shown before anything was read there.</summary>
     private const int MostPlaces = 60;
-
-    /// <summary>The buttons that add a row to a list and take one off.</summary>
-    private const string Add = "add",
-        TakeOff = "off";
 
     public static void Map(IEndpointRouteBuilder pages)
     {
@@ -44,7 +39,7 @@ internal static class ItemEndpoints
         if (recording.Find(id) is not var (visit, before) || at >= before.Count("/items"))
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync(cancellation);
-        var notSaved = recording.Change(visit, draft => Saved(draft, new ItemFields(at), form));
+        var notSaved = recording.Change(visit, draft => RowButtons.Save(draft, new ItemFields(at), form));
         var criteria = ItemProgress.Of(recording.Find(id)!.Value.Draft.Record, recording.Rules)[at].Category?.Criteria ?? [];
         var photosRefused = PhotoEndpoints.Save(visit, at, criteria, form, recording);
         if (notSaved.Count + photosRefused.Count > 0)
@@ -59,26 +54,9 @@ internal static class ItemEndpoints
             );
         var query = places.Count == 0 ? "" : $"?place={Uri.EscapeDataString(string.Join(' ', places))}";
         var back = form[PhotoFields.Remove].ToString() is { Length: > 0 } removed ? $"#criterion-{Uri.EscapeDataString(removed)}" : "";
-        if (RowsOf(form) is { } list)
-            (query, back) = ($"{query}{(query.Length == 0 ? '?' : '&')}{(form.ContainsKey(Add) ? Add : "open")}={list}", $"#{list}");
-        return Answer.SeeOther(string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}{query}{back}"));
+        var page = string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}{query}");
+        return Answer.SeeOther(RowButtons.After(page, new ItemRows(at), form) ?? page + back);
     }
-
-    /// <summary>Saves what was typed; a row is taken off only where all of it could be.</summary>
-    private static (RecordDraft Draft, IReadOnlyList<NotSaved> NotSaved) Saved(RecordDraft draft, ItemFields fields, IFormCollection form)
-    {
-        var typed = TypedForm.Fields(form).ToList();
-        var (saved, notSaved) = fields.Save(draft, typed);
-        return notSaved.Count == 0 && form[TakeOff].ToString() is { Length: > 0 } row
-            ? fields.TakeOff(saved, row, typed)
-            : (saved, notSaved);
-    }
-
-    /// <summary>The list whose row was just added or taken off; null where the buttons of no list were used.</summary>
-    private static string? RowsOf(IFormCollection form) =>
-        ItemRows.Members.Keys.FirstOrDefault(list =>
-            form[Add] == list || form[TakeOff].ToString().StartsWith($"{list}/", StringComparison.Ordinal)
-        );
 
     private static async Task<IResult> PageAsync(
         string id,
@@ -99,7 +77,10 @@ internal static class ItemEndpoints
             new ItemModel(
                 visit,
                 at,
-                new Sheet(draft, new ItemFields(at), now?.Findings ?? [], left.Fields, recording.Words),
+                RowButtons.Shown(
+                    new Sheet(draft, new ItemFields(at), now?.Findings ?? [], left.Fields, recording.Words),
+                    context.Request.Query
+                ),
                 progress[at],
                 now?.Visit?.Items.ElementAtOrDefault(at),
                 last,
@@ -111,10 +92,6 @@ internal static class ItemEndpoints
             )
             {
                 PhotosRefused = left.Photos,
-                OpenRows = context.Request.Query[Add].ToString() is { Length: > 0 } added
-                    ? added
-                    : context.Request.Query["open"].ToString(),
-                IsRowAdded = context.Request.Query.ContainsKey(Add),
             },
             left.Fields.Count > 0 ? StatusCodes.Status409Conflict
                 : left.Photos.Count > 0 ? StatusCodes.Status422UnprocessableEntity

@@ -10,6 +10,7 @@ public abstract partial class WorkbenchWords
         public override string EntriesOf(string list) =>
             list switch
             {
+                PeopleRows.List => "Further people",
                 ItemRows.Tests => "Tests made",
                 ItemRows.Renewals => "Parts renewed",
                 ItemRows.Remedies => "Repairs and alterations",
@@ -20,6 +21,8 @@ public abstract partial class WorkbenchWords
         public override string EntriesHow(string list) =>
             list switch
             {
+                PeopleRows.List => "Whoever did or supervised what is recorded here, besides the examiner: to be picked on the pages of "
+                    + "the items.",
                 ItemRows.Tests => "The tests made at this examination, and their results.",
                 ItemRows.Renewals =>
                     "Parts taken off this item, and what was fitted instead. The part fitted is an item of this visit, and its own "
@@ -35,6 +38,7 @@ public abstract partial class WorkbenchWords
         public override string AddEntry(string list) =>
             list switch
             {
+                PeopleRows.List => "Add a person",
                 ItemRows.Tests => "Add a test",
                 ItemRows.Renewals => "Add a renewal",
                 ItemRows.Remedies => "Add a repair",
@@ -45,6 +49,7 @@ public abstract partial class WorkbenchWords
         public override string RowCalled(string list, int number) =>
             list switch
             {
+                PeopleRows.List => Text($"Person {number}"),
                 ItemRows.Tests => Text($"Test {number}"),
                 ItemRows.Renewals => Text($"Renewal {number}"),
                 ItemRows.Remedies => Text($"Repair {number}"),
@@ -75,6 +80,12 @@ public abstract partial class WorkbenchWords
                 "releases/on" => "Released on",
                 "releases/grounds" => "Grounds",
                 "disposals/action" => "What became of it",
+                "people/name" => "Name",
+                "people/address" => "Address",
+                "people/qualifications" => "Qualifications",
+                "people/selfEmployed" => "Self-employed?",
+                "people/employer/name" => "Employer",
+                "people/employer/address" => "Employer's address",
                 _ => member,
             };
 

@@ -10,6 +10,7 @@ public abstract partial class WorkbenchWords
         public override string EntriesOf(string list) =>
             list switch
             {
+                PeopleRows.List => "Autres personnes",
                 ItemRows.Tests => "Essais faits",
                 ItemRows.Renewals => "Pièces renouvelées",
                 ItemRows.Remedies => "Réparations et modifications",
@@ -20,6 +21,8 @@ public abstract partial class WorkbenchWords
         public override string EntriesHow(string list) =>
             list switch
             {
+                PeopleRows.List => "Qui, à part le vérificateur, a fait ou surveillé ce qui est enregistré ici\u00A0: à choisir sur les "
+                    + "pages des équipements.",
                 ItemRows.Tests => "Les essais faits lors de cet examen, et leurs résultats.",
                 ItemRows.Renewals =>
                     "Pièces enlevées de cet équipement, et ce qui a été monté à leur place. La pièce montée est un équipement de "
@@ -36,6 +39,7 @@ public abstract partial class WorkbenchWords
         public override string AddEntry(string list) =>
             list switch
             {
+                PeopleRows.List => "Ajouter une personne",
                 ItemRows.Tests => "Ajouter un essai",
                 ItemRows.Renewals => "Ajouter un renouvellement",
                 ItemRows.Remedies => "Ajouter une réparation",
@@ -46,6 +50,7 @@ public abstract partial class WorkbenchWords
         public override string RowCalled(string list, int number) =>
             list switch
             {
+                PeopleRows.List => Text($"Personne {number}"),
                 ItemRows.Tests => Text($"Essai {number}"),
                 ItemRows.Renewals => Text($"Renouvellement {number}"),
                 ItemRows.Remedies => Text($"Réparation {number}"),
@@ -76,6 +81,12 @@ public abstract partial class WorkbenchWords
                 "releases/on" => "Remis en service le",
                 "releases/grounds" => "Motifs",
                 "disposals/action" => "Ce qu’il est devenu",
+                "people/name" => "Nom",
+                "people/address" => "Adresse",
+                "people/qualifications" => "Qualifications",
+                "people/selfEmployed" => "Indépendant\u00A0?",
+                "people/employer/name" => "Employeur",
+                "people/employer/address" => "Adresse de l’employeur",
                 _ => member,
             };
 

@@ -10,6 +10,7 @@ public abstract partial class WorkbenchWords
         public override string EntriesOf(string list) =>
             list switch
             {
+                PeopleRows.List => "Weitere Personen",
                 ItemRows.Tests => "Erprobungen",
                 ItemRows.Renewals => "Erneuerte Teile",
                 ItemRows.Remedies => "Instandsetzungen und Änderungen",
@@ -20,6 +21,8 @@ public abstract partial class WorkbenchWords
         public override string EntriesHow(string list) =>
             list switch
             {
+                PeopleRows.List => "Wer außer dem Prüfer ausgeführt oder beaufsichtigt hat, was hier aufgezeichnet wird: auf den Seiten "
+                    + "der Gegenstände auszuwählen.",
                 ItemRows.Tests => "Die Erprobungen bei dieser Prüfung und ihre Ergebnisse.",
                 ItemRows.Renewals =>
                     "Teile, die von diesem Gegenstand abgenommen wurden, und was stattdessen angebracht wurde. Das angebrachte "
@@ -36,6 +39,7 @@ public abstract partial class WorkbenchWords
         public override string AddEntry(string list) =>
             list switch
             {
+                PeopleRows.List => "Person hinzufügen",
                 ItemRows.Tests => "Erprobung hinzufügen",
                 ItemRows.Renewals => "Erneuerung hinzufügen",
                 ItemRows.Remedies => "Instandsetzung hinzufügen",
@@ -46,6 +50,7 @@ public abstract partial class WorkbenchWords
         public override string RowCalled(string list, int number) =>
             list switch
             {
+                PeopleRows.List => Text($"Person {number}"),
                 ItemRows.Tests => Text($"Erprobung {number}"),
                 ItemRows.Renewals => Text($"Erneuerung {number}"),
                 ItemRows.Remedies => Text($"Instandsetzung {number}"),
@@ -76,6 +81,12 @@ public abstract partial class WorkbenchWords
                 "releases/on" => "Freigegeben am",
                 "releases/grounds" => "Begründung",
                 "disposals/action" => "Was daraus wurde",
+                "people/name" => "Vor- und Nachname",
+                "people/address" => "Anschrift",
+                "people/qualifications" => "Qualifikation",
+                "people/selfEmployed" => "Selbständig?",
+                "people/employer/name" => "Arbeitgeber",
+                "people/employer/address" => "Anschrift des Arbeitgebers",
                 _ => member,
             };
 

@@ -3,10 +3,10 @@ using ExamDocs.UseCases.Recording;
 
 namespace ExamDocs.Workbench.Pages;
 
-/// <content>What the page of an item says about what was done to it: tests, renewals, repairs, releases, disposals.</content>
+/// <content>What the page of an item says about what was done to it: tests, renewals, repairs, releases, disposals; and who did it.</content>
 public abstract partial class WorkbenchWords
 {
-    /// <summary>The heading of a list, one of <see cref="ItemRows.Members"/>.</summary>
+    /// <summary>The heading of a list, one of <see cref="ItemRows.Lists"/> or <see cref="PeopleRows.Lists"/>.</summary>
     public abstract string EntriesOf(string list);
 
     /// <summary>What is to be typed in it.</summary>
@@ -16,14 +16,14 @@ public abstract partial class WorkbenchWords
     /// <inheritdoc cref="EntriesOf"/>
     public abstract string AddEntry(string list);
 
-    /// <param name="list">One of <see cref="ItemRows.Members"/>.</param>
+    /// <param name="list">One of <see cref="ItemRows.Lists"/> or <see cref="PeopleRows.Lists"/>.</param>
     /// <param name="number">From 1.</param>
     public abstract string RowCalled(string list, int number);
 
     public abstract string TakeRowOff(string row);
 
     /// <summary>The label of a field in a row.</summary>
-    /// <param name="list">One of <see cref="ItemRows.Members"/>.</param>
+    /// <param name="list">One of <see cref="ItemRows.Lists"/> or <see cref="PeopleRows.Lists"/>.</param>
     /// <param name="member">One of its members.</param>
     public abstract string RowMember(string list, string member);
 
@@ -44,6 +44,6 @@ public abstract partial class WorkbenchWords
 
     protected static bool IsRow(string name) =>
         name.Split('/') is [var list, var place]
-        && ItemRows.Members.ContainsKey(list)
+        && (ItemRows.Lists.ContainsKey(list) || PeopleRows.Lists.ContainsKey(list))
         && int.TryParse(place, NumberStyles.None, CultureInfo.InvariantCulture, out _);
 }

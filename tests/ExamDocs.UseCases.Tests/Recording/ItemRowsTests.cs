@@ -66,7 +66,7 @@ public sealed class ItemRowsTests
     [Fact]
     public void Only_the_rows_of_the_item_are_shown_on_its_page()
     {
-        Assert.Equal((2, 0), (ItemRows.Count(Read(Three), 0, "renewals"), ItemRows.Count(Read(Three), 1, "renewals")));
+        Assert.Equal((2, 0), (H.Rows.Count(Read(Three), "renewals"), B1.Rows.Count(Read(Three), "renewals")));
         Assert.Equal("worn", H.Value(Read(Three), "renewals/0/reason"));
         Assert.Equal("/renewals/1/reason", H.PointerTo(Read(Three), "renewals/0/reason"));
         Assert.Equal("", B1.Value(Read(Three), "renewals/0/reason"));
@@ -177,7 +177,7 @@ public sealed class ItemRowsTests
     /// <summary>The fields of a row as a page shows them that was made of this draft.</summary>
     private static IEnumerable<TypedField> Shown(RecordDraft draft, string row, ItemFields? of = null) =>
         ItemRows
-            .Members[row[..row.IndexOf('/')]]
+            .Lists[row[..row.IndexOf('/')]]
             .Select(m => (Name: $"{row}/{m}", Value: (of ?? H).Value(draft, $"{row}/{m}")))
             .Select(f => new TypedField(f.Name, f.Value, f.Value));
 
