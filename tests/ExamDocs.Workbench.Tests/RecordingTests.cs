@@ -138,6 +138,15 @@ public sealed class RecordingTests(OpenedBrowser browser)
         await Assertions.Expect(cracks.Locator(".found-at .error", new() { HasText = "in spring" })).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("#saving")).ToHaveTextAsync("saved");
         await SoundPage.RequireAsync(page, "item-defect");
+        // Half a day keeps the page from being sent, and is in sight although its section was closed.
+        var next = page.Locator("#examination-nextBy");
+        var section = page.Locator("details", new() { Has = next });
+        await section.Locator("summary").ClickAsync();
+        await next.PressSequentiallyAsync("05");
+        await section.Locator("summary").ClickAsync();
+        await page.Locator(".go button[value=next]").ClickAsync();
+        await Assertions.Expect(next).ToBeFocusedAsync();
+        await Assertions.Expect(next).ToBeVisibleAsync();
         await page.ReloadAsync();
         Assert.Equal("in spring", await page.Locator("#criterion-cracks").GetByLabel("Could become a danger on").InputValueAsync());
         var now = CheckRecord

@@ -25,8 +25,7 @@ public sealed class RenewalTests(OpenedBrowser browser)
         var page = await browser.OpenAsync(1280);
         var errors = BrowserErrors.Of(page);
         await LastVisit.EnterAsync(open, page);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
-        await page.ArriveAsync("**/particulars");
+        await StartOnceAsync(page);
         await page.Locator("#visit-enforcingAuthority-name").FillAsync("An authority");
         await page.Locator("#visit-enforcingAuthority-address").FillAsync("1 Some Lane");
         await page.Locator("#people summary").ClickAsync();
@@ -86,6 +85,27 @@ public sealed class RenewalTests(OpenedBrowser browser)
         var certificate = page.Locator(".documents li", new() { HasText = "C-2026-000001" });
         await Assertions.Expect(certificate).ToContainTextAsync(Harness);
         Assert.Empty(errors);
+    }
+
+    /// <summary>Of two clicks on the button the second is not sent.</summary>
+    private static async Task StartOnceAsync(IPage page)
+    {
+        var sent = await page.EvaluateAsync<bool[]>(
+            """
+            () => {
+              const form = document.querySelector("form[action='/start']:has([value=nothing])");
+              const sent = [];
+              form.addEventListener("submit", (event) => { sent.push(!event.defaultPrevented); event.preventDefault(); });
+              form.querySelector("button").click();
+              form.querySelector("button").click();
+              return sent;
+            }
+            """
+        );
+        Assert.Equal([true, false], sent);
+        await page.ReloadAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start without items" }).ClickAsync();
+        await page.ArriveAsync("**/particulars");
     }
 
     /// <summary>A release without grounds is refused at its field, and taken off again leaves no trace.</summary>

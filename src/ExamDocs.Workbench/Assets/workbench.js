@@ -15,6 +15,13 @@ for (const form of document.querySelectorAll("form.drop")) {
   });
 }
 
+// A second click before the next page has come does nothing a second time.
+for (const form of document.querySelectorAll("form[data-once]")) {
+  let isSent = false;
+  form.addEventListener("submit", (event) => { if (isSent) event.preventDefault(); else isSent = true; });
+  addEventListener("pageshow", () => { isSent = false; });
+}
+
 // Recording: what is typed is saved as it is typed, and one key gives one answer. Without this script the buttons save.
 const sheet = document.querySelector("form.sheet");
 if (sheet) {

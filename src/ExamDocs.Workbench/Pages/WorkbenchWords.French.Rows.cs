@@ -26,13 +26,12 @@ public abstract partial class WorkbenchWords
                 ItemRows.Tests => "Les essais faits lors de cet examen, et leurs résultats.",
                 ItemRows.Renewals =>
                     "Pièces enlevées de cet équipement, et ce qui a été monté à leur place. La pièce montée est un équipement de "
-                        + "cette visite, et sa propre page dit qu’elle est montée sur celui-ci. Une personne compétente qui a fait le "
+                        + "cette visite, et sa propre page dit qu’elle est montée sur celui-ci. Une personne qualifiée qui a fait le "
                         + "travail elle-même est aussi nommée comme surveillante.",
                 ItemRows.Remedies => "Réparations de cet équipement, et modifications.",
-                ItemRows.Releases =>
-                    "Décisions d’une personne compétente qu’un retrait antérieur de cet équipement a pris fin. Indiquez le "
-                        + "document qui l’a retiré, ou le jour. Si rien ne dit pourquoi il a pris fin, il compte comme corrigé quand un "
-                        + "renouvellement ou une réparation de l’équipement est enregistré, sinon comme examiné à nouveau.",
+                ItemRows.Releases => "Décisions d’une personne qualifiée qu’un retrait antérieur de cet équipement a pris fin. Indiquez le "
+                    + "document qui l’a retiré, ou le jour. Si rien ne dit pourquoi il a pris fin, il compte comme corrigé quand un "
+                    + "renouvellement ou une réparation de l’équipement est enregistré, sinon comme examiné à nouveau.",
                 _ => "Ce que cet équipement est devenu après son retrait.",
             };
 

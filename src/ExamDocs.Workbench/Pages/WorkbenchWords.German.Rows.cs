@@ -27,10 +27,10 @@ public abstract partial class WorkbenchWords
                 ItemRows.Renewals =>
                     "Teile, die von diesem Gegenstand abgenommen wurden, und was stattdessen angebracht wurde. Das angebrachte "
                         + "Teil ist ein Gegenstand dieses Auftrags, und seine eigene Seite sagt, dass es an diesem angebracht ist. Hat "
-                        + "eine befähigte Person die Arbeit selbst ausgeführt, wird sie auch als Aufsicht genannt.",
+                        + "eine sachkundige Person die Arbeit selbst ausgeführt, wird sie auch als Aufsicht genannt.",
                 ItemRows.Remedies => "Instandsetzungen dieses Gegenstands und Änderungen an ihm.",
                 ItemRows.Releases =>
-                    "Entscheidungen einer befähigten Person, dass eine frühere Aussonderung dieses Gegenstands beendet ist. Nennen "
+                    "Entscheidungen einer sachkundigen Person, dass eine frühere Aussonderung dieses Gegenstands beendet ist. Nennen "
                         + "Sie das Dokument, das ihn ausgesondert hat, oder den Tag. Steht nicht da, warum sie beendet ist, so gilt sie "
                         + "als behoben, wenn eine Erneuerung oder Instandsetzung des Gegenstands erfasst ist, sonst als erneut geprüft.",
                 _ => "Was nach der Aussonderung aus diesem Gegenstand wurde.",
