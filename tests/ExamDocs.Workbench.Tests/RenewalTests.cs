@@ -70,6 +70,12 @@ public sealed class RenewalTests(OpenedBrowser browser)
         await other.CloseAsync();
 
         await AnswerAllAsync(page, "harness");
+        await page.Locator("#tests summary").ClickAsync();
+        await page.Locator("#tests-0-description").FillAsync("hung in it");
+        await page.Locator("#tests-0-result").FillAsync("held");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add a test" }).ClickAsync();
+        await page.ArriveAsync("**/item/0?add=tests#tests");
+        await Assertions.Expect(page.Locator("#tests-1-description")).ToBeVisibleAsync();
         await SoundPage.RequireBothWaysAsync(page, "item-renewed");
         await page.SetViewportSizeAsync(1280, 900);
         await ReleaseWithoutGroundsAsync(page, harness[..^1] + "1");
@@ -207,6 +213,7 @@ public sealed class RenewalTests(OpenedBrowser browser)
                 }
             );
         record["renewals"]![0]!["doneBy"] = "cy";
+        record["examinations"]![0]!["tests"] = new JsonArray(new JsonObject { ["description"] = "hung in it", ["result"] = "held" });
         foreach (var (examination, category) in record["examinations"]!.AsArray().Zip(["harness", "rope-bridge"]))
         {
             examination!["observations"] = new JsonArray([
