@@ -115,7 +115,8 @@ public abstract partial class WorkbenchWords
                     "What is known of it from before is known under this id. Add an item with the new id and name this one as its "
                         + "former id.",
                 NotSavedBecause.RowIsAnother =>
-                    "Another page changed this entry meanwhile, added one or took one off. Load this page again and type it where it belongs.",
+                    "Another page changed this entry meanwhile, added one or took one off. Load this page again and type "
+                        + "it where it belongs.",
                 _ => "Another page was quicker.",
             };
 

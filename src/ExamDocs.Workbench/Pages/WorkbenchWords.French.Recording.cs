@@ -119,7 +119,8 @@ public abstract partial class WorkbenchWords
                     "Ce qu’on en sait d’avant est connu sous cet identifiant. Ajoutez un équipement avec le nouvel identifiant et indiquez "
                         + "celui-ci comme ancien identifiant.",
                 NotSavedBecause.RowIsAnother =>
-                    "Une autre page a entre-temps changé cette entrée, en a ajouté une ou en a enlevé une. Rechargez cette page et tapez-le à sa "
+                    "Une autre page a entre-temps changé cette entrée, en a ajouté une ou en a enlevé une. Rechargez "
+                        + "cette page et tapez-le à sa "
                         + "place.",
                 _ => "Une autre page a été plus rapide.",
             };

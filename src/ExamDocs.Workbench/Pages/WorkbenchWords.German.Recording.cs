@@ -120,7 +120,8 @@ public abstract partial class WorkbenchWords
                     "Was von früher bekannt ist, ist unter dieser Kennung bekannt. Fügen Sie einen Gegenstand mit der neuen Kennung hinzu "
                         + "und nennen Sie diese als seine frühere.",
                 NotSavedBecause.RowIsAnother =>
-                    "Eine andere Seite hat diesen Eintrag inzwischen geändert, einen hinzugefügt oder einen weggenommen. Laden Sie diese Seite "
+                    "Eine andere Seite hat diesen Eintrag inzwischen geändert, einen hinzugefügt oder einen weggenommen. "
+                        + "Laden Sie diese Seite "
                         + "neu, und tippen Sie es, wo es hingehört.",
                 _ => "Eine andere Seite war schneller.",
             };

@@ -3,7 +3,7 @@ using ExamDocs.UseCases.Recording;
 
 namespace ExamDocs.Workbench.Pages;
 
-/// <content>What the page of an item says about what was done to it: tests, renewals, repairs, releases, disposals; and who did it.</content>
+/// <content>What the pages say about what was done to an item, in rows, and about who did it.</content>
 public abstract partial class WorkbenchWords
 {
     /// <summary>The heading of a list, one of <see cref="ItemRows.Lists"/> or <see cref="PeopleRows.Lists"/>.</summary>
