@@ -1,5 +1,6 @@
 using System.Reflection;
 using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Recording;
 using ExamDocs.Workbench.Pages;
 using Microsoft.Playwright;
 
@@ -68,10 +69,18 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
             Assert.Equal(tag is "fr" ? Text(w, own).Replace(" :", "\u00A0:", StringComparison.Ordinal) : Text(w, own), Text(w, own))
         );
         Assert.All(Members, m => Assert.NotEqual(m, own.Member(m)));
-        Assert.All(Members.Where(m => english.Choices(m) is not null), m =>
+        Assert.All(Lists.Keys, list =>
+        {
+            string[] Told(WorkbenchWords w) => [w.EntriesOf(list), w.EntriesHow(list), w.AddEntry(list), w.TakeRowOff("1")];
+            Assert.DoesNotContain(Told(own), t => Told(english).Contains(t, StringComparer.Ordinal));
+            Assert.All(Lists[list], m => Assert.DoesNotContain(own.RowMember(list, m), Lists[list]));
+        });
+        Assert.All(Chosen.Where(m => english.Choices(m) is not null), m =>
             Assert.Equal(english.Choices(m)!.Select(c => c.Value), own.Choices(m)!.Select(c => c.Value))
         );
     }
+
+    private static readonly Dictionary<string, IReadOnlyList<string>> Lists = new(ItemRows.Lists.Concat(PeopleRows.Lists));
 
     private static readonly string[] Members =
     [
@@ -84,7 +93,10 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         "defect/cover-cut/danger",
         "examination/conclusion",
         "answer/cover-cut",
+        .. Lists.SelectMany(l => l.Value.Select(m => $"{l.Key}/0/{m}").Append($"{l.Key}/0")),
     ];
+
+    private static readonly string[] Chosen = [.. Members, "releases/because", "disposals/action"];
 
     /// <summary>What is said without anything to fill in.</summary>
     private static IReadOnlyList<PropertyInfo> Words =>

@@ -60,7 +60,7 @@ internal static class RecallCommand
         var id = item.Item.Id ?? Screen.Say($"(no id)");
         var others = item.OtherIds.Count == 0 ? "" : $" ({string.Join(", ", item.OtherIds)})";
         var marks = new[] { item.Item.Maker, item.Item.Model, item.Item.Serial, item.Owner }.Where(m => !string.IsNullOrWhiteSpace(m));
-        var stands = item.Why is null ? "" : $"\n    {item.Why}";
+        var stands = item.Why is null ? "" : $"\n    {Screen.Say(item.Why)}";
         return $"{id}{others}  {Screen.Say(Words(item.Verdict))}: {Screen.Say(Message.Join("; ", item.Reasons))}\n"
             + $"    {string.Join(", ", marks)}{stands}";
     }
@@ -94,7 +94,7 @@ internal static class RecallCommand
                     i.Verdict,
                     Reasons = i.Reasons.Select(r => r.Text),
                     i.Standing,
-                    i.Why,
+                    Why = i.Why?.Text,
                 }),
             },
             RuleJson.Options

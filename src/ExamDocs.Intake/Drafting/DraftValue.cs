@@ -31,7 +31,9 @@ internal static class DraftValue
             or "lastExamined"
             or "nextBy"
             or "becomesDangerOn"
-            or "on" => new TextNode("", TypedDate.Of(text, null)?.Iso ?? text),
+            or "on"
+            or "doneOn"
+            or "withdrawnOn" => new TextNode("", TypedDate.Of(text, null)?.Iso ?? text),
             "value" or "positionMm" or "userMassKg" or "cleanings" => Number(text),
             "neverUsed" or "selfEmployed" or "imminentRisk" or "notMarked" => Flag(text),
             "readingsMm" => new ListNode("", [.. Parts(text, BetweenReadings).Select(Number)]),

@@ -23,7 +23,7 @@ public sealed record RecalledItem(
     RecallVerdict Verdict,
     IReadOnlyList<Message> Reasons,
     Standing? Standing,
-    string? Why
+    Message? Why
 );
 
 /// <summary>Looks through a register for the kit that a maker's safety notice names.</summary>

@@ -50,7 +50,7 @@ internal sealed class DraftExamination(RecordDraft draft, string pointer)
     )
     {
         var id = draft.Text(FormattableString.Invariant($"/items/{item}/id"));
-        var at = Of(draft, item)?.Pointer ?? Place(All, draft.Count(All));
+        var at = Of(draft, item)?.Pointer ?? Next(draft);
         draft = draft.With($"{at}/item", id);
         if (row.List.Length == 0)
         {
@@ -64,8 +64,15 @@ internal sealed class DraftExamination(RecordDraft draft, string pointer)
             if (draft.HoldsOnly(place, row.Key))
                 draft = draft.Without(place);
         }
-        return draft.HoldsOnly(at, "item") ? draft.Without(at) : draft;
+        return WithoutEmpty(draft, item);
     }
+
+    /// <summary>Where the next examination is put.</summary>
+    public static string Next(RecordDraft draft) => Place(All, draft.Count(All));
+
+    /// <summary>The draft without the item's examination where it says nothing any more.</summary>
+    public static RecordDraft WithoutEmpty(RecordDraft draft, int item) =>
+        Of(draft, item) is { } now && draft.HoldsOnly(now.Pointer, "item") ? draft.Without(now.Pointer) : draft;
 
     private static bool IsOf(RecordDraft draft, string at, string id) =>
         string.Equals(draft.Text($"{at}/item"), id, StringComparison.Ordinal);

@@ -19,6 +19,9 @@ public enum NotSavedBecause
 
     /// <summary>What is known of the item from before is known under its id.</summary>
     IdIsOnRecord,
+
+    /// <summary>The row is not the one that the page shows: another page changed it, added one in its place, or took one off.</summary>
+    RowIsAnother,
 }
 
 /// <summary>What was typed and not saved.</summary>
@@ -48,19 +51,41 @@ public abstract class DraftFields
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(fields);
-        var left = new List<NotSaved>();
-        foreach (var field in fields.Where(f => IsKnown(f.Name) && !Same(f.Was, f.Now)))
+        var (left, all) = (new List<NotSaved>(), fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToList());
+        var page = all.ToDictionary(f => f.Name, StringComparer.Ordinal);
+        foreach (var field in all.Where(f => IsKnown(f.Name) && !Same(f.Was, f.Now)))
         {
             var stands = Value(draft, field.Name);
-            if (Same(stands, field.Now))
+            if (Rows?.Parts(field.Name) is { } row && !Rows.IsAsShown(draft, row, page))
+                left.Add(new NotSaved(field, stands, NotSavedBecause.RowIsAnother));
+            else if (Same(stands, field.Now))
                 continue;
-            if ((Same(stands, field.Was) ? WhyNot(draft, field) : NotSavedBecause.ChangedMeanwhile) is { } because)
+            else if ((Same(stands, field.Was) ? WhyNot(draft, field) : NotSavedBecause.ChangedMeanwhile) is { } because)
                 left.Add(new NotSaved(field, stands, because));
             else
                 draft = With(draft, field.Name, field.Now);
         }
         return (draft, left);
     }
+
+    /// <summary>The draft without a row, where that is the row that the page shows at its place.</summary>
+    /// <param name="draft">As it stands.</param>
+    /// <param name="row">For example renewals/0.</param>
+    /// <param name="fields">What came back of the page.</param>
+    public (RecordDraft Draft, IReadOnlyList<NotSaved> NotSaved) TakeOff(RecordDraft draft, string row, IEnumerable<TypedField> fields)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        ArgumentNullException.ThrowIfNull(fields);
+        if (Rows is not { } rows || rows.Parts(row) is not { } taken || rows.PointerTo(draft, taken) is null)
+            return (draft, []);
+        var page = fields.DistinctBy(f => f.Name, StringComparer.Ordinal).ToDictionary(f => f.Name, StringComparer.Ordinal);
+        return rows.IsAsShown(draft, taken, page)
+            ? (rows.Without(draft, taken), [])
+            : (draft, [new NotSaved(new TypedField(row, "", ""), "", NotSavedBecause.RowIsAnother)]);
+    }
+
+    /// <summary>The lists of the page that have rows; null where it has none.</summary>
+    public abstract RowLists? Rows { get; }
 
     /// <summary>False for a name that no page of ours has.</summary>
     public abstract bool IsKnown(string name);
@@ -70,6 +95,6 @@ public abstract class DraftFields
     private protected virtual NotSavedBecause? WhyNot(RecordDraft draft, TypedField field) => null;
 
     /// <summary>Forms turn line breaks into two characters.</summary>
-    private static bool Same(string one, string other) =>
+    internal static bool Same(string one, string other) =>
         string.Equals(one.ReplaceLineEndings("\n").Trim(), other.ReplaceLineEndings("\n").Trim(), StringComparison.Ordinal);
 }

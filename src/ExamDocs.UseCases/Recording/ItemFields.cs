@@ -76,6 +76,8 @@ public sealed class ItemFields(int item) : DraftFields
 
     private readonly string _item = FormattableString.Invariant($"/items/{item}");
 
+    public override RowLists Rows { get; } = new ItemRows(item);
+
     public override bool IsKnown(string name)
     {
         var (kind, rest) = Parts(name);
@@ -85,7 +87,7 @@ public sealed class ItemFields(int item) : DraftFields
             "examination" => Examination.Contains(rest, StringComparer.Ordinal),
             "answer" or "note" or "readings" => rest.Length is > 0 and <= 80,
             "defect" => Parts(rest) is { Kind.Length: > 0 and <= 80 } parts && DefectMembers.Contains(parts.Within, StringComparer.Ordinal),
-            _ => false,
+            _ => Rows.Parts(name) is { Member.Length: > 0 },
         };
     }
 
@@ -95,14 +97,16 @@ public sealed class ItemFields(int item) : DraftFields
         var (kind, rest) = Parts(name);
         if (kind is "item")
             return $"{_item}/{rest}";
+        if (Rows.Parts(name) is { } row)
+            return Rows.PointerTo(draft, row);
         if (DraftExamination.Of(draft, item) is not { } examination)
             return null;
         return kind switch
         {
-            "answer" => examination.Row("observations", "criterion", rest) is { } row ? $"{row}/state" : null,
-            "note" => examination.Row("observations", "criterion", rest) is { } row ? $"{row}/note" : null,
-            "defect" => examination.Row("defects", "criterion", Parts(rest).Kind) is { } row ? $"{row}/{Parts(rest).Within}" : null,
-            "readings" => examination.Row("diameters", "positionMm", rest) is { } row ? $"{row}/readingsMm" : null,
+            "answer" => examination.Row("observations", "criterion", rest) is { } at ? $"{at}/state" : null,
+            "note" => examination.Row("observations", "criterion", rest) is { } at ? $"{at}/note" : null,
+            "defect" => examination.Row("defects", "criterion", Parts(rest).Kind) is { } at ? $"{at}/{Parts(rest).Within}" : null,
+            "readings" => examination.Row("diameters", "positionMm", rest) is { } at ? $"{at}/readingsMm" : null,
             _ => $"{examination.Pointer}/{rest}",
         };
     }
@@ -112,6 +116,8 @@ public sealed class ItemFields(int item) : DraftFields
         var (kind, rest) = Parts(name);
         if (kind is "item")
             return rest is "id" ? Renamed(draft, typed) : draft.With($"{_item}/{rest}", typed);
+        if (Rows.Parts(name) is { } row)
+            return Rows.With(draft, row, typed);
         var (list, key, value, member) = kind switch
         {
             "answer" => ("observations", "criterion", rest, "state"),
@@ -145,6 +151,7 @@ public sealed class ItemFields(int item) : DraftFields
             if (string.Equals(draft.Text(whole), old, StringComparison.Ordinal))
                 draft = draft.With(whole, id);
         }
+        draft = ItemRows.Renamed(draft, old, id);
         return examination is null ? draft : draft.With($"{examination.Pointer}/item", id);
     }
 

@@ -12,7 +12,7 @@ internal static class StartedVisit
     private static readonly (string List, string[] Members)[] Workers =
     [
         ("/examinations", ["examiner", "author", "authenticatedBy"]),
-        ("/renewals", ["doneBy", "supervisedBy"]),
+        ("/renewals", ["doneBy", "supervisedBy", "retiedBy"]),
         ("/remedies", ["doneBy"]),
         ("/releases", ["by"]),
         ("/disposals", ["by"]),
@@ -61,7 +61,8 @@ internal static class StartedVisit
         && string.Equals(draft.Text(FormattableString.Invariant($"/people/{person}/name")), name, StringComparison.OrdinalIgnoreCase)
         && draft.Text(FormattableString.Invariant($"/people/{person}/id")).Length > 0;
 
-    private static string FreeId(RecordDraft draft)
+    /// <summary>An id that no person of the visit has.</summary>
+    internal static string FreeId(RecordDraft draft)
     {
         var n = 1;
         while (draft.IndexOf("/people", "id", FormattableString.Invariant($"ex{n}")) is not null)

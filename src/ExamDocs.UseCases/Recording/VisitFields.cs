@@ -29,12 +29,16 @@ public sealed class VisitFields : DraftFields
         "visit/enforcingAuthority/address",
     ];
 
-    public override bool IsKnown(string name) => Names.Contains(name, StringComparer.Ordinal);
+    public override RowLists Rows { get; } = new PeopleRows();
+
+    public override bool IsKnown(string name) => Names.Contains(name, StringComparer.Ordinal) || Rows.Parts(name) is { Member.Length: > 0 };
 
     public override string? PointerTo(RecordDraft draft, string name)
     {
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(name);
+        if (Rows.Parts(name) is { } row)
+            return Rows.PointerTo(draft, row);
         if (!name.StartsWith("examiner/", StringComparison.Ordinal))
             return $"/{name}";
         return Examiner(draft) is { } at ? FormattableString.Invariant($"/people/{at}/{name["examiner/".Length..]}") : null;
@@ -42,6 +46,8 @@ public sealed class VisitFields : DraftFields
 
     private protected override RecordDraft With(RecordDraft draft, string name, string typed)
     {
+        if (Rows.Parts(name) is { } row)
+            return Rows.With(draft, row, typed);
         if (PointerTo(draft, name) is null)
             draft = StartedVisit.WithExaminer(draft, "", "", "");
         else if (name is "examiner/name")

@@ -15,6 +15,13 @@ for (const form of document.querySelectorAll("form.drop")) {
   });
 }
 
+// A second click before the next page has come does nothing a second time.
+for (const form of document.querySelectorAll("form[data-once]")) {
+  let isSent = false;
+  form.addEventListener("submit", (event) => { if (isSent) event.preventDefault(); else isSent = true; });
+  addEventListener("pageshow", () => { isSent = false; });
+}
+
 // Recording: what is typed is saved as it is typed, and one key gives one answer. Without this script the buttons save.
 const sheet = document.querySelector("form.sheet");
 if (sheet) {
@@ -64,6 +71,13 @@ if (sheet) {
     for (const [name, value] of fields) {
       body.set(name, value);
       shown[name] = sent.get(name) ?? was[name] ?? "";
+      // A row is known by what stands in it: all of it goes along, as this page shows it.
+      const row = sheet.elements[name]?.closest?.("[data-row]");
+      for (const other of row?.querySelectorAll("input, select, textarea") ?? []) {
+        if (fields.has(other.name)) continue;
+        shown[other.name] = sent.get(other.name) ?? was[other.name] ?? "";
+        body.set(other.name, shown[other.name]);
+      }
     }
     body.set("was", JSON.stringify(shown));
     // It arrives although its page was left meanwhile; of that browsers allow 64 KiB.
@@ -135,12 +149,16 @@ if (sheet) {
     clearTimeout(timer);
     sheet.elements.was.value = JSON.stringify(was);
   });
+  // What keeps the page from being sent is shown, also in a section that is closed.
+  sheet.addEventListener("invalid", (event) => {
+    for (let part = event.target.closest("details"); part; part = part.parentElement.closest("details")) part.open = true;
+  }, true);
   addEventListener("beforeunload", (event) => { if (pending.size > 0 || busy) event.preventDefault(); });
   // What is answered while the next page is on its way is still saved; and a page that is shown again from memory is an old one.
   addEventListener("pagehide", () => { if (pending.size > 0) post(pending); });
   addEventListener("pageshow", (event) => { if (event.persisted) location.reload(); });
 
-  const isVisible = (element) => element.offsetParent !== null;
+  const isVisible = (element) => element.checkVisibility();
   const go = (element) => {
     if (!element) return;
     element.focus({ preventScroll: true });

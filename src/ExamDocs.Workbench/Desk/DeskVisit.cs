@@ -26,7 +26,8 @@ public sealed class DeskVisit(string id, string folder)
     /// <summary>Where sheets of labels are written to.</summary>
     public string SheetFolder => Path.Combine(folder, "sheets");
 
-    public DateTime TouchedAt => Directory.GetLastWriteTimeUtc(folder);
+    /// <summary>When something was last dropped for it or typed into it.</summary>
+    public DateTime TouchedAt => Draft is { } draft ? File.GetLastWriteTimeUtc(draft) : Directory.GetLastWriteTimeUtc(folder);
 
     /// <summary>How often something was dropped for it.</summary>
     public int Rounds =>

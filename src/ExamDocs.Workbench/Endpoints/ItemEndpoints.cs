@@ -39,7 +39,7 @@ internal static class ItemEndpoints
         if (recording.Find(id) is not var (visit, before) || at >= before.Count("/items"))
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync(cancellation);
-        var notSaved = recording.Change(visit, draft => new ItemFields(at).Save(draft, TypedForm.Fields(form)));
+        var notSaved = recording.Change(visit, draft => RowButtons.Save(draft, new ItemFields(at), form));
         var criteria = ItemProgress.Of(recording.Find(id)!.Value.Draft.Record, recording.Rules)[at].Category?.Criteria ?? [];
         var photosRefused = PhotoEndpoints.Save(visit, at, criteria, form, recording);
         if (notSaved.Count + photosRefused.Count > 0)
@@ -54,7 +54,8 @@ internal static class ItemEndpoints
             );
         var query = places.Count == 0 ? "" : $"?place={Uri.EscapeDataString(string.Join(' ', places))}";
         var back = form[PhotoFields.Remove].ToString() is { Length: > 0 } removed ? $"#criterion-{Uri.EscapeDataString(removed)}" : "";
-        return Answer.SeeOther(string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}{query}{back}"));
+        var page = string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}{query}");
+        return Answer.SeeOther(RowButtons.After(page, new ItemRows(at), form) ?? page + back);
     }
 
     private static async Task<IResult> PageAsync(
@@ -76,7 +77,10 @@ internal static class ItemEndpoints
             new ItemModel(
                 visit,
                 at,
-                new Sheet(draft, new ItemFields(at), now?.Findings ?? [], left.Fields, recording.Words),
+                RowButtons.Shown(
+                    new Sheet(draft, new ItemFields(at), now?.Findings ?? [], left.Fields, recording.Words),
+                    context.Request.Query
+                ),
                 progress[at],
                 now?.Visit?.Items.ElementAtOrDefault(at),
                 last,

@@ -132,11 +132,16 @@ internal static class RecordEndpoints
         return (added, (at, null));
     }
 
-    private static async Task<IResult> ParticularsAsync(string id, RecordingDesk recording, CancellationToken cancellation) =>
-        await ShowParticularsAsync(id, recording, [], cancellation);
+    private static async Task<IResult> ParticularsAsync(
+        string id,
+        HttpContext context,
+        RecordingDesk recording,
+        CancellationToken cancellation
+    ) => await ShowParticularsAsync(id, context, recording, [], cancellation);
 
     private static async Task<IResult> ShowParticularsAsync(
         string id,
+        HttpContext context,
         RecordingDesk recording,
         IReadOnlyList<NotSaved> notSaved,
         CancellationToken cancellation
@@ -148,7 +153,7 @@ internal static class RecordEndpoints
         return Answer.Page<ParticularsPage>(
             new ParticularsModel(
                 visit,
-                new Sheet(draft, new VisitFields(), findings, notSaved, recording.Words),
+                RowButtons.Shown(new Sheet(draft, new VisitFields(), findings, notSaved, recording.Words), context.Request.Query),
                 recording.Rules,
                 recording.Words
             ),
@@ -161,9 +166,10 @@ internal static class RecordEndpoints
         if (recording.Find(id) is not var (visit, _))
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync(cancellation);
-        var notSaved = recording.Change(visit, draft => new VisitFields().Save(draft, TypedForm.Fields(form)));
+        var notSaved = recording.Change(visit, draft => RowButtons.Save(draft, new VisitFields(), form));
         if (notSaved.Count > 0)
-            return await ShowParticularsAsync(id, recording, notSaved, cancellation);
-        return Answer.SeeOther(form["go"] == "next" ? $"/visit/{id}/record" : $"/visit/{id}/particulars");
+            return await ShowParticularsAsync(id, context, recording, notSaved, cancellation);
+        var page = $"/visit/{id}/particulars";
+        return Answer.SeeOther(form["go"] == "next" ? $"/visit/{id}/record" : RowButtons.After(page, new PeopleRows(), form) ?? page);
     }
 }

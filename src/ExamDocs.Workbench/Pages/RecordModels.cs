@@ -23,6 +23,26 @@ public sealed record Sheet(
     WorkbenchWords Words
 )
 {
+    /// <summary>The list of rows that is shown open, whatever is in it; null for none.</summary>
+    public string? OpenRows { get; init; }
+
+    /// <summary>Whether a row is to be added to that list.</summary>
+    public bool IsRowAdded { get; init; }
+
+    /// <summary>How many rows of a list are shown: those there are, and one to type in where there is none or one is to be added.</summary>
+    public int RowsShown(string list) =>
+        Fields.Rows!.Count(Draft, list) is var count
+        && (count == 0 || (IsRowAdded && string.Equals(list, OpenRows, StringComparison.Ordinal)))
+            ? count + 1
+            : count;
+
+    /// <summary>Every row, for example renewals/0: what was found of it is told there.</summary>
+    public IEnumerable<string> Rows =>
+        Fields.Rows!.Members.Keys.SelectMany(l => Enumerable.Range(0, RowsShown(l)).Select(n => FormattableString.Invariant($"{l}/{n}")));
+
+    /// <summary>Every field in a row.</summary>
+    public IEnumerable<string> RowNames => Rows.SelectMany(r => Fields.Rows!.Members[r.Split('/')[0]].Select(m => $"{r}/{m}"));
+
     public string Value(string name) => Fields.Value(Draft, name);
 
     /// <summary>What was found at the field's own place, each sentence once; what only follows from something else is not told.</summary>
@@ -61,7 +81,11 @@ public sealed record RecordModel(
 );
 
 /// <summary>The particulars of a visit that is recorded here.</summary>
-public sealed record ParticularsModel(DeskVisit Visit, Sheet Sheet, KnownRules Rules, WorkbenchWords Words);
+public sealed record ParticularsModel(DeskVisit Visit, Sheet Sheet, KnownRules Rules, WorkbenchWords Words)
+{
+    /// <summary>Every field of the page.</summary>
+    public IReadOnlyList<string> Names => [.. VisitFields.Names, .. Sheet.RowNames];
+}
 
 /// <summary>One item of a visit that is recorded here.</summary>
 public sealed record ItemModel(
@@ -81,6 +105,13 @@ public sealed record ItemModel(
     /// <summary>By criterion why a photo that was sent is not kept.</summary>
     public IReadOnlyDictionary<string, string> PhotosRefused { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
 
+    /// <summary>The people of the visit, to pick from.</summary>
+    public IReadOnlyList<(string Value, string Label)> People =>
+        [.. Sheet.Draft.Record.People.Where(p => p.Id is { Length: > 0 }).Select(p => (p.Id!, p.Name ?? p.Id!))];
+
+    /// <summary>Whether something is fitted to it.</summary>
+    public bool HasPart => Id.Length > 0 && Sheet.Draft.IndexOf("/items", "fittedTo", Id) is not null;
+
     public string Id => Sheet.Draft.Text(FormattableString.Invariant($"/items/{At}/id"));
 
     public Category? Category => Progress.Category;
@@ -97,5 +128,6 @@ public sealed record ItemModel(
             ),
             .. Places.Select(p => $"readings/{p}"),
             .. ItemFields.Examination.Select(m => $"examination/{m}"),
+            .. Sheet.RowNames,
         ];
 }

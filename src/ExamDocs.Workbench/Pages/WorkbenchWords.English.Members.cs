@@ -42,7 +42,7 @@ public abstract partial class WorkbenchWords
                     ("lost", "lost"),
                     ("destroyed", "destroyed"),
                 ],
-                _ => null,
+                _ => ChoicesOfRow(name),
             };
 
         protected override string OfVisit(string name) =>

@@ -97,6 +97,8 @@ public abstract partial class WorkbenchWords
         public override string NotSavedIs(NotSaved one)
         {
             ArgumentNullException.ThrowIfNull(one);
+            if (IsRow(one.Field.Name))
+                return $"{OfRow(one.Field.Name)} was not taken off. {Because(one.Because)}";
             var stands = one.Stands.Length > 0 ? $"\"{one.Stands}\"" : "nothing";
             var typed = one.Field.Now.Length > 0 ? $"\"{one.Field.Now}\"" : "nothing";
             return one.Because is NotSavedBecause.ChangedMeanwhile
@@ -112,6 +114,9 @@ public abstract partial class WorkbenchWords
                 NotSavedBecause.IdIsOnRecord =>
                     "What is known of it from before is known under this id. Add an item with the new id and name this one as its "
                         + "former id.",
+                NotSavedBecause.RowIsAnother =>
+                    "Another page changed this entry meanwhile, added one or took one off. Load this page again and type "
+                        + "it where it belongs.",
                 _ => "Another page was quicker.",
             };
 

@@ -43,7 +43,7 @@ public abstract partial class WorkbenchWords
                     ("lost", "perdu"),
                     ("destroyed", "détruit"),
                 ],
-                _ => null,
+                _ => ChoicesOfRow(name),
             };
 
         protected override string OfVisit(string name) =>

@@ -101,6 +101,8 @@ public abstract partial class WorkbenchWords
         public override string NotSavedIs(NotSaved one)
         {
             ArgumentNullException.ThrowIfNull(one);
+            if (IsRow(one.Field.Name))
+                return $"{OfRow(one.Field.Name)} n’a pas été enlevé. {Because(one.Because)}";
             var stands = one.Stands.Length > 0 ? $"«\u00A0{one.Stands}\u00A0»" : "rien";
             var typed = one.Field.Now.Length > 0 ? $"«\u00A0{one.Field.Now}\u00A0»" : "rien";
             return one.Because is NotSavedBecause.ChangedMeanwhile
@@ -116,6 +118,10 @@ public abstract partial class WorkbenchWords
                 NotSavedBecause.IdIsOnRecord =>
                     "Ce qu’on en sait d’avant est connu sous cet identifiant. Ajoutez un équipement avec le nouvel identifiant et indiquez "
                         + "celui-ci comme ancien identifiant.",
+                NotSavedBecause.RowIsAnother =>
+                    "Une autre page a entre-temps changé cette entrée, en a ajouté une ou en a enlevé une. Rechargez "
+                        + "cette page et tapez-le à sa "
+                        + "place.",
                 _ => "Une autre page a été plus rapide.",
             };
 

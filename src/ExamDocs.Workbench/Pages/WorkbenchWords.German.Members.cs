@@ -42,7 +42,7 @@ public abstract partial class WorkbenchWords
                     ("lost", "verloren"),
                     ("destroyed", "vernichtet"),
                 ],
-                _ => null,
+                _ => ChoicesOfRow(name),
             };
 
         protected override string OfVisit(string name) =>

@@ -102,6 +102,8 @@ public abstract partial class WorkbenchWords
         public override string NotSavedIs(NotSaved one)
         {
             ArgumentNullException.ThrowIfNull(one);
+            if (IsRow(one.Field.Name))
+                return $"{OfRow(one.Field.Name)} wurde nicht weggenommen. {Because(one.Because)}";
             var stands = one.Stands.Length > 0 ? $"„{one.Stands}“" : "nichts";
             var typed = one.Field.Now.Length > 0 ? $"„{one.Field.Now}“" : "nichts";
             return one.Because is NotSavedBecause.ChangedMeanwhile
@@ -117,6 +119,10 @@ public abstract partial class WorkbenchWords
                 NotSavedBecause.IdIsOnRecord =>
                     "Was von früher bekannt ist, ist unter dieser Kennung bekannt. Fügen Sie einen Gegenstand mit der neuen Kennung hinzu "
                         + "und nennen Sie diese als seine frühere.",
+                NotSavedBecause.RowIsAnother =>
+                    "Eine andere Seite hat diesen Eintrag inzwischen geändert, einen hinzugefügt oder einen weggenommen. "
+                        + "Laden Sie diese Seite "
+                        + "neu, und tippen Sie es, wo es hingehört.",
                 _ => "Eine andere Seite war schneller.",
             };
 

@@ -1,5 +1,7 @@
 using System.Globalization;
+using ExamDocs.Core.Determination;
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Sentences;
 using ExamDocs.Intake.Drafting;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.UseCases.Registered;
@@ -25,6 +27,14 @@ public abstract partial class WorkbenchWords
         return message.In(Messages);
     }
 
+    /// <summary>Why an item has its outcome, in this language.</summary>
+    public string Say(Reason reason)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        var said = reason.Said.In(Sentences);
+        return said.Length > 0 ? char.ToUpper(said[0], CultureInfo.InvariantCulture) + said[1..] : said;
+    }
+
     /// <summary>Of a visit recorded here: for whom, when and under what reference, as far as that is known.</summary>
     public string VisitCalled(RecordDraft draft)
     {
@@ -35,6 +45,14 @@ public abstract partial class WorkbenchWords
     }
 
     private MessageLanguage Messages => ReadPrintStyle.Screen(Tag) ?? MessageLanguage.English;
+
+    private SentenceBook Sentences =>
+        Tag switch
+        {
+            "de" => SentenceBook.German,
+            "fr" => SentenceBook.French,
+            _ => SentenceBook.English,
+        };
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 

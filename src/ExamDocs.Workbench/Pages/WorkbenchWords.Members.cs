@@ -27,7 +27,7 @@ public abstract partial class WorkbenchWords
             "answer" => $"{name["answer/".Length..]}{Colon}{AnswerWord}",
             "note" => $"{name["note/".Length..]}{Colon}{NoteWord}",
             "readings" => $"{Diameters}{Colon}{AtPlace(name["readings/".Length..])}",
-            _ => name,
+            _ => OfRow(name),
         };
     }
 

@@ -36,6 +36,22 @@ public sealed class VisitFieldsTests
         Assert.Equal("Ada Fenner", Assert.Single(draft.Record.People).Name);
     }
 
+    [Fact]
+    public void Whoever_else_worked_gets_an_id_to_be_picked_by_and_the_examiner_is_not_among_them()
+    {
+        const string Work = """{"item":"A","examinedOn":"2025-11-10","examiner":"ex1"}""";
+        var draft = Typed(Earlier.Replace("WORK", Work, StringComparison.Ordinal), "people/0/name", "Cy Vale");
+        Assert.Equal(("ex2", "Cy Vale"), (draft.Text("/people/1/id"), draft.Text("/people/1/name")));
+        Assert.Equal((1, "ex1"), (Visit.Rows.Count(draft, "people"), draft.Text("/visit/examiner")));
+        // A page that took the examiner for somebody else neither renames nor takes off whoever stands there now.
+        draft = draft.With("/visit/examiner", "ex2");
+        TypedField[] shown = [new("people/0/name", "Cy Vale", "Di Vale")];
+        Assert.Equal(NotSavedBecause.RowIsAnother, Assert.Single(Visit.Save(draft, shown).NotSaved).Because);
+        Assert.Equal(2, Visit.TakeOff(draft, "people/0", [new("people/0/name", "Cy Vale", "Cy Vale")]).Draft.Record.People.Count);
+        draft = Visit.TakeOff(draft.With("/visit/examiner", "ex1"), "people/0", [new("people/0/name", "Cy Vale", "Cy Vale")]).Draft;
+        Assert.Equal("Ada Fenn", Assert.Single(draft.Record.People).Name);
+    }
+
     private static RecordDraft Typed(string json, string name, string typed)
     {
         var draft = RecordDraft.Read(Encoding.UTF8.GetBytes(json)).Draft!;

@@ -89,7 +89,7 @@ public sealed class RecallItemsTests : IDisposable
         Import(Visit("V-1", Spring).Bridge("RB-1", "Q250").Bridge("RB-2", null).Bridge("RB-3", "Q150", i => i.Cut()));
         var found = Found();
         Assert.Equal(["RB-3", "RB-2", "RB-1"], found.Select(i => i.Item.Id));
-        Assert.Contains("withdrawn on 11 May 2026", found[0].Why, StringComparison.Ordinal);
+        Assert.Contains("withdrawn on 11 May 2026", found[0].Why!.Text, StringComparison.Ordinal);
         Assert.Equal(["no serial number is on record"], found[1].Reasons.Select(r => r.Text));
     }
 

@@ -1,4 +1,5 @@
 using ExamDocs.UseCases.Recording;
+using ExamDocs.UseCases.Registered;
 using ExamDocs.Workbench.Desk;
 
 namespace ExamDocs.Workbench.Tests.Desk;
@@ -34,6 +35,27 @@ public sealed class DraftsTests : IDisposable
             StringComparer.Ordinal
         );
         Assert.Equal([DeskVisit.DraftName], Directory.EnumerateFiles(Path.Combine(_folder.FullName, "round-1")).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public void The_visit_that_was_typed_in_last_is_the_first_on_the_desk()
+    {
+        var desk = new DeskFolder(
+            new WorkbenchRequest
+            {
+                Register = new RegisterPlace("none", null),
+                DataFolder = Path.Combine(_folder.FullName, "data"),
+                Today = () => OpenedWorkbench.Today,
+            }
+        );
+        foreach (var (id, typed) in new[] { ("aa", 9), ("bb", 12), ("cc", 10) })
+        {
+            var visit = Directory.CreateDirectory(Path.Combine(_folder.FullName, "data", "desk", id));
+            var draft = Path.Combine(visit.CreateSubdirectory("round-1").FullName, DeskVisit.DraftName);
+            File.WriteAllText(draft, """{"format":"examdocs/1","visit":{}}""");
+            File.SetLastWriteTimeUtc(draft, new DateTime(2026, 5, 12, typed, 0, 0, DateTimeKind.Utc));
+        }
+        Assert.Equal(["bb", "cc", "aa"], desk.Visits.Select(v => v.Id));
     }
 
     [Fact]
