@@ -82,14 +82,14 @@ public sealed record SurvivalStep
     /// <summary>
     /// The 95 % interval from log(-log(share)), which stays between 0 and 1 (Kalbfleisch and Prentice); null where none is left.
     /// </summary>
-    public Interval? Interval
+    public ConfidenceInterval? Interval
     {
         get
         {
             if (Share <= 0)
                 return null;
-            var half = Statistics.Interval.Z * Math.Sqrt(_sum) / Math.Abs(Math.Log(Share));
-            return new Interval(Math.Pow(Share, Math.Exp(half)), Math.Pow(Share, Math.Exp(-half)));
+            var half = ConfidenceInterval.Z * Math.Sqrt(_sum) / Math.Abs(Math.Log(Share));
+            return new ConfidenceInterval(Math.Pow(Share, Math.Exp(half)), Math.Pow(Share, Math.Exp(-half)));
         }
     }
 }

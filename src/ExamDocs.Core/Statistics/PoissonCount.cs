@@ -8,9 +8,9 @@ public static class PoissonCount
     private const double Tail = 0.025;
 
     /// <exception cref="ArgumentOutOfRangeException">The count is negative.</exception>
-    public static Interval Garwood(int count)
+    public static ConfidenceInterval Garwood(int count)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(count);
-        return new Interval(count == 0 ? 0 : Gamma.InvCDF(count, 1, Tail), Gamma.InvCDF(count + 1, 1, 1 - Tail));
+        return new ConfidenceInterval(count == 0 ? 0 : Gamma.InvCDF(count, 1, Tail), Gamma.InvCDF(count + 1, 1, 1 - Tail));
     }
 }

@@ -12,11 +12,11 @@ public sealed class Proportion
         ArgumentOutOfRangeException.ThrowIfNegative(count);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, total);
         (Count, Total, Value) = (count, total, (double)count / total);
-        var z2 = Interval.Z * Interval.Z;
+        var z2 = ConfidenceInterval.Z * ConfidenceInterval.Z;
         var middle = count + (z2 / 2);
-        var half = Interval.Z * Math.Sqrt((z2 / 4) + (count * (1 - Value)));
+        var half = ConfidenceInterval.Z * Math.Sqrt((z2 / 4) + (count * (1 - Value)));
         // At the ends the exact bound is 0 or 1; the formula misses it by rounding.
-        Wilson = new Interval(count == 0 ? 0 : (middle - half) / (total + z2), count == total ? 1 : (middle + half) / (total + z2));
+        Wilson = new ConfidenceInterval(count == 0 ? 0 : (middle - half) / (total + z2), count == total ? 1 : (middle + half) / (total + z2));
     }
 
     public int Count { get; }
@@ -26,5 +26,5 @@ public sealed class Proportion
     /// <summary>From 0 to 1.</summary>
     public double Value { get; }
 
-    public Interval Wilson { get; }
+    public ConfidenceInterval Wilson { get; }
 }

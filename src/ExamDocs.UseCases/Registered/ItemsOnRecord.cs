@@ -53,6 +53,9 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
         return (things.Shown(things.Of(tags.Take(most).SelectMany(tag => tag))), tags.Count);
     }
 
+    /// <summary>What every visit recorded of every item, with all that was decided.</summary>
+    public IReadOnlyList<ItemEntry> Everything => All;
+
     /// <summary>A list of one's own, to add to.</summary>
     private List<ItemEntry> All => [.. _all ??= ReadAll()];
 

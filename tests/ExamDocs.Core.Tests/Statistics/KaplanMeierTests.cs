@@ -74,7 +74,7 @@ public sealed class KaplanMeierTests
     {
         var last = new KaplanMeier(PublishedLifetimes.Placebo).Steps[^1];
 
-        Assert.Equal((0d, (double?)null, (Interval?)null), (last.Share, last.StandardError, last.Interval));
+        Assert.Equal((0d, (double?)null, (ConfidenceInterval?)null), (last.Share, last.StandardError, last.Interval));
     }
 
     [Fact]
