@@ -16,7 +16,10 @@ public sealed class Proportion
         var middle = count + (z2 / 2);
         var half = ConfidenceInterval.Z * Math.Sqrt((z2 / 4) + (count * (1 - Value)));
         // At the ends the exact bound is 0 or 1; the formula misses it by rounding.
-        Wilson = new ConfidenceInterval(count == 0 ? 0 : (middle - half) / (total + z2), count == total ? 1 : (middle + half) / (total + z2));
+        Wilson = new ConfidenceInterval(
+            count == 0 ? 0 : (middle - half) / (total + z2),
+            count == total ? 1 : (middle + half) / (total + z2)
+        );
     }
 
     public int Count { get; }

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Statistics;
+using MathNet.Numerics.Statistics;
 using NodaTime;
 
 namespace ExamDocs.Templates.Lessons;
@@ -116,6 +117,12 @@ public sealed record SurvivalGroup(string? Name, KaplanMeier Curve, double Month
 public sealed record WearGroup(string? Name, IReadOnlyList<double> MmPerMonth)
 {
     public bool IsTooFew => MmPerMonth.Count < LessonsModel.LeastToCompare;
+
+    public double Median => MmPerMonth.Median();
+
+    public double LowerQuartile => MmPerMonth.LowerQuartile();
+
+    public double UpperQuartile => MmPerMonth.UpperQuartile();
 }
 
 /// <param name="Category">Id of the category.</param>
