@@ -65,9 +65,8 @@ internal static class TeachCommand
         }
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
-            Console.WriteLine(
-                string.Create(CultureInfo.InvariantCulture, $"{result.Lessons!.Items} items of {result.Lessons.Visits} visits counted")
-            );
+            var (visits, items) = result.Counted;
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{items} items of {visits} visits counted"));
             Console.WriteLine(file.FullName);
             if (workbook is not null)
                 Console.WriteLine(workbook.FullName);

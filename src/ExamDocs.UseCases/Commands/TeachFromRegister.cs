@@ -38,7 +38,11 @@ public sealed record TeachRequest(string Place, string OutFile, LocalDate Today)
 /// <param name="Lessons">What was counted; null where nothing was.</param>
 /// <param name="Refused">Why nothing was written; null where it was.</param>
 /// <param name="Failure">Why disk or browser stopped the run; null where nothing did.</param>
-public sealed record TeachResult(Lessons? Lessons, string? Refused, string? Failure);
+public sealed record TeachResult(RecordLessons? Lessons, string? Refused, string? Failure)
+{
+    /// <summary>Visits and items that were counted.</summary>
+    public (int Visits, int Items) Counted => (Lessons?.Visits ?? 0, Lessons?.Items ?? 0);
+}
 
 /// <summary>
 /// Prints what the records of a register teach, with a workbook of the same numbers. It decides on no item; the pages are not numbered
@@ -77,7 +81,7 @@ public static class TeachFromRegister
     }
 
     private static async Task<(byte[]? Pages, string? Fault)> PrintAsync(
-        Lessons lessons,
+        RecordLessons lessons,
         TeachRequest request,
         CancellationToken cancellation
     )

@@ -10,7 +10,7 @@ internal static class LessonsTables
 {
     private static readonly LessonsPhrases Words = LessonsPhrases.Languages.English;
 
-    public static IReadOnlyList<TableSheet> Of(Lessons lessons) =>
+    public static IReadOnlyList<TableSheet> Of(RecordLessons lessons) =>
         [
             ReadFirst(lessons),
             Rates(lessons.Rates),
@@ -21,7 +21,7 @@ internal static class LessonsTables
             Agreement(lessons.Agreement),
         ];
 
-    private static TableSheet ReadFirst(Lessons lessons)
+    private static TableSheet ReadFirst(RecordLessons lessons)
     {
         string[] sentences =
         [

@@ -14,19 +14,19 @@ internal static class ReadLessons
     /// <returns>Null where nothing was examined.</returns>
     /// <exception cref="FileNotFoundException">There is no register at that place.</exception>
     /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
-    public static Lessons? From(string place, string? employer, LocalDate today)
+    public static RecordLessons? From(string place, string? employer, LocalDate today)
     {
         using var register = DocumentRegister.OpenToRead(place, today);
         return Of(new ItemsOnRecord(register, today).Everything, employer);
     }
 
-    internal static Lessons? Of(IReadOnlyList<ItemEntry> entries, string? employer)
+    internal static RecordLessons? Of(IReadOnlyList<ItemEntry> entries, string? employer)
     {
         var items = ItemHistories.Of(entries, employer);
         if (items.Count == 0)
             return null;
         var days = items.SelectMany(i => i.Examined).Select(l => l.Day).ToList();
-        return new Lessons
+        return new RecordLessons
         {
             Employer = employer,
             Visits = entries

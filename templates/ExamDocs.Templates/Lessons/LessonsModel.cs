@@ -30,10 +30,10 @@ public sealed class LessonsModel
     /// <param name="on">The day of the page.</param>
     /// <param name="letterhead">The issuer's; null for none.</param>
     /// <param name="softwareVersion">Version of the software that made it.</param>
-    public LessonsModel(Lessons lessons, LocalDate on, Letterhead? letterhead, string softwareVersion) =>
+    public LessonsModel(RecordLessons lessons, LocalDate on, Letterhead? letterhead, string softwareVersion) =>
         (Lessons, On, Letterhead, SoftwareVersion) = (lessons, on, letterhead, softwareVersion);
 
-    public Lessons Lessons { get; }
+    public RecordLessons Lessons { get; }
 
     public LocalDate On { get; }
 
@@ -43,7 +43,7 @@ public sealed class LessonsModel
 }
 
 /// <summary>What was counted in a register.</summary>
-public sealed record Lessons
+public sealed record RecordLessons
 {
     /// <summary>Whose kit; null for everybody's in the register.</summary>
     public string? Employer { get; init; }

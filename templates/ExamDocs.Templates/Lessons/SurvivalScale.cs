@@ -16,6 +16,11 @@ internal sealed class SurvivalScale
     public const double Bottom = 540;
     public const double AgeLine = 576;
     public const double CurveWidth = 6;
+    public const double RestWidth = 2;
+
+    /// <summary>Our own choice: with fewer at risk the curve is drawn thin.</summary>
+    public const int LeastAtRisk = 10;
+
     public const double TickHalf = 9;
     public const double HalfFigure = 9;
 
@@ -44,11 +49,28 @@ internal sealed class SurvivalScale
 
     public static double Y(double share) => Bottom - (share * (Bottom - Top));
 
-    /// <summary>The curve as steps: level to each event, then down.</summary>
+    /// <summary>
+    /// The curve as steps, level to each event and then down, as far as enough are at risk: beyond, one bridge moves it far.
+    /// </summary>
     public string Steps(KaplanMeier curve) =>
-        $"M{Place(Left)} {Place(Y(1))}"
-        + string.Concat(curve.Steps.Select(s => $"H{Place(X(s.Age))}V{Place(Y(s.Share))}"))
-        + $"H{Place(X(End(curve)))}";
+        $"M{Place(Left)} {Place(Y(1))}" + Steps(curve.Steps.TakeWhile(IsSure)) + $"H{Place(X(SureUntil(curve)))}";
+
+    /// <summary>The rest of the curve; empty where there is none.</summary>
+    public string Rest(KaplanMeier curve)
+    {
+        var rest = curve.Steps.SkipWhile(IsSure).ToList();
+        return rest.Count == 0
+            ? ""
+            : $"M{Place(X(rest[0].Age))} {Place(Y(ShareBefore(curve, rest[0])))}{Steps(rest)}H{Place(X(End(curve)))}";
+    }
+
+    private string Steps(IEnumerable<SurvivalStep> steps) => string.Concat(steps.Select(s => $"H{Place(X(s.Age))}V{Place(Y(s.Share))}"));
+
+    private static bool IsSure(SurvivalStep step) => step.AtRisk >= LeastAtRisk;
+
+    private static double SureUntil(KaplanMeier curve) => curve.Steps.FirstOrDefault(s => !IsSure(s))?.Age ?? End(curve);
+
+    private static double ShareBefore(KaplanMeier curve, SurvivalStep step) => curve.Steps.LastOrDefault(s => s.Age < step.Age)?.Share ?? 1;
 
     /// <summary>The interval as an area; it begins with the first event and ends where none is left.</summary>
     public string Band(KaplanMeier curve)

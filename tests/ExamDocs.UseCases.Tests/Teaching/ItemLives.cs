@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Core.Records;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Registered;
@@ -8,7 +9,7 @@ namespace ExamDocs.UseCases.Tests.Teaching;
 /// <summary>What visits recorded of items, written down in a line each.</summary>
 internal static class ItemLives
 {
-    private static int visit;
+    private static int _visit;
 
     /// <param name="id">Of the item.</param>
     /// <param name="day">Of the examination.</param>
@@ -27,7 +28,7 @@ internal static class ItemLives
         string? noted = null
     )
     {
-        var number = Interlocked.Increment(ref visit);
+        var number = Interlocked.Increment(ref _visit);
         var item = new Item
         {
             Id = id,
@@ -55,7 +56,7 @@ internal static class ItemLives
         {
             Visit = new Visit
             {
-                Reference = $"V-{number}",
+                Reference = FormattableString.Invariant($"V-{number}"),
                 Employer = new Party { Name = "Harrowmere Tree Works" },
                 ExaminedOn = day,
             },
@@ -68,7 +69,7 @@ internal static class ItemLives
 
     private static PartialDate Date(string text)
     {
-        var parts = text.Split('-').Select(int.Parse).ToList();
+        var parts = text.Split('-').Select(p => int.Parse(p, CultureInfo.InvariantCulture)).ToList();
         return new PartialDate(parts[0], parts.Count > 1 ? parts[1] : null, parts.Count > 2 ? parts[2] : null);
     }
 

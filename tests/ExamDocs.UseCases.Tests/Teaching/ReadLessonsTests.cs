@@ -50,8 +50,14 @@ public sealed class ReadLessonsTests
     [Fact]
     public void Twenty_of_a_kind_are_compared_and_nineteen_are_too_few()
     {
-        ItemEntry[] twenty = [.. Enumerable.Range(100, 20).Select(n => ItemLives.Seen($"A-{n}", One, hardware: "ring"))];
-        ItemEntry[] others = [.. Enumerable.Range(200, 20).Select(n => ItemLives.Seen($"B-{n}", One, hardware: "swivel"))];
+        ItemEntry[] twenty =
+        [
+            .. Enumerable.Range(100, 20).Select(n => ItemLives.Seen(FormattableString.Invariant($"A-{n}"), One, hardware: "ring")),
+        ];
+        ItemEntry[] others =
+        [
+            .. Enumerable.Range(200, 20).Select(n => ItemLives.Seen(FormattableString.Invariant($"B-{n}"), One, hardware: "swivel")),
+        ];
 
         Assert.False(Hardware([.. twenty, .. others]).IsTooFew);
         Assert.True(Hardware([.. twenty, .. others.Skip(1)]).IsTooFew);
@@ -122,5 +128,5 @@ public sealed class ReadLessonsTests
     public void Kit_without_bridges_has_no_survival() =>
         Assert.All(Lessons(ItemLives.Seen("L", One, category: "lanyard")).Survival, s => Assert.Empty(s.Groups));
 
-    private static Lessons Lessons(params ItemEntry[] entries) => ReadLessons.Of(entries, null)!;
+    private static RecordLessons Lessons(params ItemEntry[] entries) => ReadLessons.Of(entries, null)!;
 }

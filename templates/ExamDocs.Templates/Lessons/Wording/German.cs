@@ -15,15 +15,15 @@ internal sealed class German : LessonsPhrases
 
     public override string Period => "Geprüft";
     public override string ThisRegisterOnly =>
-        "Diese Zahlen gelten nur für dieses Register. Sie entscheiden über keinen Gegenstand und setzen keine Grenze: Ein Gegenstand ist "
-        + "nach seiner eigenen Prüfung tauglich oder ausgesondert.";
+        "Diese Zahlen gelten nur für dieses Register. Sie entscheiden über keinen Gegenstand und setzen keine Grenze: Ein "
+        + "Gegenstand ist nach seiner eigenen Prüfung tauglich oder ausgesondert.";
 
     public override string RatesHeading => "Wie viele ausgesondert werden";
 
     public override string RatesLead(int least) =>
-        "Gegenstände, deren Gebrauch mit einer Aussonderung wegen Verschleiß oder Mangel endete, von allen geprüften. Was abgelaufen oder "
-        + "verloren ist oder wegen eines Teils ausgesondert wurde, zählt als nicht ausgesondert. Der Balken ist der 95-%-Bereich (Wilson): "
-        + "Wo zwei Balken sich weit überdecken, kann der Unterschied Zufall sein. "
+        "Gegenstände, deren Gebrauch mit einer Aussonderung wegen Verschleiß oder Mangel endete, von allen geprüften. Was "
+        + "abgelaufen oder verloren ist oder wegen eines Teils ausgesondert wurde, zählt als nicht ausgesondert. Der Balken ist "
+        + "der 95-%-Bereich (Wilson): Wo zwei Balken sich weit überdecken, kann der Unterschied Zufall sein. "
         + $"Gruppen mit weniger als {N(least)} stehen ohne Balken.";
 
     public override string Group => "Gruppe";
@@ -53,10 +53,11 @@ internal sealed class German : LessonsPhrases
 
     public override string SurvivalHeading => "Wie lange Seilbrücken halten";
     public override string SurvivalLead =>
-        "Der Anteil der Seilbrücken, die noch nicht wegen Verschleiß oder Mangel ausgesondert sind, nach Monaten seit der ersten Benutzung "
-        + "(Kaplan-Meier; Fehler nach Greenwood, Log-log-Bereich, 95 %). Ein kleiner senkrechter Strich steht für Brücken, die bei der letzten "
-        + "Prüfung noch in Gebrauch waren oder aus anderem Grund ausschieden. Eine Aussonderung zählt am Tag, an dem sie festgestellt wurde: "
-        + "Der Verschleiß ist älter.";
+        "Der Anteil der Seilbrücken, die noch nicht wegen Verschleiß oder Mangel ausgesondert sind, nach Monaten seit der "
+        + "ersten Benutzung (Kaplan-Meier; Fehler nach Greenwood, Log-log-Bereich, 95 %). Ein kleiner senkrechter Strich steht "
+        + "für Brücken, die bei der letzten Prüfung noch in Gebrauch waren oder aus anderem Grund ausschieden. Die Linie ist "
+        + "dünn, wo weniger als zehn noch beobachtet werden: Dort bewegt eine einzige Brücke sie weit. Eine Aussonderung zählt "
+        + "am Tag, an dem sie festgestellt wurde: Der Verschleiß ist älter.";
     public override string NoBridges =>
         "Das Register hat keine Seilbrücke, deren erste Benutzung bekannt ist und die danach geprüft wurde.";
 
@@ -64,9 +65,9 @@ internal sealed class German : LessonsPhrases
         $"Ausgelassen: {N(bridges)} Seilbrücken, deren erste Benutzung nicht bekannt ist oder die keine Zeit lang beobachtet wurden.";
 
     public override string ManyComparisons =>
-        "Gegen die übrigen: wie oft sich lauter gleiche Brücken durch Zufall ebenso unterschieden (Log-Rank-Test). Von zwanzig solchen "
-        + "Vergleichen liegt etwa einer allein durch Zufall unter 0,05. Benutzer, Boden und Beschlag hängen zusammen: Ein Unterschied beweist "
-        + "nicht seine Ursache.";
+        "Gegen die übrigen: wie oft sich lauter gleiche Brücken durch Zufall ebenso unterschieden (Log-Rank-Test). Von zwanzig "
+        + "solchen Vergleichen liegt etwa einer allein durch Zufall unter 0,05. Benutzer, Boden und Beschlag hängen zusammen: "
+        + "Ein Unterschied beweist nicht seine Ursache.";
     public override string AllBridges => "Alle";
     public override string Bridges => "Brücken";
     public override string Median => "Die Hälfte hält bis, Monate (95 %)";
@@ -76,14 +77,18 @@ internal sealed class German : LessonsPhrases
     public override string PerHundredYears => "Ausgesondert je 100 Brückenjahre (95 %, exakt)";
     public override string AgainstOthers => "Gegen die übrigen, p";
     public override string NotReached => "nicht erreicht";
+
+    public override string OnlyAtRisk(int bridges) => $"dann nur noch {N(bridges)} beobachtet";
+
     public override string MonthsOfUse => "Monate seit der ersten Benutzung";
 
     public override string PlotTitle(string by) => $"Anteil der übrigen Seilbrücken nach Monaten seit der ersten Benutzung. {by}";
 
     public override string WearHeading => "Wie schnell Seilbrücken dünner werden";
     public override string WearLead =>
-        "Millimeter Durchmesser je Monat an der dünnsten Stelle, für Brücken, die an drei oder mehr Tagen gemessen wurden (Steigung nach "
-        + "Theil und Sen). Jeder Ring ist eine Brücke, der Kasten fasst die mittlere Hälfte. Unter null wurde eine Brücke dicker.";
+        "Millimeter Durchmesser je Monat an der dünnsten Stelle, für Brücken, die an drei oder mehr Tagen gemessen wurden "
+        + "(Steigung nach Theil und Sen). Jeder Ring ist eine Brücke, der Kasten fasst die mittlere Hälfte. Unter null wurde "
+        + "eine Brücke dicker.";
     public override string MedianWear => "Median, mm je Monat";
     public override string MiddleHalf => "Mittlere Hälfte, mm je Monat";
 
@@ -95,12 +100,13 @@ internal sealed class German : LessonsPhrases
 
     public override string AgreementHeading => "Sehen zwei Prüfer dasselbe?";
     public override string AgreementLead =>
-        "Gegenstände, die zwei Prüfer binnen 31 Tagen ansahen: Sahen beide etwas zu einem Kriterium, oder keiner? Ein niedriges Kappa ist ein "
-        + "Anlass, einige Gegenstände gemeinsam anzusehen und sich zu einigen, was als vermerkt gilt. Es sagt nicht, wer recht hat, und misst "
-        + "niemandes Arbeit: Darum stehen hier keine Namen.";
+        "Gegenstände, die zwei Prüfer binnen 31 Tagen ansahen: Sahen beide etwas zu einem Kriterium, oder keiner? Ein "
+        + "niedriges Kappa ist ein Anlass, einige Gegenstände gemeinsam anzusehen und sich zu einigen, was als vermerkt gilt. Es "
+        + "sagt nicht, wer recht hat, und misst niemandes Arbeit: Darum stehen hier keine Namen. Kriterien, zu denen alle "
+        + "Antworten gleich waren, sind ausgelassen.";
     public override string NoPairs =>
-        "Kein Gegenstand wurde binnen 31 Tagen von zwei Prüfern geprüft. Um zu erfahren, wie gut Sie übereinstimmen, lassen Sie einen Kollegen "
-        + "einige Gegenstände noch einmal prüfen.";
+        "Kein Gegenstand wurde binnen 31 Tagen von zwei Prüfern geprüft. Um zu erfahren, wie gut Sie übereinstimmen, lassen "
+        + "Sie einen Kollegen einige Gegenstände noch einmal prüfen.";
     public override string AllTogether => "Alle zusammen";
     public override string Pairs => "Paare";
     public override string Alike => "Sagten dasselbe";
@@ -108,7 +114,8 @@ internal sealed class German : LessonsPhrases
 
     public override IReadOnlyList<string> Cautions { get; } =
     [
-        "Wenige Zahlen beweisen nichts. Was härter gebraucht wird, wird eher ausgesondert: nur vergleichen, was gleich gebraucht wird.",
+        "Wenige Zahlen beweisen nichts. Was härter gebraucht wird, wird eher ausgesondert: nur vergleichen, was gleich "
+            + "gebraucht wird.",
         "Keine Zahl hier kürzt oder verlängert eine Lebensdauer, die der Hersteller nennt, oder eine Frist des Gesetzes.",
         "Ein Gegenstand wird nach Kennung und Eigentümer verfolgt. Einer, der eine andere Kennung bekam, zählt zweimal.",
     ];

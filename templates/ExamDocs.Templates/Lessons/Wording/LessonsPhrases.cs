@@ -51,6 +51,9 @@ public abstract class LessonsPhrases
     public abstract string NotReached { get; }
     public abstract string MonthsOfUse { get; }
 
+    /// <summary>Beside a median that few bridges decide.</summary>
+    public abstract string OnlyAtRisk(int bridges);
+
     /// <summary>For those who do not see the plot.</summary>
     public abstract string PlotTitle(string by);
 
