@@ -20,4 +20,7 @@ public sealed record ReadResult(ExaminationRecord? Record, IReadOnlyList<Finding
     /// True where the photos that the record names are not beside it, and what was wrong with them stands among the findings.
     /// </summary>
     public bool PhotosAreElsewhere { get; init; }
+
+    /// <summary>True where it is a workbook or a table of which no sheet is known: it may be a list of the user's own.</summary>
+    public bool HasNoKnownSheet { get; init; }
 }

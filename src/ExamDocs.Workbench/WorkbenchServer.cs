@@ -104,8 +104,10 @@ public sealed class WorkbenchServer : IAsyncDisposable
         AssetEndpoints.Map(app);
         DeskEndpoints.Map(app);
         VisitEndpoints.Map(app);
+        ListEndpoints.Map(app);
         RecordEndpoints.Map(app);
         ItemEndpoints.Map(app);
+        PhotoEndpoints.Map(app);
         IssueEndpoints.Map(app);
         LookupEndpoints.Map(app);
         VerifyEndpoints.Map(app);

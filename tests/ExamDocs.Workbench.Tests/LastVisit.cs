@@ -69,13 +69,32 @@ internal static class LastVisit
         await page.ArriveAsync("**/particulars");
         if (look is not null)
             await look("particulars-new");
-        await page.GetByLabel("Reference of the visit").FillAsync("V-2");
+        await FillParticularsAsync(page, "V-2");
+        await page.ArriveAsync("**/record");
+    }
+
+    /// <summary>Says of a visit what the register did not say, and saves it.</summary>
+    /// <param name="page">Its particulars.</param>
+    /// <param name="reference">Its reference.</param>
+    /// <param name="employer">For whom, where nothing says so yet.</param>
+    public static async Task FillParticularsAsync(IPage page, string reference, string? employer = null)
+    {
+        if (employer is not null)
+        {
+            foreach (var party in new[] { "visit-employer", "visit-premises" })
+            {
+                await page.Locator($"#{party}-name").FillAsync(employer);
+                await page.Locator($"#{party}-address").FillAsync("1 Mill Lane, Alderton");
+            }
+            await page.Locator("#examiner-address").FillAsync("2 Mill Lane, Alderton");
+            await page.Locator("#visit-regime").SelectOptionAsync("gb-loler");
+        }
+        await page.GetByLabel("Reference of the visit").FillAsync(reference);
         await page.GetByLabel("Examined on", new() { Exact = true }).FillAsync("2026-05-12");
         await page.GetByLabel("Date of the report").FillAsync("2026-05-12");
         await page.GetByLabel("Why it is examined").SelectOptionAsync("six-month");
         await page.GetByLabel("Is the examiner self-employed?").SelectOptionAsync("yes");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save and show all items" }).ClickAsync();
-        await page.ArriveAsync("**/record");
     }
 
     public static async Task EnterAsync(OpenedWorkbench open, IPage page)

@@ -326,7 +326,10 @@ public sealed class RecordingTests(OpenedBrowser browser)
 
     private static async Task FillAllAsync(IPage page)
     {
-        foreach (var field in await page.Locator("main input:not([type=radio], [type=hidden], [type=date]), main textarea").AllAsync())
+        foreach (
+            var field in await page.Locator("main input:not([type=radio], [type=hidden], [type=date], [type=file]), main textarea")
+                .AllAsync()
+        )
         {
             if (await field.IsVisibleAsync() && await field.GetAttributeAsync("name") is not "place")
                 await field.FillAsync(Planted);

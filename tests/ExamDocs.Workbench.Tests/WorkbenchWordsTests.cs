@@ -21,7 +21,7 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         await page.Locator("#name").FillAsync("Ada Fenn");
         await page.Locator("#language").SelectOptionAsync(tag);
         await page.Locator("main button").ClickAsync();
-        await page.WaitForURLAsync(open.Address + "/");
+        await page.ArriveAsync(open.Address + "/");
         await RequireAsync(page, tag, "desk");
         foreach (var address in new[] { "who", "verify", "returns", $"find?q={LastVisit.Bridge}", "find?q=nobody" })
         {
@@ -30,12 +30,12 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         }
         await page.GotoAsync(open.Address);
         await page.Locator("form[action='/start']:has([value=register]) button").ClickAsync();
-        await page.WaitForURLAsync("**/particulars");
+        await page.ArriveAsync("**/particulars");
         await RequireAsync(page, tag, "particulars");
         await page.GotoAsync(page.Url.Replace("/particulars", "", StringComparison.Ordinal) + "/record");
         await RequireAsync(page, tag, "record");
         await page.Locator($".items a:text-is('{LastVisit.Bridge}')").ClickAsync();
-        await page.WaitForURLAsync("**/item/*");
+        await page.ArriveAsync("**/item/*");
         await RequireAsync(page, tag, "item");
         var question = KnownRules.BuiltIn.FindCategory("rope-bridge")!.Criteria[0].Question;
         await Assertions.Expect(page.Locator("legend").First).ToContainTextAsync(WorkbenchWords.In(tag).Terms.Question(question));

@@ -63,7 +63,7 @@ public static class CsvRecordReader
         }
         catch (UnreadableWorkbookException e)
         {
-            return new ReadResult(null, [], SourceMap.ForFolder(folder, notes.Cells), e.Message);
+            return new ReadResult(null, [], SourceMap.ForFolder(folder, notes.Cells), e.Message) { HasNoKnownSheet = e.HasNoKnownSheet };
         }
     }
 
@@ -94,12 +94,10 @@ public static class CsvRecordReader
         var reading = new SheetReading(notes, counts1904: false, rules);
         var sheets = files.Select(f => Sheet(f, rules, budget, notes)).OfType<CsvSheet>().ToList();
         if (sheets.Exists(s => !s.IsOurs) && sheets.TrueForAll(s => s.Shape is null))
-            throw new UnreadableWorkbookException(
-                NoCaptureWorkbook.Sentence(
-                    sheets.Select(s => s.Name),
-                    [.. sheets.SelectMany(s => s.Rows.Select(r => (s.Name, r.Number)))],
-                    "these are not the sheets of a capture workbook: neither the names nor the headings of the files are known"
-                )
+            throw NoCaptureWorkbook.Refused(
+                sheets.Select(s => s.Name),
+                [.. sheets.SelectMany(s => s.Rows.Select(r => (s.Name, r.Number)))],
+                "these are not the sheets of a capture workbook: neither the names nor the headings of the files are known"
             );
         foreach (var sheet in sheets.OrderBy(s => s.Shape?.Role))
         {

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 namespace ExamDocs.Intake.Photos;
 
 /// <summary>
-/// The form for the yard names each photo by the SHA-256 of its file, sha256-….jpg, so that an exchanged or damaged one is found wherever
-/// the record is read.
+/// The form for the yard names each photo by the SHA-256 of its file, sha256-….jpg, and so does a visit recorded on screen, so that an
+/// exchanged or damaged one is found wherever the record is read.
 /// </summary>
 internal static partial class NamedBySum
 {
@@ -20,6 +20,6 @@ internal static partial class NamedBySum
 
     private static bool Is(string sum, byte[] file) => string.Equals(sum, PhotoFile.Sha256(file), StringComparison.OrdinalIgnoreCase);
 
-    [GeneratedRegex(@"\Asha256-(?<sum>[0-9a-f]{64})\.jpg\z", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\Asha256-(?<sum>[0-9a-f]{64})\.(?:jpg|png)\z", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Name();
 }

@@ -15,15 +15,9 @@ internal static class PhotoFile
         {
             // A pipe or a device has no length; opening one could wait forever.
             var length = new FileInfo(path).Length;
-            if (length == 0)
-                throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is empty, or no ordinary file");
-            if (length > PhotoLimits.FileBytes)
-                throw new PhotoRefusedException(PhotoRules.TooLarge, $"is a file of more than 40 MiB");
+            RequireLength(length);
             using var stream = File.OpenRead(path);
-            var bytes = new byte[length];
-            var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            if (read != length)
-                throw PhotoRefusedException.Damaged();
+            var bytes = Read(stream, length);
             NamedBySum.Require(path, bytes);
             return bytes;
         }
@@ -35,6 +29,22 @@ internal static class PhotoFile
                 $"Check whether another program holds the file open, and who may read it."
             );
         }
+    }
+
+    /// <exception cref="PhotoRefusedException">It is empty, too large, or cut short.</exception>
+    public static byte[] Read(Stream stream, long length)
+    {
+        RequireLength(length);
+        var bytes = new byte[length];
+        return stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false) == length ? bytes : throw PhotoRefusedException.Damaged();
+    }
+
+    private static void RequireLength(long length)
+    {
+        if (length == 0)
+            throw new PhotoRefusedException(PhotoRules.NotPrintable, $"is empty, or no ordinary file");
+        if (length > PhotoLimits.FileBytes)
+            throw new PhotoRefusedException(PhotoRules.TooLarge, $"is a file of more than 40 MiB");
     }
 
     /// <summary>In lower-case hexadecimal digits.</summary>

@@ -57,7 +57,7 @@ public static class PhotoRules
         Severity.Warning,
         "A photo named by its SHA-256 is the photo that was taken",
         "A picture that was edited or exchanged on its way is no evidence of what was seen.",
-        $"Copy the photo once more from the archive that the form saved.",
+        $"Copy the photo once more from the camera, or from the archive that the form saved.",
         "our own naming, no outside source"
     );
 

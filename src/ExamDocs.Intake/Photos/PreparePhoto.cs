@@ -22,6 +22,27 @@ public static class PreparePhoto
         }
     }
 
+    /// <summary>Takes in a photo that comes from elsewhere than a record's folder, if it can be printed.</summary>
+    /// <param name="stream">Its file; it is left open.</param>
+    /// <param name="length">Bytes of it.</param>
+    /// <param name="name">What it was called there; it names nothing here.</param>
+    /// <returns>
+    /// The file's bytes as they came, with a name by their SHA-256, or why it is not taken in. Never throws for what it holds.
+    /// </returns>
+    public static (byte[]? File, string Name, PhotoFault? Fault) TakeIn(Stream stream, long length, string name)
+    {
+        try
+        {
+            var file = PhotoFile.Read(stream, length);
+            var sum = From([.. file]).Sha256OfFile;
+            return (file, $"sha256-{sum}.{(PictureKind.IsPng(file) ? "png" : "jpg")}", null);
+        }
+        catch (PhotoRefusedException e)
+        {
+            return (null, "", Fault(name, e));
+        }
+    }
+
     /// <param name="file">It must not be used again: what is not part of the picture is taken out of it.</param>
     /// <exception cref="PhotoRefusedException">It is not a picture that we print.</exception>
     internal static PreparedPhoto From(byte[] file, PhotoBudget? budget = null)
@@ -30,6 +51,7 @@ public static class PreparePhoto
         var (header, length) = Opened(file);
         budget?.Pixels(header.Pixels);
         var (jpeg, width, height) = PictureDecoder.ToPrint(file, length, header);
+        FoundPrintable.Add(sha256, header.Pixels);
         return new PreparedPhoto(jpeg, width, height, sha256);
     }
 

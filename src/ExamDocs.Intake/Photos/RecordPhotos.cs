@@ -98,6 +98,11 @@ public static class RecordPhotos
             {
                 var file = PhotoFile.Read(path);
                 budget.File(file.Length);
+                if (!keeps && FoundPrintable.PixelsOf(PhotoFile.Sha256(file)) is { } pixels)
+                {
+                    budget.Pixels(pixels);
+                    return null;
+                }
                 var prepared = PreparePhoto.From(file, budget);
                 if (keeps)
                     _prepared[path] = prepared;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Intake.Binding;
 using ExamDocs.Intake.Workbook.Reading;
 
 namespace ExamDocs.Intake.Workbook;
@@ -15,7 +16,7 @@ internal static class NoCaptureWorkbook
     /// <param name="sheets">Names of all its sheets, or of the files that stand for sheets.</param>
     /// <param name="rows">Every row that something stands on.</param>
     /// <param name="what">What was given.</param>
-    public static string Sentence(
+    public static UnreadableWorkbookException Refused(
         IEnumerable<string> sheets,
         IReadOnlyList<(string Sheet, int Row)> rows,
         string what = "this is not a capture workbook: neither the names nor the headings of its sheets are known"
@@ -23,7 +24,7 @@ internal static class NoCaptureWorkbook
     {
         var filled = rows.CountBy(r => r.Sheet, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
         var names = sheets.Select(name => $"'{CellReading.Shown(name)}' ({Count(filled.GetValueOrDefault(name))})").ToList();
-        return $"{what}: {List(names)}. {WhatToDo}";
+        return new UnreadableWorkbookException($"{what}: {List(names)}. {WhatToDo}") { HasNoKnownSheet = true };
     }
 
     private static string Count(int rows) => rows == 1 ? "1 row" : string.Create(CultureInfo.InvariantCulture, $"{rows} rows");

@@ -22,4 +22,7 @@ public sealed record WorkbookContent(
 
     /// <summary>Sheet and number of each row that something stands on, and of which nothing was read.</summary>
     public IReadOnlyList<(string Sheet, int Row)> UnreadRows { get; init; } = [];
+
+    /// <inheritdoc cref="ReadResult.HasNoKnownSheet"/>
+    public bool HasNoKnownSheet { get; init; }
 }

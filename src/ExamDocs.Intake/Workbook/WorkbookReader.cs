@@ -34,7 +34,7 @@ public static class WorkbookReader
         }
         catch (UnreadableWorkbookException e)
         {
-            return Unreadable(e.Message);
+            return Unreadable(e.Message) with { HasNoKnownSheet = e.HasNoKnownSheet };
         }
         catch (Exception e) when (e is XmlException or InvalidDataException or EndOfStreamException or NotSupportedException)
         {
@@ -71,7 +71,7 @@ public static class WorkbookReader
         var sheets = new WorkbookSheets(package, rows, budget, notes, rules);
         var shapes = directory.Sheets.Select(s => (Sheet: s, Shape: sheets.ShapeOf(s))).ToList();
         if (notes.UnreadRows.Count > 0 && shapes.TrueForAll(s => s.Shape is null))
-            throw new UnreadableWorkbookException(NoCaptureWorkbook.Sentence(directory.Sheets.Select(s => s.Name), notes.UnreadRows));
+            throw NoCaptureWorkbook.Refused(directory.Sheets.Select(s => s.Name), notes.UnreadRows);
         foreach (var (sheet, shape) in shapes.Where(s => s.Shape is not null).OrderBy(s => s.Shape!.Role))
         {
             using var part = package.Read(sheet.Part);

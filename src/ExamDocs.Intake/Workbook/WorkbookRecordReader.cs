@@ -22,7 +22,7 @@ public static class WorkbookRecordReader
         var content = WorkbookReader.Read(stream, fileName, rules);
         var sources = SourceMap.ForWorkbook(fileName, content.Cells, content.HeadingOf);
         if (content.Root is null)
-            return new ReadResult(null, content.Findings, sources, content.Unreadable);
+            return new ReadResult(null, content.Findings, sources, content.Unreadable) { HasNoKnownSheet = content.HasNoKnownSheet };
         try
         {
             var (record, findings) = RecordBinder.Bind(content.Root);

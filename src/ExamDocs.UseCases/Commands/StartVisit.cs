@@ -8,11 +8,15 @@ using NodaTime;
 namespace ExamDocs.UseCases.Commands;
 
 /// <summary>What a visit that is recorded on screen is started with.</summary>
-/// <param name="Due">What of a register it is for; null for a visit without items.</param>
+/// <param name="Due">What of a register it is for; null for a visit that nothing of a register is for.</param>
 /// <param name="Register">The register whose models and people are filled in; null, or not there, for none.</param>
 /// <param name="Today">The present day.</param>
 /// <param name="Examiner">Who examines, as far as that is known.</param>
-public sealed record StartVisitRequest(FromRegister? Due, string? Register, LocalDate Today, Person Examiner);
+public sealed record StartVisitRequest(FromRegister? Due, string? Register, LocalDate Today, Person Examiner)
+{
+    /// <summary>The items of a firm's own list, with what it has as out of use; null for none.</summary>
+    public ExaminationRecord? Adopted { get; init; }
+}
 
 /// <summary>Starts a visit: what still holds from the last one, and no answer.</summary>
 public static class StartVisit
@@ -22,7 +26,7 @@ public static class StartVisit
     public static (RecordDraft? Draft, string? Refused) Run(StartVisitRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        ExaminationRecord? last = null;
+        var last = request.Adopted;
         if (request.Due is { } due)
         {
             last = RegisterRecord.Of(due.Place, due.DueBefore, due.Employer, due.Today, out var refused);

@@ -25,6 +25,33 @@ if (sheet) {
 
   const say = (what) => { saving.textContent = what ? saving.dataset[what] : ""; saving.className = what ? `is-${what}` : ""; };
 
+  const refresh = (page) => {
+    for (const part of document.querySelectorAll("[data-live]")) {
+      const other = page.getElementById(part.id);
+      // What is the same stays: pictures are not fetched again after each answer.
+      if (other && other.innerHTML !== part.innerHTML) part.replaceChildren(...other.childNodes);
+    }
+  };
+
+  // A photo is sent as soon as it is chosen; until it has arrived it stays in its field, and goes with the buttons too.
+  const upload = async (input) => {
+    const body = new FormData();
+    const shown = input.name.replace("photo/", "photo-shown/");
+    for (const name of ["__RequestVerificationToken", shown]) body.set(name, sheet.elements[name].value);
+    body.set(input.name, input.files[0]);
+    say("saving");
+    try {
+      const answer = await fetch(sheet.action, { method: "POST", body });
+      if (!answer.ok && answer.status !== 422) throw new Error(answer.statusText);
+      refresh(new DOMParser().parseFromString(await answer.text(), "text/html"));
+      input.value = "";
+      say(answer.ok ? "saved" : null);
+    } catch {
+      say("failed");
+      setTimeout(() => { if (input.files.length > 0 && !leaving) upload(input); }, 3000);
+    }
+  };
+
   const save = (after) => {
     clearTimeout(timer);
     timer = setTimeout(send, after);
@@ -63,10 +90,7 @@ if (sheet) {
         else if (stands === value) was[name] = value;
         if (answer.ok && isText && field.value === value && document.activeElement !== field) field.value = stands;
       }
-      for (const part of document.querySelectorAll("[data-live]")) {
-        const other = page.getElementById(part.id);
-        if (other) part.replaceChildren(...other.childNodes);
-      }
+      refresh(page);
       // A note or a defect that stays in the record stays in sight, whatever the answer is now.
       for (const step of sheet.querySelectorAll(".criterion")) {
         step.classList.add(...(page.getElementById(step.id)?.classList ?? []));
@@ -86,7 +110,7 @@ if (sheet) {
   };
 
   const changed = (field, after) => {
-    if (!field.name.includes("/")) return;
+    if (!field.name.includes("/") || field.type === "file") return;
     // Half a day is no day, and must not take away the one that stands.
     if (field.validity?.badInput) return;
     if (field.value === (was[field.name] ?? "") && !pending.has(field.name) && !busy) return;
@@ -94,7 +118,10 @@ if (sheet) {
     save(after);
   };
   sheet.addEventListener("input", (event) => { if (event.target.type !== "radio") changed(event.target, 700); });
-  sheet.addEventListener("change", (event) => changed(event.target, 0));
+  sheet.addEventListener("change", (event) => {
+    if (event.target.type === "file" && event.target.files.length > 0) upload(event.target);
+    else changed(event.target, 0);
+  });
   sheet.addEventListener("submit", (event) => {
     // What is on its way arrives first: the page must not be taken for another one that knows nothing of it. And a page that cannot
     // be sent must not make way for an error that shows nothing of what was typed.
@@ -127,9 +154,9 @@ if (sheet) {
     if (event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
     const at = document.activeElement;
     const typing = at.matches("input:not([type=radio]), textarea, select");
-    if (event.key === "Enter" && at.matches("form.sheet input:not([type=radio])")) {
+    if (event.key === "Enter" && at.matches("form.sheet input:not([type=radio], [type=file])")) {
       event.preventDefault();
-      const stops = at.id === "place" ? "button" : at.matches("[data-stop]") ? "[data-stop]" : "[data-stop], input:not([type=radio]), textarea, select";
+      const stops = at.id === "place" ? "button" : at.matches("[data-stop]") ? "[data-stop]" : "[data-stop], input:not([type=radio], [type=file]), textarea, select";
       go(nextOf(at, stops));
       return;
     }

@@ -49,6 +49,14 @@ public sealed class DeskVisit(string id, string folder)
     /// <summary>The draft of the latest round; null where the visit was brought in as files.</summary>
     public string? Draft => Path.Combine(folder, Round(Rounds), DraftName) is var draft && File.Exists(draft) ? draft : null;
 
+    /// <summary>The file that can be taken as a list of the user's own; null where there is none, or several.</summary>
+    public string? List => Draft is null && Inputs is [var one] && Path.GetExtension(one) is (".xlsx" or ".csv") ? one : null;
+
+    /// <summary>How that list is to be read, as far as somebody settled it; null for nothing.</summary>
+    internal byte[]? ListMap => File.Exists(ListMapPath) ? File.ReadAllBytes(ListMapPath) : null;
+
+    private string ListMapPath => Path.Combine(folder, "list-map.json");
+
     /// <summary>Changes with whatever is dropped for it or typed into it.</summary>
     public string Stamp =>
         string.Create(
@@ -100,6 +108,14 @@ public sealed class DeskVisit(string id, string folder)
             if (Directory.Exists(incoming))
                 Directory.Delete(incoming, recursive: true);
         }
+    }
+
+    /// <exception cref="IOException">The disk is full, or the folder cannot be written; what was settled before still is.</exception>
+    internal void KeepListMap(byte[] map)
+    {
+        var draft = $"{ListMapPath}.{Guid.NewGuid():N}";
+        File.WriteAllBytes(draft, map);
+        File.Move(draft, ListMapPath, overwrite: true);
     }
 
     private static string Free(string folder, string name)

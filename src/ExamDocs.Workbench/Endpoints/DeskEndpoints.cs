@@ -1,3 +1,4 @@
+using ExamDocs.UseCases.Commands;
 using ExamDocs.Workbench.Desk;
 using ExamDocs.Workbench.Pages;
 using Microsoft.AspNetCore.Builder;
@@ -63,6 +64,7 @@ internal static class DeskEndpoints
         if (refused is not null)
             return Show(desk, who, request, refused);
         var visit = await desk.AddAsync(files, cancellation);
-        return Answer.SeeOther($"/visit/{visit.Id}");
+        var isList = visit.List is { } list && OpenedList.MayBe(list, request.Rules);
+        return Answer.SeeOther(isList ? $"/visit/{visit.Id}/list" : $"/visit/{visit.Id}");
     }
 }

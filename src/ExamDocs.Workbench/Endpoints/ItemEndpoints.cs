@@ -26,7 +26,7 @@ internal static class ItemEndpoints
         HttpContext context,
         RecordingDesk recording,
         CancellationToken cancellation
-    ) => await PageAsync(id, at, context, recording, [], cancellation);
+    ) => await PageAsync(id, at, context, recording, new Left([], new Dictionary<string, string>(StringComparer.Ordinal)), cancellation);
 
     private static async Task<IResult> SaveAsync(
         string id,
@@ -40,8 +40,10 @@ internal static class ItemEndpoints
             return TypedResults.NotFound();
         var form = await context.Request.ReadFormAsync(cancellation);
         var notSaved = recording.Change(visit, draft => new ItemFields(at).Save(draft, TypedForm.Fields(form)));
-        if (notSaved.Count > 0)
-            return await PageAsync(id, at, context, recording, notSaved, cancellation);
+        var criteria = ItemProgress.Of(recording.Find(id)!.Value.Draft.Record, recording.Rules)[at].Category?.Criteria ?? [];
+        var photosRefused = PhotoEndpoints.Save(visit, at, criteria, form, recording);
+        if (notSaved.Count + photosRefused.Count > 0)
+            return await PageAsync(id, at, context, recording, new Left(notSaved, photosRefused), cancellation);
         // Places that were named stay on the page until something is read there.
         var places = Named(context.Request.Query["place"].ToString(), form["place"].ToString());
         if (form["place"].ToString().Trim().Length == 0 && form["go"] == "next")
@@ -51,7 +53,8 @@ internal static class ItemEndpoints
                     : $"/visit/{id}/record"
             );
         var query = places.Count == 0 ? "" : $"?place={Uri.EscapeDataString(string.Join(' ', places))}";
-        return Answer.SeeOther(string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}{query}"));
+        var back = form[PhotoFields.Remove].ToString() is { Length: > 0 } removed ? $"#criterion-{Uri.EscapeDataString(removed)}" : "";
+        return Answer.SeeOther(string.Create(CultureInfo.InvariantCulture, $"/visit/{id}/item/{at}{query}{back}"));
     }
 
     private static async Task<IResult> PageAsync(
@@ -59,7 +62,7 @@ internal static class ItemEndpoints
         int at,
         HttpContext context,
         RecordingDesk recording,
-        IReadOnlyList<NotSaved> notSaved,
+        Left left,
         CancellationToken cancellation
     )
     {
@@ -73,7 +76,7 @@ internal static class ItemEndpoints
             new ItemModel(
                 visit,
                 at,
-                new Sheet(draft, new ItemFields(at), now?.Findings ?? [], notSaved, recording.Words),
+                new Sheet(draft, new ItemFields(at), now?.Findings ?? [], left.Fields, recording.Words),
                 progress[at],
                 now?.Visit?.Items.ElementAtOrDefault(at),
                 last,
@@ -82,8 +85,13 @@ internal static class ItemEndpoints
                 [.. progress.Where((_, n) => n != at).Select(p => p.Item.Id).OfType<string>()],
                 recording.Rules.Categories,
                 recording.Words
-            ),
-            notSaved.Count == 0 ? StatusCodes.Status200OK : StatusCodes.Status409Conflict
+            )
+            {
+                PhotosRefused = left.Photos,
+            },
+            left.Fields.Count > 0 ? StatusCodes.Status409Conflict
+                : left.Photos.Count > 0 ? StatusCodes.Status422UnprocessableEntity
+                : StatusCodes.Status200OK
         );
     }
 
@@ -95,6 +103,9 @@ internal static class ItemEndpoints
             .Where(n => items[n] is { IsDone: false, IsAway: false })
             .Select(n => (int?)n)
             .FirstOrDefault();
+
+    /// <summary>What came back of the page and was not saved.</summary>
+    private sealed record Left(IReadOnlyList<NotSaved> Fields, IReadOnlyDictionary<string, string> Photos);
 
     private static IReadOnlyList<string> Named(params string[] typed) =>
         [

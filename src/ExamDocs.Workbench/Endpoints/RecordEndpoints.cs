@@ -46,16 +46,27 @@ internal static class RecordEndpoints
         var due = typed.FromRegister
             ? new FromRegister(place, dueBy.Success ? dueBy.Value : null, typed.Employer.Length == 0 ? null : typed.Employer, today)
             : null;
-        var (name, address, qualifications) = (who.Now.Name, who.Now.Address, who.Now.Qualifications);
-        var examiner = new Person
-        {
-            Name = name,
-            Address = address,
-            Qualifications = qualifications,
-        };
-        var (draft, refused) = StartVisit.Run(new StartVisitRequest(due, place, today, examiner));
+        var (draft, refused) = StartVisit.Run(new StartVisitRequest(due, place, today, Examiner(who)));
         if (draft is null)
             return Again(words.NotStarted(refused!));
+        return await OpenAsync(draft, desk, cancellation);
+    }
+
+    /// <summary>Whoever works here, as the examiner of a visit.</summary>
+    public static Person Examiner(Who who)
+    {
+        var now = who.Now;
+        return new Person
+        {
+            Name = now.Name,
+            Address = now.Address,
+            Qualifications = now.Qualifications,
+        };
+    }
+
+    /// <summary>Puts a visit that was started on the desk, and opens its particulars.</summary>
+    public static async Task<IResult> OpenAsync(RecordDraft draft, DeskFolder desk, CancellationToken cancellation)
+    {
         var visit = await desk.AddAsync(
             [new DroppedFile(DeskVisit.DraftName, () => new MemoryStream(draft.Write())) { IsDraft = true }],
             cancellation

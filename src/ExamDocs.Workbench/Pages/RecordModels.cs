@@ -78,6 +78,9 @@ public sealed record ItemModel(
     WorkbenchWords Words
 )
 {
+    /// <summary>By criterion why a photo that was sent is not kept.</summary>
+    public IReadOnlyDictionary<string, string> PhotosRefused { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
     public string Id => Sheet.Draft.Text(FormattableString.Invariant($"/items/{At}/id"));
 
     public Category? Category => Progress.Category;

@@ -26,6 +26,10 @@ public abstract partial class WorkbenchWords
 
         public override string RecordedHere => "enregistrée ici";
         public override string VisitRecordedHere => "Visite enregistrée ici";
+        public override string RecordedOnScreen =>
+            "Cette visite est enregistrée à l’écran\u00A0: un fichier ne peut pas prendre la place des réponses. Corrigez-la "
+            + "sur ses pages, "
+            + "ou apportez le fichier sur le bureau, comme une visite à part.";
         public override string GoOnRecording => "Continuer l’enregistrement";
 
         public override string VisitParticulars => "Visite\u00A0: pour qui, où, quand";

@@ -28,7 +28,8 @@ public abstract partial class WorkbenchWords
 
         public override string BringIn => "Apporter une visite";
         public override string BringInHow =>
-            "Un classeur rempli (.xlsx), un enregistrement (.json) ou des tableaux (.csv)\u00A0; plusieurs fichiers d’une visite ensemble.";
+            "Un classeur rempli (.xlsx), un enregistrement (.json), ce que le formulaire de terrain a enregistré (.json, .zip), ou des "
+            + "tableaux (.csv)\u00A0; plusieurs fichiers d’une visite ensemble.";
         public override string DropHere => "Déposer des fichiers ici, ou les choisir";
         public override string BringInNow => "Apporter";
         public override string OnTheDesk => "Sur le bureau";
@@ -38,7 +39,7 @@ public abstract partial class WorkbenchWords
         public override string TooManyFiles(int most) => Text($"Au plus {most} fichiers à la fois\u00A0: apportez les autres ensuite.");
 
         public override string NotOfAKind(string name) =>
-            $"{name} ne peut pas être apporté\u00A0: le nom doit finir par .xlsx, .json, .csv ou .pdf.";
+            $"{name} ne peut pas être apporté\u00A0: le nom doit finir par .xlsx, .json, .csv, .pdf ou .zip.";
 
         public override string Round(int number) => number == 1 ? "comme apporté" : Text($"corrigé {number - 1} fois");
 

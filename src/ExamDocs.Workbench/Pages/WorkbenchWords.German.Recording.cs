@@ -26,6 +26,10 @@ public abstract partial class WorkbenchWords
 
         public override string RecordedHere => "hier aufgezeichnet";
         public override string VisitRecordedHere => "Hier aufgezeichneter Prüfauftrag";
+        public override string RecordedOnScreen =>
+            "Dieser Auftrag wird auf dem Bildschirm aufgezeichnet: eine Datei kann nicht an die Stelle der Antworten treten. "
+            + "Verbessern Sie "
+            + "ihn auf seinen Seiten, oder bringen Sie die Datei auf dem Schreibtisch als eigenen Auftrag herein.";
         public override string GoOnRecording => "Weiter aufzeichnen";
 
         public override string VisitParticulars => "Auftrag: für wen, wo, wann";

@@ -28,7 +28,9 @@ public abstract partial class WorkbenchWords
 
         public override string BringIn => "Prüfauftrag hereinbringen";
         public override string BringInHow =>
-            "Eine ausgefüllte Arbeitsmappe (.xlsx), eine Aufzeichnung (.json) oder Tabellen (.csv); mehrere Dateien eines Auftrags zusammen.";
+            "Eine ausgefüllte Arbeitsmappe (.xlsx), eine Aufzeichnung (.json), was das Formular für den Hof gespeichert hat "
+            + "(.json, .zip), oder "
+            + "Tabellen (.csv); mehrere Dateien eines Auftrags zusammen.";
         public override string DropHere => "Dateien hier ablegen oder auswählen";
         public override string BringInNow => "Hereinbringen";
         public override string OnTheDesk => "Auf dem Schreibtisch";
@@ -40,7 +42,7 @@ public abstract partial class WorkbenchWords
             Text($"Höchstens {most} Dateien auf einmal: bringen Sie die übrigen danach herein.");
 
         public override string NotOfAKind(string name) =>
-            $"{name} kann nicht hereingebracht werden: der Name muss auf .xlsx, .json, .csv oder .pdf enden.";
+            $"{name} kann nicht hereingebracht werden: der Name muss auf .xlsx, .json, .csv, .pdf oder .zip enden.";
 
         public override string Round(int number) => number == 1 ? "wie hereingebracht" : Text($"{number - 1}-mal verbessert");
 

@@ -1,4 +1,6 @@
+using System.Text.Json.Nodes;
 using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Tests.Registered;
 using NodaTime;
@@ -32,6 +34,41 @@ public sealed class StartVisitTests : IDisposable
     }
 
     [Fact]
+    public void A_photo_of_the_earlier_visit_is_not_looked_for_in_the_next()
+    {
+        var earlier = Visits.Visit("V-1", "2026-05-11");
+        earlier["examinations"]![0]!["observations"]![0]!["photo"] = "photos/earlier.jpg";
+        _visits.Import(earlier);
+        var (draft, _) = Start(new FromRegister(_visits.Register, new LocalDate(2026, 11, 11), null, Visits.Today));
+        var read = CheckRecord.Of(File(draft!), Visits.Today).Visit!;
+        Assert.NotEmpty(read.Recorded.Examinations.SelectMany(e => e.Observations));
+        Assert.DoesNotContain(read.Findings, f => f.Code is "INT042");
+    }
+
+    [Fact]
+    public void A_list_comes_in_unexamined_and_what_it_has_as_out_of_use_stays_withdrawn()
+    {
+        using var list = new ListFile();
+        list.Sheet(
+            "Kit",
+            [
+                ["Asset No.", "Type", "Maker", "Model", "Serial No.", "Result"],
+                ["C-1", "Karabiner", "Fennick Works", "Talon", "S1", "Pass"],
+                ["C-2", "Karabiner", "Fennick Works", "Talon", "S2", "Fail"],
+            ]
+        );
+        Assert.NotNull(list.Adopt(ListFile.Propose).Written);
+        var (opened, _) = OpenedList.Open(Path.Combine(list.Folder, list.Name), null, KnownRules.BuiltIn);
+        Assert.Empty(opened!.ToSettle);
+        var request = new StartVisitRequest(null, null, Visits.Today, Examiner) { Adopted = opened.Take(ListFile.AsOf).Record };
+        var draft = StartVisit.Run(request).Draft!.With("/visit/examinedOn", "2026-05-11").With("/visit/reportedOn", "2026-05-11");
+        var items = CheckRecord.Of(File(draft), Visits.Today).Visit!.Items;
+        Assert.Equal([Outcome.Undetermined, Outcome.Withdraw], items.Select(i => i.Outcome));
+        Assert.Contains(items[1].Reasons, r => r.Code is "W10");
+        Assert.All(draft.Record.Examinations, e => Assert.Equal(Conclusion.Withdraw, e.Conclusion));
+    }
+
+    [Fact]
     public void Nothing_due_is_refused_in_a_sentence()
     {
         _visits.Import(Visits.Visit("V-1", "2026-05-11"));
@@ -49,6 +86,8 @@ public sealed class StartVisitTests : IDisposable
         Assert.Equal("Ada Fenn", Assert.Single(draft.Record.People).Name);
         Assert.Equal("examdocs/1", draft.Record.Format);
     }
+
+    private string File(Intake.Drafting.RecordDraft draft) => _visits.File(JsonNode.Parse(draft.Write())!.AsObject());
 
     private (Intake.Drafting.RecordDraft? Draft, string? Refused) Start(FromRegister due) =>
         StartVisit.Run(new StartVisitRequest(due, _visits.Register, Visits.Today, Examiner));

@@ -3,8 +3,9 @@ using ExamDocs.Intake.OwnList.Words;
 namespace ExamDocs.Intake.OwnList.Mapping;
 
 /// <summary>What a field is, for whoever is asked.</summary>
-internal static class FieldWords
+public static class FieldWords
 {
+    /// <summary>As the end of "it seems to be ...".</summary>
     public static string Of(ListField field) =>
         field switch
         {

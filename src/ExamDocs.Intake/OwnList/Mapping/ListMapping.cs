@@ -1,6 +1,7 @@
 using ExamDocs.Core.Regimes;
 using ExamDocs.Intake.OwnList.Sheets;
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Mapping;
 
@@ -39,7 +40,14 @@ public sealed class ListMapping
     internal IReadOnlyList<MappedTable> Tables { get; private set; } = [];
 
     /// <summary>Dates that could be read in two ways.</summary>
-    internal IReadOnlyList<string> AmbiguousDates { get; private set; } = [];
+    public IReadOnlyList<string> AmbiguousDates { get; private set; } = [];
+
+    /// <summary>The orders in which those dates can be read.</summary>
+    public IReadOnlyList<DateOrder> DateOrders =>
+        [.. AmbiguousDates.Select(ListDate.Of).OfType<ListDate>().SelectMany(d => d.Readings.Keys).Distinct().Order()];
+
+    /// <summary>What a column of maker and model seems to be split after; null where there is no such column.</summary>
+    public IReadOnlyList<string>? MakersSeen => Tables.Any(t => t.Has(ListField.MakerAndModel)) ? MakerSplit.Seen(Tables).Makers : null;
 
     /// <summary>Settles what a column is; what the words mean is then looked at anew.</summary>
     internal void SettleColumn(string heading, ListField field)

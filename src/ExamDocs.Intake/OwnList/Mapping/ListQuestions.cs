@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Intake.OwnList.Words;
+using ExamDocs.Intake.Vocabulary;
 
 namespace ExamDocs.Intake.OwnList.Mapping;
 
@@ -15,6 +16,9 @@ public sealed class ListQuestions(ListMapping mapping)
     private const int MostColumns = 4;
 
     private static readonly string[] DateOrderNames = ["day, month, year", "month, day, year", "year, month, day"];
+
+    /// <summary>An order of dates, for whoever is asked.</summary>
+    public static string NameOf(DateOrder order) => DateOrderNames[(int)order];
 
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
@@ -48,16 +52,10 @@ public sealed class ListQuestions(ListMapping mapping)
     {
         if (mapping.Map.Dates is not null || mapping.AmbiguousDates.Count == 0)
             yield break;
-        var orders = mapping
-            .AmbiguousDates.Select(ListDate.Of)
-            .OfType<ListDate>()
-            .SelectMany(d => d.Readings.Keys)
-            .Distinct()
-            .Order()
-            .ToList();
+        var orders = mapping.DateOrders;
         yield return new ListQuestion(
             $"In which order are the dates typed? For example: {string.Join("; ", Samples.Of(mapping.AmbiguousDates))}",
-            [.. orders.Select(o => DateOrderNames[(int)o])],
+            [.. orders.Select(NameOf)],
             0
         )
         {
@@ -68,9 +66,8 @@ public sealed class ListQuestions(ListMapping mapping)
 
     private IEnumerable<ListQuestion> Makers()
     {
-        if (mapping.Map.Makers is not null || !mapping.Tables.Any(t => t.Has(ListField.MakerAndModel)))
+        if (mapping.Map.Makers is not null || mapping.MakersSeen is not { } makers)
             yield break;
-        var (makers, _) = MakerSplit.Seen(mapping.Tables);
         yield return new ListQuestion(
             $"Are these the makers in the column of maker and model? {string.Join("; ", makers)}",
             ["yes: split maker and model after them", "no: take each value whole as the model"],

@@ -63,16 +63,32 @@ public static class MapFile
                     .Kinds.Take(MostWords)
                     .Select(k => new ListMapKind(k.Word, k.Category, k.Proposed, Surenesses[(int)k.Sure], k.Rows, k.Samples)),
             ],
-            Words =
-            [
-                .. map
-                    .Words.Take(MostWords)
-                    .Select(w => new ListMapWord(w.Word, w.Means is { } means ? Meanings[(int)means] : null, w.Rows, w.Samples)),
-            ],
-            Colours = [.. map.Colours.Select(c => new ListMapColour(c.Colour, c.Means is { } means ? Meanings[(int)means] : null, c.Rows))],
+            Words = [.. map.Words.Take(MostWords).Select(w => new ListMapWord(w.Word, NameOf(w.Means), w.Rows, w.Samples))],
+            Colours = [.. map.Colours.Select(c => new ListMapColour(c.Colour, NameOf(c.Means), c.Rows))],
         };
-        return Encoding.UTF8.GetBytes(JsonSerializer.Serialize(file, RuleJson.Options) + "\n");
+        return Bytes(file);
     }
+
+    /// <summary>What somebody has settled, and no proposal.</summary>
+    public static byte[] Write(ListMap settled)
+    {
+        ArgumentNullException.ThrowIfNull(settled);
+        var file = new ListMapFile
+        {
+            Format = ListMap.FormatName,
+            Dates = settled.Dates is { } order ? DateOrders.Word(order) : null,
+            Columns = [.. settled.Columns.Select(c => new ListMapColumn(c.Heading, c.To is { } to ? ListFields.NameOf(to) : null))],
+            Makers = settled.Makers,
+            Kinds = [.. settled.Kinds.Select(k => new ListMapKind(k.Word, k.Category))],
+            Words = [.. settled.Words.Select(w => new ListMapWord(w.Word, NameOf(w.Means)))],
+            Colours = [.. settled.Colours.Select(c => new ListMapColour(c.Colour, NameOf(c.Means)))],
+        };
+        return Bytes(file);
+    }
+
+    private static byte[] Bytes(ListMapFile file) => Encoding.UTF8.GetBytes(JsonSerializer.Serialize(file, RuleJson.Options) + "\n");
+
+    private static string? NameOf(UseMeaning? means) => means is { } known ? Meanings[(int)known] : null;
 
     private static ListMap Of(ListMapFile file) =>
         new()
