@@ -66,7 +66,7 @@ internal static class TeachCommand
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
             var (visits, items) = result.Counted;
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{items} items of {visits} visits counted"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Counted: visits {visits}, items {items}"));
             Console.WriteLine(file.FullName);
             if (workbook is not null)
                 Console.WriteLine(workbook.FullName);

@@ -20,7 +20,7 @@ public sealed class TeachFromRegisterTests(SeededRegister seeded) : IClassFixtur
 
         Assert.Null(result.Refused ?? result.Failure);
         var lessons = result.Lessons!;
-        Assert.Contains(FormattableString.Invariant($"{lessons.Visits} visits, {lessons.Items} items"), text, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"visits: {lessons.Visits}, items: {lessons.Items}"), text, StringComparison.Ordinal);
         Assert.Contains("of this register only", text, StringComparison.Ordinal);
         Assert.Contains("Hardware on the bridge", text, StringComparison.Ordinal);
         Assert.Contains("shackle", text, StringComparison.Ordinal);

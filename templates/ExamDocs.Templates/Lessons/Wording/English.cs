@@ -11,7 +11,7 @@ internal sealed class English : LessonsPhrases
     public override string Everybody => "everybody's in the register";
     public override string Counted => "Counted";
 
-    public override string VisitsAndItems(int visits, int items) => $"{N(visits)} visits, {N(items)} items";
+    public override string VisitsAndItems(int visits, int items) => $"visits: {N(visits)}, items: {N(items)}";
 
     public override string Period => "Examined";
     public override string ThisRegisterOnly =>

@@ -11,7 +11,7 @@ internal sealed class French : LessonsPhrases
     public override string Everybody => "tous ceux du registre";
     public override string Counted => "Compté";
 
-    public override string VisitsAndItems(int visits, int items) => $"{N(visits)} visites, {N(items)} équipements";
+    public override string VisitsAndItems(int visits, int items) => $"visites : {N(visits)}, équipements : {N(items)}";
 
     public override string Period => "Vérifiés";
     public override string ThisRegisterOnly =>

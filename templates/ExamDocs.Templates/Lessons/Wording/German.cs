@@ -11,7 +11,7 @@ internal sealed class German : LessonsPhrases
     public override string Everybody => "alle im Register";
     public override string Counted => "Gezählt";
 
-    public override string VisitsAndItems(int visits, int items) => $"{N(visits)} Termine, {N(items)} Gegenstände";
+    public override string VisitsAndItems(int visits, int items) => $"Termine: {N(visits)}, Gegenstände: {N(items)}";
 
     public override string Period => "Geprüft";
     public override string ThisRegisterOnly =>
