@@ -18,6 +18,7 @@ var root = new RootCommand(
     VerifyCommand.Create(),
     FindCommand.Create(),
     RecallCommand.Create(),
+    TeachCommand.Create(),
     RegisterCommand.Create(),
     ModelsCommand.Create(),
     CriteriaCommand.Create(),

@@ -7,6 +7,7 @@ using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.FirstVisit;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Lessons;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
 using Microsoft.AspNetCore.Components;
@@ -44,6 +45,8 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(EnclosuresModel model) => RenderAsync(EnclosuresPage.Of(model));
 
     public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
+
+    public Task<string> HtmlAsync(LessonsModel model) => RenderAsync(LessonsDocument.Of(model));
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 

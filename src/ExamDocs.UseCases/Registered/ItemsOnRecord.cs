@@ -104,6 +104,9 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
             .Select(id => new Item { Id = id });
     }
 
+    /// <summary>What every visit recorded of every item, with all that was decided.</summary>
+    public IReadOnlyList<ItemEntry> AllEntries => All;
+
     /// <summary>A list of one's own, to add to.</summary>
     private List<ItemEntry> All => [.. _all ??= ReadAll()];
 

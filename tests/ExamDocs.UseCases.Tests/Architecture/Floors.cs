@@ -6,7 +6,7 @@ internal static class Floors
     /// <summary>The lowest first: a type knows types of its own floor and of lower ones.</summary>
     public static IReadOnlyList<IReadOnlyList<string>> OfCore { get; } =
     [
-        ["Records", "Calendar", "Findings", "Identity"],
+        ["Records", "Calendar", "Findings", "Identity", "Statistics"],
         ["Criteria", "Measurement", "Recalls"],
         ["Regimes", "Sentences"],
         ["Service"],

@@ -1,0 +1,67 @@
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Statistics;
+using ExamDocs.Templates.Lessons;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Teaching;
+
+/// <summary>
+/// How far two examiners who looked at the same item soon after each other saw the same. Of whom the answers are is not kept: it is
+/// about the criteria, not about persons.
+/// </summary>
+internal static class CountAgreement
+{
+    /// <summary>Our own choice: within so many days two examinations count as of one state of the item.</summary>
+    private const int MostDays = 31;
+
+    private static readonly ObservedState[] Seen = [ObservedState.Noted, ObservedState.Doubt, ObservedState.Defect];
+
+    public static IReadOnlyList<AgreementRow> Of(IReadOnlyList<ItemHistory> items)
+    {
+        var answers = items.SelectMany(Answers).ToList();
+        if (answers.Count == 0)
+            return [];
+        return
+        [
+            new AgreementRow(null, Kappa(answers)),
+            .. answers
+                .GroupBy(a => a.Criterion, StringComparer.Ordinal)
+                .OrderBy(g => g.Key, StringComparer.Ordinal)
+                .Select(g => new AgreementRow(g.Key, Kappa([.. g]))),
+        ];
+    }
+
+    private static IEnumerable<(string Criterion, bool First, bool Second)> Answers(ItemHistory item) =>
+        item
+            .Examined.Zip(item.Examined.Skip(1))
+            .Where(pair => IsPair(pair.First, pair.Second))
+            .SelectMany(pair => Answers(pair.First.Recorded!, pair.Second.Recorded!));
+
+    private static bool IsPair(LookedAt first, LookedAt second) =>
+        first.Recorded?.Examiner is { } one
+        && second.Recorded?.Examiner is { } other
+        && !string.Equals(one, other, StringComparison.Ordinal)
+        && second.Day <= first.Day.PlusDays(MostDays);
+
+    private static IEnumerable<(string Criterion, bool First, bool Second)> Answers(Examination one, Examination other) =>
+        from first in one.Observations
+        from second in other.Observations
+        where
+            first.Criterion is not null
+            && string.Equals(first.Criterion, second.Criterion, StringComparison.Ordinal)
+            && IsAnswer(first)
+            && IsAnswer(second)
+        select (first.Criterion, IsSeen(first), IsSeen(second));
+
+    private static bool IsAnswer(Observation o) => o.State is ObservedState.Clear or ObservedState.NoSign || IsSeen(o);
+
+    private static bool IsSeen(Observation o) => o.State is { } state && Seen.Contains(state);
+
+    private static CohenKappa Kappa(IReadOnlyList<(string Criterion, bool First, bool Second)> answers) =>
+        new(
+            answers.Count(a => a is { First: true, Second: true }),
+            answers.Count(a => a is { First: true, Second: false }),
+            answers.Count(a => a is { First: false, Second: true }),
+            answers.Count(a => a is { First: false, Second: false })
+        );
+}

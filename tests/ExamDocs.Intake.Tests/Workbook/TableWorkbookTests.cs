@@ -1,0 +1,72 @@
+using ClosedXML.Excel;
+using ExamDocs.Intake.Workbook.Tables;
+
+namespace ExamDocs.Intake.Tests.Workbook;
+
+public sealed class TableWorkbookTests
+{
+    [Theory]
+    [InlineData("=1+1")]
+    [InlineData("+SUM(A1)")]
+    [InlineData("@cmd")]
+    [InlineData("-2")]
+    [InlineData("007")]
+    public void Text_stays_text_whatever_it_begins_with(string text)
+    {
+        using var workbook = Written(
+            new TableSheet(
+                "One",
+                ["What"],
+                [
+                    [text],
+                ]
+            )
+        );
+
+        var cell = workbook.Worksheet("One").Cell(2, 1);
+        Assert.Equal((text, XLDataType.Text, false), (cell.GetString(), cell.DataType, cell.HasFormula));
+    }
+
+    [Fact]
+    public void Numbers_are_numbers_and_what_is_missing_is_empty()
+    {
+        using var workbook = Written(
+            new TableSheet(
+                "One",
+                ["A", "B", "C"],
+                [
+                    [3, 0.25, null],
+                ]
+            )
+        );
+
+        var row = workbook.Worksheet("One").Row(2);
+        Assert.Equal((3d, 0.25, true), (row.Cell(1).GetDouble(), row.Cell(2).GetDouble(), row.Cell(3).IsEmpty()));
+    }
+
+    [Fact]
+    public void A_table_without_rows_keeps_its_headings_and_filters()
+    {
+        using var workbook = Written(new TableSheet("Empty", ["A", "B"], []));
+
+        var table = Assert.Single(workbook.Worksheet("Empty").Tables);
+        Assert.True(table.ShowAutoFilter);
+        Assert.Equal(["A", "B"], table.Fields.Select(f => f.Name));
+    }
+
+    [Fact]
+    public void A_value_that_is_neither_text_nor_number_is_refused() =>
+        Assert.Throws<ArgumentException>(() =>
+            TableWorkbook.Of([
+                new TableSheet(
+                    "One",
+                    ["A"],
+                    [
+                        [DateTime.UnixEpoch],
+                    ]
+                ),
+            ])
+        );
+
+    private static XLWorkbook Written(TableSheet sheet) => new(new MemoryStream(TableWorkbook.Of([sheet])));
+}
