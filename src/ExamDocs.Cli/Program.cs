@@ -17,6 +17,7 @@ var root = new RootCommand(
     AdoptCommand.Create(),
     VerifyCommand.Create(),
     FindCommand.Create(),
+    DueCommand.Create(),
     RegisterCommand.Create(),
     ModelsCommand.Create(),
     CriteriaCommand.Create(),

@@ -53,6 +53,15 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
         return (things.Shown(things.Of(tags.Take(most).SelectMany(tag => tag))), tags.Count);
     }
 
+    /// <summary>Every item that the register knows.</summary>
+    public IReadOnlyList<FoundItem> Every()
+    {
+        var known = All;
+        var asked = new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today);
+        var things = new KnownThings(register, asked, known, today);
+        return things.Shown(things.Of(known));
+    }
+
     /// <summary>A list of one's own, to add to.</summary>
     private List<ItemEntry> All => [.. _all ??= ReadAll()];
 
@@ -95,6 +104,8 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
     /// <summary>Whom it is hired from, else the employer.</summary>
     public string? Owner => Record.Visit.HiredFrom?.Name ?? Record.Visit.Employer?.Name;
 
+    public string? Premises => Record.Visit.Premises is { } at ? Named(at.Name) ?? Named(at.Address) : null;
+
     public LocalDate Day => Outcome.ExaminedOn ?? Visit.ExaminedOn ?? LocalDate.MinIsoValue;
 
     public IEnumerable<string?> Texts =>
@@ -102,6 +113,8 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
 
     /// <summary>Its outcome; a word that nobody knows counts as the worst.</summary>
     public Outcome Badness => OutcomeWords.Find(Outcome.Outcome) ?? Core.Records.Outcome.Withdraw;
+
+    private static string? Named(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;
 
     public bool IsOf(Outcome outcome) => string.Equals(Outcome.Outcome, outcome.Word(), StringComparison.Ordinal);
 }

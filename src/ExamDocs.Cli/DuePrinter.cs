@@ -1,0 +1,59 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.UseCases.Company;
+using ExamDocs.UseCases.Registered;
+using NodaTime.Text;
+
+namespace ExamDocs.Cli;
+
+/// <summary>Prints what falls due, a line for each item under its employer, premises and category; what may not be used comes first.</summary>
+internal static class DuePrinter
+{
+    public static void Print(DueList list, TextWriter output)
+    {
+        if (list.Apart.Count > 0)
+            output.WriteLine(Screen.Say($"NOT TO BE USED, whatever falls due when:"));
+        Print(list.Apart, output);
+        if (list.Due.Count > 0)
+            output.WriteLine(Screen.Say($"Falls due from {list.From} to {list.To}:"));
+        Print(list.Due, output);
+        output.WriteLine(Screen.Say($"From {list.From} to {list.To}: {list.Due.Count} to be examined; {list.Apart.Count} not to be used."));
+    }
+
+    private static void Print(IEnumerable<DueItem> items, TextWriter output)
+    {
+        foreach (var place in items.GroupBy(i => i.At.Key, StringComparer.Ordinal))
+        {
+            output.WriteLine($"  {Name(place.First().At)}");
+            foreach (var category in place.GroupBy(i => i.Category, StringComparer.Ordinal))
+            {
+                output.WriteLine($"    {category.Key ?? Screen.Say(NotRecorded)}");
+                foreach (var item in category)
+                    output.WriteLine($"      {Line(item)}");
+            }
+        }
+    }
+
+    private static Message NotRecorded => $"not recorded";
+
+    private static string Name(DuePlace at) => $"{at.Employer ?? Screen.Say(NotRecorded)}, {at.Premises ?? Screen.Say(NotRecorded)}";
+
+    private static string Line(DueItem item)
+    {
+        var day = item.FallsDue is { } due ? LocalDatePattern.Iso.Format(due) : "----------";
+        var serial = item.Serial is null ? "" : Screen.Say($", serial {item.Serial}");
+        var early =
+            item.NextBy is { } next && item.FallsDue < next ? Screen.Say($"; next examination by {next}, not to be used so long") : "";
+        var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(Words(item.Standing))}: {item.Why}";
+        return $"{day}  {item.Id}{serial}{early}{against}";
+    }
+
+    private static Message Words(Standing standing) =>
+        standing switch
+        {
+            Standing.Withdrawn => $"withdrawn",
+            Standing.Held => $"held",
+            Standing.Overdue => $"overdue",
+            Standing.NotIssued => $"no current report",
+            _ => $"in service",
+        };
+}
