@@ -8,7 +8,7 @@ namespace ExamDocs.Cli;
 /// <summary>Prints what falls due, a line for each item under its employer, premises and category; what may not be used comes first.</summary>
 internal static class DuePrinter
 {
-    public static void Print(DueList list, TextWriter output)
+    public static void Print(DueList list, IReadOnlyList<ProposedVisit> visits, TextWriter output)
     {
         if (list.Apart.Count > 0)
             output.WriteLine(Screen.Say($"NOT TO BE USED, whatever falls due when:"));
@@ -16,6 +16,10 @@ internal static class DuePrinter
         if (list.Due.Count > 0)
             output.WriteLine(Screen.Say($"Falls due from {list.From} to {list.To}:"));
         Print(list.Due, output);
+        if (visits.Count > 0)
+            output.WriteLine(Screen.Say($"Visits proposed, each on its day or before it:"));
+        foreach (var visit in visits)
+            output.WriteLine($"  {Screen.Say(Line(visit))}");
         output.WriteLine(Screen.Say($"From {list.From} to {list.To}: {list.Due.Count} to be examined; {list.Apart.Count} not to be used."));
     }
 
@@ -45,6 +49,17 @@ internal static class DuePrinter
             item.NextBy is { } next && item.FallsDue < next ? Screen.Say($"; next examination by {next}, not to be used so long") : "";
         var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(Words(item.Standing))}: {item.Why}";
         return $"{day}  {item.Id}{serial}{early}{against}";
+    }
+
+    private static Message Line(ProposedVisit visit)
+    {
+        Message items = visit.Items.Count == 1 ? (Message)$"1 item" : $"{visit.Items.Count} items";
+        Message? time = visit.Minutes > 0 ? (Message)$"{visit.Minutes / 60} h {visit.Minutes % 60} min" : null;
+        Message? unknown =
+            visit.WithoutFigure.Count > 0
+                ? (Message)$"no figure for {string.Join(", ", visit.WithoutFigure.Select(c => c.Length > 0 ? c : Screen.Say(NotRecorded)))}"
+                : null;
+        return $"{LocalDatePattern.Iso.Format(visit.By)}  {Name(visit.At)}: {Message.Join("; ", items, time, unknown)}";
     }
 
     private static Message Words(Standing standing) =>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Text.Json;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Company;
@@ -33,6 +34,30 @@ internal static class DueCommand
         HelpName = "NAME",
     };
 
+    private static readonly Option<FileInfo?> Ics = new("--ics")
+    {
+        Description =
+            "The calendar to write (.ics): an all-day event for each employer, premises and day. A calendar that takes in a later file "
+            + "updates what it has.",
+        HelpName = "FILE",
+    };
+
+    private static readonly Option<(string Category, int Count)[]> Minutes = new("--minutes")
+    {
+        Description =
+            "Minutes that an item of a category takes you, for example connector=6,harness=20: the proposed visits then say how long "
+            + "they take. Nothing is assumed for the others.",
+        HelpName = "ID=N,…",
+        CustomParser = BlankCommand.Counted,
+    };
+
+    private static readonly Option<int> Together = new("--together")
+    {
+        Description = "How many days before its own an item may be examined so that it goes with an earlier one at the same premises.",
+        HelpName = "DAYS",
+        DefaultValueFactory = _ => VisitProposals.UsualTogetherDays,
+    };
+
     private static readonly Option<bool> Json = new("--json") { Description = "Print as JSON, everything spelt out." };
 
     public static Command Create()
@@ -45,9 +70,14 @@ internal static class DueCommand
             From,
             To,
             Employer,
+            Ics,
+            Minutes,
+            Together,
+            OutputOptions.Replace,
             Json,
         };
         command.Validators.Add(CheckDays);
+        command.Validators.Add(CheckTogether);
         command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
@@ -58,23 +88,49 @@ internal static class DueCommand
             command.AddError(FormattableString.Invariant($"--to {to:uuuu-MM-dd} is before --from {from:uuuu-MM-dd}"));
     }
 
+    private static void CheckTogether(CommandResult command)
+    {
+        if (command.GetValue(Together) < 0)
+            command.AddError("--together is a number of days, 0 for none");
+    }
+
     private static int Run(ParseResult parsed)
     {
         if (RegisterCommand.Existing(parsed) is not { } register)
             return ExitCode.Refused;
-        var today = CommonOptions.Today();
-        var from = parsed.GetValue(From) ?? today;
-        var list = ListDue.In(
-            new DueRequest(register.Place, from, parsed.GetValue(To) ?? from.PlusMonths(UsualMonths), today)
-            {
-                Employer = parsed.GetValue(Employer),
-            }
-        );
+        var outputs = OutputOptions.Guard(parsed, Ics);
+        outputs.Require(parsed.GetValue(Ics)?.ToString());
+        var list = ListDue.In(Request(parsed, register.Place));
+        if (parsed.GetValue(Ics) is { } calendar)
+            WriteDueCalendar.Run(list, calendar.ToString(), outputs, Screen.Asked(parsed) ?? MessageLanguage.English);
+        var visits = VisitProposals.Of(list.Due, parsed.GetValue(Together), Figures(parsed, list));
         var output = parsed.InvocationConfiguration.Output;
         if (parsed.GetValue(Json))
-            output.WriteLine(JsonSerializer.Serialize(DueFile.Of(list), RuleJson.Options));
+            output.WriteLine(JsonSerializer.Serialize(DueFile.Of(list, visits), RuleJson.Options));
         else if (!parsed.GetValue(CommonOptions.Quiet))
-            DuePrinter.Print(list, output);
+            DuePrinter.Print(list, visits, output);
         return ExitCode.Done;
+    }
+
+    private static DueRequest Request(ParseResult parsed, string register)
+    {
+        var today = CommonOptions.Today();
+        var from = parsed.GetValue(From) ?? today;
+        return new DueRequest(register, from, parsed.GetValue(To) ?? from.PlusMonths(UsualMonths), today)
+        {
+            Employer = parsed.GetValue(Employer),
+        };
+    }
+
+    private static Dictionary<string, int> Figures(ParseResult parsed, DueList list)
+    {
+        var figures = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (category, count) in parsed.GetValue(Minutes) ?? [])
+        {
+            figures[category] = count;
+            if (!list.Due.Any(i => string.Equals(i.Category, category, StringComparison.Ordinal)))
+                parsed.InvocationConfiguration.Error.WriteLine(Screen.Say($"--minutes: no item of category '{category}' falls due"));
+        }
+        return figures;
     }
 }
