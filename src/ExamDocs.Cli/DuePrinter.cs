@@ -47,7 +47,7 @@ internal static class DuePrinter
         var serial = item.Serial is null ? "" : Screen.Say($", serial {item.Serial}");
         var early =
             item.NextBy is { } next && item.FallsDue < next ? Screen.Say($"; next examination by {next}, not to be used so long") : "";
-        var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(Words(item.Standing))}: {item.Why}";
+        var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(item.Standing.Said())}: {item.Why}";
         return $"{day}  {item.Id}{serial}{early}{against}";
     }
 
@@ -61,14 +61,4 @@ internal static class DuePrinter
                 : null;
         return $"{LocalDatePattern.Iso.Format(visit.By)}  {Name(visit.At)}: {Message.Join("; ", items, time, unknown)}";
     }
-
-    private static Message Words(Standing standing) =>
-        standing switch
-        {
-            Standing.Withdrawn => $"withdrawn",
-            Standing.Held => $"held",
-            Standing.Overdue => $"overdue",
-            Standing.NotIssued => $"no current report",
-            _ => $"in service",
-        };
 }

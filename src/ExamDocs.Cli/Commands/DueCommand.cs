@@ -42,6 +42,12 @@ internal static class DueCommand
         HelpName = "FILE",
     };
 
+    private static readonly Option<FileInfo?> Out = new("--out")
+    {
+        Description = "The workbook to write (.xlsx): the list, a plan by month, the visits proposed, and what may not be used.",
+        HelpName = "FILE",
+    };
+
     private static readonly Option<(string Category, int Count)[]> Minutes = new("--minutes")
     {
         Description =
@@ -71,6 +77,7 @@ internal static class DueCommand
             To,
             Employer,
             Ics,
+            Out,
             Minutes,
             Together,
             OutputOptions.Replace,
@@ -78,6 +85,7 @@ internal static class DueCommand
         };
         command.Validators.Add(CheckDays);
         command.Validators.Add(CheckTogether);
+        command.Validators.Add(CheckOut);
         command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
         return command;
     }
@@ -94,16 +102,25 @@ internal static class DueCommand
             command.AddError("--together is a number of days, 0 for none");
     }
 
+    private static void CheckOut(CommandResult command)
+    {
+        if (command.GetResult(Out) is { Tokens: [var typed, ..] } && !typed.Value.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase))
+            command.AddError($"--out is a workbook: name it with .xlsx at the end, not {typed.Value}");
+    }
+
     private static int Run(ParseResult parsed)
     {
         if (RegisterCommand.Existing(parsed) is not { } register)
             return ExitCode.Refused;
-        var outputs = OutputOptions.Guard(parsed, Ics);
-        outputs.Require(parsed.GetValue(Ics)?.ToString());
+        var outputs = OutputOptions.Guard(parsed, Ics, Out);
+        outputs.Require(parsed.GetValue(Ics)?.ToString(), parsed.GetValue(Out)?.ToString());
         var list = ListDue.In(Request(parsed, register.Place));
-        if (parsed.GetValue(Ics) is { } calendar)
-            WriteDueCalendar.Run(list, calendar.ToString(), outputs, Screen.Asked(parsed) ?? MessageLanguage.English);
         var visits = VisitProposals.Of(list.Due, parsed.GetValue(Together), Figures(parsed, list));
+        var language = Screen.Asked(parsed) ?? MessageLanguage.English;
+        if (parsed.GetValue(Ics) is { } calendar)
+            WriteDueCalendar.Run(list, calendar.ToString(), outputs, language);
+        if (parsed.GetValue(Out) is { } workbook)
+            WriteDueWorkbook.Run(list, visits, workbook.ToString(), outputs, language);
         var output = parsed.InvocationConfiguration.Output;
         if (parsed.GetValue(Json))
             output.WriteLine(JsonSerializer.Serialize(DueFile.Of(list, visits), RuleJson.Options));

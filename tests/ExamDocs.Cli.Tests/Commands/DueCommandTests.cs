@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using ClosedXML.Excel;
 using ExamDocs.Core.Criteria;
 
 namespace ExamDocs.Cli.Tests.Commands;
@@ -57,6 +58,33 @@ public sealed class DueCommandTests
         Assert.Equal(("CUT", "withdrawn"), ((string?)list["apart"]![0]!["id"], (string?)list["apart"]![0]!["standing"]));
     }
 
+    /// <summary>Texts that a spreadsheet would take for formulas stay texts.</summary>
+    [Fact]
+    public async Task A_calendar_and_a_workbook_are_written_and_never_over_another_file()
+    {
+        using var examdocs = new Examdocs();
+        await ImportAsync(examdocs, Today.AddMonths(-2), "=1+1");
+        string[] asked = ["due", "--to", Iso(Today.AddMonths(6)), "--ics", "due.ics", "--out", "due.xlsx"];
+        var written = await examdocs.RunAsync([.. asked, "--minutes", "connector=90,helmet=5", "--language", "de"]);
+        Assert.Equal(0, written.ExitCode);
+        Assert.Contains("1 Std. 30 Min.", written.Out, StringComparison.Ordinal);
+        Assert.Contains("'helmet'", written.Err, StringComparison.Ordinal);
+        Assert.Contains("Prüfung fällig", File.ReadAllText(examdocs.At("due.ics")), StringComparison.Ordinal);
+        using (var workbook = new XLWorkbook(examdocs.At("due.xlsx")))
+        {
+            Assert.Equal(["Fällig", "Nach Monaten", "Vorgeschlagene Termine", "Nicht benutzen"], workbook.Worksheets.Select(s => s.Name));
+            var due = workbook.Worksheet(1).Cell(2, 4);
+            Assert.Equal(("GOOD", "=1+1"), (due.GetString(), due.CellRight().GetString()));
+            Assert.DoesNotContain(workbook.Worksheets.SelectMany(s => s.CellsUsed()), c => c.HasFormula);
+            Assert.Equal("CUT", workbook.Worksheet(4).Cell(2, 4).GetString());
+            Assert.Equal((1, 90), (workbook.Worksheet(3).Cell(2, 4).GetValue<int>(), workbook.Worksheet(3).Cell(2, 5).GetValue<int>()));
+        }
+        var before = File.ReadAllBytes(examdocs.At("due.xlsx"));
+        Assert.Equal(2, (await examdocs.RunAsync(asked)).ExitCode);
+        Assert.Equal(before, File.ReadAllBytes(examdocs.At("due.xlsx")));
+        Assert.Equal(0, (await examdocs.RunAsync([.. asked, "--replace"])).ExitCode);
+    }
+
     [Fact]
     public async Task Days_in_the_wrong_order_and_a_register_that_is_not_there_are_refused()
     {
@@ -68,7 +96,7 @@ public sealed class DueCommandTests
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
-    private static async Task ImportAsync(Examdocs examdocs, DateOnly day)
+    private static async Task ImportAsync(Examdocs examdocs, DateOnly day, string? serial = null)
     {
         var record = Records.Small();
         var (visit, like, examined) = (record["visit"]!, record["items"]![0]!, record["examinations"]![0]!);
@@ -77,7 +105,12 @@ public sealed class DueCommandTests
         foreach (var id in new[] { "GOOD", "CUT" })
         {
             var item = like.DeepClone();
-            (item["id"], item["serial"], item["category"], item["partNumber"]) = (id, $"S-{id}", "connector", "C-1");
+            (item["id"], item["serial"], item["category"], item["partNumber"]) = (
+                id,
+                serial is null ? $"S-{id}" : $"{serial}{(id is "CUT" ? "0" : "")}",
+                "connector",
+                "C-1"
+            );
             item["lastExamined"] = Iso(day.AddMonths(-6));
             items.Add(item);
             var examination = examined.DeepClone().AsObject();
