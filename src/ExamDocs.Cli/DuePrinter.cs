@@ -5,7 +5,9 @@ using NodaTime.Text;
 
 namespace ExamDocs.Cli;
 
-/// <summary>Prints what falls due, a line for each item under its employer, premises and category; what may not be used comes first.</summary>
+/// <summary>
+/// Prints what falls due, a line for each item under its employer, premises and category. What may not be used comes first.
+/// </summary>
 internal static class DuePrinter
 {
     public static void Print(DueList list, IReadOnlyList<ProposedVisit> visits, TextWriter output)

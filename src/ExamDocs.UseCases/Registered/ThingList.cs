@@ -2,7 +2,7 @@ using ExamDocs.Core.Identity;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>Things in the order found, looked up by an entry about them and by a tag, so that a large register does not take long.</summary>
+/// <summary>Things in the order found, looked up by an entry about them and by a tag, so that not all are gone through.</summary>
 internal sealed class ThingList
 {
     private readonly List<StandingToday> _things = [];
