@@ -13,6 +13,7 @@ rm -f "$gallery"/*.png
 
 issue() { # folder, input, options: issues, and keeps the list of numbers
   local folder="$work/$1" input="$2"; shift 2
+  [ -f "$folder.db" ] || "$examdocs" register create --register "$folder.db" >/dev/null
   "$examdocs" issue "$input" --out "$folder" --register "$folder.db" "$@" 2>/dev/null >>"$folder.list" || [ $? = 1 ]
 }
 number() { awk -v kind="$2" -v item="$3" '$2 == kind && index($0, item) { n = $1 } END { print n }' "$work/$1.list"; }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Verifying;
 
 namespace ExamDocs.Cli;
@@ -11,27 +12,29 @@ internal static class VerificationPrinter
     {
         foreach (var file in verified.Where(v => !quiet || !v.IsValid))
         {
-            Console.WriteLine($"{file.File}: {Summary(file)}");
+            Console.WriteLine($"{file.File}: {Screen.Say(Summary(file))}");
             foreach (var statement in file.Statements)
-                Console.WriteLine($"  {Mark(statement.Answer)} {statement.Text}");
+                Console.WriteLine($"  {Mark(statement.Answer)} {Screen.Say(statement.Text)}");
             if (file.Sha256.Length > 0)
                 Console.WriteLine($"  SHA-256:     {file.Sha256}");
         }
     }
 
-    private static string Summary(VerifiedFile file) =>
+    private static Message Summary(VerifiedFile file) =>
         file.Verdict switch
         {
-            Verdict.Valid => "valid",
+            Verdict.Valid => $"valid",
             Verdict.NotValid => $"NOT VALID: {file.Statements.First(s => s.Answer is Answer.Fails).Text}",
             _ => $"CANNOT TELL: {file.Settle}",
         };
 
     private static string Mark(Answer answer) =>
-        answer switch
-        {
-            Answer.Holds => "holds:      ",
-            Answer.Fails => "fails:      ",
-            _ => "not checked:",
-        };
+        Screen.Say(
+            answer switch
+            {
+                Answer.Holds => $"holds:      ",
+                Answer.Fails => $"fails:      ",
+                _ => $"not checked:",
+            }
+        );
 }

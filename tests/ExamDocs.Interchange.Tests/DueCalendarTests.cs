@@ -90,7 +90,7 @@ public sealed class DueCalendarTests : IDisposable
     }
 
     private static DueItem Item(string id, LocalDate day, DuePlace? at = null) =>
-        new(id, $"S-{id}", "connector", at ?? Yard, day, day, Standing.InService, "fit");
+        new(id, $"S-{id}", "connector", at ?? Yard, day, day, Standing.InService, $"fit");
 
     private static DueList List(long version, params DueItem[] due) =>
         new()

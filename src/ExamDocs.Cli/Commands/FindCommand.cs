@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 
@@ -32,19 +33,19 @@ internal static class FindCommand
         if (!isMarked)
         {
             Console.Error.WriteLine(
-                items.Count == 0
-                    ? $"The register knows nothing of '{asked}'. Treat it as never examined."
-                    : $"No item is marked '{asked}'. These have its words:"
+                Screen.Say(
+                    items.Count == 0
+                        ? $"The register knows nothing of '{asked}'. Treat it as never examined."
+                        : (Message)$"No item is marked '{asked}'. These have its words:"
+                )
             );
             foreach (var like in FindItems.SpeltLike(place.Place, asked, CommonOptions.Today()))
-                Console.Error.WriteLine($"Spelt much like it: {like.Id}  {Words(like.Standing)}: {like.Why}");
+                Console.Error.WriteLine(Screen.Say($"Spelt much like it: {like.Id}  {Words(like.Standing)}: {like.Why}"));
         }
         foreach (var item in items)
             Print(item, parsed.GetValue(CommonOptions.Quiet));
         if (items.Count < inAll)
-            Console.Error.WriteLine(
-                string.Create(CultureInfo.InvariantCulture, $"{items.Count} of {inAll} items; type more to narrow it down.")
-            );
+            Console.Error.WriteLine(Screen.Say($"{items.Count} of {inAll} items; type more to narrow it down."));
         if (!isMarked)
             return ExitCode.CannotTell;
         return items.All(i => i.Standing is Standing.InService) ? ExitCode.Done : ExitCode.Findings;
@@ -52,27 +53,35 @@ internal static class FindCommand
 
     private static void Print(FoundItem item, bool quiet)
     {
-        Console.WriteLine($"{item.Id}  {Words(item.Standing)}: {item.Why}");
+        Console.WriteLine($"{item.Id}  {Screen.Say(Words(item.Standing))}: {Screen.Say(item.Why)}");
         if (quiet)
             return;
-        var marks = new[] { item.Item.Maker, item.Item.Model, item.Item.Serial is { } serial ? $"serial {serial}" : null, item.Owner };
+        var marks = new[]
+        {
+            item.Item.Maker,
+            item.Item.Model,
+            item.Item.Serial is { } serial ? Screen.Say($"serial {serial}") : null,
+            item.Owner,
+        };
         Console.WriteLine($"    {string.Join(", ", marks.Where(m => !string.IsNullOrWhiteSpace(m)))}");
         foreach (var visit in item.History)
         {
-            var day = visit.Day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "no day";
+            var day = visit.Day?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? Screen.Say($"no day");
             Console.WriteLine($"    {day}  {visit.Reference}  {visit.Outcome}  {string.Join(" ", visit.Codes)}".TrimEnd());
             foreach (var document in visit.Documents)
-                Console.WriteLine($"        {document.Number}  {document.Kind}{(document.Ended is { } ended ? $"  ({ended})" : "")}");
+                Console.WriteLine(
+                    $"        {document.Number}  {document.Kind}{(document.Ended is { } ended ? $"  ({Screen.Say(ended)})" : "")}"
+                );
         }
     }
 
-    private static string Words(Standing standing) =>
+    private static Message Words(Standing standing) =>
         standing switch
         {
-            Standing.Withdrawn => "DO NOT USE",
-            Standing.Held => "NOT DETERMINED, DO NOT USE",
-            Standing.Overdue => "EXAMINATION OVERDUE, DO NOT USE",
-            Standing.NotIssued => "NO CURRENT REPORT, DO NOT USE",
-            _ => "in service",
+            Standing.Withdrawn => $"DO NOT USE",
+            Standing.Held => $"NOT DETERMINED, DO NOT USE",
+            Standing.Overdue => $"EXAMINATION OVERDUE, DO NOT USE",
+            Standing.NotIssued => $"NO CURRENT REPORT, DO NOT USE",
+            _ => $"in service",
         };
 }

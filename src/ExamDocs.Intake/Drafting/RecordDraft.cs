@@ -26,18 +26,11 @@ public sealed class RecordDraft
                 {
                     Format = ExaminationRecord.FormatName,
                     // One without a day would pass for an examination of this visit, with answers that nobody gave.
-                    Examinations = [.. next.Examinations.Where(e => e.ExaminedOn is not null).Select(WithoutPhotos)],
+                    Examinations = [.. next.Examinations.Where(e => e.ExaminedOn is not null)],
                 }
             )
         );
     }
-
-    /// <summary>Photos of an earlier visit lie with its record, and are not looked for beside this one.</summary>
-    private static Examination WithoutPhotos(Examination earlier) =>
-        earlier with
-        {
-            Observations = [.. earlier.Observations.Select(o => o with { Photo = null })],
-        };
 
     /// <returns>The draft, or a sentence saying why the file holds none.</returns>
     public static (RecordDraft? Draft, string? Unreadable) Read(ReadOnlyMemory<byte> utf8)

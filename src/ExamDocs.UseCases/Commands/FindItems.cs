@@ -41,8 +41,8 @@ public static class FindItems
     {
         ArgumentNullException.ThrowIfNull(markings);
         using var register = DocumentRegister.OpenToRead(place, today);
-        var items = new ItemsOnRecord(register, today);
         var state = memory?.StateOf(register, today);
+        var items = new ItemsOnRecord(register, today, state?.Marks(register));
         return [.. markings.Select(m => state is null ? Found(m) : state.Of(m, Found))];
 
         IReadOnlyList<FoundItem> Found(string marking) => InOrder(Markings(register, marking).SelectMany(items.Bearing));

@@ -139,7 +139,7 @@ public static class PrintLabels
                 $"{asked} was replaced by {string.Join(", ", document.ReplacedBy)}: print that",
             _ when document is { Ended: DocumentEnd.Withdrawn } => $"{asked} was withdrawn: {document.EndedReason}",
             _ when document is { Ended: DocumentEnd.Ended } =>
-                $"{asked} no longer holds: {EndedWords.Of(document)}. Labels of the record are decided anew when the record "
+                $"{asked} no longer holds: {EndedWords.Of(document).Text}. Labels of the record are decided anew when the record "
                     + "is given instead of the number",
             null => $"{asked} is no label that this register has issued",
             _ when item is not null && !document!.Items.Contains(item, StringComparer.Ordinal) =>
@@ -162,7 +162,7 @@ public static class PrintLabels
             where string.Equals(document.Kind, LabelFormat.Due.Type.Kind, StringComparison.Ordinal)
             from item in document.Items.SelectMany(items.Bearing)
             where item.Standing is Standing.Withdrawn or Standing.Held && item.History.Any(v => v.Visit == document.Visit)
-            select $"{document.Number} says when to examine {item.Id}, which may not be used: {item.Why}"
+            select $"{document.Number} says when to examine {item.Id}, which may not be used: {item.Why.Text}"
         ).FirstOrDefault();
     }
 

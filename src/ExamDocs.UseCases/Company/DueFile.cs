@@ -63,7 +63,7 @@ public sealed record DueFile(
                 item.NextBy,
                 item.FallsDue,
                 item.Standing,
-                item.Why
+                item.Why.Text
             );
     }
 }

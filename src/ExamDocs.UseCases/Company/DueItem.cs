@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 
@@ -23,7 +24,7 @@ public sealed record DueItem(
     LocalDate? NextBy,
     LocalDate? FallsDue,
     Standing Standing,
-    string Why
+    Message Why
 )
 {
     internal static DueItem Of(FoundItem found) =>

@@ -47,7 +47,7 @@ internal static class DueSheets
             Day(item.NextBy),
             Day(item.FallsDue),
             item.Standing.Said().In(language),
-            item.Why,
+            item.Why.In(language),
         ];
 
     private static IReadOnlyList<object?> Row(ProposedVisit visit) =>

@@ -1,5 +1,6 @@
 using ExamDocs.Core;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.PdfSyntax;
@@ -16,7 +17,7 @@ namespace ExamDocs.UseCases.Issuing;
 internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, byte[] Outcome)
 {
     /// <returns>The contents, null where they are not whole; and what is to be said of them.</returns>
-    public static (DocumentContents? Contents, string Said) Of(byte[] pdf)
+    public static (DocumentContents? Contents, Message Said) Of(byte[] pdf)
     {
         try
         {
@@ -24,14 +25,14 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
                 .Select(name => AttachedFiles.Find(pdf, name, JsonRecordReader.MaxBytes))
                 .ToArray();
             if (Array.TrueForAll(files, f => f is null))
-                return Refused("it is not one of our documents: it holds no data that a document of this program holds");
+                return Refused($"it is not one of our documents: it holds no data that a document of this program holds");
             if (files is not [{ } document, { } record, { } outcome])
-                return Refused("the data within are not whole: every document holds examdocs.json, outcome.json and document.json");
+                return Refused($"the data within are not whole: every document holds examdocs.json, outcome.json and document.json");
             return Read(document, record, outcome);
         }
         catch (Exception e) when (IsOfTheFile(e))
         {
-            return Refused("it is not one of our documents, or it is damaged: what is in the file cannot be read");
+            return Refused($"it is not one of our documents, or it is damaged: what is in the file cannot be read");
         }
     }
 
@@ -41,10 +42,10 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
             ? null
             : Determine.Visit(record, Record.Findings, Basis.History, Basis.AsOf, rules);
 
-    private static (DocumentContents?, string) Read(byte[] document, byte[] record, byte[] outcome)
+    private static (DocumentContents?, Message) Read(byte[] document, byte[] record, byte[] outcome)
     {
         if (DocumentFile.Read(document) is not { } basis)
-            return Refused("what it says it rests on (document.json) cannot be read");
+            return Refused($"what it says it rests on (document.json) cannot be read");
         var read = EmbeddedRecord.Read(record, EmbeddedFiles.RecordName);
         return read.Record is null
             ? Refused($"the record within cannot be read: {read.Unreadable}")
@@ -62,5 +63,5 @@ internal sealed record DocumentContents(DocumentBasis Basis, ReadResult Record, 
                 or IOException
                 or NotSupportedException;
 
-    private static (DocumentContents?, string) Refused(string why) => (null, why);
+    private static (DocumentContents?, Message) Refused(Message why) => (null, why);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Register.Model;
 using NodaTime;
 
@@ -8,17 +9,21 @@ namespace ExamDocs.UseCases.Registered;
 internal static class EndedWords
 {
     /// <param name="document">A document that later visits ended, whole or in some lines.</param>
-    public static string Of(DocumentStatus document) =>
+    public static Message Of(DocumentStatus document) =>
         document.EndedLines.Count == 0
             ? $"ended{On(document.EndedOn)}{Because(document.EndedReason)}"
-            : string.Join("; ", document.EndedLines.Select(Of));
+            : Message.Join("; ", document.EndedLines.Select(Of));
 
-    public static string Of(EndedLine line) =>
-        $"{(line.Item.Length == 0 ? "an item without an id" : line.Item)} ended{On(line.On)}: "
-        + $"{line.Why}{(line.Documents.Count == 0 ? "" : $" ({string.Join(", ", line.Documents)})")}";
+    public static Message Of(EndedLine line) =>
+        $"{(line.Item.Length == 0 ? WithoutId : Message.AsIs(line.Item))} ended{On(line.On)}: {line.Why}{In(line.Documents)}";
 
-    public static string On(LocalDate? day, string word = " on ") =>
-        day is { } on ? $"{word}{on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)}" : "";
+    public static Message On(LocalDate? day) =>
+        day is { } on ? $" on {on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)}" : Message.None;
 
-    public static string Because(string? reason) => string.IsNullOrWhiteSpace(reason) ? "" : $" ({reason})";
+    public static Message Because(string? reason) => Message.AsIs(string.IsNullOrWhiteSpace(reason) ? "" : $" ({reason})");
+
+    private static Message WithoutId => $"an item without an id";
+
+    private static Message In(IReadOnlyList<string> documents) =>
+        Message.AsIs(documents.Count == 0 ? "" : $" ({string.Join(", ", documents)})");
 }

@@ -33,7 +33,12 @@ public sealed class FoundMemory
 
         private readonly ConcurrentDictionary<string, IReadOnlyList<FoundItem>> _like = new(StringComparer.Ordinal);
 
+        private OwnersMarks? _marks;
+
         public string Name { get; } = name;
+
+        /// <summary>The owner's marks in the register in this state.</summary>
+        public OwnersMarks Marks(DocumentRegister register) => _marks ??= new OwnersMarks(register);
 
         public IReadOnlyList<FoundItem> Of(string marking, Func<string, IReadOnlyList<FoundItem>> find) => _found.GetOrAdd(marking, find);
 

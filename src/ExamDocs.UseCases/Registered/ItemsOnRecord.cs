@@ -10,26 +10,34 @@ namespace ExamDocs.UseCases.Registered;
 /// <summary>
 /// The items of a register's visits, found by what they bear.
 /// </summary>
-internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today)
+/// <param name="register">The register.</param>
+/// <param name="today">The day on which it is looked at.</param>
+/// <param name="marks">The owner's marks in it, where they were looked for already; null to look for them when they are needed.</param>
+internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, OwnersMarks? marks = null)
 {
     private readonly RememberedRecords _records = new(register);
     private readonly RegisterKnowledge _knowledge = new(register);
     private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
     private List<ItemEntry>? _all;
 
+    private OwnersMarks Marks => field ??= marks ?? new OwnersMarks(register);
+
     private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
 
     /// <summary>Items that bear this marking, and those that share a serial number with one of them.</summary>
     public IReadOnlyList<FoundItem> Bearing(string marking)
     {
-        var touching = Touching(marking, marking);
-        var bearing = Entries(touching).FindAll(e => Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking));
-        if (bearing.Count == 0)
-        {
-            // A register finds ids and serial numbers at once; owner's marks only by reading every record.
-            bearing = All.FindAll(e => Folded.Same(e.Item.OwnersMark, marking));
-            touching = [.. bearing.SelectMany(e => Touching(e.Item.Id, e.Item.Serial)).DistinctBy(v => v.Visit.Visit)];
-        }
+        // One item's mark may be another's id or serial number: whoever reads it off the item cannot tell which it is.
+        var marked = Marks
+            .VisitsOf(marking)
+            .SelectMany(v => _records.Of(v).Items.Where(i => Folded.Same(i.OwnersMark, marking)))
+            .DistinctBy(i => (i.Id, i.Serial))
+            .SelectMany(i => Touching(i.Id, i.Serial));
+        var touching = Touching(marking, marking).Concat(marked).DistinctBy(v => v.Visit.Visit).OrderBy(v => v.Visit.Visit).ToList();
+        var bearing = Entries(touching)
+            .FindAll(e =>
+                Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking) || Folded.Same(e.Item.OwnersMark, marking)
+            );
         // These visits have all that can be the same as one of them, or be on it, over any number of items between.
         var visits = touching.Select(_knowledge.Known).ToList();
         var things = new KnownThings(register, new AskedToday(_ => visits, today), Entries(touching), today);

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
@@ -41,7 +42,7 @@ public sealed record FoundItem
     public required Standing Standing { get; init; }
 
     /// <summary>Since when, until when or why, in a sentence.</summary>
-    public required string Why { get; init; }
+    public required Message Why { get; init; }
 
     /// <summary>The last day on which it may be used by what is issued, inclusive; null unless it is in service.</summary>
     public LocalDate? UsableThrough { get; init; }
@@ -90,4 +91,4 @@ public sealed record FoundVisit(
 /// <param name="Kind">Word of the kind.</param>
 /// <param name="IsCurrent">Nothing replaced or ended it, nor its line about this item.</param>
 /// <param name="Ended">Why and since when it no longer holds, in words; null where it does.</param>
-public sealed record FoundDocument(string Number, string Kind, bool IsCurrent, string? Ended);
+public sealed record FoundDocument(string Number, string Kind, bool IsCurrent, Message? Ended);

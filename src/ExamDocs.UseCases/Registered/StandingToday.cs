@@ -1,4 +1,4 @@
-using System.Globalization;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
@@ -35,17 +35,17 @@ internal sealed class StandingToday
     {
         var worst = Thing
             .Known.Parts.Select(Of)
-            .OfType<(Standing Standing, string Why)>()
+            .OfType<(Standing Standing, Message Why)>()
             // What is withdrawn and fitted to it is among the parts known; another thing that was withdrawn may have had the part's id.
             .Concat(
                 parts
                     .Where(p => p.Standing is Standing.Held or Standing.Overdue)
-                    .Select(p => (p.Standing, Why: $"{p.Id}, which is fitted to it: {p.Why}"))
+                    .Select(p => (p.Standing, Why: (Message)$"{p.Id}, which is fitted to it: {p.Why}"))
             )
             .Concat(
                 others
                     .Where(o => o.Standing is Standing.Withdrawn or Standing.Held)
-                    .Select(o => (Standing: Standing.Held, Why: $"{o.Id} has the same serial number: {o.Why}"))
+                    .Select(o => (Standing: Standing.Held, Why: (Message)$"{o.Id} has the same serial number: {o.Why}"))
             )
             .OrderBy(w => w.Standing)
             .FirstOrDefault();
@@ -59,17 +59,18 @@ internal sealed class StandingToday
             };
     }
 
-    private (Standing Standing, string Why)? Of(PartElsewhere part)
+    private (Standing Standing, Message Why)? Of(PartElsewhere part)
     {
-        var name = $"{part.Id}, which is fitted to it";
-        var document = part.Document is null ? "" : $" ({part.Document})";
+        var document = Message.AsIs(part.Document is null ? "" : $" ({part.Document})");
         if (part.Outcome is Outcome.Withdraw)
-            return (Standing.Held, $"{name}, is withdrawn{document}");
+            return (Standing.Held, $"{part.Id}, which is fitted to it, is withdrawn{document}");
         if (part.Outcome is Outcome.Undetermined)
-            return (Standing.Held, $"{name}, is not determined{document}");
+            return (Standing.Held, $"{part.Id}, which is fitted to it, is not determined{document}");
         if (part.Until < _today)
-            return (Standing.Held, $"{name}, was not to be used after {Day(part.Until.Value)}");
-        return part.NextBy < _today ? (Standing.Overdue, $"{name}, was due for its next examination by {Day(part.NextBy.Value)}") : null;
+            return (Standing.Held, $"{part.Id}, which is fitted to it, was not to be used after {part.Until.Value}");
+        return part.NextBy < _today
+            ? (Standing.Overdue, $"{part.Id}, which is fitted to it, was due for its next examination by {part.NextBy.Value}")
+            : null;
     }
 
     private FoundItem Decided()
@@ -96,50 +97,56 @@ internal sealed class StandingToday
     /// <param name="decided">The latest decision.</param>
     /// <param name="since">What was recorded since, without an examination.</param>
     /// <param name="visit">The visit of the decision.</param>
-    private (Standing Standing, string Why) Of(ItemEntry decided, IReadOnlyList<ItemEntry> since, FoundVisit visit)
+    private (Standing Standing, Message Why) Of(ItemEntry decided, IReadOnlyList<ItemEntry> since, FoundVisit visit)
     {
         var outcome = decided.Outcome;
         if (decided.IsOf(Outcome.Withdraw))
             return Thing.Known.Withdrawals.Count > 0
-                ? (Standing.Withdrawn, $"withdrawn {On(decided)}: {string.Join(" ", outcome.Codes)}")
-                : (Standing.Held, $"withdrawn {On(decided)}, released since, and not examined again");
+                ? (Standing.Withdrawn, (Message)$"withdrawn{On(decided)}: {string.Join(" ", outcome.Codes)}")
+                : (Standing.Held, $"withdrawn{On(decided)}, released since, and not examined again");
         if (Thing.Known.Withdrawals.Count > 0)
-            return (Thing.Known.IsDestroyed ? Standing.Withdrawn : Standing.Held, string.Join("; ", Thing.Known.Withdrawals));
+            return (Thing.Known.IsDestroyed ? Standing.Withdrawn : Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Withdrawals)));
         if (since.FirstOrDefault(e => e.Item.Status is ItemStatus.Lost or ItemStatus.Destroyed) is { } gone)
-            return (Standing.Withdrawn, $"recorded as {(gone.Item.Status is ItemStatus.Lost ? "lost" : "destroyed")} {On(gone)}");
+            return (
+                Standing.Withdrawn,
+                gone.Item.Status is ItemStatus.Lost ? (Message)$"recorded as lost{On(gone)}" : $"recorded as destroyed{On(gone)}"
+            );
         if (!decided.IsOf(Outcome.Fit) && !decided.IsOf(Outcome.FitUntil))
-            return (Standing.Held, $"not determined {On(decided)}: {string.Join(" ", outcome.Codes)}");
+            return (Standing.Held, $"not determined{On(decided)}: {string.Join(" ", outcome.Codes)}");
         if (_register.Visits.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.End.Item, decided)).End is { } end)
-            return (Standing.Withdrawn, $"{end.Why}, since {Day(end.On)}");
+            return (Standing.Withdrawn, $"{end.Why}, since {end.On}");
         if (outcome.Until < _today)
-            return (Standing.Withdrawn, $"not to be used after {Day(outcome.Until.Value)}");
+            return (Standing.Withdrawn, $"not to be used after {outcome.Until.Value}");
         if (Thing.Known.Questions.Count > 0)
-            return (Standing.Held, string.Join("; ", Thing.Known.Questions));
+            return (Standing.Held, Message.AsIs(string.Join("; ", Thing.Known.Questions)));
         if (
             since.SelectMany(e => e.Record.Disposals.Where(d => IsItem(d.Item, e)).Select(d => (d.Action, Entry: e))).FirstOrDefault() is
             { Action: { } action } aside
         )
-            return (Standing.Held, $"{(action is DisposalAction.Quarantined ? "put in quarantine" : "sent for repair")} {On(aside.Entry)}");
+            return (
+                Standing.Held,
+                action is DisposalAction.Quarantined ? (Message)$"put in quarantine{On(aside.Entry)}" : $"sent for repair{On(aside.Entry)}"
+            );
         if (outcome.NextBy is not { } next)
-            return (Standing.Held, $"no next examination is recorded {On(decided)}");
+            return (Standing.Held, $"no next examination is recorded{On(decided)}");
         if (next < _today)
-            return (Standing.Overdue, $"the next examination was due by {Day(next)}");
+            return (Standing.Overdue, $"the next examination was due by {next}");
         if (!visit.Documents.Any(d => d is { IsCurrent: true, Kind: "report" }))
-            return (Standing.NotIssued, $"found {outcome.Outcome} {On(decided)}, and no current report says so");
+            return (Standing.NotIssued, $"found {Word(outcome)}{On(decided)}, and no current report says so");
         var (through, because) = Through(outcome);
-        return (Standing.InService, $"{outcome.Outcome} {On(decided)}, until {Day(through)}{because}");
+        return (Standing.InService, $"{Word(outcome)}{On(decided)}, until {through}{because}");
     }
 
     /// <summary>
     /// The last day of use, and which part makes it so. Asked only where there is a next examination.
     /// </summary>
-    private (LocalDate Day, string Because) Through(RememberedOutcome outcome) =>
+    private (LocalDate Day, Message Because) Through(RememberedOutcome outcome) =>
         Thing
             .Known.Parts.SelectMany(p =>
-                new[] { p.Until, p.NextBy }.Select(day => (Day: day, Because: $" (by {p.Id}, which is fitted to it)"))
+                new[] { p.Until, p.NextBy }.Select(day => (Day: day, Because: (Message)$" (by {p.Id}, which is fitted to it)"))
             )
-            .Prepend((Day: outcome.Until, Because: ""))
-            .Prepend((Day: outcome.NextBy, Because: ""))
+            .Prepend((Day: outcome.Until, Because: Message.None))
+            .Prepend((Day: outcome.NextBy, Because: Message.None))
             .Where(d => d.Day is not null)
             .Select(d => (d.Day!.Value, d.Because))
             .MinBy(d => d.Value);
@@ -185,7 +192,9 @@ internal sealed class StandingToday
 
     private static bool IsItem(string? item, ItemEntry entry) => string.Equals(item, entry.Item.Id, StringComparison.Ordinal);
 
-    private static string On(ItemEntry entry) => entry.Day == LocalDate.MinIsoValue ? "on a day not recorded" : $"on {Day(entry.Day)}";
+    private static Message On(ItemEntry entry) =>
+        entry.Day == LocalDate.MinIsoValue ? $" on a day not recorded" : (Message)$" on {entry.Day}";
 
-    private static string Day(LocalDate day) => day.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
+    /// <summary>A word that nobody knows stays as it was stored.</summary>
+    private static Message Word(RememberedOutcome outcome) => OutcomeWords.Find(outcome.Outcome)?.Said() ?? Message.AsIs(outcome.Outcome);
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ExamDocs.Core.Determination;
+using ExamDocs.Core.Findings;
 using ExamDocs.UseCases.Issuing;
 using ExamDocs.UseCases.Reading;
 
@@ -16,23 +17,23 @@ internal static class OutcomeQuestion
     {
         var expected = FindingsFile.Write(items, EmbeddedFiles.RecordName);
         if (expected.AsSpan().SequenceEqual(contents.Outcome))
-            return Statement.Holds(Question, "the record within, determined once more, gives the same outcomes for the same reasons");
+            return Statement.Holds(Question, $"the record within, determined once more, gives the same outcomes for the same reasons");
         var other = contents.Basis.Version is var version && !string.Equals(version, ProgramVersion.Current, StringComparison.Ordinal);
         if (Results(contents.Outcome) is not { } said)
-            return Statement.Fails(Question, "the outcomes within cannot be read");
-        var differing = Results(expected)!.Except(said).Select(r => $"{r.Id} is {r}").ToList();
+            return Statement.Fails(Question, $"the outcomes within cannot be read");
+        var differing = Results(expected)!.Except(said).Select(r => (Message)$"{r.Id} is {r.Words}").ToList();
         var what =
             differing.Count > 0 || said.Count != items.Count
-                ? $"the record within gives other outcomes: {string.Join(", ", differing.Take(5))}"
+                ? (Message)$"the record within gives other outcomes: {Message.Join(", ", differing.Take(5))}"
                 : null;
         return (what, other) switch
         {
             (null, true) => Statement.Holds(
                 Question,
                 $"the record within, determined once more, gives the same outcomes; it was decided by version {version}, "
-                    + "whose reasons may be worded otherwise"
+                    + $"whose reasons may be worded otherwise"
             ),
-            (null, false) => Statement.Fails(Question, "the reasons within are not those that the record within gives"),
+            (null, false) => Statement.Fails(Question, $"the reasons within are not those that the record within gives"),
             (_, true) => Statement.Fails(
                 Question,
                 $"decided by version {version}; version {ProgramVersion.Current} decides otherwise: {what}"
@@ -54,7 +55,7 @@ internal static class OutcomeQuestion
             : Statement.NotChecked(
                 Question,
                 $"decided by the user's own rules, which are not at hand as they were: {string.Join(", ", then.Take(5))} (SHA-256 of "
-                    + "what the file says); name the folder that has them with --rules"
+                    + $"what the file says); name the folder that has them with --rules"
             );
     }
 
@@ -64,10 +65,11 @@ internal static class OutcomeQuestion
     /// </summary>
     public static Statement NotCalledFor(DocumentContents contents)
     {
-        var what =
+        return Statement.Fails(
+            Question,
             $"the record within, determined once more, calls for no {contents.Basis.Kind} of "
-            + $"{string.Join(", ", contents.Basis.Items.Take(5))}";
-        return Statement.Fails(Question, what);
+                + $"{string.Join(", ", contents.Basis.Items.Take(5))}"
+        );
     }
 
     private static List<Result>? Results(byte[] outcome)
@@ -93,7 +95,7 @@ internal static class OutcomeQuestion
 
     private sealed record Result(string? Id, string? Outcome, string? Until, string? Next)
     {
-        public override string ToString() =>
-            $"{Outcome}{(Until is null ? "" : $" {Until}")}{(Next is null ? "" : $", next examination by {Next}")}";
+        public Message Words =>
+            $"{Outcome}{Message.AsIs(Until is null ? "" : $" {Until}")}{(Next is null ? Message.None : $", next examination by {Next}")}";
     }
 }

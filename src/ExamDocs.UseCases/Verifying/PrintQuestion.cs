@@ -1,3 +1,4 @@
+using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Comparing;
 using ExamDocs.Documents.PdfSyntax;
 using ExamDocs.Documents.ReadingBack;
@@ -27,7 +28,7 @@ internal static class PrintQuestion
         }
         catch (Exception e) when (DocumentContents.IsOfTheFile(e))
         {
-            return Statement.Fails(Question, "its pages cannot be read");
+            return Statement.Fails(Question, $"its pages cannot be read");
         }
     }
 
@@ -47,7 +48,7 @@ internal static class PrintQuestion
             return Statement.NotChecked(
                 Question,
                 $"it was printed by version {version}, whose wording version {ProgramVersion.Current} does not know: its text "
-                    + "could not be compared"
+                    + $"could not be compared"
             );
         try
         {
@@ -74,14 +75,14 @@ internal static class PrintQuestion
         if (remade is null)
             return Statement.NotChecked(
                 Question,
-                "its words are those that follow from the data within; where they stand was not compared, since there is no "
-                    + "browser here to print it with once more"
+                $"its words are those that follow from the data within; where they stand was not compared, since there is no "
+                    + $"browser here to print it with once more"
             );
         var found = SameFile.Differences(pdf, remade);
         if (found.Count == 0)
             return Statement.Holds(
                 Question,
-                "printed once more from the data within, it is the same in every mark of every page; what photos show is not compared"
+                $"printed once more from the data within, it is the same in every mark of every page; what photos show is not compared"
             );
         var drawn = SameDrawing.Differences(pdf, remade);
         // Another browser or other fonts lay out the same page a little differently.
@@ -93,21 +94,23 @@ internal static class PrintQuestion
             (_, true) when !SameDrawing.KeepRows(pdf, remade) => Fails(["words of one row stand in different rows"]),
             (0, true) => Statement.NotChecked(
                 Question,
-                "its words are those that follow from the data within, each in its place; how the letters look was not "
-                    + "compared, since it was printed with another browser or other fonts than are here"
+                $"its words are those that follow from the data within, each in its place; how the letters look was not "
+                    + $"compared, since it was printed with another browser or other fonts than are here"
             ),
             _ => Statement.NotChecked(
                 Question,
-                "its words are those that follow from the data within; where they stand and how they look was not compared, "
-                    + "since it was printed with another browser or other fonts than are here"
+                $"its words are those that follow from the data within; where they stand and how they look was not compared, "
+                    + $"since it was printed with another browser or other fonts than are here"
             ),
         };
     }
 
+    private static Message More => $"; and more";
+
     private static Statement Fails(IReadOnlyList<string> found) =>
         Statement.Fails(
             Question,
-            "the pages do not show what follows from the data within: "
-                + $"{string.Join("; ", found.Take(Quoted))}{(found.Count > Quoted ? "; and more" : "")}"
+            $"the pages do not show what follows from the data within: "
+                + $"{string.Join("; ", found.Take(Quoted))}{(found.Count > Quoted ? More : Message.None)}"
         );
 }

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using ExamDocs.Core.Findings;
 using ExamDocs.Register.Model;
 using ExamDocs.UseCases.Registered;
 
@@ -30,11 +31,11 @@ internal static class RegisterQuestions
             [
                 Statement.NotChecked(
                     Register,
-                    "no register was asked: whether it was issued, is unaltered and still current is not checked"
+                    $"no register was asked: whether it was issued, is unaltered and still current is not checked"
                 ),
             ];
         if (number is null)
-            return [Statement.NotChecked(Register, "it has no number to ask the register for")];
+            return [Statement.NotChecked(Register, $"it has no number to ask the register for")];
         var known = register(number);
         // Two registers may have given out the same number: only the one that issued this document can answer for it.
         if (
@@ -71,13 +72,13 @@ internal static class RegisterQuestions
         else
         {
             yield return string.Equals(Convert.ToHexStringLower(SHA256.HashData(pdf)), known.Sha256, StringComparison.Ordinal)
-                ? Statement.Holds(Bytes, "every byte is as it was issued")
+                ? Statement.Holds(Bytes, $"every byte is as it was issued")
                 : Statement.Fails(Bytes, $"the file is not the one that was issued as {known.Number}: it was altered or damaged since");
             yield return End(known);
         }
     }
 
-    private static string By(IReadOnlyList<string> numbers) => numbers.Count > 0 ? $" by {string.Join(", ", numbers)}" : "";
+    private static Message By(IReadOnlyList<string> numbers) => numbers.Count > 0 ? $" by {string.Join(", ", numbers)}" : Message.None;
 
     private static Statement End(DocumentStatus known) =>
         known.Ended switch
@@ -96,6 +97,6 @@ internal static class RegisterQuestions
                 $"{known.Number} no longer holds for {string.Join(", ", known.EndedLines.Select(l => l.Item))}: "
                     + $"{EndedWords.Of(known)}; for the other items it still does"
             ),
-            _ => Statement.Holds(State, "it is current: neither replaced nor withdrawn, and nothing of it has ended"),
+            _ => Statement.Holds(State, $"it is current: neither replaced nor withdrawn, and nothing of it has ended"),
         };
 }

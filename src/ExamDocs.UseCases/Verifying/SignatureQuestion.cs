@@ -1,5 +1,6 @@
 using System.Globalization;
 using ExamDocs.Core.Cases;
+using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Signing;
 using ExamDocs.UseCases.Issuing;
 using NodaTime;
@@ -33,7 +34,7 @@ internal static class SignatureQuestion
                             $"its page says that it is electronically signed by {missing.Name}, and there is no signature"
                         ),
                     ]
-                    : [Statement.Holds(Question, "it bears no electronic signature")],
+                    : [Statement.Holds(Question, $"it bears no electronic signature")],
                 false
             );
         var vouches = report is { IsIntact: true, IsTrusted: true, Faults: [] };
@@ -47,7 +48,7 @@ internal static class SignatureQuestion
         );
     }
 
-    private static IEnumerable<Statement> Of(SignatureReport report, string examiner)
+    private static IEnumerable<Statement> Of(SignatureReport report, Message examiner)
     {
         if (!report.IsIntact || report.Faults.Count > 0)
         {
@@ -55,12 +56,11 @@ internal static class SignatureQuestion
                 yield return Statement.Fails(Question, Plain(fault));
             yield break;
         }
-        var when = report.TimestampedAt is { } at
+        Message when = report.TimestampedAt is { } at
             ? $", by {at.ToString("uuuu-MM-dd HH:mm 'UTC'", CultureInfo.InvariantCulture)} as a timestamp says"
-            : "";
-        var who =
-            $"signed by {report.SignedBy ?? "nobody named"} (certificate of {report.Issuer ?? "nobody named"}, SHA-256 "
-            + $"{report.Fingerprint}{when}); {examiner}";
+            : Message.None;
+        Message who =
+            $"signed by {Named(report.SignedBy)} (certificate of {Named(report.Issuer)}, SHA-256 {report.Fingerprint}{when}); {examiner}";
         yield return report switch
         {
             { IsTrusted: true, IsNamed: true } => Statement.Holds(Question, $"{who}; the certificate is the one that you named"),
@@ -71,7 +71,7 @@ internal static class SignatureQuestion
             _ => Statement.NotChecked(
                 Question,
                 $"{who}; unaltered since, by a certificate that you did not name, and anybody can make one in any name "
-                    + "(--trust FILE names the issuer's own certificate)"
+                    + $"(--trust FILE names the issuer's own certificate)"
             ),
         };
     }
@@ -80,7 +80,7 @@ internal static class SignatureQuestion
     private static IEnumerable<Statement> Printed(SignatureReport report, DocumentContents? contents)
     {
         if (contents is { Basis.Signature: null })
-            yield return Statement.Fails(Question, "it is signed, and the data within say that it was issued unsigned");
+            yield return Statement.Fails(Question, $"it is signed, and the data within say that it was issued unsigned");
         if (
             contents?.Basis.Signature is { } printed
             && report.IsIntact
@@ -93,7 +93,7 @@ internal static class SignatureQuestion
     }
 
     /// <summary>The examiner's name beside the signer's, so that a reader sees where they differ.</summary>
-    private static string Examiner(DocumentContents? contents)
+    private static Message Examiner(DocumentContents? contents)
     {
         var items = contents?.Basis.Items.ToHashSet(StringComparer.Ordinal);
         var record = contents?.Record.Record is { } read ? SharedValues.FilledIn(read) : null;
@@ -108,9 +108,11 @@ internal static class SignatureQuestion
             .Take(3)
             .ToList()
             ?? [];
-        return names.Count == 0 ? "it does not say who examined" : $"examined, as it says, by {string.Join(", ", names)}";
+        return names.Count == 0 ? (Message)$"it does not say who examined" : $"examined, as it says, by {string.Join(", ", names)}";
     }
 
+    private static Message Named(string? name) => name is null ? (Message)$"nobody named" : Message.AsIs(name);
+
     /// <summary>The text in the form of the other sentences.</summary>
-    private static string Plain(string sentence) => sentence.TrimEnd('.');
+    private static Message Plain(string sentence) => Message.AsIs(sentence.TrimEnd('.'));
 }

@@ -1,3 +1,5 @@
+using ExamDocs.Core.Findings;
+
 namespace ExamDocs.UseCases.Verifying;
 
 /// <summary>The answer to a question about a document.</summary>
@@ -17,13 +19,13 @@ public enum Answer
 /// <param name="Question">What was asked: name, register, bytes, state, signature, data, outcome, print, genuine.</param>
 /// <param name="Answer">The answer.</param>
 /// <param name="Text">The answer in a sentence, without a full stop.</param>
-public sealed record Statement(string Question, Answer Answer, string Text)
+public sealed record Statement(string Question, Answer Answer, Message Text)
 {
-    internal static Statement Holds(string question, string text) => new(question, Answer.Holds, text);
+    internal static Statement Holds(string question, Message text) => new(question, Answer.Holds, text);
 
-    internal static Statement Fails(string question, string text) => new(question, Answer.Fails, text);
+    internal static Statement Fails(string question, Message text) => new(question, Answer.Fails, text);
 
-    internal static Statement NotChecked(string question, string text) => new(question, Answer.NotChecked, text);
+    internal static Statement NotChecked(string question, Message text) => new(question, Answer.NotChecked, text);
 }
 
 /// <summary>The result for a file.</summary>
@@ -54,12 +56,15 @@ public sealed record VerifiedFile(string File, string? Number, string Sha256, IR
     public bool IsValid => Verdict is Verdict.Valid;
 
     /// <summary>What would settle it, in a sentence without a full stop; null where it is settled.</summary>
-    public string? Settle =>
+    public Message? Settle =>
         Verdict is not Verdict.CannotTell ? null
         : Holds("genuine") && Holds("print")
-            ? "whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
-        : "ask the issuer, by a telephone number that you know from elsewhere and not from this document, for the SHA-256 of "
-            + $"{Number ?? "the file"}; it must be {Sha256}";
+            ? (Message)
+                $"whether it still holds, only the issuer's register tells: ask the issuer whether this number was replaced or has ended"
+        : $"ask the issuer, by a telephone number that you know from elsewhere and not from this document, for the SHA-256 of "
+            + $"{(Number is null ? ThisFile : Message.AsIs(Number))}; it must be {Sha256}";
+
+    private static Message ThisFile => $"the file";
 
     private bool Holds(string question) =>
         Statements.Any(s => string.Equals(s.Question, question, StringComparison.Ordinal) && s.Answer is Answer.Holds);

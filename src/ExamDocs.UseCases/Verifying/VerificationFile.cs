@@ -52,7 +52,7 @@ public static class VerificationFile
         json.WriteString("verdict", VerdictWord(verified.Verdict));
         json.WriteBoolean("valid", verified.IsValid);
         json.WriteString("sha256", verified.Sha256);
-        json.WriteString("settle", verified.Settle);
+        json.WriteString("settle", verified.Settle?.Text);
         json.WriteStartArray("statements");
         foreach (var statement in verified.Statements)
         {
@@ -67,7 +67,7 @@ public static class VerificationFile
                     _ => "not-checked",
                 }
             );
-            json.WriteString("text", statement.Text);
+            json.WriteString("text", statement.Text.Text);
             json.WriteEndObject();
         }
         json.WriteEndArray();

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Regimes;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -46,7 +47,7 @@ public static class VerifyDocuments
                         file,
                         null,
                         "",
-                        [Statement.Fails("data", "it is not one of our documents: the file is larger than any of them")]
+                        [Statement.Fails("data", $"it is not one of our documents: the file is larger than any of them")]
                     )
                     : await OfAsync(
                         file,
@@ -94,13 +95,13 @@ public static class VerifyDocuments
                     ? Statement.Holds(
                         "genuine",
                         isRegistered
-                            ? "the register vouches for every byte"
-                            : "a signature by a certificate that you named covers every byte"
+                            ? (Message)$"the register vouches for every byte"
+                            : $"a signature by a certificate that you named covers every byte"
                     )
                     : Statement.NotChecked(
                         "genuine",
-                        "nothing vouches for where it comes from: no register that holds these bytes, and no signature by a "
-                            + "certificate that you named"
+                        $"nothing vouches for where it comes from: no register that holds these bytes, and no signature by a "
+                            + $"certificate that you named"
                     ),
             ]
         );
@@ -128,7 +129,7 @@ public static class VerifyDocuments
     {
         var foreign = PrintQuestion.Foreign(pdf);
         if (contents.Determined(rules) is not { } visit)
-            return [Statement.Fails("outcome", "the record within cannot be decided in any bearable time"), .. Given(foreign)];
+            return [Statement.Fails("outcome", $"the record within cannot be decided in any bearable time"), .. Given(foreign)];
         if (OutcomeQuestion.WithoutOwnRules(contents, visit) is { } unknown)
             return [unknown, .. Given(foreign)];
         var jobs = RecomposedDocument.Jobs(contents, visit);

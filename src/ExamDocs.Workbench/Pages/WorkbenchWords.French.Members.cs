@@ -9,26 +9,9 @@ public abstract partial class WorkbenchWords
     {
         private static readonly (string Value, string Label)[] YesNo = [("yes", "oui"), ("no", "non")];
 
-        public override string Member(string name)
-        {
-            ArgumentNullException.ThrowIfNull(name);
-            var parts = name.Split('/');
-            return parts[0] switch
-            {
-                "visit" => OfVisit(name),
-                "examiner" => OfExaminer(name),
-                "item" => OfItem(name["item/".Length..]),
-                "examination" => OfExamination(name["examination/".Length..]),
-                // Of one criterion: the criterion comes first.
-                "defect" when parts.Length > 2 && parts[1] is not "notified" =>
-                    $"{parts[1]}\u00A0: {OfDefect(string.Join('/', parts[2..]))}",
-                "defect" => OfDefect(name["defect/".Length..]),
-                "answer" => $"{name["answer/".Length..]}\u00A0: réponse",
-                "note" => $"{name["note/".Length..]}\u00A0: remarque",
-                "readings" => $"{Diameters}\u00A0: {AtPlace(name["readings/".Length..])}",
-                _ => name,
-            };
-        }
+        protected override string Colon => "\u00A0: ";
+        protected override string AnswerWord => "réponse";
+        protected override string NoteWord => "remarque";
 
         public override IReadOnlyList<(string Value, string Label)>? Choices(string name) =>
             name switch
@@ -63,7 +46,7 @@ public abstract partial class WorkbenchWords
                 _ => null,
             };
 
-        private static string OfVisit(string name) =>
+        protected override string OfVisit(string name) =>
             name switch
             {
                 "visit/reference" => "Référence de la visite",
@@ -81,7 +64,7 @@ public abstract partial class WorkbenchWords
                 _ => "Adresse de l’autorité",
             };
 
-        private static string OfExaminer(string name) =>
+        protected override string OfExaminer(string name) =>
             name switch
             {
                 "examiner/name" => "Vérificateur",
@@ -92,7 +75,7 @@ public abstract partial class WorkbenchWords
                 _ => "Adresse de l’employeur du vérificateur",
             };
 
-        private static string OfItem(string member) =>
+        protected override string OfItem(string member) =>
             member switch
             {
                 "id" => "Identifiant",
@@ -126,7 +109,7 @@ public abstract partial class WorkbenchWords
                 _ => member,
             };
 
-        private static string OfExamination(string member) =>
+        protected override string OfExamination(string member) =>
             member switch
             {
                 "conclusion" => "Votre conclusion",
@@ -137,7 +120,7 @@ public abstract partial class WorkbenchWords
                 _ => "Emploi",
             };
 
-        private static string OfDefect(string member) =>
+        protected override string OfDefect(string member) =>
             member switch
             {
                 "part" => "Partie",

@@ -9,25 +9,8 @@ public abstract partial class WorkbenchWords
     {
         private static readonly (string Value, string Label)[] YesNo = [("yes", "ja"), ("no", "nein")];
 
-        public override string Member(string name)
-        {
-            ArgumentNullException.ThrowIfNull(name);
-            var parts = name.Split('/');
-            return parts[0] switch
-            {
-                "visit" => OfVisit(name),
-                "examiner" => OfExaminer(name),
-                "item" => OfItem(name["item/".Length..]),
-                "examination" => OfExamination(name["examination/".Length..]),
-                // Of one criterion: the criterion comes first.
-                "defect" when parts.Length > 2 && parts[1] is not "notified" => $"{parts[1]}: {OfDefect(string.Join('/', parts[2..]))}",
-                "defect" => OfDefect(name["defect/".Length..]),
-                "answer" => $"{name["answer/".Length..]}: Antwort",
-                "note" => $"{name["note/".Length..]}: Anmerkung",
-                "readings" => $"{Diameters}: {AtPlace(name["readings/".Length..])}",
-                _ => name,
-            };
-        }
+        protected override string AnswerWord => "Antwort";
+        protected override string NoteWord => "Anmerkung";
 
         public override IReadOnlyList<(string Value, string Label)>? Choices(string name) =>
             name switch
@@ -62,7 +45,7 @@ public abstract partial class WorkbenchWords
                 _ => null,
             };
 
-        private static string OfVisit(string name) =>
+        protected override string OfVisit(string name) =>
             name switch
             {
                 "visit/reference" => "Zeichen des Auftrags",
@@ -80,7 +63,7 @@ public abstract partial class WorkbenchWords
                 _ => "Anschrift der Behörde",
             };
 
-        private static string OfExaminer(string name) =>
+        protected override string OfExaminer(string name) =>
             name switch
             {
                 "examiner/name" => "Prüfer",
@@ -91,7 +74,7 @@ public abstract partial class WorkbenchWords
                 _ => "Anschrift des Arbeitgebers des Prüfers",
             };
 
-        private static string OfItem(string member) =>
+        protected override string OfItem(string member) =>
             member switch
             {
                 "id" => "Kennung",
@@ -125,7 +108,7 @@ public abstract partial class WorkbenchWords
                 _ => member,
             };
 
-        private static string OfExamination(string member) =>
+        protected override string OfExamination(string member) =>
             member switch
             {
                 "conclusion" => "Ihr Ergebnis",
@@ -136,7 +119,7 @@ public abstract partial class WorkbenchWords
                 _ => "Gebrauch",
             };
 
-        private static string OfDefect(string member) =>
+        protected override string OfDefect(string member) =>
             member switch
             {
                 "part" => "Teil",

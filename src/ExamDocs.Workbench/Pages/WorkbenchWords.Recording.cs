@@ -64,10 +64,6 @@ public abstract partial class WorkbenchWords
     public abstract string Because(NotSavedBecause because);
     public abstract string LoadAgain { get; }
 
-    /// <summary>The label of a field.</summary>
-    /// <param name="name">Of the visit, an item, an examination or a defect, for example visit/employer/name.</param>
-    public abstract string Member(string name);
-
     /// <summary>What a field offers, in words; null where anything may be typed.</summary>
     /// <inheritdoc cref="Member"/>
     public abstract IReadOnlyList<(string Value, string Label)>? Choices(string name);

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using ExamDocs.Core;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
@@ -29,6 +30,21 @@ public sealed class NextVisitTests
         );
         Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], record, WithAnswers: false)));
         Assert.Equal(next, Assert.Single(ReadInput.From(workbook).Record!.Items).Status);
+    }
+
+    [Fact]
+    public void Photos_of_the_last_visit_are_not_looked_for_beside_the_next()
+    {
+        using var workspace = new Workspace();
+        var record = Path.Combine(workspace.Folder, "last.json");
+        var workbook = Path.Combine(workspace.Folder, "next.xlsx");
+        var last = JsonNode.Parse(new StoryVisit("V-1", "2025-11-10", "Alder Vale Ltd").Bridge("RB-1", "Q1").Json)!;
+        last["examinations"]![0]!["observations"]![0]!["photo"] = "photos/last.jpg";
+        File.WriteAllText(record, last.ToJsonString());
+        Assert.Null(WriteCaptureWorkbook.Run(new CaptureRequest(workbook, [], record, WithAnswers: false)));
+        var read = ReadInput.From(workbook);
+        Assert.NotEmpty(read.Record!.Examinations);
+        Assert.Empty(read.Findings);
     }
 
     [Fact]

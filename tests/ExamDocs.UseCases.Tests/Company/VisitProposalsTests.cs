@@ -100,5 +100,5 @@ public sealed class VisitProposalsTests
         Item(id, NodaTime.Text.LocalDatePattern.Iso.Parse(day).Value, premises, category);
 
     private static DueItem Item(string id, LocalDate day, string premises, string category) =>
-        new(id, null, category, new DuePlace("Alder Vale Ltd", premises), day, day, Standing.InService, "fit");
+        new(id, null, category, new DuePlace("Alder Vale Ltd", premises), day, day, Standing.InService, $"fit");
 }

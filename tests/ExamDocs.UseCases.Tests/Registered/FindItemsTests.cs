@@ -32,6 +32,18 @@ public sealed partial class FindItemsTests : IDisposable
         ("in small letters", [Bridge(Spring, i => i.Cut())], "rb 01", "RB-1 Withdrawn"),
         ("by serial, respelt", [Bridge(Spring, i => i.Cut())], "q 100", "RB-1 Withdrawn"),
         ("by owner's mark", [Bridge(Spring, i => i.Mark("M 7").Cut())], "m7", "RB-1 Withdrawn"),
+        (
+            "an owner's mark is another's id",
+            [Bridge(Spring, i => i.Mark("M 7").Cut()), Visit("V-9", Autumn).Bridge("M7", "Q200")],
+            "m7",
+            "RB-1 Withdrawn|M7 NotIssued"
+        ),
+        (
+            "an owner's mark is another's serial",
+            [Bridge(Spring, i => i.Mark("Q200").Cut()), Visit("V-9", Autumn).Bridge("RB-8", "q-200")],
+            "Q 200",
+            "RB-1 Withdrawn|RB-8 NotIssued"
+        ),
         ("in doubt", [Bridge(Spring, i => i.Doubt())], "RB-1", "RB-1 Withdrawn"),
         ("a question not answered", [Bridge(Spring, i => i.Forgotten())], "RB-1", "RB-1 Held"),
         ("clear, then cut", [Bridge(Spring), Bridge(Autumn, i => i.Cut())], "RB-1", "RB-1 Withdrawn"),
@@ -159,7 +171,7 @@ public sealed partial class FindItemsTests : IDisposable
             must == string.Join('|', found.Select(f => $"{f.Id} {f.Standing}")),
             string.Join("\n", found.Select(f => $"{f.Id} {f.Standing}: {f.Why}"))
         );
-        Assert.All(found, f => Assert.NotEmpty(f.Why));
+        Assert.All(found, f => Assert.NotEmpty(f.Why.Text));
         Assert.All(found, f => Assert.Null(f.UsableThrough));
     }
 
@@ -177,7 +189,7 @@ public sealed partial class FindItemsTests : IDisposable
         Import(Visit("V-9", Autumn).Bridge("RB-1", "Q100", i => i.On("H-1").LaterDefect("2026-11-20")));
         var found = Assert.Single(FindItems.ByMarking(_workspace.Register, "H-1", Today));
         Assert.Equal((Standing.InService, new LocalDate(2026, 11, 19)), (found.Standing, found.UsableThrough));
-        Assert.EndsWith("until 19 Nov 2026 (by RB-1, which is fitted to it)", found.Why, StringComparison.Ordinal);
+        Assert.EndsWith("until 19 Nov 2026 (by RB-1, which is fitted to it)", found.Why.Text, StringComparison.Ordinal);
         Assert.Equal(Standing.Held, FindItems.ByMarking(_workspace.Register, "H-1", new(2026, 11, 20))[0].Standing);
     }
 

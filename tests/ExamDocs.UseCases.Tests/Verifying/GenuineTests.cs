@@ -87,7 +87,7 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         var alone = Assert.Single(await VerifyAsync([file], null, SignatureTrust.InNobody));
         Assert.Equal(Verdict.CannotTell, alone.Verdict);
         Assert.Contains(alone.Statements, s =>
-            s is { Question: "print", Answer: Answer.NotChecked } && s.Text.Contains("version 0.1.0", StringComparison.Ordinal)
+            s is { Question: "print", Answer: Answer.NotChecked } && s.Text.Text.Contains("version 0.1.0", StringComparison.Ordinal)
         );
     }
 
@@ -116,7 +116,10 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         };
 
     private static string Against(IReadOnlyList<VerifiedFile> verified) =>
-        string.Join('\n', verified.SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{v.Number}: {s.Text}")));
+        string.Join(
+            '\n',
+            verified.SelectMany(v => v.Statements.Where(s => s.Answer is Answer.Fails).Select(s => $"{v.Number}: {s.Text.Text}"))
+        );
 
     private static Task<IReadOnlyList<VerifiedFile>> VerifyAsync(IReadOnlyList<string> files, string? register, SignatureTrust trust) =>
         VerifyDocuments.RunAsync(

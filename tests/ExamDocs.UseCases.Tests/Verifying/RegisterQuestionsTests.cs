@@ -64,7 +64,7 @@ public sealed class RegisterQuestionsTests
             .Ask(Issued.Number, bytes is null ? Pdf : Encoding.UTF8.GetBytes(bytes), _ => Issued, Here, Here)
             .ToList();
         Assert.Equal(fault is null, !said.Exists(s => s.Answer is Answer.Fails));
-        Assert.True(fault is null || said.Exists(s => s.Text.Contains(fault, StringComparison.Ordinal)));
+        Assert.True(fault is null || said.Exists(s => s.Text.Text.Contains(fault, StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public sealed class RegisterQuestionsTests
         var other = Encoding.UTF8.GetBytes("%PDF-1.7 of another register");
         var said = Assert.Single(RegisterQuestions.Ask(Issued.Number, other, _ => Issued, There, Here));
         Assert.Equal(Answer.NotChecked, said.Answer);
-        Assert.Contains("another register (bbbbbbbb)", said.Text, StringComparison.Ordinal);
+        Assert.Contains("another register (bbbbbbbb)", said.Text.Text, StringComparison.Ordinal);
         Assert.Equal(Answer.NotChecked, Assert.Single(RegisterQuestions.Ask("R-2026-000009", other, _ => null, There, Here)).Answer);
         Assert.Equal(Answer.Fails, Assert.Single(RegisterQuestions.Ask("R-2026-000009", other, _ => null, Here, Here)).Answer);
     }
@@ -90,5 +90,5 @@ public sealed class RegisterQuestionsTests
 
     private static List<Statement> Ask(DocumentStatus known) => [.. RegisterQuestions.Ask(known.Number, Pdf, _ => known, Here, Here)];
 
-    private static string Fault(List<Statement> said) => Assert.Single(said, s => s.Answer is Answer.Fails).Text;
+    private static string Fault(List<Statement> said) => Assert.Single(said, s => s.Answer is Answer.Fails).Text.Text;
 }

@@ -76,8 +76,8 @@ public sealed class TrustTests
         var verified = await VerifiedAsync(await LabelAsync(workspace, certificate), certificate.ExportCertificatePem());
         Assert.Contains(verified.Statements, s =>
             s.Question == "signature"
-            && s.Text.Contains("signed by Somebody Else", StringComparison.Ordinal)
-            && s.Text.Contains("examined, as it says, by ", StringComparison.Ordinal)
+            && s.Text.Text.Contains("signed by Somebody Else", StringComparison.Ordinal)
+            && s.Text.Text.Contains("examined, as it says, by ", StringComparison.Ordinal)
         );
     }
 

@@ -200,12 +200,12 @@ public sealed class VerifyDocumentsTests(IssuedForVerifying issued)
         Assert.Empty(Faults(elsewhere));
         Assert.Equal(Verdict.CannotTell, elsewhere.Verdict);
         Assert.Contains(elsewhere.Statements, s =>
-            s is { Question: "register", Answer: Answer.NotChecked } && s.Text.Contains("another register", StringComparison.Ordinal)
+            s is { Question: "register", Answer: Answer.NotChecked } && s.Text.Text.Contains("another register", StringComparison.Ordinal)
         );
         var none = await AgainstAsync(null, issued.Report);
         Assert.Empty(Faults(none));
         Assert.Equal(Verdict.CannotTell, none.Verdict);
-        Assert.Contains($"for the SHA-256 of {none.Number}; it must be {none.Sha256}", none.Settle, StringComparison.Ordinal);
+        Assert.Contains($"for the SHA-256 of {none.Number}; it must be {none.Sha256}", none.Settle!.Text, StringComparison.Ordinal);
         Assert.Contains(none.Statements, s => s is { Question: "register", Answer: Answer.NotChecked });
     }
 

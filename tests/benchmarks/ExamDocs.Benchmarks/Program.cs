@@ -34,6 +34,11 @@ if (args is ["rows"])
     RowsRun.All();
     return 0;
 }
+if (args is ["workbench"])
+{
+    await WorkbenchRun.AllAsync(Root());
+    return 0;
+}
 var examples = Path.Combine(Root(), "examples");
 var today = new LocalDate(2026, 5, 12);
 Console.WriteLine($"{"what", -46}{"ours ms", 10}{"peer ms", 10}{"ratio", 8}  peer");

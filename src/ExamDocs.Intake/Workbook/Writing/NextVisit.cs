@@ -32,13 +32,21 @@ internal static class NextVisit
                 ),
             ],
             Limits = record.Limits,
-            Examinations = [.. record.Examinations.Select(e => e with { ExaminedOn = e.DayAt(record.Visit) })],
+            Examinations = [.. record.Examinations.Select(e => Earlier(e, record.Visit))],
             Renewals = record.Renewals,
             Remedies = record.Remedies,
             Releases = record.Releases,
             Disposals = record.Disposals,
         };
     }
+
+    /// <summary>Its photos lie with its own record: beside the next one nobody finds them.</summary>
+    private static Examination Earlier(Examination examination, Visit visit) =>
+        examination with
+        {
+            ExaminedOn = examination.DayAt(visit),
+            Observations = [.. examination.Observations.Select(o => o with { Photo = null })],
+        };
 
     /// <summary>What was taken off is not on any more.</summary>
     private static string? FittedTo(Item item, ExaminationRecord record) =>
