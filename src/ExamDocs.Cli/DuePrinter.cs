@@ -49,7 +49,7 @@ internal static class DuePrinter
         var serial = item.Serial is null ? "" : Screen.Say($", serial {item.Serial}");
         var early =
             item.NextBy is { } next && item.FallsDue < next ? Screen.Say($"; next examination by {next}, not to be used so long") : "";
-        var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(item.Standing.Said())}: {Screen.Say(item.Why)}";
+        var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(item.Why)}";
         return $"{day}  {item.Id}{serial}{early}{against}";
     }
 

@@ -37,7 +37,11 @@ public static class ListDue
             InOrder(found.Where(i => MayBeUsed(i) && IsAsked(request, i.FallsDue))),
             InOrder(found.Where(i => !MayBeUsed(i)))
         );
-        var still = due.Select(i => (i.At.Key, i.FallsDue!.Value)).ToHashSet();
+        // What is overdue or held still has its day: only what every latest decision has moved is gone.
+        var still = found
+            .Where(i => IsAsked(request, i.FallsDue))
+            .Select(i => (new DuePlace(i.Employer, i.Premises).Key, i.FallsDue!.Value))
+            .ToHashSet();
         return new DueList
         {
             From = request.From,

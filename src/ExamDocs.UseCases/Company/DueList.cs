@@ -18,7 +18,7 @@ public sealed record DueList
     /// <summary>What may not be used today, whatever its days, in the same order; nothing of it is proposed for a visit.</summary>
     public required IReadOnlyList<DueItem> Apart { get; init; }
 
-    /// <summary>Days of the past decisions on which something fell due at a place, and nothing does any more.</summary>
+    /// <summary>Days of past decisions on which something fell due at a place, and by the latest ones nothing does.</summary>
     public required IReadOnlyList<(DuePlace At, LocalDate Day)> NoLonger { get; init; }
 
     /// <summary>Names the register, wherever it is copied to.</summary>

@@ -99,6 +99,15 @@ public sealed class ListDueTests : IDisposable
         Assert.Equal([Day("2026-11-11")], List(Day("2026-11-01"), Day("2027-12-31")).NoLonger.Select(e => e.Day));
     }
 
+    [Fact]
+    public void The_day_of_what_is_overdue_is_not_taken_for_one_that_is_gone()
+    {
+        Import(Bridge("2026-05-01"));
+        var list = List(Day("2026-10-01"), Day("2026-12-31"));
+        Assert.Equal("RB-1 2026-11-01 Overdue", Said(list.Apart));
+        Assert.Empty(list.NoLonger);
+    }
+
     private DueList List(LocalDate from, LocalDate to, string? employer = null) =>
         ListDue.In(new DueRequest(_workspace.Register, from, to, Today) { Employer = employer });
 
