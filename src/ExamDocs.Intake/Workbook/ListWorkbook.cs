@@ -17,8 +17,9 @@ public sealed record ListSheet(string Name, IReadOnlyList<string> Headings, IRea
 public static class ListWorkbook
 {
     private const string HeadingFill = "#DDEBF7";
+    private const int HeadingLines = 3;
     private const int Narrowest = 8;
-    private const int Widest = 48;
+    private const int Widest = 32;
 
     /// <summary>Fixed, as in <see cref="CaptureWorkbook"/>, so that equal lists give equal content.</summary>
     private static readonly DateTime Made = new(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc);
@@ -59,6 +60,7 @@ public static class ListWorkbook
                     CellWriting.WriteText(sheet.Cell(at + 2, n + 1), text);
             }
         }
+        sheet.Row(1).Height = (RowHeight.OfLine * HeadingLines) + 3;
         sheet.SheetView.FreezeRows(1);
         sheet.Range(1, 1, list.Rows.Count + 1, list.Headings.Count).SetAutoFilter();
         SheetWriting.SetUpPage(sheet, widths.Sum());
@@ -68,7 +70,7 @@ public static class ListWorkbook
     {
         var longest = list
             .Rows.Select(r => Convert.ToString(r[column], CultureInfo.InvariantCulture)?.Length ?? 0)
-            .Append(heading.Length + 4) // room for the sign of the filter
+            .Append(heading.Split(' ').Max(w => w.Length) + 4) // room for the sign of the filter
             .Max();
         return Math.Clamp(longest + 2, Narrowest, Widest);
     }
