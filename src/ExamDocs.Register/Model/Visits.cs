@@ -18,6 +18,9 @@ public sealed record RememberedOutcome(string? Item, string Outcome, IReadOnlyLi
     /// <summary>Latest date for the next thorough examination, inclusive.</summary>
     public LocalDate? NextBy { get; init; }
 
+    /// <summary>The day by which it has to be examined to stay in use, inclusive: the earlier of the two; null for neither.</summary>
+    public LocalDate? FallsDue => Until is { } until && !(NextBy <= until) ? until : NextBy;
+
     /// <summary>Ids of the parts or wholes that led to a withdrawal.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 

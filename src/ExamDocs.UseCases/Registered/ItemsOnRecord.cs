@@ -56,8 +56,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
             .GroupBy(e => (ids.Of(e.Item.Id!), FirmName.Fold(e.Owner)))
             .OrderByDescending(tag => tag.Max(e => e.Badness))
             .ToList();
-        var asked = new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today);
-        var things = new KnownThings(register, asked, known, today);
+        var things = Things(known);
         return (things.Shown(things.Of(tags.Take(most).SelectMany(tag => tag))), tags.Count);
     }
 
@@ -65,12 +64,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     public IReadOnlyList<SweptThing> Everything()
     {
         var known = All;
-        var things = new KnownThings(
-            register,
-            new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today),
-            known,
-            today
-        );
+        var things = Things(known);
         return [.. things.Of(known).Select(t => new SweptThing(t.Thing, things.Shown([t])[0], [.. things.Alike(t).Select(a => a.Thing)]))];
     }
 
@@ -106,6 +100,17 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
 
     /// <summary>What every visit recorded of every item, with all that was decided.</summary>
     public IReadOnlyList<ItemEntry> AllEntries => All;
+
+    /// <summary>Every item that the register knows.</summary>
+    public IReadOnlyList<FoundItem> Every()
+    {
+        var known = All;
+        var things = Things(known);
+        return things.Shown(things.Of(known));
+    }
+
+    private KnownThings Things(IReadOnlyList<ItemEntry> known) =>
+        new(register, new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today), known, today);
 
     /// <summary>A list of one's own, to add to.</summary>
     private List<ItemEntry> All => [.. _all ??= ReadAll()];
@@ -155,6 +160,8 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
     /// <summary>Whom it is hired from, else the employer.</summary>
     public string? Owner => Record.Visit.HiredFrom?.Name ?? Record.Visit.Employer?.Name;
 
+    public string? Premises => Record.Visit.Premises is { } at ? Named(at.Name) ?? Named(at.Address) : null;
+
     public LocalDate Day => Outcome.ExaminedOn ?? Visit.ExaminedOn ?? LocalDate.MinIsoValue;
 
     public IEnumerable<string?> Texts =>
@@ -162,6 +169,8 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
 
     /// <summary>Its outcome; a word that nobody knows counts as the worst.</summary>
     public Outcome Badness => OutcomeWords.Find(Outcome.Outcome) ?? Core.Records.Outcome.Withdraw;
+
+    private static string? Named(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;
 
     public bool IsOf(Outcome outcome) => string.Equals(Outcome.Outcome, outcome.Word(), StringComparison.Ordinal);
 }

@@ -19,7 +19,7 @@ internal sealed class KnownThings
     private readonly ILookup<string, ItemEntry> _byId;
     private readonly ILookup<string, ItemEntry> _bySerial;
     private readonly HashSet<string> _batches;
-    private readonly List<StandingToday> _things = [];
+    private readonly ThingList _things = new();
 
     /// <param name="register">The register.</param>
     /// <param name="asked">Asks what is known of an item.</param>
@@ -49,9 +49,9 @@ internal sealed class KnownThings
                 .ThenByDescending(e => e.Visit.Visit)
         )
         {
-            if (!_things.Exists(t => t.Thing.Has(entry)))
+            if (!_things.About(entry).Any())
                 Add(entry);
-            found.AddRange(_things.Where(t => t.Thing.Has(entry)));
+            found.AddRange(_things.About(entry));
         }
         return [.. found.Distinct()];
     }
@@ -62,11 +62,11 @@ internal sealed class KnownThings
     /// </summary>
     private void Add(ItemEntry entry)
     {
-        var (thing, like) = (ThingOf(entry), _things.FindIndex(t => t.Thing.MayBeUnderOneTag(entry)));
-        if (like < 0)
-            _things.Add(new StandingToday(_register, thing, _today));
+        var thing = ThingOf(entry);
+        if (_things.UnderOneTag(entry) is { } like)
+            _things.Replace(like, new StandingToday(_register, _things[like].Thing.And(thing), _today));
         else
-            _things[like] = new StandingToday(_register, _things[like].Thing.And(thing), _today);
+            _things.Add(new StandingToday(_register, thing, _today));
     }
 
     /// <summary>

@@ -62,8 +62,7 @@ internal sealed class RegisterRecord
     /// An undetermined item is due on any day. A withdrawn one is never due by itself: somebody must decide that it is examined again.
     /// </summary>
     private static bool IsDue(PastOutcome outcome, LocalDate? before) =>
-        !outcome.IsWithdrawal()
-        && (before is null || outcome.Outcome.NextBy is not { } next || next <= before || outcome.Outcome.Until <= before);
+        !outcome.IsWithdrawal() && (before is null || outcome.Outcome.NextBy is null || outcome.Outcome.FallsDue <= before);
 
     private IEnumerable<PastOutcome> WithAssemblies(List<PastOutcome> due, List<PastOutcome> latest)
     {

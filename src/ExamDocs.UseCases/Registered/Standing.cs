@@ -30,6 +30,12 @@ public sealed record FoundItem
     /// <summary>The owner as the latest visit names it: whom it is hired from, else the employer; null where not recorded.</summary>
     public string? Owner { get; init; }
 
+    /// <summary>For whom it was recorded last; null where not recorded.</summary>
+    public string? Employer { get; init; }
+
+    /// <summary>Name of the premises where it was recorded last, else their address; null where not recorded.</summary>
+    public string? Premises { get; init; }
+
     /// <summary>As the latest visit recorded it.</summary>
     public required Core.Records.Item Item { get; init; }
 
@@ -40,6 +46,12 @@ public sealed record FoundItem
 
     /// <summary>The last day on which it may be used by what is issued, inclusive; null unless it is in service.</summary>
     public LocalDate? UsableThrough { get; init; }
+
+    /// <summary>Latest date for the next thorough examination by the latest decision, inclusive; null where it gives none.</summary>
+    public LocalDate? NextBy { get; init; }
+
+    /// <summary>By the latest decision, the day by which it has to be examined to stay in use, inclusive; null for none.</summary>
+    public LocalDate? FallsDue { get; init; }
 
     /// <summary>The latest visit first.</summary>
     public required IReadOnlyList<FoundVisit> History { get; init; }
@@ -65,7 +77,14 @@ public sealed record FoundVisit(
     LocalDate? Until,
     LocalDate? NextBy,
     IReadOnlyList<FoundDocument> Documents
-);
+)
+{
+    /// <summary>Name of the premises, else their address; null where not recorded.</summary>
+    public string? Premises { get; init; }
+
+    /// <summary>The day by which it had to be examined to stay in use, inclusive; null where there is none.</summary>
+    public LocalDate? FallsDue { get; init; }
+}
 
 /// <summary>A document about an item.</summary>
 /// <param name="Number">Its number.</param>

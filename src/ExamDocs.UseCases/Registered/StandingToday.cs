@@ -82,10 +82,14 @@ internal sealed class StandingToday
         {
             Id = Thing.Rows[0].Item.Id!,
             Owner = Thing.Owner,
+            Employer = Thing.Rows[0].Record.Visit.Employer?.Name,
+            Premises = Thing.Rows[0].Premises,
             Item = Thing.Rows[0].Item,
             Standing = standing,
             Why = why,
             UsableThrough = standing is Standing.InService ? Through(counting[at].Outcome).Day : null,
+            NextBy = counting[at].Outcome.NextBy,
+            FallsDue = counting[at].Outcome.FallsDue,
             History = [.. Thing.Entries.Select(e => history[e])],
         };
     }
@@ -163,7 +167,11 @@ internal sealed class StandingToday
                     .Where(d => d.State is DocumentState.Issued)
                     .Select(d => Document(d, entry)),
             ]
-        );
+        )
+        {
+            Premises = entry.Premises,
+            FallsDue = entry.Outcome.FallsDue,
+        };
 
     private static FoundDocument Document(DocumentStatus document, ItemEntry entry)
     {

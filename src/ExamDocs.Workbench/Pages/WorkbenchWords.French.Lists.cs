@@ -9,11 +9,9 @@ public abstract partial class WorkbenchWords
     {
         public override string TakeAsList => "Prendre comme votre propre liste de matériel\u00A0: en associer les colonnes";
         public override string ListHow =>
-            "Ceci est pris pour votre propre liste de matériel. Dites ce que sont ses colonnes et ses "
-            + "mots\u00A0; les propositions sont déjà "
-            + "dans les champs. Rien dans la liste ne décide de quoi que ce soit\u00A0: un ancien "
-            + "«\u00A0bon\u00A0» reste une remarque, et ce "
-            + "que la liste dit hors d’usage entre comme retiré du service.";
+            "Ceci est pris pour votre propre liste de matériel. Dites ce que sont ses colonnes et ses mots\u00A0; les propositions sont "
+            + "déjà dans les champs. Rien dans la liste ne décide de quoi que ce soit\u00A0: un ancien «\u00A0bon\u00A0» reste une "
+            + "remarque, et ce que la liste dit hors d’usage entre comme retiré du service.";
         public override string ListFormIncomplete => "L’envoi n’est pas entier, et rien n’en a été gardé. Choisissez de nouveau.";
         public override string NextNoItems =>
             "Aucune ligne de la liste ne porte sur un équipement. Voyez si les colonnes sont ce que vous dites.";

@@ -9,10 +9,9 @@ public abstract partial class WorkbenchWords
     {
         public override string TakeAsList => "Als Ihre eigene Geräteliste nehmen: die Spalten zuordnen";
         public override string ListHow =>
-            "Dies wird als Ihre eigene Geräteliste genommen. Sagen Sie, was die Spalten und Wörter bedeuten; "
-            + "Vorschläge stehen schon in den "
-            + "Feldern. Nichts in der Liste entscheidet etwas: ein früheres „bestanden“ bleibt als Bemerkung, und was die Liste als außer "
-            + "Gebrauch führt, kommt ausgesondert herein.";
+            "Dies wird als Ihre eigene Geräteliste genommen. Sagen Sie, was die Spalten und Wörter bedeuten; Vorschläge stehen schon "
+            + "in den Feldern. Nichts in der Liste entscheidet etwas: ein früheres „bestanden“ bleibt als Bemerkung, und was die Liste "
+            + "als außer Gebrauch führt, kommt ausgesondert herein.";
         public override string ListFormIncomplete =>
             "Was gesendet wurde, ist nicht vollständig; nichts davon wurde behalten. Wählen Sie noch einmal.";
         public override string NextNoItems =>
