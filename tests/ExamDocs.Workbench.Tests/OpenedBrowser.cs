@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
@@ -69,17 +71,21 @@ internal static class SoundPage
     }
 
     /// <summary>
-    /// Waits for an address and until its page is ready. The library's own waiting misses the event now and then on a busy machine, and
-    /// then waits in vain.
+    /// Waits for an address and until its page is ready, by asking the page: the library's own waiting misses the event now and then on
+    /// a busy machine, and then waits in vain.
     /// </summary>
+    /// <param name="page">The page.</param>
+    /// <param name="url">The address; ** stands for anything, * for anything without a stroke.</param>
     public static async Task ArriveAsync(this IPage page, string url)
     {
-        await page.WaitForURLAsync(url, new PageWaitForURLOptions { WaitUntil = WaitUntilState.Commit });
-        for (var left = 3000; left > 0; left--)
+        var pattern = Regex.Escape(url).Replace(@"\*\*", ".*", StringComparison.Ordinal).Replace(@"\*", "[^/]*", StringComparison.Ordinal);
+        var ready = new Regex($"^{pattern} complete$", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(1));
+        var left = Stopwatch.StartNew();
+        while (left.Elapsed < TimeSpan.FromSeconds(60))
         {
             try
             {
-                if (await page.EvaluateAsync<string>("document.readyState") is "complete")
+                if (ready.IsMatch(await page.EvaluateAsync<string>("`${location.href} ${document.readyState}`")))
                     return;
             }
             catch (PlaywrightException e) when (e.Message.Contains("context was destroyed", StringComparison.Ordinal))
@@ -88,7 +94,7 @@ internal static class SoundPage
             }
             await Task.Delay(20);
         }
-        throw new TimeoutException($"{page.Url} is not ready");
+        throw new TimeoutException($"{page.Url} is not {url}, or not ready");
     }
 
     /// <summary>

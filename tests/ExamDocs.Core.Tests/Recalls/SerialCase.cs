@@ -148,7 +148,7 @@ public sealed record SerialCase(string Named, string? Serial, RecallVerdict Expe
         new("~AB24*", "SN AB24117", Affected),
         new("~AB24*", null, CannotTell),
         new("~IO*", "1716", CannotTell),
-        new("~I?24*", "lA2417", CannotTell),
+        new("~I?24*", "lA2417", Affected),
         new("HZ0443..IO2559", "lO0019", CannotTell),
         new("23-1146..24-1033", "230095 / 241000", CannotTell),
         new("~AB24*", "AB2?117", CannotTell),
