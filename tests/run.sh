@@ -34,7 +34,7 @@ project() {
 export -f project
 
 # As many projects at a time as there are cores, those that take longest first.
-longest=(ExamDocs.UseCases.Tests ExamDocs.Documents.Tests ExamDocs.SharedRegister.Tests ExamDocs.Faults.Tests ExamDocs.Intake.Tests)
+longest=(ExamDocs.UseCases.Tests ExamDocs.Documents.Tests ExamDocs.Workbench.Tests ExamDocs.Intake.Tests ExamDocs.SharedRegister.Tests ExamDocs.Faults.Tests)
 all=("${longest[@]}")
 for folder in tests/*.Tests; do
   [[ " ${longest[*]} " == *" ${folder#tests/} "* ]] || all+=("${folder#tests/}")

@@ -53,7 +53,9 @@ public sealed class WorkbenchWordsTests(OpenedBrowser browser) : IClassFixture<O
         foreach (var words in Words.Where(w => !string.Equals(Text(w, own), Text(w, english), StringComparison.Ordinal)))
             Assert.DoesNotContain(Text(words, english), lines);
         Assert.Contains(own.Caution, lines);
-        await SoundPage.RequireAsync(page, $"{name}-{tag}");
+        // The rest of a page is the same in every language.
+        if (name is "desk" or "item")
+            await SoundPage.RequireAsync(page, $"{name}-{tag}");
     }
 
     [Theory]
