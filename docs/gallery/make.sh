@@ -30,6 +30,7 @@ cat >"$gallery/README.md" <<'TEXT'
 
 Made by `bash docs/gallery/make.sh` from the examples; everything in them is invented. The maker's instructions, the law of
 the place and the judgement of the competent person come before every one of these papers.
+[The pages of the workbench](workbench/README.md) have a gallery of their own.
 TEXT
 
 issue visit examples/visit.json
