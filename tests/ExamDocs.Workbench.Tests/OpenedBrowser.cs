@@ -71,6 +71,21 @@ internal static class SoundPage
     }
 
     /// <summary>
+    /// Waits until an element has the focus of its page. Whether the page has that of the browser is another question: pages of other
+    /// tests are open in the same browser.
+    /// </summary>
+    public static async Task RequireFocusAsync(ILocator element)
+    {
+        var left = Stopwatch.StartNew();
+        while (!await element.EvaluateAsync<bool>("e => e === document.activeElement"))
+        {
+            if (left.Elapsed > TimeSpan.FromSeconds(60))
+                throw new TimeoutException($"{element} does not get the focus");
+            await Task.Delay(20);
+        }
+    }
+
+    /// <summary>
     /// Waits for an address and until its page is ready, by asking the page: the library's own waiting misses the event now and then on
     /// a busy machine, and then waits in vain.
     /// </summary>

@@ -79,7 +79,7 @@ internal sealed class OpenedForm : IAsyncDisposable
     public async Task GoAsync(string view)
     {
         await Page.EvaluateAsync("view => { location.hash = view }", view);
-        await Assertions.Expect(Page.Locator("h1")).ToBeFocusedAsync();
+        await SoundPage.RequireFocusAsync(Page.Locator("h1"));
     }
 
     /// <summary>What a visit needs besides its items.</summary>

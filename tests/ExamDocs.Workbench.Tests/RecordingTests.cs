@@ -126,10 +126,10 @@ public sealed class RecordingTests(OpenedBrowser browser)
         Assert.Equal(1, await page.Locator("input[type=radio]:checked").CountAsync());
         await page.Keyboard.PressAsync("4");
         var cracks = page.Locator("#criterion-cracks");
-        await Assertions.Expect(cracks.GetByLabel("Note")).ToBeFocusedAsync();
+        await SoundPage.RequireFocusAsync(cracks.GetByLabel("Note"));
         await page.Keyboard.TypeAsync("12 mm long, at the hinge");
         await page.Keyboard.PressAsync("Enter");
-        await Assertions.Expect(cracks.GetByLabel("Part", new() { Exact = true })).ToBeFocusedAsync();
+        await SoundPage.RequireFocusAsync(cracks.GetByLabel("Part", new() { Exact = true }));
         await page.Keyboard.TypeAsync("body");
         await cracks.GetByLabel("Could become a danger on").EvaluateAsync("e => { e.type = 'text'; }");
         await cracks.GetByLabel("Could become a danger on").FillAsync("in spring");
@@ -145,7 +145,7 @@ public sealed class RecordingTests(OpenedBrowser browser)
         await next.PressSequentiallyAsync("05");
         await section.Locator("summary").ClickAsync();
         await page.Locator(".go button[value=next]").ClickAsync();
-        await Assertions.Expect(next).ToBeFocusedAsync();
+        await SoundPage.RequireFocusAsync(next);
         await Assertions.Expect(next).ToBeVisibleAsync();
         await page.ReloadAsync();
         Assert.Equal("in spring", await page.Locator("#criterion-cracks").GetByLabel("Could become a danger on").InputValueAsync());

@@ -66,7 +66,7 @@ public sealed partial class YardFormTests(OpenedBrowser browser)
         await form.AnswerAsync("clear");
         await Assertions.Expect(form.Page.Locator(".station .last").First).ToContainTextAsync("11.05");
         await form.Page.GetByRole(AriaRole.Button, new() { Name = "Add a station" }).ClickAsync();
-        await Assertions.Expect(form.Page.Locator(".station input").Nth(12)).ToBeFocusedAsync();
+        await SoundPage.RequireFocusAsync(form.Page.Locator(".station input").Nth(12));
         await form.Page.Keyboard.TypeAsync("250");
         foreach (var station in await form.Page.Locator(".station").AllAsync())
         {
