@@ -1,5 +1,5 @@
 using ExamDocs.Core.Findings;
-using ExamDocs.Intake.Workbook;
+using ExamDocs.Intake.Workbook.Tables;
 using ExamDocs.UseCases.Company;
 using ExamDocs.UseCases.Outputs;
 
@@ -13,8 +13,6 @@ public static class WriteDueWorkbook
     public static void Run(DueList list, IReadOnlyList<ProposedVisit> visits, string file, OutputGuard outputs, MessageLanguage language)
     {
         ArgumentNullException.ThrowIfNull(outputs);
-        using var buffer = new MemoryStream();
-        ListWorkbook.Write(buffer, DueSheets.Of(list, visits, language));
-        outputs.Write(file, buffer.ToArray());
+        outputs.Write(file, TableWorkbook.Of(DueSheets.Of(list, visits, language)));
     }
 }

@@ -1,5 +1,5 @@
 using ExamDocs.Core.Findings;
-using ExamDocs.Intake.Workbook;
+using ExamDocs.Intake.Workbook.Tables;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 using NodaTime.Text;
@@ -9,7 +9,7 @@ namespace ExamDocs.UseCases.Company;
 /// <summary>The sheets of a workbook of what falls due, in a language.</summary>
 internal static class DueSheets
 {
-    public static IReadOnlyList<ListSheet> Of(DueList list, IReadOnlyList<ProposedVisit> visits, MessageLanguage language)
+    public static IReadOnlyList<TableSheet> Of(DueList list, IReadOnlyList<ProposedVisit> visits, MessageLanguage language)
     {
         string Say(Message message) => message.In(language);
         string[] place = [Say($"employer"), Say($"premises")];

@@ -18,8 +18,6 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     private readonly RememberedRecords _records = new(register);
     private readonly RegisterKnowledge _knowledge = new(register);
     private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
-    private List<ItemEntry>? _all;
-
     private OwnersMarks Marks => field ??= marks ?? new OwnersMarks(register);
 
     private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
@@ -63,9 +61,8 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     /// <summary>Everything that any visit recorded, item by item.</summary>
     public IReadOnlyList<SweptThing> Everything()
     {
-        var known = All;
-        var things = Things(known);
-        return [.. things.Of(known).Select(t => new SweptThing(t.Thing, things.Shown([t])[0], [.. things.Alike(t).Select(a => a.Thing)]))];
+        var things = Things(All);
+        return [.. things.Of(All).Select(t => new SweptThing(t.Thing, things.Shown([t])[0], [.. things.Alike(t).Select(a => a.Thing)]))];
     }
 
     /// <summary>
@@ -98,22 +95,18 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
             .Select(id => new Item { Id = id });
     }
 
-    /// <summary>What every visit recorded of every item, with all that was decided.</summary>
-    public IReadOnlyList<ItemEntry> AllEntries => All;
-
     /// <summary>Every item that the register knows.</summary>
     public IReadOnlyList<FoundItem> Every()
     {
-        var known = All;
-        var things = Things(known);
-        return things.Shown(things.Of(known));
+        var things = Things(All);
+        return things.Shown(things.Of(All));
     }
 
     private KnownThings Things(IReadOnlyList<ItemEntry> known) =>
         new(register, new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today), known, today);
 
-    /// <summary>A list of one's own, to add to.</summary>
-    private List<ItemEntry> All => [.. _all ??= ReadAll()];
+    /// <summary>What every visit recorded of every item, with all that was decided.</summary>
+    public IReadOnlyList<ItemEntry> All => field ??= ReadAll();
 
     private List<ItemEntry> ReadAll()
     {

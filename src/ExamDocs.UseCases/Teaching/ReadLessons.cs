@@ -17,7 +17,7 @@ internal static class ReadLessons
     public static RecordLessons? From(string place, string? employer, LocalDate today)
     {
         using var register = DocumentRegister.OpenToRead(place, today);
-        return Of(new ItemsOnRecord(register, today).AllEntries, employer);
+        return Of(new ItemsOnRecord(register, today).All, employer);
     }
 
     internal static RecordLessons? Of(IReadOnlyList<ItemEntry> entries, string? employer)
