@@ -5,11 +5,14 @@ namespace ExamDocs.Documents.Browsing;
 /// <summary>A browser that prints HTML to PDF, one document at a time, with no way out to a network or a file.</summary>
 public sealed class Browser : IAsyncDisposable
 {
+    private static readonly TimeSpan StartLimit = TimeSpan.FromSeconds(30);
+
     private readonly string _path;
     private readonly TimeSpan _limit;
     private readonly SemaphoreSlim _one = new(1, 1);
     private readonly DocumentFonts _fonts;
     private IBrowser _browser;
+    private PrintPage? _page;
     private bool _systemLacksFonts;
 
     private Browser(string path, TimeSpan limit, DocumentFonts fonts, IBrowser browser) =>
@@ -24,8 +27,12 @@ public sealed class Browser : IAsyncDisposable
     public static Task<Browser> StartAsync(string? path = null, TimeSpan? limit = null) =>
         StartAsync(path ?? BrowserPath.Find(), limit ?? TimeSpan.FromMinutes(2), DocumentFonts.Within);
 
-    internal static async Task<Browser> StartAsync(string path, TimeSpan limit, DocumentFonts fonts) =>
-        new(path, limit, fonts, await LaunchAsync(path, limit));
+    /// <param name="path">The browser's program.</param>
+    /// <param name="limit">The longest that one document may take.</param>
+    /// <param name="fonts">The fonts of the documents.</param>
+    /// <param name="startLimit">The longest that the browser may take to start; null for half a minute.</param>
+    internal static async Task<Browser> StartAsync(string path, TimeSpan limit, DocumentFonts fonts, TimeSpan? startLimit = null) =>
+        new(path, limit, fonts, await LaunchAsync(path, limit, startLimit ?? StartLimit));
 
     /// <summary>
     /// Prints a document. A browser that crashes, or that does not answer within a quarter of the limit (now and then one
@@ -93,7 +100,7 @@ public sealed class Browser : IAsyncDisposable
     private async Task<byte[]> PrintOnceAsync(string html, TimeSpan limit, CancellationToken cancellation)
     {
         using var job = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        var printing = PrintPage.PrintAsync(_browser, html, limit);
+        var printing = PrintInPageAsync(html, limit);
         var first = await Task.WhenAny(printing, Task.Delay(limit, job.Token));
         if (first == printing)
         {
@@ -105,22 +112,59 @@ public sealed class Browser : IAsyncDisposable
         throw new PrintTimedOut(limit);
     }
 
-    private async Task RestartAsync()
+    /// <summary>The page stays for the next document, unless this one spoilt it.</summary>
+    private async Task<byte[]> PrintInPageAsync(string html, TimeSpan limit)
     {
-        await CloseAsync(_browser);
-        _browser = await LaunchAsync(_path, _limit);
-    }
-
-    private static async Task<IBrowser> LaunchAsync(string path, TimeSpan limit)
-    {
+        var browser = _browser;
+        var page = Interlocked.Exchange(ref _page, null) ?? await PrintPage.OpenAsync(browser, limit);
+        var isSound = false;
         try
         {
-            return await Puppeteer.LaunchAsync(Lockdown.Options(path, limit));
+            var pdf = await page.PrintAsync(html, limit);
+            isSound = !page.IsUsedUp;
+            return pdf;
+        }
+        finally
+        {
+            // A print that nobody waits for any longer may end here after the browser was replaced, or beside another one.
+            if (!isSound || browser != _browser || Interlocked.CompareExchange(ref _page, page, null) is not null)
+                await page.DisposeAsync();
+        }
+    }
+
+    private async Task RestartAsync()
+    {
+        _page = null;
+        await CloseAsync(_browser);
+        _browser = await LaunchAsync(_path, _limit, StartLimit);
+    }
+
+    private static async Task<IBrowser> LaunchAsync(string path, TimeSpan limit, TimeSpan startLimit)
+    {
+        var launching = Puppeteer.LaunchAsync(Lockdown.Options(path, limit));
+        try
+        {
+            // A program that ends at once may leave the library waiting for its first word for minutes.
+            return await launching.WaitAsync(startLimit);
         }
         catch (Exception e)
             when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
         {
+            _ = CloseLateAsync(launching);
             throw new BrowserDidNotStart(path, e);
+        }
+    }
+
+    private static async Task CloseLateAsync(Task<IBrowser> launching)
+    {
+        try
+        {
+            await CloseAsync(await launching);
+        }
+        catch (Exception e)
+            when (e is PuppeteerException or ProcessException or IOException or TimeoutException or System.ComponentModel.Win32Exception)
+        {
+            // It never started: nothing is left to close.
         }
     }
 

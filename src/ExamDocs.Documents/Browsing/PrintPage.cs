@@ -2,9 +2,15 @@ using PuppeteerSharp;
 
 namespace ExamDocs.Documents.Browsing;
 
-/// <summary>One document in one fresh page.</summary>
-internal static class PrintPage
+/// <summary>
+/// A page that prints one document after the other: for a short document, to open a page takes longer than to print it. It is blank
+/// again before each document, so that nothing of one is in the next, and given up before it has held so many that it grows.
+/// </summary>
+internal sealed class PrintPage : IAsyncDisposable
 {
+    private const int MostDocuments = 25;
+    private const int MostCharacters = 5_000_000;
+
     private static readonly PdfOptions Paper = new()
     {
         PreferCSSPageSize = true,
@@ -15,20 +21,57 @@ internal static class PrintPage
         Timeout = 0,
     };
 
+    private readonly IBrowser _browser;
+    private readonly IPage _page;
+    private readonly Task _crash;
+    private int _documents;
+    private long _characters;
+
+    private PrintPage(IBrowser browser, IPage page) => (_browser, _page, _crash) = (browser, page, Crash(page));
+
+    public bool IsUsedUp => _documents >= MostDocuments || _characters >= MostCharacters || _page.IsClosed;
+
+    /// <exception cref="BrowserCrashed">The browser or the page died.</exception>
+    /// <exception cref="PrintTimedOut">A step of it took longer than the limit.</exception>
+    /// <exception cref="PrintFailed">It could not be opened.</exception>
+    public static Task<PrintPage> OpenAsync(IBrowser browser, TimeSpan limit) => ToldAsync(browser, limit, async () =>
+        {
+            var page = new PrintPage(browser, await browser.NewPageAsync());
+            await Lockdown.ApplyAsync(page._page);
+            return page;
+        });
+
     /// <exception cref="BrowserCrashed">The browser or the page died.</exception>
     /// <exception cref="PrintTimedOut">A step of it took longer than the limit.</exception>
     /// <exception cref="PrintFailed">It answered with anything but a PDF.</exception>
-    public static async Task<byte[]> PrintAsync(IBrowser browser, string html, TimeSpan limit)
+    public Task<byte[]> PrintAsync(string html, TimeSpan limit) => ToldAsync(_browser, limit, async () =>
+        {
+            if (_documents++ > 0)
+                await FirstAsync(_page.GoToAsync("about:blank"), _crash);
+            _characters += html.Length;
+            await FirstAsync(_page.SetContentAsync(html), _crash);
+            var pdf = _page.PdfDataAsync(Paper);
+            await FirstAsync(pdf, _crash);
+            return Whole(await pdf);
+        });
+
+    public async ValueTask DisposeAsync()
     {
         try
         {
-            await using var page = await browser.NewPageAsync();
-            var crash = Crash(page);
-            await Lockdown.ApplyAsync(page);
-            await FirstAsync(page.SetContentAsync(html), crash);
-            var pdf = page.PdfDataAsync(Paper);
-            await FirstAsync(pdf, crash);
-            return Whole(await pdf);
+            await _page.DisposeAsync();
+        }
+        catch (Exception e) when (e is PuppeteerException or TimeoutException or IOException or ObjectDisposedException)
+        {
+            // A page that died needs no closing.
+        }
+    }
+
+    private static async Task<T> ToldAsync<T>(IBrowser browser, TimeSpan limit, Func<Task<T>> work)
+    {
+        try
+        {
+            return await work();
         }
         catch (Exception e) when (e is TargetClosedException or CrashException or IOException or ObjectDisposedException)
         {

@@ -62,10 +62,14 @@ public sealed class BrowserTests
     }
 
     [Fact]
-    public async Task A_program_that_is_no_browser_is_named()
+    public async Task A_program_that_is_no_browser_is_named_without_a_long_wait()
     {
-        var fault = await Assert.ThrowsAsync<BrowserDidNotStart>(() => Browser.StartAsync("/bin/true"));
+        var watch = Stopwatch.StartNew();
+        var fault = await Assert.ThrowsAsync<BrowserDidNotStart>(() =>
+            Browser.StartAsync("/bin/true", TimeSpan.FromMinutes(2), DocumentFonts.Within, TimeSpan.FromSeconds(2))
+        );
         Assert.Contains("/bin/true", fault.Message, StringComparison.Ordinal);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 60);
     }
 
     [Fact]

@@ -83,6 +83,48 @@ public sealed class IsolationTests
         Assert.Contains(Secret, text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Nothing_of_a_document_is_in_the_one_printed_after_it()
+    {
+        const string Loud = """
+            <html lang="fr"><head><title>Before</title><meta http-equiv="refresh" content="0;url=data:text/html,elsewhere">
+            <style>@page { size: A6 landscape; @bottom-left { content: "before" } } * { color: red !important; font-size: 40pt }</style>
+            </head><body style="zoom: 3"><h1>Before</h1><p id="a" style="page-break-after: always">before</p></body></html>
+            """;
+        const string Plain = """
+            <html lang="en"><head><title>After</title><style>@page { size: A4 }</style></head><body><h1>After</h1><p>after</p></body></html>
+            """;
+        await using var browser = await Browser.StartAsync();
+        var fresh = Looks(await browser.PrintAsync(Plain, Cancellation));
+        for (var round = 0; round < 2; round++)
+        {
+            Assert.Contains("before", Tool.PdfText(await browser.PrintAsync(Loud, Cancellation)), StringComparison.Ordinal);
+            Assert.Equal(fresh, Looks(await browser.PrintAsync(Plain, Cancellation)));
+        }
+    }
+
+    [Fact]
+    public async Task One_document_after_another_of_any_number_is_printed_whole()
+    {
+        await using var browser = await Browser.StartAsync();
+        // More than one page of the browser takes before it is given up.
+        for (var n = 0; n < 60; n++)
+            Assert.Equal($"document {n}", Tool.PdfText(await browser.PrintAsync($"<p>document {n}</p>", Cancellation)).Trim());
+    }
+
+    private static (string Text, string Tags, string Info, string Picture) Looks(byte[] pdf) =>
+        (
+            Tool.PdfText(pdf),
+            Tool.Structure(pdf),
+            string.Join(
+                '\n',
+                Tool.PdfInfo(pdf)
+                    .Split('\n')
+                    .Where(l => l.StartsWith("Title", StringComparison.Ordinal) || l.StartsWith("Page", StringComparison.Ordinal))
+            ),
+            Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(Tool.ColourRaster(pdf, 80)))
+        );
+
     private static string Hostile(int port) => Canaries.Page($"http://127.0.0.1:{port}", "/etc/hostname");
 
     private static async Task PrintOpenAsync(string html, string[] arguments)
