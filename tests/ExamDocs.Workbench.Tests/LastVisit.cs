@@ -19,19 +19,25 @@ internal static class LastVisit
     private static readonly int[] Places = [50, 200, 400, 600, 750];
 
     /// <summary>Puts the last visit into the register of a workbench.</summary>
-    public static void Remember(OpenedWorkbench open)
+    /// <param name="open">The workbench.</param>
+    /// <param name="connectors">How many of them; the first has the id <see cref="Connector"/>.</param>
+    public static void Remember(OpenedWorkbench open, int connectors = 1)
     {
         var file = Path.Combine(Path.GetDirectoryName(open.Register)!, "last.json");
-        File.WriteAllText(file, Of("V-1", "2025-11-12", "2025-05-14"), Encoding.UTF8);
+        File.WriteAllText(file, Of("V-1", "2025-11-12", "2025-05-14", connectors), Encoding.UTF8);
         ImportVisits.Run([file], open.Register, OpenedWorkbench.Today, KnownRules.BuiltIn);
     }
 
     /// <summary>A visit to both as somebody would type it as JSON: all clear.</summary>
-    public static string Of(string reference, string day, string before)
+    public static string Of(string reference, string day, string before, int connectors = 1)
     {
-        var record = JsonNode.Parse(
-            new StoryVisit(reference, day, "Alder Vale Ltd").Connector(Connector, "S100").Bridge(Bridge, "Q100").Json
-        )!;
+        var visit = new StoryVisit(reference, day, "Alder Vale Ltd");
+        for (var n = 1; n <= connectors; n++)
+            visit = visit.Connector(
+                string.Create(CultureInfo.InvariantCulture, $"C-{n}"),
+                string.Create(CultureInfo.InvariantCulture, $"S{99 + n}")
+            );
+        var record = JsonNode.Parse(visit.Bridge(Bridge, "Q100").Json)!;
         foreach (var item in record["items"]!.AsArray())
             item!["lastExamined"] = before;
         foreach (var examination in record["examinations"]!.AsArray())
@@ -44,7 +50,7 @@ internal static class LastVisit
                     .Criteria.Select(c => new JsonObject { ["criterion"] = c.Id, ["state"] = "clear" }),
             ]);
         }
-        record["examinations"]![1]!["diameters"] = new JsonArray([
+        record["examinations"]![connectors]!["diameters"] = new JsonArray([
             .. Places.Zip(Readings, (place, read) =>
                 new JsonObject
                 {
