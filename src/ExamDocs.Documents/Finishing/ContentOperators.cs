@@ -44,20 +44,20 @@ internal ref struct ContentOperators(ReadOnlySpan<byte> content)
     {
         _operands.Clear();
         Start = -1;
-        while (true)
+        while (_lexer.Next())
         {
-            var ahead = _lexer;
-            if (!ahead.Next())
-                return false;
+            var (kind, start) = (_lexer.Kind, _lexer.Start);
             if (Start < 0)
-                Start = ahead.Start;
-            if (ahead.Kind is PdfToken.Word)
-            {
-                _lexer = ahead;
+                Start = start;
+            if (kind is PdfToken.Word)
                 return !Is("BI"u8) ? true : throw new PdfSyntaxException("a picture stands within its text");
-            }
-            var (start, end) = _lexer.Value();
-            _operands.Add((ahead.Kind, start, end));
+            if (kind is PdfToken.DictionaryClose or PdfToken.ArrayClose)
+                throw new PdfSyntaxException("a value is missing");
+            if (kind is PdfToken.DictionaryOpen or PdfToken.ArrayOpen)
+                _lexer.Close();
+            // No references stand here (7.8.2): each number is an operand of its own.
+            _operands.Add((kind, start, _lexer.End));
         }
+        return false;
     }
 }

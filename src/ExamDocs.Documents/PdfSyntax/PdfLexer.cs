@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace ExamDocs.Documents.PdfSyntax;
 
 /// <summary>The kinds of token that PDF syntax has (ISO 32000-1, 7.2).</summary>
@@ -18,6 +20,9 @@ internal enum PdfToken
 /// <summary>Reads PDF syntax token by token: objects and content streams are written in the same.</summary>
 internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
 {
+    /// <summary>Blanks and delimiters: what ends a name, a number or a word (ISO 32000-1, 7.2.2).</summary>
+    private static readonly SearchValues<byte> Irregular = SearchValues.Create("\0\t\n\f\r ()<>[]{}/%"u8);
+
     private readonly ReadOnlySpan<byte> _bytes = bytes;
 
     public PdfToken Kind { get; private set; }
@@ -56,7 +61,9 @@ internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
         return (start, End);
     }
 
-    private void Close()
+    /// <summary>Passes the rest of the dictionary or list that the token opens.</summary>
+    /// <exception cref="PdfSyntaxException">It does not end.</exception>
+    public void Close()
     {
         for (var depth = 1; depth > 0; )
         {
@@ -149,8 +156,8 @@ internal ref struct PdfLexer(ReadOnlySpan<byte> bytes, int at = 0)
 
     private void SkipRegular()
     {
-        while (End < _bytes.Length && !IsBlank(_bytes[End]) && "()<>[]{}/%"u8.IndexOf(_bytes[End]) < 0)
-            End++;
+        var rest = _bytes[End..].IndexOfAny(Irregular);
+        End = rest < 0 ? _bytes.Length : End + rest;
     }
 
     private static bool IsBlank(byte b) => b is 0 or 9 or 10 or 12 or 13 or 32;

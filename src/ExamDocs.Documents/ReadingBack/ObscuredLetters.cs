@@ -41,9 +41,7 @@ internal static class ObscuredLetters
         var over = Overlapping(page.Letters);
         foreach (var letter in page.Letters.Where(HasInk))
         {
-            var points = PointsOf(letter);
-            var area = Area(letter);
-            if (page.Shapes.Any(s => s.Order > letter.Order && s.Area.Meets(area) && points.Count(s.Paints) > MostTouched))
+            if (IsCovered(page, letter))
                 yield return (letter, "is covered");
             else if (over.Contains(letter))
                 yield return (letter, "lies over or under other text");
@@ -52,6 +50,18 @@ internal static class ObscuredLetters
             else if (Vector2.Distance(letter.Corners[0], letter.Corners[3]) < LeastHalfHeight)
                 yield return (letter, "is too small to be read");
         }
+    }
+
+    private static bool IsCovered(PrintedPage page, PrintedLetter letter)
+    {
+        var area = Area(letter);
+        Vector2[]? points = null;
+        foreach (var shape in page.Shapes)
+        {
+            if (shape.Order > letter.Order && shape.Area.Meets(area) && (points ??= PointsOf(letter)).Count(shape.Paints) > MostTouched)
+                return true;
+        }
+        return false;
     }
 
     private static bool HasInk(PrintedLetter letter) => !letter.IsBlank && letter.Corners.Length == 4;
@@ -67,7 +77,13 @@ internal static class ObscuredLetters
             ),
         ];
 
-    private static PageArea Area(PrintedLetter letter) => letter.Corners.Aggregate(PageArea.Nothing, (area, c) => area.With(c));
+    private static PageArea Area(PrintedLetter letter)
+    {
+        var area = PageArea.Nothing;
+        foreach (var corner in letter.Corners)
+            area = area.With(corner);
+        return area;
+    }
 
     private static double Contrast(PrintedPage page, PrintedLetter letter)
     {
@@ -108,13 +124,18 @@ internal static class ObscuredLetters
             found.Add(letter);
             found.Add(other);
         }
-        if (there is not [.., var last] || last != letter)
+        if (there is not [.., var last] || !ReferenceEquals(last, letter))
             there.Add(letter);
     }
 
     /// <summary>Whether a good part of a letter lies within another's place.</summary>
     private static bool Lies(PrintedLetter letter, PrintedLetter within) =>
-        PointsOf(letter).Count(p => IsWithin(p, within.Corners)) >= Points.Length / PartOfPoints;
+        !(IsUpright(letter) && IsUpright(within) && !Area(letter).Meets(Area(within)))
+        && PointsOf(letter).Count(p => IsWithin(p, within.Corners)) >= Points.Length / PartOfPoints;
+
+    /// <summary>Its place is a rectangle along the edges of the page, so that it lies within its area and fills it.</summary>
+    private static bool IsUpright(PrintedLetter letter) =>
+        letter.Corners is [var a, var b, _, var d] && ((a.Y == b.Y && a.X == d.X) || (a.X == b.X && a.Y == d.Y));
 
     private static bool IsWithin(Vector2 p, Vector2[] corners)
     {

@@ -31,6 +31,16 @@ internal sealed class DocumentRows
     public IReadOnlyList<DocumentStatus> CurrentOf(string reference) =>
         Read("state = 'issued' AND ended IS NULL AND visit IN (SELECT visit FROM visit WHERE reference = $1)", reference);
 
+    /// <inheritdoc cref="CurrentOf(string)"/>
+    /// <param name="reference">Of the visit.</param>
+    /// <param name="kind">Of the documents.</param>
+    public IReadOnlyList<DocumentStatus> CurrentOf(string reference, string kind) =>
+        Read(
+            "state = 'issued' AND ended IS NULL AND kind = $2 AND visit IN (SELECT visit FROM visit WHERE reference = $1)",
+            reference,
+            kind
+        );
+
     /// <summary>Issued documents of a visit that are current.</summary>
     public IReadOnlyList<DocumentStatus> CurrentOf(int visit) => Read("state = 'issued' AND ended IS NULL AND visit = $1", visit);
 
@@ -70,7 +80,7 @@ internal sealed class DocumentRows
             : throw new InvalidDataException($"The register no longer holds {number} as it was issued.");
     }
 
-    private List<DocumentStatus> Read(string condition, object value) =>
+    private List<DocumentStatus> Read(string condition, params object[] values) =>
         _connection
             .Rows(
                 Status,
@@ -79,7 +89,7 @@ internal sealed class DocumentRows
                 ended, ended_on, ended_reason, origin
                 FROM document WHERE {condition} ORDER BY letter, year, sequence
                 """,
-                value
+                values
             )
             .ConvertAll(d =>
                 d with

@@ -86,8 +86,8 @@ internal sealed class Corrections(DocumentRegister register, string? reason, Kno
     public string? EvidenceOf(DocumentJob job) =>
         job.Type == DocumentTypes.Report && job.Visit.Record.Visit.Reference is { } reference && NumberOf(job.Visit) is { } number
             ? register
-                .CurrentOf(reference)
-                .Where(d => d.Visit == number && string.Equals(d.Kind, DocumentTypes.Evidence.Kind, StringComparison.Ordinal))
+                .CurrentOf(reference, DocumentTypes.Evidence.Kind)
+                .Where(d => d.Visit == number)
                 .Where(d => job.Items.All(i => d.Items.Any(e => Same(i.Item.Id, e))))
                 .Select(d => d.Number)
                 .LastOrDefault()
