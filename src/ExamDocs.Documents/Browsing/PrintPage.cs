@@ -52,7 +52,9 @@ internal sealed class PrintPage : IAsyncDisposable
             await FirstAsync(_page.SetContentAsync(html), _crash);
             var pdf = _page.PdfDataAsync(Paper);
             await FirstAsync(pdf, _crash);
-            return Whole(await pdf);
+            var printed = Whole(await pdf);
+            ElementIds.Renumber(printed);
+            return printed;
         });
 
     public async ValueTask DisposeAsync()

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Tests.Printing;
@@ -92,14 +93,22 @@ public sealed class IsolationTests
             </head><body style="zoom: 3"><h1>Before</h1><p id="a" style="page-break-after: always">before</p></body></html>
             """;
         const string Plain = """
-            <html lang="en"><head><title>After</title><style>@page { size: A4 }</style></head><body><h1>After</h1><p>after</p></body></html>
+            <html lang="en"><head><title>After</title><style>@page { size: A4 }</style></head><body><h1>After</h1><p>after</p>
+            <table><tr><th id="x">one<th id="y">two<tr><td headers="x">1<td headers="x y">2</table>
+            <svg role="img" aria-label="node00000077" width="9" height="9"></svg></body></html>
             """;
         await using var browser = await Browser.StartAsync();
+
         var fresh = Looks(await browser.PrintAsync(Plain, Cancellation));
         for (var round = 0; round < 2; round++)
         {
             Assert.Contains("before", Tool.PdfText(await browser.PrintAsync(Loud, Cancellation)), StringComparison.Ordinal);
-            Assert.Equal(fresh, Looks(await browser.PrintAsync(Plain, Cancellation)));
+            var after = await browser.PrintAsync(Plain, Cancellation);
+            Assert.Equal(fresh, Looks(after));
+            var ids = Encoding.Latin1.GetString(after);
+            Assert.Contains("/ID (node00000001)", ids, StringComparison.Ordinal);
+            Assert.Contains("/Headers [(node00000002)]", ids, StringComparison.Ordinal);
+            Assert.Contains("/Alt (node00000077)", ids, StringComparison.Ordinal);
         }
     }
 
