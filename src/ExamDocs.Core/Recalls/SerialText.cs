@@ -146,7 +146,7 @@ internal readonly record struct SerialRun(string Signs, bool IsDigits)
 
     /// <summary>Letters that may stand for others: an X where those have another letter, and the rest the same.</summary>
     public bool MayStandFor(SerialRun other) =>
-        !IsDigits && Signs != other.Signs && Signs.Zip(other.Signs).All(pair => pair.First == 'X' || pair.First == pair.Second);
+        !IsDigits && this != other && Signs.Zip(other.Signs).All(pair => pair.First == 'X' || pair.First == pair.Second);
 
     /// <summary>True where a letter of it may stand for one that nobody could read.</summary>
     public bool HasStandIn => !IsDigits && Signs.Contains('X', StringComparison.Ordinal);

@@ -29,10 +29,7 @@ internal static class ReadLessons
         return new RecordLessons
         {
             Employer = employer,
-            Visits = entries
-                .Where(e => employer is null || Core.Identity.FirmName.Same(e.Owner, employer))
-                .DistinctBy(e => e.Visit.Visit)
-                .Count(),
+            Visits = items.SelectMany(i => i.Visits).Distinct(StringComparer.Ordinal).Count(),
             Items = items.Count,
             First = days.Min(),
             Last = days.Max(),
