@@ -8,6 +8,14 @@ namespace ExamDocs.UseCases.Teaching;
 /// <summary>The same numbers as tables of a workbook, all groups of them. In English, as every workbook of ours.</summary>
 internal static class LessonsTables
 {
+    private const string Share = "0.0%";
+    private const string OneDecimal = "0.0";
+    private const string ThreeDecimals = "0.000";
+    private const string FourDecimals = "0.0000";
+
+    /// <summary>Of groups that are too few to compare the numbers are shown, and no bar.</summary>
+    private static readonly ColumnLook Enough = new("Enough to compare") { GreyAt = YesOrNo(false) };
+
     private static readonly LessonsPhrases Words = LessonsPhrases.Languages.English;
 
     public static IReadOnlyList<TableSheet> Of(RecordLessons lessons) =>
@@ -17,7 +25,10 @@ internal static class LessonsTables
             Survival(lessons.Survival),
             Steps(lessons.Survival),
             Wear(lessons.Wear),
-            new("Reasons", ["Category", "Criterion", "Items"], Rows(lessons.Reasons, r => [Text(r.Category), r.Criterion, r.Items])),
+            new("Reasons", ["Category", "Criterion", "Items"], Rows(lessons.Reasons, r => [Text(r.Category), r.Criterion, r.Items]))
+            {
+                Looks = [new("Items") { HasBars = true }],
+            },
             Agreement(lessons.Agreement),
         ];
 
@@ -55,7 +66,10 @@ internal static class LessonsTables
                     YesOrNo(!r.Group.IsTooFew),
                 ]
             )
-        );
+        )
+        {
+            Looks = [Enough, new("Share") { Format = Share, HasBars = true }, new("95 % low") { Format = Share }, new("95 % high") { Format = Share }],
+        };
 
     private static TableSheet Survival(IReadOnlyList<SurvivalTable> tables) =>
         new(
@@ -94,7 +108,10 @@ internal static class LessonsTables
                     YesOrNo(!r.Group.IsTooFew),
                 ]
             )
-        );
+        )
+        {
+            Looks = [Enough, new("Months watched") { Format = OneDecimal }, new("Per 100 bridge-years") { Format = OneDecimal, HasBars = true }, new("Rate 95 % low") { Format = OneDecimal }, new("Rate 95 % high") { Format = OneDecimal }, new("Median months") { Format = OneDecimal }, new("Median 95 % low") { Format = OneDecimal }, new("Median 95 % high") { Format = OneDecimal }, new("Log-rank chi-squared") { Format = ThreeDecimals }, new("Log-rank p") { Format = FourDecimals }],
+        };
 
     private static TableSheet Steps(IReadOnlyList<SurvivalTable> tables) =>
         new(
@@ -113,7 +130,10 @@ internal static class LessonsTables
                     r.Step.Interval?.High,
                 ]
             )
-        );
+        )
+        {
+            Looks = [new("Months") { Format = OneDecimal }, new("Share left") { Format = Share, HasBars = true }, new("Standard error") { Format = FourDecimals }, new("95 % low") { Format = Share }, new("95 % high") { Format = Share }],
+        };
 
     private static TableSheet Wear(IReadOnlyList<WearGroup> groups) =>
         new(
@@ -140,14 +160,20 @@ internal static class LessonsTables
                     YesOrNo(!g.IsTooFew),
                 ]
             )
-        );
+        )
+        {
+            Looks = [Enough, new("Median mm a month") { Format = FourDecimals, HasBars = true }, new("Lower quartile") { Format = FourDecimals }, new("Upper quartile") { Format = FourDecimals }, new("Least") { Format = FourDecimals }, new("Most") { Format = FourDecimals }],
+        };
 
     private static TableSheet Agreement(IReadOnlyList<AgreementRow> rows) =>
         new(
             "Agreement",
             ["Criterion", "Pairs", "Said the same", "Kappa", "Enough to compare"],
             Rows(rows, r => [r.Criterion ?? Words.AllTogether, r.Kappa.Pairs, r.Kappa.Alike, r.Kappa.Value, YesOrNo(!r.IsTooFew)])
-        );
+        )
+        {
+            Looks = [Enough, new("Kappa") { Format = ThreeDecimals }],
+        };
 
     private static IEnumerable<(GroupedBy By, SurvivalGroup Group)> Groups(IReadOnlyList<SurvivalTable> tables) =>
         tables.SelectMany(t => t.Groups.Select(g => (t.By, g)));

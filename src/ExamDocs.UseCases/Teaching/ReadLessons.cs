@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Register;
 using ExamDocs.Templates.Lessons;
 using ExamDocs.UseCases.Registered;
@@ -18,6 +19,20 @@ internal static class ReadLessons
     {
         using var register = DocumentRegister.OpenToRead(place, today);
         return Of(new ItemsOnRecord(register, today).All, employer);
+    }
+
+    /// <summary>Names of owners of whom something was examined, each as typed last.</summary>
+    public static IReadOnlyList<string> Employers(string place, LocalDate today)
+    {
+        using var register = DocumentRegister.OpenToRead(place, today);
+        return
+        [
+            .. new ItemsOnRecord(register, today)
+                .All.Where(e => e.HasRow && e.Outcome.ExaminedOn is not null && FirmName.Fold(e.Owner).Length > 0)
+                .GroupBy(e => FirmName.Fold(e.Owner), StringComparer.Ordinal)
+                .Select(o => o.MaxBy(e => (e.Day, e.Visit.Visit))!.Owner!)
+                .Order(StringComparer.OrdinalIgnoreCase),
+        ];
     }
 
     internal static RecordLessons? Of(IReadOnlyList<ItemEntry> entries, string? employer)

@@ -50,6 +50,7 @@ public static class TableWorkbook
         sheet.Row(1).Style.Alignment.SetWrapText();
         sheet.Row(1).Style.Alignment.SetVertical(XLAlignmentVerticalValues.Top);
         sheet.SheetView.FreezeRows(1);
+        TableLooks.Apply(sheet, table);
         SetUpPage(sheet);
     }
 
