@@ -38,7 +38,10 @@ public sealed class LessonsTests(OpenedBrowser browser) : IClassFixture<OpenedBr
         var pdf = await DownloadedAsync(page, "Download the pages", "lessons.pdf");
         Assert.Equal("%PDF-"u8.ToArray(), pdf[..5]);
         using (var workbook = new XLWorkbook(new MemoryStream(await DownloadedAsync(page, "Download the numbers", "lessons.xlsx"))))
-            Assert.Equal("harness", Assert.Single(workbook.Worksheet("Withdrawals").RowsUsed(), r => r.Cell(1).GetString() is "Category").Cell(2).GetString());
+            Assert.Equal(
+                "harness",
+                Assert.Single(workbook.Worksheet("Withdrawals").RowsUsed(), r => r.Cell(1).GetString() is "Category").Cell(2).GetString()
+            );
         // Nothing of it stays here.
         Assert.Equal(before, open.Files);
         Assert.Empty(errors);
@@ -54,9 +57,7 @@ public sealed class LessonsTests(OpenedBrowser browser) : IClassFixture<OpenedBr
         Assert.Equal(0, await page.Locator("main form").CountAsync());
         LastVisit.Remember(open);
         await page.ReloadAsync();
-        await page.Locator("#employer option")
-            .Nth(1)
-            .EvaluateAsync("e => { e.value = '<b>Nobody</b>'; e.selected = true; }");
+        await page.Locator("#employer option").Nth(1).EvaluateAsync("e => { e.value = '<b>Nobody</b>'; e.selected = true; }");
         await page.GetByRole(AriaRole.Button, new() { Name = "Download the numbers" }).ClickAsync();
         await Assertions.Expect(page.Locator(".refused")).ToHaveTextAsync("No examination is on record: there is nothing to count.");
         await SoundPage.RequireAsync(page, "lessons-refused");

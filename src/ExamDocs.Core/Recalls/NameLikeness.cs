@@ -79,7 +79,9 @@ internal static partial class NameLikeness
         if (IsNumber(one) || IsNumber(other) || one.Any(char.IsAsciiDigit) || other.Any(char.IsAsciiDigit))
             return false;
         return (Math.Min(one.Length, other.Length) >= LeastToMistype && SpellingSuggestion.IsNear(one, other))
-            || (Consonants(one) is { Length: >= LeastConsonants } heard && string.Equals(heard, Consonants(other), StringComparison.Ordinal))
+            || (
+                Consonants(one) is { Length: >= LeastConsonants } heard && string.Equals(heard, Consonants(other), StringComparison.Ordinal)
+            )
             || (one.Length < other.Length ? IsShort(one, other) : IsShort(other, one));
     }
 

@@ -8,14 +8,6 @@ namespace ExamDocs.UseCases.Teaching;
 /// <summary>The same numbers as tables of a workbook, all groups of them. In English, as every workbook of ours.</summary>
 internal static class LessonsTables
 {
-    private const string Share = "0.0%";
-    private const string OneDecimal = "0.0";
-    private const string ThreeDecimals = "0.000";
-    private const string FourDecimals = "0.0000";
-
-    /// <summary>Of groups that are too few to compare the numbers are shown, and no bar.</summary>
-    private static readonly ColumnLook Enough = new("Enough to compare") { GreyAt = YesOrNo(false) };
-
     private static readonly LessonsPhrases Words = LessonsPhrases.Languages.English;
 
     public static IReadOnlyList<TableSheet> Of(RecordLessons lessons) =>
@@ -27,7 +19,7 @@ internal static class LessonsTables
             Wear(lessons.Wear),
             new("Reasons", ["Category", "Criterion", "Items"], Rows(lessons.Reasons, r => [Text(r.Category), r.Criterion, r.Items]))
             {
-                Looks = [new("Items") { HasBars = true }],
+                Looks = LessonsLooks.Reasons,
             },
             Agreement(lessons.Agreement),
         ];
@@ -68,7 +60,7 @@ internal static class LessonsTables
             )
         )
         {
-            Looks = [Enough, new("Share") { Format = Share, HasBars = true }, new("95 % low") { Format = Share }, new("95 % high") { Format = Share }],
+            Looks = LessonsLooks.Withdrawals,
         };
 
     private static TableSheet Survival(IReadOnlyList<SurvivalTable> tables) =>
@@ -110,7 +102,7 @@ internal static class LessonsTables
             )
         )
         {
-            Looks = [Enough, new("Months watched") { Format = OneDecimal }, new("Per 100 bridge-years") { Format = OneDecimal, HasBars = true }, new("Rate 95 % low") { Format = OneDecimal }, new("Rate 95 % high") { Format = OneDecimal }, new("Median months") { Format = OneDecimal }, new("Median 95 % low") { Format = OneDecimal }, new("Median 95 % high") { Format = OneDecimal }, new("Log-rank chi-squared") { Format = ThreeDecimals }, new("Log-rank p") { Format = FourDecimals }],
+            Looks = LessonsLooks.Bridges,
         };
 
     private static TableSheet Steps(IReadOnlyList<SurvivalTable> tables) =>
@@ -132,7 +124,7 @@ internal static class LessonsTables
             )
         )
         {
-            Looks = [new("Months") { Format = OneDecimal }, new("Share left") { Format = Share, HasBars = true }, new("Standard error") { Format = FourDecimals }, new("95 % low") { Format = Share }, new("95 % high") { Format = Share }],
+            Looks = LessonsLooks.Steps,
         };
 
     private static TableSheet Wear(IReadOnlyList<WearGroup> groups) =>
@@ -162,7 +154,7 @@ internal static class LessonsTables
             )
         )
         {
-            Looks = [Enough, new("Median mm a month") { Format = FourDecimals, HasBars = true }, new("Lower quartile") { Format = FourDecimals }, new("Upper quartile") { Format = FourDecimals }, new("Least") { Format = FourDecimals }, new("Most") { Format = FourDecimals }],
+            Looks = LessonsLooks.Wear,
         };
 
     private static TableSheet Agreement(IReadOnlyList<AgreementRow> rows) =>
@@ -172,7 +164,7 @@ internal static class LessonsTables
             Rows(rows, r => [r.Criterion ?? Words.AllTogether, r.Kappa.Pairs, r.Kappa.Alike, r.Kappa.Value, YesOrNo(!r.IsTooFew)])
         )
         {
-            Looks = [Enough, new("Kappa") { Format = ThreeDecimals }],
+            Looks = LessonsLooks.Agreement,
         };
 
     private static IEnumerable<(GroupedBy By, SurvivalGroup Group)> Groups(IReadOnlyList<SurvivalTable> tables) =>
@@ -183,7 +175,7 @@ internal static class LessonsTables
 
     private static string Text(string? name) => name ?? CommonPhrases.Languages.English.NotRecorded;
 
-    private static string YesOrNo(bool answer) => answer ? "yes" : "no";
+    private static string YesOrNo(bool answer) => answer ? "yes" : LessonsLooks.No;
 
     private static IReadOnlyList<IReadOnlyList<object?>> Rows<T>(IEnumerable<T> of, Func<T, IReadOnlyList<object?>> cells) =>
         [.. of.Select(cells)];

@@ -28,12 +28,7 @@ internal static class LessonsEndpoints
         );
     }
 
-    private static async Task<IResult> MakeAsync(
-        HttpContext context,
-        WorkbenchRequest request,
-        Who who,
-        CancellationToken cancellation
-    )
+    private static async Task<IResult> MakeAsync(HttpContext context, WorkbenchRequest request, Who who, CancellationToken cancellation)
     {
         var form = await context.Request.ReadFormAsync(cancellation);
         var (employer, words) = (form["employer"].ToString().Trim(), WorkbenchWords.In(who.Now.Language));

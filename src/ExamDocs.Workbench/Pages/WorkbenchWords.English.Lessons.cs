@@ -9,9 +9,7 @@ public abstract partial class WorkbenchWords
         public override string LessonsHow =>
             "How many items were withdrawn for wear or a defect, how long rope bridges last, how fast they get thinner, "
             + "why kit is withdrawn, and whether two examiners see the same: counted from the register.";
-        public override string LessonsDecideNothing =>
-            "These numbers decide on no item. The maker's instructions, the law and the competent person's judgement come "
-            + "first.";
+        public override string LessonsDecideNothing => "These numbers are of this register only, and decide on no item.";
         public override string NothingToLearn => "No examination is on record: there is nothing to count.";
         public override string WhoseKit => "Whose kit";
         public override string EverybodysKit => "Everybody's in the register";

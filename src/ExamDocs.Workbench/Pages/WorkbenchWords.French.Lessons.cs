@@ -10,9 +10,7 @@ public abstract partial class WorkbenchWords
             "Combien d’équipements ont été retirés pour usure ou défaut, combien de temps durent les ponts de corde, à "
             + "quelle vitesse ils s’amincissent, pourquoi on retire du matériel, et si deux vérificateurs voient la même "
             + "chose : compté dans le registre.";
-        public override string LessonsDecideNothing =>
-            "Ces nombres ne décident d’aucun équipement. La notice du fabricant, la loi et le jugement de la personne "
-            + "compétente passent avant.";
+        public override string LessonsDecideNothing => "Ces nombres ne valent que pour ce registre et ne décident d’aucun équipement.";
         public override string NothingToLearn => "Aucune vérification n’est enregistrée : il n’y a rien à compter.";
         public override string WhoseKit => "À qui est le matériel";
         public override string EverybodysKit => "À tous, dans le registre";

@@ -11,8 +11,7 @@ public abstract partial class WorkbenchWords
             + "wie schnell sie dünner werden, warum Ausrüstung ausgesondert wird und ob zwei Prüfende dasselbe sehen: aus "
             + "dem Register gezählt.";
         public override string LessonsDecideNothing =>
-            "Diese Zahlen entscheiden über keinen Gegenstand. Die Anleitung des Herstellers, das Gesetz und das Urteil "
-            + "der sachkundigen Person gehen vor.";
+            "Diese Zahlen gelten nur für dieses Register und entscheiden über keinen Gegenstand.";
         public override string NothingToLearn => "Keine Prüfung ist aufgezeichnet: es gibt nichts zu zählen.";
         public override string WhoseKit => "Wessen Ausrüstung";
         public override string EverybodysKit => "Alle im Register";
