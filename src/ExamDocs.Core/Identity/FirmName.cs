@@ -80,7 +80,9 @@ public static class FirmName
     public static bool MayBeSame(string? one, string? other) =>
         Fold(one) is not { Length: > 0 } a || Fold(other) is not { Length: > 0 } b || string.Equals(a, b, StringComparison.Ordinal);
 
-    /// <summary>Every word of a text, in capitals; points and apostrophes within a word are dropped, so that "G.m.b.H." is one word.</summary>
+    /// <summary>
+    /// Every word of a text, in capitals; points and apostrophes within a word are dropped, so that "G.m.b.H." is one word.
+    /// </summary>
     public static IReadOnlyList<string> AllWords(string? name)
     {
         var (words, word) = (new List<string>(), new StringBuilder());

@@ -24,7 +24,7 @@ internal sealed record SafetyNoticeFile
 
     public required IReadOnlyList<NamedKitFile> Affected { get; init; }
 
-    /// <summary>What the schema cannot see: days that there are not, dates that end before they begin, check characters of no number.</summary>
+    /// <summary>What the schema cannot see: no such days, dates that end before they begin, check characters of no number.</summary>
     public IReadOnlyList<string> Faults =>
         [.. Affected.SelectMany((kit, n) => kit.Faults.Select(f => FormattableString.Invariant($"/affected/{n}/{f}")))];
 

@@ -2,7 +2,7 @@ using ClosedXML.Excel;
 
 namespace ExamDocs.Intake.Workbook.Tables;
 
-/// <summary>Gives columns their formats. They belong to the columns and not to cells, so that they stay right when rows are sorted.</summary>
+/// <summary>Gives columns their formats: not single cells, so that they stay right when rows are sorted.</summary>
 internal static class TableLooks
 {
     private static readonly XLColor Bar = XLColor.FromHtml("#9DB8D2");
