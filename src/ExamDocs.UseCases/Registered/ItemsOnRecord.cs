@@ -92,7 +92,9 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     /// </summary>
     public IReadOnlyList<UndecidedItem> Undecided()
     {
-        var decided = All.SelectMany(e => Folded.Keys(e.Item.Id)).ToHashSet(StringComparer.Ordinal);
+        // Somebody else's item may have the same id.
+        var decided = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e.Owner)))
+            .ToLookup(d => d.key, d => d.Owner, StringComparer.Ordinal);
         var records = register.Visits.All().Select(v => SharedValues.FilledIn(_records.Of(v.Visit))).ToList();
         return
         [
@@ -101,7 +103,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
                     r.Items.Select(i => new UndecidedItem(i, r, IsRow: true))
                         .Concat(NamedAlone(r).Select(i => new UndecidedItem(i, r, IsRow: false)))
                 )
-                .Where(u => !Folded.Keys(u.Item.Id).Any(decided.Contains)),
+                .Where(u => !Folded.Keys(u.Item.Id).Any(key => decided[key].Any(owner => FirmName.MayBeSame(owner, u.Owner)))),
         ];
     }
 

@@ -88,6 +88,14 @@ public sealed class RecallItemsTests : IDisposable
             "RB-1 CannotTell|H-1 CannotTell"
         ),
         (
+            "a part that nobody looked at, under an id that somebody else's part has too",
+            [
+                Visit("V-1", Spring).Bridge("RB-1", "Q250"),
+                Visit("V-2", Spring, "Birch Ltd").Harness("H-2", "H100", i => i.Maker("Tarnholm Gear")).Renewed("H-2", null, "RB-1"),
+            ],
+            "H-2 CannotTell|RB-1 CannotTell|RB-1 NotAffected"
+        ),
+        (
             "a part without an id on a harness of another maker",
             [Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Bridge(null!, "Q150", i => i.On("H-1"))],
             " Affected|H-1 Affected"
