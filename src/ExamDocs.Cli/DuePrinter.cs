@@ -50,7 +50,7 @@ internal static class DuePrinter
         var early =
             item.NextBy is { } next && item.FallsDue < next ? Screen.Say($"; next examination by {next}, not to be used so long") : "";
         var against = item.Standing is Standing.InService ? "" : $"  {Screen.Say(item.Why)}";
-        return $"{day}  {item.Id}{serial}{early}{against}";
+        return $"{day}  {item.Id ?? Screen.Say($"(no id)")}{serial}{early}{against}";
     }
 
     private static Message Line(ProposedVisit visit)

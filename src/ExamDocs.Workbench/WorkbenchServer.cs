@@ -111,6 +111,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         IssueEndpoints.Map(app);
         LookupEndpoints.Map(app);
         VerifyEndpoints.Map(app);
+        LessonsEndpoints.Map(app);
         WhoEndpoints.Map(app);
     }
 }

@@ -101,6 +101,7 @@ public sealed class DueCalendarTests : IDisposable
             Due = due,
             Apart = [],
             NoLonger = [],
+            HasItems = true,
             Register = "one",
             Version = version,
         };

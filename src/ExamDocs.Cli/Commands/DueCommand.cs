@@ -115,6 +115,11 @@ internal static class DueCommand
         var outputs = OutputOptions.Guard(parsed, Ics, Out);
         outputs.Require(parsed.GetValue(Ics)?.ToString(), parsed.GetValue(Out)?.ToString());
         var list = ListDue.In(Request(parsed, register.Place));
+        if (parsed.GetValue(Employer) is { } employer && !list.HasItems)
+        {
+            parsed.InvocationConfiguration.Error.WriteLine(Screen.Say($"no kit of '{employer}' is on record"));
+            return ExitCode.Refused;
+        }
         var visits = VisitProposals.Of(list.Due, parsed.GetValue(Together), Figures(parsed, list));
         var language = Screen.Asked(parsed) ?? MessageLanguage.English;
         if (parsed.GetValue(Ics) is { } calendar)

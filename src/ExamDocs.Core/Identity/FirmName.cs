@@ -80,8 +80,10 @@ public static class FirmName
     public static bool MayBeSame(string? one, string? other) =>
         Fold(one) is not { Length: > 0 } a || Fold(other) is not { Length: > 0 } b || string.Equals(a, b, StringComparison.Ordinal);
 
-    /// <summary>Words in capitals; points and apostrophes within a word are dropped, so that "G.m.b.H." is one word.</summary>
-    private static List<string> AllWords(string? name)
+    /// <summary>
+    /// Every word of a text, in capitals; points and apostrophes within a word are dropped, so that "G.m.b.H." is one word.
+    /// </summary>
+    public static IReadOnlyList<string> AllWords(string? name)
     {
         var (words, word) = (new List<string>(), new StringBuilder());
         foreach (var c in Folded.Whole(name ?? "").Normalize(NormalizationForm.FormKC).ToUpperInvariant().Append(' '))

@@ -12,15 +12,23 @@ namespace ExamDocs.Core.Recalls;
 /// </summary>
 internal static partial class NameLikeness
 {
-    private const int LeastToMistype = 4;
+    private const int LeastToMistype = 3;
+
+    private const int LeastToShorten = 4;
+
+    /// <summary>So many consonants alike are one word with its vowels misheard.</summary>
+    private const int LeastConsonants = 4;
+
+    private static readonly string[] Units = ["MM", "CM", "KG", "KN", "LB", "LBS"];
 
     public static RecallVerdict Of(string named, string typed)
     {
         if (Folded.Same(named, typed) || FirmName.Same(named, typed) || FirmName.Same(Latin(named), Latin(typed)))
             return RecallVerdict.Affected;
         var (one, other) = (Words(named), Words(typed));
-        if (one.Count == 0 || other.Count == 0 || HasOtherScript(typed) || ConfusableIds.Of(named, typed))
+        if (one.Count == 0 || other.Count == 0 || HasOtherScript(named) || HasOtherScript(typed) || ConfusableIds.Of(named, typed))
             return RecallVerdict.CannotTell;
+        (one, other) = (WithoutExtras(one, other), WithoutExtras(other, one));
         // A number may be left out, or written in words or Roman figures.
         if (!one.Exists(IsNumber) || !other.Exists(IsNumber))
             (one, other) = (Letters(one), Letters(other));
@@ -37,6 +45,21 @@ internal static partial class NameLikeness
 
     private static bool IsNumber(string word) => char.IsAsciiDigit(word[0]);
 
+    /// <summary>Without measures, and without years where the other has none: they are no part of the name.</summary>
+    private static List<string> WithoutExtras(List<string> words, List<string> other) =>
+        [
+            .. words
+                .Index()
+                .Where(w =>
+                    !IsNumber(w.Item)
+                    || other.Contains(w.Item)
+                    || !((IsYear(w.Item) && !other.Exists(IsYear)) || Units.Contains(words.ElementAtOrDefault(w.Index + 1)))
+                )
+                .Select(w => w.Item),
+        ];
+
+    private static bool IsYear(string word) => word is ['1', '9', _, _] or ['2', '0', _, _];
+
     private static List<string> Letters(List<string> words) => words.FindAll(w => !IsNumber(w));
 
     /// <summary>Every word of one may be a word of the other, or both may be the same without their blanks.</summary>
@@ -45,7 +68,7 @@ internal static partial class NameLikeness
 
     /// <summary>The first word of one is a word of the other, and no number tells them apart.</summary>
     private static bool IsOfOneFamily(List<string> one, List<string> other) =>
-        one is [{ Length: >= LeastToMistype } first, ..]
+        one is [{ Length: >= LeastToShorten } first, ..]
         && other.Exists(w => MayBeWord(first, w))
         && (one.FindAll(IsNumber).TrueForAll(other.Contains) || other.FindAll(IsNumber).TrueForAll(one.Contains));
 
@@ -56,14 +79,19 @@ internal static partial class NameLikeness
         if (IsNumber(one) || IsNumber(other) || one.Any(char.IsAsciiDigit) || other.Any(char.IsAsciiDigit))
             return false;
         return (Math.Min(one.Length, other.Length) >= LeastToMistype && SpellingSuggestion.IsNear(one, other))
+            || (
+                Consonants(one) is { Length: >= LeastConsonants } heard && string.Equals(heard, Consonants(other), StringComparison.Ordinal)
+            )
             || (one.Length < other.Length ? IsShort(one, other) : IsShort(other, one));
     }
+
+    private static string Consonants(string word) => string.Concat(word.Where(c => c is not ('A' or 'E' or 'I' or 'O' or 'U' or 'Y')));
 
     /// <summary>The letters of the short one stand in the long one, in their order, from the same first letter on.</summary>
     private static bool IsShort(string brief, string whole)
     {
         if (brief[0] != whole[0])
-            return brief.Length >= LeastToMistype && whole.Contains(brief, StringComparison.Ordinal);
+            return brief.Length >= LeastToShorten && whole.Contains(brief, StringComparison.Ordinal);
         var at = 0;
         foreach (var c in whole)
             at += at < brief.Length && brief[at] == c ? 1 : 0;

@@ -68,7 +68,7 @@ public static class RecallCheck
         new[]
         {
             kit.SerialRanges.Select(range => Ends(range, typed) ?? SerialOrder.Of(range, typed, kit.CheckCharacters)),
-            kit.SerialPatterns.Select(pattern => SerialPattern.Of(pattern, typed)),
+            kit.SerialPatterns.Select(pattern => SerialPattern.Of(pattern, typed, kit.CheckCharacters)),
             kit.Serials.Select(one => Ends(new(one, one), typed) ?? SerialOrder.Of(new(one, one), typed, kit.CheckCharacters)),
         }
             .SelectMany(v => v)

@@ -13,7 +13,7 @@ internal static class SerialOrder
     /// <param name="checkCharacters">How many characters at the end do not count.</param>
     public static RecallVerdict Of(SerialRange range, string typed, int checkCharacters)
     {
-        var (from, to) = (SerialText.Read(range.From), SerialText.Read(range.To));
+        var (from, to) = (SerialText.ReadOfNotice(range.From), SerialText.ReadOfNotice(range.To));
         if (
             SerialText.ReadOfItem(typed) is not { } read
             || (range.From is not null && from is null)
@@ -59,13 +59,21 @@ internal static class SerialOrder
         if (
             !AreOfOneForm(from ?? to!, read)
             || !AreOfOneForm(from ?? to!, to ?? from!)
-            || read.Index().Any(r => r.Item.IsStandIn && !(from ?? to!)[r.Index].IsStandIn)
+            || read.Index().Any(r => MayStandForOthers(r.Item, from?[r.Index], to?[r.Index]))
             || (from is not null && to is not null && Compare(from, to) > 0)
         )
             return RecallVerdict.CannotTell;
         return (from is null || Compare(from, read) <= 0) && (to is null || Compare(read, to) <= 0)
             ? RecallVerdict.Affected
             : RecallVerdict.NotAffected;
+    }
+
+    /// <summary>An X in the number or in the notice may be any letter: only where both ends have the same letters is it settled.</summary>
+    private static bool MayStandForOthers(SerialRun read, SerialRun? from, SerialRun? to)
+    {
+        if (from is not { } first || to is not { } last || first != last)
+            return read.HasStandIn && read != from && read != to;
+        return read.MayStandFor(first) || (first.Signs.Length > 1 && first.MayStandFor(read));
     }
 
     private static bool AreOfOneForm(IReadOnlyList<SerialRun> one, IReadOnlyList<SerialRun> other) =>

@@ -2,18 +2,51 @@ namespace ExamDocs.Core.Recalls;
 
 /// <summary>
 /// Whether a serial number fits a pattern: <c>*</c> any number of characters, <c>?</c> one, <c>#</c> one digit. Separators do not count,
-/// and noughts before a number may be missing or too many.
+/// and noughts before a number may be missing or too many. A pattern with any other sign is one that nobody can read.
 /// </summary>
 internal static class SerialPattern
 {
     /// <summary>A sign, and whether a nought may be missing before it, or in its place.</summary>
     private readonly record struct Sign(char Is, bool BeginsNumber);
 
-    public static RecallVerdict Of(string pattern, string typed)
+    private const string Separators = " -/.:'";
+
+    /// <summary>True where every sign of the pattern says something.</summary>
+    public static bool IsReadable(string pattern) =>
+        SerialText.Plain(pattern).All(c => char.IsAsciiLetterOrDigit(c) || c is '*' or '?' or '#' || Separators.Contains(c));
+
+    /// <param name="pattern">The pattern.</param>
+    /// <param name="typed">The serial number on record.</param>
+    /// <param name="checkCharacters">How many characters at the end the pattern or the record may have left out.</param>
+    public static RecallVerdict Of(string pattern, string typed, int checkCharacters)
     {
-        var wanted = Wanted(pattern.ToUpperInvariant());
-        if (wanted.Count == 0 || SerialText.ReadOfItem(typed) is not { } read)
+        var wanted = Wanted(SerialText.Plain(pattern).ToUpperInvariant());
+        if (wanted.Count == 0 || !IsReadable(pattern) || SerialText.ReadOfItem(typed) is not { } read)
             return RecallVerdict.CannotTell;
+        var verdict = Of(pattern, wanted, read);
+        if (verdict is not RecallVerdict.NotAffected)
+            return verdict;
+        // Somebody may have typed two numbers, or one without its check characters.
+        var others = read
+            .Text.Split(' ')
+            .Where(part => part.Length < read.Text.Length)
+            .Select(part => (Wanted: wanted, Read: SerialText.ReadOfItem(part)))
+            .Append((Wanted: WithoutLast(wanted, checkCharacters), Read: read))
+            .Append((Wanted: wanted, Read: checkCharacters > 0 ? read.WithoutLast(checkCharacters) : null));
+        return others.Any(o => o.Wanted.Count > 0 && o.Read is { } number && Of(pattern, o.Wanted, number) is RecallVerdict.Affected)
+            ? RecallVerdict.CannotTell
+            : RecallVerdict.NotAffected;
+    }
+
+    private static List<Sign> WithoutLast(List<Sign> wanted, int signs)
+    {
+        while (signs-- > 0 && wanted is [.., { Is: not '*' }])
+            wanted = wanted[..^1];
+        return wanted;
+    }
+
+    private static RecallVerdict Of(string pattern, List<Sign> wanted, SerialText read)
+    {
         // Two numbers may be typed with a stroke between them.
         if (read.Text.Contains('/', StringComparison.Ordinal) && !pattern.Contains('/', StringComparison.Ordinal))
             return RecallVerdict.CannotTell;
@@ -57,7 +90,8 @@ internal static class SerialPattern
             return RecallVerdict.Affected;
         return
             Fits(pattern, signs, (wanted, sign) => char.IsAsciiDigit(wanted) == char.IsAsciiDigit(sign))
-            && !(runs.Any(r => r.IsStandIn) && !pattern.Any(s => s.Is is 'X'))
+            // An X may be any letter.
+            && !Fits(pattern, signs, (wanted, sign) => wanted == sign || wanted is 'X' || (sign is 'X' && char.IsAsciiLetter(wanted)))
             ? RecallVerdict.NotAffected
             : RecallVerdict.CannotTell;
     }

@@ -27,6 +27,9 @@ internal sealed partial class SerialText
         return text.All(IsKnown) && text.Any(char.IsAsciiDigit) && !StandsInForSigns(text) && !IsTwo(text) ? new SerialText(text) : null;
     }
 
+    /// <summary>As <see cref="Read(string?)"/>, of a notice; null also where # within it stands for a digit.</summary>
+    public static SerialText? ReadOfNotice(string? typed) => typed?.LastIndexOf('#') > 0 ? null : Read(typed);
+
     /// <summary>As <see cref="Read(string?)"/>; null also where it has no digit but 0, which somebody may have typed for none.</summary>
     public static SerialText? ReadOfItem(string? typed) =>
         Read(typed) is { } read && read.Text.Any(c => c is >= '1' and <= '9') ? read : null;
@@ -84,7 +87,8 @@ internal sealed partial class SerialText
     private string Look(bool lookAlike) =>
         lookAlike ? Text.Replace('l', '1').ToUpperInvariant().Replace('O', '0').Replace('I', '1') : Text.ToUpperInvariant();
 
-    private static string Plain(string typed)
+    /// <summary>In plain letters, digits, hyphens and blanks, where it is written in other forms of these.</summary>
+    public static string Plain(string typed)
     {
         var plain = new StringBuilder(typed.Length);
         foreach (var c in Folded.Whole(typed).Normalize(NormalizationForm.FormKC))
@@ -140,8 +144,12 @@ internal readonly record struct SerialRun(string Signs, bool IsDigits)
         return mine.Length != theirs.Length ? mine.Length.CompareTo(theirs.Length) : string.CompareOrdinal(mine, theirs);
     }
 
-    /// <summary>Letters that stand for signs nobody could read.</summary>
-    public bool IsStandIn => !IsDigits && Signs.All(c => c == 'X');
+    /// <summary>Letters that may stand for others: an X where those have another letter, and the rest the same.</summary>
+    public bool MayStandFor(SerialRun other) =>
+        !IsDigits && this != other && Signs.Zip(other.Signs).All(pair => pair.First == 'X' || pair.First == pair.Second);
+
+    /// <summary>True where a letter of it may stand for one that nobody could read.</summary>
+    public bool HasStandIn => !IsDigits && Signs.Contains('X', StringComparison.Ordinal);
 
     public bool IsOfOneForm(SerialRun other) => IsDigits == other.IsDigits && (IsDigits || Signs.Length == other.Signs.Length);
 }

@@ -24,7 +24,7 @@ internal sealed record SafetyNoticeFile
 
     public required IReadOnlyList<NamedKitFile> Affected { get; init; }
 
-    /// <summary>What the schema cannot see: days that there are not, and dates that end before they begin.</summary>
+    /// <summary>What the schema cannot see: no such days, dates that end before they begin, check characters of no number.</summary>
     public IReadOnlyList<string> Faults =>
         [.. Affected.SelectMany((kit, n) => kit.Faults.Select(f => FormattableString.Invariant($"/affected/{n}/{f}")))];
 
@@ -71,6 +71,8 @@ internal sealed record NamedKitFile
                 yield return "manufactured/to: there is no such day; type it as 2026-05-11, 2026-05 or 2026";
             if (from?.Earliest > to?.Latest)
                 yield return "manufactured: it ends before it begins; type the earlier day under from";
+            if (CheckCharacters > 0 && SerialRanges.Count + SerialPatterns.Count + Serials.Count == 0)
+                yield return "checkCharacters: there are no serial numbers to which they belong; type these, or leave it out";
         }
     }
 

@@ -29,13 +29,12 @@ public static class ListDue
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = DocumentRegister.OpenToRead(request.Register, request.Today);
-        var found = new ItemsOnRecord(register, request.Today)
-            .Every()
-            .Where(i => request.Employer is null || FirmName.Same(i.Employer, request.Employer))
-            .ToList();
+        var items = new ItemsOnRecord(register, request.Today);
+        var found = items.Every().Where(i => IsAsked(request, i.Employer)).ToList();
+        var rows = items.Undecided().Where(u => u.IsRow && IsAsked(request, u.Record.Visit.Employer?.Name)).ToList();
         var (due, apart) = (
-            InOrder(found.Where(i => MayBeUsed(i) && IsAsked(request, i.FallsDue))),
-            InOrder(found.Where(i => !MayBeUsed(i)))
+            InOrder(found.Where(i => MayBeUsed(i) && IsAsked(request, i.FallsDue)).Select(DueItem.Of)),
+            InOrder(found.Where(i => !MayBeUsed(i)).Select(DueItem.Of).Concat(rows.Select(DueItem.Of)))
         );
         // What is overdue or held still has its day: only what every latest decision has moved is gone.
         var still = found
@@ -60,6 +59,7 @@ public static class ListDue
                     .OrderBy(e => e.Day)
                     .ThenBy(e => e.At.Key, StringComparer.Ordinal),
             ],
+            HasItems = found.Count + rows.Count > 0,
             Register = register.Identity,
             Version = register.Checkpoint()?.Size ?? 0,
         };
@@ -67,12 +67,14 @@ public static class ListDue
 
     private static bool MayBeUsed(FoundItem item) => item.Standing is Standing.InService or Standing.NotIssued;
 
+    private static bool IsAsked(DueRequest request, string? employer) =>
+        request.Employer is null || FirmName.Same(employer, request.Employer);
+
     private static bool IsAsked(DueRequest request, LocalDate? day) => request.From <= day && day <= request.To;
 
-    private static IReadOnlyList<DueItem> InOrder(IEnumerable<FoundItem> items) =>
+    private static IReadOnlyList<DueItem> InOrder(IEnumerable<DueItem> items) =>
         [
             .. items
-                .Select(DueItem.Of)
                 .OrderBy(i => i.At.Key, StringComparer.Ordinal)
                 .ThenBy(i => i.Category, StringComparer.Ordinal)
                 .ThenBy(i => i.FallsDue ?? LocalDate.MaxIsoValue)

@@ -1,8 +1,8 @@
 using ExamDocs.Core.Findings;
-using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
+using ExamDocs.UseCases.Company;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 
@@ -40,54 +40,27 @@ public static class RecallItems
         ArgumentNullException.ThrowIfNull(notice);
         using var register = DocumentRegister.OpenToRead(place, today);
         var items = new ItemsOnRecord(register, today);
-        var answers = items.Everything().Select(t => (Swept: t, Answer: RecallCheck.Of(notice, Rows(t.Thing)))).ToList();
-        for (var changed = true; changed; )
-        {
-            changed = false;
-            foreach (var (n, (swept, answer)) in answers.Index().ToList())
-            {
-                var worse = Worse(swept, answer, answers);
-                changed |= worse != answer;
-                answers[n] = (swept, worse);
-            }
-        }
+        var sweep = new RecallSweep(notice, items.Everything(), items.Undecided());
         return
         [
-            .. answers
-                .Select(a => Of(a.Swept, a.Answer))
-                .Concat(items.Undecided().Select(u => Of(u.Item, u.Record, notice)))
+            .. sweep
+                .Things.Select(t => Of(t.Thing, t.Answer))
+                .Concat(
+                    sweep.Undecided.Select(u => new RecalledItem(
+                        u.Item.Item,
+                        u.Item.Owner,
+                        [],
+                        u.Answer.Verdict,
+                        u.Answer.Reasons,
+                        null,
+                        null
+                    ))
+                )
                 .OrderByDescending(i => i.Verdict)
                 .ThenBy(i => i.Owner, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(i => i.Item.Id, StringComparer.OrdinalIgnoreCase),
         ];
     }
-
-    private static IReadOnlyList<Item> Rows(ThingOnRecord thing) => [.. thing.Entries.Select(e => e.Item)];
-
-    /// <summary>No better than what is fitted to it, and open where it may be another that is named.</summary>
-    private static RecallAnswer Worse(SweptThing swept, RecallAnswer answer, IReadOnlyList<(SweptThing Swept, RecallAnswer Answer)> all)
-    {
-        foreach (var part in swept.Thing.Known.Parts)
-        {
-            var worst = all.Where(a => IsPart(a.Swept.Thing, part.Id, swept.Thing)).Select(a => a.Answer.Verdict).DefaultIfEmpty().Max();
-            if (worst > answer.Verdict)
-                answer = new(
-                    worst,
-                    [
-                        worst is RecallVerdict.Affected
-                            ? (Message)$"{part.Id}, which is fitted to it, is affected"
-                            : $"{part.Id}, which is fitted to it, may be affected",
-                    ]
-                );
-        }
-        var alike = all.FirstOrDefault(a => a.Answer.Verdict > RecallVerdict.NotAffected && swept.Alike.Contains(a.Swept.Thing));
-        return answer.Verdict is RecallVerdict.NotAffected && alike.Swept is { } other
-            ? new(RecallVerdict.CannotTell, [$"it may be the same item as {other.Shown.Id}, which is affected or may be"])
-            : answer;
-    }
-
-    private static bool IsPart(ThingOnRecord thing, string? id, ThingOnRecord whole) =>
-        thing != whole && thing.Entries.Any(e => Folded.Same(e.Item.Id, id)) && FirmName.MayBeSame(thing.Owner, whole.Owner);
 
     private static RecalledItem Of(SweptThing swept, RecallAnswer answer) =>
         new(
@@ -105,10 +78,4 @@ public static class RecallItems
             swept.Shown.Standing,
             swept.Shown.Why
         );
-
-    private static RecalledItem Of(Item item, ExaminationRecord record, SafetyNotice notice)
-    {
-        var answer = RecallCheck.Of(notice, [item]);
-        return new(item, record.Visit.HiredFrom?.Name ?? record.Visit.Employer?.Name, [], answer.Verdict, answer.Reasons, null, null);
-    }
 }

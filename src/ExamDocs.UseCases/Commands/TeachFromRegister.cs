@@ -14,18 +14,11 @@ namespace ExamDocs.UseCases.Commands;
 
 /// <summary>What the user asks of the records.</summary>
 /// <param name="Place">The register.</param>
-/// <param name="OutFile">The PDF to write, as the user typed it.</param>
 /// <param name="Today">The day on which it is looked at.</param>
-public sealed record TeachRequest(string Place, string OutFile, LocalDate Today)
+public record LessonsRequest(string Place, LocalDate Today)
 {
-    /// <summary>The workbook to write besides; null for none.</summary>
-    public string? WorkbookFile { get; init; }
-
     /// <summary>Whose kit; null for everybody's.</summary>
     public string? Employer { get; init; }
-
-    /// <summary>What may be written over.</summary>
-    public OutputGuard Outputs { get; init; } = OutputGuard.NewFilesOnly;
 
     /// <summary>How the pages are printed.</summary>
     public PrintStyle Style { get; init; } = new();
@@ -34,12 +27,28 @@ public sealed record TeachRequest(string Place, string OutFile, LocalDate Today)
     public Browser? Browser { get; init; }
 }
 
-/// <summary>What was written, or why nothing was.</summary>
+/// <summary>What the user asks of the records, and where it is to be written.</summary>
+/// <param name="Place">The register.</param>
+/// <param name="OutFile">The PDF to write, as the user typed it.</param>
+/// <param name="Today">The day on which it is looked at.</param>
+public sealed record TeachRequest(string Place, string OutFile, LocalDate Today) : LessonsRequest(Place, Today)
+{
+    /// <summary>The workbook to write besides; null for none.</summary>
+    public string? WorkbookFile { get; init; }
+
+    /// <summary>What may be written over.</summary>
+    public OutputGuard Outputs { get; init; } = OutputGuard.NewFilesOnly;
+}
+
+/// <summary>What was made, or why nothing was.</summary>
 /// <param name="Lessons">What was counted; null where nothing was.</param>
-/// <param name="Refused">Why nothing was written; null where it was.</param>
+/// <param name="Refused">Why nothing was made; null where it was.</param>
 /// <param name="Failure">Why disk or browser stopped the run; null where nothing did.</param>
 public sealed record TeachResult(RecordLessons? Lessons, string? Refused, string? Failure)
 {
+    /// <summary>The pages; null where they were not printed.</summary>
+    public byte[]? Pages { get; init; }
+
     /// <summary>Visits and items that were counted.</summary>
     public (int Visits, int Items) Counted => (Lessons?.Visits ?? 0, Lessons?.Items ?? 0);
 }
@@ -50,6 +59,7 @@ public sealed record TeachResult(RecordLessons? Lessons, string? Refused, string
 /// </summary>
 public static class TeachFromRegister
 {
+    /// <summary>Makes the files.</summary>
     /// <exception cref="OutputRefusedException">A file may not be written there.</exception>
     /// <exception cref="IOException">A file cannot be written.</exception>
     /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
@@ -58,21 +68,26 @@ public static class TeachFromRegister
         ArgumentNullException.ThrowIfNull(request);
         var outputs = request.Outputs.For([], request.Place);
         outputs.Require(request.OutFile, request.WorkbookFile);
+        var result = await PrintAsync(request, cancellation);
+        if (result.Pages is not { } pages)
+            return result;
+        outputs.Write(request.OutFile, pages);
+        if (request.WorkbookFile is { } workbook)
+            outputs.Write(workbook, TableWorkbook.Of(LessonsTables.Of(result.Lessons!)));
+        return result;
+    }
+
+    /// <summary>Prints the pages and writes no file.</summary>
+    /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
+    public static async Task<TeachResult> PrintAsync(LessonsRequest request, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
         if (ReadLessons.From(request.Place, request.Employer, request.Today) is not { } lessons)
-            return new(
-                null,
-                request.Employer is { } name ? $"no examination of kit of {name} is on record" : "no examination is on record",
-                null
-            );
+            return Nothing(request);
         try
         {
             var (pages, fault) = await PrintAsync(lessons, request, cancellation);
-            if (pages is null)
-                return new(lessons, $"the pages were not printed whole: {fault}", null);
-            outputs.Write(request.OutFile, pages);
-            if (request.WorkbookFile is { } workbook)
-                outputs.Write(workbook, TableWorkbook.Of(LessonsTables.Of(lessons)));
-            return new(lessons, null, null);
+            return new(lessons, pages is null ? $"the pages were not printed whole: {fault}" : null, null) { Pages = pages };
         }
         catch (PrintException e)
         {
@@ -80,9 +95,26 @@ public static class TeachFromRegister
         }
     }
 
+    /// <summary>The workbook alone; null where there is nothing to count.</summary>
+    /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
+    public static byte[]? Workbook(LessonsRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return ReadLessons.From(request.Place, request.Employer, request.Today) is { } lessons
+            ? TableWorkbook.Of(LessonsTables.Of(lessons))
+            : null;
+    }
+
+    /// <summary>Whose kit was examined, each name as it was typed last; sorted.</summary>
+    /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
+    public static IReadOnlyList<string> Employers(string place, LocalDate today) => ReadLessons.Employers(place, today);
+
+    private static TeachResult Nothing(LessonsRequest request) =>
+        new(null, request.Employer is { } name ? $"no examination of kit of {name} is on record" : "no examination is on record", null);
+
     private static async Task<(byte[]? Pages, string? Fault)> PrintAsync(
         RecordLessons lessons,
-        TeachRequest request,
+        LessonsRequest request,
         CancellationToken cancellation
     )
     {

@@ -32,7 +32,7 @@ public sealed record DueFile(
         LocalDate By,
         string? Employer,
         string? Premises,
-        IReadOnlyList<string> Items,
+        IReadOnlyList<string?> Items,
         int Minutes,
         IReadOnlyList<string> WithoutFigure
     )
@@ -42,7 +42,7 @@ public sealed record DueFile(
     }
 
     public sealed record Line(
-        string Id,
+        string? Id,
         string? Serial,
         string? Category,
         string? Employer,

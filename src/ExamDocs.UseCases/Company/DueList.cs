@@ -21,6 +21,9 @@ public sealed record DueList
     /// <summary>Days of past decisions on which something fell due at a place, and by the latest ones nothing does.</summary>
     public required IReadOnlyList<(DuePlace At, LocalDate Day)> NoLonger { get; init; }
 
+    /// <summary>False where no item of the employer asked for is on record, so that an empty list says nothing.</summary>
+    public required bool HasItems { get; init; }
+
     /// <summary>Names the register, wherever it is copied to.</summary>
     public required string Register { get; init; }
 

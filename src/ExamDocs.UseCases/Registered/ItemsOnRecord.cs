@@ -62,21 +62,48 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     public IReadOnlyList<SweptThing> Everything()
     {
         var things = Things(All);
-        return [.. things.Of(All).Select(t => new SweptThing(t.Thing, things.Shown([t])[0], [.. things.Alike(t).Select(a => a.Thing)]))];
+        var byId = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e)))
+            .ToLookup(e => e.key, e => e.e, StringComparer.Ordinal);
+        return
+        [
+            .. things
+                .Of(All)
+                .Select(t => new SweptThing(
+                    t.Thing,
+                    things.Shown([t])[0],
+                    [.. things.Alike(t).Select(a => a.Thing)],
+                    [.. t.Thing.Entries.Concat(Replaced(t.Thing, byId)).SelectMany(RowsOf)]
+                )),
+        ];
     }
+
+    /// <summary>Entries of earlier versions of its visits, under its ids: what was typed first may have been right.</summary>
+    private static IEnumerable<ItemEntry> Replaced(ThingOnRecord thing, ILookup<string, ItemEntry> byId) =>
+        thing.Entries.SelectMany(later =>
+            Folded.Keys(later.Item.Id).SelectMany(key => byId[key]).Where(e => ThingOnRecord.IsReplacedBy(e, later)).Distinct()
+        );
+
+    /// <summary>Its rows: two where a record has its id twice.</summary>
+    private static IEnumerable<Item> RowsOf(ItemEntry entry) =>
+        entry.Record.Items.Where(i => string.Equals(i.Id, entry.Item.Id, StringComparison.Ordinal)).DefaultIfEmpty(entry.Item);
 
     /// <summary>
     /// What records name and no visit decided about: rows without an id, and ids without a row, as of a part in a renewal.
     /// </summary>
-    public IReadOnlyList<(Item Item, ExaminationRecord Record)> Undecided()
+    public IReadOnlyList<UndecidedItem> Undecided()
     {
-        var decided = All.SelectMany(e => Folded.Keys(e.Item.Id)).ToHashSet(StringComparer.Ordinal);
+        // Somebody else's item may have the same id.
+        var decided = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e.Owner)))
+            .ToLookup(d => d.key, d => d.Owner, StringComparer.Ordinal);
         var records = register.Visits.All().Select(v => SharedValues.FilledIn(_records.Of(v.Visit))).ToList();
         return
         [
             .. records
-                .SelectMany(r => r.Items.Concat(NamedAlone(r)).Select(i => (Item: i, Record: r)))
-                .Where(i => !Folded.Keys(i.Item.Id).Any(decided.Contains)),
+                .SelectMany(r =>
+                    r.Items.Select(i => new UndecidedItem(i, r, IsRow: true))
+                        .Concat(NamedAlone(r).Select(i => new UndecidedItem(i, r, IsRow: false)))
+                )
+                .Where(u => !Folded.Keys(u.Item.Id).Any(key => decided[key].Any(owner => FirmName.MayBeSame(owner, u.Owner)))),
         ];
     }
 
@@ -138,12 +165,6 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     }
 }
 
-/// <summary>An item of a register, looked at with all others.</summary>
-/// <param name="Thing">All that is on record of it.</param>
-/// <param name="Shown">How it stands today.</param>
-/// <param name="Alike">What may be the same item under another tag.</param>
-internal sealed record SweptThing(ThingOnRecord Thing, FoundItem Shown, IReadOnlyList<ThingOnRecord> Alike);
-
 /// <summary>What one visit recorded and decided of an item.</summary>
 internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcome, Item Item, ExaminationRecord Record)
 {
@@ -153,7 +174,7 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
     /// <summary>Whom it is hired from, else the employer.</summary>
     public string? Owner => Record.Visit.HiredFrom?.Name ?? Record.Visit.Employer?.Name;
 
-    public string? Premises => Record.Visit.Premises is { } at ? Named(at.Name) ?? Named(at.Address) : null;
+    public string? Premises => PremisesOf(Record);
 
     public LocalDate Day => Outcome.ExaminedOn ?? Visit.ExaminedOn ?? LocalDate.MinIsoValue;
 
@@ -162,6 +183,10 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
 
     /// <summary>Its outcome; a word that nobody knows counts as the worst.</summary>
     public Outcome Badness => OutcomeWords.Find(Outcome.Outcome) ?? Core.Records.Outcome.Withdraw;
+
+    /// <summary>Their name, else their address; null where not recorded.</summary>
+    public static string? PremisesOf(ExaminationRecord record) =>
+        record.Visit.Premises is { } at ? Named(at.Name) ?? Named(at.Address) : null;
 
     private static string? Named(string? text) => string.IsNullOrWhiteSpace(text) ? null : text;
 

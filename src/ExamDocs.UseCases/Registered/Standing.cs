@@ -50,7 +50,10 @@ public sealed record FoundItem
     /// <summary>Latest date for the next thorough examination by the latest decision, inclusive; null where it gives none.</summary>
     public LocalDate? NextBy { get; init; }
 
-    /// <summary>By the latest decision, the day by which it has to be examined to stay in use, inclusive; null for none.</summary>
+    /// <summary>
+    /// By the latest decisions on it and on what is fitted to it, the day by which it has to be examined to stay in use, inclusive; null
+    /// for none.
+    /// </summary>
     public LocalDate? FallsDue { get; init; }
 
     /// <summary>The latest visit first.</summary>

@@ -89,7 +89,7 @@ internal sealed class StandingToday
             Why = why,
             UsableThrough = standing is Standing.InService ? Through(counting[at].Outcome).Day : null,
             NextBy = counting[at].Outcome.NextBy,
-            FallsDue = counting[at].Outcome.FallsDue,
+            FallsDue = counting[at].Outcome is { NextBy: not null } outcome ? Through(outcome).Day : counting[at].Outcome.FallsDue,
             History = [.. Thing.Entries.Select(e => history[e])],
         };
     }

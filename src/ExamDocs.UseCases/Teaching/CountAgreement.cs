@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Statistics;
 using ExamDocs.Templates.Lessons;
@@ -38,20 +39,23 @@ internal static class CountAgreement
             .SelectMany(pair => Answers(pair.First.Recorded!, pair.Second.Recorded!));
 
     private static bool IsPair(LookedAt first, LookedAt second) =>
-        first.Recorded?.Examiner is { } one
-        && second.Recorded?.Examiner is { } other
-        && !string.Equals(one, other, StringComparison.Ordinal)
+        first.Recorded is not null
+        && second.Recorded is not null
+        && Folded.Differ(first.Examiner, second.Examiner)
         && second.Day <= first.Day.PlusDays(MostDays);
 
-    private static IEnumerable<(string Criterion, bool First, bool Second)> Answers(Examination one, Examination other) =>
-        from first in one.Observations
-        from second in other.Observations
-        where
-            first.Criterion is not null
-            && string.Equals(first.Criterion, second.Criterion, StringComparison.Ordinal)
-            && IsAnswer(first)
-            && IsAnswer(second)
-        select (first.Criterion, IsSeen(first), IsSeen(second));
+    private static IEnumerable<(string Criterion, bool First, bool Second)> Answers(Examination one, Examination other)
+    {
+        var (first, second) = (Answers(one), Answers(other));
+        return first.Keys.Intersect(second.Keys, StringComparer.Ordinal).Select(c => (c, first[c], second[c]));
+    }
+
+    /// <summary>Whether something was seen, for each criterion answered; of two answers to one the worse counts.</summary>
+    private static Dictionary<string, bool> Answers(Examination examination) =>
+        examination
+            .Observations.Where(o => o.Criterion is not null && IsAnswer(o))
+            .GroupBy(o => o.Criterion!, StringComparer.Ordinal)
+            .ToDictionary(c => c.Key, c => c.Any(IsSeen), StringComparer.Ordinal);
 
     private static bool IsAnswer(Observation o) => o.State is ObservedState.Clear or ObservedState.NoSign || IsSeen(o);
 

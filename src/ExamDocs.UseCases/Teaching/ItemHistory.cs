@@ -1,3 +1,4 @@
+using System.Globalization;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Registered;
@@ -7,10 +8,11 @@ namespace ExamDocs.UseCases.Teaching;
 
 /// <summary>One examination of an item, and what was decided on it.</summary>
 /// <param name="Day">Of the examination.</param>
-/// <param name="IsWithdrawn">It was not to be used any more.</param>
+/// <param name="MayServe">It was found fit, if only until a day.</param>
 /// <param name="IsWorn">It was withdrawn for what was found on it: a defect, a doubt, a diameter.</param>
 /// <param name="Recorded">As recorded; null where the record has none of that day.</param>
-internal sealed record LookedAt(LocalDate Day, bool IsWithdrawn, bool IsWorn, Examination? Recorded);
+/// <param name="Examiner">By name, else by the id that only this record has for the person; null where not recorded.</param>
+internal sealed record LookedAt(LocalDate Day, bool MayServe, bool IsWorn, Examination? Recorded, string? Examiner);
 
 /// <summary>The examinations of one item, from the first on record to the last; a corrected visit counts as corrected.</summary>
 internal sealed class ItemHistory
@@ -26,16 +28,20 @@ internal sealed class ItemHistory
     public ItemHistory(IReadOnlyList<ItemEntry> entries, LocalDate watchedSince)
     {
         WatchedSince = watchedSince;
+        Visits = [.. entries.Select(VisitOf)];
         Examined = [.. entries.Select(Look).OrderBy(l => l.Day)];
         _row = entries.MaxBy(e => e.Day)!.Item;
         FirstUsed = entries.Select(e => e.Item.FirstUsed).FirstOrDefault(d => d?.Month is not null)?.Earliest;
         _exposures = [.. Examined.Select(l => l.Recorded?.Exposure).OfType<Exposure>().Reverse()];
         // It came back where an examination after it let it serve: then that withdrawal did not end its service.
-        var stays = Examined.Reverse().TakeWhile(l => l.IsWithdrawn).ToList();
+        var stays = Examined.Reverse().TakeWhile(l => !l.MayServe).ToList();
         End = stays.FindLast(l => l.IsWorn);
     }
 
     public IReadOnlyList<LookedAt> Examined { get; }
+
+    /// <summary>The visits that examined it, a text for each: all versions of one visit have the same.</summary>
+    public IReadOnlyList<string> Visits { get; }
 
     /// <summary>The examination that ended its service for wear or a defect; null where none did.</summary>
     public LookedAt? End { get; }
@@ -59,17 +65,23 @@ internal sealed class ItemHistory
     public double? MonthsAt(LocalDate day) =>
         FirstUsed is { } first && first <= day ? Period.Between(first, day, PeriodUnits.Days).Days / 30.4375 : null;
 
+    private static string VisitOf(ItemEntry entry) =>
+        Folded.Keys(entry.Visit.Reference) is [var reference, ..]
+            ? $"{reference}\n{FirmName.Fold(entry.Visit.Employer)}"
+            : entry.Visit.Visit.ToString(CultureInfo.InvariantCulture);
+
     private static LookedAt Look(ItemEntry entry)
     {
         var day = entry.Outcome.ExaminedOn!.Value;
-        var isWithdrawn = entry.IsOf(Outcome.Withdraw);
+        var recorded = entry.Record.Examinations.LastOrDefault(e =>
+            string.Equals(e.Item, entry.Item.Id, StringComparison.Ordinal) && e.DayAt(entry.Record.Visit) == day
+        );
         return new LookedAt(
             day,
-            isWithdrawn,
-            isWithdrawn && entry.Outcome.Codes.Intersect(WornCodes, StringComparer.Ordinal).Any(),
-            entry.Record.Examinations.LastOrDefault(e =>
-                string.Equals(e.Item, entry.Item.Id, StringComparison.Ordinal) && e.DayAt(entry.Record.Visit) == day
-            )
+            entry.IsOf(Outcome.Fit) || entry.IsOf(Outcome.FitUntil),
+            entry.IsOf(Outcome.Withdraw) && entry.Outcome.Codes.Intersect(WornCodes, StringComparer.Ordinal).Any(),
+            recorded,
+            entry.Record.People.FirstOrDefault(p => Folded.Same(p.Id, recorded?.Examiner))?.Name ?? recorded?.Examiner
         );
     }
 
@@ -112,7 +124,8 @@ internal static class ItemHistories
         var things = new List<List<ItemEntry>>();
         foreach (var entry in tag.Where(e => !tag.Any(later => ThingOnRecord.IsReplacedBy(e, later))).OrderBy(e => e.Day))
         {
-            if (things.Find(t => t.TrueForAll(e => !Folded.Differ(e.Item.Serial, entry.Item.Serial))) is { } thing)
+            // Where its serial number is left out, it is the one that was recorded last under this id.
+            if (things.FindAll(t => t.TrueForAll(e => !Folded.Differ(e.Item.Serial, entry.Item.Serial))).MaxBy(t => t[^1].Day) is { } thing)
                 thing.Add(entry);
             else
                 things.Add([entry]);

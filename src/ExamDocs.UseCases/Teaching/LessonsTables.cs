@@ -17,7 +17,10 @@ internal static class LessonsTables
             Survival(lessons.Survival),
             Steps(lessons.Survival),
             Wear(lessons.Wear),
-            new("Reasons", ["Category", "Criterion", "Items"], Rows(lessons.Reasons, r => [Text(r.Category), r.Criterion, r.Items])),
+            new("Reasons", ["Category", "Criterion", "Items"], Rows(lessons.Reasons, r => [Text(r.Category), r.Criterion, r.Items]))
+            {
+                Looks = LessonsLooks.Reasons,
+            },
             Agreement(lessons.Agreement),
         ];
 
@@ -55,7 +58,10 @@ internal static class LessonsTables
                     YesOrNo(!r.Group.IsTooFew),
                 ]
             )
-        );
+        )
+        {
+            Looks = LessonsLooks.Withdrawals,
+        };
 
     private static TableSheet Survival(IReadOnlyList<SurvivalTable> tables) =>
         new(
@@ -94,7 +100,10 @@ internal static class LessonsTables
                     YesOrNo(!r.Group.IsTooFew),
                 ]
             )
-        );
+        )
+        {
+            Looks = LessonsLooks.Bridges,
+        };
 
     private static TableSheet Steps(IReadOnlyList<SurvivalTable> tables) =>
         new(
@@ -113,7 +122,10 @@ internal static class LessonsTables
                     r.Step.Interval?.High,
                 ]
             )
-        );
+        )
+        {
+            Looks = LessonsLooks.Steps,
+        };
 
     private static TableSheet Wear(IReadOnlyList<WearGroup> groups) =>
         new(
@@ -140,14 +152,20 @@ internal static class LessonsTables
                     YesOrNo(!g.IsTooFew),
                 ]
             )
-        );
+        )
+        {
+            Looks = LessonsLooks.Wear,
+        };
 
     private static TableSheet Agreement(IReadOnlyList<AgreementRow> rows) =>
         new(
             "Agreement",
             ["Criterion", "Pairs", "Said the same", "Kappa", "Enough to compare"],
             Rows(rows, r => [r.Criterion ?? Words.AllTogether, r.Kappa.Pairs, r.Kappa.Alike, r.Kappa.Value, YesOrNo(!r.IsTooFew)])
-        );
+        )
+        {
+            Looks = LessonsLooks.Agreement,
+        };
 
     private static IEnumerable<(GroupedBy By, SurvivalGroup Group)> Groups(IReadOnlyList<SurvivalTable> tables) =>
         tables.SelectMany(t => t.Groups.Select(g => (t.By, g)));
@@ -157,7 +175,7 @@ internal static class LessonsTables
 
     private static string Text(string? name) => name ?? CommonPhrases.Languages.English.NotRecorded;
 
-    private static string YesOrNo(bool answer) => answer ? "yes" : "no";
+    private static string YesOrNo(bool answer) => answer ? "yes" : LessonsLooks.No;
 
     private static IReadOnlyList<IReadOnlyList<object?>> Rows<T>(IEnumerable<T> of, Func<T, IReadOnlyList<object?>> cells) =>
         [.. of.Select(cells)];

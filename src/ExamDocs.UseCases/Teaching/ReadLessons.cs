@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using ExamDocs.Register;
 using ExamDocs.Templates.Lessons;
 using ExamDocs.UseCases.Registered;
@@ -20,6 +21,20 @@ internal static class ReadLessons
         return Of(new ItemsOnRecord(register, today).All, employer);
     }
 
+    /// <summary>Names of owners of whom something was examined, each as typed last.</summary>
+    public static IReadOnlyList<string> Employers(string place, LocalDate today)
+    {
+        using var register = DocumentRegister.OpenToRead(place, today);
+        return
+        [
+            .. new ItemsOnRecord(register, today)
+                .All.Where(e => e.HasRow && e.Outcome.ExaminedOn is not null && FirmName.Fold(e.Owner).Length > 0)
+                .GroupBy(e => FirmName.Fold(e.Owner), StringComparer.Ordinal)
+                .Select(o => o.MaxBy(e => (e.Day, e.Visit.Visit))!.Owner!)
+                .Order(StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
     internal static RecordLessons? Of(IReadOnlyList<ItemEntry> entries, string? employer)
     {
         var items = ItemHistories.Of(entries, employer);
@@ -29,10 +44,7 @@ internal static class ReadLessons
         return new RecordLessons
         {
             Employer = employer,
-            Visits = entries
-                .Where(e => employer is null || Core.Identity.FirmName.Same(e.Owner, employer))
-                .DistinctBy(e => e.Visit.Visit)
-                .Count(),
+            Visits = items.SelectMany(i => i.Visits).Distinct(StringComparer.Ordinal).Count(),
             Items = items.Count,
             First = days.Min(),
             Last = days.Max(),

@@ -85,6 +85,20 @@ public sealed class DueCommandTests
         Assert.Equal(0, (await examdocs.RunAsync([.. asked, "--replace"])).ExitCode);
     }
 
+    /// <summary>A name that was mistyped must not look like an employer of whom nothing falls due.</summary>
+    [Theory]
+    [InlineData("Nobody of that name")]
+    [InlineData(" ")]
+    public async Task An_employer_without_kit_is_refused(string employer)
+    {
+        using var examdocs = new Examdocs();
+        await ImportAsync(examdocs, Today.AddMonths(-2));
+        var listed = await examdocs.RunAsync("due", "--employer", employer, "--ics", "due.ics");
+        Assert.Equal((2, ""), (listed.ExitCode, listed.Out));
+        Assert.Contains($"no kit of '{employer}' is on record", listed.Err, StringComparison.Ordinal);
+        Assert.False(File.Exists(examdocs.At("due.ics")));
+    }
+
     [Fact]
     public async Task Days_in_the_wrong_order_and_a_register_that_is_not_there_are_refused()
     {

@@ -41,6 +41,7 @@ public sealed class RecallCheckTests
     [InlineData("VVenderby Harness", CannotTell)]
     [InlineData("W\u0435nderby Harness", CannotTell)]
     [InlineData("Wenderby (new)", CannotTell)]
+    [InlineData("Wendarbie Harness", CannotTell)]
     [InlineData("Colverbeck Ropes Ltd", NotAffected)]
     public void A_maker_is_the_one_named_may_be_it_or_is_another(string? maker, RecallVerdict expected) =>
         Assert.Equal(expected, Notices.Verdict(Kit, Named with { Maker = maker }));
@@ -60,6 +61,7 @@ public sealed class RecallCheckTests
     [InlineData("Hazelcroft 2 (2024)", CannotTell)]
     [InlineData("Wenderby Hazelcroft 2", CannotTell)]
     [InlineData("HC 2", CannotTell)]
+    [InlineData("Hazelcroft (2024)", CannotTell)]
     [InlineData("Hazelcroft 3", NotAffected)]
     [InlineData("Birchholm 2", NotAffected)]
     public void A_model_is_one_that_is_named_may_be_it_or_is_another(string? model, RecallVerdict expected) =>
@@ -79,6 +81,17 @@ public sealed class RecallCheckTests
             CannotTell,
             Notices.Verdict(new NamedKit { Models = ["Hazelcroft bridge"], PartNumbers = ["WB-11-38"] }, Named with { Model = "Loop 9" })
         );
+
+    [Theory]
+    [InlineData("Arc", "Ark", CannotTell)]
+    [InlineData("Arc", "Arcs", CannotTell)]
+    [InlineData("Arc", "Loop", NotAffected)]
+    [InlineData("\u0412\u0435\u043D\u0434 Harness", "Vend", CannotTell)]
+    [InlineData("Mark II", "Mark 2", CannotTell)]
+    [InlineData("Ridge 11 size 2", "Ridge eleven size 2", CannotTell)]
+    [InlineData("  ", "Ridge", CannotTell)]
+    public void Short_names_other_scripts_and_numbers_in_words_leave_it_open(string named, string typed, RecallVerdict expected) =>
+        Assert.Equal(expected, Notices.Verdict(new NamedKit { Models = [named] }, Named with { Model = typed }));
 
     public static TheoryData<PartialDate?, RecallVerdict> Dates { get; } =
         new()

@@ -89,6 +89,14 @@ public sealed record SerialCase(string Named, string? Serial, RecallVerdict Expe
         new("AB1000..AB2000", "AB15\u2026", CannotTell),
         new("AB1000..AB2000", "AB15xx", CannotTell),
         new("AB1000..AB2000", "XX1500", CannotTell),
+        new("AB1000..AB2000", "XB1500", CannotTell),
+        new("AB1000..AB2000", "ax1500", CannotTell),
+        new("AB1000..AB2000", "XC1500", NotAffected),
+        new("AB1000..AD2000", "XC1500", CannotTell),
+        new("AX1000..AX2000", "AX2500", NotAffected),
+        new("AX1000..AX2000", "AY1500", CannotTell),
+        new("X1000..X2000", "Y1500", NotAffected),
+        new("..BB2000", "XA1500", CannotTell),
         new("24-0100..24-0200", "_4-0150", CannotTell),
         new("IO0100..IO0200", "150", CannotTell),
         new("IO0100..IO0200", "I150", CannotTell),
@@ -114,6 +122,11 @@ public sealed record SerialCase(string Named, string? Serial, RecallVerdict Expe
         new("AB1000..AB2000", "AB2500-7", CannotTell),
         new("AB1000-31..AB2000-77", "AB1500-45", Affected, 2),
         new("3..7", "4", CannotTell, 1),
+        new("~*7", "AB1008", CannotTell, 1),
+        new("~*7", "AB1007-3", CannotTell, 1),
+        new("~AB24##7", "AB2418", CannotTell, 1),
+        new("~AB24*", "AB23117", NotAffected, 1),
+        new("~AB24##K", "AB2317-K", NotAffected, 1),
     ];
 
     private static IReadOnlyList<SerialCase> Listed { get; } =
@@ -123,6 +136,9 @@ public sealed record SerialCase(string Named, string? Serial, RecallVerdict Expe
         new("AB1|AB7|AB9", "AB7/AB8", CannotTell),
         new("AB1|7788", "AB2", CannotTell),
         new("KITE|AB1", "kite", Affected),
+        new("AB#24", "AB724", CannotTell),
+        new("#24", "25", NotAffected),
+        new("AB24*", "AB24117", CannotTell),
         new("AB1|AB7", "none", CannotTell),
     ];
 
@@ -154,6 +170,20 @@ public sealed record SerialCase(string Named, string? Serial, RecallVerdict Expe
         new("~AB24*", "AB2?117", CannotTell),
         new("~*7", "AB10007", Affected),
         new("~*7", "AB10008", NotAffected),
+        new("~15*", "2500 1500", CannotTell),
+        new("~15*", "25-00", NotAffected),
+        new("~24-0###", "25-0117", NotAffected),
+        new("~24-0###", "25-0117 24-0117", CannotTell),
+        new("~AB2[4-9]*", "AB25117", CannotTell),
+        new("~AB{24,25}*", "AB24117", CannotTell),
+        new("~24,25*", "24117", CannotTell),
+        new("~(24|25)*", "24117", CannotTell),
+        new("~AB2(4)*", "AB24117", CannotTell),
+        new("~\u0410B24*", "AB24117", CannotTell),
+        new("~\uFF21\uFF22\uFF12\uFF14*", "AB24117", Affected),
+        new("~AB24*", "XB24117", CannotTell),
+        new("~AB24*", "AX24117", CannotTell),
+        new("~AB24XX", "AB24QK", CannotTell),
     ];
 
     public static IReadOnlyList<SerialCase> All { get; } =

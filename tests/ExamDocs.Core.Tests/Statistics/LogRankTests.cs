@@ -27,6 +27,24 @@ public sealed class LogRankTests
         Assert.Equal(.0653393, test.Probability, 5e-8);
     }
 
+    /// <summary>
+    /// Computed with statsmodels 0.13.5: survdiff(time, status, group, entry=entry). R and statsmodels are asked anew where they are
+    /// installed (StatisticsTests of the tests of interchange).
+    /// </summary>
+    [Fact]
+    public void Groups_of_which_some_are_watched_only_later()
+    {
+        Lifetime[] one = [Life(0, 4), Life(2, 6), Life(5, 6, false), Life(0, 9), Life(9, 12), Life(9, 15, false), Life(3, 18)];
+        Lifetime[] other = [Life(0, 5), Life(0, 6), Life(5, 8), Life(6, 12), Life(2, 12, false), Life(12, 20), Life(0, 22, false)];
+
+        var test = LogRank.Of(one, other)!;
+
+        Assert.Equal(0.5027837694383901, test.Statistic, 1e-12);
+        Assert.Equal(0.4782795052070482, test.Probability, 1e-12);
+
+        static Lifetime Life(double entry, double time, bool isEvent = true) => new(time, isEvent, entry);
+    }
+
     [Fact]
     public void Which_group_comes_first_makes_no_difference()
     {

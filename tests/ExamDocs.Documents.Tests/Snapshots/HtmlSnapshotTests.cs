@@ -12,6 +12,7 @@ using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Evidence;
 using ExamDocs.Templates.Label;
+using ExamDocs.Templates.Lessons;
 using ExamDocs.Templates.Notice;
 using ExamDocs.Templates.Report;
 using ExamDocs.Templates.Shared;
@@ -65,6 +66,7 @@ public sealed class HtmlSnapshotTests
             ),
         ["check-sheet"] = r =>
             r.HtmlAsync(new CheckSheetModel(Example.Identity(DocumentTypes.CheckSheet), Example.Visit, Example.Item("BRG-02"))),
+        ["lessons"] = r => r.HtmlAsync(new LessonsModel(InventedLessons.All, new(2026, 6, 1), letterhead: null, "0")),
         ["enclosures"] = r =>
             r.HtmlAsync(
                 new EnclosuresModel(

@@ -49,6 +49,18 @@ public sealed class RecallFileTests
             { "/affected/0/manufactured/from", "\"2024-13\"", "/affected/0/manufactured/from: there is no such day" },
             { "/affected/0/manufactured/from", "\"2025\"", "ends before it begins" },
             { "/affected/0/checkCharacters", "9", "/affected/0/checkCharacters" },
+            { "/maker", "\" \"", "/maker" },
+            { "/affected/0/models", "[]", "/affected/0/models" },
+            { "/affected/0/models", "[\" \"]", "/affected/0/models/0" },
+            { "/affected/0/models", "null", "/affected/0/models" },
+            { "/affected/0/serialRanges", "[]", "/affected/0/serialRanges" },
+            { "/affected/0/serialRanges/0/from", "null", "/affected/0/serialRanges/0/from" },
+            { "/affected/0/serialRanges/0/from", "1000", "/affected/0/serialRanges/0/from" },
+            { "/affected/0/serialRanges/0/to", "\"WB-24-14##\"", "/affected/0/serialRanges/0/to" },
+            { "/affected/0/serials", "[\"WB-24-1*\"]", "/affected/0/serials/0" },
+            { "/affected/0/serialPatterns", "[\"WB-2[4-9]*\"]", "/affected/0/serialPatterns/0" },
+            { "/affected/0/serialPatterns", "[\"WB-24*\", \"WB-25%\"]", "/affected/0/serialPatterns/1" },
+            { "/affected/0", "{ \"checkCharacters\": 1 }", "/affected/0/checkCharacters: " },
         };
 
     [Theory]
@@ -65,6 +77,48 @@ public sealed class RecallFileTests
         var (notice, faults) = Read(file.ToJsonString());
         Assert.Null(notice);
         Assert.Contains(faults, f => f.Contains(expected, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("\"maker\":", "\"Maker\":", "Maker")]
+    [InlineData("\"maker\":", "\"maker\": \"Tarnholm Gear\", \"maker\":", "twice")]
+    [InlineData("\"models\":", "\"models\": [\"Loop 9\"], \"models\":", "twice")]
+    [InlineData("WB-24-1000", "WB-24-\u202E1000", "serialRanges")]
+    public void A_member_that_nobody_knows_or_that_stands_there_twice_and_text_that_looks_otherwise_are_refused(
+        string old,
+        string with,
+        string expected
+    )
+    {
+        var (notice, faults) = Read(Example.Replace(old, with, StringComparison.Ordinal));
+        Assert.Null(notice);
+        Assert.Contains(faults, f => f.Contains(expected, StringComparison.Ordinal));
+    }
+
+    /// <summary>Long texts are refused soon, whatever they are made of.</summary>
+    [Theory]
+    [InlineData("serials", ' ')]
+    [InlineData("serialPatterns", '#')]
+    [InlineData("models", ' ')]
+    public void A_hostile_text_costs_little(string member, char sign)
+    {
+        var file = JsonNode.Parse(Example)!;
+        file["affected"]![0]![member] = new JsonArray(new string(sign, 200_000) + "*%");
+        var started = System.Diagnostics.Stopwatch.StartNew();
+        Assert.NotEmpty(Read(file.ToJsonString()).Faults);
+        Assert.True(started.Elapsed < TimeSpan.FromSeconds(5), started.Elapsed.ToString());
+    }
+
+    [Fact]
+    public void A_byte_order_mark_makes_no_difference()
+    {
+        var (notice, faults) = RuleFile.Recall(
+            new byte[] { 0xEF, 0xBB, 0xBF }
+                .Concat(Encoding.UTF8.GetBytes(Example))
+                .ToArray()
+        );
+        Assert.Empty(faults);
+        Assert.Equal("WH-SN-26-04", notice!.Reference);
     }
 
     [Theory]

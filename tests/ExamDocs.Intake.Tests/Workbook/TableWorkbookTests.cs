@@ -44,6 +44,54 @@ public sealed class TableWorkbookTests
         Assert.Equal((3d, 0.25, true), (row.Cell(1).GetDouble(), row.Cell(2).GetDouble(), row.Cell(3).IsEmpty()));
     }
 
+    /// <summary>A row that is too low shows in print the last line of its text alone.</summary>
+    [Fact]
+    public void Rows_are_as_high_as_their_texts()
+    {
+        using var workbook = Written(
+            new TableSheet(
+                "One",
+                ["Enough to compare it with others", "B"],
+                [
+                    [string.Join(' ', Enumerable.Repeat("words", 50)), 1],
+                    ["short", 2],
+                    [new string('x', 5000), 3],
+                ]
+            )
+        );
+
+        var rows = workbook.Worksheet("One").RowsUsed().ToList();
+        Assert.InRange(rows[1].Height, 5 * 15, 7 * 15);
+        Assert.Equal((15, 409), (rows[2].Height, rows[3].Height));
+    }
+
+    [Fact]
+    public void Bars_and_grey_rows_belong_to_columns_and_hold_no_text_of_a_cell()
+    {
+        using var workbook = Written(
+            new TableSheet(
+                "One",
+                ["Group", "Share", "Enough"],
+                [
+                    ["=1+1", 0.5, "yes"],
+                    ["b", 0.25, "no"],
+                ]
+            )
+            {
+                Looks = [new("Share") { Format = "0.0%", HasBars = true }, new("Enough") { GreyAt = "no" }],
+            }
+        );
+
+        var sheet = workbook.Worksheet("One");
+        var formats = sheet.ConditionalFormats.OrderBy(f => f.ConditionalFormatType is XLConditionalFormatType.DataBar).ToList();
+        Assert.Equal(
+            [("A2:C3", "$C2=\"no\"", true), ("B2:B3", "0", false)],
+            formats.Select(f => (f.Ranges.Single().RangeAddress.ToString(), f.Values[1].Value, f.StopIfTrue))
+        );
+        Assert.Equal(("0.0%", 0.5), (sheet.Cell(2, 2).Style.NumberFormat.Format, sheet.Cell(2, 2).GetDouble()));
+        Assert.DoesNotContain(sheet.CellsUsed(), c => c.HasFormula);
+    }
+
     [Fact]
     public void A_table_without_rows_keeps_its_headings_and_filters()
     {

@@ -66,6 +66,64 @@ public sealed class ListDueTests : IDisposable
         Assert.Equal((Day("2027-01-01"), Day("2026-12-09")), (item.NextBy, item.FallsDue));
     }
 
+    /// <summary>After that day the harness may not be used either, whatever its own examination says.</summary>
+    [Fact]
+    public void A_harness_falls_due_with_the_bridge_on_it_where_that_comes_first()
+    {
+        Import(Visit("V-1", "2026-07-01").Harness("H-1", "H100").Bridge("RB-1", "Q100", i => i.On("H-1")));
+        Import(Visit("V-2", "2026-11-02").Bridge("RB-1", "Q100", i => i.On("H-1").LaterDefect("2026-12-10")));
+        var list = List(Day("2026-12-01"), Day("2027-02-01"));
+        Assert.Equal("H-1 2026-12-09 NotIssued; RB-1 2026-12-09 NotIssued", Said(list.Due));
+        Assert.All(VisitProposals.Of(list.Due, 28, new Dictionary<string, int>()), v => Assert.Equal(Day("2026-12-09"), v.By));
+    }
+
+    [Fact]
+    public void A_harness_has_its_own_day_again_once_the_bridge_is_changed()
+    {
+        Import(Visit("V-1", "2026-07-01").Harness("H-1", "H100").Bridge("RB-1", "Q100", i => i.On("H-1").LaterDefect("2026-12-10")));
+        Import(Visit("V-2", "2026-11-02").Harness("H-1", "H100").Bridge("RB-2", "Q101", i => i.On("H-1")).Renewed("H-1", "RB-1", "RB-2"));
+        var list = List(Day("2026-12-01"), Day("2027-12-31"));
+        Assert.Equal("H-1 2027-05-02 NotIssued; RB-1 2026-12-09 NotIssued; RB-2 2027-05-02 NotIssued", Said(list.Due));
+    }
+
+    [Fact]
+    public void A_row_without_an_id_stands_apart()
+    {
+        Import(Visit("V-1", "2026-07-01").Harness("H-1", "H100").Bridge(null!, "Q100", i => i.Cut()));
+        var list = List(Day("2026-12-01"), Day("2027-02-01"));
+        Assert.Equal(["H-1"], list.Due.Select(i => i.Id));
+        Assert.Equal((null, "Q100", Standing.Held), Assert.Single(list.Apart.Select(i => ((string?)i.Id, i.Serial, i.Standing))));
+    }
+
+    [Fact]
+    public void Two_rows_under_one_id_stand_apart()
+    {
+        Import(Visit("V-1", "2026-07-01").Bridge("RB-1", "Q100").Bridge("RB-1", "Q200", i => i.Cut()));
+        var list = List(Day("2026-01-01"), Day("2027-12-31"));
+        Assert.Empty(list.Due);
+        Assert.Equal(["RB-1"], list.Apart.Select(i => i.Id));
+    }
+
+    [Fact]
+    public void A_visit_that_was_corrected_counts_as_corrected()
+    {
+        Import(Bridge("2026-07-01"));
+        Import(Visit("V-2026-07-01", "2026-06-15").Bridge("RB-1", "Q100"));
+        Assert.Equal("RB-1 2026-12-15 NotIssued", Said(List(Day("2026-11-01"), Day("2027-12-31")).Due));
+    }
+
+    [Theory]
+    [InlineData("lost")]
+    [InlineData("destroyed")]
+    public void What_is_gone_is_never_due(string status)
+    {
+        Import(Bridge("2026-07-01"));
+        Import(Visit("V-2", "2026-11-02").Bridge("RB-1", "Q100", i => i.NotLookedAt(status)));
+        var list = List(Day("2026-11-01"), Day("2027-12-31"));
+        Assert.Empty(list.Due);
+        Assert.Equal([Standing.Withdrawn], list.Apart.Select(i => i.Standing));
+    }
+
     [Fact]
     public void An_item_examined_again_is_due_by_the_latest_examination_only()
     {

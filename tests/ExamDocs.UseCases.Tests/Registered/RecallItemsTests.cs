@@ -66,6 +66,61 @@ public sealed class RecallItemsTests : IDisposable
             [Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Renewed("H-1", "RB-1", null)],
             "RB-1 CannotTell|H-1 NotAffected"
         ),
+        ("on two rows of one record under one id", [Visit("V-1", Spring).Bridge("RB-1", "Q250").Bridge("RB-1", "Q150")], "RB-1 Affected"),
+        (
+            "its serial number corrected",
+            [Visit("V-1", Spring).Bridge("RB-1", "Q150"), Visit("V-1", Spring).Bridge("RB-1", "Q250")],
+            "RB-1 Affected"
+        ),
+        (
+            "its maker corrected",
+            [Visit("V-1", Spring).Bridge("RB-1", "Q150"), Visit("V-1", Spring).Bridge("RB-1", "Q150", i => i.Maker("Tarnholm Gear"))],
+            "RB-1 Affected"
+        ),
+        (
+            "left out of a later version of its visit",
+            [Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", "Q250"), Visit("V-1", Spring).Bridge("RB-2", "Q250")],
+            "RB-1 Affected|RB-2 NotAffected"
+        ),
+        (
+            "a part that a renewal fitted and nobody looked at",
+            [Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Renewed("H-1", null, "RB-1")],
+            "RB-1 CannotTell|H-1 CannotTell"
+        ),
+        (
+            "a part that nobody looked at, under an id that somebody else's part has too",
+            [
+                Visit("V-1", Spring).Bridge("RB-1", "Q250"),
+                Visit("V-2", Spring, "Birch Ltd").Harness("H-2", "H100", i => i.Maker("Tarnholm Gear")).Renewed("H-2", null, "RB-1"),
+            ],
+            "H-2 CannotTell|RB-1 CannotTell|RB-1 NotAffected"
+        ),
+        (
+            "a part without an id on a harness of another maker",
+            [Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Bridge(null!, "Q150", i => i.On("H-1"))],
+            " Affected|H-1 Affected"
+        ),
+        (
+            "fitted to a harness by a later record, under a spelling of its own",
+            [
+                Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Bridge("RB-1", "Q150"),
+                Visit("V-2", Autumn).Bridge("rb 01", "q 150", i => i.On("h1")),
+            ],
+            "H-1 Affected|rb 01 Affected"
+        ),
+        (
+            "hired, and sold under another tag",
+            [
+                Visit("V-1", Spring, "Birch Ltd").HiredFrom("Elm Hire").Bridge("RB-1", "Q150"),
+                Visit("V-2", Autumn).Bridge("B-7", "Q150", i => i.Maker("Tarnholm Gear")),
+            ],
+            "B-7 NotAffected|RB-1 Affected"
+        ),
+        (
+            "another of that tag",
+            [Visit("V-1", Spring).Bridge("RB-1", "Q150"), Visit("V-2", Autumn).Bridge("RB-1", "Q250")],
+            "RB-1 Affected|RB-1 NotAffected"
+        ),
     ];
 
     public static TheoryData<string> Names { get; } = [.. Cases.Select(c => c.Name)];

@@ -34,6 +34,22 @@ public sealed class ItemHistoryTests
         Assert.Null(History(ItemLives.Seen("B", One, "W2"), ItemLives.Seen("B", Two)).End);
 
     [Fact]
+    public void What_nobody_could_decide_did_not_come_back() =>
+        Assert.Equal(One, History(ItemLives.Seen("B", One, "W1"), ItemLives.Seen("B", Two, "U1")).End?.Day);
+
+    [Fact]
+    public void Without_a_serial_number_it_is_the_one_recorded_last_under_its_id()
+    {
+        var items = Histories(
+            ItemLives.Seen("B", One, "W1", serial: "S-1"),
+            ItemLives.Seen("B", Two, serial: "S-2"),
+            ItemLives.Seen("B", Three)
+        );
+
+        Assert.Equal([(1, One), (2, null)], items.Select(i => (i.Examined.Count, i.End?.Day)));
+    }
+
+    [Fact]
     public void A_withdrawal_that_is_only_repeated_counts_on_its_first_day() =>
         Assert.Equal(
             One,

@@ -25,7 +25,9 @@ internal static class ItemLives
         double diameter = 11,
         string? serial = null,
         string? defect = null,
-        string? noted = null
+        string? noted = null,
+        string? name = null,
+        string? visit = null
     )
     {
         var number = Interlocked.Increment(ref _visit);
@@ -51,15 +53,25 @@ internal static class ItemLives
                 Observed("cover-abrasion", noted is "cover-abrasion" ? ObservedState.Noted : ObservedState.Clear),
             ],
         };
-        var outcome = new RememberedOutcome(id, codes.Length > 0 ? "withdraw" : "fit", codes.Split(' ')) { ExaminedOn = day };
+        var outcome = new RememberedOutcome(
+            id,
+            codes is ['W', ..] ? "withdraw"
+                : codes is ['U', ..] ? "undetermined"
+                : "fit",
+            codes.Split(' ')
+        )
+        {
+            ExaminedOn = day,
+        };
         var record = new ExaminationRecord
         {
             Visit = new Visit
             {
-                Reference = FormattableString.Invariant($"V-{number}"),
+                Reference = visit ?? FormattableString.Invariant($"V-{number}"),
                 Employer = new Party { Name = "Harrowmere Tree Works" },
                 ExaminedOn = day,
             },
+            People = name is null ? [] : [new Person { Id = examiner, Name = name }],
             Items = [item],
             Examinations = [examination],
         };

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Records;
 using ExamDocs.Templates.Lessons;
 using ExamDocs.UseCases.Registered;
 using ExamDocs.UseCases.Teaching;
@@ -110,6 +111,65 @@ public sealed class ReadLessonsTests
             [(null, 2, 1), ("cover-abrasion", 1, 0), ("cover-cut", 1, 1)],
             rows.Select(r => (r.Criterion, r.Kappa.Pairs, r.Kappa.Alike))
         );
+    }
+
+    /// <summary>A record has ids of its own for its people.</summary>
+    [Fact]
+    public void Examiners_are_told_apart_by_name_and_not_by_their_id_in_a_record()
+    {
+        var two = Lessons(
+            ItemLives.Seen("A", One, examiner: "ex1", name: "Ada Fenn"),
+            ItemLives.Seen("A", One.PlusDays(3), examiner: "ex1", name: "Bram Oake")
+        );
+        var one = Lessons(
+            ItemLives.Seen("B", One, examiner: "ex1", name: "Ada Fenn"),
+            ItemLives.Seen("B", One.PlusDays(3), examiner: "af", name: "ADA FENN")
+        );
+
+        Assert.Equal(2, two.Agreement[0].Kappa.Pairs);
+        Assert.Empty(one.Agreement);
+    }
+
+    [Fact]
+    public void A_criterion_answered_twice_is_one_answer_and_the_worse_counts()
+    {
+        var twice = ItemLives.Seen("A", One, noted: "cover-abrasion");
+        var examination = twice.Record.Examinations[0];
+        var record = twice.Record with
+        {
+            Examinations =
+            [
+                examination with
+                {
+                    Observations =
+                    [
+                        .. examination.Observations,
+                        new Observation { Criterion = "cover-abrasion", State = ObservedState.Clear },
+                        new Observation { Criterion = "cover-cut", State = ObservedState.Clear },
+                    ],
+                },
+            ],
+        };
+        var rows = Lessons(twice with { Record = record }, ItemLives.Seen("A", One.PlusDays(3), examiner: "ex2")).Agreement;
+
+        Assert.Equal(
+            [(null, 2, 1), ("cover-abrasion", 1, 0), ("cover-cut", 1, 1)],
+            rows.Select(r => (r.Criterion, r.Kappa.Pairs, r.Kappa.Alike))
+        );
+    }
+
+    [Fact]
+    public void A_corrected_visit_is_one_visit_and_counts_as_corrected()
+    {
+        var lessons = Lessons(
+            ItemLives.Seen("A", One, "W1", defect: "cover-cut", visit: "V-A"),
+            ItemLives.Seen("A", One, visit: "v-a"),
+            ItemLives.Seen("B", One, visit: "V-A"),
+            ItemLives.Seen("B", Two)
+        );
+
+        Assert.Equal((2, 2), (lessons.Visits, lessons.Items));
+        Assert.Empty(lessons.Reasons);
     }
 
     [Fact]

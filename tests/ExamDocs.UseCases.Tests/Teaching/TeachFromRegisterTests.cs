@@ -68,10 +68,27 @@ public sealed class TeachFromRegisterTests(SeededRegister seeded) : IClassFixtur
         using var workbook = new XLWorkbook(seeded.At("book.xlsx"));
         Assert.All(workbook.Worksheets, sheet => Assert.True(Assert.Single(sheet.Tables).ShowAutoFilter));
         Assert.DoesNotContain(workbook.Worksheets.SelectMany(s => s.CellsUsed()), cell => cell.HasFormula);
+        // Bars show no group that is too small to compare.
+        Assert.All(workbook.Worksheets.Where(s => s.ConditionalFormats.Any(f => f.StopIfTrue)), s =>
+            Assert.Contains("Enough to compare", s.Row(1).CellsUsed().Select(c => c.GetString()))
+        );
+        Assert.Equal(
+            ["Withdrawals", "Bridges", "Bridges step by step", "Wear", "Reasons"],
+            workbook
+                .Worksheets.Where(s => s.ConditionalFormats.Any(f => f.ConditionalFormatType is XLConditionalFormatType.DataBar))
+                .Select(s => s.Name)
+        );
         var bridges = result.Lessons!.Rates.Single(r => r.By is GroupedBy.Category).Groups.Single(g => g.Name is "rope-bridge").Withdrawn;
         var row = workbook.Worksheet("Withdrawals").RowsUsed().Single(r => r.Cell(2).GetString() is "rope-bridge");
         Assert.Equal((bridges.Total, bridges.Count), (row.Cell(3).GetValue<int>(), row.Cell(4).GetValue<int>()));
         Assert.Equal(bridges.Wilson.High, row.Cell(7).GetDouble(), 1e-12);
+    }
+
+    [Fact]
+    public void Employers_with_kit_on_record_are_named_once_each()
+    {
+        Assert.Equal(["Harrowmere Tree Works Ltd"], TeachFromRegister.Employers(seeded.Place, Today));
+        Assert.Null(TeachFromRegister.Workbook(new LessonsRequest(seeded.Place, Today) { Employer = "Nobody" }));
     }
 
     [Fact]

@@ -15,6 +15,13 @@ public static class TableWorkbook
     /// <summary>Room for the button of a filter.</summary>
     private const int FilterButton = 4;
 
+    /// <summary>Of a line of the usual letters, in points, and the most that a row can have.</summary>
+    private const double LineHeight = 15,
+        HighestRow = 409;
+
+    /// <summary>Letters of other fonts are wider: of a column's width so much is counted on.</summary>
+    private const double SureOfWidth = 0.9;
+
     /// <summary>The format wants a date of making; a fixed one keeps equal content equal, whenever it is written.</summary>
     private static readonly DateTime Made = new(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc);
 
@@ -48,8 +55,13 @@ public static class TableWorkbook
         for (var column = 0; column < table.Headings.Count; column++)
             sheet.Column(column + 1).Width = WidthOf(table, column);
         sheet.Row(1).Style.Alignment.SetWrapText();
-        sheet.Row(1).Style.Alignment.SetVertical(XLAlignmentVerticalValues.Top);
+        made.Style.Alignment.SetVertical(XLAlignmentVerticalValues.Top);
+        // Not every program makes rows as high as their texts, least of all in print.
+        SetHeight(sheet, 1, table.Headings, FilterButton / 2);
+        for (var row = 0; row < table.Rows.Count; row++)
+            SetHeight(sheet, row + 2, table.Rows[row], 0);
         sheet.SheetView.FreezeRows(1);
+        TableLooks.Apply(sheet, table);
         SetUpPage(sheet);
     }
 
@@ -79,6 +91,29 @@ public static class TableWorkbook
         var longest = table.Rows.Select(r => (r[column] as string)?.Length ?? 0).DefaultIfEmpty(0).Max();
         var heading = table.Headings[column].Split(' ').Max(w => w.Length) + FilterButton;
         return Math.Clamp(Math.Max(longest + 1, heading), NarrowestColumn, WidestColumn);
+    }
+
+    private static void SetHeight(IXLWorksheet sheet, int row, IReadOnlyList<object?> cells, int taken)
+    {
+        var lines = cells.Index().Max(c => c.Item is string text ? Lines(text, sheet.Column(c.Index + 1).Width - taken) : 1);
+        sheet.Row(row).Height = Math.Min(lines * LineHeight, HighestRow);
+    }
+
+    /// <summary>How many lines a text takes that is broken between its words.</summary>
+    private static int Lines(string text, double width)
+    {
+        if (text.Length < width)
+            return 1;
+        width = Math.Max(width * SureOfWidth, 1);
+        var (lines, used) = (1, 0d);
+        foreach (var word in text.Split(' '))
+        {
+            if (used > 0 && used + word.Length > width)
+                (lines, used) = (lines + 1, 0);
+            lines += (int)(word.Length / width);
+            used += (word.Length % width) + 1;
+        }
+        return lines;
     }
 
     private static void SetUpPage(IXLWorksheet sheet)
