@@ -95,7 +95,7 @@ public sealed class IsolationTests
         const string Plain = """
             <html lang="en"><head><title>After</title><style>@page { size: A4 }</style></head><body><h1>After</h1><p>after</p>
             <table><tr><th id="x">one<th id="y">two<tr><td headers="x">1<td headers="x y">2</table>
-            <svg role="img" aria-label="node00000077" width="9" height="9"></svg></body></html>
+            <svg role="img" aria-label="node00000077" width="9" height="9"><rect width="9" height="9"/></svg></body></html>
             """;
         await using var browser = await Browser.StartAsync();
 
