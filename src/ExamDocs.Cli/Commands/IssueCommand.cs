@@ -114,7 +114,7 @@ internal static class IssueCommand
                 Rules = rules,
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
-                Only = parsed.GetValue(Only),
+                Only = parsed.GetValue(Only) is { } kind ? [kind] : [],
                 For =
                 [
                     .. IssueDocuments

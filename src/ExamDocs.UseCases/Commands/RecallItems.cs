@@ -24,7 +24,20 @@ public sealed record RecalledItem(
     IReadOnlyList<Message> Reasons,
     Standing? Standing,
     Message? Why
-);
+)
+{
+    /// <summary>What the notice says of it by its own markings, without what is fitted to it and what it may be.</summary>
+    public RecallVerdict Alone { get; init; } = Verdict;
+
+    /// <summary>The visit that recorded it last.</summary>
+    public Visit LatestVisit { get; init; } = new();
+
+    /// <summary>Every visit that decided about it, the latest first.</summary>
+    public IReadOnlyList<FoundVisit> History { get; init; } = [];
+
+    /// <summary>Whether a withdrawal of it is open, apart from what is fitted to it.</summary>
+    public bool IsWithdrawn { get; init; }
+}
 
 /// <summary>Looks through a register for the kit that a maker's safety notice names.</summary>
 public static class RecallItems
@@ -41,6 +54,7 @@ public static class RecallItems
         using var register = DocumentRegister.OpenToRead(place, today);
         var items = new ItemsOnRecord(register, today);
         var answers = items.Everything().Select(t => (Swept: t, Answer: RecallCheck.Of(notice, Rows(t.Thing)))).ToList();
+        var alone = answers.ConvertAll(a => a.Answer.Verdict);
         for (var changed = true; changed; )
         {
             changed = false;
@@ -54,7 +68,7 @@ public static class RecallItems
         return
         [
             .. answers
-                .Select(a => Of(a.Swept, a.Answer))
+                .Zip(alone, (a, verdict) => Of(a.Swept, a.Answer) with { Alone = verdict })
                 .Concat(items.Undecided().Select(u => Of(u.Item, u.Record, notice)))
                 .OrderByDescending(i => i.Verdict)
                 .ThenBy(i => i.Owner, StringComparer.OrdinalIgnoreCase)
@@ -104,11 +118,19 @@ public static class RecallItems
             answer.Reasons,
             swept.Shown.Standing,
             swept.Shown.Why
-        );
+        )
+        {
+            LatestVisit = swept.Thing.Rows[0].Record.Visit,
+            History = swept.Shown.History,
+            IsWithdrawn = swept.Thing.Known.Withdrawals.Count > 0,
+        };
 
     private static RecalledItem Of(Item item, ExaminationRecord record, SafetyNotice notice)
     {
         var answer = RecallCheck.Of(notice, [item]);
-        return new(item, record.Visit.HiredFrom?.Name ?? record.Visit.Employer?.Name, [], answer.Verdict, answer.Reasons, null, null);
+        return new(item, record.Visit.HiredFrom?.Name ?? record.Visit.Employer?.Name, [], answer.Verdict, answer.Reasons, null, null)
+        {
+            LatestVisit = record.Visit,
+        };
     }
 }
