@@ -33,8 +33,9 @@ internal static class SweepPlan
     {
         if (item.Verdict is RecallVerdict.NotAffected)
             return new(item, SweepAction.None, null, []);
-        if (item.Item.Id is null && earlier.HasRow(item))
-            return new(item, item.Verdict is RecallVerdict.Affected ? SweepAction.IsWithdrawn : SweepAction.IsHeld, null, []);
+        // Nothing can be withdrawn under no id, nor found again: it gets a hold label.
+        if (item.Item.Id is null)
+            return new(item, earlier.HasRow(item) ? SweepAction.IsHeld : SweepAction.Hold, $"it has no id and can only be held", []);
         var sweeps = item
             .History.Select((visit, at) => (Visit: visit, At: at, Reference: SweepReference.Read(visit.Reference)))
             .Where(s => string.Equals(s.Reference?.Notice, key, StringComparison.Ordinal))

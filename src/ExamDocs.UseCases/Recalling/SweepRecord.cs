@@ -80,7 +80,7 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
             Visit = latest with { Reference = null, Examiner = null, Basis = null, ExaminedOn = today, ReportedOn = today },
             People = [examiner],
             Items = [.. items.Select(i => Row(i.Item.Item))],
-            Examinations = [.. items.Select(i => ExaminationOf(i, byItself(i))).OfType<Examination>()],
+            Examinations = [.. items.Where(i => i.Item.Item.Id is not null).Select(i => ExaminationOf(i, byItself(i))).OfType<Examination>()],
         };
         return record with { Visit = record.Visit with { Reference = SweepReference.Of(notice, record).In(notice) } };
     }

@@ -18,7 +18,7 @@ public sealed class OnRequestTests
             var result = await IssueDocuments.RunAsync(
                 workspace.Request(input) with
                 {
-                    Only = kind,
+                    Only = [kind],
                 },
                 TestContext.Current.CancellationToken
             );

@@ -1,0 +1,333 @@
+using System.Text.Json.Nodes;
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Recalls;
+using ExamDocs.Core.Records;
+using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Recalling;
+using ExamDocs.UseCases.Registered;
+using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
+using ExamDocs.UseCases.Tests.Issuing;
+using NodaTime;
+using static ExamDocs.UseCases.Tests.BetweenRecords.Stories.Story;
+
+namespace ExamDocs.UseCases.Tests.Commands;
+
+/// <summary>A notice that names serial numbers Q100 to Q199: what it names goes out of use, and stays out.</summary>
+public sealed class SweepRecallTests : IDisposable
+{
+    private const string Spring = "2026-05-11";
+    private const string Later = "2026-11-16";
+    private static readonly LocalDate Sweep = new(2026, 11, 9);
+    private static readonly LocalDate Afterwards = new(2026, 11, 20);
+
+    private readonly Workspace _workspace = new();
+    private int _files;
+
+    public void Dispose() => _workspace.Dispose();
+
+    [Fact]
+    public async Task What_is_named_gets_a_label_and_a_notice_and_what_is_open_a_hold_label()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", null).Bridge("RB-3", "Q250"));
+        var result = await SweepAsync();
+        Assert.Null(result.Issued!.Failure);
+        Assert.Equal(
+            ["RB-1 notice", "RB-1 quarantine-label", "RB-2 quarantine-label"],
+            result.Issued.Documents.Select(d => $"{d.Items[0]} {d.Kind}").Order(StringComparer.Ordinal)
+        );
+        Assert.Equal((Standing.Withdrawn, Standing.Held), (Stands("RB-1"), Stands("RB-2")));
+        Assert.Equal(Standing.Overdue, Stands("RB-3"));
+        var label = Pdf.Squeeze(Pdf.Text(_workspace.FileOf(result.Issued.Documents[0])));
+        Assert.Contains(Pdf.Squeeze("safety notice FW-1 of Fennick Works"), label, StringComparison.OrdinalIgnoreCase);
+        Assert.All(result.Issued.Documents, d => Assert.Null(Pdf.Objection(_workspace.FileOf(d))));
+    }
+
+    [Fact]
+    public async Task The_record_of_the_sweep_says_of_each_item_what_was_done_and_why()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", null).Bridge("RB-3", "Q250"));
+        var result = await SweepAsync();
+        var record = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(_workspace.Out, result.File!)))!;
+        Assert.Equal("examdocs-recall-sweep/1", (string?)record["format"]);
+        Assert.Equal(("2026-11-09", "FW-1"), ((string?)record["on"], (string?)record["notice"]!["reference"]));
+        Assert.Equal(64, ((string)record["noticeSha256"]!).Length);
+        Assert.Equal(
+            ["RB-1 affected withdraw 2", "RB-2 cannot-tell hold 1", "RB-3 not-affected none 0"],
+            record["items"]!.AsArray().Select(i => $"{i!["id"]} {i["verdict"]} {i["action"]} {i["documents"]!.AsArray().Count}")
+        );
+        Assert.All(record["items"]!.AsArray(), i => Assert.NotEmpty(i!["reasons"]!.AsArray()));
+    }
+
+    [Fact]
+    public async Task The_same_sweep_again_does_nothing_twice_on_that_day_and_on_another()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", null));
+        await SweepAsync();
+        var before = Files();
+        foreach (var day in new[] { Sweep, Afterwards })
+        {
+            var again = await SweepAsync(day);
+            Assert.Equal((null, null), (again.Issued, again.File));
+            Assert.Equal([SweepAction.IsWithdrawn, SweepAction.IsHeld], again.Items.Select(i => i.Action));
+            Assert.Contains("the sweep of 9 Nov 2026", again.Items[0].Said!.Text, StringComparison.Ordinal);
+            Assert.Equal(2, again.Items[0].Documents.Count);
+            Assert.Equal(before, Files());
+        }
+    }
+
+    [Fact]
+    public async Task Kit_that_came_in_since_gets_papers_and_nothing_else_does()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        await SweepAsync();
+        Import(Visit("V-2", Later).Bridge("RB-7", "Q151"));
+        var again = await SweepAsync(Afterwards);
+        Assert.Equal(["RB-7", "RB-7"], again.Issued!.Documents.Select(d => d.Items[0]));
+        Assert.Equal(Standing.Withdrawn, Stands("RB-7"));
+    }
+
+    [Theory]
+    [InlineData("RB-1")]
+    [InlineData("rb 01")]
+    public async Task Found_fit_afterwards_and_not_released_it_stays_withdrawn(string id)
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        await SweepAsync();
+        var later = Import(Visit("V-2", Later).Bridge(id, "Q150"));
+        Assert.Equal(Outcome.Withdraw, later.Items[0].Outcome);
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+    }
+
+    [Fact]
+    public async Task Examined_again_alone_does_not_bring_it_back_and_made_good_does()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        await SweepAsync();
+        Assert.Equal(
+            Outcome.Withdraw,
+            Import(Visit("V-2", Later).Bridge("RB-1", "Q150").Released("RB-1", "2026-11-09", "examined-again")).Items[0].Outcome
+        );
+        var back = Visit("V-3", "2026-11-17").Bridge("RB-1", "Q150").Repaired("RB-1").Released("RB-1", "2026-11-09", "made-good");
+        Assert.DoesNotContain(Import(back).Items[0].Reasons, r => r.Code is "W10" && r.Text.Contains("9 November", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_was_released_since_is_not_withdrawn_again_unless_the_notice_says_something_else()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        await SweepAsync();
+        var back = Visit("V-2", Later).Bridge("RB-1", "Q150").Repaired("RB-1").Released("RB-1", "2026-11-09", "made-good");
+        Assert.Equal(Outcome.Fit, Import(back).Items[0].Outcome);
+        var again = await SweepAsync(Afterwards);
+        Assert.Equal(SweepAction.IsReleased, again.Items[0].Action);
+        Assert.Contains("released since", again.Items[0].Said!.Text, StringComparison.Ordinal);
+        Assert.Null(again.Issued);
+        var other = await SweepAsync(Afterwards, Notice() with { Demands = "Destroy it." });
+        Assert.Equal(SweepAction.Withdraw, other.Items[0].Action);
+        Assert.Contains("another text", other.Items[0].Said!.Text, StringComparison.Ordinal);
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+    }
+
+    [Fact]
+    public async Task A_whole_goes_out_with_its_part_and_comes_back_with_another_one()
+    {
+        Import(Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Bridge("RB-1", "Q150", i => i.On("H-1")));
+        await SweepAsync();
+        Assert.NotEqual(Standing.InService, Stands("H-1"));
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+        var alone = Import(Visit("V-2", Later).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")));
+        Assert.Equal(Outcome.Withdraw, alone.Items[0].Outcome);
+        var renewed = Visit("V-3", "2026-11-17")
+            .Harness("H-1", "H100", i => i.Maker("Tarnholm Gear"))
+            .Bridge("RB-8", "Q250", i => i.On("H-1"))
+            .Renewed("H-1", "RB-1", "RB-8");
+        Assert.Equal([Outcome.Fit, Outcome.Fit], Import(renewed).Items.Select(i => i.Outcome));
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+    }
+
+    [Fact]
+    public async Task A_whole_is_held_with_a_part_that_may_be_named()
+    {
+        Import(Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Bridge("RB-1", null, i => i.On("H-1")));
+        await SweepAsync();
+        Assert.Equal((Standing.Held, Standing.Held), (Stands("H-1"), Stands("RB-1")));
+    }
+
+    [Fact]
+    public async Task Items_of_two_owners_under_one_id_get_papers_of_their_own()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"), Visit("V-2", Spring, "Birch Ltd").Bridge("RB-1", "Q160"));
+        var result = await SweepAsync();
+        Assert.All(result.Items, i => Assert.Equal(2, result.PapersOf(i).Count));
+        Assert.Equal(4, result.Items.SelectMany(result.PapersOf).Distinct().Count());
+        Assert.All(Found("RB-1"), i => Assert.Equal(Standing.Withdrawn, i.Standing));
+        Assert.Equal(["Alder Vale Ltd", "Birch Ltd"], result.Issued!.Inputs.Select(i => i.Visit!.Record.Visit.Employer!.Name).Order());
+    }
+
+    [Fact]
+    public async Task Two_things_of_one_owner_under_one_id_are_both_out()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"), Visit("V-2", Later).Bridge("RB-1", "Q160"));
+        await SweepAsync(Afterwards);
+        Assert.All(Found("RB-1"), i => Assert.Equal(Standing.Withdrawn, i.Standing));
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
+    }
+
+    [Fact]
+    public async Task What_may_be_the_same_under_another_tag_is_held()
+    {
+        Import(
+            Visit("V-1", Spring).Bridge("RB-1", "Q150", i => i.PartNumber("SP-12")),
+            Visit("V-2", Later).Bridge("RB-5", "Q150", i => i.PartNumber("SP-99"))
+        );
+        await SweepAsync(Afterwards, Notice() with { Affected = [new NamedKit { PartNumbers = ["SP-12"] }] });
+        Assert.Equal((Standing.Withdrawn, Standing.Held), (Stands("RB-1"), Stands("RB-5")));
+    }
+
+    [Theory]
+    [InlineData("lost")]
+    [InlineData("destroyed")]
+    [InlineData("cut")]
+    public async Task Lost_destroyed_and_withdrawn_kit_is_withdrawn_for_this_as_well(string how)
+    {
+        Import(
+            how switch
+            {
+                "lost" => Visit("V-1", Spring).Bridge("RB-1", "Q150", i => i.NotLookedAt("lost")),
+                "destroyed" => Visit("V-1", Spring).Bridge("RB-1", "Q150", i => i.Destroyed()),
+                _ => Visit("V-1", Spring).Bridge("RB-1", "Q150", i => i.Cut()),
+            }
+        );
+        await SweepAsync();
+        var back = Import(
+            Visit("V-2", Later).Bridge("RB-1", "Q150").Released("RB-1", Spring, "recorded-in-error", grounds: "the wrong item was typed")
+        );
+        Assert.Equal(Outcome.Withdraw, back.Items[0].Outcome);
+        Assert.Equal(SweepAction.IsWithdrawn, (await SweepAsync(Afterwards)).Items[0].Action);
+    }
+
+    [Fact]
+    public async Task The_owner_of_hired_kit_is_named_on_the_notice()
+    {
+        Import(Visit("V-1", Spring).HiredFrom("Larch Hire Ltd").Bridge("RB-1", "Q150"));
+        var result = await SweepAsync();
+        var notice = result.Issued!.Documents.Single(d => d.Kind == "notice");
+        Assert.Contains("Larch Hire Ltd", Pdf.Text(_workspace.FileOf(notice)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_interrupted_sweep_is_finished_by_the_next_run()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", "Q151"));
+        using var stopped = new CancellationTokenSource();
+        await stopped.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => SweepRecall.RunAsync(Request(Sweep, Notice()), stopped.Token));
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+        var result = await SweepAsync(Afterwards);
+        Assert.Equal(4, result.Issued!.Documents.Count);
+        Assert.NotNull(result.File);
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
+    }
+
+    [Fact]
+    public async Task A_corrected_sweep_releases_nothing()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        var reference = (await SweepAsync()).Issued!.Inputs[0].Visit!.Record.Visit.Reference!;
+        var corrected = Import(Visit(reference, "2026-11-09").Bridge("RB-1", "Q150"));
+        Assert.Equal(Outcome.Withdraw, corrected.Items[0].Outcome);
+        Assert.Equal(SweepAction.IsWithdrawn, (await SweepAsync(Afterwards)).Items[0].Action);
+    }
+
+    [Fact]
+    public async Task Held_and_examined_without_an_answer_it_is_held_again_and_with_one_it_is_not()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", null).Bridge("RB-2", null));
+        await SweepAsync();
+        Import(Visit("V-2", Later).Bridge("RB-1", null).Bridge("RB-2", "Q250"));
+        var again = await SweepAsync(Afterwards);
+        Assert.Equal(["RB-1 Hold", "RB-2 None"], again.Items.Select(i => $"{i.Item.Item.Id} {i.Action}"));
+        Assert.Contains("examined since", again.Items[0].Said!.Text, StringComparison.Ordinal);
+        Assert.Equal(Standing.Held, Stands("RB-1"));
+    }
+
+    [Fact]
+    public async Task Once_held_and_then_known_to_be_named_it_is_withdrawn()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", null));
+        await SweepAsync();
+        Import(Visit("V-2", Later).Bridge("RB-1", "Q150"));
+        Assert.Equal(SweepAction.Withdraw, (await SweepAsync(Afterwards)).Items[0].Action);
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+    }
+
+    [Fact]
+    public async Task A_label_for_use_that_was_issued_before_has_ended()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        var path = Write(Visit("V-2", "2026-11-08").Bridge("RB-1", "Q150"));
+        var issued = await IssueDocuments.RunAsync(
+            _workspace.Request(path) with
+            {
+                Today = new(2026, 11, 8),
+            },
+            TestContext.Current.CancellationToken
+        );
+        var label = issued.Documents.Single(d => d.Kind == "due-label").Number;
+        await SweepAsync();
+        Assert.Contains(Found("RB-1")[0].History.SelectMany(v => v.Documents), d => d.Number == label && !d.IsCurrent);
+    }
+
+    [Fact]
+    public async Task A_row_without_an_id_gets_one_label()
+    {
+        Import(Visit("V-1", Spring).Bridge("", "Q150"));
+        Assert.Equal("quarantine-label", Assert.Single((await SweepAsync()).Issued!.Documents).Kind);
+        var again = await SweepAsync(Afterwards);
+        Assert.Null(again.Issued);
+        Assert.Equal(SweepAction.IsHeld, Assert.Single(again.Items).Action);
+    }
+
+    private static SafetyNotice Notice() =>
+        new()
+        {
+            Maker = "Fennick Works",
+            Reference = "FW-1",
+            On = new(2026, 11, 1),
+            Demands = "Take it out of use and send it to us.",
+            ReadAt = "letter",
+            Affected = [new NamedKit { SerialRanges = [new("Q100", "Q199")] }],
+        };
+
+    private SweepRequest Request(LocalDate day, SafetyNotice notice) =>
+        new()
+        {
+            Notice = notice,
+            RegisterPath = _workspace.Register,
+            Today = day,
+            OutFolder = _workspace.Out,
+            Examiner = new Person { Name = "Ada Fenn" },
+            Browser = OpenBrowser.Instance,
+        };
+
+    private Task<SweepResult> SweepAsync(LocalDate? day = null, SafetyNotice? notice = null) =>
+        SweepRecall.RunAsync(Request(day ?? Sweep, notice ?? Notice()), TestContext.Current.CancellationToken);
+
+    private IReadOnlyList<FoundItem> Found(string id) => FindItems.ByMarking(_workspace.Register, id, Afterwards);
+
+    private Standing Stands(string id) => Found(id).Single(i => Folded.Same(i.Id, id)).Standing;
+
+    private IReadOnlyList<string> Files() => [.. Directory.EnumerateFiles(_workspace.Out, "*.*").Order(StringComparer.Ordinal)];
+
+    /// <returns>The last of them as decided.</returns>
+    private Core.Determination.DeterminedVisit Import(params StoryVisit[] visits) =>
+        Array.ConvertAll(visits, v => ImportVisits.Run([Write(v)], _workspace.Register, Afterwards, KnownRules.BuiltIn).Inputs[0].Visit!)[^1];
+
+    private string Write(StoryVisit visit)
+    {
+        var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
+        File.WriteAllText(path, visit.Json);
+        return path;
+    }
+}
