@@ -88,14 +88,14 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
     private Examination? ExaminationOf(PlannedItem item, bool byItself) =>
         (byItself ? item.Item.Verdict : item.Item.Alone) switch
         {
-            RecallVerdict.Affected => NotLookedAt(item, $"nobody has looked at it; {Named} names it") with
+            RecallVerdict.Affected => NotLookedAt(item, $"nobody has looked at it; {Named} names it: {Why(item)}") with
             {
                 Defects =
                 [
                     new Defect
                     {
                         Part = Say($"the whole item"),
-                        Description = Say($"{Named} names it ({Why(item)}); nobody has looked at it"),
+                        Description = Say($"{Named} names it; nobody has looked at it"),
                         Danger = Danger.Now,
                         Remedy = notice.Demands,
                     },
@@ -104,7 +104,7 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
             },
             RecallVerdict.CannotTell => NotLookedAt(
                 item,
-                $"nobody has looked at it; whether {Named} names it cannot be told: {Why(item)}"
+                $"safety notice {notice.Reference} may name it: {Why(item)}"
             ),
             _ => null,
         };
