@@ -96,7 +96,9 @@ internal static class RecallCommand
         if (result.Issued is { } issued)
             IssueCommand.PrintIssued(issued with { Refused = [] }, folder.FullName, parsed.GetValue(CommonOptions.Quiet));
         if (result.File is not null)
-            parsed.InvocationConfiguration.Error.WriteLine(Screen.Say($"record of the sweep: {Path.Combine(folder.FullName, result.File)}"));
+            parsed.InvocationConfiguration.Error.WriteLine(
+                Screen.Say($"record of the sweep: {Path.Combine(folder.FullName, result.File)}")
+            );
         return result.Issued?.Failure is null ? code : ExitCode.Stopped;
     }
 

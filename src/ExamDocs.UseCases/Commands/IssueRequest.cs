@@ -47,6 +47,5 @@ public sealed record IssueRequest
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
 
-    internal bool Wants(DocumentJob job) =>
-        Only.Count == 0 ? !job.Type.IsOnRequest : Only.Contains(job.Type.Kind, StringComparer.Ordinal);
+    internal bool Wants(DocumentJob job) => Only.Count == 0 ? !job.Type.IsOnRequest : Only.Contains(job.Type.Kind, StringComparer.Ordinal);
 }

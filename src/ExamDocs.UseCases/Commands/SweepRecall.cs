@@ -98,7 +98,7 @@ public static class SweepRecall
         };
         if (result.Issued?.Failure is not null || (read.Count == 0 && SweepFile.IsIn(request.OutFolder, request.Notice, register)))
             return result;
-        var content = SweepFile.Write(request.Notice, result, register, request.Today);
+        var content = SweepFile.Write(request.Notice, items.Select(i => (i, result.PapersOf(i))), register, request.Today);
         return result with { File = SweepFile.Put(request.OutFolder, request.Notice, content, request.Today) };
     }
 
@@ -145,7 +145,10 @@ public static class SweepRecall
     private static List<PlannedItem> NotOut(IReadOnlyList<SweepVisit> visits, DocumentRegister register, SweepRequest request)
     {
         var decided = DecideRun.Check([.. visits.Select(Read)], register, request.Today, request.Rules);
-        return [.. visits.Zip(decided, (v, d) => v.Items.Zip(d.Visit!.Items)).SelectMany(i => i).Where(i => !IsOut(i)).Select(i => i.First)];
+        return
+        [
+            .. visits.Zip(decided, (v, d) => v.Items.Zip(d.Visit!.Items)).SelectMany(i => i).Where(i => !IsOut(i)).Select(i => i.First),
+        ];
     }
 
     private static bool IsOut((PlannedItem Planned, Core.Determination.DeterminedItem Decided) item) =>

@@ -4,7 +4,6 @@ using ExamDocs.Intake.Json;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using ExamDocs.Templates;
-using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 
 namespace ExamDocs.UseCases.Recalling;

@@ -1,5 +1,4 @@
 using ExamDocs.Core.Findings;
-using ExamDocs.UseCases.Commands;
 
 namespace ExamDocs.UseCases.Recalling;
 

@@ -6,7 +6,6 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.RuleFiles;
-using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Outputs;
 using NodaTime;
 
@@ -18,10 +17,15 @@ internal static class SweepFile
     public const string FormatName = "examdocs-recall-sweep/1";
 
     /// <param name="notice">The notice.</param>
-    /// <param name="result">What was done.</param>
+    /// <param name="items">What was done about each item, and the numbers of its papers.</param>
     /// <param name="register">Identity of the register.</param>
     /// <param name="today">The day of the sweep.</param>
-    public static byte[] Write(SafetyNotice notice, SweepResult result, string register, LocalDate today) =>
+    public static byte[] Write(
+        SafetyNotice notice,
+        IEnumerable<(PlannedItem Item, IReadOnlyList<string> Papers)> items,
+        string register,
+        LocalDate today
+    ) =>
         Encoding.UTF8.GetBytes(
             JsonSerializer.Serialize(
                 new
@@ -31,7 +35,7 @@ internal static class SweepFile
                     On = today,
                     NoticeSha256 = SweepReference.TextOf(notice),
                     Notice = SafetyNoticeWriter.Write(notice),
-                    Items = result.Items.Select(i => ItemOf(i, result.PapersOf(i))),
+                    Items = items.Select(i => ItemOf(i.Item, i.Papers)),
                 },
                 RuleJson.Options
             ) + "\n"

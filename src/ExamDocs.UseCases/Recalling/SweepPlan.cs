@@ -3,7 +3,6 @@ using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Json;
-using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Registered;
 
 namespace ExamDocs.UseCases.Recalling;
@@ -38,31 +37,31 @@ internal static class SweepPlan
             return new(item, earlier.HasRow(item) ? SweepAction.IsHeld : SweepAction.Hold, $"it has no id and can only be held", []);
         var sweeps = item
             .History.Select((visit, at) => (Visit: visit, At: at, Reference: SweepReference.Read(visit.Reference)))
-            .Where(s => string.Equals(s.Reference?.Notice, key, StringComparison.Ordinal))
+            .Where(s => string.Equals(s.Reference?.Notice, key, StringComparison.Ordinal) && s.Visit.Day is not null)
             .ToList();
         var withdrew = sweeps.Find(s => IsOf(s.Visit, Outcome.Withdraw));
         if (withdrew.Visit is { } withdrawal)
         {
             if (IsOut(item))
-                return Done(item, SweepAction.IsWithdrawn, withdrawal, $"withdrawn by the sweep of {Day(withdrawal)}");
+                return Done(item, SweepAction.IsWithdrawn, withdrawal, $"withdrawn by the sweep of {withdrawal.Day!.Value}");
             return withdrew.Reference!.Text.Equals(text[..withdrew.Reference.Text.Length], StringComparison.Ordinal)
                 ? Done(
                     item,
                     SweepAction.IsReleased,
                     withdrawal,
-                    $"withdrawn by the sweep of {Day(withdrawal)}, released since and not withdrawn again"
+                    $"withdrawn by the sweep of {withdrawal.Day!.Value}, released since and not withdrawn again"
                 )
                 : Done(
                     item,
                     New(item),
                     withdrawal,
-                    $"withdrawn by the sweep of {Day(withdrawal)} and released since; the notice has another text now"
+                    $"withdrawn by the sweep of {withdrawal.Day!.Value} and released since; the notice has another text now"
                 );
         }
         if (item.Verdict is RecallVerdict.CannotTell && sweeps.Find(s => IsOf(s.Visit, Outcome.Undetermined)) is { Visit: { } hold } held)
             return item.History.Take(held.At).Any(IsDecided)
-                ? Done(item, SweepAction.Hold, hold, $"held by the sweep of {Day(hold)} and examined since; it still cannot be told")
-                : Done(item, SweepAction.IsHeld, hold, $"held by the sweep of {Day(hold)}");
+                ? Done(item, SweepAction.Hold, hold, $"held by the sweep of {hold.Day!.Value} and examined since; it still cannot be told")
+                : Done(item, SweepAction.IsHeld, hold, $"held by the sweep of {hold.Day!.Value}");
         return new(item, New(item), null, []);
     }
 
@@ -70,8 +69,7 @@ internal static class SweepPlan
     private static bool IsOut(RecalledItem item) =>
         item.IsWithdrawn || (item.Alone < item.Verdict && item.Standing is Standing.Withdrawn or Standing.Held);
 
-    private static SweepAction New(RecalledItem item) =>
-        item.Verdict is RecallVerdict.Affected ? SweepAction.Withdraw : SweepAction.Hold;
+    private static SweepAction New(RecalledItem item) => item.Verdict is RecallVerdict.Affected ? SweepAction.Withdraw : SweepAction.Hold;
 
     private static PlannedItem Done(RecalledItem item, SweepAction action, FoundVisit visit, Message said) =>
         new(item, action, said, [.. visit.Documents.Select(d => d.Number)]);
@@ -79,6 +77,4 @@ internal static class SweepPlan
     private static bool IsOf(FoundVisit visit, Outcome outcome) => string.Equals(visit.Outcome, outcome.Word(), StringComparison.Ordinal);
 
     private static bool IsDecided(FoundVisit visit) => visit.Codes is not ["U0"];
-
-    private static Message Day(FoundVisit visit) => visit.Day is { } day ? (Message)$"{day}" : $"a day not recorded";
 }

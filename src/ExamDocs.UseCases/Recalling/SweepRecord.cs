@@ -38,12 +38,7 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
     /// An item as it was recorded last. What it is fitted to is known from its own records. Whether it is still there is said only where
     /// it was lost: a row of its own would make it destroyed by this record.
     /// </summary>
-    public static Item Row(Item item) =>
-        item with
-        {
-            FittedTo = null,
-            Status = item.Status is ItemStatus.Lost ? ItemStatus.Lost : null,
-        };
+    public static Item Row(Item item) => item with { FittedTo = null, Status = item.Status is ItemStatus.Lost ? ItemStatus.Lost : null };
 
     private static string Place(Visit visit) =>
         string.Join(
@@ -80,7 +75,10 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
             Visit = latest with { Reference = null, Examiner = null, Basis = null, ExaminedOn = today, ReportedOn = today },
             People = [examiner],
             Items = [.. items.Select(i => Row(i.Item.Item))],
-            Examinations = [.. items.Where(i => i.Item.Item.Id is not null).Select(i => ExaminationOf(i, byItself(i))).OfType<Examination>()],
+            Examinations =
+            [
+                .. items.Where(i => i.Item.Item.Id is not null).Select(i => ExaminationOf(i, byItself(i))).OfType<Examination>(),
+            ],
         };
         return record with { Visit = record.Visit with { Reference = SweepReference.Of(notice, record).In(notice) } };
     }
@@ -102,10 +100,7 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
                 ],
                 Conclusion = Conclusion.Withdraw,
             },
-            RecallVerdict.CannotTell => NotLookedAt(
-                item,
-                $"safety notice {notice.Reference} may name it: {Why(item)}"
-            ),
+            RecallVerdict.CannotTell => NotLookedAt(item, $"safety notice {notice.Reference} may name it: {Why(item)}"),
             _ => null,
         };
 

@@ -40,7 +40,7 @@ internal sealed partial record SweepReference(string Notice, string Text, string
     /// <summary>The sweep that a visit of this reference records; null for any other visit.</summary>
     public static SweepReference? Read(string? reference) =>
         reference is not null && End().Match(reference) is { Success: true, Groups: var found }
-            ? new(found[1].Value, found[2].Value, found[3].Value)
+            ? new(found["notice"].Value, found["text"].Value, found["items"].Value)
             : null;
 
     public string In(SafetyNotice notice) =>
@@ -48,6 +48,6 @@ internal sealed partial record SweepReference(string Notice, string Text, string
 
     private static string Sum(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
-    [GeneratedRegex(@" recall ([0-9a-f]{10})-([0-9a-f]{10})-([0-9a-f]{10})$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@" recall (?<notice>[0-9a-f]{10})-(?<text>[0-9a-f]{10})-(?<items>[0-9a-f]{10})$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex End();
 }

@@ -109,7 +109,9 @@ public sealed class SweepRecallTests : IDisposable
             Import(Visit("V-2", Later).Bridge("RB-1", "Q150").Released("RB-1", "2026-11-09", "examined-again")).Items[0].Outcome
         );
         var back = Visit("V-3", "2026-11-17").Bridge("RB-1", "Q150").Repaired("RB-1").Released("RB-1", "2026-11-09", "made-good");
-        Assert.DoesNotContain(Import(back).Items[0].Reasons, r => r.Code is "W10" && r.Text.Contains("9 November", StringComparison.Ordinal));
+        Assert.DoesNotContain(Import(back).Items[0].Reasons, r =>
+            r.Code is "W10" && r.Text.Contains("9 November", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -322,7 +324,9 @@ public sealed class SweepRecallTests : IDisposable
 
     /// <returns>The last of them as decided.</returns>
     private Core.Determination.DeterminedVisit Import(params StoryVisit[] visits) =>
-        Array.ConvertAll(visits, v => ImportVisits.Run([Write(v)], _workspace.Register, Afterwards, KnownRules.BuiltIn).Inputs[0].Visit!)[^1];
+        Array.ConvertAll(visits, v => ImportVisits.Run([Write(v)], _workspace.Register, Afterwards, KnownRules.BuiltIn).Inputs[0].Visit!)[
+            ^1
+        ];
 
     private string Write(StoryVisit visit)
     {
