@@ -45,7 +45,9 @@ public sealed class RecallPageTests(OpenedBrowser browser) : IClassFixture<Opene
         await SoundPage.RequireBothWaysAsync(page, "recalled-issued");
         var download = page.WaitForDownloadAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Download the record of the sweep" }).ClickAsync();
-        var record = JsonNode.Parse(await File.ReadAllTextAsync(await (await download).PathAsync(), TestContext.Current.CancellationToken))!;
+        var record = JsonNode.Parse(
+            await File.ReadAllTextAsync(await (await download).PathAsync(), TestContext.Current.CancellationToken)
+        )!;
         Assert.Equal("examdocs-recall-sweep/1", (string?)record["format"]);
         var paper = await page.Locator(".documents a").First.GetAttributeAsync("href");
         Assert.Equal(200, (await page.APIRequest.GetAsync(open.Address + paper)).Status);

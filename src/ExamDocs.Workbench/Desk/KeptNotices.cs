@@ -46,7 +46,8 @@ internal sealed class KeptNotices(WorkbenchRequest request)
     public KeptNotice? Find(string id)
     {
         var folder = Path.Combine(Root, id);
-        return id.Length == Digits
+        return
+            id.Length == Digits
             && id.All(char.IsAsciiHexDigitLower)
             && File.Exists(Path.Combine(folder, FileName))
             && RuleFile.Recall(File.ReadAllBytes(Path.Combine(folder, FileName))).Value is { } notice

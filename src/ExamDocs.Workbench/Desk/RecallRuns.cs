@@ -69,7 +69,12 @@ internal sealed class RecallRuns(WorkbenchRequest request, Who who) : IAsyncDisp
                         RegisterPath = request.Register.Place,
                         Today = request.Today(),
                         OutFolder = notice.PaperFolder,
-                        Examiner = new Person { Name = now.Name, Address = Typed(now.Address), Qualifications = Typed(now.Qualifications) },
+                        Examiner = new Person
+                        {
+                            Name = now.Name,
+                            Address = Typed(now.Address),
+                            Qualifications = Typed(now.Qualifications),
+                        },
                         Rules = request.Rules,
                         Style = who.Style(request.Now()),
                     },

@@ -68,9 +68,7 @@ internal static class RecallEndpoints
     }
 
     private static IResult Taken(RuleFile<SafetyNotice> read, KeptNotices notices, Who who, WorkbenchRequest request, NoticeTyped typed) =>
-        read.Value is { } notice
-            ? Answer.SeeOther($"/recall/{notices.Keep(notice).Id}")
-            : Start(notices, who, request, typed, read.Faults);
+        read.Value is { } notice ? Answer.SeeOther($"/recall/{notices.Keep(notice).Id}") : Start(notices, who, request, typed, read.Faults);
 
     private static IResult Show(string id, KeptNotices notices, RecallRuns runs, Who who, WorkbenchRequest request)
     {

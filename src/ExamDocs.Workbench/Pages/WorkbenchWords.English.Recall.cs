@@ -8,7 +8,7 @@ public abstract partial class WorkbenchWords
     private sealed partial class English
     {
         public override string Recall => "Recall";
-        public override string RecallHow => 
+        public override string RecallHow =>
             "A maker has written: take these out of use. Drop the notice as a file, or type it. Every item of the "
             + "register is then affected, not affected, or it cannot be told.";
         public override string DropNotice => "Drop the notice here (.json)";
@@ -21,7 +21,7 @@ public abstract partial class WorkbenchWords
         public override string NoticeDemands => "What the maker demands";
         public override string NoticeReadAt => "Where you read it";
         public override string NoticeNames => "What it names";
-        public override string NoticeNamesHow => 
+        public override string NoticeNamesHow =>
             "All that you type has to hold; of ranges, patterns and single serial numbers one is enough. Leave empty what"
             + " the maker does not narrow the kit down by. For several kinds of kit, drop a file.";
         public override string NoticeModels => "Models, one a line";

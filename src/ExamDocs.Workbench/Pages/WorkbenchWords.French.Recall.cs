@@ -8,7 +8,7 @@ public abstract partial class WorkbenchWords
     private sealed partial class French
     {
         public override string Recall => "Rappel";
-        public override string RecallHow => 
+        public override string RecallHow =>
             "Un fabricant a écrit : retirez-les du service. Déposez l’avis comme fichier ou saisissez-le. Chaque "
             + "équipement du registre est alors concerné, pas concerné, ou on ne peut pas le dire.";
         public override string DropNotice => "Déposez l’avis ici (.json)";
@@ -21,7 +21,7 @@ public abstract partial class WorkbenchWords
         public override string NoticeDemands => "Ce que le fabricant demande";
         public override string NoticeReadAt => "Où vous l’avez lu";
         public override string NoticeNames => "Ce qu’il désigne";
-        public override string NoticeNamesHow => 
+        public override string NoticeNamesHow =>
             "Tout ce que vous saisissez doit être vrai ; parmi les plages, modèles de numéro et numéros isolés, un "
             + "suffit. Laissez vide ce que le fabricant ne restreint pas. Pour plusieurs sortes d’équipement, déposez un "
             + "fichier.";

@@ -8,7 +8,7 @@ public abstract partial class WorkbenchWords
     private sealed partial class German
     {
         public override string Recall => "Rückruf";
-        public override string RecallHow => 
+        public override string RecallHow =>
             "Ein Hersteller hat geschrieben: nehmen Sie diese außer Gebrauch. Legen Sie die Mitteilung als Datei ab oder "
             + "tippen Sie sie ein. Jeder Gegenstand des Registers ist dann betroffen, nicht betroffen oder es ist nicht "
             + "feststellbar.";
@@ -22,7 +22,7 @@ public abstract partial class WorkbenchWords
         public override string NoticeDemands => "Was der Hersteller verlangt";
         public override string NoticeReadAt => "Wo Sie es gelesen haben";
         public override string NoticeNames => "Was sie nennt";
-        public override string NoticeNamesHow => 
+        public override string NoticeNamesHow =>
             "Alles Eingetippte muss zutreffen; von Bereichen, Mustern und einzelnen Seriennummern genügt eines. Lassen "
             + "Sie leer, was der Hersteller nicht einschränkt. Für mehrere Arten von Ausrüstung legen Sie eine Datei ab.";
         public override string NoticeModels => "Modelle, eines je Zeile";
@@ -37,7 +37,7 @@ public abstract partial class WorkbenchWords
         public override string TakeOut => "Außer Gebrauch nehmen";
         public override string TakeOutNow => "Papiere ausstellen";
         public override string NothingToTakeOut => "Nichts mehr außer Gebrauch zu nehmen: was die Mitteilung nennt, ist es schon.";
-        public override string NextTakeOut => 
+        public override string NextTakeOut =>
             "Weiter: sehen Sie an, was betroffen ist, stellen Sie dann die Papiere aus und bringen Sie die Etiketten an.";
         public override string SweepRecord => "Protokoll der Rückrufaktion herunterladen";
         public override string AffectedHead => "Betroffen";
