@@ -107,7 +107,7 @@ internal static class RecallEndpoints
     private static IResult Papers(string id, KeptNotices notices) => Answer.Zip(notices.Find(id)?.PaperFolder, "papers.zip");
 
     private static IResult Record(string id, KeptNotices notices) =>
-        notices.Find(id)?.SweepRecords.FirstOrDefault() is { } path
+        notices.Find(id)?.SweepRecords is [var path, ..]
             ? TypedResults.PhysicalFile(path, "application/json", Path.GetFileName(path))
             : TypedResults.NotFound();
 }
