@@ -1,3 +1,4 @@
+using System.Text;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
@@ -25,8 +26,11 @@ internal static class SweepPlan
     }
 
     /// <summary>What tells rows without an id apart, as far as anything does.</summary>
-    public static string RowWithoutId(Item item, string? owner) =>
-        $"{FirmName.Fold(owner)}\n{Convert.ToBase64String(JsonRecordWriter.Write(new ExaminationRecord { Items = [SweepRecord.Row(item)] }))}";
+    public static string RowWithoutId(Item item, string? owner)
+    {
+        var row = JsonRecordWriter.Write(new ExaminationRecord { Items = [SweepRecord.Row(item)] });
+        return $"{FirmName.Fold(owner)}\n{Encoding.UTF8.GetString(row)}";
+    }
 
     private static PlannedItem Of(RecalledItem item, string key, string text, EarlierSweeps earlier)
     {

@@ -21,6 +21,9 @@ internal sealed record SweepVisit(ExaminationRecord Record, IReadOnlyList<Planne
 /// <param name="language">The language of the notes.</param>
 internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDate today, MessageLanguage language)
 {
+    /// <summary>Items in one record, inclusive: a record of very many would be refused for its size.</summary>
+    internal const int Most = 200;
+
     /// <summary>Decisive in every category.</summary>
     private const string Identity = "identity";
 
@@ -50,14 +53,14 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
             visit.Regime
         );
 
-    /// <summary>Two things under one id go into two records, as they came.</summary>
+    /// <summary>Two things under one id go into two records.</summary>
     private static IEnumerable<IReadOnlyList<PlannedItem>> WithoutDoubleIds(IEnumerable<PlannedItem> items)
     {
         var records = new List<(List<PlannedItem> Items, HashSet<string> Keys)>();
         foreach (var item in items)
         {
             var keys = Folded.Keys(item.Item.Item.Id);
-            var (of, taken) = records.Find(r => !keys.Any(r.Keys.Contains));
+            var (of, taken) = records.Find(r => r.Items.Count < Most && !keys.Any(r.Keys.Contains));
             if (of is null)
                 records.Add((of, taken) = ([], new(StringComparer.Ordinal)));
             of.Add(item);

@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using ExamDocs.Core;
+using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
@@ -291,6 +293,87 @@ public sealed class SweepRecallTests : IDisposable
         Assert.Equal(SweepAction.IsHeld, Assert.Single(again.Items).Action);
     }
 
+    /// <summary>What a record of the register lacks or gets wrong keeps nothing that is named in use, and holds back no other item.</summary>
+    [Theory]
+    [InlineData("\"category\":\"rope-bridge\"", "\"category\":\"kite\"")]
+    [InlineData("\"category\":\"rope-bridge\",", "")]
+    [InlineData("\"regime\":\"gb-loler\"", "\"regime\":\"none-of-ours\"")]
+    [InlineData("\"regime\":\"gb-loler\",", "")]
+    [InlineData("\"name\":\"Alder Vale Ltd\",", "")]
+    [InlineData("\"maker\":\"Fennick Works\",", "", Standing.Held)]
+    [InlineData("\"manufactured\":\"2024-02\"", "\"manufactured\":\"2031-02\"")]
+    [InlineData("\"examinedOn\":\"2026-05-11\"", "\"examinedOn\":\"11.5.\"")]
+    public async Task Records_with_gaps_are_swept_as_well(string typed, string instead, Standing must = Standing.Withdrawn)
+    {
+        var json = Visit("V-1", Spring).Bridge("RB-1", "Q150").Bridge("RB-2", null).Json;
+        Assert.Contains(typed, json, StringComparison.Ordinal);
+        Import(json.Replace(typed, instead, StringComparison.Ordinal));
+        Import(Visit("V-2", Spring, "Birch Ltd").Bridge("RB-7", "Q160"));
+        var result = await SweepAsync();
+        Assert.Null(result.Issued!.Failure);
+        Assert.Equal((Standing.Withdrawn, must, Standing.Held), (Stands("RB-7"), Stands("RB-1"), Stands("RB-2")));
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
+    }
+
+    [Fact]
+    public void Any_number_of_items_goes_into_records_that_can_be_decided()
+    {
+        var visit = new Visit
+        {
+            Employer = new Party { Name = "Alder Vale Ltd" },
+            Regime = "gb-loler",
+        };
+        var items = Enumerable
+            .Range(1, RecordSizeLimit.Rows + 1)
+            .Select(n => new Item
+            {
+                Id = $"C-{n}",
+                Category = "connector",
+                Serial = "Q150",
+                Maker = "Fennick Works",
+            })
+            .Select(i => new RecalledItem(i, null, [], RecallVerdict.Affected, [], null, null) { LatestVisit = visit })
+            .Select(i => new PlannedItem(i, SweepAction.Withdraw, null, []))
+            .ToList();
+        var sweep = new SweepRecord(Notice(), new Person { Id = "ex1", Name = "Ada Fenn" }, Sweep, MessageLanguage.English);
+        var visits = sweep.Of(items, _ => false);
+        Assert.Equal(items, visits.SelectMany(v => v.Items));
+        Assert.All(visits, v => Assert.Null(RecordSizeLimit.Of(v.Record, [])));
+        Assert.NotNull(RecordSizeLimit.Of(visits[0].Record with { Items = [.. items.Select(i => i.Item.Item)] }, []));
+        Assert.Equal(visits.Count, visits.Select(v => v.Record.Visit.Reference).Distinct().Count());
+    }
+
+    [Fact]
+    public async Task A_part_that_only_a_renewal_names_is_held()
+    {
+        Import(Visit("V-1", Spring).Harness("H-1", "H100", i => i.Maker("Tarnholm Gear")).Renewed("H-1", "RB-1", null));
+        await SweepAsync();
+        Assert.Equal(Standing.Held, Stands("RB-1"));
+        Assert.Null((await SweepAsync(Afterwards)).Issued);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Found_fit_on_the_day_of_the_sweep_it_is_out(bool before)
+    {
+        var fit = Visit("V-2", "2026-11-09").Bridge("RB-1", "Q150");
+        Import(before ? fit : Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        await SweepAsync();
+        if (!before)
+            Assert.Equal(Outcome.Withdraw, Import(fit).Items[0].Outcome);
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+        Assert.Equal(Outcome.Withdraw, Import(Visit("V-3", Later).Bridge("RB-1", "Q150")).Items[0].Outcome);
+    }
+
+    [Fact]
+    public async Task A_notice_with_a_day_to_come_withdraws_all_the_same()
+    {
+        Import(Visit("V-1", Spring).Bridge("RB-1", "Q150"));
+        await SweepAsync(Sweep, Notice() with { On = new(2027, 1, 1) });
+        Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
+    }
+
     private static SafetyNotice Notice() =>
         new()
         {
@@ -328,10 +411,14 @@ public sealed class SweepRecallTests : IDisposable
             ^1
         ];
 
-    private string Write(StoryVisit visit)
+    private void Import(string json) => ImportVisits.Run([Write(json)], _workspace.Register, Afterwards, KnownRules.BuiltIn);
+
+    private string Write(StoryVisit visit) => Write(visit.Json);
+
+    private string Write(string json)
     {
         var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
-        File.WriteAllText(path, visit.Json);
+        File.WriteAllText(path, json);
         return path;
     }
 }
