@@ -112,8 +112,8 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
         {
             Item = item.Item.Item.Id,
             Examiner = examiner.Id,
+            // The notice is no event in the item's service: some makers end that with the first one.
             Basis = Basis.Exceptional,
-            Event = new ExceptionalEvent { What = Say(Named), On = notice.On },
             Observations =
             [
                 new Observation

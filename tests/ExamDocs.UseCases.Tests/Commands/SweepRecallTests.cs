@@ -5,6 +5,7 @@ using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
+using ExamDocs.Intake.Json;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Recalling;
 using ExamDocs.UseCases.Registered;
@@ -365,6 +366,52 @@ public sealed class SweepRecallTests : IDisposable
         Assert.Equal(Standing.Withdrawn, Stands("RB-1"));
         Assert.Equal(Outcome.Withdraw, Import(Visit("V-3", Later).Bridge("RB-1", "Q150")).Items[0].Outcome);
     }
+
+    /// <summary>The workbook of the next visit brings the sweep along as an earlier examination, and its notice is no event in service.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Held_and_examined_in_full_at_the_visit_prepared_from_the_register_it_may_be_used(bool eventEndsService)
+    {
+        var first = JsonNode.Parse(Visit("V-1", Spring).Harness("H-1", "H100").Bridge("RB-1", null, i => i.On("H-1")).Json)!;
+        foreach (var limits in first["limits"]!.AsArray())
+            limits!["eventEndsService"] = eventEndsService;
+        Import(first.ToJsonString());
+        await SweepAsync();
+        var next = RegisterRecord.Of(_workspace.Register, null, null, Afterwards, out _)!;
+        Assert.Equal(["H-1", "RB-1"], next.Items.Select(i => i.Id).Order());
+        var examined = next with
+        {
+            Visit = next.Visit with { Reference = "V-2", ExaminedOn = new(2026, 11, 16), ReportedOn = new(2026, 11, 16) },
+            Items = [.. next.Items.Select(i => i with { Serial = i.Serial ?? "Q250" })],
+            Limits = [.. RegisteredModels.In(_workspace.Register, Afterwards).Models.Select(m => m.Limits)],
+            Examinations = [.. next.Examinations, .. next.Items.Select(i => AllClear(i))],
+        };
+        Import(System.Text.Encoding.UTF8.GetString(JsonRecordWriter.Write(examined)));
+        var said = string.Join('\n', Found("RB-1").Concat(Found("H-1")).Select(i => $"{i.Id} {i.Standing} {i.Why}"));
+        Assert.True(Stands("RB-1") == Standing.NotIssued && Stands("H-1") == Standing.NotIssued, said);
+        Assert.All((await SweepAsync(Afterwards)).Items, i => Assert.Equal(SweepAction.None, i.Action));
+    }
+
+    private static Examination AllClear(Item item) =>
+        new()
+        {
+            Item = item.Id,
+            Examiner = "ex1",
+            Basis = Basis.SixMonth,
+            Conclusion = Conclusion.Fit,
+            Observations =
+            [
+                .. Core
+                    .Criteria.Catalogue.Find(item.Category)!
+                    .Criteria.Select(c => new Observation
+                    {
+                        Criterion = c.Id,
+                        StateAsTyped = "clear",
+                        State = ObservedState.Clear,
+                    }),
+            ],
+        };
 
     [Fact]
     public async Task A_notice_with_a_day_to_come_withdraws_all_the_same()
