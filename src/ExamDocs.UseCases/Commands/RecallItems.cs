@@ -91,6 +91,7 @@ public static class RecallItems
         )
         {
             LatestVisit = swept.Thing.Rows[0].Record.Visit,
+            Limits = LimitsOf(swept.Shown.Item, swept.Thing.Rows[0].Record),
             History = swept.Shown.History,
             IsWithdrawn = swept.Thing.Known.Withdrawals.Count > 0,
         };
@@ -101,6 +102,10 @@ public static class RecallItems
         return new(item, record.Visit.HiredFrom?.Name ?? record.Visit.Employer?.Name, [], answer.Verdict, answer.Reasons, null, null)
         {
             LatestVisit = record.Visit,
+            Limits = LimitsOf(item, record),
         };
     }
+
+    private static IReadOnlyList<MakersLimits> LimitsOf(Item item, ExaminationRecord record) =>
+        [.. record.Limits.Where(l => ThingOnRecord.IsOneMaker(l.Maker, item.Maker) && Folded.Same(l.Model, item.Model))];
 }

@@ -29,6 +29,9 @@ public sealed record RecalledItem(
     /// <summary>The visit that recorded it last.</summary>
     public Visit LatestVisit { get; init; } = new();
 
+    /// <summary>The limits that this visit has for its maker and model.</summary>
+    public IReadOnlyList<MakersLimits> Limits { get; init; } = [];
+
     /// <summary>Every visit that decided about it, the latest first.</summary>
     public IReadOnlyList<FoundVisit> History { get; init; } = [];
 

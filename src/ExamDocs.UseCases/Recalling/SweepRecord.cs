@@ -1,7 +1,9 @@
+using System.Text;
 using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
+using ExamDocs.Intake.Json;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Recalling;
@@ -78,6 +80,8 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
             Visit = latest with { Reference = null, Examiner = null, Basis = null, ExaminedOn = today, ReportedOn = today },
             People = [examiner],
             Items = [.. items.Select(i => Row(i.Item.Item))],
+            // What the maker permits and how long it may serve must be known of it as before.
+            Limits = [.. items.SelectMany(i => i.Item.Limits).DistinctBy(InWords, StringComparer.Ordinal)],
             Examinations =
             [
                 .. items.Where(i => i.Item.Item.Id is not null).Select(i => ExaminationOf(i, byItself(i))).OfType<Examination>(),
@@ -85,6 +89,10 @@ internal sealed class SweepRecord(SafetyNotice notice, Person examiner, LocalDat
         };
         return record with { Visit = record.Visit with { Reference = SweepReference.Of(notice, record).In(notice) } };
     }
+
+    /// <summary>Two records may have the same limits.</summary>
+    private static string InWords(MakersLimits limits) =>
+        Encoding.UTF8.GetString(JsonRecordWriter.Write(new ExaminationRecord { Limits = [limits] }));
 
     private Examination? ExaminationOf(PlannedItem item, bool byItself) =>
         (byItself ? item.Item.Verdict : item.Item.Alone) switch

@@ -413,6 +413,19 @@ public sealed class SweepRecallTests : IDisposable
             ],
         };
 
+    /// <summary>What the maker of a swept harness permits is known after the sweep as before.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_part_that_is_not_permitted_on_what_was_held_is_withdrawn_as_before(bool swept)
+    {
+        Import(Visit("V-1", Spring).Harness("H-1", null));
+        if (swept)
+            Assert.Equal(SweepAction.Hold, (await SweepAsync()).Items.Single().Action);
+        var part = Visit("V-2", Later).Bridge("RB-8", "Q250", i => i.PartNumber("SP-99").On("H-1"));
+        Assert.Contains(Import(part).Items[0].Reasons, r => r.Code is "W8");
+    }
+
     [Fact]
     public async Task A_notice_with_a_day_to_come_withdraws_all_the_same()
     {
