@@ -14,7 +14,7 @@ namespace ExamDocs.UseCases.Recalling;
 /// <summary>The record of a sweep (examdocs-recall-sweep/1): the notice, the day, and what was done about each item and why.</summary>
 internal static class SweepFile
 {
-    public const string FormatName = "examdocs-recall-sweep/1";
+    public const string FormatName = OwnJson.RecallSweep;
 
     /// <param name="notice">The notice.</param>
     /// <param name="items">What was done about each item, and the numbers of its papers.</param>

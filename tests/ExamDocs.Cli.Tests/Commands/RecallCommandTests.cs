@@ -76,7 +76,8 @@ public sealed class RecallCommandTests : IDisposable
         Assert.Contains("2 documents in", run.Out, StringComparison.Ordinal);
         Assert.Contains("record of the sweep: ", run.Err, StringComparison.Ordinal);
         var files = _examdocs.Files();
-        Assert.Single(files, f => Path.GetFileName(f).StartsWith("recall-", StringComparison.Ordinal));
+        var record = Assert.Single(files, f => Path.GetFileName(f).StartsWith("recall-", StringComparison.Ordinal));
+        Assert.Equal(2, (await _examdocs.RunAsync("check", "visit.json", "--json", record, "--replace")).ExitCode);
         Assert.Contains("DO NOT USE", (await _examdocs.RunAsync("find", (string)item["id"]!)).Out, StringComparison.Ordinal);
 
         var again = await RecallAsync(maker, serial, "--out", "papers", "--examiner", "Ada Fenn");
