@@ -97,6 +97,8 @@ public sealed class WorkbenchServer : IAsyncDisposable
         services.AddSingleton<Who>();
         services.AddSingleton<RecordingDesk>();
         services.AddSingleton<FoundMemory>();
+        services.AddSingleton<KeptNotices>();
+        services.AddSingleton<RecallRuns>();
     }
 
     private static void MapPages(WebApplication app)
@@ -112,6 +114,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         LookupEndpoints.Map(app);
         VerifyEndpoints.Map(app);
         LessonsEndpoints.Map(app);
+        RecallEndpoints.Map(app);
         WhoEndpoints.Map(app);
     }
 }

@@ -114,7 +114,7 @@ internal static class IssueCommand
                 Rules = rules,
                 Style = style,
                 PerItem = parsed.GetValue(PerItem),
-                Only = parsed.GetValue(Only),
+                Only = parsed.GetValue(Only) is { } kind ? [kind] : [],
                 For =
                 [
                     .. IssueDocuments
@@ -136,6 +136,12 @@ internal static class IssueCommand
     private static void Print(IssueResult result, string folder, bool quiet)
     {
         FindingsPrinter.Print(result.Inputs, quiet);
+        PrintIssued(result, folder, quiet);
+    }
+
+    /// <summary>What was issued and refused, without the findings on the records.</summary>
+    public static void PrintIssued(IssueResult result, string folder, bool quiet)
+    {
         foreach (var remark in result.Remarks.Concat(result.Unprintable))
             Console.Error.WriteLine(remark);
         if (!quiet)

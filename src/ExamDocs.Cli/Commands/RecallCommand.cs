@@ -5,6 +5,7 @@ using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Recalling;
 
 namespace ExamDocs.Cli.Commands;
 
@@ -16,16 +17,45 @@ internal static class RecallCommand
         Description = "A maker's safety notice as data, format examdocs-recall/1 (docs/recall.md).",
     };
 
+    private static readonly Option<DirectoryInfo?> Out = new("--out")
+    {
+        Description =
+            "Take everything that the notice names out of use: notices, labels and the record of the sweep go into this folder. Left out: "
+            + "nothing is changed.",
+        HelpName = "DIR",
+    };
+
+    private static readonly Option<string?> Examiner = new("--examiner")
+    {
+        Description = "With --out: name of the competent person who takes the items out of use, as the papers print it.",
+        HelpName = "NAME",
+    };
+
     private static readonly Option<bool> Json = new("--json") { Description = "Print every item as JSON, those not affected too." };
 
     public static Command Create()
     {
-        var command = new Command("recall", "Looks through the register for kit that a maker's safety notice names.") { Notice, Json };
-        command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
+        var command = new Command("recall", "Looks through the register for kit that a maker's safety notice names; takes it out of use.")
+        {
+            Notice,
+            Json,
+            Out,
+            Examiner,
+            CommonOptions.Letterhead,
+            CommonOptions.Rules,
+        };
+        ReadingOptions.AddTo(command);
+        SigningOptions.AddTo(command);
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(Out) is null != string.IsNullOrWhiteSpace(result.GetValue(Examiner)))
+                result.AddError("--out DIR and --examiner NAME go together: somebody has to take the items out of use");
+        });
+        command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
-    private static int Run(ParseResult parsed)
+    private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
         if (RegisterCommand.Existing(parsed) is not { } register)
             return ExitCode.Refused;
@@ -34,25 +64,66 @@ internal static class RecallCommand
             parsed.InvocationConfiguration.Error.WriteLine(fault);
         if (notice is null)
             return ExitCode.Refused;
-        var items = RecallItems.In(register.Place, notice, CommonOptions.Today());
+        if (parsed.GetValue(Out) is { } folder)
+            return await SweepAsync(parsed, register.Place, notice, folder, cancellation);
+        return Shown(parsed, notice, SweepRecall.Plan(register.Place, notice, CommonOptions.Today()));
+    }
+
+    private static async Task<int> SweepAsync(
+        ParseResult parsed,
+        string register,
+        SafetyNotice notice,
+        DirectoryInfo folder,
+        CancellationToken cancellation
+    )
+    {
+        if (CommonOptions.KnownRules(parsed) is not { } rules || CommonOptions.PrintStyle(parsed) is not { } style)
+            return ExitCode.Refused;
+        var result = await SweepRecall.RunAsync(
+            new SweepRequest
+            {
+                Notice = notice,
+                RegisterPath = register,
+                Today = CommonOptions.Today(),
+                OutFolder = folder.ToString(),
+                Examiner = new Person { Name = parsed.GetValue(Examiner)!.Trim() },
+                Rules = rules,
+                Style = style,
+            },
+            cancellation
+        );
+        var code = Shown(parsed, notice, result.Items);
+        if (result.Issued is { } issued)
+            IssueCommand.PrintIssued(issued with { Refused = [] }, folder.FullName, parsed.GetValue(CommonOptions.Quiet));
+        if (result.File is not null)
+            parsed.InvocationConfiguration.Error.WriteLine(
+                Screen.Say($"record of the sweep: {Path.Combine(folder.FullName, result.File)}")
+            );
+        return result.Issued?.Failure is null ? code : ExitCode.Stopped;
+    }
+
+    private static int Shown(ParseResult parsed, SafetyNotice notice, IReadOnlyList<PlannedItem> items)
+    {
         var output = parsed.InvocationConfiguration.Output;
         if (parsed.GetValue(Json))
             output.WriteLine(AsJson(notice, items));
         else
             Print(notice, items, output, parsed.GetValue(CommonOptions.Quiet));
-        return items.Any(i => i.Verdict is RecallVerdict.Affected) ? ExitCode.Findings
-            : items.Any(i => i.Verdict is RecallVerdict.CannotTell) ? ExitCode.CannotTell
+        return items.Any(i => i.Item.Verdict is RecallVerdict.Affected) ? ExitCode.Findings
+            : items.Any(i => i.Item.Verdict is RecallVerdict.CannotTell) ? ExitCode.CannotTell
             : ExitCode.Done;
     }
 
-    private static void Print(SafetyNotice notice, IReadOnlyList<RecalledItem> items, TextWriter output, bool quiet)
+    private static void Print(SafetyNotice notice, IReadOnlyList<PlannedItem> items, TextWriter output, bool quiet)
     {
         output.WriteLine($"{notice.Maker}, {notice.Reference}, {notice.On:uuuu'-'MM'-'dd}: {notice.Demands}");
-        foreach (var item in items.Where(i => !quiet || i.Verdict is not RecallVerdict.NotAffected))
-            output.WriteLine(Line(item));
-        int Count(RecallVerdict verdict) => items.Count(i => i.Verdict == verdict);
+        foreach (var item in items.Where(i => !quiet || i.Item.Verdict is not RecallVerdict.NotAffected))
+            output.WriteLine(Line(item.Item) + (item.Said is { } said ? $"\n    {Screen.Say(said)}" : ""));
+        int Count(RecallVerdict verdict) => items.Count(i => i.Item.Verdict == verdict);
         var (affected, open, not) = (Count(RecallVerdict.Affected), Count(RecallVerdict.CannotTell), Count(RecallVerdict.NotAffected));
         output.WriteLine(Screen.Say($"{affected} affected, {open} cannot be told, {not} not affected"));
+        var (withdraw, hold) = (items.Count(i => i.Action is SweepAction.Withdraw), items.Count(i => i.Action is SweepAction.Hold));
+        output.WriteLine(Screen.Say($"{withdraw} to withdraw, {hold} to hold"));
     }
 
     private static string Line(RecalledItem item)
@@ -73,7 +144,7 @@ internal static class RecallCommand
             _ => $"not affected",
         };
 
-    private static string AsJson(SafetyNotice notice, IReadOnlyList<RecalledItem> items) =>
+    private static string AsJson(SafetyNotice notice, IReadOnlyList<PlannedItem> items) =>
         JsonSerializer.Serialize(
             new
             {
@@ -83,18 +154,20 @@ internal static class RecallCommand
                 notice.On,
                 Items = items.Select(i => new
                 {
-                    i.Item.Id,
-                    i.OtherIds,
-                    i.Owner,
-                    i.Item.Maker,
-                    i.Item.Model,
-                    i.Item.PartNumber,
-                    i.Item.Serial,
-                    Manufactured = i.Item.Manufactured?.ToString(),
-                    i.Verdict,
-                    Reasons = i.Reasons.Select(r => r.Text),
-                    i.Standing,
-                    Why = i.Why?.Text,
+                    i.Item.Item.Id,
+                    i.Item.OtherIds,
+                    i.Item.Owner,
+                    i.Item.Item.Maker,
+                    i.Item.Item.Model,
+                    i.Item.Item.PartNumber,
+                    i.Item.Item.Serial,
+                    Manufactured = i.Item.Item.Manufactured?.ToString(),
+                    i.Item.Verdict,
+                    Reasons = i.Item.Reasons.Select(r => r.Text),
+                    i.Item.Standing,
+                    Why = i.Item.Why?.Text,
+                    i.Action,
+                    Said = i.Said?.Text,
                 }),
             },
             RuleJson.Options

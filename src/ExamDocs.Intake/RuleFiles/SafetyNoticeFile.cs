@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Intake.Binding;
@@ -25,9 +26,11 @@ internal sealed record SafetyNoticeFile
     public required IReadOnlyList<NamedKitFile> Affected { get; init; }
 
     /// <summary>What the schema cannot see: no such days, dates that end before they begin, check characters of no number.</summary>
+    [JsonIgnore]
     public IReadOnlyList<string> Faults =>
         [.. Affected.SelectMany((kit, n) => kit.Faults.Select(f => FormattableString.Invariant($"/affected/{n}/{f}")))];
 
+    [JsonIgnore]
     public SafetyNotice Notice =>
         new()
         {
@@ -60,6 +63,7 @@ internal sealed record NamedKitFile
 
     public MadeBetween? Manufactured { get; init; }
 
+    [JsonIgnore]
     public IEnumerable<string> Faults
     {
         get
@@ -76,6 +80,7 @@ internal sealed record NamedKitFile
         }
     }
 
+    [JsonIgnore]
     public NamedKit Kit =>
         new()
         {

@@ -25,7 +25,7 @@ public static class IssueDocuments
     public static async Task<IssueResult> RunAsync(IssueRequest request, CancellationToken cancellation = default)
     {
         IssuedInto.Require(request.OutFolder, request.RegisterPath, request.Today);
-        var read = ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
+        var read = request.Read ?? ReadVisits.From(request.Inputs, request.Rules, new VisitPhotos());
         if (CheckFirst(read, request) is { } nothing)
             return nothing;
         await using var run = RegisteredRun.Open(
@@ -73,7 +73,7 @@ public static class IssueDocuments
         CancellationToken cancellation
     )
     {
-        if (failure is null && request.Only is null)
+        if (failure is null && request.Only.Count == 0)
             await run.TakeBackAsync();
         var replaced = IssuedInto.Leave(run, request.OutFolder, refused);
         CheckpointBeside.Write(run.Register, request.OutFolder, request.Today, request.Style.Signer);

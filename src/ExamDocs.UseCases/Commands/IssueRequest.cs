@@ -38,12 +38,14 @@ public sealed record IssueRequest
     /// <summary>Whom folders ready to send are made for.</summary>
     public IReadOnlyList<SendTo> For { get; init; } = [];
 
-    /// <summary>Only documents of this kind; null for all that a visit calls for by itself.</summary>
-    public string? Only { get; init; }
+    /// <summary>Only documents of these kinds; empty for all that a visit calls for by itself.</summary>
+    public IReadOnlyList<string> Only { get; init; } = [];
+
+    /// <summary>Visits that are in memory already; null to read the inputs.</summary>
+    internal IReadOnlyList<ReadVisits>? Read { get; init; }
 
     /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
     public Browser? Browser { get; init; }
 
-    internal bool Wants(DocumentJob job) =>
-        Only is null ? !job.Type.IsOnRequest : string.Equals(job.Type.Kind, Only, StringComparison.Ordinal);
+    internal bool Wants(DocumentJob job) => Only.Count == 0 ? !job.Type.IsOnRequest : Only.Contains(job.Type.Kind, StringComparer.Ordinal);
 }

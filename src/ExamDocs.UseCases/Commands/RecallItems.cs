@@ -1,30 +1,13 @@
 using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
-using ExamDocs.UseCases.Company;
+using ExamDocs.UseCases.Recalling;
 using ExamDocs.UseCases.Registered;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Commands;
-
-/// <summary>An item of the register and what a safety notice says of it.</summary>
-/// <param name="Item">As recorded last.</param>
-/// <param name="Owner">Whose it is as the latest visit names it; null where not recorded.</param>
-/// <param name="OtherIds">Ids that it had in other records.</param>
-/// <param name="Verdict">Affected, not affected, or not to be told.</param>
-/// <param name="Reasons">Why.</param>
-/// <param name="Standing">How it stands today; null where no visit decided about it.</param>
-/// <param name="Why">Why it stands so, in a sentence; null where no visit decided about it.</param>
-public sealed record RecalledItem(
-    Item Item,
-    string? Owner,
-    IReadOnlyList<string> OtherIds,
-    RecallVerdict Verdict,
-    IReadOnlyList<Message> Reasons,
-    Standing? Standing,
-    Message? Why
-);
 
 /// <summary>Looks through a register for the kit that a maker's safety notice names.</summary>
 public static class RecallItems
@@ -44,18 +27,8 @@ public static class RecallItems
         return
         [
             .. sweep
-                .Things.Select(t => Of(t.Thing, t.Answer))
-                .Concat(
-                    sweep.Undecided.Select(u => new RecalledItem(
-                        u.Item.Item,
-                        u.Item.Owner,
-                        [],
-                        u.Answer.Verdict,
-                        u.Answer.Reasons,
-                        null,
-                        null
-                    ))
-                )
+                .Things.Select(t => Of(t.Thing, t.Answer) with { Alone = t.Alone })
+                .Concat(sweep.Undecided.Select(u => Of(u.Item, u.Answer)))
                 .OrderByDescending(i => i.Verdict)
                 .ThenBy(i => i.Owner, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(i => i.Item.Id, StringComparer.OrdinalIgnoreCase),
@@ -77,5 +50,21 @@ public static class RecallItems
             answer.Reasons,
             swept.Shown.Standing,
             swept.Shown.Why
-        );
+        )
+        {
+            LatestVisit = swept.Thing.Rows[0].Record.Visit,
+            Limits = LimitsOf(swept.Shown.Item, swept.Thing.Rows[0].Record),
+            History = swept.Shown.History,
+            IsWithdrawn = swept.Thing.Known.Withdrawals.Count > 0,
+        };
+
+    private static RecalledItem Of(UndecidedItem undecided, RecallAnswer answer) =>
+        new(undecided.Item, undecided.Owner, [], answer.Verdict, answer.Reasons, null, null)
+        {
+            LatestVisit = undecided.Record.Visit,
+            Limits = LimitsOf(undecided.Item, undecided.Record),
+        };
+
+    private static IReadOnlyList<MakersLimits> LimitsOf(Item item, ExaminationRecord record) =>
+        [.. record.Limits.Where(l => ThingOnRecord.IsOneMaker(l.Maker, item.Maker) && Folded.Same(l.Model, item.Model))];
 }

@@ -12,10 +12,13 @@ internal static class OwnJson
     /// <summary>Format of the list of what a register holds.</summary>
     public const string Register = "examdocs-register/1";
 
+    /// <summary>Format of the record of what a safety notice took out of use.</summary>
+    public const string RecallSweep = "examdocs-recall-sweep/1";
+
     /// <summary>Larger than any that we write, bytes, inclusive.</summary>
     private const long MostBytes = 1L << 30;
 
-    private static readonly string[] Kept = [Documents, Register, CheckpointFile.FormatName];
+    private static readonly string[] Kept = [Documents, Register, RecallSweep, CheckpointFile.FormatName];
 
     /// <summary>Whether a file is one that the program keeps in a folder, of whatever register.</summary>
     public static bool IsKept(string file)

@@ -95,19 +95,23 @@ internal sealed class IssueRuns(WorkbenchRequest request, Who who) : IAsyncDispo
                 _one.Release();
             }
         }
-        catch (OperationCanceledException)
-        {
-            run.Failure = "stopped as asked; what is out is whole, issue again to go on";
-        }
         catch (Exception e)
         {
             // Whatever it is, the page must not wait for ever.
-            if (e is not OutputRefusedException && !RunFailure.Is(e))
-                await Console.Error.WriteLineAsync(e.ToString());
-            run.Failure =
-                e is OutputRefusedException ? e.Message
-                : RunFailure.Is(e) ? RunFailure.Sentence(e)
-                : "the program made a mistake; what is out is whole, and the terminal shows what helps to mend it";
+            run.Failure = await FailureOfAsync(e);
         }
+    }
+
+    /// <summary>Why a run stopped, in a sentence for the page.</summary>
+    public static async Task<string> FailureOfAsync(Exception failure)
+    {
+        if (failure is OperationCanceledException)
+            return "stopped as asked; what is out is whole, issue again to go on";
+        if (failure is OutputRefusedException)
+            return failure.Message;
+        if (RunFailure.Is(failure))
+            return RunFailure.Sentence(failure);
+        await Console.Error.WriteLineAsync(failure.ToString());
+        return "the program made a mistake; what is out is whole, and the terminal shows what helps to mend it";
     }
 }

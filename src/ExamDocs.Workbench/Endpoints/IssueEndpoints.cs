@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.IO.Compression;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Reading;
 using ExamDocs.Workbench.Desk;
@@ -42,35 +41,11 @@ internal static class IssueEndpoints
         return Answer.SeeOther($"/visit/{id}");
     }
 
-    private static IResult Document(string id, string name, DeskFolder desk) => File(desk.Find(id)?.DocumentFolder, name);
+    private static IResult Document(string id, string name, DeskFolder desk) => Answer.PdfIn(desk.Find(id)?.DocumentFolder, name);
 
-    private static IResult Sheet(string id, string name, DeskFolder desk) => File(desk.Find(id)?.SheetFolder, name);
+    private static IResult Sheet(string id, string name, DeskFolder desk) => Answer.PdfIn(desk.Find(id)?.SheetFolder, name);
 
-    /// <summary>A file that lies in the folder itself: its name is compared with the names that are there, and never made a path.</summary>
-    private static IResult File(string? folder, string name) =>
-        folder is not null
-        && Directory.Exists(folder)
-        && Directory.EnumerateFiles(folder, "*.pdf").FirstOrDefault(f => string.Equals(Path.GetFileName(f), name, StringComparison.Ordinal))
-            is { } path
-            ? Answer.Pdf(path)
-            : TypedResults.NotFound();
-
-    private static IResult All(string id, DeskFolder desk)
-    {
-        if (desk.Find(id) is not { } visit || !Directory.Exists(visit.DocumentFolder))
-            return TypedResults.NotFound();
-        var files = Directory.EnumerateFiles(visit.DocumentFolder).Order(StringComparer.Ordinal).ToList();
-        return TypedResults.Stream(
-            async to =>
-            {
-                await using var zip = await ZipArchive.CreateAsync(to, ZipArchiveMode.Create, leaveOpen: true, entryNameEncoding: null);
-                foreach (var file in files)
-                    await zip.CreateEntryFromFileAsync(file, Path.GetFileName(file), CompressionLevel.NoCompression);
-            },
-            "application/zip",
-            "documents.zip"
-        );
-    }
+    private static IResult All(string id, DeskFolder desk) => Answer.Zip(desk.Find(id)?.DocumentFolder, "documents.zip");
 
     private static async Task<IResult> LabelsAsync(
         string id,

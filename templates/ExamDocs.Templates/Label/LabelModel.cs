@@ -118,7 +118,10 @@ public sealed class LabelModel
         get
         {
             var reasons = ShortReasons.Of(Item);
-            return IsHold ? [Words.WhyHold, .. reasons] : reasons;
+            if (!IsHold)
+                return reasons;
+            string[] noted = [.. ShortReasons.NotExamined(Item)];
+            return [.. noted, Words.WhyHold, .. reasons.Skip(noted.Length)];
         }
     }
 

@@ -16,7 +16,10 @@ public static class ShortReasons
     /// <summary>At least one reason, the weightiest first. A code that nothing else explains always has its reason here.</summary>
     public static IReadOnlyList<string> Of(DeterminedItem item)
     {
-        string[] found = Has(item, OfObservations) ? [.. Found(item)] : [];
+        string[] found =
+            Has(item, OfObservations) ? [.. Found(item)]
+            : item.Outcome is Outcome.Undetermined ? [.. NotExamined(item)]
+            : [];
         string[] others =
         [
             .. Weighing(item).Where(r => !IsSaid(r, found.Length > 0, item)).Select(r => Printed.Sentence(Phrases.Say(r.Said))),
@@ -36,6 +39,12 @@ public static class ShortReasons
             Printed.Criterion(observation.Criterion),
             Printed.Text(observation.Note ?? Phrases.State(observation.State ?? ObservedState.Defect))
         );
+
+    /// <summary>Why criteria were left unexamined, in the words of whoever left them.</summary>
+    public static IEnumerable<string> NotExamined(DeterminedItem item) =>
+        from observation in item.Examination?.Observations ?? []
+        where observation is { State: ObservedState.NotExamined, Note: not null }
+        select Printed.Of(Printed.Criterion(observation.Criterion), Printed.Text(observation.Note));
 
     private static bool IsSaid(Reason reason, bool found, DeterminedItem item) =>
         (found && OfObservations.Concat(OfDefects).Contains(reason.Code, StringComparer.Ordinal))

@@ -60,6 +60,32 @@ public sealed class RecallCommandTests : IDisposable
         Assert.Contains("there is no such file", (await _examdocs.RunAsync("recall", "none.json")).Err, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task With_out_it_is_taken_out_of_use_once_and_without_an_examiner_not_at_all()
+    {
+        var item = await ImportAsync();
+        var (maker, serial) = ((string)item["maker"]!, (string)item["serial"]!);
+        Assert.Contains("1 to withdraw, 0 to hold", (await RecallAsync(maker, serial)).Out, StringComparison.Ordinal);
+        var unsigned = await RecallAsync(maker, serial, "--out", "papers");
+        Assert.Equal(2, unsigned.ExitCode);
+        Assert.Contains("--examiner", unsigned.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain(_examdocs.Files(), f => f.StartsWith("papers", StringComparison.Ordinal));
+
+        var run = await RecallAsync(maker, serial, "--out", "papers", "--examiner", "Ada Fenn");
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("2 documents in", run.Out, StringComparison.Ordinal);
+        Assert.Contains("record of the sweep: ", run.Err, StringComparison.Ordinal);
+        var files = _examdocs.Files();
+        var record = Assert.Single(files, f => Path.GetFileName(f).StartsWith("recall-", StringComparison.Ordinal));
+        Assert.Equal(2, (await _examdocs.RunAsync("check", "visit.json", "--json", record, "--replace")).ExitCode);
+        Assert.Contains("DO NOT USE", (await _examdocs.RunAsync("find", (string)item["id"]!)).Out, StringComparison.Ordinal);
+
+        var again = await RecallAsync(maker, serial, "--out", "papers", "--examiner", "Ada Fenn");
+        Assert.Contains("0 to withdraw, 0 to hold", again.Out, StringComparison.Ordinal);
+        Assert.Contains("withdrawn by the sweep of", again.Out, StringComparison.Ordinal);
+        Assert.Equal(files, _examdocs.Files());
+    }
+
     private async Task<Run> RecallAsync(string maker, string serial, params string[] more)
     {
         var notice = new JsonObject

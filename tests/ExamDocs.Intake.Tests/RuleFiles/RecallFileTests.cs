@@ -37,6 +37,28 @@ public sealed class RecallFileTests
         Assert.Empty(Read(page.Split("```json")[1].Split("```")[0]).Faults);
     }
 
+    [Fact]
+    public void Written_and_read_again_a_notice_is_the_same()
+    {
+        const string All = """
+            {"format":"examdocs-recall/1","maker":"Wenderby Harness","alsoCalled":["Wenderby"],"reference":"R","on":"2026-06-01",
+             "demands":"Take it out.","readAt":"letter","affected":[
+              {"models":["M"],"partNumbers":["P"],"serialRanges":[{"from":"A1","to":"A9"},{"to":"B9"}],"serialPatterns":["X#*"],
+               "serials":["S"],"checkCharacters":1,"batches":["B"],"manufactured":{"from":"2024-02","to":"2024"}},
+              {"manufactured":{"from":"2024-02-29"}}]}
+            """;
+        foreach (var file in new[] { All, Example })
+        {
+            var written = SafetyNoticeWriter.Write(Read(file).Value!);
+            Assert.True(JsonNode.DeepEquals(JsonNode.Parse(file), written), written.ToJsonString());
+            Assert.Empty(Read(written.ToJsonString()).Faults);
+        }
+        // Whatever a notice can say is in the sample.
+        Assert.All(Read(All).Value!.Affected.Take(1), kit =>
+            Assert.All(typeof(NamedKit).GetProperties(), member => Assert.NotEqual(member.GetValue(new NamedKit()), member.GetValue(kit)))
+        );
+    }
+
     public static TheoryData<string, string, string> Faulty { get; } =
         new()
         {

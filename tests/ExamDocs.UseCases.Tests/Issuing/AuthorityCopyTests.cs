@@ -90,7 +90,7 @@ public sealed class AuthorityCopyTests
             workspace.Request(input) with
             {
                 PerItem = true,
-                Only = "report",
+                Only = ["report"],
             },
             TestContext.Current.CancellationToken
         );
@@ -108,7 +108,7 @@ public sealed class AuthorityCopyTests
         var result = await IssueDocuments.RunAsync(
             workspace.Request(workspace.Write(record)) with
             {
-                Only = "report",
+                Only = ["report"],
             },
             TestContext.Current.CancellationToken
         );
@@ -129,7 +129,7 @@ public sealed class AuthorityCopyTests
         var result = await IssueDocuments.RunAsync(
             workspace.Request(workspace.Write(record)) with
             {
-                Only = "report",
+                Only = ["report"],
             },
             TestContext.Current.CancellationToken
         );

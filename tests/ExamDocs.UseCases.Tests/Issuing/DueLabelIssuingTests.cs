@@ -63,7 +63,7 @@ public sealed class DueLabelIssuingTests(ExampleIssued example)
     public async Task Words_too_small_for_the_distance_are_a_remark()
     {
         using var workspace = new Workspace();
-        var request = workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with { Only = "quarantine-label" };
+        var request = workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with { Only = ["quarantine-label"] };
         var near = await IssueDocuments.RunAsync(request, TestContext.Current.CancellationToken);
         var far = await IssueDocuments.RunAsync(
             request with

@@ -60,7 +60,7 @@ public sealed class ExampleIssued : IDisposable
     public ExampleIssued()
     {
         _result = new(() => Issued(_schedule.Request(Input(_schedule, OfEachKind))));
-        _resultPerItem = new(() => Issued(_perItem.Request(Input(_perItem, Alone)) with { PerItem = true, Only = "report" }));
+        _resultPerItem = new(() => Issued(_perItem.Request(Input(_perItem, Alone)) with { PerItem = true, Only = ["report"] }));
     }
 
     internal IssueResult Result => _result.Value;

@@ -60,14 +60,14 @@ public sealed class IssuedOnceTests
         var json = await IssueDocuments.RunAsync(
             workspace.Request(Workspace.ExampleJson) with
             {
-                Only = "quarantine-label",
+                Only = ["quarantine-label"],
             },
             TestContext.Current.CancellationToken
         );
         var workbook = await IssueDocuments.RunAsync(
             workspace.Request(Workspace.ExampleWorkbook) with
             {
-                Only = "quarantine-label",
+                Only = ["quarantine-label"],
             },
             TestContext.Current.CancellationToken
         );

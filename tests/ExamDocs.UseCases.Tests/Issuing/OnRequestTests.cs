@@ -18,7 +18,7 @@ public sealed class OnRequestTests
             var result = await IssueDocuments.RunAsync(
                 workspace.Request(input) with
                 {
-                    Only = kind,
+                    Only = [kind],
                 },
                 TestContext.Current.CancellationToken
             );
@@ -27,7 +27,7 @@ public sealed class OnRequestTests
         }
         var evidence = Assert.Single(
             (
-                await IssueDocuments.RunAsync(workspace.Request(input) with { Only = "evidence" }, TestContext.Current.CancellationToken)
+                await IssueDocuments.RunAsync(workspace.Request(input) with { Only = ["evidence"] }, TestContext.Current.CancellationToken)
             ).Documents
         );
         Assert.Equal('F', evidence.Document.Number[0]);
@@ -50,13 +50,13 @@ public sealed class OnRequestTests
         var input = workspace.Write(Workspace.Example().Only("CON-01", "CON-07", "PUL-02"));
         var evidence = Assert.Single(
             (
-                await IssueDocuments.RunAsync(workspace.Request(input) with { Only = "evidence" }, TestContext.Current.CancellationToken)
+                await IssueDocuments.RunAsync(workspace.Request(input) with { Only = ["evidence"] }, TestContext.Current.CancellationToken)
             ).Documents
         );
         // Undetermined items, which no report may have, are in it.
         Assert.Equal(["CON-01", "CON-07", "PUL-02"], evidence.Document.Items);
         var reports = (
-            await IssueDocuments.RunAsync(workspace.Request(input) with { Only = "report" }, TestContext.Current.CancellationToken)
+            await IssueDocuments.RunAsync(workspace.Request(input) with { Only = ["report"] }, TestContext.Current.CancellationToken)
         ).Documents;
         Assert.All(reports, r =>
             Assert.Contains(
@@ -87,7 +87,7 @@ public sealed class OnRequestTests
         var result = await IssueDocuments.RunAsync(
             workspace.Request(workspace.Write(record)) with
             {
-                Only = "record",
+                Only = ["record"],
             },
             TestContext.Current.CancellationToken
         );
@@ -107,7 +107,7 @@ public sealed class OnRequestTests
         var result = await IssueDocuments.RunAsync(
             workspace.Request(workspace.Write(record)) with
             {
-                Only = "check-sheet",
+                Only = ["check-sheet"],
             },
             TestContext.Current.CancellationToken
         );

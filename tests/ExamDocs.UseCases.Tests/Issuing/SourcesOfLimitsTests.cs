@@ -25,7 +25,7 @@ public sealed class SourcesOfLimitsTests
         var result = await IssueDocuments.RunAsync(
             workspace.Request(workspace.Write(record)) with
             {
-                Only = kind,
+                Only = [kind],
             },
             TestContext.Current.CancellationToken
         );

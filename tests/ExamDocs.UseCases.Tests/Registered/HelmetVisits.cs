@@ -48,7 +48,7 @@ internal sealed class HelmetVisits : IDisposable
 
     public static IssueRequest PerItem(IssueRequest request) => request with { PerItem = true };
 
-    public static IssueRequest Reports(IssueRequest request) => request with { Only = "report" };
+    public static IssueRequest Reports(IssueRequest request) => request with { Only = ["report"] };
 
     public static IssueRequest ReportsPerItem(IssueRequest request) => PerItem(Reports(request));
 

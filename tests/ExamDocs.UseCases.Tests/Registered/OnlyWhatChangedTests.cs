@@ -138,7 +138,7 @@ public sealed class OnlyWhatChangedTests : IDisposable
         (next["visit"]!["reference"], next["visit"]!["examinedOn"], next["visit"]!["reportedOn"]) = ("V-9", "2026-11-02", "2026-11-02");
         next.ExaminationOf(Connector).Remove("examinedOn");
         var label = first.Documents.Single(d => d.Kind is "quarantine-label").Number;
-        var later = await _visits.IssueAsync(next, r => r with { Only = "quarantine-label", Today = new(2026, 11, 2) });
+        var later = await _visits.IssueAsync(next, r => r with { Only = ["quarantine-label"], Today = new(2026, 11, 2) });
         Assert.Contains(later.Inputs[0].Visit!.Items.Single().Reasons, r =>
             r.Code is "W10" && r.Text.Contains(label, StringComparison.Ordinal)
         );
@@ -147,8 +147,8 @@ public sealed class OnlyWhatChangedTests : IDisposable
     [Fact]
     public async Task A_label_that_stayed_through_a_correction_ends_with_a_later_withdrawal()
     {
-        var first = await _visits.IssueAsync(Visit(), r => r with { Only = "due-label" });
-        await _visits.IssueAsync(SerialOfTwo(), r => r with { Only = "due-label" });
+        var first = await _visits.IssueAsync(Visit(), r => r with { Only = ["due-label"] });
+        await _visits.IssueAsync(SerialOfTwo(), r => r with { Only = ["due-label"] });
         var next = Visit().Only(One);
         (next["visit"]!["reference"], next["visit"]!["examinedOn"], next["visit"]!["reportedOn"]) = ("V-9", "2026-11-02", "2026-11-02");
         var examination = next.ExaminationOf(One);

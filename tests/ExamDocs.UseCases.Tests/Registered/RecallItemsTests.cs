@@ -1,6 +1,7 @@
 using ExamDocs.Core.Recalls;
 using ExamDocs.Core.Regimes;
 using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Recalling;
 using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
 using ExamDocs.UseCases.Tests.Issuing;
 using NodaTime;

@@ -68,7 +68,7 @@ internal sealed class Visits : IDisposable
             _workspace.Request(File(record)) with
             {
                 Today = Today,
-                Only = only,
+                Only = only is null ? [] : [only],
                 Reason = reason,
             },
             TestContext.Current.CancellationToken

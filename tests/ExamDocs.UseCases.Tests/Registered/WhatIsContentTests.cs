@@ -42,7 +42,7 @@ public sealed class WhatIsContentTests : IDisposable
             r =>
                 r with
                 {
-                    Only = "report",
+                    Only = ["report"],
                     Style = new PrintStyle { Signer = new DocumentSigner(TestAuthority.One.Key(TestAuthority.One.Certificate(name))) },
                 };
         var plain = (await _visits.IssueAsync(Visit(), Reports)).Documents[0];
@@ -60,7 +60,7 @@ public sealed class WhatIsContentTests : IDisposable
             r =>
                 PerItem(r) with
                 {
-                    Only = "report",
+                    Only = ["report"],
                     Style = new PrintStyle { Language = language },
                 };
         var english = await _visits.IssueAsync(Visit(), In(Language.English));

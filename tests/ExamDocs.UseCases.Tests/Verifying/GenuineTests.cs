@@ -34,7 +34,7 @@ public sealed class GenuineTests(IssuedForVerifying issued)
         List<string> all = [];
         foreach (var only in (string?[])[null, "record", "check-sheet"])
             all.AddRange(
-                (await IssueDocuments.RunAsync(request with { Only = only }, TestContext.Current.CancellationToken))
+                (await IssueDocuments.RunAsync(request with { Only = only is null ? [] : [only] }, TestContext.Current.CancellationToken))
                     .Documents.Take(only is null ? 99 : 1)
                     .Select(workspace.FileOf)
             );

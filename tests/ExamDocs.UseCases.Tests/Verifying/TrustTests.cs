@@ -162,7 +162,7 @@ public sealed class TrustTests
     {
         var request = workspace.Request(workspace.Write(Workspace.Example().Only("CON-07"))) with
         {
-            Only = "quarantine-label",
+            Only = ["quarantine-label"],
             Style = new PrintStyle { Signer = new DocumentSigner(TestAuthority.One.Key(certificate)) },
         };
         return workspace.FileOf(Assert.Single((await IssueDocuments.RunAsync(request, TestContext.Current.CancellationToken)).Documents));

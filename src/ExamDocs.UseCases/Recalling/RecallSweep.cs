@@ -3,7 +3,7 @@ using ExamDocs.Core.Identity;
 using ExamDocs.Core.Recalls;
 using ExamDocs.UseCases.Registered;
 
-namespace ExamDocs.UseCases.Company;
+namespace ExamDocs.UseCases.Recalling;
 
 /// <summary>
 /// What a safety notice says of the items of a register: each is no better than what is fitted to it, and open where it may be another
@@ -13,6 +13,7 @@ internal sealed class RecallSweep
 {
     private readonly IReadOnlyList<SweptThing> _things;
     private readonly RecallAnswer[] _answers;
+    private readonly IReadOnlyList<RecallVerdict> _alone;
     private readonly ILookup<string, int> _byId;
     private readonly Dictionary<ThingOnRecord, int> _places;
     private readonly IReadOnlyList<(UndecidedItem Item, RecallAnswer Answer)> _undecided;
@@ -23,6 +24,7 @@ internal sealed class RecallSweep
     public RecallSweep(SafetyNotice notice, IReadOnlyList<SweptThing> things, IReadOnlyList<UndecidedItem> undecided)
     {
         (_things, _answers) = (things, [.. things.Select(t => RecallCheck.Of(notice, t.Rows))]);
+        _alone = [.. _answers.Select(a => a.Verdict)];
         _undecided = [.. undecided.Select(u => (u, RecallCheck.Of(notice, [u.Item])))];
         _places = things.Index().ToDictionary(t => t.Item.Thing, t => t.Index);
         _byId = things
@@ -35,7 +37,8 @@ internal sealed class RecallSweep
         AddPartsAndLikes();
     }
 
-    public IEnumerable<(SweptThing Thing, RecallAnswer Answer)> Things => _things.Zip(_answers);
+    /// <summary>Each item, what is said of it, and what is said of it by its own markings.</summary>
+    public IEnumerable<(SweptThing Thing, RecallAnswer Answer, RecallVerdict Alone)> Things => _things.Zip(_answers, _alone);
 
     public IEnumerable<(UndecidedItem Item, RecallAnswer Answer)> Undecided => _undecided;
 
