@@ -1,3 +1,4 @@
+using ExamDocs.Templates.AuditPack;
 using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
@@ -47,6 +48,14 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
 
     public Task<string> HtmlAsync(LessonsModel model) => RenderAsync(LessonsDocument.Of(model));
+
+    /// <summary>The pages of an audit pack's reading copy before the documents, those behind them, and the index for a browser.</summary>
+    public async Task<(string Front, string Back, string Index)> HtmlAsync(PackModel model) =>
+        (
+            await RenderAsync(PackFront.Of(model)),
+            await RenderAsync(PackBack.Of(model)),
+            await RenderAsync(PackIndexPage.Of(model))
+        );
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 
