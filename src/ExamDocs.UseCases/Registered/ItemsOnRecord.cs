@@ -164,7 +164,11 @@ internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcom
     /// <summary>Whom it is hired from, else the employer.</summary>
     public string? Owner => Record.Visit.HiredFrom?.Name ?? Record.Visit.Employer?.Name;
 
-    public string? Premises => Record.Visit.Premises is { } at ? Named(at.Name) ?? Named(at.Address) : null;
+    public string? Premises => PremisesOf(Record);
+
+    /// <summary>Name of the premises of a visit, else their address; null where not recorded.</summary>
+    public static string? PremisesOf(ExaminationRecord record) =>
+        record.Visit.Premises is { } at ? Named(at.Name) ?? Named(at.Address) : null;
 
     public LocalDate Day => Outcome.ExaminedOn ?? Visit.ExaminedOn ?? LocalDate.MinIsoValue;
 

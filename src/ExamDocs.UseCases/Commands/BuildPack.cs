@@ -1,0 +1,163 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.ReadingBack;
+using ExamDocs.Documents.ReadingCopies;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Register;
+using ExamDocs.Templates.AuditPack;
+using ExamDocs.UseCases.Company.Packing;
+using ExamDocs.UseCases.Issuing;
+using ExamDocs.UseCases.Outputs;
+using ExamDocs.UseCases.Reading;
+
+namespace ExamDocs.UseCases.Commands;
+
+/// <summary>What the user asks of an audit pack.</summary>
+/// <param name="Place">The register.</param>
+/// <param name="Asked">What it is to show.</param>
+/// <param name="OutFile">The ZIP to write, as the user typed it.</param>
+public sealed record PackRequest(string Place, PackQuestion Asked, string OutFile)
+{
+    /// <summary>A folder of PDFs and pictures to enclose; null for none.</summary>
+    public string? EvidenceFolder { get; init; }
+
+    /// <summary>What may be written over.</summary>
+    public OutputGuard Outputs { get; init; } = OutputGuard.NewFilesOnly;
+
+    /// <summary>How the pages are printed.</summary>
+    public PrintStyle Style { get; init; } = new();
+
+    /// <summary>A browser that is open already and stays open, for a program that runs on; null to start one for this run.</summary>
+    public Browser? Browser { get; init; }
+
+    /// <summary>Told how many of how many steps are done; null for nobody.</summary>
+    public Action<int, int>? Progress { get; init; }
+
+    /// <summary>The PDF beside the ZIP.</summary>
+    public string CopyFile => Path.Combine(Path.GetDirectoryName(OutFile) ?? "", $"{Path.GetFileNameWithoutExtension(OutFile)}-reading-copy.pdf");
+}
+
+/// <summary>What was written, or why nothing was.</summary>
+/// <param name="Contents">What is in the pack; null where none was built.</param>
+/// <param name="Remarks">What the user should know of what was written, a sentence each.</param>
+/// <param name="Refused">Why nothing was written; null where something was.</param>
+/// <param name="Failure">Why disk or browser stopped the run; null where nothing did.</param>
+public sealed record PackResult(PackContents? Contents, IReadOnlyList<Message> Remarks, Message? Refused, string? Failure)
+{
+    /// <summary>Whether the reading copy was written as well.</summary>
+    public bool HasCopy { get; init; }
+}
+
+/// <summary>
+/// Builds an audit pack: one ZIP with everything as it was issued and a list of what is missing, and beside it one PDF to read. It decides
+/// nothing; neither file is numbered, and no register knows them.
+/// </summary>
+public static class BuildPack
+{
+    /// <exception cref="OutputRefusedException">A file may not be written there.</exception>
+    /// <exception cref="IOException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled; no file was written.</exception>
+    /// <exception cref="Register.Model.RegisterAlteredException">What is stored differs from the log.</exception>
+    public static async Task<PackResult> RunAsync(PackRequest request, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var outputs = request.Outputs.For([request.EvidenceFolder], request.Place);
+        outputs.Require(request.OutFile, request.CopyFile);
+        var (files, leftOut, refused) = EvidenceFolder.Read(request.EvidenceFolder);
+        if (refused is not null)
+            return new(null, [], refused, null);
+        using var register = DocumentRegister.OpenToRead(request.Place, request.Asked.Today);
+        var check = CheckRegister.Run(register, [], request.Asked.Rules);
+        var (pack, why) = new GatherPack(register, request.Asked, check).From(files);
+        if (pack is null)
+            return new(null, leftOut, why, null);
+        try
+        {
+            return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, cancellation);
+        }
+        catch (PrintException e)
+        {
+            return new(null, leftOut, null, RunFailure.Sentence(e));
+        }
+    }
+
+    private static async Task<PackResult> WriteAsync(
+        PackRequest request,
+        DocumentRegister register,
+        GatheredPack pack,
+        IReadOnlyList<Message> leftOut,
+        CancellationToken cancellation
+    )
+    {
+        var copy = new PackReadingCopy(pack, request.Asked, register);
+        var paged = copy.Paged(cancellation);
+        var (front, back, index) = await PagesAsync(request, paged);
+        var (first, last) = await PrintedAsync(request, front, back, cancellation);
+        var bag = new PackBag(pack, request.Asked, register, index);
+        var steps = new Steps((2 * pack.Enclosed.Count) + pack.Evidence.Count + 2, request.Progress);
+        void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, steps.Next, cancellation));
+        if (first is null || last is null)
+        {
+            WriteBag();
+            return new(paged, [.. leftOut, $"no reading copy was written: not all of its own pages can be printed with the fonts here"], null, null);
+        }
+        // Neither file gets its name before both are whole.
+        request.Outputs.WriteStream(
+            request.CopyFile,
+            to =>
+            {
+                copy.Write(to, paged, first, last, steps.Next, cancellation);
+                WriteBag();
+            }
+        );
+        return new(paged, [.. leftOut, .. NotInCopy(paged)], null, null) { HasCopy = true };
+    }
+
+    private static IEnumerable<Message> NotInCopy(PackContents pack) =>
+        pack
+            .Documents.Where(d => d.Page is null)
+            .Select(d => d.Number)
+            .Concat(pack.Evidence.Where(e => e.Page is null).Select(e => e.Name))
+            .Select(name => (Message)$"{name} is in the ZIP and not in the reading copy: its pages cannot be put together with others");
+
+    private static async Task<(string Front, string Back, string Index)> PagesAsync(PackRequest request, PackContents paged)
+    {
+        var model = new PackModel(paged, ReadingCopy.LinkStart, request.Style.Letterhead, ProgramVersion.Current);
+        await using var renderer = new DocumentRenderer();
+        return await request.Asked.Language.InAsync(() => renderer.HtmlAsync(model));
+    }
+
+    /// <returns>Null for pages that cannot be printed whole.</returns>
+    private static async Task<(byte[]? Front, byte[]? Back)> PrintedAsync(
+        PackRequest request,
+        string front,
+        string back,
+        CancellationToken cancellation
+    )
+    {
+        var own = request.Browser is null ? await Browser.StartAsync() : null;
+        try
+        {
+            return (await WholeAsync(front), await WholeAsync(back));
+        }
+        finally
+        {
+            if (own is not null)
+                await own.DisposeAsync();
+        }
+
+        async Task<byte[]?> WholeAsync(string html)
+        {
+            var printed = await (request.Browser ?? own!).PrintAsync(html, cancellation);
+            return MissingGlyphs.In(html, printed).Count > 0 || FaithfulPrint.Faults(html, printed).Count > 0 ? null : printed;
+        }
+    }
+
+    /// <summary>Counts what is done.</summary>
+    private sealed class Steps(int all, Action<int, int>? told)
+    {
+        private int _done;
+
+        public void Next() => told?.Invoke(++_done, all);
+    }
+}
