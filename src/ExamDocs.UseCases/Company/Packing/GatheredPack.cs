@@ -38,9 +38,9 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
         var items = new ItemsOnRecord(register, asked.AsOf, then: _then);
         var things = new PackedThings(items, _then, asked);
         if (things.NotFound.Count > 0)
-            return (null, $"no item {string.Join(", ", things.NotFound)} of {asked.Employer} is on record by {asked.AsOf}");
+            return (null, $"no item '{string.Join(", ", things.NotFound)}' of '{asked.Employer}' is on record by {asked.AsOf}");
         if (things.Decided.Count == 0 && things.Undecided.Count == 0)
-            return (null, $"no kit of {asked.Employer} is on record by {asked.AsOf}");
+            return (null, $"no kit of '{asked.Employer}' is on record by {asked.AsOf}");
         var enclosed = Enclosed(things);
         var examiners = PackedExaminer.Of(things.Decided);
         var files = Matched(evidence, new EvidenceMatch(examiners, things.Decided));
