@@ -22,7 +22,7 @@ public sealed class ReadingCopyTests(SharedBrowser browser)
                 + "<a href=\"https://example.org/\">elsewhere</a></p><h2 style=\"break-before: page\">Second</h2>"
         );
         byte[] copy = Written(
-            new("front", null, [], 2, () => front) { IsFront = true },
+            new CopyPart("front", null, [], 2, () => front) { IsFront = true },
             Part("A", "first of A", "second of A"),
             Part("B \u00E9", "only of B")
         );

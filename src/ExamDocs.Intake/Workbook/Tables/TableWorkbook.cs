@@ -30,7 +30,7 @@ public static class TableWorkbook
         using var whole = new MemoryStream();
         workbook.SaveAs(whole);
         PrintTitles.Fix(whole);
-        FixedTimes.Set(whole);
+        FixedParts.Set(whole);
         return whole.ToArray();
     }
 

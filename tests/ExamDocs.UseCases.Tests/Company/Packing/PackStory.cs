@@ -21,6 +21,7 @@ internal sealed class PackStory : IDisposable
 
     private readonly Workspace _workspace = new();
     private int _files;
+    private int _jobs;
 
     public string Register => _workspace.Register;
 
@@ -52,7 +53,7 @@ internal sealed class PackStory : IDisposable
         using var register = DocumentRegister.Open(Register, Day(day));
         var letter = char.ToUpperInvariant(kind[0]);
         var pending = register.Take(
-            new DocumentRequest(letter, Day(day).Year, kind, $"{kind} {visit} {string.Join(' ', items)} {day}", items, folder)
+            new DocumentRequest(letter, Day(day).Year, kind, FormattableString.Invariant($"job {++_jobs}"), items, folder)
             {
                 Visit = visit,
                 Language = "en",
