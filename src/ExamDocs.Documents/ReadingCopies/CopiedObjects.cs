@@ -19,11 +19,14 @@ internal sealed class CopiedObjects(PdfSource source, StreamedPdf target, Dictio
     private readonly Queue<int> _open = [];
 
     /// <summary>The entries of a page that draw it, with all that they refer to copied.</summary>
-    public string Page(PdfPage page)
+    public string Page(PdfPage page) => Entries(page, OfPages);
+
+    /// <summary>Some entries of a page, with all that they refer to copied.</summary>
+    public string Entries(PdfPage page, params IEnumerable<string> names)
     {
         var dictionary = source.Object(page.Number).Dictionary();
         var entries = string.Concat(
-            OfPages
+            names
                 .Select(name => (Name: name, Value: dictionary.Find(name)))
                 .Where(e => e.Value is not null)
                 .Select(e => $"/{e.Name} {System.Text.Encoding.Latin1.GetString(Renumbered(e.Value!.Value))}\n")

@@ -13,6 +13,9 @@ public sealed record CopyPart(string Key, string? Title, IReadOnlyList<string> A
     /// <summary>Its pages are numbered apart, in Roman figures: it comes before what is numbered.</summary>
     public bool IsFront { get; init; }
 
+    /// <summary>What else is on its first page: keys and titles, each with a bookmark and links of its own.</summary>
+    public IReadOnlyList<(string Key, string Title)> Also { get; init; } = [];
+
     /// <summary>How many pages a file has, if they can go into a reading copy as it is; null where they cannot.</summary>
     public static int? PagesOf(byte[] pdf)
     {

@@ -57,9 +57,7 @@ internal static class Outline
         if (entry.Word("Dest") is not { } target || !target.StartsWith('['))
             return null;
         var end = target.IndexOf('R', StringComparison.Ordinal);
-        return end > 0
-            && PdfNumber.Reference(StreamedPdf.Latin(target[1..(end + 1)])) is { } page
-            && pages.TryGetValue(page, out var now)
+        return end > 0 && PdfNumber.Reference(StreamedPdf.Latin(target[1..(end + 1)])) is { } page && pages.TryGetValue(page, out var now)
             ? $"[{StreamedPdf.Reference(now)}{target[(end + 1)..]}"
             : null;
     }

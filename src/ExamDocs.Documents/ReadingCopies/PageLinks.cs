@@ -21,7 +21,8 @@ internal static class PageLinks
 
     private static string? Key(PdfSource source, PdfDictionary note)
     {
-        var action = note.Reference("A") is { } number ? source.Object(number).Dictionary()
+        var action =
+            note.Reference("A") is { } number ? source.Object(number).Dictionary()
             : note.Find("A") is { } within ? PdfDictionary.Read(within)
             : null;
         if (action?.Find("URI") is not { } uri)

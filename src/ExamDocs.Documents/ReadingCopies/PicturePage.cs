@@ -30,9 +30,7 @@ public static class PicturePage
             .. jpeg.Span,
             .. "\nendstream"u8,
         ]);
-        var draw = FormattableString.Invariant(
-            $"q {w:0.##} 0 0 {h:0.##} {(Width - w) / 2:0.##} {(Height - h) / 2:0.##} cm /P Do Q"
-        );
+        var draw = FormattableString.Invariant($"q {w:0.##} 0 0 {h:0.##} {(Width - w) / 2:0.##} {(Height - h) / 2:0.##} cm /P Do Q");
         var content = pdf.Add(FormattableString.Invariant($"<</Length {draw.Length}>>\nstream\n{draw}\nendstream"));
         var (page, pages) = (pdf.Reserve(), pdf.Reserve());
         pdf.Put(

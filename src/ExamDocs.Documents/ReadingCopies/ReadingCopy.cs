@@ -51,7 +51,10 @@ public sealed class ReadingCopy : IDisposable
         using var copy = new ReadingCopy(to, facts);
         // Known before anything is written: pages in front link to those behind.
         var pages = parts.Select(p => Enumerable.Range(0, p.Pages).Select(_ => copy._pdf.Reserve()).ToList()).ToList();
-        var links = parts.Zip(pages).ToDictionary(p => p.First.Key, p => p.Second[0], StringComparer.Ordinal);
+        var links = parts
+            .Zip(pages)
+            .SelectMany(p => p.First.Also.Select(a => a.Key).Prepend(p.First.Key).Select(key => (Key: key, Page: p.Second[0])))
+            .ToDictionary(l => l.Key, l => l.Page, StringComparer.Ordinal);
         var front = parts.Where(p => p.IsFront).Sum(p => p.Pages);
         for (var (n, from) = (0, 0); n < parts.Count; from += parts[n].Pages, n++)
         {
@@ -79,19 +82,17 @@ public sealed class ReadingCopy : IDisposable
                 .Select(link => _pdf.Add(link))
                 .Concat(PageMark.Add(_pdf, page.Box(), _font, _facts.Mark(label(n))) is { } mark ? [mark] : []);
             var annotations = string.Join(' ', notes.Select(StreamedPdf.Reference));
-            _pdf.Put(
-                numbers[n],
-                $"<</Type /Page\n/Parent {StreamedPdf.Reference(_root)}\n{objects.Page(page)}/Annots [{annotations}]>>"
-            );
+            _pdf.Put(numbers[n], $"<</Type /Page\n/Parent {StreamedPdf.Reference(_root)}\n{objects.Page(page)}/Annots [{annotations}]>>");
         }
         Mark(part, source, pages, numbers);
     }
 
     private void Mark(CopyPart part, PdfSource source, IReadOnlyList<PdfPage> pages, IReadOnlyList<int> numbers)
     {
-        if (part.Title is { } title)
-            Outline.Add(_bookmarks, part.Above, new Bookmark(title, $"[{StreamedPdf.Reference(numbers[0])} /Fit]"));
-        else
+        var target = $"[{StreamedPdf.Reference(numbers[0])} /Fit]";
+        foreach (var title in part.Also.Select(a => a.Title).Prepend(part.Title).OfType<string>())
+            Outline.Add(_bookmarks, part.Above, new Bookmark(title, target));
+        if (part.Title is null)
             _bookmarks.AddRange(Outline.Of(source, pages.Zip(numbers).ToDictionary(p => p.First.Number, p => p.Second)));
     }
 
@@ -118,7 +119,19 @@ public sealed class ReadingCopy : IDisposable
     {
         (int Value, string Figures)[] figures =
         [
-            (1000, "m"), (900, "cm"), (500, "d"), (400, "cd"), (100, "c"), (90, "xc"), (50, "l"), (40, "xl"), (10, "x"), (9, "ix"), (5, "v"), (4, "iv"), (1, "i"),
+            (1000, "m"),
+            (900, "cm"),
+            (500, "d"),
+            (400, "cd"),
+            (100, "c"),
+            (90, "xc"),
+            (50, "l"),
+            (40, "xl"),
+            (10, "x"),
+            (9, "ix"),
+            (5, "v"),
+            (4, "iv"),
+            (1, "i"),
         ];
         var roman = "";
         foreach (var (value, letters) in figures)

@@ -51,11 +51,7 @@ public sealed class DocumentRenderer : IAsyncDisposable
 
     /// <summary>The pages of an audit pack's reading copy before the documents, those behind them, and the index for a browser.</summary>
     public async Task<(string Front, string Back, string Index)> HtmlAsync(PackModel model) =>
-        (
-            await RenderAsync(PackFront.Of(model)),
-            await RenderAsync(PackBack.Of(model)),
-            await RenderAsync(PackIndexPage.Of(model))
-        );
+        (await RenderAsync(PackFront.Of(model)), await RenderAsync(PackBack.Of(model)), await RenderAsync(PackIndexPage.Of(model)));
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 

@@ -34,7 +34,8 @@ public sealed record PackRequest(string Place, PackQuestion Asked, string OutFil
     public Action<int, int>? Progress { get; init; }
 
     /// <summary>The PDF beside the ZIP.</summary>
-    public string CopyFile => Path.Combine(Path.GetDirectoryName(OutFile) ?? "", $"{Path.GetFileNameWithoutExtension(OutFile)}-reading-copy.pdf");
+    public string CopyFile =>
+        Path.Combine(Path.GetDirectoryName(OutFile) ?? "", $"{Path.GetFileNameWithoutExtension(OutFile)}-reading-copy.pdf");
 }
 
 /// <summary>What was written, or why nothing was.</summary>
@@ -94,22 +95,24 @@ public static class BuildPack
         var (front, back, index) = await PagesAsync(request, paged);
         var (first, last) = await PrintedAsync(request, front, back, cancellation);
         var bag = new PackBag(pack, request.Asked, register, index);
-        var steps = new Steps((2 * pack.Enclosed.Count) + pack.Evidence.Count + 2, request.Progress);
+        var steps = new Steps(copy.Parts + pack.Enclosed.Count, request.Progress);
         void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, steps.Next, cancellation));
         if (first is null || last is null)
         {
             WriteBag();
-            return new(paged, [.. leftOut, $"no reading copy was written: not all of its own pages can be printed with the fonts here"], null, null);
+            return new(
+                paged,
+                [.. leftOut, $"no reading copy was written: not all of its own pages can be printed with the fonts here"],
+                null,
+                null
+            );
         }
         // Neither file gets its name before both are whole.
-        request.Outputs.WriteStream(
-            request.CopyFile,
-            to =>
-            {
-                copy.Write(to, paged, first, last, steps.Next, cancellation);
-                WriteBag();
-            }
-        );
+        request.Outputs.WriteStream(request.CopyFile, to =>
+        {
+            copy.Write(to, paged, first, last, steps.Next, cancellation);
+            WriteBag();
+        });
         return new(paged, [.. leftOut, .. NotInCopy(paged)], null, null) { HasCopy = true };
     }
 

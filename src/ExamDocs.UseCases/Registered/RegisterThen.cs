@@ -21,8 +21,7 @@ internal sealed class RegisterThen(DocumentRegister register, LocalDate? day)
     public IReadOnlyList<RememberedVisit> Visits() => [.. register.Visits.All().Where(v => Knew(v.Visit))];
 
     /// <summary>What visits known later ended of what the documents of a visit say.</summary>
-    public IReadOnlyList<(LineEnd End, int ByVisit)> EndsOf(int visit) =>
-        [.. register.Visits.EndsOf(visit).Where(e => Knew(e.ByVisit))];
+    public IReadOnlyList<(LineEnd End, int ByVisit)> EndsOf(int visit) => [.. register.Visits.EndsOf(visit).Where(e => Knew(e.ByVisit))];
 
     /// <summary>Documents issued from one visit that name an item.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) =>
@@ -38,14 +37,6 @@ internal sealed class RegisterThen(DocumentRegister register, LocalDate? day)
         if (document.IssuedOn > on)
             return null;
         var then = document with { EndedLines = [.. document.EndedLines.Where(l => Knew(l.ByVisit))] };
-        return document.EndedOn > on
-            ? then with
-            {
-                Ended = null,
-                EndedOn = null,
-                EndedReason = null,
-                ReplacedBy = [],
-            }
-            : then;
+        return document.EndedOn > on ? then with { Ended = null, EndedOn = null, EndedReason = null, ReplacedBy = [] } : then;
     }
 }

@@ -18,7 +18,8 @@ internal static class PackText
             ? string.Join(", ", names)
             : $"{string.Join(", ", names.Take(MostNamed))} {PackPhrases.Current.AndMore(names.Count - MostNamed)}";
 
-    public static string Category(Item item) => Phrases.Category(Catalogue.Find(item.Category), item.Category) ?? Phrases.Common.NotRecorded;
+    public static string Category(Item item) =>
+        Phrases.Category(Catalogue.Find(item.Category), item.Category) ?? Phrases.Common.NotRecorded;
 
     public static string Make(Item item) => Printed.Join(" ", item.Maker, item.Model);
 

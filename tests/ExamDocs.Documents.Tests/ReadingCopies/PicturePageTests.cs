@@ -19,7 +19,10 @@ public sealed class PicturePageTests
         Tool.QpdfCheck(page);
         Assert.Equal(1, CopyPart.PagesOf(page));
         using var seen = SKBitmap.Decode(Tool.ColourRaster(page, 50));
-        var drawn = seen.Pixels.Select((p, at) => (p, X: at % seen.Width, Y: at / seen.Width)).Where(p => p.p is { Red: > 200, Green: < 90 }).ToList();
+        var drawn = seen
+            .Pixels.Select((p, at) => (p, X: at % seen.Width, Y: at / seen.Width))
+            .Where(p => p.p is { Red: > 200, Green: < 90 })
+            .ToList();
         var (wide, high) = (drawn.Max(p => p.X) - drawn.Min(p => p.X) + 1, drawn.Max(p => p.Y) - drawn.Min(p => p.Y) + 1);
         Assert.InRange(wide / (double)high / (width / (double)height), 0.85, 1.15);
         Assert.True(drawn.Min(p => p.X) > 10 && drawn.Max(p => p.X) < seen.Width - 10);

@@ -41,10 +41,7 @@ public sealed class ReadingCopyTests(SharedBrowser browser)
         var pages = objects.Values.Single(o => (string?)o["/Type"] is "/Pages")["/Kids"]!.AsArray().Select(k => (string)k!).ToList();
         var link = Assert.Single(objects.Values, o => (string?)o["/Subtype"] is "/Link");
         Assert.Equal(pages[4], (string?)link["/Dest"]![0]);
-        Assert.Contains(
-            objects[$"obj:{pages[0]}"]["/Annots"]!.AsArray(),
-            note => ReferenceEquals(objects[$"obj:{(string)note!}"], link)
-        );
+        Assert.Contains(objects[$"obj:{pages[0]}"]["/Annots"]!.AsArray(), note => ReferenceEquals(objects[$"obj:{(string)note!}"], link));
     }
 
     [Fact]

@@ -10,12 +10,18 @@ public sealed class InclusionProofsTests
     public void Each_proof_holds_for_its_entry_and_for_no_other()
     {
         var log = Entries.Log(23).ConvertAll(entry => entry.ToArray());
-        var numbers = log.Select(e => LogEntry.Parse(e)).Where(e => e.What is LogEntry.IssuedWord).Select(e => e.Document!.Number).ToHashSet();
+        var numbers = log.Select(e => LogEntry.Parse(e))
+            .Where(e => e.What is LogEntry.IssuedWord)
+            .Select(e => e.Document!.Number)
+            .ToHashSet();
         var (proofs, root) = InclusionProofs.Of(log, numbers);
         Assert.Equal(numbers, proofs.Select(p => p.Number).ToHashSet());
         foreach (var proof in proofs)
         {
-            Assert.Equal((proof.Number, proof.Position), (LogEntry.Parse(proof.Entry).Document!.Number, LogEntry.Parse(proof.Entry).Position));
+            Assert.Equal(
+                (proof.Number, proof.Position),
+                (LogEntry.Parse(proof.Entry).Document!.Number, LogEntry.Parse(proof.Entry).Position)
+            );
             Assert.True(Shows(proof, proof.Entry.ToArray(), root));
             Assert.False(Shows(proof, log[(int)((proof.Position + 1) % 23)], root));
         }
@@ -41,13 +47,24 @@ public sealed class InclusionProofsTests
     {
         var issued = Enumerable
             .Range(1, 5)
-            .Select(n => register.Publish(register.Take(new DocumentRequest('R', 2026, "report", $"job {n}", ["A"], null)), [(byte)n], 1, "{}").Number)
+            .Select(n =>
+                register
+                    .Publish(register.Take(new DocumentRequest('R', 2026, "report", $"job {n}", ["A"], null)), [(byte)n], 1, "{}")
+                    .Number
+            )
             .ToHashSet();
         var (checkpoint, proofs) = register.Proofs(issued);
         Assert.Equal(5, proofs.Count);
-        Assert.All(
-            proofs,
-            p => Assert.True(MerkleProof.ShowsInclusion(MerkleTree.LeafHash(p.Entry.Span), p.Position, checkpoint!.Size, p.Path, checkpoint.Root.ToArray()))
+        Assert.All(proofs, p =>
+            Assert.True(
+                MerkleProof.ShowsInclusion(
+                    MerkleTree.LeafHash(p.Entry.Span),
+                    p.Position,
+                    checkpoint!.Size,
+                    p.Path,
+                    checkpoint.Root.ToArray()
+                )
+            )
         );
     }
 

@@ -125,7 +125,11 @@ public sealed class BuildPackTests : IDisposable
         Assert.All(workbook.Worksheets, sheet => Assert.True(Assert.Single(sheet.Tables).ShowAutoFilter));
         Assert.DoesNotContain(workbook.Worksheets.SelectMany(s => s.CellsUsed()), cell => cell.HasFormula);
         Assert.Contains(workbook.Worksheet("Register").CellsUsed(), cell => cell.GetString() == Hostile);
-        Assert.Equal(Hostile, (string?)JsonNode.Parse(files["data/register.json"])!["items"]!.AsArray().Single(i => (string?)i!["id"] is "=H-2 <b>../x")!["maker"]);
+        Assert.Equal(
+            Hostile,
+            (string?)
+                JsonNode.Parse(files["data/register.json"])!["items"]!.AsArray().Single(i => (string?)i!["id"] is "=H-2 <b>../x")!["maker"]
+        );
         Assert.Null(Pdf.Objection(_story.At("pack-reading-copy.pdf")));
     }
 
@@ -146,7 +150,9 @@ public sealed class BuildPackTests : IDisposable
         foreach (var file in files.Keys.Where(f => f.StartsWith("data/", StringComparison.Ordinal) && f is not "data/index.html"))
             Assert.Contains(addresses, a => $"data/{Uri.UnescapeDataString(a)}" == file);
         Assert.True(
-            page.QuerySelector("#gaps")!.CompareDocumentPosition(page.QuerySelector("#register")!).HasFlag(AngleSharp.Dom.DocumentPositions.Following)
+            page.QuerySelector("#gaps")!
+                .CompareDocumentPosition(page.QuerySelector("#register")!)
+                .HasFlag(AngleSharp.Dom.DocumentPositions.Following)
         );
     }
 
@@ -203,7 +209,10 @@ public sealed class BuildPackTests : IDisposable
         Assert.Empty(Directory.EnumerateFiles(_story.Folder, "pack*"));
     }
 
-    private PackRequest Request(string name, Func<ExamDocs.UseCases.Company.Packing.PackQuestion, ExamDocs.UseCases.Company.Packing.PackQuestion>? ask = null)
+    private PackRequest Request(
+        string name,
+        Func<ExamDocs.UseCases.Company.Packing.PackQuestion, ExamDocs.UseCases.Company.Packing.PackQuestion>? ask = null
+    )
     {
         var asked = PackStory.Asked(ask: ask);
         return new PackRequest(_story.Register, asked, _story.At(name))
@@ -214,8 +223,10 @@ public sealed class BuildPackTests : IDisposable
         };
     }
 
-    private Task<PackResult> BuildAsync(string name = "pack.zip", Func<ExamDocs.UseCases.Company.Packing.PackQuestion, ExamDocs.UseCases.Company.Packing.PackQuestion>? ask = null) =>
-        BuildPack.RunAsync(Request(name, ask), TestContext.Current.CancellationToken);
+    private Task<PackResult> BuildAsync(
+        string name = "pack.zip",
+        Func<ExamDocs.UseCases.Company.Packing.PackQuestion, ExamDocs.UseCases.Company.Packing.PackQuestion>? ask = null
+    ) => BuildPack.RunAsync(Request(name, ask), TestContext.Current.CancellationToken);
 
     private Task<byte[]> BytesAsync(string name) => File.ReadAllBytesAsync(_story.At(name), TestContext.Current.CancellationToken);
 
@@ -228,7 +239,12 @@ public sealed class BuildPackTests : IDisposable
     private static (int Code, string Output) Run(string program, string folder, params string[] arguments)
     {
         using var process = Process.Start(
-            new ProcessStartInfo(program, arguments) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true }
+            new ProcessStartInfo(program, arguments)
+            {
+                WorkingDirectory = folder,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
         )!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();

@@ -42,7 +42,10 @@ internal sealed class BagWriter : IDisposable
     public void Finish(IEnumerable<(string Name, string Value)> facts, LocalDate day)
     {
         var sums = string.Create(CultureInfo.InvariantCulture, $"{_octets}.{_payload.Count}");
-        var info = facts.Append(("Bagging-Date", LocalDatePattern.Iso.Format(day))).Append(("Payload-Oxum", sums)).OrderBy(f => f.Item1, StringComparer.Ordinal);
+        var info = facts
+            .Append(("Bagging-Date", LocalDatePattern.Iso.Format(day)))
+            .Append(("Payload-Oxum", sums))
+            .OrderBy(f => f.Item1, StringComparer.Ordinal);
         Tag("bag-info.txt", string.Concat(info.Select(f => $"{f.Item1}: {OneLine(f.Item2)}\n")));
         Tag("bagit.txt", "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n");
         Tag("manifest-sha256.txt", Sums(_payload));

@@ -58,7 +58,11 @@ internal static class EvidenceFolder
         var paths = Directory.EnumerateFiles(folder).Where(p => !System.IO.Path.GetFileName(p).StartsWith('.')).Take(Most + 1).ToList();
         if (paths.Count > Most)
             return ([], [], $"{folder} has more than {Most} files: name a folder with nothing but evidence in it");
-        var (files, leftOut, names) = (new List<EvidenceFile>(), new List<Message>(), new HashSet<string>(StringComparer.OrdinalIgnoreCase));
+        var (files, leftOut, names) = (
+            new List<EvidenceFile>(),
+            new List<Message>(),
+            new HashSet<string>(StringComparer.OrdinalIgnoreCase)
+        );
         foreach (var path in paths.Order(StringComparer.Ordinal))
         {
             // A pipe or a device has no length, and reading it could wait for ever.
@@ -76,16 +80,16 @@ internal static class EvidenceFolder
         EvidenceFile.Readable(path, bytes) is { } readable ? CopyPart.PagesOf(readable) : null;
 
     private static bool IsEvidence(ReadOnlySpan<byte> file) =>
-        ForeignPdf.Is(file) || file.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF]) || file.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47]);
+        ForeignPdf.Is(file)
+        || file.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF])
+        || file.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47]);
 
     /// <summary>Two names that some system takes for one get a number. A list of sums cannot name a file with a per cent sign plainly.</summary>
     private static string Name(string path, HashSet<string> taken)
     {
         var ending = System.IO.Path.GetExtension(path);
         var safeEnding = ending.All(c => char.IsAsciiLetterOrDigit(c) || c == '.') ? ending.ToLowerInvariant() : "";
-        var stem = SafeFileName
-            .Cut(SafeFileName.Part(System.IO.Path.GetFileNameWithoutExtension(path)), 100, 110)
-            .Replace('%', '-');
+        var stem = SafeFileName.Cut(SafeFileName.Part(System.IO.Path.GetFileNameWithoutExtension(path)), 100, 110).Replace('%', '-');
         stem = stem.Length == 0 ? "file" : stem;
         for (var n = 1; ; n++)
         {

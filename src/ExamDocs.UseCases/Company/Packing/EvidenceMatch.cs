@@ -32,7 +32,9 @@ internal sealed class EvidenceMatch
     public (PackEvidenceKind Kind, IReadOnlyList<string> About) Of(string fileName)
     {
         var name = Plain(Path.GetFileNameWithoutExtension(fileName));
-        var found = _keys.Where(k => string.Equals(name, k.Key, StringComparison.Ordinal) || name.StartsWith($"{k.Key} ", StringComparison.Ordinal)).ToList();
+        var found = _keys
+            .Where(k => string.Equals(name, k.Key, StringComparison.Ordinal) || name.StartsWith($"{k.Key} ", StringComparison.Ordinal))
+            .ToList();
         if (found.Count == 0)
             return (PackEvidenceKind.Other, []);
         var longest = found.Max(k => k.Key.Length);
@@ -55,6 +57,9 @@ internal sealed class EvidenceMatch
         var plain = new StringBuilder();
         foreach (var rune in (text ?? "").EnumerateRunes().Where(r => r != Rune.ReplacementChar))
             plain.Append(Rune.IsLetterOrDigit(rune) ? rune.ToString() : " ");
-        return string.Join(' ', plain.ToString().Normalize(NormalizationForm.FormKC).ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return string.Join(
+            ' ',
+            plain.ToString().Normalize(NormalizationForm.FormKC).ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries)
+        );
     }
 }

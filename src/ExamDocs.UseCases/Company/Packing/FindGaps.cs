@@ -85,7 +85,7 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
                 )
             );
 
-    private Message? WhyNoDocument(PackedThing thing)
+    private static Message? WhyNoDocument(PackedThing thing)
     {
         if (thing.Shown.Standing is not Standing.InService)
             return thing.Shown.Why;

@@ -42,6 +42,7 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
         if (things.Decided.Count == 0 && things.Undecided.Count == 0)
             return (null, $"no kit of '{asked.Employer}' is on record by {asked.AsOf}");
         var enclosed = Enclosed(things);
+        var numbers = enclosed.Select(d => d.Number).ToHashSet(StringComparer.Ordinal);
         var examiners = PackedExaminer.Of(things.Decided);
         var files = Matched(evidence, new EvidenceMatch(examiners, things.Decided));
         var people = examiners.Select(e => Examiner(e, files)).ToList();
@@ -49,13 +50,13 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
         {
             Scope = new(asked.Employer, asked.Premises, asked.Items, asked.AsOf, asked.Today, register.Identity, register.KeptSince),
             Gaps = Gaps(things, items, files, people),
-            Items = [.. things.Decided.Select(t => Item(t, enclosed)), .. things.Undecided.Select(Item)],
+            Items = [.. things.Decided.Select(t => Item(t, numbers)), .. things.Undecided.Select(Item)],
             Documents = [.. enclosed.Select(Document)],
             Evidence = files,
             Examiners = people,
             Retention = Retention(things),
         };
-        var (checkpoint, proofs) = register.Proofs(enclosed.Select(d => d.Number).ToHashSet(StringComparer.Ordinal));
+        var (checkpoint, proofs) = register.Proofs(numbers);
         var bytes = enclosed.Select(d => register.FindByNumber(d.Number)!).ToList();
         return (new(contents, bytes, evidence, checkpoint, proofs), null);
     }
@@ -136,7 +137,7 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
                 .Select(v => new PackRetention(v.Reference, v.ReportedOn, v.Rules, v.Until)),
         ];
 
-    private PackItem Item(PackedThing thing, IReadOnlyList<DocumentStatus> enclosed) =>
+    private PackItem Item(PackedThing thing, IReadOnlySet<string> enclosed) =>
         new()
         {
             Item = thing.Shown.Item with { Id = thing.Shown.Id },
@@ -146,7 +147,7 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
             IsInService = thing.Shown.Standing is Standing.InService,
             UsableThrough = thing.Shown.UsableThrough,
             NextBy = thing.Shown.NextBy,
-            Documents = [.. thing.Documents.Where(d => enclosed.Any(e => e.Number == d.Number)).Select(d => d.Number)],
+            Documents = [.. thing.Documents.Where(d => enclosed.Contains(d.Number)).Select(d => d.Number)],
         };
 
     private PackItem Item(UndecidedThing thing) =>

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ExamDocs.Core.Records;
+using ExamDocs.Templates.AuditPack;
 
 namespace ExamDocs.UseCases.Company.Packing;
 
@@ -8,49 +9,39 @@ internal static class PackFile
 {
     public const string FormatName = "examdocs-pack/1";
 
-    public static byte[] Of(GatheredPack pack) =>
-        JsonSerializer.SerializeToUtf8Bytes(
+    public static byte[] Of(GatheredPack pack)
+    {
+        var all = pack.Contents;
+        return JsonSerializer.SerializeToUtf8Bytes(
             new
             {
                 Format = FormatName,
-                pack.Contents.Scope,
-                Log = pack.Checkpoint is { } log ? new { log.Origin, log.Size, Root = Convert.ToBase64String(log.Root.Span) } : null,
-                Gaps = pack.Contents.Gaps.Select(g => new { g.Code, g.About, g.Words }),
-                Items = pack.Contents.Items.Select(i => new
+                all.Scope,
+                Log = pack.Checkpoint is { } log
+                    ? new
+                    {
+                        log.Origin,
+                        log.Size,
+                        Root = Convert.ToBase64String(log.Root.Span),
+                    }
+                    : null,
+                Gaps = all.Gaps.Select(g => new
                 {
-                    i.Item.Id,
-                    i.Item.Serial,
-                    i.Item.OwnersMark,
-                    i.Item.Category,
-                    i.Item.Description,
-                    i.Item.Maker,
-                    i.Item.Model,
-                    i.Item.PartNumber,
-                    Manufactured = i.Item.Manufactured?.ToString(),
-                    FirstUsed = i.Item.FirstUsed?.ToString(),
-                    Declaration = i.Item.Declaration is { } d ? new { d.Reference, d.On } : null,
-                    i.Premises,
-                    i.Standing,
-                    i.Why,
-                    i.IsInService,
-                    i.UsableThrough,
-                    NextExaminationBy = i.NextBy,
-                    i.Documents,
+                    g.Code,
+                    g.About,
+                    g.Words,
                 }),
-                Documents = pack.Contents.Documents.Select(d => new
+                Items = all.Items.Select(Item),
+                Documents = all.Documents.Select(Document),
+                Evidence = all.Evidence.Select(e => new
                 {
-                    d.Number,
-                    d.Kind,
-                    d.IsCopy,
-                    d.Items,
-                    d.IssuedOn,
-                    d.Pages,
-                    d.Sha256,
-                    d.File,
+                    e.File,
+                    e.Kind,
+                    e.About,
+                    e.Sha256,
                 }),
-                Evidence = pack.Contents.Evidence.Select(e => new { e.File, e.Kind, e.About, e.Sha256 }),
-                pack.Contents.Examiners,
-                Retention = pack.Contents.Retention.Select(r => new
+                all.Examiners,
+                Retention = all.Retention.Select(r => new
                 {
                     r.Reference,
                     r.ReportedOn,
@@ -60,4 +51,44 @@ internal static class PackFile
             },
             RuleJson.Options
         );
+    }
+
+    private static object Item(PackItem packed)
+    {
+        var item = packed.Item;
+        return new
+        {
+            item.Id,
+            item.Serial,
+            item.OwnersMark,
+            item.Category,
+            item.Description,
+            item.Maker,
+            item.Model,
+            item.PartNumber,
+            Manufactured = item.Manufactured?.ToString(),
+            FirstUsed = item.FirstUsed?.ToString(),
+            Declaration = item.Declaration is { } d ? new { d.Reference, d.On } : null,
+            packed.Premises,
+            packed.Standing,
+            packed.Why,
+            packed.IsInService,
+            packed.UsableThrough,
+            NextExaminationBy = packed.NextBy,
+            packed.Documents,
+        };
+    }
+
+    private static object Document(PackDocument document) =>
+        new
+        {
+            document.Number,
+            document.Kind,
+            document.IsCopy,
+            document.Items,
+            document.IssuedOn,
+            document.Pages,
+            document.Sha256,
+            document.File,
+        };
 }

@@ -16,17 +16,42 @@ internal sealed class PackReadingCopy(GatheredPack pack, PackQuestion asked, Doc
     private readonly PackPhrases _words = PackPhrases.Languages.In(asked.Language);
     private readonly KindPhrases _kinds = KindPhrases.Languages.In(asked.Language);
 
+    /// <summary>The documents of each group of pages: labels share one, everything else has its own.</summary>
+    private readonly List<List<(PackDocument Document, IssuedDocument Issued)>> _groups = [];
+
     /// <summary>The contents with the page on which each document and each file begins, those in front not counted.</summary>
     public PackContents Paged(CancellationToken cancellation)
     {
-        var next = 1;
+        var (next, room, size) = (1, 0, (SmallSize?)null);
         var documents = new List<PackDocument>();
         foreach (var (document, issued) in pack.Contents.Documents.Zip(pack.Enclosed))
         {
             cancellation.ThrowIfCancellationRequested();
-            var pages = CopyPart.PagesOf(register.Content(issued));
-            documents.Add(document with { Page = pages is null ? null : next, Pages = pages ?? document.Pages });
-            next += pages ?? 0;
+            var content = register.Content(issued);
+            var pages = CopyPart.PagesOf(content);
+            var small = pages is null ? null : SmallPages.Of(content);
+            var shares =
+                small is not null
+                && small == size
+                && room > 0
+                && string.Equals(documents[^1].Kind, document.Kind, StringComparison.Ordinal);
+            documents.Add(
+                document with
+                {
+                    Page =
+                        pages is null ? null
+                        : shares ? next - 1
+                        : next,
+                    Pages = pages ?? document.Pages,
+                }
+            );
+            (size, room) = (small, small is null ? 0 : (shares ? room : small.PerPage) - 1);
+            next += shares ? 0 : pages ?? 0;
+            if (pages is null)
+                continue;
+            if (!shares)
+                _groups.Add([]);
+            _groups[^1].Add((documents[^1], issued));
         }
         var evidence = new List<PackEvidence>();
         foreach (var file in pack.Contents.Evidence)
@@ -36,6 +61,9 @@ internal sealed class PackReadingCopy(GatheredPack pack, PackQuestion asked, Doc
         }
         return pack.Contents with { Documents = documents, Evidence = evidence };
     }
+
+    /// <summary>How many parts there are, once the pages are known.</summary>
+    public int Parts => _groups.Count + pack.Evidence.Count(e => e.Pages is not null) + 2;
 
     /// <param name="to">Where the file goes.</param>
     /// <param name="paged">The contents with their pages.</param>
@@ -51,7 +79,7 @@ internal sealed class PackReadingCopy(GatheredPack pack, PackQuestion asked, Doc
             {
                 IsFront = true,
             },
-            .. paged.Documents.Zip(pack.Enclosed).Where(d => d.First.Page is not null).Select(d => Part(d.First, d.Second)),
+            .. _groups.Select(Part),
             .. paged.Evidence.Zip(pack.Evidence).Where(e => e.First.Page is not null).Select(e => Part(e.First, e.Second)),
             Own("back", back),
         ];
@@ -65,16 +93,24 @@ internal sealed class PackReadingCopy(GatheredPack pack, PackQuestion asked, Doc
     }
 
     private static CopyPart Own(string key, byte[] pdf) =>
-        new(key, null, [], CopyPart.PagesOf(pdf) ?? throw new InvalidDataException("The pages of the pack cannot be read back."), () => pdf);
-
-    private CopyPart Part(PackDocument document, IssuedDocument issued) =>
-        new(
-            document.Number,
-            document.Items is [var only] ? $"{document.Number} {only}" : document.Number,
-            [_words.Documents, _kinds.Word(document.Kind)],
-            document.Pages,
-            () => register.Content(issued)
+        new(key, null, [], CopyPart.PagesOf(pdf) ?? throw new InvalidDataException("The pages of the pack cannot be read back."), () =>
+            pdf
         );
+
+    private CopyPart Part(List<(PackDocument Document, IssuedDocument Issued)> group)
+    {
+        var (first, issued) = group[0];
+        return new(first.Number, TitleOf(first), [_words.Documents, _kinds.Word(first.Kind)], first.Pages, () =>
+            register.Content(issued) is var content && SmallPages.Of(content) is null
+                ? content
+                : SmallPages.Sheet([.. group.Select(g => register.Content(g.Issued))])
+        )
+        {
+            Also = [.. group.Skip(1).Select(g => (g.Document.Number, TitleOf(g.Document)))],
+        };
+    }
+
+    private static string TitleOf(PackDocument document) => document.Items is [var only] ? $"{document.Number} {only}" : document.Number;
 
     private CopyPart Part(PackEvidence evidence, EvidenceFile file) =>
         new(evidence.Name, evidence.Name, [_words.EvidenceHeading], evidence.Pages!.Value, file.Readable);

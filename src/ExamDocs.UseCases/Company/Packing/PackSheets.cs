@@ -14,7 +14,11 @@ internal static class PackSheets
         string Say(Message message) => message.In(language);
         return
         [
-            new(Say($"Gaps"), [Say($"code"), Say($"about"), Say($"what is missing")], [.. pack.Gaps.Select(g => (object?[])[g.Code, g.About, g.Words])]),
+            new(
+                Say($"Gaps"),
+                [Say($"code"), Say($"about"), Say($"what is missing")],
+                [.. pack.Gaps.Select(g => (object?[])[g.Code, g.About, g.Words])]
+            ),
             new(
                 Say($"Register"),
                 [

@@ -14,11 +14,19 @@ internal sealed record PackedExaminer(string Name, string? Qualifications, IRead
     public static IReadOnlyList<PackedExaminer> Of(IReadOnlyList<PackedThing> things)
     {
         var people = things
-            .SelectMany(t => t.Thing.Counting.Where(e => e == t.Decided || t.Documents.Any(d => d.Visit == e.Visit.Visit)).SelectMany(e => t.ExaminationsIn(e).Select(x => (Entry: e, x.Examiner))))
+            .SelectMany(t =>
+                t.Thing.Counting.Where(e => e == t.Decided || t.Documents.Any(d => d.Visit == e.Visit.Visit))
+                    .SelectMany(e => PackedThing.ExaminationsIn(e).Select(x => (Entry: e, x.Examiner)))
+            )
             .Where(x => !string.IsNullOrWhiteSpace(x.Examiner))
             .Select(x => (x.Entry, Id: x.Examiner!, Person: PersonOf(x.Entry, x.Examiner!)))
             .GroupBy(x => FirmName.Fold(NameOf(x.Id, x.Person)), StringComparer.Ordinal)
-            .Select(g => (Latest: g.MaxBy(x => (x.Entry.Day, x.Entry.Visit.Visit)), Ids: g.Select(x => x.Id).Distinct(StringComparer.Ordinal).ToList()))
+            .Select(g =>
+                (
+                    Latest: g.MaxBy(x => (x.Entry.Day, x.Entry.Visit.Visit)),
+                    Ids: g.Select(x => x.Id).Distinct(StringComparer.Ordinal).ToList()
+                )
+            )
             .ToList();
         return
         [

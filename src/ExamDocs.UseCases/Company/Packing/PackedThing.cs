@@ -21,12 +21,17 @@ internal sealed record PackedThing(ThingOnRecord Thing, FoundItem Shown, IReadOn
 
     /// <summary>The first day of the time for which it has not been allowed to be used, by its records.</summary>
     public LocalDate OutSince =>
-        Thing.Counting.SkipWhile(e => e != Decided).TakeWhile(e => e.IsOf(Outcome.Withdraw)).Select(e => e.Day).DefaultIfEmpty(Decided.Day).Min();
+        Thing
+            .Counting.SkipWhile(e => e != Decided)
+            .TakeWhile(e => e.IsOf(Outcome.Withdraw))
+            .Select(e => e.Day)
+            .DefaultIfEmpty(Decided.Day)
+            .Min();
 
     /// <summary>Whether something that is said of it in a record is about this item.</summary>
-    public bool Is(string? id, ItemEntry entry) => string.Equals(id, entry.Item.Id, StringComparison.Ordinal);
+    public static bool Is(string? id, ItemEntry entry) => string.Equals(id, entry.Item.Id, StringComparison.Ordinal);
 
-    public IEnumerable<Examination> ExaminationsIn(ItemEntry entry) => entry.Record.Examinations.Where(e => Is(e.Item, entry));
+    public static IEnumerable<Examination> ExaminationsIn(ItemEntry entry) => entry.Record.Examinations.Where(e => Is(e.Item, entry));
 }
 
 /// <summary>An item that records name and no visit decided about.</summary>

@@ -35,7 +35,8 @@ internal sealed class PackedThings
     public IReadOnlyList<UndecidedThing> Undecided { get; }
 
     /// <summary>Every document about them, once.</summary>
-    public IReadOnlyList<DocumentStatus> Documents => field ??= [.. Decided.SelectMany(t => t.Documents).DistinctBy(d => d.Number, StringComparer.Ordinal)];
+    public IReadOnlyList<DocumentStatus> Documents =>
+        field ??= [.. Decided.SelectMany(t => t.Documents).DistinctBy(d => d.Number, StringComparer.Ordinal)];
 
     /// <summary>The visits of this employer in which any of them is recorded.</summary>
     public IReadOnlySet<int> Visits =>

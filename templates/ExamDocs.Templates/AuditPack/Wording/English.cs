@@ -31,7 +31,9 @@ internal sealed class English : PackPhrases
         + "read aloud by a screen reader.";
 
     public override string GapsHeading => "Gaps";
+
     public override string GapCount(int gaps) => gaps == 1 ? "1 gap" : $"{N(gaps)} gaps";
+
     public override string NoGaps => "Nothing that is looked for is missing.";
     public override string GapsLead => "They come first, and each says what is missing.";
 
@@ -56,6 +58,7 @@ internal sealed class English : PackPhrases
     public override string NextBy => "Next examination by";
     public override string Documents => "Documents";
     public override string NoDocument => "none";
+
     public override string AndMore(int count) => $"and {N(count)} more";
 
     public override string BackTitle => "Evidence, retention and indexes";
@@ -81,7 +84,9 @@ internal sealed class English : PackPhrases
     public override string NotYetKnown => "not known yet";
     public override string ByItemHeading => "Index by item";
     public override string Continued => " (continued)";
+
     public override string OnPage(string number, int page) => $"{number}, p. {N(page)}";
+
     public override string ByDocumentHeading => "Index by document";
     public override string IssuedOn => "Issued on";
 
@@ -100,32 +105,32 @@ internal sealed class English : PackPhrases
 
     public override string HowToVerify =>
         """
-        HOW TO CHECK THIS PACK WITHOUT THE PROGRAM THAT MADE IT
+            HOW TO CHECK THIS PACK WITHOUT THE PROGRAM THAT MADE IT
 
-        1. Is the pack whole and unaltered since it was built?
-           Unpack the ZIP. In the folder that holds bagit.txt run
+            1. Is the pack whole and unaltered since it was built?
+               Unpack the ZIP. In the folder that holds bagit.txt run
 
-             sha256sum -c manifest-sha256.txt
-             sha256sum -c tagmanifest-sha256.txt
+                 sha256sum -c manifest-sha256.txt
+                 sha256sum -c tagmanifest-sha256.txt
 
-           (macOS: shasum -a 256 -c ...). Each line must end with OK. The folder is a bag by RFC 8493; any program for such
-           bags checks it as well. This shows accidents, not fraud: whoever alters a file can make a new list. So ask the
-           sender, by a telephone number known otherwise, for the SHA-256 of tagmanifest-sha256.txt.
+               (macOS: shasum -a 256 -c ...). Each line must end with OK. The folder is a bag by RFC 8493; any program for such
+               bags checks it as well. This shows accidents, not fraud: whoever alters a file can make a new list. So ask the
+               sender, by a telephone number known otherwise, for the SHA-256 of tagmanifest-sha256.txt.
 
-        2. Is a document the one that was issued?
-           Each PDF in documents is byte for byte as issued. Where it bears an electronic signature, any PDF reader that checks
-           signatures shows it. The SHA-256 of every document is in register.json and in the register's log.
+            2. Is a document the one that was issued?
+               Each PDF in documents is byte for byte as issued. Where it bears an electronic signature, any PDF reader that checks
+               signatures shows it. The SHA-256 of every document is in register.json and in the register's log.
 
-        3. Was a document entered in the register's log?
-           log/checkpoint.json names the length of the log and its root (RFC 6962 tree, SHA-256). log/inclusion-proofs.json has,
-           for each document, its entry in the log and the path from the entry to that root. Save the lines below as check.py in
-           the folder that holds bagit.txt, and run them with Python 3. Each document must come out as "ok".
-           A checkpoint that you received from the sender earlier, or one published elsewhere, shows that the log was not
-           rewritten since.
+            3. Was a document entered in the register's log?
+               log/checkpoint.json names the length of the log and its root (RFC 6962 tree, SHA-256). log/inclusion-proofs.json has,
+               for each document, its entry in the log and the path from the entry to that root. Save the lines below as check.py in
+               the folder that holds bagit.txt, and run them with Python 3. Each document must come out as "ok".
+               A checkpoint that you received from the sender earlier, or one published elsewhere, shows that the log was not
+               rewritten since.
 
-        4. What nobody can check from here: whether what was recorded is true.
+            4. What nobody can check from here: whether what was recorded is true.
 
-        """;
+            """;
 
     public override string Description(string employer, string asOf) => $"Audit pack for {employer} as of {asOf}";
 

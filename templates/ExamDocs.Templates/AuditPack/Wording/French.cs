@@ -33,7 +33,9 @@ internal sealed class French : PackPhrases
         + "peuvent être authentifiés et lus par un lecteur d’écran.";
 
     public override string GapsHeading => "Lacunes";
+
     public override string GapCount(int gaps) => gaps == 1 ? "1 lacune" : $"{N(gaps)} lacunes";
+
     public override string NoGaps => "Rien de ce qui est recherché ne manque.";
     public override string GapsLead => "Elles viennent en premier, et chacune dit ce qui manque.";
 
@@ -58,6 +60,7 @@ internal sealed class French : PackPhrases
     public override string NextBy => "Prochaine vérification au plus tard le";
     public override string Documents => "Documents";
     public override string NoDocument => "aucun";
+
     public override string AndMore(int count) => $"et {N(count)} de plus";
 
     public override string BackTitle => "Justificatifs, conservation et index";
@@ -84,7 +87,9 @@ internal sealed class French : PackPhrases
     public override string NotYetKnown => "pas encore connu";
     public override string ByItemHeading => "Index par équipement";
     public override string Continued => " (suite)";
+
     public override string OnPage(string number, int page) => $"{number}, p. {N(page)}";
+
     public override string ByDocumentHeading => "Index par document";
     public override string IssuedOn => "Émis le";
 
@@ -104,34 +109,34 @@ internal sealed class French : PackPhrases
 
     public override string HowToVerify =>
         """
-        COMMENT CONTRÔLER CE DOSSIER SANS LE PROGRAMME QUI L’A ÉTABLI
+            COMMENT CONTRÔLER CE DOSSIER SANS LE PROGRAMME QUI L’A ÉTABLI
 
-        1. Le dossier est-il complet et inchangé depuis qu’il a été établi ?
-           Décompresser le fichier ZIP. Dans le dossier qui contient bagit.txt, exécuter
+            1. Le dossier est-il complet et inchangé depuis qu’il a été établi ?
+               Décompresser le fichier ZIP. Dans le dossier qui contient bagit.txt, exécuter
 
-             sha256sum -c manifest-sha256.txt
-             sha256sum -c tagmanifest-sha256.txt
+                 sha256sum -c manifest-sha256.txt
+                 sha256sum -c tagmanifest-sha256.txt
 
-           (macOS : shasum -a 256 -c ...). Chaque ligne doit se terminer par OK. Le dossier est un « bag » selon la RFC 8493 ;
-           tout programme pour de tels dossiers le contrôle aussi. Cela montre les accidents, non la fraude : qui modifie un
-           fichier peut refaire la liste. Demandez donc à l’expéditeur, à un numéro de téléphone connu par ailleurs, le SHA-256
-           de tagmanifest-sha256.txt.
+               (macOS : shasum -a 256 -c ...). Chaque ligne doit se terminer par OK. Le dossier est un « bag » selon la RFC 8493 ;
+               tout programme pour de tels dossiers le contrôle aussi. Cela montre les accidents, non la fraude : qui modifie un
+               fichier peut refaire la liste. Demandez donc à l’expéditeur, à un numéro de téléphone connu par ailleurs, le SHA-256
+               de tagmanifest-sha256.txt.
 
-        2. Un document est-il celui qui a été émis ?
-           Chaque PDF du dossier documents est, octet pour octet, celui qui a été émis. S’il porte une signature électronique,
-           tout lecteur de PDF qui contrôle les signatures la montre. Le SHA-256 de chaque document est dans register.json et dans
-           le journal du registre.
+            2. Un document est-il celui qui a été émis ?
+               Chaque PDF du dossier documents est, octet pour octet, celui qui a été émis. S’il porte une signature électronique,
+               tout lecteur de PDF qui contrôle les signatures la montre. Le SHA-256 de chaque document est dans register.json et dans
+               le journal du registre.
 
-        3. Un document a-t-il été inscrit au journal du registre ?
-           log/checkpoint.json indique la longueur du journal et sa racine (arbre de la RFC 6962, SHA-256).
-           log/inclusion-proofs.json contient, pour chaque document, son inscription au journal et le chemin jusqu’à cette racine.
-           Enregistrer les lignes ci-dessous sous le nom check.py dans le dossier qui contient bagit.txt et les exécuter avec
-           Python 3. Chaque document doit donner « ok ». Un état du journal reçu plus tôt de l’expéditeur, ou publié ailleurs,
-           montre que le journal n’a pas été réécrit depuis.
+            3. Un document a-t-il été inscrit au journal du registre ?
+               log/checkpoint.json indique la longueur du journal et sa racine (arbre de la RFC 6962, SHA-256).
+               log/inclusion-proofs.json contient, pour chaque document, son inscription au journal et le chemin jusqu’à cette racine.
+               Enregistrer les lignes ci-dessous sous le nom check.py dans le dossier qui contient bagit.txt et les exécuter avec
+               Python 3. Chaque document doit donner « ok ». Un état du journal reçu plus tôt de l’expéditeur, ou publié ailleurs,
+               montre que le journal n’a pas été réécrit depuis.
 
-        4. Ce que personne ne peut contrôler d’ici : si ce qui a été enregistré est vrai.
+            4. Ce que personne ne peut contrôler d’ici : si ce qui a été enregistré est vrai.
 
-        """;
+            """;
 
     public override string Description(string employer, string asOf) => $"Dossier d’audit pour {employer}, situation au {asOf}";
 

@@ -32,7 +32,9 @@ internal sealed class German : PackPhrases
         + "überprüfen, und nur sie kann ein Bildschirmleser vorlesen.";
 
     public override string GapsHeading => "Lücken";
+
     public override string GapCount(int gaps) => gaps == 1 ? "1 Lücke" : $"{N(gaps)} Lücken";
+
     public override string NoGaps => "Nichts von dem, wonach gesucht wird, fehlt.";
     public override string GapsLead => "Sie stehen am Anfang, und jede sagt, was fehlt.";
 
@@ -57,6 +59,7 @@ internal sealed class German : PackPhrases
     public override string NextBy => "Nächste Prüfung bis";
     public override string Documents => "Dokumente";
     public override string NoDocument => "keines";
+
     public override string AndMore(int count) => $"und {N(count)} weitere";
 
     public override string BackTitle => "Nachweise, Aufbewahrung und Verzeichnisse";
@@ -83,7 +86,9 @@ internal sealed class German : PackPhrases
     public override string NotYetKnown => "noch nicht bekannt";
     public override string ByItemHeading => "Verzeichnis nach Gegenständen";
     public override string Continued => " (Fortsetzung)";
+
     public override string OnPage(string number, int page) => $"{number}, S. {N(page)}";
+
     public override string ByDocumentHeading => "Verzeichnis nach Dokumenten";
     public override string IssuedOn => "Ausgestellt am";
 
@@ -102,34 +107,34 @@ internal sealed class German : PackPhrases
 
     public override string HowToVerify =>
         """
-        WIE SICH DIESE MAPPE OHNE DAS PROGRAMM PRÜFEN LÄSST, DAS SIE ERSTELLT HAT
+            WIE SICH DIESE MAPPE OHNE DAS PROGRAMM PRÜFEN LÄSST, DAS SIE ERSTELLT HAT
 
-        1. Ist die Mappe vollständig und seit der Erstellung unverändert?
-           Die ZIP-Datei auspacken. In dem Ordner, in dem bagit.txt liegt, ausführen:
+            1. Ist die Mappe vollständig und seit der Erstellung unverändert?
+               Die ZIP-Datei auspacken. In dem Ordner, in dem bagit.txt liegt, ausführen:
 
-             sha256sum -c manifest-sha256.txt
-             sha256sum -c tagmanifest-sha256.txt
+                 sha256sum -c manifest-sha256.txt
+                 sha256sum -c tagmanifest-sha256.txt
 
-           (macOS: shasum -a 256 -c ...). Jede Zeile muss mit OK enden. Der Ordner ist ein "bag" nach RFC 8493; jedes Programm
-           für solche Ordner prüft ihn ebenso. Das zeigt Versehen, keinen Betrug: Wer eine Datei ändert, kann auch eine neue
-           Liste machen. Fragen Sie daher den Absender unter einer Telefonnummer, die Sie anderswoher kennen, nach dem SHA-256
-           von tagmanifest-sha256.txt.
+               (macOS: shasum -a 256 -c ...). Jede Zeile muss mit OK enden. Der Ordner ist ein "bag" nach RFC 8493; jedes Programm
+               für solche Ordner prüft ihn ebenso. Das zeigt Versehen, keinen Betrug: Wer eine Datei ändert, kann auch eine neue
+               Liste machen. Fragen Sie daher den Absender unter einer Telefonnummer, die Sie anderswoher kennen, nach dem SHA-256
+               von tagmanifest-sha256.txt.
 
-        2. Ist ein Dokument das, das ausgestellt wurde?
-           Jede PDF-Datei in documents ist Byte für Byte die ausgestellte. Trägt sie eine elektronische Signatur, zeigt sie jedes
-           Programm, das Signaturen von PDF-Dateien prüft. Der SHA-256 jedes Dokuments steht in register.json und im Protokoll
-           des Registers.
+            2. Ist ein Dokument das, das ausgestellt wurde?
+               Jede PDF-Datei in documents ist Byte für Byte die ausgestellte. Trägt sie eine elektronische Signatur, zeigt sie jedes
+               Programm, das Signaturen von PDF-Dateien prüft. Der SHA-256 jedes Dokuments steht in register.json und im Protokoll
+               des Registers.
 
-        3. Wurde ein Dokument in das Protokoll des Registers eingetragen?
-           log/checkpoint.json nennt die Länge des Protokolls und seine Wurzel (Baum nach RFC 6962, SHA-256).
-           log/inclusion-proofs.json hat für jedes Dokument seinen Eintrag im Protokoll und den Pfad vom Eintrag zu dieser Wurzel.
-           Die Zeilen unten als check.py in dem Ordner speichern, in dem bagit.txt liegt, und mit Python 3 ausführen. Hinter jedem
-           Dokument muss "ok" stehen. Ein Stand des Protokolls, den Sie früher vom Absender bekommen haben oder der anderswo
-           veröffentlicht ist, zeigt, dass das Protokoll seither nicht umgeschrieben wurde.
+            3. Wurde ein Dokument in das Protokoll des Registers eingetragen?
+               log/checkpoint.json nennt die Länge des Protokolls und seine Wurzel (Baum nach RFC 6962, SHA-256).
+               log/inclusion-proofs.json hat für jedes Dokument seinen Eintrag im Protokoll und den Pfad vom Eintrag zu dieser Wurzel.
+               Die Zeilen unten als check.py in dem Ordner speichern, in dem bagit.txt liegt, und mit Python 3 ausführen. Hinter jedem
+               Dokument muss "ok" stehen. Ein Stand des Protokolls, den Sie früher vom Absender bekommen haben oder der anderswo
+               veröffentlicht ist, zeigt, dass das Protokoll seither nicht umgeschrieben wurde.
 
-        4. Was sich von hier aus nicht prüfen lässt: ob das Aufgezeichnete wahr ist.
+            4. Was sich von hier aus nicht prüfen lässt: ob das Aufgezeichnete wahr ist.
 
-        """;
+            """;
 
     public override string Description(string employer, string asOf) => $"Prüfmappe für {employer}, Stand {asOf}";
 

@@ -35,7 +35,11 @@ internal static partial class Bag
     public static IReadOnlyDictionary<string, byte[]> Files(byte[] zip)
     {
         using var archive = new ZipArchive(new MemoryStream(zip));
-        return archive.Entries.ToDictionary(e => e.FullName[(e.FullName.IndexOf('/', StringComparison.Ordinal) + 1)..], Read, StringComparer.Ordinal);
+        return archive.Entries.ToDictionary(
+            e => e.FullName[(e.FullName.IndexOf('/', StringComparison.Ordinal) + 1)..],
+            Read,
+            StringComparer.Ordinal
+        );
     }
 
     /// <summary>Section 2.1.1: exactly these two lines, without a byte order mark.</summary>
@@ -58,7 +62,14 @@ internal static partial class Bag
                 yield return $"bag-info.txt has a line without a label: {line}";
         }
         var payload = bag.Where(f => f.Key.StartsWith("data/", StringComparison.Ordinal)).ToList();
-        if (!Strict.GetString(bytes).Contains(FormattableString.Invariant($"Payload-Oxum: {payload.Sum(f => f.Value.Length)}.{payload.Count}\n"), StringComparison.Ordinal))
+        if (
+            !Strict
+                .GetString(bytes)
+                .Contains(
+                    FormattableString.Invariant($"Payload-Oxum: {payload.Sum(f => f.Value.Length)}.{payload.Count}\n"),
+                    StringComparison.Ordinal
+                )
+        )
             yield return "Payload-Oxum is another";
     }
 
@@ -88,12 +99,22 @@ internal static partial class Bag
                 continue;
             }
             // Only these three are written by their codes.
-            var path = match.Groups["path"].Value.Replace("%0A", "\n", StringComparison.OrdinalIgnoreCase).Replace("%0D", "\r", StringComparison.OrdinalIgnoreCase).Replace("%25", "%", StringComparison.Ordinal);
+            var path = match
+                .Groups["path"]
+                .Value.Replace("%0A", "\n", StringComparison.OrdinalIgnoreCase)
+                .Replace("%0D", "\r", StringComparison.OrdinalIgnoreCase)
+                .Replace("%25", "%", StringComparison.Ordinal);
             if (!listed.Add(path))
                 yield return $"{path} is listed twice";
             if (!bag.TryGetValue(path, out var content))
                 yield return $"{path} is listed and not there";
-            else if (!string.Equals(match.Groups["sum"].Value, Convert.ToHexStringLower(SHA256.HashData(content)), StringComparison.OrdinalIgnoreCase))
+            else if (
+                !string.Equals(
+                    match.Groups["sum"].Value,
+                    Convert.ToHexStringLower(SHA256.HashData(content)),
+                    StringComparison.OrdinalIgnoreCase
+                )
+            )
                 yield return $"{path} has another sum";
         }
         foreach (var file in files.Where(f => !listed.Contains(f)))
@@ -101,7 +122,8 @@ internal static partial class Bag
     }
 
     private static string? Objection(string name) =>
-        name.StartsWith('/') || name.Contains('\\', StringComparison.Ordinal) || name.Contains(':', StringComparison.Ordinal) ? "is no place below the bag"
+        name.StartsWith('/') || name.Contains('\\', StringComparison.Ordinal) || name.Contains(':', StringComparison.Ordinal)
+            ? "is no place below the bag"
         : name.Split('/').Any(part => part is "" or "." or "..") ? "leads out of the bag"
         : null;
 
@@ -119,6 +141,10 @@ internal static partial class Bag
     [GeneratedRegex(@"\A[^\s:][^:]*: \S.*\z", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex InfoLine();
 
-    [GeneratedRegex(@"\A(?<sum>[0-9a-fA-F]{64})[ \t]+\*?(?<path>\S.*)\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"\A(?<sum>[0-9a-fA-F]{64})[ \t]+\*?(?<path>\S.*)\z",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex SumLine();
 }

@@ -69,8 +69,7 @@ public sealed class EvidenceFileTests : IDisposable
     }
 
     [Fact]
-    public void A_folder_that_is_not_there_is_refused() =>
-        Assert.NotNull(EvidenceFolder.Read(_story.At("nowhere")).Refused);
+    public void A_folder_that_is_not_there_is_refused() => Assert.NotNull(EvidenceFolder.Read(_story.At("nowhere")).Refused);
 
     private static byte[] Png()
     {

@@ -125,5 +125,8 @@ internal sealed class PackStory : IDisposable
     }
 
     private static string Latin(string words) =>
-        Encoding.ASCII.GetString(Encoding.ASCII.GetBytes(words)).Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal);
+        Encoding
+            .ASCII.GetString(Encoding.ASCII.GetBytes(words))
+            .Replace("(", "", StringComparison.Ordinal)
+            .Replace(")", "", StringComparison.Ordinal);
 }
