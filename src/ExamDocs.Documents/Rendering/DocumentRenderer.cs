@@ -49,9 +49,14 @@ public sealed class DocumentRenderer : IAsyncDisposable
 
     public Task<string> HtmlAsync(LessonsModel model) => RenderAsync(LessonsDocument.Of(model));
 
-    /// <summary>The pages of an audit pack's reading copy before the documents, those behind them, and the index for a browser.</summary>
-    public async Task<(string Front, string Back, string Index)> HtmlAsync(PackModel model) =>
-        (await RenderAsync(PackFront.Of(model)), await RenderAsync(PackBack.Of(model)), await RenderAsync(PackIndexPage.Of(model)));
+    /// <summary>Pages of an audit pack's reading copy that come before the documents.</summary>
+    public Task<string> FrontAsync(PackModel model, PackStretch stretch) => RenderAsync(PackFront.Of(model, stretch));
+
+    /// <summary>Pages of an audit pack's reading copy that come behind the documents.</summary>
+    public Task<string> BackAsync(PackModel model, PackStretch stretch) => RenderAsync(PackBack.Of(model, stretch));
+
+    /// <summary>The index of an audit pack for a browser.</summary>
+    public Task<string> HtmlAsync(PackModel model) => RenderAsync(PackIndexPage.Of(model));
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 

@@ -1,8 +1,6 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.ReadingCopies;
-using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
 using ExamDocs.Templates.AuditPack;
 using ExamDocs.UseCases.Company.Packing;
@@ -92,12 +90,13 @@ public static class BuildPack
     {
         var copy = new PackReadingCopy(pack, request.Asked, register);
         var paged = copy.Paged(cancellation);
-        var (front, back, index) = await PagesAsync(request, paged);
-        var (first, last) = await PrintedAsync(request, front, back, cancellation);
-        var bag = new PackBag(pack, request.Asked, register, index);
-        var steps = new Steps(copy.Parts + pack.Enclosed.Count, request.Progress);
+        var model = new PackModel(paged, ReadingCopy.LinkStart, request.Style.Letterhead, ProgramVersion.Current);
+        await using var pages = new PackPages(model, request.Asked.Language, request.Browser);
+        var own = await pages.PrintAsync(cancellation);
+        var bag = new PackBag(pack, request.Asked, register, await pages.IndexAsync());
+        var steps = new Steps(copy.Parts + (own?.Front.Count ?? 0) + (own?.Back.Count ?? 0) + pack.Enclosed.Count, request.Progress);
         void WriteBag() => request.Outputs.WriteStream(request.OutFile, to => bag.Write(to, request.OutFile, steps.Next, cancellation));
-        if (first is null || last is null)
+        if (own is not var (front, back))
         {
             WriteBag();
             return new(
@@ -110,7 +109,7 @@ public static class BuildPack
         // Neither file gets its name before both are whole.
         request.Outputs.WriteStream(request.CopyFile, to =>
         {
-            copy.Write(to, paged, first, last, steps.Next, cancellation);
+            copy.Write(to, paged, front, back, steps.Next, cancellation);
             WriteBag();
         });
         return new(paged, [.. leftOut, .. NotInCopy(paged)], null, null) { HasCopy = true };
@@ -122,39 +121,6 @@ public static class BuildPack
             .Select(d => d.Number)
             .Concat(pack.Evidence.Where(e => e.Page is null).Select(e => e.Name))
             .Select(name => (Message)$"{name} is in the ZIP and not in the reading copy: its pages cannot be put together with others");
-
-    private static async Task<(string Front, string Back, string Index)> PagesAsync(PackRequest request, PackContents paged)
-    {
-        var model = new PackModel(paged, ReadingCopy.LinkStart, request.Style.Letterhead, ProgramVersion.Current);
-        await using var renderer = new DocumentRenderer();
-        return await request.Asked.Language.InAsync(() => renderer.HtmlAsync(model));
-    }
-
-    /// <returns>Null for pages that cannot be printed whole.</returns>
-    private static async Task<(byte[]? Front, byte[]? Back)> PrintedAsync(
-        PackRequest request,
-        string front,
-        string back,
-        CancellationToken cancellation
-    )
-    {
-        var own = request.Browser is null ? await Browser.StartAsync() : null;
-        try
-        {
-            return (await WholeAsync(front), await WholeAsync(back));
-        }
-        finally
-        {
-            if (own is not null)
-                await own.DisposeAsync();
-        }
-
-        async Task<byte[]?> WholeAsync(string html)
-        {
-            var printed = await (request.Browser ?? own!).PrintAsync(html, cancellation);
-            return MissingGlyphs.In(html, printed).Count > 0 || FaithfulPrint.Faults(html, printed).Count > 0 ? null : printed;
-        }
-    }
 
     /// <summary>Counts what is done.</summary>
     private sealed class Steps(int all, Action<int, int>? told)

@@ -22,6 +22,12 @@ public sealed class PackModel
 
     public string SoftwareVersion { get; }
 
+    /// <summary>The pages before the documents, in the stretches in which they are printed.</summary>
+    public IReadOnlyList<PackStretch> Front => field ??= PackStretch.Of(Contents.Gaps, Contents.Items, []);
+
+    /// <summary>The pages behind the documents and the evidence.</summary>
+    public IReadOnlyList<PackStretch> Back => field ??= PackStretch.Of([], Contents.Items, Contents.Documents);
+
     /// <summary>Documents by number.</summary>
     public IReadOnlyDictionary<string, PackDocument> ByNumber =>
         field ??= Contents.Documents.ToDictionary(d => d.Number, StringComparer.Ordinal);

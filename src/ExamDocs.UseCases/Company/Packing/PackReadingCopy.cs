@@ -62,8 +62,8 @@ internal sealed class PackReadingCopy(GatheredPack pack, PackQuestion asked, Doc
         return pack.Contents with { Documents = documents, Evidence = evidence };
     }
 
-    /// <summary>How many parts there are, once the pages are known.</summary>
-    public int Parts => _groups.Count + pack.Evidence.Count(e => e.Pages is not null) + 2;
+    /// <summary>How many parts there are but its own pages, once the pages are known.</summary>
+    public int Parts => _groups.Count + pack.Evidence.Count(e => e.Pages is not null);
 
     /// <param name="to">Where the file goes.</param>
     /// <param name="paged">The contents with their pages.</param>
@@ -71,17 +71,21 @@ internal sealed class PackReadingCopy(GatheredPack pack, PackQuestion asked, Doc
     /// <param name="back">The pages behind all.</param>
     /// <param name="done">Called after each part.</param>
     /// <param name="cancellation">Stops between two parts.</param>
-    public void Write(Stream to, PackContents paged, byte[] front, byte[] back, Action done, CancellationToken cancellation)
+    public void Write(
+        Stream to,
+        PackContents paged,
+        IReadOnlyList<byte[]> front,
+        IReadOnlyList<byte[]> back,
+        Action done,
+        CancellationToken cancellation
+    )
     {
         IReadOnlyList<CopyPart> parts =
         [
-            Own("front", front) with
-            {
-                IsFront = true,
-            },
+            .. front.Select((pdf, n) => Own($"front {n}", pdf) with { IsFront = true }),
             .. _groups.Select(Part),
             .. paged.Evidence.Zip(pack.Evidence).Where(e => e.First.Page is not null).Select(e => Part(e.First, e.Second)),
-            Own("back", back),
+            .. back.Select((pdf, n) => Own($"back {n}", pdf)),
         ];
         ReadingCopy.Write(
             to,
