@@ -153,17 +153,6 @@ public sealed partial class DocumentRegister : IDisposable
     /// <returns>Null while the log is empty.</returns>
     public Checkpoint? Checkpoint() => Rows.Log.Latest();
 
-    /// <summary>Shows of documents that their coming out is in the log, and gives the checkpoint that the proofs lead to.</summary>
-    /// <param name="numbers">Of the documents; one whose coming out is not in the log has no proof.</param>
-    /// <returns>By place in the log; no checkpoint while the log is empty.</returns>
-    /// <exception cref="RegisterAlteredException">The log is not what its last root says.</exception>
-    public (Checkpoint? Checkpoint, IReadOnlyList<InclusionProof> Proofs) Proofs(IReadOnlySet<string> numbers)
-    {
-        ArgumentNullException.ThrowIfNull(numbers);
-        using var reading = Rows.Database.BeginReading();
-        return Rows.Log.Proofs(numbers);
-    }
-
     /// <summary>
     /// Whether the register is sound in itself: undamaged, without gaps, every document as issued, the log whole; no record is read.
     /// </summary>

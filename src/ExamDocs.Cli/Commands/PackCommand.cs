@@ -56,7 +56,7 @@ internal static class PackCommand
     {
         var command = new Command(
             "pack",
-            "Builds an audit pack: every current document as issued, what is missing, evidence, and how to verify all of it. Decides nothing."
+            "Builds an audit pack: every current document as issued, what is missing, evidence, and how to verify it all. Decides nothing."
         )
         {
             Employer,
@@ -110,21 +110,21 @@ internal static class PackCommand
         var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
         foreach (var remark in result.Remarks)
             error.WriteLine(Screen.Say(remark));
-        if (result.Contents is not { } pack)
+        if (!result.IsBuilt)
         {
             error.WriteLine(result.Refused is { } refused ? Screen.Say(refused) : result.Failure);
             return result.Refused is null ? ExitCode.Stopped : ExitCode.Refused;
         }
-        foreach (var gap in pack.Gaps)
-            output.WriteLine($"{gap.Code}  {gap.About}: {gap.Words}");
+        foreach (var (code, about, words) in result.Gaps)
+            output.WriteLine($"{code}  {about}: {words}");
         if (!parsed.GetValue(CommonOptions.Quiet))
         {
-            var (gaps, items, documents) = (pack.Gaps.Count, pack.Items.Count, pack.Documents.Count);
+            var (gaps, (items, documents)) = (result.Gaps.Count, result.Counted);
             output.WriteLine(Screen.Say($"{items} items, {documents} documents, {gaps} gaps"));
             output.WriteLine(Path.GetFullPath(request.OutFile));
             if (result.HasCopy)
                 output.WriteLine(Path.GetFullPath(request.CopyFile));
         }
-        return pack.Gaps.Count > 0 || !result.HasCopy ? ExitCode.Findings : ExitCode.Done;
+        return result.Gaps.Count > 0 || !result.HasCopy ? ExitCode.Findings : ExitCode.Done;
     }
 }

@@ -32,12 +32,20 @@ internal static class PageMark
         var draw = string.Create(CultureInfo.InvariantCulture, $"BT /F {Size} Tf 0.3 g 1 2 Td ({words}) Tj ET");
         var form = pdf.Add(
             Latin(
-                $"<</Type /XObject /Subtype /Form /BBox [0 0 {Width} {Height}] /Resources <</Font <</F {font} 0 R>>>> /Length {draw.Length}>>\nstream\n{draw}\nendstream"
+                $"""
+                <</Type /XObject /Subtype /Form /BBox [0 0 {Width} {Height}] /Resources <</Font <</F {font} 0 R>>>> /Length {draw.Length}>>
+                stream
+                {draw}
+                endstream
+                """
             )
         );
         return pdf.Add(
             Latin(
-                $"<</Type /Annot /Subtype /Stamp /F 196 /Rect [{left:0.##} {top - Height:0.##} {left + Width:0.##} {top:0.##}] /AP <</N {form} 0 R>>>>"
+                $"""
+                <</Type /Annot /Subtype /Stamp /F 196 /AP <</N {form} 0 R>>
+                /Rect [{left:0.##} {top - Height:0.##} {left + Width:0.##} {top:0.##}]>>
+                """
             )
         );
     }

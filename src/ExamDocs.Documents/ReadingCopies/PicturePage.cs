@@ -25,7 +25,12 @@ public static class PicturePage
         using var pdf = new StreamedPdf(file);
         var picture = pdf.Add([
             .. Latin(
-                $"<</Type /XObject /Subtype /Image /Width {widthPx} /Height {heightPx} /ColorSpace /DeviceRGB /BitsPerComponent 8 /Filter /DCTDecode /Length {jpeg.Length}>>\nstream\n"
+                $"""
+                <</Type /XObject /Subtype /Image /Width {widthPx} /Height {heightPx}
+                /ColorSpace /DeviceRGB /BitsPerComponent 8 /Filter /DCTDecode /Length {jpeg.Length}>>
+                stream
+
+                """
             ),
             .. jpeg.Span,
             .. "\nendstream"u8,
@@ -36,7 +41,10 @@ public static class PicturePage
         pdf.Put(
             page,
             FormattableString.Invariant(
-                $"<</Type /Page /Parent {pages} 0 R /MediaBox [0 0 {Width} {Height}] /Resources <</XObject <</P {picture} 0 R>>>> /Contents {content} 0 R>>"
+                $"""
+                <</Type /Page /Parent {pages} 0 R /MediaBox [0 0 {Width} {Height}]
+                /Resources <</XObject <</P {picture} 0 R>>>> /Contents {content} 0 R>>
+                """
             )
         );
         pdf.Put(pages, FormattableString.Invariant($"<</Type /Pages /Kids [{page} 0 R] /Count 1>>"));

@@ -8,8 +8,8 @@ namespace ExamDocs.Documents.ReadingCopies;
 public sealed record SmallSize(double Width, double Height, int PerPage);
 
 /// <summary>
-/// Puts labels onto A4 pages, each in its own size and with a fine line around it: a file of pages of many sizes is hard to read. They are no
-/// sheets to print labels from.
+/// Puts labels onto A4 pages, each in its own size and with a fine line around it: a file of pages of many sizes is hard to read. These pages
+/// are not for printing labels.
 /// </summary>
 public static class SmallPages
 {
@@ -56,7 +56,10 @@ public static class SmallPages
             sheet,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"<</Type /Page /Parent {pages} 0 R /MediaBox [0 0 {Width} {Height}] /Resources <</XObject <<{drawn}>>>> /Contents {content} 0 R>>"
+                $"""
+                <</Type /Page /Parent {pages} 0 R /MediaBox [0 0 {Width} {Height}]
+                /Resources <</XObject <<{drawn}>>>> /Contents {content} 0 R>>
+                """
             )
         );
         pdf.Put(pages, $"<</Type /Pages /Kids [{StreamedPdf.Reference(sheet)}] /Count 1>>");

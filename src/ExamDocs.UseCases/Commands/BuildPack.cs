@@ -37,14 +37,25 @@ public sealed record PackRequest(string Place, PackQuestion Asked, string OutFil
 }
 
 /// <summary>What was written, or why nothing was.</summary>
-/// <param name="Contents">What is in the pack; null where none was built.</param>
 /// <param name="Remarks">What the user should know of what was written, a sentence each.</param>
 /// <param name="Refused">Why nothing was written; null where something was.</param>
 /// <param name="Failure">Why disk or browser stopped the run; null where nothing did.</param>
-public sealed record PackResult(PackContents? Contents, IReadOnlyList<Message> Remarks, Message? Refused, string? Failure)
+public sealed record PackResult(IReadOnlyList<Message> Remarks, Message? Refused, string? Failure)
 {
+    /// <summary>Null where none was built.</summary>
+    internal PackContents? Contents { get; init; }
+
+    public bool IsBuilt => Contents is not null;
+
     /// <summary>Whether the reading copy was written as well.</summary>
     public bool HasCopy { get; init; }
+
+    /// <summary>Items and documents in it.</summary>
+    public (int Items, int Documents) Counted => (Contents?.Items.Count ?? 0, Contents?.Documents.Count ?? 0);
+
+    /// <summary>What is missing: a code, what it is about, and a sentence.</summary>
+    public IReadOnlyList<(string Code, string About, string Words)> Gaps =>
+        [.. (Contents?.Gaps ?? []).Select(g => (g.Code, g.About, g.Words))];
 }
 
 /// <summary>
@@ -64,19 +75,19 @@ public static class BuildPack
         outputs.Require(request.OutFile, request.CopyFile);
         var (files, leftOut, refused) = EvidenceFolder.Read(request.EvidenceFolder);
         if (refused is not null)
-            return new(null, [], refused, null);
+            return new([], refused, null);
         using var register = DocumentRegister.OpenToRead(request.Place, request.Asked.Today);
         var check = CheckRegister.Run(register, [], request.Asked.Rules);
         var (pack, why) = new GatherPack(register, request.Asked, check).From(files);
         if (pack is null)
-            return new(null, leftOut, why, null);
+            return new(leftOut, why, null);
         try
         {
             return await WriteAsync(request with { Outputs = outputs }, register, pack, leftOut, cancellation);
         }
         catch (PrintException e)
         {
-            return new(null, leftOut, null, RunFailure.Sentence(e));
+            return new(leftOut, null, RunFailure.Sentence(e));
         }
     }
 
@@ -100,11 +111,13 @@ public static class BuildPack
         {
             WriteBag();
             return new(
-                paged,
                 [.. leftOut, $"no reading copy was written: not all of its own pages can be printed with the fonts here"],
                 null,
                 null
-            );
+            )
+            {
+                Contents = paged,
+            };
         }
         // Neither file gets its name before both are whole.
         request.Outputs.WriteStream(request.CopyFile, to =>
@@ -112,7 +125,7 @@ public static class BuildPack
             copy.Write(to, paged, front, back, steps.Next, cancellation);
             WriteBag();
         });
-        return new(paged, [.. leftOut, .. NotInCopy(paged)], null, null) { HasCopy = true };
+        return new([.. leftOut, .. NotInCopy(paged)], null, null) { Contents = paged, HasCopy = true };
     }
 
     private static IEnumerable<Message> NotInCopy(PackContents pack) =>

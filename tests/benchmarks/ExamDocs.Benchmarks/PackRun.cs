@@ -54,9 +54,10 @@ internal static class PackRun
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{result.Contents?.Items.Count} items, {result.Contents?.Documents.Count} documents, reading copy {result.HasCopy}: "
+                $"{result.Counted.Items} items, {result.Counted.Documents} documents, reading copy {result.HasCopy}: "
                     + $"{watch.Elapsed.TotalSeconds:0.0} s, CPU {Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds:0.0} s, "
-                    + $"at most {int.Parse(peak, CultureInfo.InvariantCulture) / 1024} MiB; ZIP {Size(request.OutFile)} MiB, PDF {Size(request.CopyFile)} MiB"
+                    + $"at most {int.Parse(peak, CultureInfo.InvariantCulture) / 1024} MiB; "
+                    + $"ZIP {Size(request.OutFile)} MiB, PDF {Size(request.CopyFile)} MiB"
             )
         );
     }

@@ -6,8 +6,8 @@ using System.Text.RegularExpressions;
 namespace ExamDocs.Intake.Workbook.Writing;
 
 /// <summary>
-/// Takes out of a workbook's package what is another each time that it is written: times, and the names drawn for the parts at its root. Then
-/// equal content gives equal bytes.
+/// Takes out of a workbook's package what changes each time it is written: times, and random names of the parts at its root. Then equal
+/// content gives equal bytes.
 /// </summary>
 internal static partial class FixedParts
 {

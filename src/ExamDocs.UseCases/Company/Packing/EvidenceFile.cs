@@ -48,7 +48,7 @@ internal static class EvidenceFolder
     private const int Most = 5_000;
 
     /// <param name="folder">As the user typed it; null for none.</param>
-    /// <returns>The files by name; what was left out, a sentence each; and why there are none, null where there is no such reason.</returns>
+    /// <returns>The files by name; what was left out, a sentence each; and why the folder cannot be taken, null where it can.</returns>
     public static (IReadOnlyList<EvidenceFile> Files, IReadOnlyList<Message> LeftOut, Message? Refused) Read(string? folder)
     {
         if (folder is null)
@@ -84,7 +84,7 @@ internal static class EvidenceFolder
         || file.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xD8, 0xFF])
         || file.StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47]);
 
-    /// <summary>Two names that some system takes for one get a number. A list of sums cannot name a file with a per cent sign plainly.</summary>
+    /// <summary>Two names that some system takes for one get a number. A per cent sign would be a code in the list of sums.</summary>
     private static string Name(string path, HashSet<string> taken)
     {
         var ending = System.IO.Path.GetExtension(path);

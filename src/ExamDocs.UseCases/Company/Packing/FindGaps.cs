@@ -47,7 +47,8 @@ internal sealed class FindGaps(PackedThings things, PackQuestion asked, IReadOnl
         select Gap(
             PackGapKind.RemedyNotRecorded,
             thing.Shown.Id,
-            $"the defect found on {thing.Decided.Day} could become a danger by {defect.BecomesDangerOn!.Value}, and no remedy is recorded: '{defect.Description}'"
+            $"the defect found on {thing.Decided.Day} could become a danger by {defect.BecomesDangerOn!.Value}, and no remedy is "
+                + $"recorded: '{defect.Description}'"
         );
 
     /// <summary>Missing declarations of conformity, where the law of the latest examination has them kept.</summary>
