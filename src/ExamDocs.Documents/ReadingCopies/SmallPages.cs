@@ -8,8 +8,8 @@ namespace ExamDocs.Documents.ReadingCopies;
 public sealed record SmallSize(double Width, double Height, int PerPage);
 
 /// <summary>
-/// Puts labels onto A4 pages, each in its own size and with a fine line around it: a file of pages of many sizes is hard to read. These pages
-/// are not for printing labels.
+/// Puts labels onto A4 pages, each in its own size and with a fine line around it: a file of pages of many sizes is hard to read. These
+/// pages are not for printing labels.
 /// </summary>
 public static class SmallPages
 {

@@ -19,7 +19,7 @@ public sealed class SmallPagesTests
     [Theory]
     [InlineData(198, 105, 12)]
     [InlineData(283, 425, 1)]
-    [InlineData(71, 28, 72)]
+    [InlineData(71, 28, 108)]
     public void As_many_as_fit_lie_side_by_side(int width, int height, int fit)
     {
         var words = Enumerable.Range(0, fit).Select(n => FormattableString.Invariant($"L{n}x")).ToList();

@@ -25,8 +25,8 @@ internal sealed class French : PackPhrases
     public override string WhatAsOfMeans(bool isToday) =>
         isToday
             ? "Il dit où en sont les choses le jour où il a été établi."
-            : "Il dit où en étaient les choses au jour indiqué\u00A0: d’après les visites enregistrées et les documents émis jusqu’à la fin "
-                + "de ce jour. L’intégrité du registre et le contenu des dossiers ont été examinés le jour où il a été établi.";
+            : "Il dit où en étaient les choses au jour indiqué\u00A0: d’après les visites enregistrées et les documents émis jusqu’à la "
+                + "fin de ce jour. L’intégrité du registre et le contenu des dossiers ont été examinés le jour où il a été établi.";
 
     public override string OnlyReadingCopy =>
         "Ceci est une copie de lecture. Les documents tels qu’ils ont été émis sont dans le fichier ZIP qui l’accompagne\u00A0: eux seuls "
@@ -94,8 +94,8 @@ internal sealed class French : PackPhrases
     public override string IssuedOn => "Émis le";
 
     public override string HowToCheckCopy =>
-        "Les pages sont numérotées en haut\u00A0: en chiffres romains avant les documents, en chiffres arabes à partir du premier document. "
-        + "Seul le fichier contenu dans le ZIP permet d’établir qu’un document est authentique\u00A0: how-to-verify.txt y explique comment "
+        "Les pages sont numérotées en haut\u00A0: en chiffres romains avant les documents, en chiffres arabes à partir du premier "
+        + "document. Seul le fichier contenu dans le ZIP permet d’établir qu’un document est authentique\u00A0: how-to-verify.txt y explique comment "
         + "le contrôler sans notre programme.";
 
     public override string PageMark(string number) => $"Dossier d'audit, page {number}";
