@@ -8,7 +8,11 @@ namespace ExamDocs.Intake.Workbook.Tables;
 public static class TableWorkbook
 {
     /// <summary>Wide enough for most texts; longer ones wrap.</summary>
-    private const int WidestColumn = 60;
+    private const int WidestColumn = 48;
+
+    /// <summary>Height of a line, points, and the greatest height that a row may have.</summary>
+    private const double LineHeight = 15,
+        HighestRow = 405;
 
     private const int NarrowestColumn = 10;
 
@@ -48,6 +52,7 @@ public static class TableWorkbook
         made.Theme = XLTableTheme.TableStyleLight1;
         for (var column = 0; column < table.Headings.Count; column++)
             sheet.Column(column + 1).Width = WidthOf(table, column);
+        SetHeights(sheet, table);
         sheet.Row(1).Style.Alignment.SetWrapText();
         sheet.Row(1).Style.Alignment.SetVertical(XLAlignmentVerticalValues.Top);
         sheet.SheetView.FreezeRows(1);
@@ -74,6 +79,23 @@ public static class TableWorkbook
                 throw new ArgumentException($"a cell holds a text or a number, not {value.GetType().Name}", nameof(value));
         }
     }
+
+    /// <summary>A text that wraps is cut off where its row has the height of one line.</summary>
+    private static void SetHeights(IXLWorksheet sheet, TableSheet table)
+    {
+        var widths = table.Headings.Select((_, column) => WidthOf(table, column)).ToList();
+        foreach (var (at, row) in table.Rows.Index())
+        {
+            var lines = row.Select((value, column) => LinesOf(value as string, widths[column])).Max();
+            sheet.Row(at + 2).Style.Alignment.SetVertical(XLAlignmentVerticalValues.Top);
+            if (lines > 1)
+                sheet.Row(at + 2).Height = Math.Min(lines * LineHeight, HighestRow);
+        }
+    }
+
+    /// <summary>Words do not fill their lines, so one in ten characters is given away.</summary>
+    private static int LinesOf(string? text, double width) =>
+        (text ?? "").Split('\n').Sum(line => Math.Max(1, (int)Math.Ceiling(line.Length / (width * 0.9))));
 
     private static double WidthOf(TableSheet table, int column)
     {
