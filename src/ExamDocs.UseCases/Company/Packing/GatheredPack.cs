@@ -146,7 +146,8 @@ internal sealed class GatherPack(DocumentRegister register, PackQuestion asked, 
             Why = asked.Say(thing.Shown.Why),
             IsInService = thing.Shown.Standing is Standing.InService,
             UsableThrough = thing.Shown.UsableThrough,
-            NextBy = thing.Shown.NextBy,
+            // A date beside kit that may never be used again would read as if it were to be examined.
+            NextBy = thing.Shown.Standing is Standing.Withdrawn ? null : thing.Shown.NextBy,
             Documents = [.. thing.Documents.Where(d => enclosed.Contains(d.Number)).Select(d => d.Number)],
         };
 
