@@ -95,8 +95,8 @@ internal sealed class French : PackPhrases
 
     public override string HowToCheckCopy =>
         "Les pages sont numérotées en haut\u00A0: en chiffres romains avant les documents, en chiffres arabes à partir du premier "
-        + "document. Seul le fichier contenu dans le ZIP permet d’établir qu’un document est authentique\u00A0: how-to-verify.txt y explique comment "
-        + "le contrôler sans notre programme.";
+        + "document. Seul le fichier contenu dans le ZIP permet d’établir qu’un document est authentique\u00A0: how-to-verify.txt y "
+        + "explique comment le contrôler sans notre programme.";
 
     public override string PageMark(string number) => $"Dossier d'audit, page {number}";
 
