@@ -20,6 +20,7 @@ var root = new RootCommand(
     DueCommand.Create(),
     RecallCommand.Create(),
     TeachCommand.Create(),
+    PackCommand.Create(),
     RegisterCommand.Create(),
     ModelsCommand.Create(),
     CriteriaCommand.Create(),

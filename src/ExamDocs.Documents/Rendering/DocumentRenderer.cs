@@ -1,3 +1,4 @@
+using ExamDocs.Templates.AuditPack;
 using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
@@ -47,6 +48,15 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
 
     public Task<string> HtmlAsync(LessonsModel model) => RenderAsync(LessonsDocument.Of(model));
+
+    /// <summary>Pages of an audit pack's reading copy that come before the documents.</summary>
+    public Task<string> FrontAsync(PackModel model, PackStretch stretch) => RenderAsync(PackFront.Of(model, stretch));
+
+    /// <summary>Pages of an audit pack's reading copy that come behind the documents.</summary>
+    public Task<string> BackAsync(PackModel model, PackStretch stretch) => RenderAsync(PackBack.Of(model, stretch));
+
+    /// <summary>The index of an audit pack for a browser.</summary>
+    public Task<string> HtmlAsync(PackModel model) => RenderAsync(PackIndexPage.Of(model));
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 

@@ -10,7 +10,12 @@ internal sealed class DecidedAgain(RememberedVisits visits, RegisterCheckRequest
 {
     private readonly List<string> _notes = [];
 
+    private readonly List<(int Visit, string Words)> _ofVisits = [];
+
     public IReadOnlyList<string> Notes => _notes;
+
+    /// <summary>Every difference, whether it is a fault or a note.</summary>
+    public IReadOnlyList<(int Visit, string Words)> OfVisits => _ofVisits;
 
     /// <summary>Visits that another version had decided.</summary>
     public int ByOthers { get; private set; }
@@ -25,10 +30,13 @@ internal sealed class DecidedAgain(RememberedVisits visits, RegisterCheckRequest
             ByOthers += isOther ? 1 : 0;
             if (Difference(visit, decide) is not { } difference)
                 continue;
-            if (isOther)
-                _notes.Add($"{difference.Text} It was decided by version {visit.Version ?? "not recorded"}; this one decides otherwise.");
-            else if (difference.Caveat is { } caveat)
-                _notes.Add($"{difference.Text} {caveat}");
+            var note =
+                isOther ? $"{difference.Text} It was decided by version {visit.Version ?? "not recorded"}; this one decides otherwise."
+                : difference.Caveat is { } caveat ? $"{difference.Text} {caveat}"
+                : null;
+            _ofVisits.Add((visit.Visit, note ?? difference.Text));
+            if (note is not null)
+                _notes.Add(note);
             else
                 yield return difference.Text;
         }

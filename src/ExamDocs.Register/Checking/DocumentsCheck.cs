@@ -9,6 +9,10 @@ namespace ExamDocs.Register.Checking;
 internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows rows)
 {
     private readonly Dictionary<string, List<LogEntry>> _logged = new(StringComparer.Ordinal);
+    private readonly List<(string Number, string Words)> _ofDocuments = [];
+
+    /// <summary>Every fault that was found of a document, with its number.</summary>
+    public IReadOnlyList<(string Number, string Words)> OfDocuments => _ofDocuments;
 
     public void Add(LogEntry entry)
     {
@@ -39,7 +43,10 @@ internal sealed class DocumentsCheck(RegisterDatabase database, DocumentRows row
             }
             var entries = _logged.Remove(number, out var known) ? known : [];
             foreach (var fault in Faults(number, entries))
+            {
+                _ofDocuments.Add((number, fault));
                 yield return fault;
+            }
         }
         foreach (var number in _logged.Keys)
             yield return $"{number} is in the log and not among the documents.";

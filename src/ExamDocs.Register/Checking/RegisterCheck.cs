@@ -19,10 +19,10 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
 
     public RegisterCheckResult Run()
     {
-        var again = new DecidedAgain(rows.Visits, request);
+        var (again, documents) = (new DecidedAgain(rows.Visits, request), new DocumentsCheck(_database, rows.Documents));
         using (_database.BeginReading())
         {
-            var (documents, remembered) = (new DocumentsCheck(_database, rows.Documents), new VisitsCheck(_database, request.Read));
+            var remembered = new VisitsCheck(_database, request.Read);
             Look("the database", _database.Damage);
             Look("the guards", Guarded);
             Look("the log", () => Logged(documents, remembered));
@@ -32,7 +32,13 @@ internal sealed class RegisterCheck(RegisterRows rows, RegisterCheckRequest requ
         }
         // What is decided again is never changed, so that nobody has to wait for it.
         Look("the outcomes", again.Faults);
-        return new(_faults, [.. _notes, .. again.Notes]) { DecidedByOthers = again.ByOthers, DecidedOtherwise = again.Notes.Count };
+        return new(_faults, [.. _notes, .. again.Notes])
+        {
+            DecidedByOthers = again.ByOthers,
+            DecidedOtherwise = again.Notes.Count,
+            OfVisits = again.OfVisits,
+            OfDocuments = documents.OfDocuments,
+        };
     }
 
     /// <summary>Each part by itself: what breaks one is a fault like any other, and the rest is still looked at.</summary>

@@ -41,4 +41,10 @@ public sealed record RegisterCheckResult(IReadOnlyList<string> Faults, IReadOnly
 
     /// <summary>How many of these come out differently now.</summary>
     public int DecidedOtherwise { get; init; }
+
+    /// <summary>Of the faults and notes, those about what a visit decided, with the number of the visit.</summary>
+    public IReadOnlyList<(int Visit, string Words)> OfVisits { get; init; } = [];
+
+    /// <summary>Of the faults, those about a document, with its number.</summary>
+    public IReadOnlyList<(string Number, string Words)> OfDocuments { get; init; } = [];
 }

@@ -35,6 +35,16 @@ internal sealed class LogRows(DbConnection connection)
             throw new RegisterAlteredException("its log", "The log does not have the root that was kept for it.");
     }
 
+    /// <inheritdoc cref="DocumentRegister.Proofs"/>
+    public (Checkpoint? Checkpoint, IReadOnlyList<InclusionProof> Proofs) Proofs(IReadOnlySet<string> numbers)
+    {
+        var checkpoint = Latest();
+        var (proofs, root) = InclusionProofs.Of(Stream().Select(row => row.Entry), numbers);
+        return checkpoint is null || checkpoint.Root.Span.SequenceEqual(root)
+            ? (checkpoint, proofs)
+            : throw new RegisterAlteredException("its log", "The log does not have the root that was kept for it.");
+    }
+
     /// <summary>Null while nothing is entered.</summary>
     public Checkpoint? Latest() => Checkpoints("DESC LIMIT 1") is [var last] ? last : null;
 

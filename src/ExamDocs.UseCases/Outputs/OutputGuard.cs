@@ -61,6 +61,10 @@ public sealed record OutputGuard
         Place(file, replace => WholeFile.Write(full, make, replace));
     }
 
+    /// <summary>The same for a file that is written bit by bit, and so need not be held in memory.</summary>
+    /// <inheritdoc cref="Write(string, ReadOnlyMemory{byte})"/>
+    public void WriteStream(string file, Action<Stream> write) => Write(file, path => WholeFile.Put(path, write));
+
     private void Place(string file, Func<bool, bool> write)
     {
         Require(file);

@@ -65,11 +65,15 @@ internal static class WholeFile
     /// <inheritdoc cref="Write(string, Action{string}, bool)"/>
     public static bool Write(string full, ReadOnlyMemory<byte> content, bool replace) => Write(full, path => Put(path, content), replace);
 
-    private static void Put(string path, ReadOnlyMemory<byte> content)
+    private static void Put(string path, ReadOnlyMemory<byte> content) => Put(path, stream => stream.Write(content.Span));
+
+    /// <param name="path">Where nothing is yet.</param>
+    /// <param name="write">Writes the whole file.</param>
+    public static void Put(string path, Action<Stream> write)
     {
         // CreateNew follows no link that somebody may have put there.
-        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        stream.Write(content.Span);
+        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+        write(stream);
         stream.Flush(flushToDisk: true);
     }
 

@@ -13,8 +13,10 @@ namespace ExamDocs.UseCases.Registered;
 /// <param name="register">The register.</param>
 /// <param name="today">The day on which it is looked at.</param>
 /// <param name="marks">The owner's marks in it, where they were looked for already; null to look for them when they are needed.</param>
-internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, OwnersMarks? marks = null)
+/// <param name="then">What of the register counts; null for all of it.</param>
+internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, OwnersMarks? marks = null, RegisterThen? then = null)
 {
+    private readonly RegisterThen _then = then ?? new(register, null);
     private readonly RememberedRecords _records = new(register);
     private readonly RegisterKnowledge _knowledge = new(register);
     private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
@@ -38,7 +40,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
             );
         // These visits have all that can be the same as one of them, or be on it, over any number of items between.
         var visits = touching.Select(_knowledge.Known).ToList();
-        var things = new KnownThings(register, new AskedToday(_ => visits, today), Entries(touching), today);
+        var things = new KnownThings(_then, new AskedToday(_ => visits, today), Entries(touching), today);
         return things.Shown([.. things.Of(bearing).SelectMany(t => things.Alike(t).Prepend(t)).Distinct()]);
     }
 
@@ -95,7 +97,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         // Somebody else's item may have the same id.
         var decided = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e.Owner)))
             .ToLookup(d => d.key, d => d.Owner, StringComparer.Ordinal);
-        var records = register.Visits.All().Select(v => SharedValues.FilledIn(_records.Of(v.Visit))).ToList();
+        var records = _then.Visits().Select(v => SharedValues.FilledIn(_records.Of(v.Visit))).ToList();
         return
         [
             .. records
@@ -130,21 +132,30 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     }
 
     private KnownThings Things(IReadOnlyList<ItemEntry> known) =>
-        new(register, new AskedToday(record => [.. Logged.Touching(record).Select(_knowledge.Known)], today), known, today);
+        new(
+            _then,
+            new AskedToday(record => [.. Logged.Touching(record).Where(v => _then.Knew(v.Visit.Visit)).Select(_knowledge.Known)], today),
+            known,
+            today
+        );
 
     /// <summary>What every visit recorded of every item, with all that was decided.</summary>
     public IReadOnlyList<ItemEntry> All => field ??= ReadAll();
 
     private List<ItemEntry> ReadAll()
     {
-        var visits = register.Visits.All();
+        var visits = _then.Visits();
         Logged.Require([.. visits.Select(v => v.Visit)]);
         var outcomes = register.Visits.Outcomes().ToLookup(o => o.Visit.Visit, o => o.Outcome);
         return Entries(visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]])));
     }
 
     private IReadOnlyList<TouchingVisit> Touching(string? id, string? serial) =>
-        Logged.Touching(new ExaminationRecord { Items = [new Item { Id = id, Serial = serial }] });
+        [
+            .. Logged
+                .Touching(new ExaminationRecord { Items = [new Item { Id = id, Serial = serial }] })
+                .Where(v => _then.Knew(v.Visit.Visit)),
+        ];
 
     private List<ItemEntry> Entries(IEnumerable<TouchingVisit> visits) => [.. visits.SelectMany(EntriesOf)];
 

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Records;
-using ExamDocs.Register;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Registered;
@@ -11,7 +10,7 @@ namespace ExamDocs.UseCases.Registered;
 /// </summary>
 internal sealed class KnownThings
 {
-    private readonly DocumentRegister _register;
+    private readonly RegisterThen _register;
     private readonly AskedToday _asked;
     private readonly LocalDate _today;
     private readonly IReadOnlyList<ItemEntry> _known;
@@ -25,7 +24,7 @@ internal sealed class KnownThings
     /// <param name="asked">Asks what is known of an item.</param>
     /// <param name="known">Everything that is known of them.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public KnownThings(DocumentRegister register, AskedToday asked, IEnumerable<ItemEntry> known, LocalDate today)
+    public KnownThings(RegisterThen register, AskedToday asked, IEnumerable<ItemEntry> known, LocalDate today)
     {
         (_register, _asked, _today) = (register, asked, today);
         _known = [.. known.DistinctBy(e => (e.Visit.Visit, e.Item.Id))];

@@ -23,6 +23,12 @@ public sealed record PersonalDataOfVisit(RememberedVisit Visit, IReadOnlyList<st
 
     /// <summary>Name as typed.</summary>
     public string? Employer => Visit.Employer;
+
+    /// <summary>The day of its reports.</summary>
+    public LocalDate? ReportedOn { get; init; }
+
+    /// <summary>The rules that are known, each once.</summary>
+    public IReadOnlyList<KeepUntil> Rules { get; init; } = [];
 }
 
 /// <summary>Finds what personal data is stored and how long it has to be kept. It deletes nothing.</summary>
@@ -36,6 +42,14 @@ public static class PersonalData
     public static IReadOnlyList<PersonalDataOfVisit> In(string place, LocalDate today, KnownRules rules)
     {
         using var register = DocumentRegister.OpenExisting(place, today);
+        return In(register, rules);
+    }
+
+    /// <param name="register">Opened.</param>
+    /// <param name="rules">The regimes that visits can name.</param>
+    /// <exception cref="InvalidDataException">A record differs from what was stored.</exception>
+    internal static IReadOnlyList<PersonalDataOfVisit> In(DocumentRegister register, KnownRules rules)
+    {
         var remembered = new RememberedRecords(register);
         var records = register.Visits.All().Select(v => (Visit: v, Record: SharedValues.FilledIn(remembered.Of(v.Visit)))).ToList();
         return [.. records.Select(r => Of(r.Visit, r.Record, [.. records.Select(o => o.Record)], rules))];
@@ -61,7 +75,11 @@ public static class PersonalData
                 .. kept.Select(k => k is null ? "No rule is known for it: keep it." : $"{k.Words} ({k.Source})")
                     .Distinct(StringComparer.Ordinal),
             ]
-        );
+        )
+        {
+            ReportedOn = record.Visit.ReportedOn,
+            Rules = [.. kept.OfType<KeepUntil>().DistinctBy(k => (k.Words, k.Source))],
+        };
     }
 
     /// <summary>How long a document has to be kept; null where the regime is not known or does not say.</summary>

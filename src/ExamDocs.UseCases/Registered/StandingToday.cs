@@ -2,7 +2,6 @@ using ExamDocs.Core.Findings;
 using ExamDocs.Core.Identity;
 using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
-using ExamDocs.Register;
 using ExamDocs.Register.Model;
 using NodaTime;
 
@@ -16,13 +15,13 @@ internal sealed class StandingToday
 {
     private const string NotExamined = "U0";
 
-    private readonly DocumentRegister _register;
+    private readonly RegisterThen _register;
     private readonly LocalDate _today;
 
     /// <param name="register">The register.</param>
     /// <param name="thing">The item.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public StandingToday(DocumentRegister register, ThingOnRecord thing, LocalDate today) =>
+    public StandingToday(RegisterThen register, ThingOnRecord thing, LocalDate today) =>
         (_register, Thing, _today) = (register, thing, today);
 
     public ThingOnRecord Thing { get; }
@@ -113,7 +112,7 @@ internal sealed class StandingToday
             );
         if (!decided.IsOf(Outcome.Fit) && !decided.IsOf(Outcome.FitUntil))
             return (Standing.Held, $"not determined{On(decided)}: {string.Join(" ", outcome.Codes)}");
-        if (_register.Visits.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.End.Item, decided)).End is { } end)
+        if (_register.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.End.Item, decided)).End is { } end)
             return (Standing.Withdrawn, $"{end.Why}, since {end.On}");
         if (outcome.Until < _today)
             return (Standing.Withdrawn, $"not to be used after {outcome.Until.Value}");

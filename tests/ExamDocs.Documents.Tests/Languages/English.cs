@@ -23,6 +23,7 @@ internal static partial class English
         "construction safety orders",
         "Code du travail",
         "AS/NZS",
+        "how-to-verify.txt",
     ];
 
     public static IReadOnlyList<string> LeftIn(string text)

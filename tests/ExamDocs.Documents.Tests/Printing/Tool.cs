@@ -40,6 +40,15 @@ internal static class Tool
     /// <summary>Throws where qpdf finds an error or a warning.</summary>
     public static string QpdfCheck(byte[] pdf) => OnFile(pdf, file => Run("qpdf", "--check", file));
 
+    /// <summary>The file as qpdf writes it anew.</summary>
+    public static byte[] WithQpdf(byte[] pdf, params string[] how) => OnFile(pdf, file =>
+        {
+            Run("qpdf", [.. how, file, $"{file}.new"]);
+            var written = File.ReadAllBytes($"{file}.new");
+            File.Delete($"{file}.new");
+            return written;
+        });
+
     /// <summary>The first page as a grey PNG at this resolution.</summary>
     public static byte[] Raster(byte[] pdf, int dpi) => Raster(pdf, dpi, "-gray");
 

@@ -103,6 +103,41 @@ public sealed class TableWorkbookTests
     }
 
     [Fact]
+    public void The_same_tables_give_the_same_bytes()
+    {
+        TableSheet[] sheets =
+        [
+            new(
+                "One",
+                ["A"],
+                [
+                    ["x"],
+                ]
+            ),
+            new("Two", ["B"], []),
+        ];
+        Assert.Equal(TableWorkbook.Of(sheets), TableWorkbook.Of(sheets));
+    }
+
+    [Fact]
+    public void A_row_is_as_high_as_its_longest_text_needs()
+    {
+        using var workbook = Written(
+            new TableSheet(
+                "One",
+                ["A", "B"],
+                [
+                    ["short", "short"],
+                    ["short", new string('x', 200)],
+                ]
+            )
+        );
+
+        var sheet = workbook.Worksheet("One");
+        Assert.InRange(sheet.Row(3).Height / sheet.Row(2).Height, 4, 8);
+    }
+
+    [Fact]
     public void A_value_that_is_neither_text_nor_number_is_refused() =>
         Assert.Throws<ArgumentException>(() =>
             TableWorkbook.Of([

@@ -34,6 +34,16 @@ if (args is ["rows"])
     RowsRun.All();
     return 0;
 }
+if (args is ["pack-one", var packed])
+{
+    await PackRun.OneAsync(packed);
+    return 0;
+}
+if (args is ["pack"])
+{
+    PackRun.All(Root());
+    return 0;
+}
 if (args is ["workbench"])
 {
     await WorkbenchRun.AllAsync(Root());

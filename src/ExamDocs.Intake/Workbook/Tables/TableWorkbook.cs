@@ -8,7 +8,7 @@ namespace ExamDocs.Intake.Workbook.Tables;
 public static class TableWorkbook
 {
     /// <summary>Wide enough for most texts; longer ones wrap.</summary>
-    private const int WidestColumn = 60;
+    private const int WidestColumn = 48;
 
     private const int NarrowestColumn = 10;
 
@@ -37,6 +37,7 @@ public static class TableWorkbook
         using var whole = new MemoryStream();
         workbook.SaveAs(whole);
         PrintTitles.Fix(whole);
+        FixedParts.Set(whole);
         return whole.ToArray();
     }
 
@@ -95,7 +96,9 @@ public static class TableWorkbook
 
     private static void SetHeight(IXLWorksheet sheet, int row, IReadOnlyList<object?> cells, int taken)
     {
-        var lines = cells.Index().Max(c => c.Item is string text ? Lines(text, sheet.Column(c.Index + 1).Width - taken) : 1);
+        var lines = cells
+            .Index()
+            .Max(c => c.Item is string text ? text.Split('\n').Sum(line => Lines(line, sheet.Column(c.Index + 1).Width - taken)) : 1);
         sheet.Row(row).Height = Math.Min(lines * LineHeight, HighestRow);
     }
 

@@ -1,0 +1,53 @@
+using ExamDocs.Documents.Browsing;
+using ExamDocs.Documents.ReadingBack;
+using ExamDocs.Documents.Rendering;
+using ExamDocs.Templates.AuditPack;
+using ExamDocs.Templates.Shared.Wording;
+
+namespace ExamDocs.UseCases.Company.Packing;
+
+/// <summary>A pack's own pages, printed and read back stretch by stretch.</summary>
+/// <param name="model">What they say.</param>
+/// <param name="language">In which language.</param>
+/// <param name="open">A browser that is open already and stays open; null to start one.</param>
+internal sealed class PackPages(PackModel model, Language language, Browser? open) : IAsyncDisposable
+{
+    private readonly DocumentRenderer _renderer = new();
+    private Browser? _own;
+
+    /// <summary>The page that a browser opens.</summary>
+    public Task<string> IndexAsync() => language.InAsync(() => _renderer.HtmlAsync(model));
+
+    /// <returns>The pages before and behind the documents, as PDFs; null where not all of them can be printed whole.</returns>
+    /// <exception cref="PrintException">The browser failed.</exception>
+    public async Task<(IReadOnlyList<byte[]> Front, IReadOnlyList<byte[]> Back)?> PrintAsync(CancellationToken cancellation) =>
+        await PrintAsync(model.Front, _renderer.FrontAsync, cancellation) is { } front
+        && await PrintAsync(model.Back, _renderer.BackAsync, cancellation) is { } back
+            ? (front, back)
+            : null;
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_own is not null)
+            await _own.DisposeAsync();
+        await _renderer.DisposeAsync();
+    }
+
+    private async Task<IReadOnlyList<byte[]>?> PrintAsync(
+        IReadOnlyList<PackStretch> stretches,
+        Func<PackModel, PackStretch, Task<string>> render,
+        CancellationToken cancellation
+    )
+    {
+        var printed = new List<byte[]>();
+        foreach (var stretch in stretches)
+        {
+            var html = await language.InAsync(() => render(model, stretch));
+            var pdf = await (open ?? (_own ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
+            if (MissingGlyphs.In(html, pdf).Count > 0 || FaithfulPrint.Faults(html, pdf).Count > 0)
+                return null;
+            printed.Add(pdf);
+        }
+        return printed;
+    }
+}

@@ -1,0 +1,37 @@
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Identity;
+using ExamDocs.Core.Regimes;
+using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.UseCases.Reading;
+using NodaTime;
+
+namespace ExamDocs.UseCases.Company.Packing;
+
+/// <summary>What a pack is asked to show.</summary>
+/// <param name="Employer">Whose kit.</param>
+/// <param name="AsOf">The day for which it says how things stand.</param>
+/// <param name="Today">The day on which it is built.</param>
+public sealed record PackQuestion(string Employer, LocalDate AsOf, LocalDate Today)
+{
+    /// <summary>Name or address of the premises; null for all.</summary>
+    public string? Premises { get; init; }
+
+    /// <summary>Ids of the items; empty for all.</summary>
+    public IReadOnlyList<string> Items { get; init; } = [];
+
+    /// <summary>The language of the pack.</summary>
+    public Language Language { get; init; } = Language.English;
+
+    /// <summary>The categories and regimes that records can name.</summary>
+    public KnownRules Rules { get; init; } = KnownRules.BuiltIn;
+
+    internal string Say(Message message) => message.In(ReadPrintStyle.Screen(Language.Tag)!);
+
+    internal bool IsOf(string? employer) => FirmName.Same(employer, Employer);
+
+    /// <summary>Whether an item is asked for, by whose it is, where it is, and any of its ids.</summary>
+    internal bool Asks(string? employer, string? premises, IEnumerable<string?> ids) =>
+        IsOf(employer)
+        && (Premises is null || FirmName.Same(premises, Premises))
+        && (Items.Count == 0 || ids.Any(id => Items.Any(asked => Folded.Same(asked, id))));
+}
