@@ -112,5 +112,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         LookupEndpoints.Map(app);
         VerifyEndpoints.Map(app);
         WhoEndpoints.Map(app);
+        DueEndpoints.Map(app);
+        SparesEndpoints.Map(app);
     }
 }

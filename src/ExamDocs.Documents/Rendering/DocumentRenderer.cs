@@ -2,6 +2,7 @@ using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.DuePlan;
 using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Evidence;
@@ -47,6 +48,10 @@ public sealed class DocumentRenderer : IAsyncDisposable
     public Task<string> HtmlAsync(FirstVisitModel model) => RenderAsync(FirstVisitDocument.Of(model));
 
     public Task<string> HtmlAsync(LessonsModel model) => RenderAsync(LessonsDocument.Of(model));
+
+    public Task<string> HtmlAsync(DuePlanModel model) => RenderAsync(DuePlanDocument.Of(model));
+
+    public Task<string> HtmlAsync(DueLetterModel model) => RenderAsync(DueLetterDocument.Of(model));
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 

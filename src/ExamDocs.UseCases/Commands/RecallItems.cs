@@ -39,14 +39,15 @@ public static class RecallItems
     {
         ArgumentNullException.ThrowIfNull(notice);
         using var register = DocumentRegister.OpenToRead(place, today);
-        var items = new ItemsOnRecord(register, today);
-        var answers = items.Everything().Select(t => (Swept: t, Answer: RecallCheck.Of(notice, Rows(t.Thing)))).ToList();
+        var items = new ItemsOnRecord(register, today) { WithoutObservations = true };
+        var all = items.Everything();
+        var (answers, index) = (all.Select(t => (Swept: t, Answer: RecallCheck.Of(notice, Rows(t.Thing)))).ToList(), new SweptIndex(all));
         for (var changed = true; changed; )
         {
             changed = false;
             foreach (var (n, (swept, answer)) in answers.Index().ToList())
             {
-                var worse = Worse(swept, answer, answers);
+                var worse = Worse(swept, answer, answers, index);
                 changed |= worse != answer;
                 answers[n] = (swept, worse);
             }
@@ -65,11 +66,21 @@ public static class RecallItems
     private static IReadOnlyList<Item> Rows(ThingOnRecord thing) => [.. thing.Entries.Select(e => e.Item)];
 
     /// <summary>No better than what is fitted to it, and open where it may be another that is named.</summary>
-    private static RecallAnswer Worse(SweptThing swept, RecallAnswer answer, IReadOnlyList<(SweptThing Swept, RecallAnswer Answer)> all)
+    private static RecallAnswer Worse(
+        SweptThing swept,
+        RecallAnswer answer,
+        IReadOnlyList<(SweptThing Swept, RecallAnswer Answer)> all,
+        SweptIndex index
+    )
     {
         foreach (var part in swept.Thing.Known.Parts)
         {
-            var worst = all.Where(a => IsPart(a.Swept.Thing, part.Id, swept.Thing)).Select(a => a.Answer.Verdict).DefaultIfEmpty().Max();
+            var worst = index
+                .WithId(part.Id)
+                .Where(at => IsPart(all[at].Swept.Thing, swept.Thing))
+                .Select(at => all[at].Answer.Verdict)
+                .DefaultIfEmpty()
+                .Max();
             if (worst > answer.Verdict)
                 answer = new(
                     worst,
@@ -80,14 +91,13 @@ public static class RecallItems
                     ]
                 );
         }
-        var alike = all.FirstOrDefault(a => a.Answer.Verdict > RecallVerdict.NotAffected && swept.Alike.Contains(a.Swept.Thing));
+        var alike = index.Of(swept.Alike).Select(at => all[at]).FirstOrDefault(a => a.Answer.Verdict > RecallVerdict.NotAffected);
         return answer.Verdict is RecallVerdict.NotAffected && alike.Swept is { } other
             ? new(RecallVerdict.CannotTell, [$"it may be the same item as {other.Shown.Id}, which is affected or may be"])
             : answer;
     }
 
-    private static bool IsPart(ThingOnRecord thing, string? id, ThingOnRecord whole) =>
-        thing != whole && thing.Entries.Any(e => Folded.Same(e.Item.Id, id)) && FirmName.MayBeSame(thing.Owner, whole.Owner);
+    private static bool IsPart(ThingOnRecord thing, ThingOnRecord whole) => thing != whole && FirmName.MayBeSame(thing.Owner, whole.Owner);
 
     private static RecalledItem Of(SweptThing swept, RecallAnswer answer) =>
         new(

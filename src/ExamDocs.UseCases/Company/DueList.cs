@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Company;
@@ -20,6 +21,12 @@ public sealed record DueList
 
     /// <summary>Days of past decisions on which something fell due at a place, and by the latest ones nothing does.</summary>
     public required IReadOnlyList<(DuePlace At, LocalDate Day)> NoLonger { get; init; }
+
+    /// <summary>By the folded name of an employer, the tag of the language in which its documents were issued last.</summary>
+    public required IReadOnlyDictionary<string, string> Languages { get; init; }
+
+    /// <summary>Tag of the language in which an employer's documents were issued last; null where none were.</summary>
+    public string? LanguageOf(string? employer) => Languages.GetValueOrDefault(FirmName.Fold(employer));
 
     /// <summary>Names the register, wherever it is copied to.</summary>
     public required string Register { get; init; }

@@ -1,0 +1,30 @@
+using ExamDocs.Register;
+using ExamDocs.Register.Model;
+
+namespace ExamDocs.UseCases.Registered;
+
+/// <summary>The documents of a register about an item, and what later visits ended of them: asked item by item, or all read at once.</summary>
+internal sealed class DocumentsOnRecord(DocumentRegister register)
+{
+    private readonly Dictionary<int, IReadOnlyList<LineEnd>> _ends = [];
+    private ILookup<(int Visit, string Item), DocumentStatus>? _all;
+
+    /// <summary>Reads all, so that many items can be asked about.</summary>
+    public void ReadAll() =>
+        _all ??= register
+            .Documents()
+            .Where(d => d.Visit is not null)
+            .SelectMany(d => d.Items.Distinct(StringComparer.Ordinal).Select(item => (Key: (d.Visit!.Value, item), Document: d)))
+            .ToLookup(d => d.Key, d => d.Document);
+
+    /// <summary>What was issued from a visit about an item, current or not, by letter, year and number.</summary>
+    public IEnumerable<DocumentStatus> About(string item, int visit) => _all is null ? register.About(item, visit) : _all[(visit, item)];
+
+    /// <summary>What later visits ended of what the documents of a visit say.</summary>
+    public IReadOnlyList<LineEnd> EndsOf(int visit)
+    {
+        if (!_ends.TryGetValue(visit, out var ends))
+            _ends[visit] = ends = [.. register.Visits.EndsOf(visit).Select(e => e.End)];
+        return ends;
+    }
+}
