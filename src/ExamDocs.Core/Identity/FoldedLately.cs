@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace ExamDocs.Core.Identity;
 
 /// <summary>
@@ -6,22 +8,26 @@ namespace ExamDocs.Core.Identity;
 /// <param name="fold">Gives the same for the same text, always.</param>
 internal sealed class FoldedLately<T>(Func<string, T> fold)
 {
-    /// <summary>The most texts that a thread remembers; then it begins anew.</summary>
-    private const int Most = 4096;
+    /// <summary>About the most texts that are remembered; then it begins anew.</summary>
+    private const int Most = 10_000;
 
     private const int Longest = 64;
 
-    private readonly ThreadLocal<Dictionary<string, T>> _known = new(() => new(StringComparer.Ordinal));
+    private readonly ConcurrentDictionary<string, T> _known = new(StringComparer.Ordinal);
+    private int _added;
 
     public T Of(string text)
     {
         if (text.Length > Longest)
             return fold(text);
-        var known = _known.Value!;
-        if (known.TryGetValue(text, out var folded))
+        if (_known.TryGetValue(text, out var folded))
             return folded;
-        if (known.Count >= Most)
-            known.Clear();
-        return known[text] = fold(text);
+        // Asking the dictionary how many it has would lock it.
+        if (Interlocked.Increment(ref _added) > Most)
+        {
+            _known.Clear();
+            Volatile.Write(ref _added, 0);
+        }
+        return _known[text] = fold(text);
     }
 }

@@ -62,12 +62,15 @@ public static class ListSpares
         return
         [
             // A whole that is out of service needs no part.
-            .. fitted
-                .Where(f => all[f.Whole].Shown.Standing is not Standing.Withdrawn)
-                .Select(f => (all[f.Part], (SweptThing?)all[f.Whole])),
+            .. fitted.Where(f => !IsOutOfService(all[f.Whole].Shown)).Select(f => (all[f.Part], (SweptThing?)all[f.Whole])),
             .. all.Index().Where(t => !known.Contains(t.Index) && IsLooseBridge(t.Item.Shown)).Select(t => (t.Item, (SweptThing?)null)),
         ];
     }
+
+    /// <summary>By itself: what is withdrawn for a part alone comes back with another part.</summary>
+    private static bool IsOutOfService(FoundItem whole) =>
+        whole.Standing is Standing.Withdrawn
+        && !(whole.History[0] is { Codes.Count: > 0 } latest && latest.Codes.All(c => c is "W9" or "W10"));
 
     private static bool IsLooseBridge(FoundItem item) =>
         item is { Item: { Category: RopeBridge, NeverUsed: not true, Status: null or ItemStatus.InUse }, Standing: not Standing.Withdrawn };

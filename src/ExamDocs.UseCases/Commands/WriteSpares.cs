@@ -13,16 +13,16 @@ public static class WriteSpares
 {
     /// <summary>Reads what is in stock.</summary>
     /// <param name="path">A workbook or a file of separated values.</param>
-    public static StockList Stock(string path) => StockList.Of(ReadList.From(path));
+    public static StockRead Stock(string path) => Of(ReadList.From(path));
 
     /// <param name="bytes">The file.</param>
     /// <param name="fileName">Its name without a folder.</param>
-    public static StockList Stock(byte[] bytes, string fileName) => StockList.Of(ListBookReader.Read(bytes, fileName));
+    public static StockRead Stock(byte[] bytes, string fileName) => Of(ListBookReader.Read(bytes, fileName));
 
     /// <summary>What has to be replaced, set against a stock.</summary>
     /// <param name="request">What is asked.</param>
     /// <param name="stock">Null for nothing.</param>
-    public static SparesPlan Plan(SparesRequest request, StockList? stock) =>
+    public static SparesPlan Plan(SparesRequest request, StockRead? stock) =>
         SparesPlan.Of(ListSpares.In(request), stock?.Quantities ?? new Dictionary<string, int>(StringComparer.Ordinal));
 
     /// <summary>The workbook, whole.</summary>
@@ -45,4 +45,16 @@ public static class WriteSpares
                 : Workbook(plan, language)
         );
     }
+
+    private static StockRead Of(ListBook book)
+    {
+        var stock = StockList.Of(book);
+        return new(stock.Quantities, stock.Remarks, stock.Refused);
+    }
 }
+
+/// <summary>What is in stock, as a list says it.</summary>
+/// <param name="Quantities">By part number, letter by letter.</param>
+/// <param name="Remarks">Every row that was not counted, and why.</param>
+/// <param name="Refused">Why nothing could be read; null where something was.</param>
+public sealed record StockRead(IReadOnlyDictionary<string, int> Quantities, IReadOnlyList<Message> Remarks, Message? Refused);

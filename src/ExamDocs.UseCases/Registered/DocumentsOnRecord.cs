@@ -3,7 +3,9 @@ using ExamDocs.Register.Model;
 
 namespace ExamDocs.UseCases.Registered;
 
-/// <summary>The documents of a register about an item, and what later visits ended of them: asked item by item, or all read at once.</summary>
+/// <summary>
+/// The documents of a register about an item, and what later visits ended of them: asked item by item, or all read at once.
+/// </summary>
 internal sealed class DocumentsOnRecord(DocumentRegister register)
 {
     private readonly Dictionary<int, IReadOnlyList<LineEnd>> _ends = [];

@@ -1,6 +1,4 @@
-using ExamDocs.Intake.OwnList.Stock;
 using ExamDocs.UseCases.Commands;
-using ExamDocs.UseCases.Company;
 using ExamDocs.Workbench.Desk;
 using ExamDocs.Workbench.Pages;
 using Microsoft.AspNetCore.Builder;
@@ -60,7 +58,7 @@ internal static class SparesEndpoints
             : Page(new SparesModel(asked, plan, stock?.Remarks ?? [], null, words));
     }
 
-    private static async Task<StockList?> StockAsync(IFormCollection form, CancellationToken cancellation)
+    private static async Task<StockRead?> StockAsync(IFormCollection form, CancellationToken cancellation)
     {
         if (form.Files.FirstOrDefault(f => f.Length > 0) is not { } file)
             return null;

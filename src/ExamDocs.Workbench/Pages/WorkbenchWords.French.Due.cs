@@ -7,7 +7,9 @@ public abstract partial class WorkbenchWords
     {
         public override string Due => "Échéances";
         public override string DueHow =>
-            "Ce qui doit être vérifié d’un jour à un autre, d’après les décisions enregistrées à ce jour. Cette " + "page ne décide rien.";
+            "Ce qui doit être vérifié d’un jour à un autre, d’après les décisions enregistrées à ce "
+            + "jour. Cette "
+            + "page ne décide rien.";
         public override string DueFrom => "Du, inclus";
         public override string DueTo => "Au, inclus";
         public override string DueShow => "Afficher";
@@ -37,7 +39,9 @@ public abstract partial class WorkbenchWords
         public override string SparesTo => "Jusqu’au, inclus";
         public override string SparesStock => "Ce qui est en stock";
         public override string SparesStockHow =>
-            "Un classeur ou .csv avec une colonne «\u00A0référence\u00A0» et une colonne «\u00A0quantité\u00A0». " + "Il est seulement lu.";
+            "Un classeur ou .csv avec une colonne «\u00A0référence\u00A0» et une colonne "
+            + "«\u00A0quantité\u00A0». "
+            + "Il est seulement lu.";
         public override string SparesOrder => "La commande en classeur";
         public override string SparesNotRecorded => "Aucune référence autorisée n’est indiquée\u00A0: demander au fabricant";
         public override string SparesBy => "Nécessaire pour le";
@@ -45,7 +49,8 @@ public abstract partial class WorkbenchWords
         public override string SparesOn => "Montée sur";
         public override string SparesWhy => "Pourquoi";
 
-        public override string DueAndApart(int due, int apart) => Text($"À vérifier\u00A0: {due}\u00A0; à ne pas utiliser\u00A0: {apart}");
+        public override string DueAndApart(int due, int apart) =>
+            Text($"À vérifier\u00A0: {due}\u00A0; à ne pas utiliser\u00A0: " + $"{apart}");
 
         public override string DueMore(int more) => Text($"{more} de plus sont dans le classeur.");
 
