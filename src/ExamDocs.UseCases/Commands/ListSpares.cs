@@ -70,7 +70,10 @@ public static class ListSpares
     /// <summary>By itself: what is withdrawn for a part alone comes back with another part.</summary>
     private static bool IsOutOfService(FoundItem whole) =>
         whole.Standing is Standing.Withdrawn
-        && !(whole.History[0] is { Codes.Count: > 0 } latest && latest.Codes.All(c => c is "W9" or "W10"));
+        && !(
+            whole.History[0].Codes.Where(c => c is ['W', ..]).ToList() is { Count: > 0 } reasons
+            && reasons.TrueForAll(c => c is "W9" or "W10")
+        );
 
     private static bool IsLooseBridge(FoundItem item) =>
         item is { Item: { Category: RopeBridge, NeverUsed: not true, Status: null or ItemStatus.InUse }, Standing: not Standing.Withdrawn };

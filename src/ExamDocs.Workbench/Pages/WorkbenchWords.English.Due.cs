@@ -34,8 +34,7 @@ public abstract partial class WorkbenchWords
             + "or projected to wear out. A projection is a proposal; no limit is made of it.";
         public override string SparesTo => "Up to, inclusive";
         public override string SparesStock => "What is in stock";
-        public override string SparesStockHow =>
-            "A workbook or .csv with a column ‘part number’ and a column ‘quantity’. It is only " + "read.";
+        public override string SparesStockHow => "A workbook or .csv with a column ‘part number’ and a column ‘quantity’. It is only read.";
         public override string SparesOrder => "The order as a workbook";
         public override string SparesNotRecorded => "No permitted part number is recorded: ask the maker";
         public override string SparesBy => "Needed by";

@@ -50,7 +50,7 @@ public abstract partial class WorkbenchWords
         public override string SparesWhy => "Pourquoi";
 
         public override string DueAndApart(int due, int apart) =>
-            Text($"À vérifier\u00A0: {due}\u00A0; à ne pas utiliser\u00A0: " + $"{apart}");
+            Text($"À vérifier\u00A0: {due}\u00A0; à ne pas utiliser\u00A0: {apart}");
 
         public override string DueMore(int more) => Text($"{more} de plus sont dans le classeur.");
 
@@ -61,7 +61,7 @@ public abstract partial class WorkbenchWords
             Text($"Nécessaires\u00A0: {needed}\u00A0; du stock\u00A0: {fromStock}\u00A0; à commander\u00A0: {toOrder}");
 
         public override string SparesUncounted(int parts) =>
-            Text($"Pièces sans limite calculable ni usure projetée\u00A0: {parts}. Il n’en est rien dit.");
+            Text($"Sans limite calculable ni usure projetée\u00A0: {parts} pièces. Il n’en est rien dit.");
 
         public override string PartNumbers(IReadOnlyList<string> numbers) => string.Join(" ou ", numbers);
     }
