@@ -16,7 +16,7 @@ public abstract partial class WorkbenchWords
         public override string DueWorkbook => "Eine Arbeitsmappe";
         public override string DueCalendar => "Eine Kalenderdatei";
         public override string DueApart => "Nicht zu benutzen";
-        public override string DueVisits => "Vorgeschlagene Besuche";
+        public override string DueVisits => "Vorgeschlagene Termine";
         public override string DueVisitsHow => "Jeder an seinem Tag oder davor. Feiertage und Wochenenden werden nicht beachtet.";
         public override string DueOnOrBefore => "Spätestens am";
         public override string DueWhere => "Wo";

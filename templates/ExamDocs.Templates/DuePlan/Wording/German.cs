@@ -19,26 +19,26 @@ internal sealed class German : DuePhrases
 
     public override string ApartHeading => "Nicht zu benutzen";
     public override string ApartLead =>
-        "Am Tag dieser Seite ausgesondert, gesperrt oder überfällig, gleich was wann fällig wird. Dafür wird kein Besuch vorgeschlagen.";
+        "Am Tag dieser Seite ausgesondert, gesperrt oder überfällig, gleich was wann fällig wird. Dafür wird kein Termin vorgeschlagen.";
 
     public override string TimelineHeading => "Monat für Monat";
     public override string TimelineLead =>
         "Über jeder Linie steht, wie viele Gegenstände im Monat fällig werden; jeder Strich ist ein Tag. Eine Raute ist der letzte Tag "
-        + "eines vorgeschlagenen Besuchs.";
+        + "eines vorgeschlagenen Termins.";
 
     public override string NothingDue => "In dieser Zeit wird nichts fällig.";
-    public override string VisitRow => "Besuche";
+    public override string VisitRow => "Termine";
 
     public override string PlotTitle(string place) => $"Was in welchem Monat fällig wird: {place}";
 
     public override string MonthsHeading => "Wie viel in jedem Monat";
     public override string Month => "Monat";
     public override string Employer => "Arbeitgeber";
-    public override string Premises => "Ort";
+    public override string Premises => "Betriebsstätte";
     public override string Category => "Kategorie";
     public override string Items => "Anzahl";
 
-    public override string VisitsHeading => "Vorgeschlagene Besuche";
+    public override string VisitsHeading => "Vorgeschlagene Termine";
     public override string VisitsLead =>
         "Jeder an seinem Tag oder davor. Ein Gegenstand kann früher an die Reihe kommen als nötig, nie später. Feiertage und "
         + "Wochenenden werden nicht beachtet.";
