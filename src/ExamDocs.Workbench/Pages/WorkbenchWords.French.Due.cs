@@ -49,8 +49,7 @@ public abstract partial class WorkbenchWords
         public override string SparesOn => "Montée sur";
         public override string SparesWhy => "Pourquoi";
 
-        public override string DueAndApart(int due, int apart) =>
-            Text($"À vérifier\u00A0: {due}\u00A0; à ne pas utiliser\u00A0: {apart}");
+        public override string DueAndApart(int due, int apart) => Text($"À vérifier\u00A0: {due}\u00A0; à ne pas utiliser\u00A0: {apart}");
 
         public override string DueMore(int more) => Text($"{more} de plus sont dans le classeur.");
 
