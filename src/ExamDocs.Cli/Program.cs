@@ -19,6 +19,7 @@ var root = new RootCommand(
     FindCommand.Create(),
     DueCommand.Create(),
     RecallCommand.Create(),
+    SparesCommand.Create(),
     TeachCommand.Create(),
     PackCommand.Create(),
     RegisterCommand.Create(),

@@ -45,6 +45,18 @@ public static class Determine
         );
     }
 
+    /// <summary>
+    /// The reasons to withdraw the items of a record, as <see cref="Visit"/> gives them, without checking it and without what else a
+    /// determination says.
+    /// </summary>
+    public static IReadOnlyList<Reason> ReasonsToWithdraw(ExaminationRecord record, History history, LocalDate asOf)
+    {
+        var context = new RecordContext(record, history, asOf);
+        var verdicts = new Verdicts(context);
+        Withdraw(context, verdicts);
+        return [.. context.Items.SelectMany(i => verdicts[i].InOrder())];
+    }
+
     private static void Withdraw(RecordContext context, Verdicts verdicts)
     {
         foreach (var item in context.Items.Concat(context.Unlisted))

@@ -15,6 +15,9 @@ namespace ExamDocs.Register;
 /// </summary>
 public sealed class VisitsAsLogged
 {
+    /// <summary>Rows of so many visits are held beside one another: a few statements for each lot, and little memory.</summary>
+    private const int AtOnce = 200;
+
     private readonly RegisterRows _rows;
     private readonly RegisterDatabase _database;
     private readonly Func<int, byte[], ExaminationRecord?> _read;
@@ -42,14 +45,15 @@ public sealed class VisitsAsLogged
     {
         RequireAll();
         var asked = visits.Where(v => !_sound.Contains(v)).Distinct().Order().ToList();
-        if (asked.Count == 0)
-            return;
-        var stored = new StoredVisits(_database, asked);
-        foreach (var visit in asked)
+        foreach (var some in asked.Chunk(AtOnce))
         {
-            if (stored.Fault(visit, _read) is { } fault)
-                throw new RegisterAlteredException(stored.Name(visit), fault);
-            _sound.Add(visit);
+            var stored = new StoredVisits(_database, some);
+            foreach (var visit in some)
+            {
+                if (stored.Fault(visit, _read) is { } fault)
+                    throw new RegisterAlteredException(stored.Name(visit), fault);
+                _sound.Add(visit);
+            }
         }
     }
 

@@ -116,5 +116,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         LessonsEndpoints.Map(app);
         RecallEndpoints.Map(app);
         WhoEndpoints.Map(app);
+        DueEndpoints.Map(app);
+        SparesEndpoints.Map(app);
     }
 }

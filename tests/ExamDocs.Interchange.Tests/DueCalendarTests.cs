@@ -102,6 +102,7 @@ public sealed class DueCalendarTests : IDisposable
             Apart = [],
             NoLonger = [],
             HasItems = true,
+            Languages = new Dictionary<string, string>(StringComparer.Ordinal),
             Register = "one",
             Version = version,
         };

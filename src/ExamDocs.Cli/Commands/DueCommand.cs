@@ -48,6 +48,18 @@ internal static class DueCommand
         HelpName = "FILE",
     };
 
+    private static readonly Option<FileInfo?> Pdf = new("--pdf")
+    {
+        Description = "The plan to print (.pdf): what falls due month by month, the visits proposed, and the list.",
+        HelpName = "FILE",
+    };
+
+    private static readonly Option<DirectoryInfo?> Letters = new("--letters")
+    {
+        Description = "A folder for a letter (.pdf) to each employer: what of its kit falls due when.",
+        HelpName = "FOLDER",
+    };
+
     private static readonly Option<(string Category, int Count)[]> Minutes = new("--minutes")
     {
         Description =
@@ -78,6 +90,9 @@ internal static class DueCommand
             Employer,
             Ics,
             Out,
+            Pdf,
+            Letters,
+            CommonOptions.Letterhead,
             Minutes,
             Together,
             OutputOptions.Replace,
@@ -86,7 +101,7 @@ internal static class DueCommand
         command.Validators.Add(CheckDays);
         command.Validators.Add(CheckTogether);
         command.Validators.Add(CheckOut);
-        command.SetAction((parsed, _) => RunGuard.RunAsync(() => Task.FromResult(Run(parsed))));
+        command.SetAction((parsed, cancellation) => RunGuard.RunAsync(() => RunAsync(parsed, cancellation)));
         return command;
     }
 
@@ -108,12 +123,12 @@ internal static class DueCommand
             command.AddError($"--out is a workbook: name it with .xlsx at the end, not {typed.Value}");
     }
 
-    private static int Run(ParseResult parsed)
+    private static async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        if (RegisterCommand.Existing(parsed) is not { } register)
+        if (CommonOptions.PrintStyle(parsed) is not { } style || RegisterCommand.Existing(parsed) is not { } register)
             return ExitCode.Refused;
-        var outputs = OutputOptions.Guard(parsed, Ics, Out);
-        outputs.Require(parsed.GetValue(Ics)?.ToString(), parsed.GetValue(Out)?.ToString());
+        var outputs = OutputOptions.Guard(parsed, Ics, Out, Pdf, Letters);
+        outputs.Require(parsed.GetValue(Ics)?.ToString(), parsed.GetValue(Out)?.ToString(), parsed.GetValue(Pdf)?.ToString());
         var list = ListDue.In(Request(parsed, register.Place));
         if (parsed.GetValue(Employer) is { } employer && !list.HasItems)
         {
@@ -126,6 +141,22 @@ internal static class DueCommand
             WriteDueCalendar.Run(list, calendar.ToString(), outputs, language);
         if (parsed.GetValue(Out) is { } workbook)
             WriteDueWorkbook.Run(list, visits, workbook.ToString(), outputs, language);
+        var printed = await PrintDue.RunAsync(
+            new DuePrintRequest(list, visits)
+            {
+                PlanFile = parsed.GetValue(Pdf)?.ToString(),
+                LettersFolder = parsed.GetValue(Letters)?.ToString(),
+                Employer = parsed.GetValue(Employer),
+                Outputs = outputs,
+                Style = style,
+            },
+            cancellation
+        );
+        if ((printed.Refused ?? printed.Failure) is { } stopped)
+        {
+            await parsed.InvocationConfiguration.Error.WriteLineAsync(stopped);
+            return printed.Refused is null ? ExitCode.Stopped : ExitCode.Refused;
+        }
         var output = parsed.InvocationConfiguration.Output;
         if (parsed.GetValue(Json))
             output.WriteLine(JsonSerializer.Serialize(DueFile.Of(list, visits), RuleJson.Options));

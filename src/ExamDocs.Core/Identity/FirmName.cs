@@ -59,8 +59,10 @@ public static class FirmName
 
     private static readonly HashSet<string> Joining = new(StringComparer.Ordinal) { "AND", "UND", "ET" };
 
+    private static readonly FoldedLately<string> Lately = new(name => string.Concat(Words(name)));
+
     /// <summary>The part of a name that counts, for comparing; empty where no name is given.</summary>
-    public static string Fold(string? name) => string.Concat(Words(name));
+    public static string Fold(string? name) => name is null ? "" : Lately.Of(name);
 
     /// <summary>The words of a name that count, in capitals.</summary>
     internal static IEnumerable<string> Words(string? name)

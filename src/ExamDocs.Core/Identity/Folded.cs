@@ -12,6 +12,8 @@ namespace ExamDocs.Core.Identity;
 /// </remarks>
 public static class Folded
 {
+    private static readonly FoldedLately<IReadOnlyList<string>> Lately = new(KeysOf);
+
     /// <summary>True where both are given and are the same marking; an empty or missing text is the same as no other.</summary>
     public static bool Same(string? one, string? other)
     {
@@ -24,22 +26,24 @@ public static class Folded
     }
 
     /// <summary>True where both are given and they are not the same marking.</summary>
-    public static bool Differ(string? one, string? other) => Keys(one).Count > 0 && Keys(other).Count > 0 && !Same(one, other);
+    public static bool Differ(string? one, string? other) =>
+        !string.Equals(one, other, StringComparison.Ordinal) && Keys(one).Count > 0 && Keys(other).Count > 0 && !Same(one, other);
 
     /// <summary>The keys to look a text up by, at most four; empty for a text without a letter or digit.</summary>
-    public static IReadOnlyList<string> Keys(string? text)
+    public static IReadOnlyList<string> Keys(string? text) => string.IsNullOrWhiteSpace(text) ? [] : Lately.Of(text);
+
+    private static IReadOnlyList<string> KeysOf(string text)
     {
-        if (string.IsNullOrWhiteSpace(text))
-            return [];
-        text = Whole(text);
-        var upper = text.Normalize(NormalizationForm.FormKC).ToUpperInvariant();
-        var lookAlike = text.Normalize(NormalizationForm.FormKC).Replace('l', '1').ToUpperInvariant().Replace('O', '0').Replace('I', '1');
-        return
-        [
-            .. new[] { Key(upper, false), Key(upper, true), "~" + Key(lookAlike, false), "~" + Key(lookAlike, true) }
-                .Where(k => k is not ("" or "~"))
-                .Distinct(StringComparer.Ordinal),
-        ];
+        // To normalise ASCII changes nothing, and without a blank both ways to read blanks give the same key.
+        var isAscii = Ascii.IsValid(text);
+        var normal = isAscii ? text : Whole(text).Normalize(NormalizationForm.FormKC);
+        var hasBlanks = !isAscii || text.Any(char.IsWhiteSpace);
+        var upper = normal.ToUpperInvariant();
+        var lookAlike = normal.Replace('l', '1').ToUpperInvariant().Replace('O', '0').Replace('I', '1');
+        string[] keys = hasBlanks
+            ? [Key(upper, false), Key(upper, true), "~" + Key(lookAlike, false), "~" + Key(lookAlike, true)]
+            : [Key(upper, false), "~" + Key(lookAlike, false)];
+        return [.. keys.Where(k => k is not ("" or "~")).Distinct(StringComparer.Ordinal)];
     }
 
     /// <summary>Replaces unpaired surrogates by U+FFFD: .NET cannot normalise a text that holds one.</summary>
@@ -75,6 +79,8 @@ public static class Folded
     /// <summary>Drops the leading zeros of every run of digits; a run of zeros alone keeps one.</summary>
     private static string WithoutLeadingZeros(string key)
     {
+        if (!key.Contains('0', StringComparison.Ordinal))
+            return key;
         var kept = new StringBuilder(key.Length);
         for (var at = 0; at < key.Length; at++)
         {

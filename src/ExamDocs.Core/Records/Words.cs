@@ -8,9 +8,9 @@ public sealed class WordTable<T>
 {
     private readonly (string Word, T Value)[] _rows;
 
-    internal WordTable(params (string Word, T Value)[] rows) => _rows = rows;
+    internal WordTable(params (string Word, T Value)[] rows) => (_rows, All) = (rows, [.. rows.Select(r => r.Word)]);
 
-    public IReadOnlyList<string> All => [.. _rows.Select(r => r.Word)];
+    public IReadOnlyList<string> All { get; }
 
     /// <summary>The value that the word names, exactly as spelt; null where it names none.</summary>
     public T? Find(string? word)

@@ -3,6 +3,7 @@ using ExamDocs.Templates.AuthorityCopy;
 using ExamDocs.Templates.Certificate;
 using ExamDocs.Templates.CheckSheet;
 using ExamDocs.Templates.DueLabel;
+using ExamDocs.Templates.DuePlan;
 using ExamDocs.Templates.Enclosures;
 using ExamDocs.Templates.EquipmentRecord;
 using ExamDocs.Templates.Evidence;
@@ -57,6 +58,10 @@ public sealed class DocumentRenderer : IAsyncDisposable
 
     /// <summary>The index of an audit pack for a browser.</summary>
     public Task<string> HtmlAsync(PackModel model) => RenderAsync(PackIndexPage.Of(model));
+
+    public Task<string> HtmlAsync(DuePlanModel model) => RenderAsync(DuePlanDocument.Of(model));
+
+    public Task<string> HtmlAsync(DueLetterModel model) => RenderAsync(DueLetterDocument.Of(model));
 
     public Task<string> HtmlAsync(EvidenceModel model) => RenderAsync(EvidenceDocument.Of(model));
 

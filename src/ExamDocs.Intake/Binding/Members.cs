@@ -82,7 +82,12 @@ internal sealed class Members(ObjectNode node, FindingSink sink)
     public List<SourceNode> Take(string name)
     {
         _known.Add(name);
-        var found = Of(name).ToList();
+        List<SourceNode> found = [];
+        foreach (var (key, value) in node.Members)
+        {
+            if (string.Equals(key, name, StringComparison.Ordinal))
+                found.Add(value);
+        }
         if (found.Count > 1)
             Report(IntakeRules.DuplicateMember, found[1].Pointer, $"'{name}' is written {found.Count} times");
         return found;

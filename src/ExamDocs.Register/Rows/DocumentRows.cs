@@ -10,7 +10,7 @@ internal sealed class DocumentRows
 {
     private readonly DbConnection _connection;
 
-    public DocumentRows(DbConnection connection) => (_connection, EndedLines) = (connection, new(connection, this));
+    public DocumentRows(DbConnection connection) => (_connection, EndedLines) = (connection, new(connection));
 
     /// <summary>The lines of documents that later visits ended.</summary>
     public EndedLineRows EndedLines { get; }
@@ -43,9 +43,6 @@ internal sealed class DocumentRows
 
     /// <summary>Issued documents of a visit that are current.</summary>
     public IReadOnlyList<DocumentStatus> CurrentOf(int visit) => Read("state = 'issued' AND ended IS NULL AND visit = $1", visit);
-
-    /// <summary>Issued documents of a visit, current or not.</summary>
-    public IReadOnlyList<DocumentStatus> Of(int visit) => Read("state = 'issued' AND visit = $1", visit);
 
     /// <summary>Issued documents of a visit that name an item, current or not.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) =>
@@ -80,8 +77,21 @@ internal sealed class DocumentRows
             : throw new InvalidDataException($"The register no longer holds {number} as it was issued.");
     }
 
-    private List<DocumentStatus> Read(string condition, params object[] values) =>
-        _connection
+    /// <summary>A statement for each table, however many documents there are.</summary>
+    private List<DocumentStatus> Read(string condition, params object[] values)
+    {
+        var these = $"IN (SELECT number FROM document WHERE {condition})";
+        var items = _connection
+            .Rows(
+                row => (Number: row.GetString(0), Item: row.GetString(1)),
+                $"SELECT number, item FROM document_item WHERE number {these} ORDER BY number, position",
+                values
+            )
+            .ToLookup(i => i.Number, i => i.Item, StringComparer.Ordinal);
+        var ended = EndedLines.In(these, values);
+        var replaces = Replacements("number", these, values).ToLookup(r => r.Number, StringComparer.Ordinal);
+        var replacedBy = Replacements("replaced", these, values).ToLookup(r => r.Replaced, StringComparer.Ordinal);
+        return _connection
             .Rows(
                 Status,
                 $"""
@@ -94,19 +104,13 @@ internal sealed class DocumentRows
             .ConvertAll(d =>
                 d with
                 {
-                    Items = _connection.Rows(
-                        row => row.GetString(0),
-                        "SELECT item FROM document_item WHERE number = $1 ORDER BY position",
-                        d.Number
-                    ),
-                    EndedLines = EndedLines.In(d.Number),
-                    Replaces = [.. Replacements("number", d.Number).Select(r => new Replacement(r.Replaced, r.Reason))],
-                    ReplacedBy =
-                        d.Ended is DocumentEnd.Replaced
-                            ? [.. Replacements("replaced", d.Number).Select(r => r.Number).Where(IsIssued)]
-                            : [],
+                    Items = [.. items[d.Number]],
+                    EndedLines = [.. ended[d.Number]],
+                    Replaces = [.. replaces[d.Number].Select(r => new Replacement(r.Replaced, r.Reason))],
+                    ReplacedBy = d.Ended is DocumentEnd.Replaced ? [.. replacedBy[d.Number].Select(r => r.Number).Where(IsIssued)] : [],
                 }
             );
+    }
 
     private static DocumentStatus Status(DbDataReader row) =>
         new()
@@ -133,10 +137,10 @@ internal sealed class DocumentRows
     private bool IsIssued(string number) =>
         _connection.Number("SELECT count(*) FROM document WHERE number = $1 AND state = 'issued'", number) == 1;
 
-    private List<(string Number, string Replaced, string Reason)> Replacements(string by, string number) =>
+    private List<(string Number, string Replaced, string Reason)> Replacements(string by, string these, object[] values) =>
         _connection.Rows(
             row => (row.GetString(0), row.GetString(1), row.GetString(2)),
-            $"SELECT number, replaced, reason FROM replacement WHERE {by} = $1 ORDER BY number, replaced",
-            number
+            $"SELECT number, replaced, reason FROM replacement WHERE {by} {these} ORDER BY number, replaced",
+            values
         );
 }

@@ -6,7 +6,7 @@ using ExamDocs.Register.Storage;
 namespace ExamDocs.Register.Rows;
 
 /// <summary>Reads what later visits ended of what documents say.</summary>
-internal sealed class EndedLineRows(DbConnection connection, DocumentRows documents)
+internal sealed class EndedLineRows(DbConnection connection)
 {
     /// <summary>What was ended of what the documents of a visit say, in the order in which it was.</summary>
     public IReadOnlyList<(LineEnd End, int ByVisit)> Of(int visit) =>
@@ -17,31 +17,52 @@ internal sealed class EndedLineRows(DbConnection connection, DocumentRows docume
         );
 
     /// <summary>The lines of a document that were ended, in the order in which they were.</summary>
-    public IReadOnlyList<EndedLine> In(string number) =>
+    public IReadOnlyList<EndedLine> In(string number) => [.. In("= $1", [number])[number]];
+
+    /// <summary>The same of many documents, by their numbers.</summary>
+    /// <param name="these">The condition that their numbers meet.</param>
+    /// <param name="values">The values in it.</param>
+    public ILookup<string, EndedLine> In(string these, object[] values) =>
         connection
             .Rows(
                 row =>
                     (
+                        Number: row.GetString(5),
                         Item: row.GetString(0),
                         On: StoredDay.Read(row.GetString(1)),
                         Why: row.GetString(2),
                         By: row.GetInt32(3),
                         Visit: row.Integer(4)
                     ),
-                """
-                SELECT ended_line.item, ended_line.ended_on, ended_line.reason, ended_line.by_visit, document.visit
+                $"""
+                SELECT ended_line.item, ended_line.ended_on, ended_line.reason, ended_line.by_visit, document.visit, document.number
                 FROM ended_line JOIN document ON document.number = ended_line.number
-                WHERE ended_line.number = $1 ORDER BY ended_line.position
+                WHERE ended_line.number {these} ORDER BY ended_line.number, ended_line.position
                 """,
-                number
+                values
             )
-            .ConvertAll(line => new EndedLine(line.Item, line.On, line.Why, line.By, NoticesOf(line.By, line.Item, line.Visit)));
+            .ToLookup(
+                line => line.Number,
+                line => new EndedLine(line.Item, line.On, line.Why, line.By, NoticesOf(line.By, line.Item, line.Visit)),
+                StringComparer.Ordinal
+            );
 
     /// <summary>Labels and notices that a visit gave about an item, which it may have under another id than the document.</summary>
+    /// <remarks>Read without their own ended lines: two visits may each have ended a line of the other.</remarks>
     private List<string> NoticesOf(int byVisit, string item, int? visit)
     {
-        var notices = documents.Of(byVisit).Where(d => d.Kind is "quarantine-label" or "notice").ToList();
-        var alike = notices.Where(d => d.Items.Any(i => Folded.Same(i, item))).ToList();
+        var notices = connection
+            .Rows(
+                row => (Number: row.GetString(0), Item: row.GetString(1)),
+                """
+                SELECT document.number, document_item.item FROM document JOIN document_item ON document_item.number = document.number
+                WHERE document.state = 'issued' AND document.visit = $1 AND document.kind IN ('quarantine-label', 'notice')
+                ORDER BY document.letter, document.year, document.sequence
+                """,
+                byVisit
+            )
+            .ToList();
+        var alike = notices.FindAll(n => Folded.Same(n.Item, item));
         if (alike.Count == 0 && visit is { } ended && notices.Count > 0)
         {
             var others = connection.Rows(
@@ -52,8 +73,8 @@ internal sealed class EndedLineRows(DbConnection connection, DocumentRows docume
                 ended,
                 item
             );
-            alike = [.. notices.Where(d => d.Items.Any(i => others.Contains(i, StringComparer.Ordinal)))];
+            alike = notices.FindAll(n => others.Contains(n.Item, StringComparer.Ordinal));
         }
-        return alike.ConvertAll(d => d.Number);
+        return [.. alike.Select(n => n.Number).Distinct(StringComparer.Ordinal)];
     }
 }

@@ -29,7 +29,7 @@ public static class ListDue
     {
         ArgumentNullException.ThrowIfNull(request);
         using var register = DocumentRegister.OpenToRead(request.Register, request.Today);
-        var items = new ItemsOnRecord(register, request.Today);
+        var items = new ItemsOnRecord(register, request.Today) { WithoutObservations = true };
         var found = items.Every().Where(i => IsAsked(request, i.Employer)).ToList();
         var rows = items.Undecided().Where(u => u.IsRow && IsAsked(request, u.Record.Visit.Employer?.Name)).ToList();
         var (due, apart) = (
@@ -60,9 +60,24 @@ public static class ListDue
                     .ThenBy(e => e.At.Key, StringComparer.Ordinal),
             ],
             HasItems = found.Count + rows.Count > 0,
+            Languages = Languages(register),
             Register = register.Identity,
             Version = register.Checkpoint()?.Size ?? 0,
         };
+    }
+
+    private static Dictionary<string, string> Languages(DocumentRegister register)
+    {
+        var (employers, languages) = (
+            register.Visits.All().ToDictionary(v => v.Visit, v => FirmName.Fold(v.Employer)),
+            new Dictionary<string, string>(StringComparer.Ordinal)
+        );
+        foreach (var document in register.Documents().Where(d => d is { Language: not null, Visit: not null }).OrderBy(d => d.IssuedOn))
+        {
+            if (employers.TryGetValue(document.Visit!.Value, out var employer))
+                languages[employer] = document.Language!;
+        }
+        return languages;
     }
 
     private static bool MayBeUsed(FoundItem item) => item.Standing is Standing.InService or Standing.NotIssued;

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Records;
 using ExamDocs.Core.Regimes;
-using ExamDocs.Intake.Csv;
 using ExamDocs.Intake.OwnList.Mapping;
 using ExamDocs.Intake.OwnList.Sheets;
 using ExamDocs.Intake.OwnList.Taking;
@@ -33,7 +32,7 @@ public sealed class OpenedList
     /// <returns>The list, or why it is none.</returns>
     public static (OpenedList? List, string? Refused) Open(string path, ListMap? settled, KnownRules rules)
     {
-        var book = Read(path);
+        var book = ReadList.From(path);
         return book.Unreadable is { } why ? (null, $"unreadable: {why}")
             : book.FilledRows > MostRows ? (null, "it has more than 10,000 rows; give it in parts")
             : (new OpenedList(new ListMapping(book, rules, settled)), null);
@@ -73,24 +72,6 @@ public sealed class OpenedList
                 .OrderByDescending(g => g.Item2)
                 .ThenBy(g => g.Key, StringComparer.Ordinal),
         ];
-
-    private static ListBook Read(string path)
-    {
-        var name = Path.GetFileName(path);
-        try
-        {
-            var file = new FileInfo(path);
-            return Directory.Exists(path) ? ListBook.Refused(name, "it is a folder; give one list at a time")
-                : !file.Exists ? ListBook.Refused(name, "there is no such file")
-                : file.Length == 0 ? ListBook.Refused(name, "the file is empty")
-                : file.Length > CsvRecordReader.MostBytes ? ListBook.Refused(name, "the file is larger than 32 MiB")
-                : ListBookReader.Read(File.ReadAllBytes(path), name);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return ListBook.Refused(name, "the file cannot be opened: " + e.Message);
-        }
-    }
 }
 
 /// <summary>What became of a firm's own list.</summary>

@@ -60,16 +60,7 @@ public static class PrintFirstVisitSheets
     {
         await using var renderer = new DocumentRenderer();
         var html = await request.Style.Language.InAsync(() => renderer.HtmlAsync(model));
-        var own = request.Browser is null ? await Browser.StartAsync() : null;
-        try
-        {
-            var printed = await (request.Browser ?? own!).PrintAsync(html, cancellation);
-            return FaithfulPrint.Faults(html, printed) is [var fault, ..] ? (null, fault.Words) : (Finisher.Finish(printed, []), null);
-        }
-        finally
-        {
-            if (own is not null)
-                await own.DisposeAsync();
-        }
+        await using var pages = new UnnumberedPages(request.Browser);
+        return await pages.PrintAsync(html, cancellation);
     }
 }

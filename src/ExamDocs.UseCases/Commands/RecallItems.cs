@@ -22,7 +22,7 @@ public static class RecallItems
     {
         ArgumentNullException.ThrowIfNull(notice);
         using var register = DocumentRegister.OpenToRead(place, today);
-        var items = new ItemsOnRecord(register, today);
+        var items = new ItemsOnRecord(register, today) { WithoutObservations = true };
         var sweep = new RecallSweep(notice, items.Everything(), items.Undecided());
         return
         [

@@ -1,6 +1,4 @@
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Documents.Finishing;
-using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Intake.Workbook.Tables;
 using ExamDocs.Templates.Lessons;
@@ -121,16 +119,7 @@ public static class TeachFromRegister
         var model = new LessonsModel(lessons, request.Today, request.Style.Letterhead, ProgramVersion.Current);
         await using var renderer = new DocumentRenderer();
         var html = await request.Style.Language.InAsync(() => renderer.HtmlAsync(model));
-        var own = request.Browser is null ? await Browser.StartAsync() : null;
-        try
-        {
-            var printed = await (request.Browser ?? own!).PrintAsync(html, cancellation);
-            return FaithfulPrint.Faults(html, printed) is [var fault, ..] ? (null, fault.Words) : (Finisher.Finish(printed, []), null);
-        }
-        finally
-        {
-            if (own is not null)
-                await own.DisposeAsync();
-        }
+        await using var pages = new UnnumberedPages(request.Browser);
+        return await pages.PrintAsync(html, cancellation);
     }
 }

@@ -1,3 +1,4 @@
+using ExamDocs.Core.Identity;
 using NodaTime;
 
 namespace ExamDocs.UseCases.Company;
@@ -23,6 +24,12 @@ public sealed record DueList
 
     /// <summary>False where no item of the employer asked for is on record, so that an empty list says nothing.</summary>
     public required bool HasItems { get; init; }
+
+    /// <summary>By the folded name of an employer, the tag of the language in which its documents were issued last.</summary>
+    public required IReadOnlyDictionary<string, string> Languages { get; init; }
+
+    /// <summary>Tag of the language in which an employer's documents were issued last; null where none were.</summary>
+    public string? LanguageOf(string? employer) => Languages.GetValueOrDefault(FirmName.Fold(employer));
 
     /// <summary>Names the register, wherever it is copied to.</summary>
     public required string Register { get; init; }

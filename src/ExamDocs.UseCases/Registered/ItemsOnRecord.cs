@@ -1,5 +1,6 @@
 using ExamDocs.Core.Cases;
 using ExamDocs.Core.Identity;
+using ExamDocs.Core.Known;
 using ExamDocs.Core.Records;
 using ExamDocs.Register;
 using ExamDocs.Register.Model;
@@ -17,12 +18,20 @@ namespace ExamDocs.UseCases.Registered;
 internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, OwnersMarks? marks = null, RegisterThen? then = null)
 {
     private readonly RegisterThen _then = then ?? new(register, null);
-    private readonly RememberedRecords _records = new(register);
-    private readonly RegisterKnowledge _knowledge = new(register);
     private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
+
+    /// <summary>True where nobody will ask what was observed and measured, so that it is not kept.</summary>
+    public bool WithoutObservations { get; init; }
+
+    private DocumentsOnRecord Documents => field ??= new DocumentsOnRecord(register, _then);
+
+    private RememberedRecords Records => field ??= new RememberedRecords(register) { WithoutObservations = WithoutObservations };
+
+    private RegisterKnowledge Knowledge => field ??= new RegisterKnowledge(register) { Documents = Documents, Records = Records };
+
     private OwnersMarks Marks => field ??= marks ?? new OwnersMarks(register);
 
-    private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
+    private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(Records.Read);
 
     /// <summary>Items that bear this marking, and those that share a serial number with one of them.</summary>
     public IReadOnlyList<FoundItem> Bearing(string marking)
@@ -30,7 +39,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         // One item's mark may be another's id or serial number: whoever reads it off the item cannot tell which it is.
         var marked = Marks
             .VisitsOf(marking)
-            .SelectMany(v => _records.Of(v).Items.Where(i => Folded.Same(i.OwnersMark, marking)))
+            .SelectMany(v => Records.Of(v).Items.Where(i => Folded.Same(i.OwnersMark, marking)))
             .DistinctBy(i => (i.Id, i.Serial))
             .SelectMany(i => Touching(i.Id, i.Serial));
         var touching = Touching(marking, marking).Concat(marked).DistinctBy(v => v.Visit.Visit).OrderBy(v => v.Visit.Visit).ToList();
@@ -39,8 +48,8 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
                 Folded.Same(e.Item.Id, marking) || Folded.Same(e.Item.Serial, marking) || Folded.Same(e.Item.OwnersMark, marking)
             );
         // These visits have all that can be the same as one of them, or be on it, over any number of items between.
-        var visits = touching.Select(_knowledge.Known).ToList();
-        var things = new KnownThings(_then, new AskedToday(_ => visits, today), Entries(touching), today);
+        var visits = touching.Select(Knowledge.Known).ToList();
+        var things = new KnownThings(Documents, new AskedToday(_ => visits, today).Of, Entries(touching), today);
         return things.Shown([.. things.Of(bearing).SelectMany(t => things.Alike(t).Prepend(t)).Distinct()]);
     }
 
@@ -63,7 +72,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     /// <summary>Everything that any visit recorded, item by item.</summary>
     public IReadOnlyList<SweptThing> Everything()
     {
-        var things = Things(All);
+        var things = Sweep();
         var byId = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e)))
             .ToLookup(e => e.key, e => e.e, StringComparer.Ordinal);
         return
@@ -97,7 +106,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         // Somebody else's item may have the same id.
         var decided = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e.Owner)))
             .ToLookup(d => d.key, d => d.Owner, StringComparer.Ordinal);
-        var records = _then.Visits().Select(v => SharedValues.FilledIn(_records.Of(v.Visit))).ToList();
+        var records = _then.Visits().Select(v => SharedValues.FilledIn(Records.Of(v.Visit))).ToList();
         return
         [
             .. records
@@ -127,27 +136,41 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     /// <summary>Every item that the register knows.</summary>
     public IReadOnlyList<FoundItem> Every()
     {
-        var things = Things(All);
+        var things = Sweep();
         return things.Shown(things.Of(All));
+    }
+
+    /// <summary>
+    /// For whoever goes through all items. The answers are those of <see cref="Things"/>; documents are read at once, and of the visits
+    /// that name an item only the rows that have to do with it are looked at.
+    /// </summary>
+    private KnownThings Sweep()
+    {
+        Documents.ReadAll();
+        var groups = new KnownGroups([.. Visits.Select(Knowledge.Known)]);
+        return new(Documents, new AskedToday(groups.Touching, today).Of, All, today);
     }
 
     private KnownThings Things(IReadOnlyList<ItemEntry> known) =>
         new(
-            _then,
-            new AskedToday(record => [.. Logged.Touching(record).Where(v => _then.Knew(v.Visit.Visit)).Select(_knowledge.Known)], today),
+            Documents,
+            new AskedToday(record => [.. Logged.Touching(record).Where(v => _then.Knew(v.Visit.Visit)).Select(Knowledge.Known)], today).Of,
             known,
             today
         );
 
     /// <summary>What every visit recorded of every item, with all that was decided.</summary>
-    public IReadOnlyList<ItemEntry> All => field ??= ReadAll();
+    public IReadOnlyList<ItemEntry> All => field ??= Entries(Visits);
 
-    private List<ItemEntry> ReadAll()
+    /// <summary>Every visit, compared with the log.</summary>
+    private IReadOnlyList<TouchingVisit> Visits => field ??= ReadAll();
+
+    private List<TouchingVisit> ReadAll()
     {
         var visits = _then.Visits();
         Logged.Require([.. visits.Select(v => v.Visit)]);
         var outcomes = register.Visits.Outcomes().ToLookup(o => o.Visit.Visit, o => o.Outcome);
-        return Entries(visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]])));
+        return [.. visits.Select(v => new TouchingVisit(v, [.. outcomes[v.Visit]]))];
     }
 
     private IReadOnlyList<TouchingVisit> Touching(string? id, string? serial) =>
@@ -166,7 +189,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     {
         if (_entries.TryGetValue(visit.Visit.Visit, out var entries))
             return entries;
-        var record = SharedValues.FilledIn(_records.Of(visit.Visit.Visit));
+        var record = SharedValues.FilledIn(Records.Of(visit.Visit.Visit));
         return _entries[visit.Visit.Visit] = [
             .. from decided in visit.Outcomes.Where(o => o.Item is not null).GroupBy(o => o.Item!, StringComparer.Ordinal)
             let row = record.Items.FirstOrDefault(i => string.Equals(i.Id, decided.Key, StringComparison.Ordinal))
@@ -176,9 +199,17 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     }
 }
 
-/// <summary>What one visit recorded and decided of an item.</summary>
-internal sealed record ItemEntry(RememberedVisit Visit, RememberedOutcome Outcome, Item Item, ExaminationRecord Record)
+/// <summary>What one visit recorded and decided of an item; there is one for each id of a visit.</summary>
+internal sealed class ItemEntry(RememberedVisit visit, RememberedOutcome outcome, Item item, ExaminationRecord record)
 {
+    public RememberedVisit Visit { get; } = visit;
+
+    public RememberedOutcome Outcome { get; } = outcome;
+
+    public Item Item { get; } = item;
+
+    public ExaminationRecord Record { get; } = record;
+
     /// <summary>False where the visit only names the id, and says nothing of the item.</summary>
     public required bool HasRow { get; init; }
 

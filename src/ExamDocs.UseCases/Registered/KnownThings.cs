@@ -10,8 +10,8 @@ namespace ExamDocs.UseCases.Registered;
 /// </summary>
 internal sealed class KnownThings
 {
-    private readonly RegisterThen _register;
-    private readonly AskedToday _asked;
+    private readonly DocumentsOnRecord _documents;
+    private readonly Func<Item, ExaminationRecord, KnownToday> _asked;
     private readonly LocalDate _today;
     private readonly IReadOnlyList<ItemEntry> _known;
     private readonly Dictionary<(int Visit, string Id), ItemEntry> _entries;
@@ -20,13 +20,18 @@ internal sealed class KnownThings
     private readonly HashSet<string> _batches;
     private readonly ThingList _things = new();
 
-    /// <param name="register">The register.</param>
+    /// <param name="documents">The documents of the register.</param>
     /// <param name="asked">Asks what is known of an item.</param>
     /// <param name="known">Everything that is known of them.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public KnownThings(RegisterThen register, AskedToday asked, IEnumerable<ItemEntry> known, LocalDate today)
+    public KnownThings(
+        DocumentsOnRecord documents,
+        Func<Item, ExaminationRecord, KnownToday> asked,
+        IEnumerable<ItemEntry> known,
+        LocalDate today
+    )
     {
-        (_register, _asked, _today) = (register, asked, today);
+        (_documents, _asked, _today) = (documents, asked, today);
         _known = [.. known.DistinctBy(e => (e.Visit.Visit, e.Item.Id))];
         _entries = _known.ToDictionary(e => (e.Visit.Visit, e.Item.Id!));
         _byId = Index(_known, e => e.Item.Id);
@@ -63,9 +68,9 @@ internal sealed class KnownThings
     {
         var thing = ThingOf(entry);
         if (_things.UnderOneTag(entry) is { } like)
-            _things.Replace(like, new StandingToday(_register, _things[like].Thing.And(thing), _today));
+            _things.Replace(like, new StandingToday(_documents, _things[like].Thing.And(thing), _today));
         else
-            _things.Add(new StandingToday(_register, thing, _today));
+            _things.Add(new StandingToday(_documents, thing, _today));
     }
 
     /// <summary>
@@ -112,14 +117,14 @@ internal sealed class KnownThings
 
     private ThingOnRecord ThingOf(ItemEntry entry)
     {
-        var known = _asked.Of(entry.Item, entry.Record);
+        var known = _asked(entry.Item, entry.Record);
         var (rows, row) = (new ThingOnRecord([.. EntriesOf(entry, known)], known).Rows, entry.Item);
         // A marking that the latest row leaves out is still on the item.
         foreach (var (at, older) in rows.Index())
             row = at == 0 ? older.Item : Filled(row, older.Item);
         if (row != entry.Item)
         {
-            var latest = _asked.Of(row, rows[0].Record);
+            var latest = _asked(row, rows[0].Record);
             known = latest.Same.Contains((entry.Visit.Visit, entry.Item.Id!)) ? latest : latest.And(known);
         }
         return new ThingOnRecord([.. EntriesOf(entry, known)], known);

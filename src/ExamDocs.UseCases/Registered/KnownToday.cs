@@ -60,16 +60,27 @@ internal sealed class AskedToday(Func<ExaminationRecord, IReadOnlyList<KnownVisi
             Items = [row with { FittedTo = null, Status = null }],
             Limits = like.Limits,
         };
-        var known = WhatIsKnown.Of(record, touching(record));
-        var item = Determine.Visit(record, [], known.History, today).Items[0];
-        var withdrawals = item.Reasons.Where(r => r.Code is ['W', ..] and not "W9").ToList();
+        var visits = touching(record);
+        if (PlainHistory.Is(record, visits))
+            return new([.. visits.Select(v => (v.Number, row.Id!))], [], IsDestroyed: false, [], [], []);
+        var known = WhatIsKnown.Of(record, visits);
+        // A row that nobody examined is withdrawn only for what other records have: where they have nothing, no rule need be asked.
+        var withdrawals = known.History is { Withdrawals.Count: 0, Wholes.Count: 0 }
+            ? []
+            : Determine.ReasonsToWithdraw(record, known.History, today).Where(r => r.Code is not "W9").ToList();
         return new(
             [.. known.Lines.Where(l => !l.IsWhole).Select(l => (l.Visit, l.OtherId))],
             [.. withdrawals.Select(r => r.Text)],
             withdrawals.Exists(r => r.Code is "W11"),
-            [.. item.Findings.Where(f => f.Code is "IDN011").Select(f => f.Message.Text)],
+            Questions(record, known.History),
             [.. known.History.Questions.Select(q => q.OtherId)],
             known.History.Parts
         );
     }
+
+    /// <summary>The questions in the words in which a check asks them.</summary>
+    private IReadOnlyList<string> Questions(ExaminationRecord record, History history) =>
+        history.Questions.Count == 0
+            ? []
+            : [.. Determine.Visit(record, [], history, today).Items[0].Findings.Where(f => f.Code is "IDN011").Select(f => f.Message.Text)];
 }

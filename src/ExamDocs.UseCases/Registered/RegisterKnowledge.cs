@@ -34,13 +34,18 @@ internal static class PlaceInTime
 /// <param name="origin">The register whose numbering <paramref name="upTo"/> uses; null for this one.</param>
 internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = null, string? origin = null) : IKnownVisits
 {
-    private readonly RememberedRecords _records = new(register);
     private readonly Dictionary<int, KnownVisit> _visits = [];
+
+    /// <summary>The records of its visits; shared with whoever reads them too.</summary>
+    public RememberedRecords Records { get; init; } = new(register);
+
+    /// <summary>The documents of its visits; shared with whoever reads them too.</summary>
+    public DocumentsOnRecord Documents { get; init; } = new(register);
 
     /// <summary>True to use what is stored without comparing it with the log: a check of the register does that itself.</summary>
     public bool AsStored { get; init; }
 
-    private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(_records.Read);
+    private VisitsAsLogged Logged => field ??= register.Visits.AsLogged(Records.Read);
 
     /// <summary>
     /// The place of the visit under check: only documents of visits before it are named. Later visits may still issue documents, and the
@@ -63,7 +68,7 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
     {
         var number = stored.Visit.Visit;
         if (!_visits.TryGetValue(number, out var known))
-            _visits[number] = known = new KnownVisit(number, _records.Of(number), [.. stored.Outcomes.Select(o => Known(stored, o))]);
+            _visits[number] = known = new KnownVisit(number, Records.Of(number), [.. stored.Outcomes.Select(o => Known(stored, o))]);
         return known;
     }
 
@@ -96,7 +101,7 @@ internal sealed class RegisterKnowledge(DocumentRegister register, int? upTo = n
             ? []
             :
             [
-                .. register
+                .. Documents
                     .About(item, visit)
                     .Where(d => d is { State: DocumentState.Issued, CopyOf: null })
                     .OrderByDescending(d => d.IsCurrent)

@@ -27,10 +27,11 @@ internal sealed class RegisterThen(DocumentRegister register, LocalDate? day)
     public IReadOnlyList<DocumentStatus> About(string item, int visit) =>
         [.. register.About(item, visit).Select(Then).OfType<DocumentStatus>()];
 
-    /// <summary>An issued document as it was then; null where it was not out.</summary>
+    /// <summary>The document of a number as it was then; null where it was not out.</summary>
     public DocumentStatus? Find(string number) => register.Find(number) is { } document ? Then(document) : null;
 
-    private DocumentStatus? Then(DocumentStatus document)
+    /// <summary>An issued document as it was then; null where it was not out.</summary>
+    public DocumentStatus? Then(DocumentStatus document)
     {
         if (day is not { } on)
             return document;

@@ -9,6 +9,11 @@ internal sealed class RememberedRecords(DocumentRegister register)
 {
     private readonly Dictionary<int, ExaminationRecord> _records = [];
 
+    /// <summary>
+    /// True where nobody will ask what was observed and measured: most of a record is that, and of a large register it need not be kept.
+    /// </summary>
+    public bool WithoutObservations { get; init; }
+
     /// <summary>Adds the record of a visit that the register does not hold.</summary>
     public void Add(int visit, ExaminationRecord record) => _records.Add(visit, record);
 
@@ -16,8 +21,16 @@ internal sealed class RememberedRecords(DocumentRegister register)
     public ExaminationRecord? Read(int visit, byte[] json)
     {
         var record = EmbeddedRecord.Read(json, "register").Record;
-        return record is null ? null : _records[visit] = record;
+        if (record is not null)
+            _records[visit] = WithoutObservations ? Shortened(record) : record;
+        return record;
     }
+
+    private static ExaminationRecord Shortened(ExaminationRecord record) =>
+        record with
+        {
+            Examinations = [.. record.Examinations.Select(e => e with { Observations = [], Diameters = [], Tests = [] })],
+        };
 
     /// <exception cref="InvalidDataException">It differs from what was stored, or can no longer be read.</exception>
     public ExaminationRecord Of(int visit)

@@ -15,14 +15,14 @@ internal sealed class StandingToday
 {
     private const string NotExamined = "U0";
 
-    private readonly RegisterThen _register;
+    private readonly DocumentsOnRecord _documents;
     private readonly LocalDate _today;
 
-    /// <param name="register">The register.</param>
+    /// <param name="documents">The documents of the register.</param>
     /// <param name="thing">The item.</param>
     /// <param name="today">The day on which it is looked at.</param>
-    public StandingToday(RegisterThen register, ThingOnRecord thing, LocalDate today) =>
-        (_register, Thing, _today) = (register, thing, today);
+    public StandingToday(DocumentsOnRecord documents, ThingOnRecord thing, LocalDate today) =>
+        (_documents, Thing, _today) = (documents, thing, today);
 
     public ThingOnRecord Thing { get; }
 
@@ -112,7 +112,7 @@ internal sealed class StandingToday
             );
         if (!decided.IsOf(Outcome.Fit) && !decided.IsOf(Outcome.FitUntil))
             return (Standing.Held, $"not determined{On(decided)}: {string.Join(" ", outcome.Codes)}");
-        if (_register.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.End.Item, decided)).End is { } end)
+        if (_documents.EndsOf(decided.Visit.Visit).FirstOrDefault(e => IsItem(e.Item, decided)) is { } end)
             return (Standing.Withdrawn, $"{end.Why}, since {end.On}");
         if (outcome.Until < _today)
             return (Standing.Withdrawn, $"not to be used after {outcome.Until.Value}");
@@ -161,7 +161,7 @@ internal sealed class StandingToday
             entry.Outcome.Until,
             entry.Outcome.NextBy,
             [
-                .. _register
+                .. _documents
                     .About(entry.Item.Id!, entry.Visit.Visit)
                     .Where(d => d.State is DocumentState.Issued)
                     .Select(d => Document(d, entry)),

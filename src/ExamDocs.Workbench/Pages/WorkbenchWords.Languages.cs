@@ -44,7 +44,8 @@ public abstract partial class WorkbenchWords
         return called.Length > 0 ? called : VisitRecordedHere;
     }
 
-    private MessageLanguage Messages => ReadPrintStyle.Screen(Tag) ?? MessageLanguage.English;
+    /// <summary>Messages of the program in this language.</summary>
+    public MessageLanguage Messages => ReadPrintStyle.Screen(Tag) ?? MessageLanguage.English;
 
     private SentenceBook Sentences =>
         Tag switch
@@ -56,5 +57,6 @@ public abstract partial class WorkbenchWords
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    private string Day(LocalDate day) => Messages.Value(day);
+    /// <summary>A day as this language writes it.</summary>
+    public string Day(LocalDate day) => Messages.Value(day);
 }

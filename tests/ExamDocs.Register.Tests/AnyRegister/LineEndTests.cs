@@ -76,6 +76,29 @@ public sealed class LineEndTests : Workplace
         Assert.Equal([notice, label], Assert.Single(register.EndedLines(report)).Documents);
     }
 
+    /// <summary>Two visits of one day may each withdraw what the other found fit.</summary>
+    [Fact]
+    public void Two_visits_may_end_lines_of_one_another()
+    {
+        using var register = Open();
+        var visits = register.Visits.Remember([
+            SampleVisit.Of("V-1") with
+            {
+                Ends = [new LineEnd(2, "B", On, "withdrawn")],
+            },
+            SampleVisit.Of("V-2") with
+            {
+                Ends = [new LineEnd(1, "A", On, "withdrawn")],
+            },
+        ])!;
+        var (one, two) = (visits[0].Visit, visits[1].Visit);
+        var (ofOne, ofTwo) = (Give(register, "report", one, "A", "C"), Give(register, "report", two, "B", "C"));
+        var (noticeOfOne, noticeOfTwo) = (Give(register, "notice", one, "B"), Give(register, "notice", two, "A"));
+        Assert.Equal([noticeOfTwo], Assert.Single(register.EndedLines(ofOne)).Documents);
+        Assert.Equal([noticeOfOne], Assert.Single(register.EndedLines(ofTwo)).Documents);
+        Assert.Empty(register.Check());
+    }
+
     [Fact]
     public void What_was_being_printed_meanwhile_ends_when_it_is_out()
     {

@@ -150,7 +150,10 @@ public sealed class ReadLessonsTests
                 },
             ],
         };
-        var rows = Lessons(twice with { Record = record }, ItemLives.Seen("A", One.PlusDays(3), examiner: "ex2")).Agreement;
+        var rows = Lessons(
+            new ItemEntry(twice.Visit, twice.Outcome, twice.Item, record) { HasRow = twice.HasRow },
+            ItemLives.Seen("A", One.PlusDays(3), examiner: "ex2")
+        ).Agreement;
 
         Assert.Equal(
             [(null, 2, 1), ("cover-abrasion", 1, 0), ("cover-cut", 1, 1)],

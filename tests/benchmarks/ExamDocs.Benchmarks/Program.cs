@@ -44,6 +44,21 @@ if (args is ["pack"])
     PackRun.All(Root());
     return 0;
 }
+if (args is ["due-one", var dueRegister])
+{
+    DueRun.One(dueRegister);
+    return 0;
+}
+if (args is ["due-make", var madeRegister, var many])
+{
+    DueRun.Make(Root(), madeRegister, int.Parse(many, CultureInfo.InvariantCulture));
+    return 0;
+}
+if (args is ["due"])
+{
+    DueRun.All(Root(), 10_000, 100_000);
+    return 0;
+}
 if (args is ["workbench"])
 {
     await WorkbenchRun.AllAsync(Root());

@@ -1,0 +1,162 @@
+using System.Text.Json.Nodes;
+using ClosedXML.Excel;
+using ExamDocs.Core.Findings;
+using ExamDocs.Core.Regimes;
+using ExamDocs.UseCases.Commands;
+using ExamDocs.UseCases.Company;
+using ExamDocs.UseCases.Outputs;
+using ExamDocs.UseCases.Tests.BetweenRecords.Stories;
+using ExamDocs.UseCases.Tests.Issuing;
+using ExamDocs.UseCases.Tests.SeededYears;
+using NodaTime;
+using static ExamDocs.UseCases.Tests.BetweenRecords.Stories.Story;
+
+namespace ExamDocs.UseCases.Tests.Commands;
+
+public sealed class ListSparesTests : IDisposable
+{
+    private static readonly LocalDate Today = new(2026, 11, 9);
+
+    private readonly Workspace _workspace = new();
+    private int _files;
+
+    public void Dispose() => _workspace.Dispose();
+
+    [Theory]
+    [InlineData("2028-01-14", "")]
+    [InlineData("2028-01-15", "RB-1 on H-1 by 2028-01-15 with SP-11")]
+    public void A_part_whose_service_ends_is_needed_from_that_day_on(string to, string must)
+    {
+        Import(Assembly(permitted: "SP-11"));
+        Assert.Equal(must, Said(List(to)));
+    }
+
+    [Fact]
+    public void Where_the_maker_permits_none_on_record_none_is_guessed()
+    {
+        Import(Assembly(permitted: null));
+        Assert.Equal("RB-1 on H-1 by 2028-01-15 with ", Said(List("2028-12-31")));
+    }
+
+    [Fact]
+    public void A_withdrawn_part_that_is_still_fitted_is_needed_today()
+    {
+        Import(Assembly(permitted: "SP-11", more: i => i.Cut()));
+        Assert.Equal("RB-1 on H-1 by 2026-11-09 with SP-11", Said(List("2027-01-01")));
+    }
+
+    [Fact]
+    public void What_is_on_a_harness_that_is_withdrawn_itself_is_not_needed()
+    {
+        Import(Assembly(permitted: "SP-11"));
+        Import(Visit("V-2", "2026-10-01").Harness("H-1", "H100", i => i.Doubt()).Bridge("RB-1", "Q100", i => i.On("H-1")).Json);
+        Assert.Equal("", Said(List("2028-12-31")));
+    }
+
+    [Fact]
+    public void A_part_that_was_taken_off_is_needed_no_more()
+    {
+        Import(Assembly(permitted: "SP-11", more: i => i.Cut()));
+        Import(
+            Visit("V-2", "2026-10-01").Harness("H-1", "H100").Bridge("RB-2", "Q2", i => i.On("H-1")).Renewed("H-1", "RB-1", "RB-2").Json
+        );
+        Assert.DoesNotContain("RB-1", Said(List("2027-01-01")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bridge_of_which_no_record_says_what_it_is_on_is_named_without_a_part_number()
+    {
+        Import(Limited(Visit("V-1", "2026-07-01").Bridge("RB-1", "Q100").Json, "rope-bridge", null));
+        Assert.Equal("RB-1 on  by 2028-01-15 with ", Said(List("2028-12-31")));
+    }
+
+    /// <summary>The seeded firm has bridges that wear: their trend is what a decision works out, and no limit is made of it.</summary>
+    [Fact]
+    public void Projected_wear_is_a_reason_and_called_a_proposal()
+    {
+        var register = Path.Combine(_workspace.Folder, "years.db");
+        SeededFirm.Import(1, Path.Combine(_workspace.Folder, "visits"), register);
+        var today = new LocalDate(2026, 3, 20);
+        var needs = ListSpares.In(new SparesRequest(register, today.PlusYears(3), today));
+        Assert.Contains(needs.All, n => n.Why.Text.Contains("projected", StringComparison.Ordinal));
+        Assert.All(needs.All, n => Assert.True(n.By <= today.PlusYears(3)));
+    }
+
+    [Theory]
+    [InlineData("xlsx")]
+    [InlineData("csv")]
+    public void The_order_holds_no_formula(string kind)
+    {
+        Import(Assembly(permitted: "=1+1"));
+        var file = Path.Combine(_workspace.Folder, $"order.{kind}");
+        var plan = SparesPlan.Of(List("2028-12-31"), new Dictionary<string, int>(StringComparer.Ordinal));
+        WriteSpares.Run(plan, file, OutputGuard.NewFilesOnly, MessageLanguage.English);
+        if (kind is "csv")
+        {
+            Assert.Contains("'=1+1", File.ReadAllText(file), StringComparison.Ordinal);
+            return;
+        }
+        using var workbook = new XLWorkbook(file);
+        Assert.DoesNotContain(workbook.Worksheets.SelectMany(s => s.CellsUsed()), cell => cell.HasFormula);
+        Assert.Equal("=1+1", workbook.Worksheet("Order").Cell(2, 1).GetString());
+    }
+
+    private static string Assembly(string? permitted, Func<StoryItem, StoryItem>? more = null) =>
+        Limited(
+            Visit("V-1", "2026-07-01")
+                .Harness("H-1", "H100")
+                .Bridge("RB-1", "Q100", i => more is null ? i.On("H-1") : more(i.On("H-1")))
+                .Json,
+            "harness",
+            permitted
+        );
+
+    /// <summary>The bridge is obsolete on a day; the maker of the whole permits a part, or names none.</summary>
+    private static string Limited(string json, string category, string? permitted)
+    {
+        var record = JsonNode.Parse(json)!;
+        foreach (var item in record["items"]!.AsArray().Where(i => (string)i!["category"]! == "rope-bridge"))
+            item!["obsoleteOn"] = "2028-01-15";
+        var whole = record["items"]!.AsArray().First(i => (string)i!["category"]! == category)!;
+        foreach (var entry in record["limits"]!.AsArray())
+            entry!.AsObject().Remove("permittedParts");
+        if (permitted is not null)
+        {
+            var limits = record["limits"]!.AsArray().FirstOrDefault(l => (string?)l!["model"] == (string?)whole["model"]);
+            if (limits is null)
+                record["limits"]!
+                    .AsArray()
+                    .Add(
+                        limits = new JsonObject
+                        {
+                            ["maker"] = (string?)whole["maker"],
+                            ["model"] = (string?)whole["model"],
+                            ["source"] = new JsonObject { ["title"] = "Instructions" },
+                            ["noLimit"] = true,
+                        }
+                    );
+            limits["permittedParts"] = new JsonArray(permitted);
+            foreach (var part in record["items"]!.AsArray().Where(i => i!["fittedTo"] is not null))
+                part!["partNumber"] = permitted;
+        }
+        return record.ToJsonString();
+    }
+
+    private SpareNeeds List(string to) =>
+        ListSpares.In(new SparesRequest(_workspace.Register, NodaTime.Text.LocalDatePattern.Iso.Parse(to).Value, Today));
+
+    private static string Said(SpareNeeds needs) =>
+        string.Join(
+            "; ",
+            needs.All.Select(n =>
+                FormattableString.Invariant($"{n.Part} on {n.Whole} by {n.By:uuuu-MM-dd} with {string.Join(' ', n.Permitted)}")
+            )
+        );
+
+    private void Import(string json)
+    {
+        var path = Path.Combine(_workspace.Folder, FormattableString.Invariant($"visit-{++_files}.json"));
+        File.WriteAllText(path, json);
+        ImportVisits.Run([path], _workspace.Register, Today, KnownRules.BuiltIn);
+    }
+}
