@@ -34,7 +34,8 @@ project() {
 export -f project
 
 # As many projects at a time as there are cores, those that take longest first.
-longest=(ExamDocs.UseCases.Tests ExamDocs.Documents.Tests ExamDocs.Workbench.Tests ExamDocs.Intake.Tests ExamDocs.SharedRegister.Tests ExamDocs.Faults.Tests)
+longest=(ExamDocs.UseCases.Tests ExamDocs.Workbench.Tests ExamDocs.Intake.Tests ExamDocs.Documents.Tests ExamDocs.Cli.Tests
+  ExamDocs.SharedRegister.Tests ExamDocs.Faults.Tests ExamDocs.Interchange.Tests ExamDocs.Proof.Tests)
 all=("${longest[@]}")
 for folder in tests/*.Tests; do
   [[ " ${longest[*]} " == *" ${folder#tests/} "* ]] || all+=("${folder#tests/}")

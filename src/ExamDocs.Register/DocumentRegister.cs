@@ -57,11 +57,9 @@ public sealed partial class DocumentRegister : IDisposable
     public IReadOnlyList<VoidedDocument> Voided() =>
         [.. Rows.Documents.In(DocumentState.Void).Select(d => new VoidedDocument(d.Number, d.Kind, d.Items, d.VoidReason!))];
 
-    /// <summary>Current documents made from the visits of one reference.</summary>
-    public IReadOnlyList<DocumentStatus> CurrentOf(string reference) => Rows.Documents.CurrentOf(reference);
-
-    /// <summary>Current documents of a kind made from the visits of one reference.</summary>
-    public IReadOnlyList<DocumentStatus> CurrentOf(string reference, string kind) => Rows.Documents.CurrentOf(reference, kind);
+    /// <summary>Current documents made from the visits of one reference, of one kind where it is given.</summary>
+    public IReadOnlyList<DocumentStatus> CurrentOf(string reference, string? kind = null) =>
+        kind is null ? Rows.Documents.CurrentOf(reference) : Rows.Documents.CurrentOf(reference, kind);
 
     /// <summary>Documents issued from one visit that name an item, current or not.</summary>
     public IReadOnlyList<DocumentStatus> About(string item, int visit) => Rows.Documents.About(item, visit);

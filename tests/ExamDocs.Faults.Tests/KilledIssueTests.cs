@@ -29,7 +29,7 @@ public sealed class KilledIssueTests : IDisposable
         Assert.SkipWhen(OperatingSystem.IsWindows(), "No process can be killed by a signal here.");
         // Browsers keep their profiles in there, so that what is left of them can be told from others'.
         _examdocs.With("TMPDIR", Directory.CreateDirectory(_examdocs.At("tmp")).FullName);
-        var wanted = Effort.Of(10, 1000);
+        var wanted = Effort.Of(6, 1000);
         NextRecord();
         var watch = Stopwatch.StartNew();
         await RunToTheEndAsync();

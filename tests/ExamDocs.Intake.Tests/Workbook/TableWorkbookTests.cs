@@ -61,7 +61,7 @@ public sealed class TableWorkbookTests
         );
 
         var rows = workbook.Worksheet("One").RowsUsed().ToList();
-        Assert.InRange(rows[1].Height, 5 * 15, 7 * 15);
+        Assert.InRange(rows[1].Height, 7 * 15, 9 * 15);
         Assert.Equal((15, 409), (rows[2].Height, rows[3].Height));
     }
 

@@ -13,7 +13,7 @@ using static ExamDocs.UseCases.Tests.BetweenRecords.Stories.Story;
 
 namespace ExamDocs.UseCases.Tests.Commands;
 
-public sealed class ListSparesTests : IDisposable
+public sealed class ListSparesTests(SeededRegister seeded) : IDisposable
 {
     private static readonly LocalDate Today = new(2026, 11, 9);
 
@@ -74,10 +74,8 @@ public sealed class ListSparesTests : IDisposable
     [Fact]
     public void Projected_wear_is_a_reason_and_called_a_proposal()
     {
-        var register = Path.Combine(_workspace.Folder, "years.db");
-        SeededFirm.Import(1, Path.Combine(_workspace.Folder, "visits"), register);
         var today = new LocalDate(2026, 3, 20);
-        var needs = ListSpares.In(new SparesRequest(register, today.PlusYears(3), today));
+        var needs = ListSpares.In(new SparesRequest(seeded.Place, today.PlusYears(3), today));
         Assert.Contains(needs.All, n => n.Why.Text.Contains("projected", StringComparison.Ordinal));
         Assert.All(needs.All, n => Assert.True(n.By <= today.PlusYears(3)));
     }

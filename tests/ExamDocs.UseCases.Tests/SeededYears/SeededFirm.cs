@@ -60,18 +60,9 @@ internal sealed class SeededFirm
         return paths;
     }
 
-    /// <summary>Takes its visits into a register one after the other, each on the day after it, as the firm did.</summary>
-    /// <param name="seed">Of the firm.</param>
-    /// <param name="folder">Where the files are written.</param>
-    /// <param name="register">Made where there is none.</param>
-    public static IReadOnlyList<CheckedInput> Import(int seed, string folder, string register) =>
-        [
-            .. Of(seed)
-                .Zip(Write(seed, folder))
-                .SelectMany(v =>
-                    ImportVisits.Run([v.Second], register, v.First.Visit.ExaminedOn!.Value.PlusDays(1), KnownRules.BuiltIn).Inputs
-                ),
-        ];
+    /// <summary>Whether a visit belongs to the last of the half-yearly rounds.</summary>
+    public static bool IsOfLastRound(ExaminationRecord visit) =>
+        visit.Visit.Reference!.StartsWith(string.Create(CultureInfo.InvariantCulture, $"S-{Rounds.Length}-"), StringComparison.Ordinal);
 
     private void Add(int round, int site, LocalDate day)
     {

@@ -4,12 +4,8 @@ using NodaTime;
 
 namespace ExamDocs.UseCases.Tests.SeededYears;
 
-public sealed class SeededFirmTests : IDisposable
+public sealed class SeededFirmTests(SeededRegister seeded)
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("examdocs-");
-
-    public void Dispose() => _folder.Delete(recursive: true);
-
     [Fact]
     public void Equal_seeds_give_equal_bytes_and_others_do_not()
     {
@@ -38,11 +34,9 @@ public sealed class SeededFirmTests : IDisposable
     [Fact]
     public void The_register_takes_all_of_it_without_an_error()
     {
-        var inputs = SeededFirm.Import(1, _folder.FullName, Path.Combine(_folder.FullName, "years.db"));
-
-        Assert.Equal(SeededFirm.Of(1).Count, inputs.Count);
-        var errors = inputs
-            .SelectMany(i => i.Visit!.Findings)
+        Assert.Equal(SeededFirm.Of(1).Count, seeded.Inputs.Count);
+        var errors = seeded
+            .Inputs.SelectMany(i => i.Visit!.Findings)
             .Where(f => f.Severity is Severity.Error)
             .Select(f => $"{f.Code} {f.Path} {f.Message.Text}");
         Assert.Empty(errors);

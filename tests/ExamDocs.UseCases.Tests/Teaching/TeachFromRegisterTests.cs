@@ -4,12 +4,13 @@ using ExamDocs.Templates.Shared.Wording;
 using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Outputs;
 using ExamDocs.UseCases.Reading;
+using ExamDocs.UseCases.Tests.SeededYears;
 using NodaTime;
 using UglyToad.PdfPig;
 
 namespace ExamDocs.UseCases.Tests.Teaching;
 
-public sealed class TeachFromRegisterTests(SeededRegister seeded) : IClassFixture<SeededRegister>
+public sealed class TeachFromRegisterTests(SeededRegister seeded)
 {
     private static readonly LocalDate Today = new(2026, 6, 1);
 

@@ -16,7 +16,10 @@ public sealed class ListBookReaderTests
         .. HostileCorpus.All.Where(i => Path.GetExtension(i.File).ToLowerInvariant() is ".xlsx" or ".csv" or ".tsv"),
     ];
 
-    public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Inputs.Length)];
+    private static bool IsFull => Environment.GetEnvironmentVariable("EXAMDOCS_PROOF") is "full";
+
+    /// <summary>One in three; all with EXAMDOCS_PROOF=full. The readers of records are always tried with all.</summary>
+    public static TheoryData<int> Numbers => [.. Enumerable.Range(0, Inputs.Length).Where(n => IsFull || n % 3 == 1)];
 
     [Fact]
     public void There_are_many() => Assert.InRange(Inputs.Length, 60, 1_000);

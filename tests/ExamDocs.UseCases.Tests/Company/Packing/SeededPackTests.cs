@@ -13,7 +13,7 @@ namespace ExamDocs.UseCases.Tests.Company.Packing;
 /// The pack of the invented firm after its three years: the documents of its last round are printed as they are for users; by default the
 /// reports alone, with EXAMDOCS_PROOF=full every label and notice too.
 /// </summary>
-public sealed class SeededPackTests : IDisposable
+public sealed class SeededPackTests(SeededRegister seeded) : IDisposable
 {
     private readonly Workspace _workspace = new();
 
@@ -55,20 +55,20 @@ public sealed class SeededPackTests : IDisposable
     private async Task<LocalDate> RecordedAsync()
     {
         var last = default(LocalDate);
+        File.Copy(seeded.PlaceBeforeLastRound, _workspace.Register, overwrite: true);
         foreach (var (visit, file) in SeededFirm.Of(1).Zip(SeededFirm.Write(1, Path.Combine(_workspace.Folder, "visits"))))
         {
+            if (!SeededFirm.IsOfLastRound(visit))
+                continue;
             last = visit.Visit.ExaminedOn!.Value.PlusDays(1);
-            if (!visit.Visit.Reference!.StartsWith("S-7-", StringComparison.Ordinal))
-                ImportVisits.Run([file], _workspace.Register, last, KnownRules.BuiltIn);
-            else
-                await IssueDocuments.RunAsync(
-                    _workspace.Request(file) with
-                    {
-                        Today = last,
-                        Only = Effort.IsFull ? [] : ["report"],
-                    },
-                    TestContext.Current.CancellationToken
-                );
+            await IssueDocuments.RunAsync(
+                _workspace.Request(file) with
+                {
+                    Today = last,
+                    Only = Effort.IsFull ? [] : ["report"],
+                },
+                TestContext.Current.CancellationToken
+            );
         }
         return last;
     }
