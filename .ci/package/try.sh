@@ -76,7 +76,9 @@ work_in_pages() {
   curl -sf -c "$here/cookies" -b "$here/cookies" -L "$address" >"$here/page.html" || bad "$name: no page at $address"
   grep -q '<h1' "$here/page.html" || bad "$name: the page has no heading"
   sheet="$(grep -o '/[^" ]*\.css' "$here/page.html" | head -n 1)"
-  curl -sf -b "$here/cookies" "$site$sheet" | grep -q 'Noto Sans' || bad "$name: the pages have no style sheet"
+  # Into a file: a reader that stops at the first hit would make the other end fail now and then.
+  curl -sf -b "$here/cookies" "$site$sheet" >"$here/sheet.css" || bad "$name: no style sheet at $sheet"
+  grep -q 'Noto Sans' "$here/sheet.css" || bad "$name: the pages have no style sheet"
   [ "$(curl -s -o /dev/null -w '%{http_code}' "$site/")" != 200 ] || bad "$name: a stranger gets a page"
   kill -TERM "$pages"
   wait "$pages" || true
