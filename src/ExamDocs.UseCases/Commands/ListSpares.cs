@@ -54,8 +54,8 @@ public static class ListSpares
         foreach (var (at, whole) in all.Index())
             fitted.UnionWith(
                 whole
-                    .Thing.Known.Parts.SelectMany(p => index.WithId(p.Id))
-                    .Where(part => part != at && FirmName.MayBeSame(all[part].Thing.Owner, whole.Thing.Owner))
+                    .Thing.Known.Parts.SelectMany(p => index.WithId(p.Id, whole.Thing.Owner))
+                    .Where(part => part != at)
                     .Select(part => (part, at))
             );
         var known = fitted.Select(f => f.Part).ToHashSet();

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ExamDocs.Core.Sentences.Messages;
 using ExamDocs.Documents.Browsing;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Templates.DuePlan;
@@ -117,7 +116,7 @@ public static class PrintDue
     }
 
     private static Core.Findings.MessageLanguage Messages(Language language) =>
-        TranslatedMessages.AndEnglish.First(m => string.Equals(m.Tag, language.Tag, StringComparison.Ordinal));
+        ReadPrintStyle.Screen(language.Tag) ?? Core.Findings.MessageLanguage.English;
 
     private sealed record Page(string File, DueList List, Language Language, Func<DocumentRenderer, Task<string>> HtmlAsync);
 }

@@ -1,6 +1,5 @@
 using ExamDocs.Core.Findings;
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Documents.Finishing;
 using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Register;
@@ -66,10 +65,8 @@ internal sealed class PrintRun(
     public async Task<byte[]?> PrintUnrecordedAsync(Func<DocumentRenderer, Task<string>> compose, CancellationToken cancellation)
     {
         var html = await compose(_renderer);
-        var printed = await (browser ?? (_ownBrowser ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
-        return MissingGlyphs.In(html, printed).Count > 0 || FaithfulPrint.Faults(html, printed).Count > 0
-            ? null
-            : Finisher.Finish(printed, []);
+        await using var pages = new UnnumberedPages(browser ?? (_ownBrowser ??= await Browser.StartAsync()));
+        return (await pages.PrintAsync(html, cancellation)).Pages;
     }
 
     /// <summary>The bytes of a document, as issued.</summary>

@@ -14,8 +14,17 @@ internal sealed class UnnumberedPages(Browser? open) : IAsyncDisposable
     /// <exception cref="PrintException">The browser cannot print.</exception>
     public async Task<(byte[]? Pages, string? Fault)> PrintAsync(string html, CancellationToken cancellation)
     {
+        var (printed, fault) = await PrintUnfinishedAsync(html, cancellation);
+        return (printed is null ? null : Finisher.Finish(printed, []), fault);
+    }
+
+    /// <summary>The same for pages that become part of another file.</summary>
+    /// <inheritdoc cref="PrintAsync"/>
+    public async Task<(byte[]? Pages, string? Fault)> PrintUnfinishedAsync(string html, CancellationToken cancellation)
+    {
         var printed = await (open ?? (_own ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
-        return FaithfulPrint.Faults(html, printed) is [var fault, ..] ? (null, fault.Words) : (Finisher.Finish(printed, []), null);
+        var faults = FaithfulPrint.Lacking(html, MissingGlyphs.In(html, printed)).Concat(FaithfulPrint.Faults(html, printed));
+        return faults.FirstOrDefault() is { } fault ? (null, fault.Words) : (printed, null);
     }
 
     public async ValueTask DisposeAsync()

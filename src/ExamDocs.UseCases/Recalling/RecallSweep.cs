@@ -14,8 +14,7 @@ internal sealed class RecallSweep
     private readonly IReadOnlyList<SweptThing> _things;
     private readonly RecallAnswer[] _answers;
     private readonly IReadOnlyList<RecallVerdict> _alone;
-    private readonly ILookup<string, int> _byId;
-    private readonly Dictionary<ThingOnRecord, int> _places;
+    private readonly SweptIndex _index;
     private readonly IReadOnlyList<(UndecidedItem Item, RecallAnswer Answer)> _undecided;
 
     /// <param name="notice">The notice.</param>
@@ -26,13 +25,7 @@ internal sealed class RecallSweep
         (_things, _answers) = (things, [.. things.Select(t => RecallCheck.Of(notice, t.Rows))]);
         _alone = [.. _answers.Select(a => a.Verdict)];
         _undecided = [.. undecided.Select(u => (u, RecallCheck.Of(notice, [u.Item])))];
-        _places = things.Index().ToDictionary(t => t.Item.Thing, t => t.Index);
-        _byId = things
-            .Index()
-            .SelectMany(t =>
-                t.Item.Thing.Entries.SelectMany(e => Folded.Keys(e.Item.Id)).Distinct(StringComparer.Ordinal).Select(key => (key, t.Index))
-            )
-            .ToLookup(t => t.key, t => t.Index, StringComparer.Ordinal);
+        _index = new SweptIndex(things);
         AddUndecidedParts();
         AddPartsAndLikes();
     }
@@ -46,7 +39,7 @@ internal sealed class RecallSweep
     {
         foreach (var (part, answer) in _undecided)
         {
-            foreach (var at in part.On.SelectMany(id => Named(id, part.Owner)).Distinct())
+            foreach (var at in part.On.SelectMany(id => _index.WithId(id, part.Owner)).Distinct())
                 Worsen(at, WithPart(part.Item.Id, answer.Verdict));
         }
     }
@@ -57,7 +50,7 @@ internal sealed class RecallSweep
             .Index()
             .Select(t =>
                 t.Item.Thing.Known.Parts.SelectMany(p =>
-                        Named(p.Id, t.Item.Thing.Owner).Where(at => at != t.Index).Select(at => (p.Id, at))
+                        _index.WithId(p.Id, t.Item.Thing.Owner).Where(at => at != t.Index).Select(at => (p.Id, at))
                     )
                     .Distinct()
                     .ToList()
@@ -74,10 +67,6 @@ internal sealed class RecallSweep
             }
         }
     }
-
-    /// <summary>Things under an id that are, or may be, of one owner.</summary>
-    private IEnumerable<int> Named(string? id, string? owner) =>
-        Folded.Keys(id).SelectMany(key => _byId[key]).Distinct().Where(at => FirmName.MayBeSame(_things[at].Thing.Owner, owner));
 
     private bool Worsen(int at, RecallAnswer? answer)
     {
@@ -99,7 +88,8 @@ internal sealed class RecallSweep
     }
 
     private RecallAnswer? Like(SweptThing thing) =>
-        thing.Alike.FirstOrDefault(a => _places.TryGetValue(a, out var at) && _answers[at].Verdict > RecallVerdict.NotAffected) is { } like
-            ? new(RecallVerdict.CannotTell, [$"it may be the same item as {_things[_places[like]].Shown.Id}, which is affected or may be"])
+        thing.Alike.Select(_index.PlaceOf).FirstOrDefault(at => at is { } of && _answers[of].Verdict > RecallVerdict.NotAffected)
+            is { } like
+            ? new(RecallVerdict.CannotTell, [$"it may be the same item as {_things[like].Shown.Id}, which is affected or may be"])
             : null;
 }

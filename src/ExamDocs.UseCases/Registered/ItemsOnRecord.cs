@@ -19,6 +19,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
 {
     private readonly RegisterThen _then = then ?? new(register, null);
     private readonly Dictionary<int, IReadOnlyList<ItemEntry>> _entries = [];
+    private readonly Dictionary<int, ExaminationRecord> _filledIn = [];
 
     /// <summary>True where nobody will ask what was observed and measured, so that it is not kept.</summary>
     public bool WithoutObservations { get; init; }
@@ -106,31 +107,12 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
         // Somebody else's item may have the same id.
         var decided = All.SelectMany(e => Folded.Keys(e.Item.Id).Select(key => (key, e.Owner)))
             .ToLookup(d => d.key, d => d.Owner, StringComparer.Ordinal);
-        var records = _then.Visits().Select(v => SharedValues.FilledIn(Records.Of(v.Visit))).ToList();
         return
         [
-            .. records
-                .SelectMany(r =>
-                    r.Items.Select(i => new UndecidedItem(i, r, IsRow: true))
-                        .Concat(NamedAlone(r).Select(i => new UndecidedItem(i, r, IsRow: false)))
-                )
+            .. Visits
+                .SelectMany(v => UndecidedItem.In(FilledIn(v.Visit.Visit)))
                 .Where(u => !Folded.Keys(u.Item.Id).Any(key => decided[key].Any(owner => FirmName.MayBeSame(owner, u.Owner)))),
         ];
-    }
-
-    private static IEnumerable<Item> NamedAlone(ExaminationRecord record)
-    {
-        var rows = record.Items.SelectMany(i => Folded.Keys(i.Id)).ToHashSet(StringComparer.Ordinal);
-        return record
-            .Items.Select(i => i.FittedTo)
-            .Concat(record.Examinations.Select(e => e.Item))
-            .Concat(record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }))
-            .Concat(record.Remedies.Select(r => r.Item))
-            .Concat(record.Releases.Select(r => r.Item))
-            .Concat(record.Disposals.Select(d => d.Item))
-            .Where(id => Folded.Keys(id) is { Count: > 0 } keys && !keys.Any(rows.Contains))
-            .Distinct(StringComparer.Ordinal)
-            .Select(id => new Item { Id = id });
     }
 
     /// <summary>Every item that the register knows.</summary>
@@ -180,6 +162,13 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
                 .Where(v => _then.Knew(v.Visit.Visit)),
         ];
 
+    private ExaminationRecord FilledIn(int visit)
+    {
+        if (!_filledIn.TryGetValue(visit, out var record))
+            _filledIn[visit] = record = SharedValues.FilledIn(Records.Of(visit));
+        return record;
+    }
+
     private List<ItemEntry> Entries(IEnumerable<TouchingVisit> visits) => [.. visits.SelectMany(EntriesOf)];
 
     /// <summary>
@@ -189,7 +178,7 @@ internal sealed class ItemsOnRecord(DocumentRegister register, LocalDate today, 
     {
         if (_entries.TryGetValue(visit.Visit.Visit, out var entries))
             return entries;
-        var record = SharedValues.FilledIn(Records.Of(visit.Visit.Visit));
+        var record = FilledIn(visit.Visit.Visit);
         return _entries[visit.Visit.Visit] = [
             .. from decided in visit.Outcomes.Where(o => o.Item is not null).GroupBy(o => o.Item!, StringComparer.Ordinal)
             let row = record.Items.FirstOrDefault(i => string.Equals(i.Id, decided.Key, StringComparison.Ordinal))

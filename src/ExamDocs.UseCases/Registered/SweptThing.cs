@@ -22,4 +22,25 @@ internal sealed record UndecidedItem(Item Item, ExaminationRecord Record, bool I
     /// <summary>Ids of what its record says that it is fitted to.</summary>
     public IEnumerable<string?> On =>
         Record.Renewals.Where(r => Folded.Same(r.FittedPart, Item.Id)).Select(r => r.Item).Prepend(Item.FittedTo);
+
+    /// <summary>All that a record names: its rows, and ids without a row, as of a part in a renewal.</summary>
+    public static IEnumerable<UndecidedItem> In(ExaminationRecord record) =>
+        record
+            .Items.Select(i => new UndecidedItem(i, record, IsRow: true))
+            .Concat(NamedAlone(record).Select(i => new UndecidedItem(i, record, IsRow: false)));
+
+    private static IEnumerable<Item> NamedAlone(ExaminationRecord record)
+    {
+        var rows = record.Items.SelectMany(i => Folded.Keys(i.Id)).ToHashSet(StringComparer.Ordinal);
+        return record
+            .Items.Select(i => i.FittedTo)
+            .Concat(record.Examinations.Select(e => e.Item))
+            .Concat(record.Renewals.SelectMany(r => new[] { r.Item, r.RemovedPart, r.FittedPart }))
+            .Concat(record.Remedies.Select(r => r.Item))
+            .Concat(record.Releases.Select(r => r.Item))
+            .Concat(record.Disposals.Select(d => d.Item))
+            .Where(id => Folded.Keys(id) is { Count: > 0 } keys && !keys.Any(rows.Contains))
+            .Distinct(StringComparer.Ordinal)
+            .Select(id => new Item { Id = id });
+    }
 }

@@ -64,6 +64,16 @@ public sealed class PrintDueTests : IDisposable
         Assert.Contains(title, Text(At("plan.pdf")), StringComparison.Ordinal);
     }
 
+    /// <summary>In the place of a letter that no font has stands a box: two serial numbers would look the same.</summary>
+    [Fact]
+    public async Task What_no_font_can_print_is_named_and_nothing_is_written()
+    {
+        Import(Visit("V-1", "2026-06-01").Harness("H-1", "A\U00030EDE"));
+        var result = await RunAsync(r => r with { PlanFile = At("plan.pdf") });
+        Assert.Contains("no installed font has \U00030EDE (U+30EDE)", result.Refused, StringComparison.Ordinal);
+        Assert.False(File.Exists(At("plan.pdf")));
+    }
+
     [Fact]
     public async Task Each_employer_gets_a_letter_of_its_own_kit_in_the_language_of_its_documents()
     {

@@ -1,8 +1,8 @@
 using ExamDocs.Documents.Browsing;
-using ExamDocs.Documents.ReadingBack;
 using ExamDocs.Documents.Rendering;
 using ExamDocs.Templates.AuditPack;
 using ExamDocs.Templates.Shared.Wording;
+using ExamDocs.UseCases.Issuing;
 
 namespace ExamDocs.UseCases.Company.Packing;
 
@@ -13,7 +13,7 @@ namespace ExamDocs.UseCases.Company.Packing;
 internal sealed class PackPages(PackModel model, Language language, Browser? open) : IAsyncDisposable
 {
     private readonly DocumentRenderer _renderer = new();
-    private Browser? _own;
+    private readonly UnnumberedPages _pages = new(open);
 
     /// <summary>The page that a browser opens.</summary>
     public Task<string> IndexAsync() => language.InAsync(() => _renderer.HtmlAsync(model));
@@ -28,8 +28,7 @@ internal sealed class PackPages(PackModel model, Language language, Browser? ope
 
     public async ValueTask DisposeAsync()
     {
-        if (_own is not null)
-            await _own.DisposeAsync();
+        await _pages.DisposeAsync();
         await _renderer.DisposeAsync();
     }
 
@@ -43,8 +42,7 @@ internal sealed class PackPages(PackModel model, Language language, Browser? ope
         foreach (var stretch in stretches)
         {
             var html = await language.InAsync(() => render(model, stretch));
-            var pdf = await (open ?? (_own ??= await Browser.StartAsync())).PrintAsync(html, cancellation);
-            if (MissingGlyphs.In(html, pdf).Count > 0 || FaithfulPrint.Faults(html, pdf).Count > 0)
+            if (await _pages.PrintUnfinishedAsync(html, cancellation) is not ({ } pdf, _))
                 return null;
             printed.Add(pdf);
         }
