@@ -22,6 +22,12 @@ internal static class CommonOptions
         Recursive = true,
     };
 
+    public static readonly Option<string?> Employer = new("--employer")
+    {
+        Description = "Whose kit. Default: everybody's.",
+        HelpName = "NAME",
+    };
+
     public static readonly Option<string> LanguageTag = new("--language")
     {
         Description = "Language of documents and of the screen. Only the screen takes it from EXAMDOCS_LANGUAGE where it is not given.",

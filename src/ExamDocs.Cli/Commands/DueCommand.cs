@@ -28,12 +28,6 @@ internal static class DueCommand
         CustomParser = CommonOptions.Day,
     };
 
-    private static readonly Option<string?> Employer = new("--employer")
-    {
-        Description = "Whose kit. Default: everybody's.",
-        HelpName = "NAME",
-    };
-
     private static readonly Option<FileInfo?> Ics = new("--ics")
     {
         Description =
@@ -87,7 +81,7 @@ internal static class DueCommand
         {
             From,
             To,
-            Employer,
+            CommonOptions.Employer,
             Ics,
             Out,
             Pdf,
@@ -130,7 +124,7 @@ internal static class DueCommand
         var outputs = OutputOptions.Guard(parsed, Ics, Out, Pdf, Letters);
         outputs.Require(parsed.GetValue(Ics)?.ToString(), parsed.GetValue(Out)?.ToString(), parsed.GetValue(Pdf)?.ToString());
         var list = ListDue.In(Request(parsed, register.Place));
-        if (parsed.GetValue(Employer) is { } employer && !list.HasItems)
+        if (parsed.GetValue(CommonOptions.Employer) is { } employer && !list.HasItems)
         {
             parsed.InvocationConfiguration.Error.WriteLine(Screen.Say($"no kit of '{employer}' is on record"));
             return ExitCode.Refused;
@@ -146,7 +140,7 @@ internal static class DueCommand
             {
                 PlanFile = parsed.GetValue(Pdf)?.ToString(),
                 LettersFolder = parsed.GetValue(Letters)?.ToString(),
-                Employer = parsed.GetValue(Employer),
+                Employer = parsed.GetValue(CommonOptions.Employer),
                 Outputs = outputs,
                 Style = style,
             },
@@ -171,7 +165,7 @@ internal static class DueCommand
         var from = parsed.GetValue(From) ?? today;
         return new DueRequest(register, from, parsed.GetValue(To) ?? from.PlusMonths(UsualMonths), today)
         {
-            Employer = parsed.GetValue(Employer),
+            Employer = parsed.GetValue(CommonOptions.Employer),
         };
     }
 

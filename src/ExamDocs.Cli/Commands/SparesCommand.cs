@@ -24,12 +24,6 @@ internal static class SparesCommand
         HelpName = "FILE",
     };
 
-    private static readonly Option<string?> Employer = new("--employer")
-    {
-        Description = "Whose kit. Default: everybody's.",
-        HelpName = "NAME",
-    };
-
     private static readonly Option<FileInfo?> Out = new("--out")
     {
         Description = "The order to write: a workbook (.xlsx) with what each part is for, or the order alone (.csv).",
@@ -45,7 +39,7 @@ internal static class SparesCommand
         {
             To,
             Stock,
-            Employer,
+            CommonOptions.Employer,
             Out,
             OutputOptions.Replace,
         };
@@ -82,7 +76,7 @@ internal static class SparesCommand
         var plan = WriteSpares.Plan(
             new SparesRequest(register.Place, parsed.GetValue(To) ?? today.PlusMonths(UsualMonths), today)
             {
-                Employer = parsed.GetValue(Employer),
+                Employer = parsed.GetValue(CommonOptions.Employer),
             },
             stock
         );

@@ -2,7 +2,7 @@ namespace ExamDocs.Core.Recalls;
 
 /// <summary>
 /// Whether a serial number fits a pattern: <c>*</c> any number of characters, <c>?</c> one, <c>#</c> one digit. Separators do not count,
-/// and noughts before a number may be missing or too many. A pattern with any other sign is one that nobody can read.
+/// and leading zeros may be missing or added. A pattern with any other sign cannot be read.
 /// </summary>
 internal static class SerialPattern
 {

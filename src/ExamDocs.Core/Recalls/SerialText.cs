@@ -27,7 +27,7 @@ internal sealed partial class SerialText
         return text.All(IsKnown) && text.Any(char.IsAsciiDigit) && !StandsInForSigns(text) && !IsTwo(text) ? new SerialText(text) : null;
     }
 
-    /// <summary>As <see cref="Read(string?)"/>, of a notice; null also where # within it stands for a digit.</summary>
+    /// <summary>As <see cref="Read(string?)"/>, of a number in a notice. With a # behind its first sign it is a pattern, and the answer is null.</summary>
     public static SerialText? ReadOfNotice(string? typed) => typed?.LastIndexOf('#') > 0 ? null : Read(typed);
 
     /// <summary>As <see cref="Read(string?)"/>; null also where it has no digit but 0, which somebody may have typed for none.</summary>
@@ -144,7 +144,7 @@ internal readonly record struct SerialRun(string Signs, bool IsDigits)
         return mine.Length != theirs.Length ? mine.Length.CompareTo(theirs.Length) : string.CompareOrdinal(mine, theirs);
     }
 
-    /// <summary>Letters that may stand for others: an X where those have another letter, and the rest the same.</summary>
+    /// <summary>Whether these letters may mean those: each is the same, or an X, which may stand for any.</summary>
     public bool MayStandFor(SerialRun other) =>
         !IsDigits && this != other && Signs.Zip(other.Signs).All(pair => pair.First == 'X' || pair.First == pair.Second);
 

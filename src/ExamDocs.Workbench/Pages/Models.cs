@@ -29,7 +29,7 @@ public sealed record StartTyped(bool FromRegister, string DueBy, string Employer
 public sealed record VisitModel(
     DeskVisit Visit,
     IReadOnlyList<CheckedInput> Inputs,
-    IssueRun? Run,
+    LongRun<IssueResult>? Run,
     bool CanBeAnnotated,
     string? Refused,
     WorkbenchWords Words

@@ -1,4 +1,5 @@
 using ExamDocs.Core.Recalls;
+using ExamDocs.UseCases.Commands;
 using ExamDocs.UseCases.Recalling;
 using ExamDocs.Workbench.Desk;
 
@@ -27,7 +28,7 @@ public sealed record RecallModel(
 public sealed record RecalledModel(
     KeptNotice Kept,
     IReadOnlyList<PlannedItem> Items,
-    RecallRun? Run,
+    LongRun<SweepResult>? Run,
     string? RegisterMissing,
     WorkbenchWords Words
 )

@@ -64,7 +64,7 @@ public sealed class DraftsTests : IDisposable
         var drafts = new Drafts();
         Answer(drafts, 0, "clear");
         var stamp = _visit.Stamp;
-        using var run = new IssueRun(_visit, stamp);
+        using var run = IssueRuns.New(_visit);
         Assert.False(run.IsOutdated);
         Answer(drafts, 0, "doubt");
         Assert.NotEqual(stamp, _visit.Stamp);
